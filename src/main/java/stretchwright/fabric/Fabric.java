@@ -1,0 +1,38 @@
+package stretchwright.fabric;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The cloth, as measured. Shares, not percent: 0.6 is 60 %.
+ *
+ * @param usableWidth between the selvage strips that cannot be used, mm
+ * @param onHand length already owned, mm
+ * @param weight g/m2
+ * @param stretchAcross selvage to selvage, at an easy pull
+ * @param stretchAlong parallel to the selvage, at an easy pull
+ * @param recovery share of the extension that comes back
+ * @param oneWay print, nap or sheen has a direction: all pieces lie the same way up
+ * @param repeatAlong print repeat, mm; 0 for none
+ * @param showsThroughAt areal stretch at which the test card showed
+ */
+public record Fabric(
+        String name,
+        double usableWidth,
+        OptionalDouble onHand,
+        OptionalDouble weight,
+        double stretchAcross,
+        double stretchAlong,
+        LoadCurve loadAcross,
+        LoadCurve loadAlong,
+        OptionalDouble recovery,
+        double shrinkageAcross,
+        double shrinkageAlong,
+        boolean oneWay,
+        double repeatAlong,
+        OptionalDouble showsThroughAt,
+        Optional<Price> price) {
+
+    /** Price of one metre of length, in whatever money the maker uses. */
+    public record Price(double perMetre) {}
+}

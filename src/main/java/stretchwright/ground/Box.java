@@ -1,0 +1,43 @@
+package stretchwright.ground;
+
+import java.util.List;
+
+/** An upright rectangle, in mm. */
+public record Box(double minX, double minY, double maxX, double maxY) {
+    public Box {
+        if (!(minX <= maxX && minY <= maxY)) {
+            throw new IllegalArgumentException(
+                    "box from (" + minX + ", " + minY + ") to (" + maxX + ", " + maxY + ") is turned inside out");
+        }
+    }
+
+    /** The smallest box round the points; there must be at least one. */
+    public static Box around(List<Point> points) {
+        return new Box(
+                points.stream().mapToDouble(Point::x).min().orElseThrow(),
+                points.stream().mapToDouble(Point::y).min().orElseThrow(),
+                points.stream().mapToDouble(Point::x).max().orElseThrow(),
+                points.stream().mapToDouble(Point::y).max().orElseThrow());
+    }
+
+    public double width() {
+        return maxX - minX;
+    }
+
+    public double height() {
+        return maxY - minY;
+    }
+
+    public Point centre() {
+        return new Point((minX + maxX) / 2, (minY + maxY) / 2);
+    }
+
+    /** Grown by the margin on all four sides. */
+    public Box grown(double margin) {
+        return new Box(minX - margin, minY - margin, maxX + margin, maxY + margin);
+    }
+
+    public boolean meets(Box other) {
+        return minX <= other.maxX && other.minX <= maxX && minY <= other.maxY && other.minY <= maxY;
+    }
+}

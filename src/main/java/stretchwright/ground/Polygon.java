@@ -1,0 +1,75 @@
+package stretchwright.ground;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** A closed outline, counter-clockwise, the first point not repeated, in mm. Simple by contract; JTS checks it in tests. */
+public record Polygon(List<Point> points) {
+    public Polygon {
+        points = List.copyOf(points);
+        if (points.size() < 3) {
+            throw new IllegalArgumentException("a polygon needs three points, not " + points.size());
+        }
+        if (!(signedArea(points) > 0)) {
+            throw new IllegalArgumentException("a polygon runs counter-clockwise; signed area " + signedArea(points));
+        }
+    }
+
+    /** The polygon through the points, turned round if they run clockwise. */
+    public static Polygon either(List<Point> points) {
+        if (signedArea(points) >= 0) {
+            return new Polygon(points);
+        }
+        List<Point> turned = new ArrayList<>(points);
+        Collections.reverse(turned);
+        return new Polygon(turned);
+    }
+
+    public static double signedArea(List<Point> points) {
+        double twice = 0;
+        for (int i = 0; i < points.size(); i++) {
+            twice += points.get(i).cross(points.get((i + 1) % points.size()));
+        }
+        return twice / 2;
+    }
+
+    /** Area in mm2. */
+    public double area() {
+        return signedArea(points);
+    }
+
+    public Box box() {
+        return Box.around(points);
+    }
+
+    /** Mirrored if asked, then turned about the origin, then moved: the order of a placement in the report. */
+    public Polygon placed(boolean mirror, double degrees, Point move) {
+        List<Point> out = new ArrayList<>(points.size());
+        for (Point p : points) {
+            out.add((mirror ? p.mirrored() : p).turned(degrees).plus(move));
+        }
+        return either(out);
+    }
+
+    /** Inside or on the outline (even-odd rule). */
+    public boolean contains(Point p) {
+        boolean inside = false;
+        for (int i = 0; i < points.size(); i++) {
+            Point a = points.get(i);
+            Point b = points.get((i + 1) % points.size());
+            if (onSegment(p, a, b)) {
+                return true;
+            }
+            if ((a.y() > p.y()) != (b.y() > p.y())
+                    && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+                inside = !inside;
+            }
+        }
+        return inside;
+    }
+
+    private static boolean onSegment(Point p, Point a, Point b) {
+        return b.minus(a).cross(p.minus(a)) == 0 && p.minus(a).dot(p.minus(b)) <= 0;
+    }
+}

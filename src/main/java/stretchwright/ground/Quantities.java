@@ -1,0 +1,104 @@
+package stretchwright.ground;
+
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads quantities as people write them - "74.2", "13 1/2 in", "60 %", "3.1 N", "260 g/m2" - into millimetres,
+ * shares, newtons and grams per square metre. An empty answer means "not such a quantity"; the caller makes the
+ * finding.
+ */
+public final class Quantities {
+    private static final Pattern NUMBER = Pattern.compile(
+            "\\s*([+-]?)\\s*(?:(\\d+)\\s+(\\d+)\\s*/\\s*(\\d+)|(\\d+)\\s*/\\s*(\\d+)|(\\d*[.,]?\\d+(?:[eE][+-]?\\d+)?|\\d+[.,]))"
+                    + "\\s*(.*?)\\s*");
+
+    private Quantities() {}
+
+    /** A number and the unit text behind it. */
+    private record Reading(double value, String unit) {}
+
+    /** A length in mm; bare numbers are in the given unit. */
+    public static OptionalDouble length(String text, Unit bare) {
+        Reading reading = read(text);
+        if (reading == null) {
+            return OptionalDouble.empty();
+        }
+        if (reading.unit.isEmpty()) {
+            return OptionalDouble.of(bare.toMm(reading.value));
+        }
+        return Unit.of(reading.unit)
+                .map(unit -> OptionalDouble.of(unit.toMm(reading.value)))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** A share: "60 %" is 0.6; a bare number is refused, because 0.6 and 60 would both be guesses. 0 needs no sign. */
+    public static OptionalDouble share(String text) {
+        Reading reading = read(text);
+        if (reading == null || !(reading.unit.equals("%") || (reading.unit.isEmpty() && reading.value == 0))) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(reading.value / 100);
+    }
+
+    /** A force in N: "3.1 N" or "310 g" (grams-force, 0.00980665 N each: household weights on a hook). */
+    public static OptionalDouble force(String text) {
+        Reading reading = read(text);
+        if (reading == null) {
+            return OptionalDouble.empty();
+        }
+        return switch (reading.unit.toLowerCase(Locale.ROOT)) {
+            case "n" -> OptionalDouble.of(reading.value);
+            case "g", "gf" -> OptionalDouble.of(reading.value * 0.00980665);
+            case "kg", "kgf" -> OptionalDouble.of(reading.value * 9.80665);
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    /** A weight of cloth in g/m2; "oz/yd2" is 33.9057 g/m2. */
+    public static OptionalDouble clothWeight(String text) {
+        Reading reading = read(text);
+        if (reading == null) {
+            return OptionalDouble.empty();
+        }
+        return switch (reading.unit.toLowerCase(Locale.ROOT).replace(" ", "").replace("\u00b2", "2")) {
+            case "g/m2", "gsm", "" -> OptionalDouble.of(reading.value);
+            case "oz/yd2" -> OptionalDouble.of(reading.value * 28.349523125 / (0.9144 * 0.9144));
+            default -> OptionalDouble.empty();
+        };
+    }
+
+    /** A plain number. */
+    public static OptionalDouble number(String text) {
+        Reading reading = read(text);
+        return reading == null || !reading.unit.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(reading.value);
+    }
+
+    private static @org.jspecify.annotations.Nullable Reading read(String text) {
+        if (text.length() > 60) {
+            return null;
+        }
+        Matcher m = NUMBER.matcher(text);
+        if (!m.matches()) {
+            return null;
+        }
+        double value;
+        if (m.group(2) != null) {
+            value = Double.parseDouble(m.group(2)) + fraction(m.group(3), m.group(4));
+        } else if (m.group(5) != null) {
+            value = fraction(m.group(5), m.group(6));
+        } else {
+            value = Double.parseDouble(m.group(7).replace(',', '.'));
+        }
+        if (!Double.isFinite(value)) {
+            return null;
+        }
+        return new Reading(m.group(1).equals("-") ? -value : value, m.group(8));
+    }
+
+    private static double fraction(String top, String bottom) {
+        return Double.parseDouble(top) / Double.parseDouble(bottom);
+    }
+}

@@ -1,0 +1,94 @@
+package stretchwright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.ground.Grid;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+
+/**
+ * The cut line: the sew line moved outwards by each edge's own allowance.
+ *
+ * <p>Inside an edge the offset lines of neighbouring chords are mitred. At a corner between two edges the offset
+ * lines are run on to where they meet (a mitre). Where that tip would stand out farther than {@link #LONGEST_TIP}
+ * times the wider allowance it is cut off square to the corner's bisector, so that a sharp corner never leaves a long
+ * flap.
+ */
+final class CutLine {
+    /** A right angle gives 1.41; beyond 2.5 (an angle of 47 degrees) the flap only adds bulk. */
+    static final double LONGEST_TIP = 2.5;
+
+    private CutLine() {}
+
+    private record Chord(Point from, Point to, double offset) {
+        Point direction() {
+            return to.minus(from).unit();
+        }
+
+        /** Outside lies to the right of a counter-clockwise outline. */
+        Point outward() {
+            return direction().left().times(-1);
+        }
+
+        Point moved(Point p) {
+            return p.plus(outward().times(offset));
+        }
+    }
+
+    static Polygon around(List<Edge> edges) {
+        List<Chord> chords = new ArrayList<>();
+        for (Edge edge : edges) {
+            List<Point> line = edge.line().points();
+            for (int i = 1; i < line.size(); i++) {
+                if (line.get(i - 1).distance(line.get(i)) >= Grid.STEP) {
+                    chords.add(new Chord(line.get(i - 1), line.get(i), edge.allowance()));
+                }
+            }
+        }
+        List<Point> out = new ArrayList<>();
+        for (int i = 0; i < chords.size(); i++) {
+            corner(chords.get(i), chords.get((i + 1) % chords.size()), out);
+        }
+        return new Polygon(withoutRepeats(out));
+    }
+
+    private static void corner(Chord in, Chord next, List<Point> out) {
+        Point a = in.moved(in.to());
+        Point b = next.moved(next.from());
+        Point d = in.direction();
+        Point e = next.direction();
+        double turn = d.cross(e);
+        if (Math.abs(turn) < 1e-9) {
+            out.add(a);
+            if (a.distance(b) >= Grid.STEP) {
+                out.add(b);
+            }
+            return;
+        }
+        Point meet = a.plus(d.times(b.minus(a).cross(e) / turn));
+        double reach = LONGEST_TIP * Math.max(in.offset(), next.offset());
+        if (turn < 0 || in.to().distance(meet) <= reach) {
+            out.add(meet);
+            return;
+        }
+        Point bisector = meet.minus(in.to()).unit();
+        Point square = bisector.left();
+        Point tip = in.to().plus(bisector.times(reach));
+        out.add(a.plus(d.times(tip.minus(a).cross(square) / d.cross(square))));
+        out.add(b.plus(e.times(tip.minus(b).cross(square) / e.cross(square))));
+    }
+
+    private static List<Point> withoutRepeats(List<Point> points) {
+        List<Point> out = new ArrayList<>();
+        for (Point p : points) {
+            Point snapped = p.onGrid();
+            if (out.isEmpty() || !out.get(out.size() - 1).equals(snapped)) {
+                out.add(snapped);
+            }
+        }
+        if (out.size() > 1 && out.get(0).equals(out.get(out.size() - 1))) {
+            out.remove(out.size() - 1);
+        }
+        return out;
+    }
+}

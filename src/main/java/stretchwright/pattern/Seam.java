@@ -1,0 +1,43 @@
+package stretchwright.pattern;
+
+import java.util.List;
+
+/**
+ * Edges that are sewn together (or one edge that is turned up).
+ *
+ * @param role what kind of place it is; decides stitch, order and notches
+ * @param name unique, such as "front rise"
+ * @param sides what meets what; a rise joins the left and the right leg, an inseam two edges of one leg
+ * @param ease length of the second side minus length of the first, as intended, in mm; negative: the second is
+ *     stretched to the first
+ * @param allowance in mm
+ * @param times how many there are in the garment (an inseam: two)
+ */
+public record Seam(Role role, String name, List<Side> sides, double ease, double allowance, int times) {
+    public enum Role {
+        FRONT_RISE,
+        BACK_RISE,
+        INSEAM,
+        SIDE_SEAM,
+        WAISTBAND_ENDS,
+        WAISTBAND_JOIN,
+        CUFF_ENDS,
+        CUFF_JOIN,
+        HEM
+    }
+
+    /** One edge in a seam, with its sewn length in mm: the whole ring where it is one, both halves of a half piece. */
+    public record Side(String piece, String edge, double length) {}
+
+    public Seam {
+        sides = List.copyOf(sides);
+        if (sides.isEmpty() || sides.size() > 2 || times < 1) {
+            throw new IllegalArgumentException(name + ": a seam has one or two sides, and happens at least once");
+        }
+    }
+
+    /** Length sewn for one such seam, in mm: the longer side. */
+    public double length() {
+        return sides.stream().mapToDouble(Side::length).max().orElseThrow();
+    }
+}

@@ -1,0 +1,51 @@
+package stretchwright.sewing;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stretchwright.pattern.Stitch;
+
+/**
+ * The operations in the order of work.
+ *
+ * @param changeovers how often the work moves to another machine, or one machine is converted
+ * @param minutes for a practised sewer, from cut pieces
+ * @param thread metres per machine word, in the order of first use
+ */
+public record SewingPlan(List<Operation> operations, int changeovers, double minutes, Map<String, Double> thread) {
+    public SewingPlan {
+        operations = List.copyOf(operations);
+        thread = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(thread));
+    }
+
+    /**
+     * One thing to do.
+     *
+     * @param step 1, 2, ... in the order of work
+     * @param machine the machine's word, or "hand", or "iron", or "table"
+     * @param stitch empty where nothing is sewn
+     * @param seam ISO 4916 number, empty where nothing is sewn
+     * @param joins piece and edge names that meet, such as "leg: front inseam"
+     * @param length sewn length in mm, all repetitions together
+     * @param after steps that must be done before this one
+     * @param instruction one or two sentences for the sewer
+     * @param check what to look at before going on
+     */
+    public record Operation(
+            int step,
+            String name,
+            String machine,
+            Optional<Stitch> stitch,
+            String seam,
+            List<String> joins,
+            double length,
+            double minutes,
+            List<Integer> after,
+            String instruction,
+            String check) {
+        public Operation {
+            joins = List.copyOf(joins);
+            after = List.copyOf(after);
+        }
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * SEWING - the order of work on this pattern with these machines.
+ *
+ * <p>In: Pattern, Fabric, machines. Out: SewingPlan: operations in a valid order with stitch, seam, minutes, thread.
+ * Promise: every operation comes from a seam of the pattern and stands after all that must come before it. Not here:
+ * how it is printed. Read first: Planning, SewingPlan.
+ */
+@NullMarked
+package stretchwright.sewing;
+
+import org.jspecify.annotations.NullMarked;
