@@ -53,8 +53,7 @@ final class SurveyText {
             }
             case "range" -> {
                 double[] range = {Double.parseDouble(parts[2].strip()), Double.parseDouble(parts[3].strip())};
-                ranges.put(
-                        Measure.of(parts[1].strip()).orElseThrow(), new Survey.Range(range[0], range[1]));
+                ranges.put(Measure.of(parts[1].strip()).orElseThrow(), new Survey.Range(range[0], range[1]));
             }
             case "growth" ->
                 growth.add(new double[] {Double.parseDouble(parts[1].strip()), Double.parseDouble(parts[2].strip())});

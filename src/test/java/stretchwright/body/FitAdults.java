@@ -64,8 +64,7 @@ final class FitAdults {
         Joint older = Joint.of(everything, rows1988.logs(columns));
         Joint newer = Joint.of(both, rows2012.logs(List.copyOf(BOTH.values())));
         double[] halfWay = halve(older.means(both), newer.means(both), 1);
-        RealMatrix pooled =
-                older.cov(both, both).add(newer.cov(both, both)).scalarMultiply(0.5);
+        RealMatrix pooled = older.cov(both, both).add(newer.cov(both, both)).scalarMultiply(0.5);
         Joint joint = new Joint(both, halfWay, pooled);
 
         double[] population = populationShift(joint, older, newer);

@@ -56,13 +56,11 @@ final class FitBodies {
     }
 
     private static List<String> header(Figure figure, String date) {
-        String who =
-                switch (figure) {
-                    case WOMAN -> "US Army women of 1987-88 (1762 rows) and 2010-12 (1595), both weighing the same";
-                    case MAN -> "US Army men of 1987-88 (1410 rows) and 2010-12 (3288), both weighing the same";
-                    case CHILD ->
-                        "US children of 1975-77 (Snyder and others, 3094 rows); what they lack from the Army surveys";
-                };
+        String who = switch (figure) {
+            case WOMAN -> "US Army women of 1987-88 (1762 rows) and 2010-12 (1595), both weighing the same";
+            case MAN -> "US Army men of 1987-88 (1410 rows) and 2010-12 (3288), both weighing the same";
+            case CHILD -> "US children of 1975-77 (Snyder and others, 3094 rows); what they lack from the Army surveys";
+        };
         return List.of(
                 "# Fitted coefficients of the figure \"" + figure.word() + "\": no personal data.",
                 "# " + who + ";",
@@ -77,23 +75,21 @@ final class FitBodies {
 
     static List<String> lines(Figure figure, Surveys s) {
         List<String> lines = new ArrayList<>();
-        Joint joint =
-                switch (figure) {
-                    case WOMAN -> FitAdults.fit(s.women1988, s.women2012, s.college);
-                    case MAN -> FitAdults.fit(s.men1988, s.men2012, s.college);
-                    case CHILD -> {
-                        Growth growth = growth(s.children);
-                        for (int i = 0; i < growth.ages().length; i++) {
-                            lines.add(String.format(
-                                    Locale.ROOT, "growth; %.1f; %.5f", growth.ages()[i], growth.logs()[i]));
-                        }
-                        yield FitChildren.fit(s.children, growth, s.women1988, s.men1988, s.college, s.women2012);
-                    }
-                };
+        Joint joint = switch (figure) {
+            case WOMAN -> FitAdults.fit(s.women1988, s.women2012, s.college);
+            case MAN -> FitAdults.fit(s.men1988, s.men2012, s.college);
+            case CHILD -> {
+                Growth growth = growth(s.children);
+                for (int i = 0; i < growth.ages().length; i++) {
+                    lines.add(String.format(Locale.ROOT, "growth; %.1f; %.5f", growth.ages()[i], growth.logs()[i]));
+                }
+                yield FitChildren.fit(s.children, growth, s.women1988, s.men1988, s.college, s.women2012);
+            }
+        };
         lines.addAll(variables(joint));
         FitRanges.of(figure, joint, s)
-                .forEach((m, r) -> lines.add(
-                        String.format(Locale.ROOT, "range; %s; %.0f; %.0f", m.term(), r.low(), r.high())));
+                .forEach((m, r) ->
+                        lines.add(String.format(Locale.ROOT, "range; %s; %.0f; %.0f", m.term(), r.low(), r.high())));
         return lines;
     }
 
@@ -103,8 +99,8 @@ final class FitBodies {
                 .toList();
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
-            StringBuilder line = new StringBuilder(
-                    String.format(Locale.ROOT, "variable; %s; %.6f;", kept.get(i), joint.mean()[joint.at(kept.get(i))]));
+            StringBuilder line = new StringBuilder(String.format(
+                    Locale.ROOT, "variable; %s; %.6f;", kept.get(i), joint.mean()[joint.at(kept.get(i))]));
             for (int j = 0; j <= i; j++) {
                 line.append(String.format(
                         Locale.ROOT, " %.7e", joint.cov().getEntry(joint.at(kept.get(i)), joint.at(kept.get(j)))));

@@ -1,8 +1,8 @@
 package stretchwright.body;
 
 import java.util.ArrayList;
-import java.util.List;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
@@ -34,8 +34,14 @@ final class FitChildren {
 
     /** The adults' columns for the borrowed correlation, in the order of ALL, SET_1, SET_2. */
     private static final List<String> LIKEWISE_ALL = List.of(
-            "stature_mm", "waist_omphalion_girth_mm", "buttock_girth_mm", "thigh_girth_mm", "calf_girth_mm",
-            "foot_length_mm", "knee_height_sitting_mm");
+            "stature_mm",
+            "waist_omphalion_girth_mm",
+            "buttock_girth_mm",
+            "thigh_girth_mm",
+            "calf_girth_mm",
+            "foot_length_mm",
+            "knee_height_sitting_mm");
+
     private static final List<String> LIKEWISE_1 =
             List.of("waist_omphalion_height_mm", "buttock_height_mm", "calf_height_mm", "ankle_girth_mm");
     private static final List<String> LIKEWISE_2 =
@@ -123,8 +129,7 @@ final class FitChildren {
         for (int i = 0; i < LIKEWISE_1.size(); i++) {
             for (int j = 0; j < LIKEWISE_2.size(); j++) {
                 int at = LIKEWISE_1.size() + j;
-                cross.setEntry(
-                        i, j, left.getEntry(i, at) / Math.sqrt(left.getEntry(i, i) * left.getEntry(at, at)));
+                cross.setEntry(i, j, left.getEntry(i, at) / Math.sqrt(left.getEntry(i, i) * left.getEntry(at, at)));
             }
         }
         return cross;
@@ -184,12 +189,17 @@ final class FitChildren {
 
     /** Knee girth between thigh and calf girth in logs, as in adults. */
     private static Joint withKneeGirth(Joint joint, Rows women, Rows men) {
-        Ratio knee = Ratio.of(women, "knee_girth_mm", "calf_girth_mm").and(Ratio.of(men, "knee_girth_mm", "calf_girth_mm"));
-        Ratio thigh = Ratio.of(women, "thigh_girth_mm", "calf_girth_mm").and(Ratio.of(men, "thigh_girth_mm", "calf_girth_mm"));
+        Ratio knee =
+                Ratio.of(women, "knee_girth_mm", "calf_girth_mm").and(Ratio.of(men, "knee_girth_mm", "calf_girth_mm"));
+        Ratio thigh = Ratio.of(women, "thigh_girth_mm", "calf_girth_mm")
+                .and(Ratio.of(men, "thigh_girth_mm", "calf_girth_mm"));
         double weight = 0.4; // least squares of log(knee/calf) on log(thigh/calf) in the women of 1988 gives 0.4
         double factor = knee.mean() / Math.pow(thigh.mean(), weight);
         return joint.derive(
-                "knee girth", factor, FitAdults.ordered("thigh girth", weight, "calf girth", 1 - weight), 1.5 * knee.sd());
+                "knee girth",
+                factor,
+                FitAdults.ordered("thigh girth", weight, "calf girth", 1 - weight),
+                1.5 * knee.sd());
     }
 
     /**
@@ -216,7 +226,9 @@ final class FitChildren {
     private static double path(Rows adults) {
         return adults.rows().stream()
                 .mapToDouble(r -> (adults.cell(r, "crotch_length_omphalion_mm")
-                                - 2 * (adults.cell(r, "waist_omphalion_height_mm") - adults.cell(r, "crotch_height_mm")))
+                                - 2
+                                        * (adults.cell(r, "waist_omphalion_height_mm")
+                                                - adults.cell(r, "crotch_height_mm")))
                         / adults.cell(r, "buttock_girth_mm"))
                 .average()
                 .orElseThrow();
@@ -230,7 +242,10 @@ final class FitChildren {
                     .filter(Double::isFinite)
                     .toArray();
             double mean = java.util.Arrays.stream(logs).average().orElseThrow();
-            double square = java.util.Arrays.stream(logs).map(l -> (l - mean) * (l - mean)).average().orElseThrow();
+            double square = java.util.Arrays.stream(logs)
+                    .map(l -> (l - mean) * (l - mean))
+                    .average()
+                    .orElseThrow();
             return new Ratio(Math.exp(mean), Math.sqrt(square));
         }
 

@@ -20,7 +20,8 @@ final class FitRanges {
         Map<Measure, List<String>> map = new EnumMap<>(Measure.class);
         for (Map<String, String> part : List.of(FitAdults.BOTH, FitAdults.ONLY_1988)) {
             part.forEach((name, column) -> Measure.of(name.replace("navel ", ""))
-                    .ifPresent(m -> map.computeIfAbsent(m, k -> new ArrayList<>()).add(column)));
+                    .ifPresent(
+                            m -> map.computeIfAbsent(m, k -> new ArrayList<>()).add(column)));
         }
         return map;
     }
@@ -48,15 +49,15 @@ final class FitRanges {
                 / largest(List.of(s.women2012(), s.men2012()), List.of("buttock_girth_mm"));
         for (Measure measure : Measure.values()) {
             double mean = joint.mean()[joint.at(measure.term())];
-            double spread = Math.sqrt(joint.cov(List.of(measure.term()), List.of(measure.term())).getEntry(0, 0));
+            double spread = Math.sqrt(
+                    joint.cov(List.of(measure.term()), List.of(measure.term())).getEntry(0, 0));
             double low = Math.exp(mean - 5 * spread);
             double high = Math.exp(mean + 5 * spread);
-            List<Rows> small =
-                    switch (figure) {
-                        case WOMAN -> List.of(s.women1988(), s.women2012());
-                        case MAN -> List.of(s.men1988(), s.men2012());
-                        case CHILD -> List.of(s.children());
-                    };
+            List<Rows> small = switch (figure) {
+                case WOMAN -> List.of(s.women1988(), s.women2012());
+                case MAN -> List.of(s.men1988(), s.men2012());
+                case CHILD -> List.of(s.children());
+            };
             List<Rows> large = figure == Figure.CHILD
                     ? List.of(s.children(), s.women2012(), s.women1988(), s.men1988(), s.men2012())
                     : small;
@@ -71,7 +72,9 @@ final class FitRanges {
                 high = largest(large, largeColumns) * (fat ? heavier : 1);
             }
             ranges.put(
-                    measure, new Survey.Range(civil(measure, figure, s, low, -1) * (1 - MARGIN),
+                    measure,
+                    new Survey.Range(
+                            civil(measure, figure, s, low, -1) * (1 - MARGIN),
                             civil(measure, figure, s, high, 1) * (1 + MARGIN)));
         }
         return ranges;
@@ -79,18 +82,19 @@ final class FitRanges {
 
     /** Widens by the civilians where they were measured. */
     private static double civil(Measure measure, Figure figure, FitBodies.Surveys s, double limit, int sign) {
-        List<String> columns =
-                switch (measure) {
-                    case STATURE -> List.of("stature_mm");
-                    case WAIST_GIRTH -> List.of("waist_iliac_crest_girth_mm");
-                    case HIP_GIRTH -> List.of("hip_girth_mm");
-                    default -> List.of();
-                };
+        List<String> columns = switch (measure) {
+            case STATURE -> List.of("stature_mm");
+            case WAIST_GIRTH -> List.of("waist_iliac_crest_girth_mm");
+            case HIP_GIRTH -> List.of("hip_girth_mm");
+            default -> List.of();
+        };
         if (columns.isEmpty()) {
             return limit;
         }
-        Rows of = s.civilians().where(r -> (figure == Figure.CHILD) == (s.civilians().cell(r, "age_years") < 18)
-                && (figure == Figure.CHILD || (figure == Figure.MAN) == (s.civilians().cell(r, "sex") == 1)));
+        Rows of = s.civilians()
+                .where(r -> (figure == Figure.CHILD) == (s.civilians().cell(r, "age_years") < 18)
+                        && (figure == Figure.CHILD
+                                || (figure == Figure.MAN) == (s.civilians().cell(r, "sex") == 1)));
         return sign * Math.max(sign * limit, largest(List.of(of), columns, sign));
     }
 

@@ -90,8 +90,7 @@ record Joint(List<String> names, double[] mean, RealMatrix cov) {
 
     /** Covariance of the targets that the predictors leave. */
     RealMatrix left(Collection<String> targets, Collection<String> predictors) {
-        return cov(targets, targets)
-                .subtract(slopes(targets, predictors).multiply(cov(predictors, targets)));
+        return cov(targets, targets).subtract(slopes(targets, predictors).multiply(cov(predictors, targets)));
     }
 
     /** Appends targets: mean given, slopes on the named predictors of this joint, and what the slopes leave. */
@@ -120,10 +119,10 @@ record Joint(List<String> names, double[] mean, RealMatrix cov) {
         List<String> names = List.copyOf(parts.keySet());
         RealMatrix slopes = MatrixUtils.createRealMatrix(1, names.size());
         double mu = Math.log(factor);
-        for (int i = 0; i < names.size(); i++) {
-            double weight = parts.get(names.get(i));
-            slopes.setEntry(0, i, weight);
-            mu += weight * mean[at(names.get(i))];
+        int i = 0;
+        for (Map.Entry<String, Double> part : parts.entrySet()) {
+            slopes.setEntry(0, i++, part.getValue());
+            mu += part.getValue() * mean[at(part.getKey())];
         }
         RealMatrix left = MatrixUtils.createRealMatrix(new double[][] {{spread * spread}});
         return append(List.of(target), new double[] {mu}, names, slopes, left);

@@ -71,9 +71,8 @@ record Rows(Map<String, Integer> columns, List<double[]> rows) {
     /** Natural logs of the columns, of the rows that have them all. */
     double[][] logs(List<String> wanted) {
         return rows.stream()
-                .map(row -> wanted.stream()
-                        .mapToDouble(c -> Math.log(cell(row, c)))
-                        .toArray())
+                .map(row ->
+                        wanted.stream().mapToDouble(c -> Math.log(cell(row, c))).toArray())
                 .filter(Rows::complete)
                 .toArray(double[][]::new);
     }
