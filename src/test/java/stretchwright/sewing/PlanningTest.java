@@ -146,6 +146,10 @@ class PlanningTest {
         assertThat(plain.changeovers()).isEqualTo(1);
         assertThat(plain.operations().stream().flatMap(o -> o.stitch().stream()).distinct())
                 .containsExactly(Stitch.OVERLOCK_4, Stitch.COVERSTITCH);
+        assertThat(plain.operations())
+                .filteredOn(o -> o.instruction().contains("convert it to coverstitch"))
+                .singleElement()
+                .satisfies(o -> assertThat(o.name()).isEqualTo("test two-needle coverstitch"));
         SewingPlan cuff = plan(SampleSewing.withCuff(), Set.of(Machine.COMBINED));
         assertThat(cuff.changeovers()).isZero();
         assertThat(step(cuff, LegSteps.BACK).instruction()).contains("left out").contains("converting");
