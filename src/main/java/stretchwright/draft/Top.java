@@ -21,6 +21,9 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
     private static final double LEAST_FULLNESS = 0.40;
     private static final double MOST_FULLNESS = 0.78;
 
+    /** The centre seams run straight for at least this much below the waist. */
+    private static final double LEAST_STRAIGHT = 15;
+
     /** Beyond this, heights and crotch length cannot belong to one body. */
     private static final double LARGEST_CORRECTION = 120;
 
@@ -41,6 +44,17 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         double flat = 1 - r.along();
         double waist = (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()) * flat;
         double hip = hipLine(body.mm(Measure.HIP_HEIGHT) * flat, waist, frame, front, back);
+        if (hip > waist - LEAST_STRAIGHT) {
+            findings.add(
+                    "wearer.measurements.waist height",
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f mm is at odds with crotch height %.0f mm: between them is no room for the seat.",
+                            body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist(),
+                            body.mm(Measure.CROTCH_HEIGHT)),
+                    "Measure both from the floor, barefoot; or choose a higher rise.");
+            return Optional.empty();
+        }
         double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch());
         TopCurves curves = new TopCurves(frame, hip, tilt(body), front, back);
 
