@@ -44,10 +44,12 @@ final class YamlTree {
     /** The file cannot be read further; the message and remedy make the finding. */
     private static final class Unreadable extends RuntimeException {
         private static final long serialVersionUID = 1L;
+        private final String problem;
         private final String remedy;
 
         Unreadable(String problem, String remedy) {
             super(problem);
+            this.problem = problem;
             this.remedy = remedy;
         }
     }
@@ -61,12 +63,12 @@ final class YamlTree {
         try {
             return Optional.of(new YamlTree(findings).document(plainSpaces(text)));
         } catch (Unreadable e) {
-            findings.add("", e.getMessage(), e.remedy);
+            findings.add("", e.problem, e.remedy);
         } catch (MarkedYamlEngineException e) {
             int line = e.getProblemMark().map(m -> m.getLine() + 1).orElse(0);
             findings.add("", "line " + line + ": this is not YAML: " + e.getProblem() + ".", remedy(e.getProblem()));
         } catch (YamlEngineException e) {
-            findings.add("", "this is not YAML: " + firstLine(e.getMessage()) + ".", "Save it as plain text, UTF-8.");
+            findings.add("", "this is not YAML: " + firstLine(e) + ".", "Save it as plain text, UTF-8.");
         }
         return Optional.empty();
     }
@@ -76,8 +78,8 @@ final class YamlTree {
         return text.stripLeading().startsWith("{") ? text.replace('\t', ' ') : text;
     }
 
-    private static String firstLine(String message) {
-        return message == null ? "unreadable" : message.lines().findFirst().orElse("unreadable");
+    private static String firstLine(YamlEngineException e) {
+        return String.valueOf(e.getMessage()).lines().findFirst().orElse("unreadable");
     }
 
     private static String remedy(String problem) {
