@@ -1,0 +1,52 @@
+package stretchwright.sewing;
+
+import java.util.Optional;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Stitch;
+
+/**
+ * The state of the sewing table: the machine last sat at, and how the combined machine is set up. Both are open at the
+ * beginning: the first machine is set up before the work starts.
+ */
+record Bench(Optional<Machine> at, Optional<Setup> combined) {
+    /** Common practice, no source: get up, sit down, switch on, lay the work out again. */
+    static final int MOVE_TENTHS = 5;
+
+    /** Common practice, no source: a practised owner takes the knife out of work, rethreads and tests for 15 min. */
+    static final int CONVERT_TENTHS = 150;
+
+    static final Bench BEGIN = new Bench(Optional.empty(), Optional.empty());
+
+    enum Setup {
+        OVERLOCK,
+        COVER;
+
+        static Setup of(Stitch stitch) {
+            return stitch == Stitch.COVERSTITCH || stitch == Stitch.CHAINSTITCH ? COVER : OVERLOCK;
+        }
+    }
+
+    /** What it takes to get to the next tool; the time in tenths of a minute, so that sums are exact. */
+    record Change(Bench then, int moves, int conversions) {
+        int tenths() {
+            return moves * MOVE_TENTHS + conversions * CONVERT_TENTHS;
+        }
+
+        int count() {
+            return moves + conversions;
+        }
+    }
+
+    /** Hand, table and iron are within reach: they change nothing. */
+    Change to(Optional<Tool> next) {
+        if (next.isEmpty() || next.get().byHand()) {
+            return new Change(this, 0, 0);
+        }
+        Machine machine = next.get().machine();
+        Optional<Setup> setup =
+                machine == Machine.COMBINED ? Optional.of(Setup.of(next.get().stitch())) : combined;
+        int moves = at.isPresent() && at.get() != machine ? 1 : 0;
+        int conversions = combined.isPresent() && !combined.equals(setup) ? 1 : 0;
+        return new Change(new Bench(Optional.of(machine), setup), moves, conversions);
+    }
+}

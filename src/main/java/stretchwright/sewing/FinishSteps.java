@@ -1,0 +1,151 @@
+package stretchwright.sewing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Stitch;
+
+/** What stands at the two ends of the work: the tests on scraps, the plain hem, pressing and trying on. */
+record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
+    static final String HEM = "hems";
+    static final String PRESS = "press and cool";
+    static final String TRY_ON = "try on";
+
+    /** A scrap seam in each direction, mm (makers-troubles story S4 asks for both directions). */
+    static final double SCRAP = 100;
+
+    static String testOf(Tool tool) {
+        return "test " + tool.stitch().plainName();
+    }
+
+    /** One test for each stitch that the steps use, in the order of first use. */
+    List<Step> tests(List<Step> steps) {
+        Set<Tool> tools =
+                steps.stream().flatMap(s -> s.tool().stream()).collect(Collectors.toCollection(LinkedHashSet::new));
+        List<Step> tests = new ArrayList<>();
+        for (Tool tool : tools) {
+            tests.add(test(tool, tests.isEmpty()));
+        }
+        return tests;
+    }
+
+    private Step test(Tool tool, boolean first) {
+        double pull = Math.min(0.5, tool.stitch().extensibility());
+        String needle = first ? " with a new " + needle() : "";
+        String unplug = tool.byHand() ? "" : " Unplug the machine whenever you thread it or change a needle.";
+        return Step.sewn(
+                testOf(tool),
+                tool,
+                tool.equals(kit.hem()) && !tool.equals(kit.seam()) ? Step.TURNED_HEM : Step.SUPERIMPOSED,
+                List.of(),
+                2 * SCRAP,
+                Pace.tenths(Pace.TEST),
+                Set.of(),
+                "On two layers of scrap from the same cloth sew " + Words.mm(SCRAP) + " across the cloth and "
+                        + Words.mm(SCRAP) + " along it" + needle
+                        + "; let it run over four layers at one place, as at the crotch." + settings(tool) + unplug,
+                "Pull each test seam from " + Words.mm(SCRAP) + " to " + Words.mm(SCRAP * (1 + pull))
+                        + ": no thread snaps, no stitch is skipped, the seam lies flat again. Write the settings down.");
+    }
+
+    /** By weight of the cloth: trade-values section 4.3, common practice. */
+    private String needle() {
+        double weight = fabric.weight().orElse(250);
+        String size = weight < 180 ? "70/10" : weight <= 280 ? "75/11" : "90/14";
+        return "stretch needle " + size;
+    }
+
+    private static String settings(Tool tool) {
+        return switch (tool.stitch()) {
+            case OVERLOCK_3, OVERLOCK_4 ->
+                " Begin with a stitch length of 2 to 2.5 mm and a differential feed of 1.5; if the seam waves, raise"
+                        + " the feed, if it gathers, lower it. Keep your fingers away from knife and needle.";
+            case COVERSTITCH ->
+                " Begin with a stitch length of 3 mm; if a ridge stands up between the rows, loosen the looper one"
+                        + " small step and try again.";
+            case ZIGZAG -> " Begin with a zigzag 1 mm wide and 2 mm long for seams, 4 mm wide for hems.";
+            case CHAINSTITCH, LOCKSTITCH -> " Begin with a stitch length of 2.5 mm and a loose thread.";
+            case BACKSTITCH_BY_HAND ->
+                " Make backstitches 2 to 3 mm long, the thread loose, the cloth a little stretched as you sew.";
+        };
+    }
+
+    List<Step> hems() {
+        return SeamGroup.of(pattern, Seam.Role.HEM).stream().map(this::hem).toList();
+    }
+
+    /** After the inseam: in the round the row closes on itself, and no seam end lies open at the boot. */
+    private Step hem(SeamGroup hem) {
+        Tool tool = kit.hem();
+        String how = tool.stitch() == Stitch.COVERSTITCH
+                ? "Coverstitch once round from the outside, so that the threads underneath cover the raw edge."
+                : "Sew once round over the raw edge, from the inside.";
+        return Step.sewn(
+                HEM,
+                tool,
+                Step.TURNED_HEM,
+                hem.joins(),
+                hem.length(),
+                Pace.ringSeam(tool.stitch(), hem.length(), hem.times()),
+                Set.of(LegSteps.SIDE, LegSteps.INSEAMS),
+                "Now that the inner leg is closed, turn " + Words.allowance(hem.first())
+                        + " of the lower edge to the inside, all round. " + how
+                        + " Overlap the ends by 20 mm at the inseam, so that no seam end lies open."
+                        + pinsOut(tool) + Words.limitAround(tool, fabric),
+                "The raw edge is caught all round, the hem lies without waves and still passes the heel.");
+    }
+
+    private static String pinsOut(Tool tool) {
+        return tool.byHand() ? "" : " Take pins out before they reach the needle.";
+    }
+
+    /** The steps that no other sewing step waits for: when they are done, all is. */
+    private static Set<String> endsOf(List<Step> sewing) {
+        Set<String> ends = new LinkedHashSet<>();
+        sewing.forEach(step -> ends.add(step.name()));
+        sewing.forEach(step -> ends.removeAll(step.after()));
+        return ends;
+    }
+
+    List<Step> last(List<Step> sewing) {
+        Set<String> ends = endsOf(sewing);
+        Step press = Step.unsewn(
+                PRESS,
+                "iron",
+                List.of(),
+                Pace.PRESS,
+                ends,
+                "Lay every seam flat and press it through a thin cloth with the iron at 110 C or less, without steam;"
+                        + " set the iron down and lift it, do not push it. Let the pair cool flat before you move it.",
+                "The cloth does not shine and the seams lie flat when cool.");
+        Step tryOn = Step.unsewn(
+                TRY_ON,
+                "hand",
+                List.of(),
+                Pace.TRY_ON,
+                Set.of(PRESS),
+                "Put the pair on and squat, sit and lunge ten times. Take it off at once if a foot or leg turns numb,"
+                        + " cold or blue." + boot() + open(),
+                "The upper edge drops less than 15 mm, the lower edges rise less than 20 mm, no thread snaps, and no"
+                        + " cloth hangs loose.");
+        return List.of(press, tryOn);
+    }
+
+    private static String boot() {
+        return " Over a skate, the lower edge must end above the blade or the wheels.";
+    }
+
+    private String open() {
+        String top = SeamGroup.of(pattern, Seam.Role.WAISTBAND_JOIN).isEmpty()
+                ? " The top edge is left as it was cut: this pattern has no waistband."
+                : "";
+        boolean finished = SeamGroup.of(pattern, Seam.Role.CUFF_JOIN).isPresent()
+                || SeamGroup.of(pattern, Seam.Role.HEM).isPresent();
+        return top + (finished ? "" : " The lower edges are left as they were cut: this pattern has no cuff or hem.");
+    }
+}

@@ -1,0 +1,172 @@
+package stretchwright.sewing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Seam;
+
+/** The folded rings: waistband and cuffs are made alike. */
+record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
+
+    /**
+     * What differs between band and cuff.
+     *
+     * @param ring "waistband" or "cuff", as said to the sewer
+     * @param garment what it is joined to, as said to the sewer
+     * @param seamMeets the garment seam at which the ring's own seam is set
+     * @param garmentNeeds steps that close the garment's edge into a ring
+     */
+    private record Kind(
+            Seam.Role ends, Seam.Role join, String ring, String garment, String seamMeets, Set<String> garmentNeeds) {
+        String many(int times) {
+            return times == 1 ? ring : ring + "s";
+        }
+
+        String ringStep(int times) {
+            return ring + Words.count(times, " ring", " rings");
+        }
+
+        String foldStep(int times) {
+            return "fold and mark the " + many(times);
+        }
+
+        String markStep(int times) {
+            return "mark the " + garment + Words.count(times, "", "s");
+        }
+    }
+
+    private static final Kind BAND = new Kind(
+            Seam.Role.WAISTBAND_ENDS,
+            Seam.Role.WAISTBAND_JOIN,
+            "waistband",
+            "leg top",
+            "back rise seam",
+            Set.of(LegSteps.SIDE, LegSteps.FRONT, LegSteps.BACK, LegSteps.ROW));
+    private static final Kind CUFF = new Kind(
+            Seam.Role.CUFF_ENDS,
+            Seam.Role.CUFF_JOIN,
+            "cuff",
+            "leg end",
+            "inseam",
+            Set.of(LegSteps.SIDE, LegSteps.INSEAMS));
+
+    List<Step> all() {
+        List<Step> steps = new ArrayList<>();
+        for (Kind kind : List.of(BAND, CUFF)) {
+            SeamGroup.of(pattern, kind.ends).ifPresent(ends -> steps.add(close(kind, ends)));
+            SeamGroup.of(pattern, kind.join).ifPresent(join -> {
+                steps.add(fold(kind, join));
+                steps.add(mark(kind, join));
+                steps.add(join(kind, join));
+            });
+        }
+        return steps;
+    }
+
+    private Step close(Kind kind, SeamGroup ends) {
+        Tool tool = kit.seam();
+        return Step.sewn(
+                kind.ringStep(ends.times()),
+                tool,
+                Step.SUPERIMPOSED,
+                ends.joins(),
+                ends.length(),
+                Pace.flatSeam(tool.stitch(), ends.length(), ends.times()),
+                Set.of(),
+                "Bring the short ends of " + Words.count(ends.times(), "the ", "each ") + kind.ring
+                        + " right sides together and sew " + Words.edges(ends.first()) + " into a ring."
+                        + Words.sewLine(ends.first())
+                        + Words.pins(tool) + Words.limitAlong(tool, fabric),
+                Words.lengths(ends.first()) + " The ring is not twisted.");
+    }
+
+    private Step fold(Kind kind, SeamGroup join) {
+        Piece piece = pattern.piece(ring(kind, join).piece());
+        String line = piece.marks().stream()
+                .filter(m -> m.kind() == Mark.Kind.FOLD)
+                .findFirst()
+                .map(m -> " along the line marked \"" + m.name() + "\"")
+                .orElse(" along its middle");
+        return Step.unsewn(
+                kind.foldStep(join.times()),
+                "table",
+                longEdges(piece, ring(kind, join)),
+                join.times() * Pace.FOLD_AND_MARK,
+                Set.of(kind.ringStep(1), kind.ringStep(2)),
+                "Fold " + Words.count(join.times(), "the ring", "each ring") + line + ", outside of the cloth out, raw"
+                        + " edges level. Put a clip at its seam, one opposite, and one halfway between on either side:"
+                        + " four quarters.",
+                "The four parts between the clips are equally long, and the fold is not twisted.");
+    }
+
+    private static List<String> longEdges(Piece piece, Seam.Side joined) {
+        return Stream.of("lower edge", "upper edge")
+                .filter(name -> piece.edges().stream().anyMatch(e -> e.name().equals(name)))
+                .map(name -> joined.piece() + ": " + name)
+                .toList();
+    }
+
+    private Step mark(Kind kind, SeamGroup join) {
+        String how = kind == BAND
+                ? "Bring the front and the back rise seam together and put a clip at each side, where the edge folds;"
+                        + " the two seams are the other two marks."
+                : "Put a clip opposite the inseam of each leg and one halfway between on either side; the inseam is"
+                        + " the fourth mark.";
+        return Step.unsewn(
+                kind.markStep(join.times()),
+                "table",
+                List.of(Words.place(garment(kind, join))),
+                join.times() * Pace.MARK,
+                kind.garmentNeeds,
+                how,
+                "The edge is parted into four equal lengths.");
+    }
+
+    private Step join(Kind kind, SeamGroup join) {
+        Tool tool = kit.seam();
+        Seam.Side ring = ring(kind, join);
+        Seam.Side garment = garment(kind, join);
+        String each = Words.count(join.times(), "the ", "each ");
+        String inside = kind == BAND ? "" : " Keep the seam allowances of the two seams to opposite sides.";
+        return Step.sewn(
+                "join the " + kind.many(join.times()),
+                tool,
+                Step.SUPERIMPOSED,
+                join.joins(),
+                join.length(),
+                Pace.ringSeam(tool.stitch(), join.length(), join.times()),
+                Set.of(kind.foldStep(join.times()), kind.markStep(join.times())),
+                "With the pair right side out, slip " + Words.count(join.times(), "the", "a") + " folded "
+                        + kind.ring + " over " + each + kind.garment + ", right sides together, all three"
+                        + " raw edges level, its seam on the " + kind.seamMeets + " and clip to clip; sew once round."
+                        + Words.stretch(ring, garment, kind.ring, kind.garment) + inside
+                        + Words.notches(pattern, join.first())
+                        + Words.sewLine(join.first()) + Words.pins(tool)
+                        + Words.limitAround(tool, fabric),
+                "Fold the " + kind.ring + " away from the leg: all three layers are caught all round, the quarters"
+                        + " still meet, and the seam stretches over your hands without a snap.");
+    }
+
+    /** The side that is also closed into a ring; else the second side. */
+    private Seam.Side ring(Kind kind, SeamGroup join) {
+        List<Seam.Side> sides = join.first().sides();
+        return SeamGroup.of(pattern, kind.ends).stream()
+                .flatMap(g -> g.first().sides().stream())
+                .flatMap(end -> sides.stream().filter(s -> s.piece().equals(end.piece())))
+                .findFirst()
+                .orElse(sides.get(sides.size() - 1));
+    }
+
+    private Seam.Side garment(Kind kind, SeamGroup join) {
+        Seam.Side ring = ring(kind, join);
+        return join.first().sides().stream()
+                .filter(s -> !s.equals(ring))
+                .findFirst()
+                .orElse(ring);
+    }
+}

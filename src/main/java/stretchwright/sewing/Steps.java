@@ -1,0 +1,55 @@
+package stretchwright.sewing;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Pattern;
+
+/** The steps of one garment in the customary order, and which must come before which. */
+final class Steps {
+    private Steps() {}
+
+    static List<Step> of(Pattern pattern, Fabric fabric, Kit kit) {
+        FinishSteps finish = new FinishSteps(pattern, fabric, kit);
+        List<Step> sewing = new ArrayList<>(new LegSteps(pattern, fabric, kit).all());
+        sewing.addAll(new RingSteps(pattern, fabric, kit).all());
+        sewing.addAll(finish.hems());
+        List<Step> all = new ArrayList<>(finish.tests(sewing));
+        all.addAll(sewing);
+        all.addAll(finish.last(sewing));
+        return all;
+    }
+
+    /** The steps as jobs: names become numbers, and each sewn step waits for the test of its stitch. */
+    static List<OrderOfWork.Job> jobs(List<Step> steps) {
+        Map<String, Integer> numbers = new HashMap<>();
+        for (int i = 0; i < steps.size(); i++) {
+            numbers.put(steps.get(i).name(), i);
+        }
+        return steps.stream()
+                .map(step -> new OrderOfWork.Job(bits(before(step), numbers), step.tool()))
+                .toList();
+    }
+
+    private static Set<String> before(Step step) {
+        Set<String> names = new LinkedHashSet<>(step.after());
+        step.tool()
+                .map(FinishSteps::testOf)
+                .filter(test -> !test.equals(step.name()))
+                .ifPresent(names::add);
+        return names;
+    }
+
+    private static int bits(Set<String> names, Map<String, Integer> numbers) {
+        int bits = 0;
+        for (String name : names) {
+            Integer number = numbers.get(name);
+            bits |= number == null ? 0 : 1 << number;
+        }
+        return bits;
+    }
+}

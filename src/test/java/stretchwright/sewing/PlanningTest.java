@@ -1,0 +1,305 @@
+package stretchwright.sewing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import org.junit.jupiter.api.Test;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.BadInput;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Stitch;
+
+class PlanningTest {
+    private static final Set<Machine> OVERLOCK_AND_COVER = EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
+
+    private static SewingPlan plan(Pattern pattern, Set<Machine> machines) {
+        return Planning.plan(pattern, SampleFabric.heavyKnit(), machines);
+    }
+
+    private static SewingPlan.Operation step(SewingPlan plan, String name) {
+        return plan.operations().stream()
+                .filter(o -> o.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no step " + name));
+    }
+
+    /** Every pattern with every one of the 32 sets of machines. */
+    private static void everywhere(BiConsumer<Pattern, SewingPlan> claim) {
+        SampleSewing.patterns()
+                .forEach((name, pattern) ->
+                        SampleSewing.machineSets().forEach(machines -> claim.accept(pattern, plan(pattern, machines))));
+    }
+
+    @Test
+    void everyStepStandsAfterAllThatMustComeBefore() {
+        everywhere((pattern, plan) -> {
+            int step = 0;
+            for (SewingPlan.Operation operation : plan.operations()) {
+                assertThat(operation.step()).isEqualTo(++step);
+                assertThat(operation.after()).allMatch(before -> before >= 1 && before < operation.step());
+            }
+        });
+    }
+
+    @Test
+    void theLastStepWaitsForAllOthersInTheEnd() {
+        everywhere((pattern, plan) -> {
+            Set<Integer> needed =
+                    new java.util.TreeSet<>(Set.of(plan.operations().size()));
+            for (int i = plan.operations().size(); i >= 1; i--) {
+                assertThat(needed).contains(i);
+                needed.addAll(plan.operations().get(i - 1).after());
+            }
+        });
+    }
+
+    @Test
+    void everySeamIsSewnAndItsLengthCountedOnce() {
+        everywhere((pattern, plan) -> {
+            double seams = pattern.seams().stream()
+                    .mapToDouble(s -> s.length() * s.times())
+                    .sum();
+            double sewn = plan.operations().stream()
+                    .filter(o -> !o.name().startsWith("test ")
+                            && !o.name().equals(LegSteps.ROW)
+                            && !o.name().equals(LegSteps.BAR))
+                    .mapToDouble(SewingPlan.Operation::length)
+                    .sum();
+            assertThat(sewn).isCloseTo(seams, within(0.05));
+        });
+    }
+
+    @Test
+    void theTotalIsTheSumOfTheStepsAndTheChangeovers() {
+        SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
+        double steps = plan.operations().stream()
+                .mapToDouble(SewingPlan.Operation::minutes)
+                .sum();
+        assertThat(plan.changeovers()).isEqualTo(3);
+        assertThat(plan.minutes()).isCloseTo(steps + 3 * 0.5, within(1e-9));
+    }
+
+    @Test
+    void noStraightLockstitchAndOnlyStitchesThatTheSewerHas() {
+        for (Pattern pattern : SampleSewing.patterns().values()) {
+            for (Set<Machine> machines : SampleSewing.machineSets()) {
+                for (SewingPlan.Operation operation : plan(pattern, machines).operations()) {
+                    operation.stitch().ifPresent(stitch -> {
+                        assertThat(stitch).isNotEqualTo(Stitch.LOCKSTITCH);
+                        Machine machine = Machine.of(operation.machine()).orElseThrow();
+                        assertThat(machine.stitches()).contains(stitch);
+                        assertThat(machine == Machine.HAND || machines.contains(machine))
+                                .isTrue();
+                    });
+                    assertThat(operation.stitch().isEmpty())
+                            .isEqualTo(operation.seam().isEmpty());
+                }
+            }
+        }
+    }
+
+    @Test
+    void handIsOnlyPlannedWhereNoMachineCanSewAStretchSeam() {
+        for (Set<Machine> machines : SampleSewing.machineSets()) {
+            boolean byHand = plan(SampleSewing.withCuff(), machines).operations().stream()
+                    .anyMatch(o -> o.stitch().equals(java.util.Optional.of(Stitch.BACKSTITCH_BY_HAND)));
+            assertThat(byHand)
+                    .as("%s", machines)
+                    .isEqualTo(machines.isEmpty() || machines.equals(Set.of(Machine.HAND)));
+        }
+    }
+
+    @Test
+    void nothingOwnedIsTheSameAsByHand() {
+        assertThat(plan(SampleSewing.withCuff(), Set.of()))
+                .isEqualTo(plan(SampleSewing.withCuff(), Set.of(Machine.HAND)));
+    }
+
+    @Test
+    void theOrderOfTheSetDoesNotMatter() {
+        Set<Machine> one = new java.util.LinkedHashSet<>(List.of(Machine.COVERSTITCH, Machine.OVERLOCKER));
+        assertThat(plan(SampleSewing.withCuff(), one)).isEqualTo(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER));
+    }
+
+    @Test
+    void theRisesAreCoveredWhileTheyAreFlat() {
+        SewingPlan plan = plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER);
+        int row = step(plan, LegSteps.ROW).step();
+        assertThat(step(plan, LegSteps.FRONT).step()).isLessThan(row);
+        assertThat(step(plan, LegSteps.BACK).step()).isLessThan(row);
+        assertThat(step(plan, LegSteps.INSEAMS).after()).contains(row);
+    }
+
+    /** Story S1: on one combined machine all overlock first, then all cover, one conversion; none where none is needed. */
+    @Test
+    void theCombinedMachineIsConvertedOnceForAPlainHemAndNeverForACuff() {
+        SewingPlan plain = plan(SampleSewing.plainHem(), Set.of(Machine.COMBINED));
+        assertThat(plain.changeovers()).isEqualTo(1);
+        assertThat(plain.operations().stream().flatMap(o -> o.stitch().stream()).distinct())
+                .containsExactly(Stitch.OVERLOCK_4, Stitch.COVERSTITCH);
+        SewingPlan cuff = plan(SampleSewing.withCuff(), Set.of(Machine.COMBINED));
+        assertThat(cuff.changeovers()).isZero();
+        assertThat(step(cuff, LegSteps.BACK).instruction()).contains("left out").contains("converting");
+    }
+
+    /** By hand: beside an overlocker the combined machine stays a coverstitch: three moves, as with two single machines. */
+    @Test
+    void anOverlockerBesideTheCombinedMachineSparesTheConversions() {
+        SewingPlan plan = plan(SampleSewing.plainHem(), EnumSet.of(Machine.OVERLOCKER, Machine.COMBINED));
+        assertThat(step(plan, LegSteps.ROW).machine()).isEqualTo(Machine.COMBINED.word());
+        assertThat(plan.changeovers()).isEqualTo(3);
+        assertThat(plan.minutes())
+                .isEqualTo(plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER).minutes());
+    }
+
+    @Test
+    void aSubstituteStitchSaysItsLimit() {
+        SewingPlan plan = plan(SampleSewing.withCuff(), Set.of(Machine.LOCKSTITCH));
+        assertThat(step(plan, "join the waistband").instruction())
+                .contains("zigzag stretches about 50 %")
+                .contains("stretches 60 % around")
+                .contains("gives out before the cloth");
+        assertThat(step(plan, LegSteps.FRONT).instruction())
+                .contains("stretches 45 % along")
+                .contains("keeps up");
+        assertThat(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), LegSteps.FRONT)
+                        .instruction())
+                .doesNotContain("before its thread breaks");
+    }
+
+    /** By hand: leg top 2 x 371.21 = 742.4, band 2 x 345 = 690: 52 mm to stretch in. */
+    @Test
+    void theBandIsStretchedByWhatItIsShorter() {
+        assertThat(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), "join the waistband")
+                        .instruction())
+                .contains("52 mm shorter")
+                .contains("stretch the waistband, never the leg top");
+    }
+
+    @Test
+    void cautionsStandWhereTheHandIs() {
+        everywhere((pattern, plan) -> {
+            for (SewingPlan.Operation o : plan.operations()) {
+                boolean overlock = o.stitch().equals(java.util.Optional.of(Stitch.OVERLOCK_4));
+                if (overlock && !o.name().startsWith("test ") && !o.name().equals(LegSteps.BAR)) {
+                    assertThat(o.instruction()).contains("every pin out before it reaches the knife");
+                }
+                if (o.name().startsWith("test ") && !o.machine().equals("hand")) {
+                    assertThat(o.instruction()).contains("Unplug the machine");
+                }
+                if (o.machine().equals("iron")) {
+                    assertThat(o.instruction()).contains("110 C or less").contains("without steam");
+                }
+            }
+        });
+    }
+
+    /** Published sanity: a practised sewer takes 0.5 to 1 min per 100 mm of pinned overlock seam (section 11). */
+    @Test
+    void overlockMinutesLieInTheCustomaryBand() {
+        SewingPlan plan = plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER);
+        List<SewingPlan.Operation> seams = plan.operations().stream()
+                .filter(o -> o.machine().equals("overlocker") && !o.name().startsWith("test "))
+                .toList();
+        assertThat(perHundred(seams)).isBetween(0.5, 1.0);
+    }
+
+    /** As above: 1 to 1.5 min per 100 mm of coverstitch. */
+    @Test
+    void coverMinutesLieInTheCustomaryBand() {
+        SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
+        List<SewingPlan.Operation> rows = plan.operations().stream()
+                .filter(o -> o.machine().equals("coverstitch") && !o.name().startsWith("test "))
+                .toList();
+        assertThat(perHundred(rows)).isBetween(1.0, 1.5);
+    }
+
+    private static double perHundred(List<SewingPlan.Operation> operations) {
+        double minutes =
+                operations.stream().mapToDouble(SewingPlan.Operation::minutes).sum();
+        double length =
+                operations.stream().mapToDouble(SewingPlan.Operation::length).sum();
+        return minutes / (length / 100);
+    }
+
+    @Test
+    void thePlainPairTakesLessThanAnHour() {
+        assertThat(plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER).minutes()).isBetween(40.0, 60.0);
+        assertThat(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER).minutes()).isBetween(40.0, 60.0);
+    }
+
+    /** By hand from the operations: length x ratio x 1.15, machine by machine. */
+    @Test
+    void threadFollowsFromTheSewnLengths() {
+        SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
+        double overlocked = 200 + 285.2 + 344.8 + 1499.4 + 130 + 742.4;
+        double covered = 200 + 630 + 80 + 688;
+        assertThat(plan.thread().keySet()).containsExactly("overlocker", "coverstitch");
+        assertThat(plan.thread().get("overlocker")).isCloseTo(overlocked / 1000 * 18 * 1.15, within(0.06));
+        assertThat(plan.thread().get("coverstitch")).isCloseTo(covered / 1000 * 18 * 1.15, within(0.06));
+    }
+
+    @Test
+    void aZeroLengthSeamIsAFindingThatNamesIt() {
+        Pattern pair = SampleSewing.withCuff();
+        List<Seam> seams = new ArrayList<>(pair.seams());
+        seams.set(
+                0,
+                new Seam(
+                        Seam.Role.FRONT_RISE,
+                        "front rise",
+                        List.of(
+                                new Seam.Side("leg", "front crotch", 0),
+                                new Seam.Side("leg", "front crotch", Double.NaN)),
+                        0,
+                        7,
+                        1));
+        Pattern broken = new Pattern(pair.pieces(), seams, pair.levels(), pair.reductions());
+        BadInput bad = catchThrowableOfType(BadInput.class, () -> plan(broken, OVERLOCK_AND_COVER));
+        assertThat(bad.findings()).hasSize(2).allMatch(f -> f.key().equals("seams.front rise"));
+        assertThat(bad.findings().get(0).line()).contains("leg: front crotch").contains("0.0 mm");
+    }
+
+    @Test
+    void aSeamWithoutItsPieceIsAFinding() {
+        Pattern pair = SampleSewing.withCuff();
+        Pattern bandless = SampleSewing.without(pair, "waistband", pair.seams());
+        BadInput bad = catchThrowableOfType(BadInput.class, () -> plan(bandless, OVERLOCK_AND_COVER));
+        assertThat(bad.findings()).extracting(f -> f.key()).contains("seams.waistband join", "seams.waistband ends");
+    }
+
+    @Test
+    void aPieceWithoutASeamAndAPatternWithoutSeamsAreFindings() {
+        Pattern pair = SampleSewing.withCuff();
+        assertThatThrownBy(() -> plan(
+                        new Pattern(
+                                pair.pieces(),
+                                SampleSewing.withoutWaistband().seams(),
+                                pair.levels(),
+                                pair.reductions()),
+                        OVERLOCK_AND_COVER))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("pieces.waistband");
+        assertThatThrownBy(() -> plan(
+                        new Pattern(pair.pieces(), List.of(), pair.levels(), pair.reductions()), OVERLOCK_AND_COVER))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("no seam");
+    }
+
+    @Test
+    void aPairWithoutWaistbandIsPlannedAndSaysSo() {
+        SewingPlan plan = plan(SampleSewing.withoutWaistband(), OVERLOCK_AND_COVER);
+        assertThat(plan.operations())
+                .noneMatch(o -> o.name().contains("waistband") || o.name().contains("leg top"));
+        assertThat(step(plan, FinishSteps.TRY_ON).instruction()).contains("no waistband");
+    }
+}

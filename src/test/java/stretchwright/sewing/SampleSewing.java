@@ -1,0 +1,69 @@
+package stretchwright.sewing;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.SamplePattern;
+import stretchwright.pattern.Seam;
+
+/** Patterns and machine sets for the tests of this room. Invented. */
+final class SampleSewing {
+    private SampleSewing() {}
+
+    static Pattern withCuff() {
+        return SamplePattern.overBoot();
+    }
+
+    /** The same pair without its cuff: the lower edge is turned up. */
+    static Pattern plainHem() {
+        Pattern pair = withCuff();
+        List<Seam> seams = new ArrayList<>(pair.seams());
+        seams.removeIf(s -> s.role() == Seam.Role.CUFF_ENDS || s.role() == Seam.Role.CUFF_JOIN);
+        double hem = pair.piece("leg").edge("hem").length();
+        seams.add(new Seam(Seam.Role.HEM, "hem", List.of(new Seam.Side("leg", "hem", hem)), 0, 20, 2));
+        return without(pair, "cuff", seams);
+    }
+
+    static Pattern withoutWaistband() {
+        Pattern pair = withCuff();
+        List<Seam> seams = new ArrayList<>(pair.seams());
+        seams.removeIf(s -> s.role() == Seam.Role.WAISTBAND_ENDS || s.role() == Seam.Role.WAISTBAND_JOIN);
+        return without(pair, "waistband", seams);
+    }
+
+    static Pattern without(Pattern pair, String piece, List<Seam> seams) {
+        return new Pattern(
+                pair.pieces().stream().filter(p -> !p.name().equals(piece)).toList(),
+                seams,
+                pair.levels(),
+                pair.reductions());
+    }
+
+    static Map<String, Pattern> patterns() {
+        Map<String, Pattern> all = new LinkedHashMap<>();
+        all.put("with cuff", withCuff());
+        all.put("plain hem", plainHem());
+        all.put("without waistband", withoutWaistband());
+        return all;
+    }
+
+    /** All 32, the empty one too. */
+    static List<Set<Machine>> machineSets() {
+        List<Set<Machine>> all = new ArrayList<>();
+        for (int bits = 0; bits < 1 << Machine.values().length; bits++) {
+            Set<Machine> set = EnumSet.noneOf(Machine.class);
+            for (Machine machine : Machine.values()) {
+                if ((bits >> machine.ordinal() & 1) == 1) {
+                    set.add(machine);
+                }
+            }
+            all.add(set);
+        }
+        return all;
+    }
+}
