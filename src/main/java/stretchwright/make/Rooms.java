@@ -10,8 +10,13 @@ import stretchwright.body.Measure;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
 import stretchwright.lay.Lay;
+import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
+import stretchwright.print.Job;
+import stretchwright.print.Paper;
+import stretchwright.print.Printing;
+import stretchwright.sewing.Planning;
 import stretchwright.sewing.SewingPlan;
 
 /** The real rooms, joined. Until a room is merged its method says so and does nothing else. */
@@ -37,21 +42,30 @@ final class Rooms implements Stages {
 
     @Override
     public Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings) {
-        throw notJoined("lay");
+        return Laying.lay(pattern.pieces(), make.fabric(), make.style().layWay(), findings);
     }
 
     @Override
     public SewingPlan sewing(Pattern pattern, MakeFile make) {
-        throw notJoined("sewing");
+        return Planning.plan(pattern, make.fabric(), make.machines());
     }
 
     @Override
     public List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, SewingPlan sewing) {
-        throw notJoined("print");
+        return Printing.documents(new Job(
+                make.name(),
+                make.wearer(),
+                make.unit(),
+                pattern,
+                make.fabric(),
+                fit,
+                lay,
+                sewing,
+                Paper.of(make.paper()).orElseThrow()));
     }
 
     @Override
     public boolean knowsPaper(String name) {
-        throw notJoined("print");
+        return Paper.of(name).isPresent();
     }
 }
