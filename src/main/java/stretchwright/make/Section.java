@@ -51,7 +51,7 @@ final class Section {
     }
 
     String path(String key) {
-        return path.isEmpty() ? key : path + "." + key;
+        return path.isEmpty() ? key : key.isEmpty() ? path : path + "." + key;
     }
 
     /** A finding about a key of this section. */
