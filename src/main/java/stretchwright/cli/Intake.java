@@ -1,0 +1,42 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+import stretchwright.ground.Findings;
+
+/** Reads files that a person named; never more than the limit, whatever stands behind the name. */
+final class Intake {
+    private Intake() {}
+
+    /** The bytes, or empty and a finding. */
+    static Optional<byte[]> read(String named, int limit, Findings findings) {
+        try {
+            Path path = Path.of(named);
+            if (Files.isDirectory(path)) {
+                findings.add("", "is a folder.", "Name the file inside it.");
+                return Optional.empty();
+            }
+            try (InputStream in = Files.newInputStream(path)) {
+                byte[] bytes = in.readNBytes(limit + 1);
+                if (bytes.length <= limit) {
+                    return Optional.of(bytes);
+                }
+            }
+            String size = limit >= 1024 * 1024 ? limit / (1024 * 1024) + " MB" : limit + " bytes";
+            findings.add("", "the file is larger than " + size + "; it was not read.", "Is it the right file?");
+        } catch (NoSuchFileException e) {
+            findings.add("", "there is no such file.", "Look at the spelling and the folder.");
+        } catch (AccessDeniedException e) {
+            findings.add("", "the file may not be read.", "Change its permissions.");
+        } catch (InvalidPathException | IOException e) {
+            findings.add("", "the file cannot be read (" + e.getMessage() + ").", "");
+        }
+        return Optional.empty();
+    }
+}

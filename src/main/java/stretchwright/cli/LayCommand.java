@@ -1,0 +1,136 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Progress;
+import stretchwright.lay.StripInstance;
+import stretchwright.lay.StripLay;
+import stretchwright.lay.StripResult;
+
+/** Lays a plain layout instance for a number of seconds. */
+@Command(
+        name = "lay",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description = "Lays a plain layout instance on its strip and writes lay.json and lay.svg.")
+final class LayCommand implements Callable<Integer> {
+    private static final double LONGEST = 86_400;
+
+    @Parameters(paramLabel = "INSTANCE.json", description = "Layout instance, format strip-instance/1.")
+    private String file = "";
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "S",
+            defaultValue = "10",
+            description = "How long to look for a shorter layout (default: ${DEFAULT-VALUE}).")
+    private double seconds;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "Seed of the search (default: ${DEFAULT-VALUE}).")
+    private long seed;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
+    private String out = "";
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    private final Commands root;
+
+    LayCommand(Commands root) {
+        this.root = root;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = root.console(java.util.Objects.requireNonNull(spec).commandLine());
+        Findings aboutArguments = new Findings(out);
+        Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
+        if (!(seconds > 0 && seconds <= LONGEST)) {
+            aboutArguments.add("--seconds", seconds + " seconds cannot be.", "Give more than 0, at most 86400.");
+        }
+        Findings findings = new Findings(file);
+        Optional<StripInstance> instance =
+                Intake.read(file, StripFile.LARGEST, findings).flatMap(bytes -> StripFile.read(bytes, findings));
+        StripHistory history = new StripHistory(console.progress(""));
+        Optional<StripResult> result = aboutArguments.isEmpty() && findings.isEmpty()
+                ? instance.flatMap(i -> history.lay(i, seed, seconds, findings))
+                : Optional.empty();
+        if (result.isEmpty()) {
+            console.findings(aboutArguments.all());
+            console.findings(findings.all());
+            return Exit.INPUT;
+        }
+        write(folder.orElseThrow(), instance.orElseThrow(), result.get(), history, console);
+        return Exit.DONE;
+    }
+
+    private void write(
+            OutFolder folder, StripInstance instance, StripResult result, StripHistory history, Console console)
+            throws IOException {
+        String json = StripOutput.json(instance, result, history.lines(), seed, seconds);
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        files.put("lay.json", json.getBytes(StandardCharsets.UTF_8));
+        files.put("lay.svg", StripOutput.svg(instance, result).getBytes(StandardCharsets.UTF_8));
+        folder.write(files);
+        console.tell(String.format(
+                Locale.ROOT,
+                "%s: length %.4f on a strip of %s, density %.2f %%",
+                instance.name(),
+                result.length(),
+                instance.stripHeight(),
+                result.density() * 100));
+        console.tell("  files          " + out);
+        if (console.json()) {
+            console.print(json);
+        }
+    }
+
+    /** The clock of one run: stops the search, and notes when each better layout was found. */
+    private static final class StripHistory {
+        private final Progress progress;
+        private final java.util.List<double[]> lines = new java.util.ArrayList<>();
+        private final long start = System.nanoTime();
+
+        StripHistory(Progress progress) {
+            this.progress = progress;
+        }
+
+        Optional<StripResult> lay(StripInstance instance, long seed, double seconds, Findings findings) {
+            Consumer<StripResult.Step> better = step -> {
+                lines.add(new double[] {elapsed(), step.length()});
+                progress.say(String.format(Locale.ROOT, "lay: %.1f s, length %.4f", elapsed(), step.length()));
+            };
+            return StripLay.lay(instance, seed, Long.MAX_VALUE, () -> elapsed() >= seconds, better, findings);
+        }
+
+        private double elapsed() {
+            return (System.nanoTime() - start) / 1e9;
+        }
+
+        java.util.List<double[]> lines() {
+            return lines;
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+import stretchwright.make.Made;
+import stretchwright.make.MakeFile;
+import stretchwright.print.Document;
+
+/** The whole job for each make file. Either all of them are written, or none. */
+@Command(
+        name = "make",
+        mixinStandardHelpOptions = true,
+        versionProvider = Commands.Version.class,
+        description = "Drafts, checks the fit, lays, plans the sewing and writes the printable files.")
+final class MakeCommand implements Callable<Integer> {
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Make files (YAML or JSON). Several give one sub-folder each, named after the file.")
+    private String[] files = {};
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
+    private String out = "";
+
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    private final Commands root;
+    private final Jobs jobs;
+
+    MakeCommand(Commands root, Jobs jobs) {
+        this.root = root;
+        this.jobs = jobs;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        CommandLine line = java.util.Objects.requireNonNull(spec).commandLine();
+        Console console = root.console(line);
+        List<Finding> wrong = new ArrayList<>();
+        Findings aboutOut = new Findings(out);
+        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        wrong.addAll(aboutOut.all());
+        List<MakeFile> makes = read(wrong);
+        List<Made> made = folder.isEmpty() ? List.of() : run(makes, console, wrong);
+        if (!wrong.isEmpty()) {
+            console.findings(wrong);
+            return Exit.INPUT;
+        }
+        List<String> places = places();
+        folder.orElseThrow().write(content(made, places));
+        tell(made, places, console);
+        return made.stream().anyMatch(Made::stops) ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    private List<MakeFile> read(List<Finding> wrong) {
+        List<MakeFile> makes = new ArrayList<>();
+        for (String file : files) {
+            Findings findings = new Findings(file);
+            Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
+            wrong.addAll(findings.all());
+            try {
+                bytes.ifPresent(b -> makes.add(jobs.read(file, b)));
+            } catch (BadInput e) {
+                wrong.addAll(e.findings());
+            }
+        }
+        return makes;
+    }
+
+    /** All that could be read are run, so that what the draft or the lay find wrong is told at once too. */
+    private List<Made> run(List<MakeFile> makes, Console console, List<Finding> wrong) {
+        List<Made> made = new ArrayList<>();
+        for (MakeFile make : makes) {
+            try {
+                made.add(jobs.run(make, console.progress(files.length > 1 ? make.file() : "")));
+            } catch (BadInput e) {
+                wrong.addAll(e.findings());
+            }
+        }
+        return made;
+    }
+
+    /** One folder name per file, unique also where capitals do not count; one empty name for a single file. */
+    private List<String> places() {
+        if (files.length == 1) {
+            return List.of("");
+        }
+        Set<String> taken = new HashSet<>();
+        return Arrays.stream(files)
+                .map(file -> {
+                    String stem = stem(file);
+                    String place = stem;
+                    for (int i = 2; !taken.add(place.toLowerCase(Locale.ROOT)); i++) {
+                        place = stem + "-" + i;
+                    }
+                    return place + "/";
+                })
+                .toList();
+    }
+
+    private static String stem(String file) {
+        Path name = Path.of(file).getFileName();
+        String stem = name == null ? "" : name.toString().replaceFirst("\\.[^.]*$", "");
+        return stem.isEmpty() ? "make" : stem;
+    }
+
+    private static SortedMap<String, byte[]> content(List<Made> made, List<String> places) {
+        SortedMap<String, byte[]> content = new TreeMap<>();
+        for (int i = 0; i < made.size(); i++) {
+            for (Document document : made.get(i).documents()) {
+                content.put(places.get(i) + document.name(), document.bytes());
+            }
+        }
+        return content;
+    }
+
+    private void tell(List<Made> made, List<String> places, Console console) {
+        for (int i = 0; i < made.size(); i++) {
+            String label = files.length > 1 ? made.get(i).make().file() + ": " : "";
+            made.get(i).verdicts(console.quiet()).forEach(v -> console.warn(label + v));
+        }
+        for (int i = 0; i < made.size(); i++) {
+            made.get(i).summary().forEach(console::tell);
+            console.tell("  files          " + Path.of(out, places.get(i)));
+        }
+        if (console.json()) {
+            List<String> reports = made.stream()
+                    .map(m -> new String(m.report().bytes(), StandardCharsets.UTF_8))
+                    .toList();
+            console.print(files.length == 1 ? reports.get(0) : "[\n" + String.join(",\n", reports) + "]\n");
+        }
+    }
+}

@@ -1,0 +1,234 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+
+/**
+ * The folder given with --out: complete or untouched. Everything is first written into a hidden folder beside it; an
+ * older output is moved aside, the new one takes its place, and only then the older one is deleted. A folder that
+ * holds anything this program did not write is refused, so nothing of anybody else can be lost.
+ */
+final class OutFolder {
+    private final String named;
+    private final Path target;
+    private final Consumer<String> before;
+    private final ReentrantLock lock = new ReentrantLock();
+    private boolean interrupted;
+
+    private OutFolder(String named, Path target, Consumer<String> before) {
+        this.named = named;
+        this.target = target;
+        this.before = before;
+    }
+
+    /** Ctrl-C came while writing; nothing is left to be said. */
+    static final class Interrupted extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /** The folder, if it can be written; otherwise empty and a finding. Nothing is created yet. */
+    static Optional<OutFolder> at(String named, Findings findings) {
+        return at(named, findings, step -> {});
+    }
+
+    /** For tests of interruption: before is told each step and may throw. */
+    static Optional<OutFolder> at(String named, Findings findings, Consumer<String> before) {
+        try {
+            Path target = Path.of(named).toAbsolutePath().normalize();
+            OutFolder folder = new OutFolder(named, real(target), before);
+            Optional<String> wrong = folder.whatIsWrong();
+            wrong.ifPresent(problem -> findings.add("--out", problem, "Name a new folder, or one this program wrote."));
+            return wrong.isPresent() ? Optional.empty() : Optional.of(folder);
+        } catch (InvalidPathException | IOException e) {
+            findings.add("--out", "cannot be used (" + e.getMessage() + ").", "Name another folder.");
+            return Optional.empty();
+        }
+    }
+
+    /** Links on the way are followed, so that the folder itself is replaced and not the link. */
+    private static Path real(Path target) throws IOException {
+        return Files.exists(target) ? target.toRealPath() : target;
+    }
+
+    private Optional<String> whatIsWrong() throws IOException {
+        Path parent = target.getParent();
+        if (parent == null) {
+            return Optional.of("is the root of the file system.");
+        }
+        if (Files.exists(target)) {
+            return wrongWithExisting();
+        }
+        if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.of("is a link that leads nowhere.");
+        }
+        for (Path above = parent; above != null; above = above.getParent()) {
+            if (Files.isDirectory(above)) {
+                return Files.isWritable(above)
+                        ? Optional.empty()
+                        : Optional.of("lies in a folder that may not be written.");
+            }
+            if (Files.exists(above, LinkOption.NOFOLLOW_LINKS)) {
+                return Optional.of("lies inside " + above.getFileName() + ", which is a file.");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> wrongWithExisting() throws IOException {
+        if (!Files.isDirectory(target)) {
+            return Optional.of("is a file, not a folder.");
+        }
+        if (Path.of("").toRealPath().startsWith(target)) {
+            return Optional.of("is the folder you are working in, or one above it.");
+        }
+        if (!Files.isWritable(target) || !Files.isWritable(target.resolveSibling("."))) {
+            return Optional.of("may not be written.");
+        }
+        List<String> foreign = OwnFiles.foreignIn(target);
+        if (foreign.isEmpty()) {
+            return Optional.empty();
+        }
+        String some = String.join(", ", foreign.subList(0, Math.min(3, foreign.size())));
+        return Optional.of(
+                "holds what this program did not write (" + some + (foreign.size() > 3 ? ", ..." : "") + ").");
+    }
+
+    /** Writes all files (names relative, with / between folder and file), or none. */
+    void write(SortedMap<String, byte[]> files) throws IOException {
+        Path fresh = sibling("new-" + ProcessHandle.current().pid());
+        Thread hook = new Thread(() -> giveUp(fresh));
+        Runtime.getRuntime().addShutdownHook(hook);
+        try {
+            recover();
+            whatIsWrong().ifPresent(problem -> refuse(problem, "Name a new folder."));
+            Files.createDirectories(fresh.resolveSibling("."));
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                step("write " + file.getKey(), () -> put(fresh, file.getKey(), file.getValue()));
+            }
+            step("swap", () -> swap(fresh));
+        } catch (AccessDeniedException | ReadOnlyFileSystemException e) {
+            refuse("may not be written.", "Name another folder.");
+        } finally {
+            removeHook(hook);
+            delete(fresh);
+        }
+    }
+
+    private interface Work {
+        void run() throws IOException;
+    }
+
+    /** One step at a time, so that Ctrl-C finds the folder between two of them. */
+    private void step(String name, Work work) throws IOException {
+        lock.lock();
+        try {
+            if (interrupted) {
+                throw new Interrupted();
+            }
+            before.accept(name);
+            work.run();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    private static void put(Path folder, String name, byte[] bytes) throws IOException {
+        Path file = folder.resolve(name).normalize();
+        if (!file.startsWith(folder)) {
+            throw new IOException("the file name " + name + " leads out of the folder");
+        }
+        Files.createDirectories(file.resolveSibling("."));
+        Files.write(file, bytes);
+    }
+
+    private void swap(Path fresh) throws IOException {
+        if (!Files.exists(target)) {
+            Files.move(fresh, target);
+            return;
+        }
+        Path old = sibling("old");
+        Files.move(target, old);
+        try {
+            before.accept("place");
+            Files.move(fresh, target);
+        } catch (IOException | RuntimeException | Error e) {
+            Files.move(old, target);
+            throw e;
+        }
+        delete(old);
+    }
+
+    /** A run that was killed between the two moves of a swap left the older output aside: put it back. */
+    private void recover() throws IOException {
+        Path old = sibling("old");
+        if (!Files.exists(old)) {
+            return;
+        }
+        if (Files.exists(target)) {
+            delete(old);
+        } else {
+            Files.move(old, target);
+        }
+    }
+
+    private Path sibling(String what) {
+        return target.resolveSibling("." + target.getFileName() + ".stretchwright-" + what);
+    }
+
+    private void refuse(String problem, String remedy) {
+        throw new BadInput(new Finding(named, "--out", problem, remedy));
+    }
+
+    private void giveUp(Path fresh) {
+        lock.lock();
+        try {
+            interrupted = true;
+            delete(fresh);
+        } catch (IOException e) {
+            // the program is ending; a hidden folder stays behind and is named in docs/formats.md
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    private static void removeHook(Thread hook) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // the program is ending already; the hook does its work
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
+            try (var inside = Files.list(folder)) {
+                for (Path entry : inside.toList()) {
+                    delete(entry);
+                }
+            }
+        }
+        try {
+            Files.delete(folder);
+        } catch (DirectoryNotEmptyException e) {
+            // someone put a file in at this moment; it is theirs
+        }
+    }
+}

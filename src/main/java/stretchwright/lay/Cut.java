@@ -1,0 +1,98 @@
+package stretchwright.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.ground.Grid;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.pattern.Piece;
+
+/**
+ * One cutting: a piece, as it lies in one way of laying, to be cut once.
+ *
+ * @param copy 1, 2, ... among the cuttings of that piece
+ * @param outline the cut line as it lies: the whole piece when unfolded, mirrored when mirrored
+ */
+record Cut(Piece piece, int copy, boolean mirrored, boolean unfolded, int layers, Polygon outline) {
+    /** How far a piece may differ from its mirror image and still be cut as it: rounding to the grid, twice, mm. */
+    private static final double ALIKE = 0.03;
+
+    /** All cuttings that yield the demanded copies. */
+    static List<Cut> all(List<Piece> pieces, Lay.Method method) {
+        List<Cut> out = new ArrayList<>();
+        for (Piece piece : pieces) {
+            if (method == Lay.Method.OPEN) {
+                open(piece, out);
+            } else {
+                folded(piece, out);
+            }
+        }
+        return out;
+    }
+
+    /** Every copy for itself on the single layer; the second half of a mirrored pair turned over. */
+    private static void open(Piece piece, List<Cut> out) {
+        for (int copy = 1; copy <= piece.cut(); copy++) {
+            boolean mirrored = piece.mirrored() && copy > piece.cut() / 2;
+            out.add(of(piece, copy, mirrored, piece.onFold(), 1));
+        }
+    }
+
+    /**
+     * Through both layers where that yields what is wanted: at the fold, a mirrored pair, or two of a piece that is
+     * its own mirror image. What is left over is cut from the upper layer alone.
+     */
+    private static void folded(Piece piece, List<Cut> out) {
+        boolean pairs = !piece.onFold() && (piece.mirrored() || isOwnMirrorImage(piece.cutLine()));
+        int twice = piece.onFold() ? piece.cut() : pairs ? piece.cut() / 2 : 0;
+        int once = piece.onFold() ? 0 : piece.cut() - (pairs ? 2 * twice : 0);
+        for (int copy = 1; copy <= twice + once; copy++) {
+            out.add(of(piece, copy, false, false, copy <= twice ? 2 : 1));
+        }
+    }
+
+    private static Cut of(Piece piece, int copy, boolean mirrored, boolean unfolded, int layers) {
+        Polygon line = unfolded ? Shape.unfolded(piece.cutLine()) : piece.cutLine();
+        return new Cut(piece, copy, mirrored, unfolded, layers, line.placed(mirrored, 0, Point.ORIGIN));
+    }
+
+    /** Whether it lies with its own x = 0 on the fold of the cloth. */
+    boolean atFold() {
+        return piece.onFold() && !unfolded;
+    }
+
+    double width() {
+        return outline.box().width();
+    }
+
+    long widthUnits() {
+        return Grid.units(outline.box().maxX()) - Grid.units(outline.box().minX());
+    }
+
+    double grainX() {
+        double x = piece.grain().from().x();
+        return mirrored ? -x : x;
+    }
+
+    /** Whether the outline, mirrored left to right and moved, is the same within rounding to the grid. */
+    static boolean isOwnMirrorImage(Polygon line) {
+        List<Point> one = line.points();
+        double shift = line.box().minX() + line.box().maxX();
+        List<Point> other = line.placed(true, 0, new Point(shift, 0)).points();
+        for (int start = 0; start < one.size(); start++) {
+            if (sameFrom(one, other, start)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean sameFrom(List<Point> one, List<Point> other, int start) {
+        for (int i = 0; i < one.size(); i++) {
+            if (one.get(i).distance(other.get((i + start) % other.size())) > ALIKE) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,81 @@
+package stretchwright.lay;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Small sums over corners in whole units. */
+final class Outline {
+    private Outline() {}
+
+    static long least(long[] values) {
+        return Arrays.stream(values).min().orElseThrow();
+    }
+
+    static long greatest(long[] values) {
+        return Arrays.stream(values).max().orElseThrow();
+    }
+
+    static long doubleArea(List<long[]> corners) {
+        long twice = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            long[] a = corners.get(i);
+            long[] b = corners.get((i + 1) % corners.size());
+            twice += a[0] * b[1] - a[1] * b[0];
+        }
+        return twice;
+    }
+
+    /** Keeps the corners at the box, and between them what stands off the chord (Ramer 1972, Douglas-Peucker 1973). */
+    static Shape simplified(Shape shape, double tolerance) {
+        int n = shape.corners();
+        boolean[] keep = new boolean[n];
+        int first = -1;
+        for (int i = 0; i < n; i++) {
+            keep[i] = shape.x[i] == shape.minX
+                    || shape.x[i] == shape.maxX
+                    || shape.y[i] == shape.minY
+                    || shape.y[i] == shape.maxY;
+            first = keep[i] && first < 0 ? i : first;
+        }
+        int from = first;
+        for (int k = 1; k <= n; k++) {
+            int to = first + k;
+            if (keep[to % n]) {
+                split(shape, from, to, tolerance, keep);
+                from = to;
+            }
+        }
+        int[] kept = IntStream.range(0, n).filter(i -> keep[i]).toArray();
+        return Shape.of(
+                Arrays.stream(kept).mapToLong(i -> shape.x[i]).toArray(),
+                Arrays.stream(kept).mapToLong(i -> shape.y[i]).toArray());
+    }
+
+    private static void split(Shape shape, int from, int to, double tolerance, boolean[] keep) {
+        int n = shape.corners();
+        int farthest = -1;
+        double most = tolerance;
+        for (int i = from + 1; i < to; i++) {
+            double off = distance(shape, i % n, from % n, to % n);
+            if (off > most) {
+                most = off;
+                farthest = i;
+            }
+        }
+        if (farthest >= 0) {
+            keep[farthest % n] = true;
+            split(shape, from, farthest, tolerance, keep);
+            split(shape, farthest, to, tolerance, keep);
+        }
+    }
+
+    private static double distance(Shape s, int p, int a, int b) {
+        double dx = s.x[b] - s.x[a];
+        double dy = s.y[b] - s.y[a];
+        double px = s.x[p] - s.x[a];
+        double py = s.y[p] - s.y[a];
+        double length = Math.hypot(dx, dy);
+        return length == 0 ? Math.hypot(px, py) : Math.abs(dx * py - dy * px) / length;
+    }
+}

@@ -1,0 +1,76 @@
+package stretchwright.make;
+
+/**
+ * The range of each value of a make file, and why. Wide on purpose: they catch slips of unit and comma, not unusual
+ * people or cloths; whether measures agree with each other is judged by the body room. Reasons marked "common
+ * practice" have no source.
+ */
+final class Limits {
+    private Limits() {}
+
+    /** From least to most (both allowed), in mm or as a share; why is shown to the person. */
+    record Range(double least, double most, String why) {
+        boolean holds(double value) {
+            return value >= least && value <= most;
+        }
+    }
+
+    /** The tallest person on record stood 2720 mm (from memory); nothing on a leg is under 10 mm. */
+    static final Range MEASUREMENT = new Range(10, 2750, "no body has such a measure");
+
+    static final Range AGE = new Range(1, 110, "years of a person who skates");
+
+    /** A remnant of 200 mm to the widest cloths sold, 4 m curtain widths (common practice). */
+    static final Range USABLE_WIDTH = new Range(200, 4000, "cloth is not sold like that");
+
+    static final Range ON_HAND = new Range(50, 200_000, "a roll holds about 100 m");
+    static final Range REPEAT = new Range(0, 2000, "print repeats are shorter");
+
+    /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */
+    static final Range WEIGHT = new Range(40, 900, "no stretch knit weighs that");
+
+    /** Above 0: without stretch nothing here can be worn. Rib reaches 100 % in the textbooks, loose tubes 200 %. */
+    static final Range STRETCH = new Range(0.01, 3.00, "100 mm that pull to 160 mm are 60 %");
+
+    static final Range LOAD_EXTENSION = new Range(0.01, 3.00, "100 mm that pull to 120 mm are 20 %");
+
+    /** N on a strip of 50 mm: 200 N is a heavy suitcase; leg wear stays under 15 (trade values 1.3). */
+    static final Range LOAD_FORCE = new Range(0.01, 200, "on a strip of 50 mm; 100 g pull with 0.98 N");
+
+    static final Range RECOVERY = new Range(0.01, 1.00, "nothing returns more than it gave");
+    static final Range SHRINKAGE = new Range(0, 0.4999, "half the cloth would be lost; usual is up to 5 %");
+    static final Range SHOWS_THROUGH = new Range(0.01, 8.00, "areal stretch at which the card showed");
+    static final Range PRICE = new Range(0, 100_000, "per metre or per yard");
+
+    /** Boots of small children to the bulkiest hinged cuffs (makers' practice; no table of boots was found). */
+    static final Range BOOT_TOP = new Range(120, 700, "round the boot's top edge");
+
+    static final Range BOOT_HEEL = new Range(150, 800, "the longest loop round heel and instep, boot on");
+    static final Range BOOT_HEM = new Range(120, 800, "round the boot where the hem will sit");
+
+    /** Ankle bone to the ice is about 75 mm bare (trade values 9.1) and up to 110 mm more with heel and blade. */
+    static final Range ANKLE_TO_HEM = new Range(0, 250, "from the ankle bone down; the ground comes first");
+
+    static final Range ANKLE_TO_TOP = new Range(0, 450, "from the ankle bone up to the boot's top edge");
+
+    static final Range DROP = new Range(0, 300, "further down it would not stay up");
+
+    /** High bands are 110 to 140 mm (trade values 5); 8 mm is the narrowest that can be folded and sewn. */
+    static final Range BAND_HEIGHT = new Range(8, 250, "finished height of the folded band");
+
+    static final Range CUFF_HEIGHT = new Range(8, 200, "finished height of the folded cuff");
+    static final Range ALLOWANCE = new Range(3, 40, "stitches need 3 mm; more than 40 mm is cut off again");
+    static final Range HEM_ALLOWANCE = new Range(3, 80, "the depth of the turned hem");
+
+    /** Four-thread overlock: its own bite, about 7 mm (trade values 4.3, seen in a thread maker's leaflet). */
+    static final double ALLOWANCE_OVERLOCKED = 7;
+
+    /** Zigzag or other seams: room for the stitch and the hand (common practice, no source). */
+    static final double ALLOWANCE_OTHERWISE = 10;
+
+    /** Turned hem of stretch cloth, two needle rows over the raw edge (common practice, no source). */
+    static final double TURNED_HEM = 20;
+
+    /** Finished waistband where none is given: the lower end of a middle band (common practice, no source). */
+    static final double USUAL_BAND = 60;
+}

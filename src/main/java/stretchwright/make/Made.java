@@ -1,0 +1,87 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import stretchwright.body.Body;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Unit;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Pattern;
+import stretchwright.print.Document;
+import stretchwright.sewing.SewingPlan;
+
+/**
+ * Everything a make file became.
+ *
+ * @param documents what is to be written; the last one is report.json
+ */
+public record Made(
+        MakeFile make,
+        Body body,
+        Pattern pattern,
+        FitReport fit,
+        Lay lay,
+        SewingPlan sewing,
+        List<Document> documents) {
+    public Made {
+        documents = List.copyOf(documents);
+    }
+
+    /** Whether the garment cannot work as asked. */
+    public boolean stops() {
+        return fit.stops();
+    }
+
+    /** The verdicts, one line each, most severe first. */
+    public List<String> verdicts(boolean stopsOnly) {
+        return fit.verdicts().stream()
+                .filter(v -> !stopsOnly || v.severity() == FitReport.Severity.STOP)
+                .sorted(java.util.Comparator.comparing(FitReport.Verdict::severity))
+                .map(Verdicts::line)
+                .toList();
+    }
+
+    public Document report() {
+        return documents.get(documents.size() - 1);
+    }
+
+    /** What a maker wants to know first, in a few lines. */
+    public List<String> summary() {
+        List<String> lines = new ArrayList<>();
+        lines.add(make.name() + (make.wearer().isEmpty() ? "" : ", for " + make.wearer()));
+        lines.add(String.format(
+                Locale.ROOT,
+                "  fabric to buy  %s of a cloth %s wide between the selvages (the lay needs %s, %.0f %% of it used)",
+                cloth(lay.buy()),
+                width(make.fabric().usableWidth()),
+                cloth(lay.length()),
+                lay.use() * 100));
+        make.fabric()
+                .onHand()
+                .ifPresent(have -> lines.add("  on hand        " + cloth(have) + ": "
+                        + (have >= lay.buy() ? "enough" : "less than that; see the lay before you cut")));
+        lines.add("  laid           " + lay.method().word());
+        lines.add(String.format(
+                Locale.ROOT,
+                "  sewing         %.0f minutes for a practised sewer, %d changeovers",
+                sewing.minutes(),
+                sewing.changeovers()));
+        for (Document d : documents) {
+            if (d.pages() > 1) {
+                lines.add("  paper          " + d.name() + ", " + d.pages() + " pages");
+            }
+        }
+        return lines;
+    }
+
+    private String cloth(double mm) {
+        Unit unit = make.unit() == Unit.IN ? Unit.YD : Unit.M;
+        return String.format(Locale.ROOT, "%.2f %s", unit.fromMm(mm), unit.symbol());
+    }
+
+    private String width(double mm) {
+        return String.format(
+                Locale.ROOT, "%.1f %s", make.unit().fromMm(mm), make.unit().symbol());
+    }
+}

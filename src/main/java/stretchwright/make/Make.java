@@ -1,0 +1,112 @@
+package stretchwright.make;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.body.Body;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Progress;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Pattern;
+import stretchwright.print.Document;
+import stretchwright.sewing.SewingPlan;
+
+/** A make file through all stages: read it, then run it. Pure: bytes in, values and bytes out. */
+public final class Make {
+    private static final Stages ROOMS = new Rooms();
+
+    private Make() {}
+
+    /**
+     * Reads a make file.
+     *
+     * @param fileName as the user named it; for the findings
+     * @throws BadInput with everything that is wrong, not the first only
+     */
+    public static MakeFile read(String fileName, byte[] bytes) {
+        return read(fileName, bytes, ROOMS);
+    }
+
+    /**
+     * Measure, draft, check the fit, lay, plan the sewing, print.
+     *
+     * @throws BadInput where the measures or the cloth cannot become a pattern
+     */
+    public static Made run(MakeFile make, Progress progress) {
+        return run(make, progress, ROOMS);
+    }
+
+    static MakeFile read(String fileName, byte[] bytes, Stages stages) {
+        Findings findings = new Findings(fileName);
+        Optional<MakeFile> make = text(bytes, findings)
+                .flatMap(text -> YamlTree.read(text, findings))
+                .flatMap(keys -> MakeReader.read(fileName, keys, findings, stages));
+        findings.throwIfAny();
+        return make.orElseThrow();
+    }
+
+    /** UTF-8, strictly; a byte order mark is let through. */
+    private static Optional<String> text(byte[] bytes, Findings findings) {
+        if (bytes.length > MakeFile.LARGEST) {
+            findings.add(
+                    "", "the file is larger than 1 MB.", "A make file has a few thousand bytes; is it the right one?");
+            return Optional.empty();
+        }
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+        CoderResult result = decoder.decode(in, out, true);
+        if (result.isError()) {
+            findings.add(
+                    "",
+                    "the file is not UTF-8: byte " + in.position() + " (counted from 0) fits no letter.",
+                    "Save it as text in UTF-8.");
+            return Optional.empty();
+        }
+        String text = out.flip().toString();
+        return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    }
+
+    static Made run(MakeFile make, Progress progress, Stages stages) {
+        Body body = need(f -> stages.body(make.figure(), make.age(), make.given(), f), make);
+        long given = body.values().keySet().stream().filter(body::isGiven).count();
+        progress.say("measure: " + given + " measures given, " + (body.values().size() - given) + " estimated");
+        Pattern pattern = need(f -> stages.draft(body, make, f), make);
+        progress.say("draft: " + pattern.pieces().size() + " pieces, "
+                + pattern.seams().size() + " seams");
+        FitReport fit = stages.fit(pattern, body, make);
+        progress.say("fit: " + Verdicts.count(fit));
+        Lay lay = need(f -> stages.lay(pattern, make, f), make);
+        progress.say("lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "
+                + Numbers.plain(lay.use() * 100) + " % of the cloth used");
+        SewingPlan sewing = stages.sewing(pattern, make);
+        progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
+                + " minutes");
+        List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lay, sewing));
+        documents.add(Report.document(make, body, pattern, fit, lay, sewing, documents));
+        progress.say("print: " + documents.size() + " files");
+        return new Made(make, body, pattern, fit, lay, sewing, documents);
+    }
+
+    private interface Stage<T> {
+        Optional<T> of(Findings findings);
+    }
+
+    private static <T> T need(Stage<T> stage, MakeFile make) {
+        Findings findings = new Findings(make.file());
+        Optional<T> result = stage.of(findings);
+        findings.throwIfAny();
+        return result.orElseThrow(() -> new IllegalStateException("a stage gave neither a result nor a finding"));
+    }
+}

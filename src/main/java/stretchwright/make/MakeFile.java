@@ -1,0 +1,55 @@
+package stretchwright.make;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import stretchwright.body.Figure;
+import stretchwright.body.Measure;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Unit;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Style;
+
+/**
+ * A make file that was read without a finding.
+ *
+ * @param file as the user named it
+ * @param name of the make
+ * @param unit of bare numbers in the file, and of what people are shown
+ * @param wearer a name or code; may be empty
+ * @param given measurements in mm
+ * @param machines in the order of the file; never empty
+ * @param paper name of the paper
+ * @param seed of the search for the lay
+ */
+public record MakeFile(
+        String file,
+        String name,
+        Unit unit,
+        String wearer,
+        Figure figure,
+        OptionalDouble age,
+        Map<Measure, Double> given,
+        Fabric fabric,
+        Optional<Boot> boot,
+        Style style,
+        Set<Machine> machines,
+        String paper,
+        long seed) {
+
+    /** Version of the format that is read here. */
+    public static final int VERSION = 1;
+
+    /** Larger files are refused unread: a make file has two or three thousand bytes. */
+    public static final int LARGEST = 1024 * 1024;
+
+    public MakeFile {
+        given = Collections.unmodifiableMap(new EnumMap<>(given));
+        machines = Collections.unmodifiableSet(new LinkedHashSet<>(machines));
+    }
+}

@@ -1,0 +1,150 @@
+package stretchwright.make;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Unit;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Style;
+
+/** Reads a whole make file section by section; everything that is wrong becomes a finding, nothing is guessed. */
+final class MakeReader {
+    private static final List<String> KEYS =
+            List.of("stretchwright", "name", "unit", "wearer", "fabric", "boot", "style", "machines", "print", "seed");
+    private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
+
+    private final Findings findings;
+    private final Stages stages;
+    private final Section top;
+    private final Optional<Unit> unit;
+
+    private MakeReader(Tree.Keys keys, Findings findings, Stages stages) {
+        this.findings = findings;
+        this.stages = stages;
+        Section plain = new Section(keys, "", new Findings(""), Optional.empty(), KEYS);
+        this.unit = plain.choice("unit", UNITS, Unit::symbol);
+        this.top = new Section(keys, "", findings, unit, KEYS);
+    }
+
+    /** The make, or at least one finding. */
+    static Optional<MakeFile> read(String file, Tree.Keys keys, Findings findings, Stages stages) {
+        return new MakeReader(keys, findings, stages).read(file);
+    }
+
+    private Optional<MakeFile> read(String file) {
+        version();
+        top.require("name", "Evening practice");
+        top.require("unit", "cm");
+        top.require("wearer", "{figure: woman, measurements: {hip girth: 96.1}}");
+        top.require("fabric", "{usable width: 147 cm, stretch across: 60 %, stretch along: 45 %}");
+        Optional<String> name = top.name("name");
+        top.choice("unit", UNITS, Unit::symbol);
+        Optional<WearerReader.Wearer> wearer =
+                top.section("wearer", WearerReader.KEYS).flatMap(s -> WearerReader.read(s, findings, stages));
+        Optional<Fabric> fabric = top.section("fabric", FabricReader.KEYS).flatMap(FabricReader::read);
+        Optional<Boot> boot = top.section("boot", BootReader.KEYS).flatMap(BootReader::read);
+        Set<Machine> machines = machines();
+        Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();
+        String paper = paper();
+        long seed = seed();
+        if (!findings.isEmpty()) {
+            return Optional.empty();
+        }
+        WearerReader.Wearer w = wearer.orElseThrow();
+        return Optional.of(new MakeFile(
+                file,
+                name.orElseThrow(),
+                unit.orElseThrow(),
+                w.name(),
+                w.figure(),
+                w.age(),
+                w.given(),
+                fabric.orElseThrow(),
+                boot,
+                style.orElseThrow(),
+                machines,
+                paper,
+                seed));
+    }
+
+    private void version() {
+        top.require("stretchwright", "1");
+        Optional<String> version = top.text("stretchwright");
+        if (version.isEmpty() || version.get().equals(Integer.toString(MakeFile.VERSION))) {
+            return;
+        }
+        boolean newer = version.get().matches("[0-9]{1,9}") && Integer.parseInt(version.get()) > MakeFile.VERSION;
+        top.add(
+                "stretchwright",
+                newer
+                        ? "the file is of format " + version.get() + "; this program reads format 1."
+                        : Section.quoted(version.get()) + " is not a version of the format.",
+                newer ? "Use a newer Stretchwright, or write the file in format 1." : "Write: stretchwright: 1");
+    }
+
+    /** One household machine where nothing is said: straight and zigzag stitch (common practice, no source). */
+    private Set<Machine> machines() {
+        Set<Machine> owned = new LinkedHashSet<>();
+        Optional<Tree.Items> items = top.items("machines", "[overlocker, coverstitch]");
+        for (Tree item : items.map(Tree.Items::items).orElse(List.of())) {
+            String word = item instanceof Tree.Text text ? text.text().strip() : item.kind();
+            Optional<Machine> machine = Machine.of(word);
+            if (machine.isEmpty()) {
+                top.add("machines", Section.quoted(word) + " is not a machine that is known here.", known(word));
+            } else if (!owned.add(machine.get())) {
+                top.add("machines", Section.quoted(word) + " is listed twice.", "List each kind once.");
+            }
+        }
+        if (owned.isEmpty()) {
+            owned.add(items.isPresent() ? Machine.HAND : Machine.LOCKSTITCH);
+        }
+        return owned;
+    }
+
+    private static String known(String word) {
+        List<String> words = Stream.of(Machine.values()).map(Machine::word).toList();
+        return Nearest.to(word, words)
+                .map(n -> "Is \"" + n + "\" meant?")
+                .orElse("Known are: " + String.join(", ", words) + ".");
+    }
+
+    private String paper() {
+        Optional<String> paper = top.section("print", List.of("paper")).flatMap(s -> {
+            Optional<String> word = s.text("paper");
+            if (word.isPresent() && !stages.knowsPaper(word.get())) {
+                s.add(
+                        "paper",
+                        Section.quoted(word.get()) + " is not a paper that is known here.",
+                        "Choose A4, A3, Letter, Tabloid, or a roll by its width: roll 914 mm.");
+                return Optional.empty();
+            }
+            return word;
+        });
+        return paper.orElse("A4");
+    }
+
+    private long seed() {
+        Optional<String> seed = top.text("seed");
+        if (seed.isEmpty()) {
+            return 1;
+        }
+        try {
+            return Long.parseLong(seed.get());
+        } catch (NumberFormatException e) {
+            top.add("seed", Section.quoted(seed.get()) + " is not a whole number.", "Write for example: seed: 1");
+            return 1;
+        }
+    }
+
+    /** Words for a finding about something the format names but this version cannot do. */
+    static String notYet(String value, List<String> ready) {
+        return "this version does not draft " + Section.quoted(value) + " yet. It drafts: "
+                + ready.stream().collect(Collectors.joining(", ")) + ".";
+    }
+}

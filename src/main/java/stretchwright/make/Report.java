@@ -1,0 +1,136 @@
+package stretchwright.make;
+
+import java.util.List;
+import java.util.Optional;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.body.Value;
+import stretchwright.fit.FitReport;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Pattern;
+import stretchwright.print.Document;
+import stretchwright.sewing.SewingPlan;
+import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The report as JSON: millimetres, degrees, kilopascals, minutes; shares, not percent; y up; polygons
+ * counter-clockwise. Field names are a contract (report.schema.json): extended, never renamed.
+ */
+final class Report {
+    static final String NAME = "report.json";
+    private static final String KIND = "report";
+    private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
+    private static final JsonMapper JSON = JsonMapper.builder()
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .defaultPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(INDENT))
+            .build();
+
+    private Report() {}
+
+    /** The finished file; its own entry in files[] tells its own size. */
+    static Document document(
+            MakeFile make,
+            Body body,
+            Pattern pattern,
+            FitReport fit,
+            Lay lay,
+            SewingPlan sewing,
+            List<Document> others) {
+        ObjectNode report = JsonNodeFactory.instance.objectNode();
+        report.put("stretchwright", MakeFile.VERSION);
+        report.put("name", make.name());
+        ObjectNode program = report.putObject("program");
+        program.put("version", Program.VERSION);
+        program.put("seed", make.seed());
+        report.put("unit", make.unit().symbol());
+        wearer(report.putObject("wearer"), make, body);
+        fabric(report.putObject("fabric"), make);
+        make.boot().ifPresent(boot -> ReportInputs.boot(report.putObject("boot"), boot));
+        ReportInputs.style(report.putObject("style"), make.style());
+        ArrayNode machines = report.putArray("machines");
+        make.machines().forEach(machine -> machines.add(machine.word()));
+        ReportPattern.pattern(report.putObject("pattern"), pattern);
+        ReportResults.fit(report.putObject("fit"), fit);
+        ReportResults.lay(report.putObject("lay"), lay, make.fabric());
+        ReportResults.sewing(report.putObject("sewing"), sewing);
+        cost(report.putObject("cost"), make, lay);
+        files(report, others);
+        return new Document(NAME, KIND, 1, withOwnSize(report));
+    }
+
+    private static void wearer(ObjectNode out, MakeFile make, Body body) {
+        out.put("name", make.wearer());
+        out.put("figure", body.figure().word());
+        body.age().ifPresent(age -> out.put("age", Numbers.mm(age)));
+        ObjectNode measurements = out.putObject("measurements");
+        for (Measure measure : Measure.values()) {
+            Value value = body.value(measure);
+            ObjectNode one = measurements.putObject(measure.term());
+            one.put("value", Numbers.mm(value.mm()));
+            String origin = value.origin() == Value.Origin.GIVEN ? "given" : "estimated";
+            one.put("origin", origin);
+            one.put(origin, true);
+            one.put("spread", Numbers.mm(value.spread()));
+        }
+    }
+
+    private static void fabric(ObjectNode out, MakeFile make) {
+        ReportInputs.fabric(out, make.fabric());
+    }
+
+    private static void cost(ObjectNode out, MakeFile make, Lay lay) {
+        Optional.of(make.fabric()).flatMap(f -> f.price()).ifPresent(price -> {
+            double metres = lay.buy() / 1000;
+            out.put("fabric", Numbers.mm(price.perMetre() * metres));
+            out.put("pricePerMetre", Numbers.mm(price.perMetre()));
+            out.put("metres", Numbers.share(metres));
+        });
+    }
+
+    private static void files(ObjectNode report, List<Document> others) {
+        ArrayNode files = report.putArray("files");
+        for (Document d : others) {
+            file(files.addObject(), d.name(), d.kind(), d.pages()).put("bytes", d.bytes().length);
+        }
+        file(files.addObject(), NAME, KIND, 1);
+    }
+
+    private static ObjectNode file(ObjectNode out, String name, String kind, int pages) {
+        return out.put("name", name).put("kind", kind).put("pages", pages);
+    }
+
+    /**
+     * The report names its own size, which depends on the digits of that number: repeated until it agrees. Two sizes
+     * that chase each other (possible only at a power of ten) leave it out.
+     */
+    private static byte[] withOwnSize(ObjectNode report) {
+        ArrayNode files = (ArrayNode) report.get("files");
+        ObjectNode own = (ObjectNode) files.get(files.size() - 1);
+        int size = 0;
+        for (int attempt = 0; attempt < 5; attempt++) {
+            own.put("bytes", size);
+            byte[] bytes = write(report);
+            if (bytes.length == size) {
+                return bytes;
+            }
+            size = bytes.length;
+        }
+        own.remove("bytes");
+        return write(report);
+    }
+
+    private static byte[] write(ObjectNode report) {
+        byte[] json = JSON.writeValueAsBytes(report);
+        byte[] line = java.util.Arrays.copyOf(json, json.length + 1);
+        line[json.length] = '\n';
+        return line;
+    }
+}

@@ -1,0 +1,66 @@
+package stretchwright.make;
+
+import java.util.Locale;
+import java.util.TreeMap;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.pattern.Style;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What the make was made from, repeated in the report with the values that were assumed marked as such. */
+final class ReportInputs {
+    private ReportInputs() {}
+
+    static void fabric(ObjectNode out, Fabric fabric) {
+        out.put("name", fabric.name());
+        out.put("usableWidth", Numbers.mm(fabric.usableWidth()));
+        fabric.onHand().ifPresent(v -> out.put("onHand", Numbers.mm(v)));
+        fabric.weight().ifPresent(v -> out.put("weight", Numbers.mm(v)));
+        out.put("stretchAcross", Numbers.share(fabric.stretchAcross()));
+        out.put("stretchAlong", Numbers.share(fabric.stretchAlong()));
+        load(out.putObject("loadAcross"), fabric.loadAcross());
+        load(out.putObject("loadAlong"), fabric.loadAlong());
+        fabric.recovery().ifPresent(v -> out.put("recovery", Numbers.share(v)));
+        out.put("shrinkageAcross", Numbers.share(fabric.shrinkageAcross()));
+        out.put("shrinkageAlong", Numbers.share(fabric.shrinkageAlong()));
+        out.put("oneWay", fabric.oneWay());
+        out.put("repeatAlong", Numbers.mm(fabric.repeatAlong()));
+        fabric.showsThroughAt().ifPresent(v -> out.put("showsThroughAt", Numbers.share(v)));
+    }
+
+    /** Readings as [stretch, N/m]. */
+    private static void load(ObjectNode out, LoadCurve curve) {
+        out.put("assumed", curve.isAssumed());
+        ArrayNode readings = out.putArray("readings");
+        for (LoadCurve.Reading r : curve.readings()) {
+            readings.addArray().add(Numbers.share(r.extension())).add(Numbers.mm(r.tension()));
+        }
+    }
+
+    static void boot(ObjectNode out, Boot boot) {
+        out.put("kind", boot.kind());
+        out.put("topGirth", Numbers.mm(boot.topGirth()));
+        out.put("heelGirth", Numbers.mm(boot.heelGirth()));
+        out.put("hemGirth", Numbers.mm(boot.hemGirth()));
+        out.put("ankleToHem", Numbers.mm(boot.ankleToHem()));
+        out.put("ankleToTop", Numbers.mm(boot.ankleToTop()));
+        out.put("ankleToTopAssumed", boot.topEstimated());
+        out.put("dressing", BootReader.word(boot.dressing()));
+    }
+
+    static void style(ObjectNode out, Style style) {
+        out.put("leg", style.leg().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        out.put("dropBelowWaist", Numbers.mm(style.dropBelowWaist()));
+        out.put("bandHeight", Numbers.mm(style.bandHeight()));
+        style.cuffHeight().ifPresent(v -> out.put("cuffHeight", Numbers.mm(v)));
+        out.put("hold", style.hold().name().toLowerCase(Locale.ROOT));
+        out.put("allowance", Numbers.mm(style.allowance()));
+        ObjectNode exceptions = out.putObject("allowances");
+        new TreeMap<>(style.allowances())
+                .forEach((role, mm) ->
+                        exceptions.put(role.name().toLowerCase(Locale.ROOT).replace('_', ' '), Numbers.mm(mm)));
+        out.put("lay", style.layWay().name().toLowerCase(Locale.ROOT));
+    }
+}

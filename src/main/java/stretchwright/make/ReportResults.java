@@ -1,0 +1,111 @@
+package stretchwright.make;
+
+import stretchwright.fabric.Fabric;
+import stretchwright.fit.FitReport;
+import stretchwright.lay.Lay;
+import stretchwright.sewing.SewingPlan;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Fit, lay and sewing plan in the report. */
+final class ReportResults {
+    /** kPa per mmHg, conventional (ISO 80000-4: 1 mmHg = 133.322 Pa). */
+    private static final double KPA_PER_MMHG = 0.133322;
+
+    private ReportResults() {}
+
+    static void fit(ObjectNode out, FitReport fit) {
+        ArrayNode levels = out.putArray("levels");
+        for (FitReport.LevelFit l : fit.levels()) {
+            levels.addObject()
+                    .put("level", l.level().word())
+                    .put("girth", Numbers.mm(l.girth()))
+                    .put("width", Numbers.mm(l.width()))
+                    .put("across", Numbers.share(l.across()))
+                    .put("along", Numbers.share(l.along()))
+                    .put("tension", Numbers.mm(l.tension()))
+                    .put("pressure", Numbers.rounded(l.pressure(), 3))
+                    .put("pressureMmHg", Numbers.mm(l.pressure() / KPA_PER_MMHG))
+                    .put("assumed", l.assumed());
+        }
+        ArrayNode openings = out.putArray("openings");
+        for (FitReport.Opening o : fit.openings()) {
+            openings.addObject()
+                    .put("opening", o.opening())
+                    .put("relaxed", Numbers.mm(o.relaxed()))
+                    .put("mustPass", Numbers.mm(o.mustPass()))
+                    .put("needed", Numbers.share(o.needed()))
+                    .put("allowed", Numbers.share(o.allowed()))
+                    .put("passes", o.passes());
+        }
+        ArrayNode poses = out.putArray("poses");
+        for (FitReport.Pose p : fit.poses()) {
+            poses.addObject()
+                    .put("pose", p.pose())
+                    .put("region", p.region())
+                    .put("direction", p.direction())
+                    .put("needed", Numbers.share(p.needed()))
+                    .put("available", Numbers.share(p.available()))
+                    .put("passes", p.passes());
+        }
+        ArrayNode verdicts = out.putArray("verdicts");
+        for (FitReport.Verdict v : fit.verdicts()) {
+            verdicts.addObject()
+                    .put("severity", v.severity().word())
+                    .put("about", v.about())
+                    .put("message", v.message())
+                    .put("remedy", v.remedy());
+        }
+    }
+
+    static void lay(ObjectNode out, Lay lay, Fabric fabric) {
+        out.put("method", lay.method().word());
+        out.put("fabricWidth", Numbers.mm(lay.fabricWidth()));
+        out.put("length", Numbers.mm(lay.length()));
+        out.put("buy", Numbers.mm(lay.buy()));
+        fabric.onHand().ifPresent(have -> out.put("onHand", Numbers.mm(have)).put("enough", have >= lay.buy()));
+        out.put("use", Numbers.share(lay.use()));
+        out.put("floor", Numbers.mm(lay.floor()));
+        ArrayNode placements = out.putArray("placements");
+        for (Lay.Placement p : lay.placements()) {
+            ObjectNode one = placements.addObject();
+            one.put("piece", p.piece());
+            one.put("copy", p.copy());
+            one.put("x", Numbers.mm(p.x()));
+            one.put("y", Numbers.mm(p.y()));
+            one.put("rotation", Numbers.mm(p.rotation()));
+            one.put("mirrored", p.mirrored());
+            one.put("unfolded", p.unfolded());
+            one.put("layers", p.layers());
+            ArrayNode fromSelvage = one.putArray("fromSelvage");
+            p.fromSelvage().forEach(v -> fromSelvage.add(Numbers.mm(v)));
+        }
+    }
+
+    static void sewing(ObjectNode out, SewingPlan plan) {
+        ArrayNode operations = out.putArray("operations");
+        for (SewingPlan.Operation op : plan.operations()) {
+            ObjectNode one = operations.addObject();
+            one.put("step", op.step());
+            one.put("name", op.name());
+            one.put("machine", op.machine());
+            op.stitch()
+                    .ifPresentOrElse(
+                            s -> one.put("stitch", s.number()).put("stitchName", s.plainName()),
+                            () -> one.putNull("stitch"));
+            one.put("seam", op.seam());
+            ArrayNode joins = one.putArray("joins");
+            op.joins().forEach(joins::add);
+            one.put("length", Numbers.mm(op.length()));
+            one.put("minutes", Numbers.mm(op.minutes()));
+            ArrayNode after = one.putArray("after");
+            op.after().forEach(after::add);
+            one.put("instruction", op.instruction());
+            one.put("check", op.check());
+        }
+        out.put("changeovers", plan.changeovers());
+        out.put("minutes", Numbers.mm(plan.minutes()));
+        ObjectNode thread = out.putObject("thread");
+        plan.thread().forEach((machine, metres) -> thread.put(machine, Numbers.mm(metres)));
+    }
+}

@@ -1,0 +1,71 @@
+package stretchwright.make;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.body.Body;
+import stretchwright.body.Figure;
+import stretchwright.body.Measure;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Findings;
+import stretchwright.lay.Lay;
+import stretchwright.lay.Laying;
+import stretchwright.pattern.Pattern;
+import stretchwright.print.Document;
+import stretchwright.print.Job;
+import stretchwright.print.Paper;
+import stretchwright.print.Printing;
+import stretchwright.sewing.Planning;
+import stretchwright.sewing.SewingPlan;
+
+/** The real rooms, joined. Until a room is merged its method says so and does nothing else. */
+final class Rooms implements Stages {
+    private static IllegalStateException notJoined(String room) {
+        return new IllegalStateException("the room " + room + " is not joined yet");
+    }
+
+    @Override
+    public Optional<Body> body(Figure figure, OptionalDouble age, Map<Measure, Double> given, Findings findings) {
+        throw notJoined("body");
+    }
+
+    @Override
+    public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
+        throw notJoined("draft");
+    }
+
+    @Override
+    public FitReport fit(Pattern pattern, Body body, MakeFile make) {
+        throw notJoined("fit");
+    }
+
+    @Override
+    public Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings) {
+        return Laying.lay(pattern.pieces(), make.fabric(), make.style().layWay(), findings);
+    }
+
+    @Override
+    public SewingPlan sewing(Pattern pattern, MakeFile make) {
+        return Planning.plan(pattern, make.fabric(), make.machines());
+    }
+
+    @Override
+    public List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, SewingPlan sewing) {
+        return Printing.documents(new Job(
+                make.name(),
+                make.wearer(),
+                make.unit(),
+                pattern,
+                make.fabric(),
+                fit,
+                lay,
+                sewing,
+                Paper.of(make.paper()).orElseThrow()));
+    }
+
+    @Override
+    public boolean knowsPaper(String name) {
+        return Paper.of(name).isPresent();
+    }
+}

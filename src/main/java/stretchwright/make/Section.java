@@ -1,0 +1,271 @@
+package stretchwright.make;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Quantities;
+import stretchwright.ground.Unit;
+
+/**
+ * One section of a make file with the keys it may have. Each question about a key gives its value, or nothing and a
+ * finding with the key's full path and line; a key that is not there gives nothing and no finding.
+ */
+final class Section {
+    private static final int LONGEST_TEXT = 120;
+
+    private final Tree.Keys keys;
+    private final String path;
+    private final Findings findings;
+    private final Optional<Unit> unit;
+
+    /** Reports every key that is not known, with the nearest known one. */
+    Section(Tree.Keys keys, String path, Findings findings, Optional<Unit> unit, List<String> known) {
+        this.keys = keys;
+        this.path = path;
+        this.findings = findings;
+        this.unit = unit;
+        for (String key : keys.names()) {
+            if (!known.contains(key)) {
+                add(key, "is not a key that is known here.", nearest(key, known));
+            }
+        }
+    }
+
+    private static String nearest(String key, List<String> known) {
+        return Nearest.to(key, known)
+                .map(n -> "Is \"" + n + "\" meant?")
+                .orElse("Known are: " + String.join(", ", known) + ".");
+    }
+
+    boolean has(String key) {
+        return keys.entries().containsKey(key);
+    }
+
+    List<String> names() {
+        return keys.names();
+    }
+
+    String path(String key) {
+        return path.isEmpty() ? key : key.isEmpty() ? path : path + "." + key;
+    }
+
+    /** A finding about a key of this section. */
+    void add(String key, String problem, String remedy) {
+        Tree at = keys.entries().get(key);
+        int line = at == null ? keys.line() : at.line();
+        findings.add(path(key), (at == null ? "" : "line " + line + ": ") + problem, remedy);
+    }
+
+    void require(String key, String example) {
+        if (!has(key)) {
+            add(key, "is missing.", "Write for example: " + key + ": " + example);
+        }
+    }
+
+    /** The single value, stripped; empty and a finding where it is a list, a section or blank. */
+    Optional<String> text(String key) {
+        Tree at = keys.entries().get(key);
+        if (at == null) {
+            return Optional.empty();
+        }
+        if (!(at instanceof Tree.Text value)) {
+            add(key, "is " + at.kind() + "; a single value is wanted.", "");
+            return Optional.empty();
+        }
+        String text = value.text().strip();
+        if (text.isEmpty() || text.equals("~") || text.equals("null")) {
+            add(key, "has no value.", "Give one, or leave the key out.");
+            return Optional.empty();
+        }
+        return Optional.of(text);
+    }
+
+    /** A name for people: short, without control characters. */
+    Optional<String> name(String key) {
+        Optional<String> text = text(key);
+        if (text.isPresent()
+                && (text.get().length() > LONGEST_TEXT || text.get().chars().anyMatch(Character::isISOControl))) {
+            add(
+                    key,
+                    "is too long, or holds control characters.",
+                    "Use up to " + LONGEST_TEXT + " letters on one line.");
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    Optional<Section> section(String key, List<String> known) {
+        Tree at = keys.entries().get(key);
+        if (at == null) {
+            return Optional.empty();
+        }
+        if (at instanceof Tree.Keys inside) {
+            return Optional.of(new Section(inside, path(key), findings, unit, known));
+        }
+        add(
+                key,
+                "is " + at.kind() + "; a section with keys is wanted.",
+                "Known are: " + String.join(", ", known) + ".");
+        return Optional.empty();
+    }
+
+    Optional<Tree.Items> items(String key, String example) {
+        Tree at = keys.entries().get(key);
+        if (at == null) {
+            return Optional.empty();
+        }
+        if (at instanceof Tree.Items items) {
+            return Optional.of(items);
+        }
+        add(key, "is " + at.kind() + "; a list is wanted.", "Write for example: " + example);
+        return Optional.empty();
+    }
+
+    boolean isSection(String key) {
+        return keys.entries().get(key) instanceof Tree.Keys;
+    }
+
+    /** One of the given words. */
+    <T> Optional<T> choice(String key, List<T> values, Function<T, String> word) {
+        Optional<String> text = text(key);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<T> found =
+                values.stream().filter(v -> word.apply(v).equals(text.get())).findFirst();
+        if (found.isEmpty()) {
+            String words = values.stream().map(word).collect(Collectors.joining(", "));
+            add(key, quoted(text.get()) + " is not one of the words known here.", "Choose: " + words + ".");
+        }
+        return found;
+    }
+
+    Optional<Boolean> yes(String key) {
+        return choice(key, List.of(true, false), b -> b.toString());
+    }
+
+    /** A length in mm; a bare number is in the unit of the file. */
+    OptionalDouble length(String key, Limits.Range range) {
+        Optional<String> text = text(key);
+        if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        if (unit.isEmpty() && Quantities.number(text.get()).isPresent()) {
+            return OptionalDouble.empty(); // the missing unit is a finding already
+        }
+        OptionalDouble mm = Quantities.length(text.get(), unit.orElse(Unit.MM));
+        String remedy = "Write a number in " + unit.map(Unit::symbol).orElse("the file's unit")
+                + ", or with its own unit: \"13 1/2 in\", \"4 cm\" (mm, cm, m, in, yd).";
+        return within(key, text.get(), mm, "a length", remedy, range, this::shownLength);
+    }
+
+    /** A share: "60 %" gives 0.6. */
+    OptionalDouble share(String key, Limits.Range range) {
+        Optional<String> text = text(key);
+        return text.isEmpty() ? OptionalDouble.empty() : share(key, text.get(), range);
+    }
+
+    OptionalDouble share(String key, String text, Limits.Range range) {
+        OptionalDouble share = Quantities.share(text);
+        if (share.isEmpty() && Quantities.number(text).isPresent()) {
+            add(key, quoted(text) + " has no unit.", "Write the share with its sign: " + asPercent(text) + ".");
+            return share;
+        }
+        String remedy = "Write a share with its sign, such as 60 %.";
+        return within(key, text, share, "a share", remedy, range, Section::shownShare);
+    }
+
+    /** "0.6" may have meant 60 %, "60" surely did. */
+    private static String asPercent(String text) {
+        double value = Quantities.number(text).orElse(60);
+        double percent = value > 0 && value <= 1 ? value * 100 : value;
+        return Numbers.plain(Math.abs(percent)) + " %";
+    }
+
+    /** Any other quantity: read by the given reader, shown with the given unit. */
+    OptionalDouble quantity(
+            String key,
+            Function<String, OptionalDouble> reader,
+            String what,
+            String remedy,
+            Limits.Range range,
+            String symbol) {
+        Optional<String> text = text(key);
+        return text.isEmpty()
+                ? OptionalDouble.empty()
+                : within(key, text.get(), reader.apply(text.get()), what, remedy, range, v -> shown(v, symbol));
+    }
+
+    OptionalDouble quantity(
+            String key,
+            String text,
+            OptionalDouble value,
+            String what,
+            String remedy,
+            Limits.Range range,
+            String symbol) {
+        return within(key, text, value, what, remedy, range, v -> shown(v, symbol));
+    }
+
+    private OptionalDouble within(
+            String key,
+            String text,
+            OptionalDouble value,
+            String what,
+            String remedy,
+            Limits.Range range,
+            Function<Double, String> shown) {
+        String wrong = whatIsWrong(text, value, what, range);
+        if (wrong == null) {
+            return value;
+        }
+        if (value.isEmpty()) {
+            add(key, wrong, remedy);
+        } else {
+            String between = shown.apply(range.least()) + " to " + shown.apply(range.most());
+            add(key, wrong, "Allowed is " + between + ": " + range.why() + ".");
+        }
+        return OptionalDouble.empty();
+    }
+
+    private static @Nullable String whatIsWrong(String text, OptionalDouble value, String what, Limits.Range range) {
+        String lower = text.toLowerCase(Locale.ROOT);
+        if (lower.matches("[+-]?\\.?(inf|infinity|nan)\\b.*")) {
+            return quoted(text) + " cannot be measured.";
+        }
+        if (value.isEmpty()) {
+            return quoted(text) + " is not " + what + ".";
+        }
+        double v = value.getAsDouble();
+        if (v < 0) {
+            return quoted(text) + " is negative.";
+        }
+        if (v == 0 && range.least() > 0) {
+            return quoted(text) + " is zero.";
+        }
+        return range.holds(v) ? null : quoted(text) + " is out of range.";
+    }
+
+    static String quoted(String text) {
+        String line = text.replaceAll("\\s+", " ");
+        return "\"" + (line.length() > 40 ? line.substring(0, 40) + "..." : line) + "\"";
+    }
+
+    String shownLength(double mm) {
+        Unit shown = unit.orElse(Unit.MM);
+        return shown(shown.fromMm(mm), shown.symbol());
+    }
+
+    private static String shownShare(double share) {
+        return Numbers.plain(share * 100) + " %";
+    }
+
+    private static String shown(double value, String symbol) {
+        return (Numbers.plain(value) + " " + symbol).strip();
+    }
+}

@@ -1,0 +1,32 @@
+package stretchwright.make;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.body.Body;
+import stretchwright.body.Figure;
+import stretchwright.body.Measure;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Findings;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Pattern;
+import stretchwright.print.Document;
+import stretchwright.sewing.SewingPlan;
+
+/** The rooms that a make goes through, in the order of the job; an empty answer leaves at least one finding. */
+interface Stages {
+    Optional<Body> body(Figure figure, OptionalDouble age, Map<Measure, Double> given, Findings findings);
+
+    Optional<Pattern> draft(Body body, MakeFile make, Findings findings);
+
+    FitReport fit(Pattern pattern, Body body, MakeFile make);
+
+    Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings);
+
+    SewingPlan sewing(Pattern pattern, MakeFile make);
+
+    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, SewingPlan sewing);
+
+    boolean knowsPaper(String name);
+}

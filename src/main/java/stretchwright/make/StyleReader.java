@@ -1,0 +1,191 @@
+package stretchwright.make;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import stretchwright.body.Measure;
+import stretchwright.boot.Boot;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Stitch;
+import stretchwright.pattern.Style;
+
+/**
+ * Reads the style. What the format names but this version cannot draft is a finding that says so; what is left out
+ * takes the usual value named in docs/formats.md.
+ */
+final class StyleReader {
+    private static final List<String> KEYS =
+            List.of("leg", "rise", "side seam", "waistband", "cuff", "hold", "seam allowance", "lay");
+    private static final List<String> LEGS = List.of("over boot", "ankle", "stirrup", "calf", "knee", "short");
+    private static final Map<String, List<Seam.Role>> SEAMS = seams();
+
+    private final Section top;
+    private final Optional<WearerReader.Wearer> wearer;
+    private final Optional<Boot> boot;
+    private final Set<Machine> machines;
+
+    StyleReader(Section top, Optional<WearerReader.Wearer> wearer, Optional<Boot> boot, Set<Machine> machines) {
+        this.top = top;
+        this.wearer = wearer;
+        this.boot = boot;
+        this.machines = machines;
+    }
+
+    private static Map<String, List<Seam.Role>> seams() {
+        Map<String, List<Seam.Role>> seams = new LinkedHashMap<>();
+        seams.put("front rise", List.of(Seam.Role.FRONT_RISE));
+        seams.put("back rise", List.of(Seam.Role.BACK_RISE));
+        seams.put("inseam", List.of(Seam.Role.INSEAM));
+        seams.put("waistband", List.of(Seam.Role.WAISTBAND_JOIN, Seam.Role.WAISTBAND_ENDS));
+        seams.put("cuff", List.of(Seam.Role.CUFF_JOIN, Seam.Role.CUFF_ENDS));
+        seams.put("hem", List.of(Seam.Role.HEM));
+        return seams;
+    }
+
+    Optional<Style> read() {
+        Optional<Section> section = top.has("style") ? top.section("style", KEYS) : Optional.of(nothingSaid());
+        return section.map(this::read);
+    }
+
+    private static Section nothingSaid() {
+        return new Section(
+                new Tree.Keys(Map.of(), 1), "style", new stretchwright.ground.Findings(""), Optional.empty(), KEYS);
+    }
+
+    private Style read(Section s) {
+        Style.Leg leg = leg(s);
+        double drop = rise(s);
+        only(s, "side seam", List.of("none"), List.of("none", "shaped"));
+        double band = band(s);
+        OptionalDouble cuff = cuff(s, leg);
+        Style.Hold hold = s.choice("hold", List.of(Style.Hold.values()), StyleReader::word)
+                .orElse(Style.Hold.MEDIUM);
+        Style.LayWay way = s.choice("lay", List.of(Style.LayWay.values()), StyleReader::word)
+                .orElse(Style.LayWay.ANY);
+        Map<Seam.Role, Double> allowances = new EnumMap<>(Seam.Role.class);
+        if (cuff.isEmpty()) {
+            allowances.put(Seam.Role.HEM, Limits.TURNED_HEM);
+        }
+        double allowance = allowance(s, allowances);
+        return new Style(leg, drop, band, cuff, hold, allowance, allowances, way);
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** One of the words; a finding where it is one that this version cannot draft. */
+    private static Optional<String> only(Section s, String key, List<String> ready, List<String> all) {
+        Optional<String> word = s.choice(key, all, w -> w);
+        if (word.isPresent() && !ready.contains(word.get())) {
+            s.add(key, MakeReader.notYet(word.get(), ready), "");
+        }
+        return word;
+    }
+
+    private Style.Leg leg(Section s) {
+        Optional<String> word = only(s, "leg", List.of("over boot", "ankle"), LEGS);
+        if (word.isEmpty()) {
+            return boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
+        }
+        if (word.get().equals("over boot") && !top.has("boot")) {
+            s.add(
+                    "leg",
+                    "\"over boot\" needs a boot, and the file has no boot section.",
+                    "Measure the laced boot (top, heel, hem girth, ankle to hem), or choose leg: ankle.");
+        }
+        return word.get().equals("over boot") ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
+    }
+
+    private double rise(Section s) {
+        Optional<String> word = s.text("rise");
+        if (word.isEmpty() || word.get().equals("waist")) {
+            return 0;
+        }
+        if (word.get().equals("hip")) {
+            return waistToHip(s);
+        }
+        if (!word.get().chars().anyMatch(Character::isDigit)) {
+            s.add(
+                    "rise",
+                    Section.quoted(word.get()) + " is not a rise that is known here.",
+                    "Write waist, hip, or a length below the waist such as 4 cm.");
+            return 0;
+        }
+        return s.length("rise", Limits.DROP).orElse(0);
+    }
+
+    /** The hip line below the waist, where both heights were measured; an estimate would decide the whole top edge. */
+    private double waistToHip(Section s) {
+        Map<Measure, Double> given = wearer.map(WearerReader.Wearer::given).orElse(Map.of());
+        Double waist = given.get(Measure.WAIST_HEIGHT);
+        Double hip = given.get(Measure.HIP_HEIGHT);
+        if (waist == null || hip == null) {
+            s.add(
+                    "rise",
+                    "\"hip\" needs the waist height and the hip height, measured.",
+                    "Give both under wearer.measurements, or write a length below the waist such as 10 cm.");
+            return 0;
+        }
+        return Math.max(0, waist - hip);
+    }
+
+    private double band(Section s) {
+        Optional<Section> band = s.section("waistband", List.of("shape", "height", "elastic"));
+        band.ifPresent(b -> {
+            only(b, "shape", List.of("straight"), List.of("straight", "contoured"));
+            Optional<String> elastic = b.text("elastic");
+            if (elastic.isPresent() && !elastic.get().equals("none")) {
+                b.add("elastic", MakeReader.notYet(elastic.get(), List.of("none")), "");
+            }
+        });
+        return band.map(b -> b.length("height", Limits.BAND_HEIGHT))
+                .orElse(OptionalDouble.empty())
+                .orElse(Limits.USUAL_BAND);
+    }
+
+    private OptionalDouble cuff(Section s, Style.Leg leg) {
+        Optional<Section> section = s.section("cuff", List.of("height"));
+        section.ifPresent(c -> c.require("height", "3.2"));
+        OptionalDouble height =
+                section.map(c -> c.length("height", Limits.CUFF_HEIGHT)).orElse(OptionalDouble.empty());
+        if (height.isPresent() && leg == Style.Leg.OVER_BOOT && boot.isPresent()) {
+            double covered = boot.get().ankleToTop() + boot.get().ankleToHem();
+            if (height.getAsDouble() > covered) {
+                section.orElseThrow()
+                        .add(
+                                "height",
+                                "is " + s.shownLength(height.getAsDouble())
+                                        + ", more than the part of the boot that the leg covers ("
+                                        + s.shownLength(covered) + ").",
+                                "Make the cuff lower, or let the leg reach further down (boot.ankle to hem).");
+            }
+        }
+        return height;
+    }
+
+    private double allowance(Section s, Map<Seam.Role, Double> exceptions) {
+        double usual = Machine.forSeam(machines) == Stitch.OVERLOCK_4
+                ? Limits.ALLOWANCE_OVERLOCKED
+                : Limits.ALLOWANCE_OTHERWISE;
+        if (!s.isSection("seam allowance")) {
+            return s.length("seam allowance", Limits.ALLOWANCE).orElse(usual);
+        }
+        List<String> known = new java.util.ArrayList<>(List.of("default"));
+        known.addAll(SEAMS.keySet());
+        Section each = s.section("seam allowance", known).orElseThrow();
+        SEAMS.forEach((name, roles) -> {
+            OptionalDouble mm = each.length(name, name.equals("hem") ? Limits.HEM_ALLOWANCE : Limits.ALLOWANCE);
+            if (mm.isPresent()) {
+                roles.forEach(role -> exceptions.put(role, mm.getAsDouble()));
+            }
+        });
+        return each.length("default", Limits.ALLOWANCE).orElse(usual);
+    }
+}

@@ -1,0 +1,30 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.fit.FitReport;
+
+/** The verdicts of the fit check as lines for people. */
+final class Verdicts {
+    private Verdicts() {}
+
+    static String line(FitReport.Verdict v) {
+        return (v.severity().word() + ": " + v.about() + ": " + v.message() + " " + v.remedy())
+                .replaceAll("\\s+", " ")
+                .strip();
+    }
+
+    /** Such as "1 stop, 2 cautions", or "nothing to say". */
+    static String count(FitReport fit) {
+        List<String> parts = new ArrayList<>();
+        for (FitReport.Severity severity : FitReport.Severity.values()) {
+            long n = fit.verdicts().stream()
+                    .filter(v -> v.severity() == severity)
+                    .count();
+            if (n > 0) {
+                parts.add(n + " " + severity.word() + (n > 1 ? "s" : ""));
+            }
+        }
+        return parts.isEmpty() ? "nothing to say" : String.join(", ", parts);
+    }
+}

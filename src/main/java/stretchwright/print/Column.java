@@ -1,0 +1,43 @@
+package stretchwright.print;
+
+import java.util.List;
+
+/** A column of text on a canvas, written from the top down. */
+final class Column {
+    private final Canvas canvas;
+    private final double x;
+    private final double width;
+    private double y;
+
+    Column(Canvas canvas, double x, double top, double width) {
+        this.canvas = canvas;
+        this.x = x;
+        this.width = width;
+        y = top;
+    }
+
+    /** The height of what has not been written on. */
+    double y() {
+        return y;
+    }
+
+    Column write(Para para) {
+        y -= para.before();
+        for (String line : Letters.wrapped(para.words(), para.size(), width - para.indent())) {
+            y -= para.size() * Letters.LEADING;
+            canvas.text(Writing.at(Ink.LABEL, x + para.indent(), y + 0.3 * para.size(), para.size(), line));
+        }
+        return this;
+    }
+
+    /** Text that is wrapped; sizes in mm. */
+    record Para(double size, double indent, double before, String words) {
+        double height(double width) {
+            return before + Letters.wrapped(words, size, width - indent).size() * size * Letters.LEADING;
+        }
+    }
+
+    static double height(List<Para> paras, double width) {
+        return paras.stream().mapToDouble(p -> p.height(width)).sum();
+    }
+}

@@ -1,0 +1,46 @@
+package stretchwright.print;
+
+import stretchwright.fabric.Fabric;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Unit;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Pattern;
+import stretchwright.sewing.SewingPlan;
+
+/** Everything that goes onto paper for one make; lengths are written in mm and, where it helps, in the maker's unit. */
+public record Job(
+        String makeName,
+        String wearerName,
+        Unit unit,
+        Pattern pattern,
+        Fabric fabric,
+        FitReport fit,
+        Lay lay,
+        SewingPlan sewing,
+        Paper paper) {
+
+    /** The make's name as it stands on paper. */
+    String make() {
+        return Letters.shortened(makeName, Letters.LONGEST_NAME);
+    }
+
+    String wearer() {
+        return Letters.shortened(wearerName, Letters.LONGEST_NAME);
+    }
+
+    String cloth() {
+        return Letters.shortened(fabric.name(), Letters.LONGEST_NAME);
+    }
+
+    /** The reminder on every grain line; the pieces lie across the cloth in any case. */
+    String around() {
+        return fabric.stretchAcross() >= fabric.stretchAlong()
+                ? "most stretch goes AROUND"
+                : "the stretch across the cloth goes AROUND";
+    }
+
+    /** The office paper nearest to the paper wanted, for what is read and not traced. */
+    Paper office() {
+        return Paper.named(paper.name().equals("Letter") || paper.name().equals("Tabloid") ? "Letter" : "A4");
+    }
+}

@@ -1,0 +1,178 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.lay.Lay;
+import stretchwright.lay.Lay.Placement;
+import stretchwright.pattern.Piece;
+
+/**
+ * The cloth with all placements, drawn small: x across the cloth, y along it. A piece is mirrored if mirrored, turned,
+ * then moved, as Placement says.
+ */
+final class LayDrawing {
+    /** Around the cloth: selvage names at the sides, dimensions below, the scale bar above. */
+    private static final double SIDE = 13;
+
+    private static final double BELOW = 8;
+    private static final double ABOVE = 8;
+    private static final double SMALL = 2.8;
+
+    private final Job job;
+    private final Lay lay;
+    private final Canvas canvas;
+    private final double scale;
+    private final Point corner;
+
+    LayDrawing(Job job, Canvas canvas, Box room) {
+        this.job = job;
+        this.canvas = canvas;
+        lay = job.lay();
+        scale = scale(lay, room);
+        double idle = room.width() - 2 * SIDE - lay.fabricWidth() * scale;
+        corner = new Point(room.minX() + SIDE + idle / 2, room.maxY() - ABOVE - lay.length() * scale);
+    }
+
+    static double scale(Lay lay, Box room) {
+        double wide = (room.width() - 2 * SIDE) / lay.fabricWidth();
+        double tall = (room.height() - BELOW - ABOVE) / lay.length();
+        return Math.max(1e-3, Math.min(wide, tall));
+    }
+
+    void draw() {
+        cloth();
+        scaleBar();
+        lay.placements().forEach(this::placement);
+    }
+
+    private Point at(double x, double y) {
+        return new Point(x, y).times(scale).plus(corner);
+    }
+
+    private void cloth() {
+        double w = lay.fabricWidth();
+        double h = lay.length();
+        canvas.line(Ink.CLOTH, at(0, 0), at(w, 0));
+        canvas.line(Ink.CLOTH, at(0, h), at(w, h));
+        boolean folded = lay.method() == Lay.Method.FOLDED;
+        canvas.line(folded ? Ink.FOLD : Ink.CUT, at(0, 0), at(0, h));
+        canvas.line(Ink.CUT, at(w, 0), at(w, h));
+        upright(at(0, h / 2).plus(new Point(-2, 0)), folded ? "fold" : "selvage");
+        upright(at(w, h / 2).plus(new Point(4, 0)), folded ? "both selvages" : "selvage");
+        dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
+        dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
+        if (job.fabric().oneWay()) {
+            direction(at(w, h / 2).plus(new Point(8, 0)), h * scale);
+        }
+    }
+
+    private void upright(Point at, String words) {
+        canvas.text(new Writing(Ink.LABEL, at, 90, SMALL, Writing.Align.MIDDLE, words));
+    }
+
+    private void dimension(Point a, Point b, double mm, boolean upright) {
+        canvas.line(Ink.FAINT, a, b);
+        head(Ink.FAINT, b, a);
+        head(Ink.FAINT, a, b);
+        String words = Amounts.number(mm, 0) + " mm (" + Amounts.length(mm, job.unit()) + ")";
+        Point middle = a.towards(b, 0.5).plus(upright ? new Point(-1.2, 0) : new Point(0, -SMALL - 0.4));
+        canvas.text(new Writing(Ink.LABEL, middle, upright ? 90 : 0, SMALL, Writing.Align.MIDDLE, words));
+    }
+
+    private void direction(Point middle, double length) {
+        Point foot = middle.plus(new Point(0, -0.4 * length));
+        Point tip = middle.plus(new Point(0, 0.4 * length));
+        canvas.line(Ink.GRAIN, foot, tip);
+        head(Ink.GRAIN, foot, tip);
+        upright(middle.plus(new Point(3.5, 0)), "one way: every piece's top this way");
+    }
+
+    private void head(Ink ink, Point from, Point tip) {
+        Point back = from.minus(tip).unit().times(Math.min(2.5, from.distance(tip) / 3));
+        Point wide = back.left().times(0.35);
+        canvas.line(ink, tip.plus(back).plus(wide), tip, tip.plus(back).minus(wide));
+    }
+
+    private void scaleBar() {
+        double bar = lay.fabricWidth() >= 400 ? 200 : 50;
+        Point a = at(0, lay.length()).plus(new Point(0, 3));
+        Point b = a.plus(new Point(bar * scale, 0));
+        canvas.line(Ink.LABEL, a, b);
+        for (Point p : List.of(a, a.towards(b, 0.5), b)) {
+            canvas.line(Ink.LABEL, p.plus(new Point(0, -1)), p.plus(new Point(0, 1)));
+        }
+        canvas.text(Writing.at(
+                Ink.LABEL,
+                b.x() + 2,
+                b.y() - 1,
+                SMALL,
+                Amounts.number(bar, 0) + " mm of cloth; drawn 1 : " + Amounts.number(1 / scale, 1)));
+    }
+
+    private void placement(Placement p) {
+        Piece piece = job.pattern().piece(p.piece());
+        canvas.line(Ink.LABEL, paper(p, outline(piece, p.unfolded())), true);
+        if (p.unfolded()) {
+            Box box = piece.cutLine().box();
+            canvas.line(Ink.MARK, paper(p, List.of(new Point(0, box.minY()), new Point(0, box.maxY()))), false);
+        }
+        Point from = paper(p, List.of(piece.grain().from())).get(0);
+        Point to = paper(p, List.of(piece.grain().to())).get(0);
+        canvas.line(Ink.GRAIN, from, to);
+        head(Ink.GRAIN, from, to);
+        head(Ink.GRAIN, to, from);
+        words(p, piece, from, to);
+    }
+
+    private void words(Placement p, Piece piece, Point from, Point to) {
+        double room = 0.5 * scale * piece.cutLine().box().width();
+        String name = name(p, piece);
+        double size = Math.min(4, 4 * room / Letters.width(name, 4));
+        Point middle = from.towards(to, 0.5);
+        canvas.text(new Writing(
+                Ink.LABEL, middle.plus(new Point(-1.5, -size / 3)), 0, Math.max(1.8, size), Writing.Align.END, name));
+        List<Point> ends = List.of(from, to);
+        for (int i = 0; i < Math.min(2, p.fromSelvage().size()); i++) {
+            double lift = ends.get(i).y() > middle.y() ? -1.8 : 0.2;
+            String words = "\u2190 " + Amounts.number(p.fromSelvage().get(i), 1);
+            canvas.text(Writing.at(Ink.LABEL, ends.get(i).x() + 1.2, ends.get(i).y() + lift, 2.2, words));
+        }
+    }
+
+    /**
+     * The unmirrored leg, seen from its right side with the front on the left, is the left leg: whoever looks at a
+     * wearer's left side sees the front on the left.
+     */
+    static String name(Placement p, Piece piece) {
+        if (piece.mirrored()) {
+            String side = p.layers() == 2 ? " L + R" : p.mirrored() ? " R" : " L";
+            return piece.name() + side;
+        }
+        String copy = piece.cut() > 1 ? " " + p.copy() : "";
+        return piece.name() + copy + (p.layers() == 2 ? " (two layers)" : "");
+    }
+
+    private List<Point> paper(Placement p, List<Point> points) {
+        Point move = new Point(p.x(), p.y());
+        return points.stream()
+                .map(q -> (p.mirrored() ? q.mirrored() : q).turned(p.rotation()).plus(move))
+                .map(q -> at(q.x(), q.y()))
+                .toList();
+    }
+
+    /** The cut line; of a piece on the fold laid open, both halves. */
+    static List<Point> outline(Piece piece, boolean unfolded) {
+        if (!unfolded) {
+            return piece.cutLine().points();
+        }
+        List<Point> half = PieceDrawing.cutRuns(piece).get(0);
+        List<Point> other = new ArrayList<>(half.stream().map(Point::mirrored).toList());
+        Collections.reverse(other);
+        List<Point> all = new ArrayList<>(half);
+        other.stream().filter(p -> p.x() != 0).forEach(all::add);
+        return all;
+    }
+}

@@ -1,0 +1,112 @@
+package stretchwright.print;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import stretchwright.ground.Box;
+import stretchwright.print.Column.Para;
+
+/** The lay on one office sheet, scaled to fit, as PDF and as SVG: the same drawing on two canvases. */
+final class LaySheet {
+    private static final double TEXT = 3.4;
+
+    private LaySheet() {}
+
+    static Document pdf(Job job) {
+        Paper sheet = sheet(job);
+        try (PdfFile file = new PdfFile(title(job))) {
+            draw(job, file.page(sheet.width(), sheet.height()), sheet);
+            return file.finished("lay.pdf", "lay");
+        }
+    }
+
+    static Document svg(Job job) {
+        Paper sheet = sheet(job);
+        SvgCanvas svg = new SvgCanvas(sheet.width(), sheet.height(), title(job));
+        draw(job, svg, sheet);
+        return new Document("lay.svg", "lay drawing", 1, svg.finished().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String title(Job job) {
+        return job.make() + " - lay for " + job.wearer();
+    }
+
+    /** Upright or on its side, whichever shows the cloth larger. */
+    private static Paper sheet(Job job) {
+        Paper upright = job.office();
+        return Stream.of(upright, upright.turned())
+                .max((a, b) -> Double.compare(scale(job, a), scale(job, b)))
+                .orElse(upright);
+    }
+
+    private static double scale(Job job, Paper sheet) {
+        return LayDrawing.scale(job.lay(), clothRoom(job, sheet));
+    }
+
+    private static Box room(Paper sheet) {
+        return new Box(0, 0, sheet.width(), sheet.height()).grown(-Tiles.MARGIN);
+    }
+
+    private static Box clothRoom(Job job, Paper sheet) {
+        Box room = room(sheet);
+        double top = room.maxY() - Column.height(head(job), room.width()) - 3;
+        double foot = room.minY() + Column.height(cautions(), room.width()) + 4;
+        return new Box(room.minX(), foot, room.maxX(), top);
+    }
+
+    private static void draw(Job job, Canvas canvas, Paper sheet) {
+        Box room = room(sheet);
+        Column head = new Column(canvas, room.minX(), room.maxY(), room.width());
+        head(job).forEach(head::write);
+        Box cloth = clothRoom(job, sheet);
+        new LayDrawing(job, canvas, cloth).draw();
+        Column foot = new Column(canvas, room.minX(), cloth.minY() - 3, room.width());
+        cautions().forEach(foot::write);
+    }
+
+    private static List<Para> head(Job job) {
+        var lay = job.lay();
+        String size = "Lay " + Amounts.number(lay.length(), 0) + " mm (" + Amounts.length(lay.length(), job.unit())
+                + ") of cloth, " + Amounts.number(lay.fabricWidth(), 0) + " mm ("
+                + Amounts.length(lay.fabricWidth(), job.unit())
+                + ") wide" + (folded(job) ? " when folded" : "") + ". Buy " + Amounts.toBuy(lay.buy())
+                + ". Pieces take up " + Amounts.percent(lay.use()) + " of the cloth laid.";
+        String way = folded(job)
+                ? "Folded lengthwise, right sides together, two layers: one placement gives a left and a right piece."
+                : "Open, one layer, right side up: pieces marked L and R are mirror images. Wrong side up, L and R"
+                        + " change places. Tick each piece when it is cut.";
+        return List.of(
+                new Para(5.5, 0, 0, title(job)),
+                new Para(TEXT, 0, 0.5, size),
+                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way),
+                new Para(
+                        TEXT,
+                        0,
+                        0.5,
+                        "Grain arrows lie along the selvage: the same distance at both ends (2 mm off over the arrow is"
+                                + " still good). Distances are from the " + (folded(job) ? "fold" : "left selvage")
+                                + ", in mm; " + job.around() + " the leg."));
+    }
+
+    private static boolean folded(Job job) {
+        return job.lay().method() == stretchwright.lay.Lay.Method.FOLDED;
+    }
+
+    /** Common practice, no source; grain tolerance and tools: trade-values sections 10 and 12. */
+    private static List<Para> cautions() {
+        return List.of(
+                new Para(
+                        TEXT,
+                        0,
+                        0,
+                        "Wash and dry the cloth as the garment will be washed before laying. Let it rest flat; support"
+                                + " all of it, so that no part hangs over the table's edge and stretches."),
+                new Para(
+                        TEXT,
+                        0,
+                        0.5,
+                        "Hold pieces with weights instead of pins. Rotary cutter: mat under the cloth, cut away from"
+                                + " you, other hand behind the blade, guard closed after every cut, out of reach of"
+                                + " children. (Common practice; local rules come first.)"));
+    }
+}

@@ -1,0 +1,178 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import stretchwright.fit.FitReport;
+import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.print.Column.Para;
+import stretchwright.print.Plane.Spot;
+import stretchwright.print.Tiles.Tile;
+
+/** The first page: which sheet goes where, how to print, join and check, and what the lines mean. */
+final class MapPage {
+    private static final double TEXT = 3.3;
+    private static final double GUTTER = 6;
+
+    private MapPage() {}
+
+    static void draw(Job job, Paper paper, Plane plane, PdfFile file) {
+        Paper sheet = paper.width() <= 300 ? paper : Paper.named("A4");
+        PdfCanvas page = file.page(sheet.width(), sheet.height());
+        file.bookmark("Page map and how to print");
+        Box room = page.sheet().grown(-Tiles.MARGIN);
+        page.clip(room);
+        double right = room.maxX() - TestSquares.SIDE - 1;
+        double top = head(job, paper, plane, page, room);
+        Column words = new Column(page, room.minX(), top, right - GUTTER - room.minX());
+        words(job, plane).forEach(words::write);
+        legend(
+                page,
+                room.minX(),
+                words.write(new Para(TEXT + 0.9, 0, 2, "Lines")).y());
+        TestSquares.draw(page, right, room.minY() + 1);
+        map(plane, page, new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2));
+    }
+
+    private static double head(Job job, Paper paper, Plane plane, Canvas page, Box room) {
+        Column head = new Column(page, room.minX(), room.maxY(), room.width());
+        head.write(new Para(6, 0, 0, job.make() + " - for " + job.wearer()));
+        head.write(new Para(
+                TEXT,
+                0,
+                0,
+                "Cloth: " + job.cloth() + ", stretch across "
+                        + Amounts.percent(job.fabric().stretchAcross())
+                        + ", along " + Amounts.percent(job.fabric().stretchAlong()) + ". Pattern on "
+                        + plane.sheets().size() + " of " + plane.tiles().sheets() + " sheets of " + paper.name()
+                        + " (rows A to " + row(plane) + ", columns 1 to "
+                        + plane.tiles().columns()
+                        + "; blank sheets are left out), after this page."));
+        job.fit().verdicts().stream()
+                .filter(v -> v.severity() == FitReport.Severity.STOP)
+                .limit(3)
+                .forEach(v -> head.write(new Para(TEXT, 0, 1, stop(v))));
+        return head.y() - 2;
+    }
+
+    private static String stop(Verdict v) {
+        return "STOP - do not cut: " + Letters.shortened(v.message() + " " + v.remedy(), 400);
+    }
+
+    private static String row(Plane plane) {
+        return new Tile(plane.tiles().rows() - 1, 0).name().replaceAll("\\d", "");
+    }
+
+    private static List<Para> words(Job job, Plane plane) {
+        List<Para> all = new ArrayList<>();
+        section(
+                all,
+                "Print",
+                "Print this page alone first. Scale 100 % (actual size); no \"fit to page\", no \"shrink\".",
+                "Measure the inner square both ways with a ruler: 100 mm. " + TestSquares.LIMITS
+                        + "; otherwise do not use the print. Measure it on every sheet: a printer can change"
+                        + " between sheets.",
+                "Then print the rest, one side of the paper only.");
+        if (plane.sheets().size() > 1) {
+            section(
+                    all,
+                    "Join",
+                    "Every sheet has a row letter and a column number. Work row by row from the left, then join the"
+                            + " rows from the top down.",
+                    "Trim each sheet along the hair line on its left and upper side (cut away from you, guard of the"
+                            + " cutter closed after each cut). Where there is no such line nothing is trimmed.",
+                    "Lay the trimmed edge on the dashed hair line of its neighbour, so that the diamonds are whole"
+                            + " again, and stick it down. Match the diamonds along the whole join, not at the corners"
+                            + " only.");
+        }
+        section(
+                all,
+                "Check before cutting cloth",
+                "Measure " + longest(plane, job) + ".",
+                "The grain arrow lies along the selvage; the direction of most stretch goes AROUND the leg. Cut"
+                        + " mirrored pieces as a left and a right.",
+                "This pattern belongs to this cloth: for another stretch draw a new one.");
+        return all;
+    }
+
+    private static String longest(Plane plane, Job job) {
+        Spot largest = plane.spots().get(0);
+        Box box = largest.piece().cutLine().box();
+        String tall = Amounts.mm(box.height());
+        String wide = Amounts.mm(box.width());
+        return "the joined piece \"" + Letters.shortened(largest.piece().name(), Letters.LONGEST_NAME)
+                + "\" from cut line to cut line: " + tall + " (" + Amounts.length(box.height(), job.unit())
+                + ") along the grain and " + wide + " (" + Amounts.length(box.width(), job.unit())
+                + ") across at the furthest points";
+    }
+
+    private static void section(List<Para> all, String title, String... words) {
+        all.add(new Para(TEXT + 0.9, 0, 2.5, title));
+        for (String w : words) {
+            all.add(new Para(TEXT, 0, 0.8, w));
+        }
+    }
+
+    private static void legend(Canvas page, double x, double top) {
+        double y = top - 4;
+        for (Ink ink :
+                List.of(Ink.CUT, Ink.SEW, Ink.FOLD, Ink.NOTCH, Ink.GRAIN, Ink.MARK, Ink.TRIM, Ink.JOIN, Ink.DIAMOND)) {
+            sample(page, ink, x, y);
+            String name = ink == Ink.MARK ? "level or mark" : ink.cssClass().replace('-', ' ');
+            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, name + ": " + ink.looks()));
+            y -= 4.4;
+        }
+    }
+
+    private static void sample(Canvas page, Ink ink, double x, double y) {
+        switch (ink) {
+            case NOTCH ->
+                Stream.of(4.0, 11.0, 15.0)
+                        .forEach(at -> page.line(ink, new Point(x + at, y - 1.7), new Point(x + at, y + 1.7)));
+            case DIAMOND ->
+                page.line(
+                        ink,
+                        List.of(
+                                new Point(x + 6.3, y),
+                                new Point(x + 8, y + 1.7),
+                                new Point(x + 9.7, y),
+                                new Point(x + 8, y - 1.7)),
+                        true);
+            case GRAIN -> {
+                page.line(ink, new Point(x, y), new Point(x + 17, y));
+                page.line(ink, new Point(x + 2.5, y + 1), new Point(x, y), new Point(x + 2.5, y - 1));
+                page.line(ink, new Point(x + 14.5, y + 1), new Point(x + 17, y), new Point(x + 14.5, y - 1));
+            }
+            default -> page.line(ink, new Point(x, y), new Point(x + 17, y));
+        }
+    }
+
+    private static void map(Plane plane, Canvas page, Box room) {
+        Tiles tiles = plane.tiles();
+        double wide = tiles.columns() * tiles.stepX() + Tiles.OVERLAP;
+        double tall = tiles.rows() * tiles.stepY() + Tiles.OVERLAP;
+        double scale = Math.min(room.width() / wide, room.height() / tall);
+        Point foot = new Point(room.minX(), room.maxY() - tall * scale);
+        for (Tile tile : plane.sheets()) {
+            Box w = tiles.window(tile);
+            List<Point> frame = List.of(
+                    new Point(w.minX(), w.minY()),
+                    new Point(w.maxX(), w.minY()),
+                    new Point(w.maxX(), w.maxY()),
+                    new Point(w.minX(), w.maxY()));
+            page.line(Ink.FAINT, scaled(frame, scale, foot), true);
+            Point c = w.centre().times(scale).plus(foot);
+            double size = Math.min(6, 0.3 * scale * Math.min(w.width(), w.height()));
+            page.text(Writing.middle(Ink.FAINT, c.x(), c.y() - size / 3, size, tile.name()));
+        }
+        for (Spot spot : plane.spots()) {
+            page.line(Ink.LABEL, scaled(spot.outline().points(), scale, foot), true);
+        }
+    }
+
+    private static List<Point> scaled(List<Point> points, double scale, Point foot) {
+        return points.stream().map(p -> p.times(scale).plus(foot)).toList();
+    }
+}

@@ -1,0 +1,39 @@
+package stretchwright.print;
+
+import java.util.List;
+import stretchwright.ground.Point;
+
+/** Turned about the origin, then moved; lengths stay as they are. */
+record Motion(double degrees, Point move) {
+    static Motion by(double x, double y) {
+        return new Motion(0, new Point(x, y));
+    }
+
+    Point apply(Point p) {
+        return p.turned(degrees).plus(move);
+    }
+
+    List<Point> apply(List<Point> points) {
+        return points.stream().map(this::apply).toList();
+    }
+
+    /** This first, then moved on. */
+    Motion then(Point further) {
+        return new Motion(degrees, move.plus(further));
+    }
+
+    /** Draws on the canvas with everything turned and moved. */
+    Canvas on(Canvas canvas) {
+        return new Canvas() {
+            @Override
+            public void line(Ink ink, List<Point> points, boolean closed) {
+                canvas.line(ink, apply(points), closed);
+            }
+
+            @Override
+            public void text(Writing w) {
+                canvas.text(new Writing(w.ink(), apply(w.at()), w.degrees() + degrees, w.size(), w.align(), w.words()));
+            }
+        };
+    }
+}

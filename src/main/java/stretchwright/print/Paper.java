@@ -1,0 +1,69 @@
+package stretchwright.print;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A sheet, upright, in mm; for a roll the height is the longest sheet and what is not needed is left off.
+ *
+ * <p>Sizes: ISO 216 and the US office sizes, trade-values section 7.2. A PDF page ends at 200 in = 5080 mm (ISO
+ * 32000-1, annex C), so a roll's sheet ends at 5000.
+ */
+public record Paper(String name, double width, double height) {
+    /** Two test squares with their lettering and the margins have to fit. */
+    static final double NARROWEST = 160;
+
+    private static final double LONGEST = 5000;
+    private static final List<Paper> SHEETS = List.of(
+            new Paper("A4", 210, 297),
+            new Paper("A3", 297, 420),
+            new Paper("A2", 420, 594),
+            new Paper("A1", 594, 841),
+            new Paper("A0", 841, 1189),
+            new Paper("Letter", 215.9, 279.4),
+            new Paper("Tabloid", 279.4, 431.8));
+    private static final Pattern ROLL = Pattern.compile("roll\\s+(\\d{3,4}(?:\\.\\d)?)\\s*mm");
+
+    public Paper {
+        if (!(width >= NARROWEST && width <= LONGEST && height >= NARROWEST && height <= LONGEST)) {
+            throw new IllegalArgumentException("paper " + name + " of " + width + " x " + height + " mm; " + NARROWEST
+                    + " to " + LONGEST + " mm each way");
+        }
+    }
+
+    /** "A4", "letter", "roll 914 mm": the paper of that name, in any mix of capitals. */
+    public static Optional<Paper> of(String words) {
+        String word = words.strip().toLowerCase(Locale.ROOT);
+        Matcher roll = ROLL.matcher(word);
+        if (roll.matches()) {
+            double width = Double.parseDouble(roll.group(1));
+            return width < NARROWEST || width > LONGEST
+                    ? Optional.empty()
+                    : Optional.of(new Paper("roll " + roll.group(1) + " mm", width, LONGEST));
+        }
+        return SHEETS.stream()
+                .filter(p -> p.name.toLowerCase(Locale.ROOT).equals(word))
+                .findFirst();
+    }
+
+    static Paper named(String word) {
+        return of(word).orElseThrow();
+    }
+
+    boolean isRoll() {
+        return name.startsWith("roll ");
+    }
+
+    /** Lying on its side. */
+    Paper turned() {
+        return new Paper(name, height, width);
+    }
+
+    /** The same width, cut to what is needed. */
+    Paper cutTo(double length) {
+        return new Paper(name, width, Math.min(height, Math.max(NARROWEST, length)));
+    }
+}

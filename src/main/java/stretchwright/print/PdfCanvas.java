@@ -1,0 +1,120 @@
+package stretchwright.print;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.util.Matrix;
+import org.jspecify.annotations.Nullable;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+
+/** One PDF page in mm: the scale of 72/25.4 points is set once, everything after it is millimetres. */
+final class PdfCanvas implements Canvas {
+    static final double POINTS_PER_MM = 72 / 25.4;
+
+    private final PDPageContentStream out;
+    private final PDType0Font face;
+    private final Box sheet;
+    private Box window;
+    private @Nullable Ink current;
+
+    PdfCanvas(PDDocument document, PDType0Font face, double width, double height) {
+        this.face = face;
+        sheet = new Box(0, 0, width, height);
+        window = sheet;
+        PDPage page = new PDPage(new PDRectangle((float) (width * POINTS_PER_MM), (float) (height * POINTS_PER_MM)));
+        document.addPage(page);
+        try {
+            out = new PDPageContentStream(document, page, AppendMode.OVERWRITE, true);
+            out.transform(Matrix.getScaleInstance((float) POINTS_PER_MM, (float) POINTS_PER_MM));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    Box sheet() {
+        return sheet;
+    }
+
+    /** Nothing shows outside the box from here on; what lies wholly outside is left out of the file. */
+    void clip(Box box) {
+        window = box;
+        write(() -> {
+            out.addRect((float) box.minX(), (float) box.minY(), (float) box.width(), (float) box.height());
+            out.clip();
+        });
+    }
+
+    @Override
+    public void line(Ink ink, List<Point> points, boolean closed) {
+        if (!Box.around(points).grown(ink.width()).meets(window)) {
+            return;
+        }
+        write(() -> {
+            take(ink);
+            out.moveTo((float) points.get(0).x(), (float) points.get(0).y());
+            for (Point p : points.subList(1, points.size())) {
+                out.lineTo((float) p.x(), (float) p.y());
+            }
+            if (closed) {
+                out.closePath();
+            }
+            out.stroke();
+        });
+    }
+
+    @Override
+    public void text(Writing w) {
+        if (w.words().isBlank() || !Box.around(w.outline()).meets(window)) {
+            return;
+        }
+        write(() -> {
+            out.setNonStrokingColor((float) w.ink().grey());
+            out.beginText();
+            out.setFont(face, (float) w.size());
+            Point start = w.start();
+            out.setTextMatrix(
+                    Matrix.getRotateInstance(StrictMath.toRadians(w.degrees()), (float) start.x(), (float) start.y()));
+            out.showText(Letters.printable(w.words()));
+            out.endText();
+        });
+    }
+
+    void close() throws IOException {
+        out.close();
+    }
+
+    private void take(Ink ink) throws IOException {
+        if (ink == current) {
+            return;
+        }
+        current = ink;
+        out.setStrokingColor((float) ink.grey());
+        out.setLineWidth((float) ink.width());
+        out.setLineJoinStyle(0);
+        out.setLineCapStyle(0);
+        float[] dashes = new float[ink.dashes().size()];
+        for (int i = 0; i < dashes.length; i++) {
+            dashes[i] = ink.dashes().get(i).floatValue();
+        }
+        out.setLineDashPattern(dashes, 0);
+    }
+
+    private interface Step {
+        void run() throws IOException;
+    }
+
+    private static void write(Step step) {
+        try {
+            step.run();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

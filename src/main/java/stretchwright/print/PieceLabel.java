@@ -1,0 +1,124 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+
+/**
+ * What is written on a piece, and where: the largest lettering that fits inside the sew line without touching a drawn
+ * line. An outline without its stretch cannot be used again, so stretch and reductions are always among the words.
+ */
+final class PieceLabel {
+    private static final double[] SIZES = {4.5, 4, 3.5, 3, 2.6, 2.2};
+    private static final double[] WIDTHS = {0, 110, 160, 220, 300};
+    private static final double AIR = 1.5;
+
+    private PieceLabel() {}
+
+    /** What the piece is called together with how often it is cut. */
+    static String cut(Piece piece) {
+        if (piece.onFold()) {
+            return "cut " + piece.cut() + " on the fold";
+        }
+        return piece.mirrored()
+                ? "cut " + piece.cut() / 2 + " + " + piece.cut() / 2 + " mirrored"
+                : "cut " + piece.cut();
+    }
+
+    static List<String> words(Job job, Piece piece) {
+        Pattern.Reductions taken = job.pattern().reductions();
+        return List.of(
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + cut(piece),
+                job.make(),
+                "for " + job.wearer(),
+                "cloth: " + job.cloth(),
+                "stretch: across " + Amounts.percent(job.fabric().stretchAcross()) + ", along "
+                        + Amounts.percent(job.fabric().stretchAlong()),
+                "taken off the body: across " + Amounts.percent(taken.across()) + ", along "
+                        + Amounts.percent(taken.along()),
+                "crotch " + Amounts.percent(taken.crotch()) + ", waistband " + Amounts.percent(taken.waistband())
+                        + ", hem " + Amounts.percent(taken.hem()),
+                allowance(piece),
+                "drawn on (date): ____________");
+    }
+
+    /** "the cut line is 7 mm outside the sew line", exceptions named. */
+    static String allowance(Piece piece) {
+        Set<Double> widths = new LinkedHashSet<>();
+        for (Edge edge : piece.edges()) {
+            if (!(piece.onFold() && edge.allowance() == 0)) {
+                widths.add(edge.allowance());
+            }
+        }
+        if (widths.size() == 1) {
+            return "the cut line is " + Amounts.mm(widths.iterator().next()) + " outside the sew line";
+        }
+        List<String> parts = new ArrayList<>();
+        for (double width : widths) {
+            List<String> names = piece.edges().stream()
+                    .filter(e -> e.allowance() == width && !(piece.onFold() && width == 0))
+                    .map(Edge::name)
+                    .toList();
+            parts.add(Amounts.mm(width) + " (" + String.join(", ", names) + ")");
+        }
+        return "the cut line is outside the sew line by " + String.join(", ", parts);
+    }
+
+    /** Puts the label into the piece, clear of everything already drawn. */
+    static void draw(List<String> words, Polygon inside, Drawing drawing) {
+        for (double size : SIZES) {
+            for (double width : WIDTHS) {
+                List<String> lines = width == 0 ? words : Letters.wrapped(String.join("  |  ", words), size, width);
+                if (place(lines, size, inside, drawing)) {
+                    return;
+                }
+            }
+        }
+        write(
+                Letters.wrapped(String.join("  |  ", words), 2.2, inside.box().width()),
+                2.2,
+                inside.box().centre(),
+                drawing);
+    }
+
+    private static boolean place(List<String> lines, double size, Polygon inside, Drawing drawing) {
+        double width =
+                lines.stream().mapToDouble(l -> Letters.width(l, size)).max().orElse(0) + 2 * AIR;
+        double height = lines.size() * size * Letters.LEADING + 2 * AIR;
+        Box room = inside.box();
+        double step = Math.max(2, Math.min(room.width(), room.height()) / 30);
+        Box best = null;
+        double nearest = Double.MAX_VALUE;
+        for (double y = room.minY(); y + height <= room.maxY(); y += step) {
+            for (double x = room.minX(); x + width <= room.maxX(); x += step) {
+                Box box = new Box(x, y, x + width, y + height);
+                double off = box.centre().distance(room.centre());
+                if (off < nearest && inside.contains(box.centre()) && drawing.crossings(box) == 0) {
+                    best = box;
+                    nearest = off;
+                }
+            }
+        }
+        if (best == null) {
+            return false;
+        }
+        write(lines, size, best.centre(), drawing);
+        return true;
+    }
+
+    private static void write(List<String> lines, double size, Point centre, Drawing drawing) {
+        double leading = size * Letters.LEADING;
+        double y = centre.y() + lines.size() * leading / 2 - 0.8 * leading;
+        for (String line : lines) {
+            drawing.text(Writing.middle(Ink.LABEL, centre.x(), y, size, line));
+            y -= leading;
+        }
+    }
+}

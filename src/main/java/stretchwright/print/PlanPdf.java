@@ -1,0 +1,142 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.print.Column.Para;
+import stretchwright.sewing.SewingPlan.Operation;
+
+/** The sewing plan to read at the machine: 11 pt and more, one tick box per step, care and cautions at the end. */
+final class PlanPdf {
+    /** 11 pt in mm. */
+    static final double TEXT = 11 * 25.4 / 72;
+
+    private static final double HEADING = 5;
+    private static final double INDENT = 9;
+
+    private final Job job;
+    private final PdfFile file;
+    private final Paper sheet;
+    private final Box room;
+    private Canvas page;
+    private Column column;
+    private int number;
+
+    private PlanPdf(Job job, PdfFile file) {
+        this.job = job;
+        this.file = file;
+        sheet = Paper.named("A4");
+        room = new Box(0, 0, sheet.width(), sheet.height()).grown(-2 * Tiles.MARGIN);
+        page = file.page(sheet.width(), sheet.height());
+        column = begun();
+    }
+
+    static Document of(Job job) {
+        try (PdfFile file = new PdfFile(job.make() + " - sewing plan")) {
+            PlanPdf plan = new PlanPdf(job, file);
+            plan.write();
+            return file.finished("sewing-plan.pdf", "sewing plan");
+        }
+    }
+
+    private void write() {
+        block(false, PlanWords.summary(job));
+        List<Para> verdicts = PlanWords.verdicts(job.fit());
+        if (!verdicts.isEmpty()) {
+            verdicts.forEach(v -> block(false, List.of(v)));
+        }
+        heading("Steps");
+        job.sewing().operations().forEach(o -> block(true, step(o)));
+        heading("Care");
+        PlanWords.care().forEach(p -> block(false, List.of(p)));
+        heading("Take care");
+        PlanWords.cautions().forEach(p -> block(false, List.of(p)));
+    }
+
+    private List<Para> step(Operation o) {
+        List<Para> all = new ArrayList<>();
+        all.add(new Para(TEXT + 0.5, INDENT, 3, o.step() + "  " + plain(o.name())));
+        all.add(new Para(TEXT, INDENT, 0, work(o)));
+        if (!o.joins().isEmpty()) {
+            all.add(new Para(TEXT, INDENT, 0, "Joins: " + plain(String.join(" + ", o.joins()))));
+        }
+        all.add(new Para(TEXT, INDENT, 0.5, plain(o.instruction())));
+        if (!o.check().isBlank()) {
+            all.add(new Para(TEXT, INDENT, 0.5, "Check: " + plain(o.check())));
+        }
+        return all;
+    }
+
+    private String work(Operation o) {
+        List<String> parts = new ArrayList<>();
+        parts.add("On: " + o.machine());
+        o.stitch().ifPresent(s -> parts.add("stitch " + s.number() + " (" + s.plainName() + ")"));
+        if (!o.seam().isBlank()) {
+            parts.add("seam " + o.seam());
+        }
+        if (o.length() > 0) {
+            parts.add(Amounts.length(o.length(), job.unit()));
+        }
+        parts.add(Amounts.number(o.minutes(), 1) + " min");
+        if (!o.after().isEmpty()) {
+            parts.add("after step " + o.after().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+        }
+        return String.join(", ", parts);
+    }
+
+    private static String plain(String words) {
+        return Letters.shortened(words, 2000);
+    }
+
+    private void heading(String words) {
+        // a heading alone at the foot of a page helps nobody
+        block(false, List.of(new Para(HEADING, 0, 5, words)), 30);
+    }
+
+    private void block(boolean tick, List<Para> paras) {
+        block(tick, paras, 0);
+    }
+
+    /** Keeps the paragraphs together unless they are taller than a page. */
+    private void block(boolean tick, List<Para> paras, double more) {
+        double height = Column.height(paras, room.width());
+        if (column.y() - height - more < room.minY() && column.y() < room.maxY() - 1) {
+            turnPage();
+        }
+        if (tick) {
+            tickBox(column.y() - paras.get(0).before());
+        }
+        for (Para para : paras) {
+            if (column.y() - para.height(room.width()) < room.minY()) {
+                turnPage();
+            }
+            column.write(para);
+        }
+    }
+
+    private void tickBox(double top) {
+        double side = 4;
+        double y = top - side - 0.8;
+        double x = room.minX();
+        page.line(
+                Ink.LABEL,
+                List.of(new Point(x, y), new Point(x + side, y), new Point(x + side, y + side), new Point(x, y + side)),
+                true);
+    }
+
+    private void turnPage() {
+        page = file.page(sheet.width(), sheet.height());
+        column = begun();
+    }
+
+    private Column begun() {
+        number++;
+        double foot = room.minY() - 6;
+        page.text(Writing.at(Ink.FAINT, room.minX(), foot, 3, job.make() + " - for " + job.wearer()));
+        page.text(new Writing(
+                Ink.FAINT, new Point(room.maxX(), foot), 0, 3, Writing.Align.END, "sewing plan, page " + number));
+        return new Column(page, room.minX(), room.maxY(), room.width());
+    }
+}

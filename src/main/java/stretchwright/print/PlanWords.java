@@ -1,0 +1,70 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import stretchwright.fit.FitReport;
+import stretchwright.print.Column.Para;
+import stretchwright.sewing.SewingPlan;
+
+/** The running text of the sewing plan. Care and cautions: trade-values section 12 and the sources named there. */
+final class PlanWords {
+    private PlanWords() {}
+
+    static List<Para> summary(Job job) {
+        SewingPlan plan = job.sewing();
+        String thread = plan.thread().entrySet().stream()
+                .map(e -> e.getKey() + " " + Amounts.number(e.getValue(), 0) + " m")
+                .collect(Collectors.joining(", "));
+        return List.of(
+                new Para(7, 0, 0, job.make() + " - sewing plan"),
+                text("For " + job.wearer() + ", in " + job.cloth() + "."),
+                text(plan.operations().size() + " steps, " + Amounts.number(plan.minutes(), 0)
+                        + " minutes for a practised sewer from cut pieces, " + plan.changeovers()
+                        + (plan.changeovers() == 1 ? " change" : " changes") + " of machine."),
+                text("Thread: " + (thread.isEmpty() ? "none" : thread)
+                        + ". Sew a sample on the real number of layers first and stretch it: no thread may break."));
+    }
+
+    /** What the fit check said, the worst first. */
+    static List<Para> verdicts(FitReport fit) {
+        List<Para> all = new ArrayList<>();
+        if (fit.verdicts().isEmpty()) {
+            return all;
+        }
+        all.add(new Para(5, 0, 4, fit.stops() ? "Stop: read before cutting" : "What the fit check says"));
+        for (FitReport.Severity severity : FitReport.Severity.values()) {
+            fit.verdicts().stream()
+                    .filter(v -> v.severity() == severity)
+                    .forEach(v -> all.add(text(severity.word().toUpperCase(java.util.Locale.ROOT) + ": "
+                            + Letters.shortened(v.message() + " " + v.remedy(), 2000))));
+        }
+        return all;
+    }
+
+    static List<Para> care() {
+        return List.of(
+                text("Wash cold and gentle (never above 40 \u00B0C), inside out. No fabric softener, no bleach."),
+                text("Air dry, away from heat. If it must be ironed: low, 110 \u00B0C at most, no steam press -"
+                        + " heat ruins elastane."),
+                text("Keep it away from flames: the fibres melt."));
+    }
+
+    static List<Para> cautions() {
+        return List.of(
+                text("Needle and knife: keep fingers off the overlock knife and behind the presser foot; take pins"
+                        + " out before they reach the knife; switch off and unplug to thread or to change a needle."),
+                text("Needles: a new stretch needle for this garment and after 8 to 10 hours of sewing."),
+                text("Children: no cords or ties in the waistband, no hanging ankle ties."),
+                text("On the ice or on wheels: the hem edge ends above the blade holder or the wheels; nothing loose"
+                        + " enough to drag or to come near the blade; laces tucked in."),
+                text("This is not a medical device. Take it off if there is numbness, cold, blue skin or tingling, or"
+                        + " if a mark stays longer than 30 minutes; where firm pressure is meant or circulation is"
+                        + " poor, ask a clinician first."),
+                text("Common practice unless a standard is named; the rules where you live come first."));
+    }
+
+    private static Para text(String words) {
+        return new Para(PlanPdf.TEXT, 0, 1, words);
+    }
+}

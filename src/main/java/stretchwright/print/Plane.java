@@ -1,0 +1,167 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.print.Tiles.Tile;
+
+/**
+ * The pieces side by side on one plane, and the sheets that show some of it.
+ *
+ * <p>The largest piece first; each next one goes, upright or turned a quarter, to the place of a coarse grid that needs
+ * the fewest further sheets. Both ways of turning the sheet and the first piece are tried. Small, not proven least.
+ */
+record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
+    private static final double GAP = 8;
+    private static final double STEP = 12;
+
+    /** Half the thickest line, so that the outermost cut line is drawn whole. */
+    private static final double RIM = 1;
+
+    private static final GeometryFactory SHAPES = new GeometryFactory();
+    private static final Comparator<Plane> FEWEST = Comparator.<Plane>comparingInt(p -> p.sheets.size())
+            .thenComparingDouble(p -> p.extent().y())
+            .thenComparingDouble(p -> p.extent().x());
+
+    /** A piece's place: how its own coordinates come onto the plane, and its cut line there. */
+    record Spot(Piece piece, Motion motion, Polygon outline) {
+        static Spot of(Piece piece, double degrees, double x, double y) {
+            Polygon turned = piece.cutLine().placed(false, degrees, Point.ORIGIN);
+            Point move = new Point(x - turned.box().minX(), y - turned.box().minY());
+            Motion motion = new Motion(degrees, move);
+            return new Spot(
+                    piece, motion, new Polygon(motion.apply(piece.cutLine().points())));
+        }
+
+        Geometry shape() {
+            List<Coordinate> ring = new ArrayList<>();
+            outline.points().forEach(p -> ring.add(new Coordinate(p.x(), p.y())));
+            ring.add(ring.get(0));
+            return SHAPES.createLinearRing(ring.toArray(new Coordinate[0]));
+        }
+    }
+
+    static Plane of(Pattern pattern, Paper paper) {
+        List<Piece> pieces = pattern.pieces().stream()
+                .sorted(Comparator.comparingDouble((Piece p) -> -p.cutLine().area()))
+                .toList();
+        List<Plane> tries = new ArrayList<>();
+        for (Paper sheet : paper.isRoll() ? List.of(paper) : List.of(paper, paper.turned())) {
+            for (double degrees : new double[] {0, 90}) {
+                tries.add(filled(pieces, sheet, degrees));
+            }
+        }
+        Plane best = tries.stream().min(FEWEST).orElseThrow();
+        return best.shortened();
+    }
+
+    private static Plane filled(List<Piece> pieces, Paper sheet, double degrees) {
+        Plane plane =
+                new Plane(new Tiles(sheet, 1, 1), List.of(), List.of()).with(Spot.of(pieces.get(0), degrees, RIM, RIM));
+        for (Piece piece : pieces.subList(1, pieces.size())) {
+            plane = plane.withBest(piece);
+        }
+        return plane;
+    }
+
+    private Plane withBest(Piece piece) {
+        List<IndexedFacetDistance> taken =
+                spots.stream().map(s -> new IndexedFacetDistance(s.shape())).toList();
+        Plane best = null;
+        for (double degrees : new double[] {0, 90}) {
+            for (double y = RIM; y <= extent().y() + GAP; y += STEP) {
+                for (double x = RIM; x <= extent().x() + GAP; x += STEP) {
+                    Spot spot = Spot.of(piece, degrees, x, y);
+                    Plane next = with(spot);
+                    if ((best == null || FEWEST.compare(next, best) < 0) && free(spot, taken)) {
+                        best = next;
+                    }
+                }
+            }
+        }
+        return best == null ? with(Spot.of(piece, 0, RIM, extent().y() + GAP)) : best;
+    }
+
+    private boolean free(Spot spot, List<IndexedFacetDistance> taken) {
+        Geometry shape = spot.shape();
+        for (int i = 0; i < spots.size(); i++) {
+            Polygon other = spots.get(i).outline();
+            boolean inside = other.contains(spot.outline().points().get(0))
+                    || spot.outline().contains(other.points().get(0));
+            if (inside || taken.get(i).isWithinDistance(shape, GAP)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Plane with(Spot spot) {
+        List<Spot> all = new ArrayList<>(spots);
+        all.add(spot);
+        Point far = extent(all);
+        Tiles wide = Tiles.covering(tiles.sheet(), far.x() + RIM, far.y() + RIM);
+        return new Plane(wide, List.copyOf(all), wide.equals(tiles) ? added(wide, spot) : shown(wide, all));
+    }
+
+    private List<Tile> added(Tiles wide, Spot spot) {
+        Set<Tile> all = new TreeSet<>(Comparator.comparingInt(Tile::row).thenComparingInt(Tile::column));
+        all.addAll(sheets);
+        all.addAll(shown(wide, List.of(spot)));
+        return List.copyOf(all);
+    }
+
+    /** The sheets that are not blank, row by row. */
+    private static List<Tile> shown(Tiles tiles, List<Spot> spots) {
+        List<Tile> out = new ArrayList<>();
+        for (int row = 0; row < tiles.rows(); row++) {
+            for (int column = 0; column < tiles.columns(); column++) {
+                Tile tile = new Tile(row, column);
+                Box window = tiles.window(tile);
+                if (spots.stream().anyMatch(s -> Crossing.meets(window, s.outline()))) {
+                    out.add(tile);
+                }
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    /** The far corner of everything placed. */
+    Point extent() {
+        return extent(spots);
+    }
+
+    private static Point extent(List<Spot> spots) {
+        double x =
+                spots.stream().mapToDouble(s -> s.outline().box().maxX()).max().orElse(0);
+        double y =
+                spots.stream().mapToDouble(s -> s.outline().box().maxY()).max().orElse(0);
+        return new Point(x, y);
+    }
+
+    private Plane shortened() {
+        if (!tiles.sheet().isRoll() || tiles.rows() > 1) {
+            return this;
+        }
+        Paper cut = tiles.sheet().cutTo(extent().y() + RIM + 2 * Tiles.MARGIN);
+        return new Plane(new Tiles(cut, 1, tiles.columns()), spots, sheets);
+    }
+
+    /** The first sheet on which a piece shows. */
+    Optional<Tile> firstSheet(Spot spot) {
+        return sheets.stream()
+                .filter(t -> Crossing.meets(tiles.window(t), spot.outline()))
+                .findFirst();
+    }
+}

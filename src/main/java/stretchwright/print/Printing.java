@@ -1,0 +1,38 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The room's entry: from one job to finished files.
+ *
+ * <p>In: pattern, lay, plan and fit of one make, and the paper wanted. Out: the tiled pattern for that paper and always
+ * for A4 and Letter, the pattern and the lay as SVG, the lay and the sewing plan as PDF. Promise: true scale (100 mm
+ * is 100 mm), nothing nearer to a sheet's edge than 10 mm, the same job gives the same bytes.
+ */
+public final class Printing {
+    private Printing() {}
+
+    public static List<Document> documents(Job job) {
+        List<Document> all = new ArrayList<>();
+        for (Paper paper : papers(job.paper())) {
+            all.add(TiledPdf.of(job, paper));
+        }
+        all.add(PatternSvg.of(job));
+        all.add(LaySheet.svg(job));
+        all.add(LaySheet.pdf(job));
+        all.add(PlanPdf.of(job));
+        return List.copyOf(all);
+    }
+
+    private static Iterable<Paper> papers(Paper wanted) {
+        Map<String, Paper> papers = new LinkedHashMap<>();
+        papers.put(wanted.name(), wanted);
+        for (String always : List.of("A4", "Letter")) {
+            papers.putIfAbsent(always, Paper.named(always));
+        }
+        return papers.values();
+    }
+}

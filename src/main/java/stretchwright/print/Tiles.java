@@ -1,0 +1,60 @@
+package stretchwright.print;
+
+import stretchwright.ground.Box;
+
+/**
+ * How a drawing plane is cut into sheets. Row A is the topmost, column 1 the leftmost.
+ *
+ * <p>Sheets overlap, so n sheets of usable length u and overlap o cover n (u - o) + o: the count is
+ * ceil((L - o) / (u - o)) each way (trade-values section 7.2, worked example W16).
+ */
+record Tiles(Paper sheet, int rows, int columns) {
+    /** Laser printers leave 4 to 6 mm, ink printers up to 13 at the tail; 10 is common practice, no source. */
+    static final double MARGIN = 10;
+
+    static final double OVERLAP = 10;
+
+    static Tiles covering(Paper sheet, double width, double height) {
+        return new Tiles(sheet, count(height, sheet.height()), count(width, sheet.width()));
+    }
+
+    /** How many sheets of that side, margins and overlap taken off, cover a length. */
+    static int count(double length, double side) {
+        double step = side - 2 * MARGIN - OVERLAP;
+        return Math.max(1, (int) Math.ceil((length - OVERLAP) / step - 1e-9));
+    }
+
+    int sheets() {
+        return rows * columns;
+    }
+
+    double stepX() {
+        return sheet.width() - 2 * MARGIN - OVERLAP;
+    }
+
+    double stepY() {
+        return sheet.height() - 2 * MARGIN - OVERLAP;
+    }
+
+    /** The part of the plane that a sheet shows. */
+    Box window(Tile tile) {
+        double x = tile.column() * stepX();
+        double y = (rows - 1 - tile.row()) * stepY();
+        return new Box(x, y, x + stepX() + OVERLAP, y + stepY() + OVERLAP);
+    }
+
+    /** A sheet's place, counted from 0 at the top left. */
+    record Tile(int row, int column) {
+        /** "B3"; after Z come AA, AB. */
+        String name() {
+            String letter = row < 26
+                    ? String.valueOf((char) ('A' + row))
+                    : String.valueOf(new char[] {(char) ('A' + row / 26 - 1), (char) ('A' + row % 26)});
+            return letter + (column + 1);
+        }
+
+        Tile beside(int right, int down) {
+            return new Tile(row + down, column + right);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package stretchwright.print;
+
+import java.util.List;
+import stretchwright.ground.Point;
+
+/**
+ * One line of lettering.
+ *
+ * @param at start, middle or end of the baseline, as align says
+ * @param degrees turned counter-clockwise
+ * @param size of the letters (em), mm
+ */
+record Writing(Ink ink, Point at, double degrees, double size, Align align, String words) {
+    enum Align {
+        START,
+        MIDDLE,
+        END
+    }
+
+    static Writing at(Ink ink, double x, double y, double size, String words) {
+        return new Writing(ink, new Point(x, y), 0, size, Align.START, words);
+    }
+
+    static Writing middle(Ink ink, double x, double y, double size, String words) {
+        return new Writing(ink, new Point(x, y), 0, size, Align.MIDDLE, words);
+    }
+
+    double width() {
+        return Letters.width(words, size);
+    }
+
+    /** Where the baseline starts. */
+    Point start() {
+        double back = switch (align) {
+            case START -> 0;
+            case MIDDLE -> width() / 2;
+            case END -> width();
+        };
+        return at.minus(new Point(back, 0).turned(degrees));
+    }
+
+    /** The four corners of the space the letters take, descenders included. */
+    List<Point> outline() {
+        Point along = new Point(width(), 0).turned(degrees);
+        Point up = new Point(0, 0.8 * size).turned(degrees);
+        Point foot = start().plus(new Point(0, -0.25 * size).turned(degrees));
+        Point head = start().plus(up);
+        return List.of(foot, foot.plus(along), head.plus(along), head);
+    }
+}

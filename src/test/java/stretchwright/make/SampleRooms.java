@@ -1,0 +1,90 @@
+package stretchwright.make;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.body.Body;
+import stretchwright.body.Figure;
+import stretchwright.body.Measure;
+import stretchwright.body.Value;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Progress;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.SamplePattern;
+import stretchwright.print.Document;
+import stretchwright.sewing.SewingPlan;
+
+/** Rooms for tests of reading, report and command door: a fixed pattern and fit, the real lay, plan and print. */
+public final class SampleRooms implements Stages {
+    private final Rooms real = new Rooms();
+
+    public static MakeFile read(String file, byte[] bytes) {
+        return Make.read(file, bytes, new SampleRooms());
+    }
+
+    public static Made run(MakeFile make, Progress progress) {
+        return Make.run(make, progress, new SampleRooms());
+    }
+
+    @Override
+    public Optional<Body> body(Figure figure, OptionalDouble age, Map<Measure, Double> given, Findings findings) {
+        Map<Measure, Value> values = new EnumMap<>(Measure.class);
+        for (Measure m : Measure.values()) {
+            Double mm = given.get(m);
+            values.put(
+                    m, mm == null ? new Value(500, Value.Origin.ESTIMATED, 25) : new Value(mm, Value.Origin.GIVEN, 5));
+        }
+        if (given.getOrDefault(Measure.WAIST_GIRTH, 0.0) > 2000) {
+            findings.add("wearer.measurements.waist girth", "is at odds with the hip girth.", "Measure again.");
+            return Optional.empty();
+        }
+        return Optional.of(new Body(figure, age, values));
+    }
+
+    @Override
+    public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
+        return Optional.of(SamplePattern.overBoot());
+    }
+
+    @Override
+    public FitReport fit(Pattern pattern, Body body, MakeFile make) {
+        double stretch = make.fabric().stretchAcross();
+        FitReport.Severity severity = stretch < 0.2 ? FitReport.Severity.STOP : FitReport.Severity.CAUTION;
+        return new FitReport(
+                List.of(new FitReport.LevelFit(Level.Name.HIP, 961, 846, 0.13593, 0.02, 12.345, 0.5006, true)),
+                List.of(new FitReport.Opening("hem over heel", 344, 400, 0.16279, stretch, stretch >= 0.2)),
+                List.of(new FitReport.Pose("sit spin", "knee", "along", 0.4, 0.45, true)),
+                List.of(
+                        new FitReport.Verdict(FitReport.Severity.NOTE, "hip", "The load curve was assumed.", ""),
+                        new FitReport.Verdict(
+                                severity,
+                                "hem over heel",
+                                "The hem must stretch 16 %.",
+                                "Use a cloth of 20 % or more.")));
+    }
+
+    @Override
+    public Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings) {
+        return real.lay(pattern, make, findings);
+    }
+
+    @Override
+    public SewingPlan sewing(Pattern pattern, MakeFile make) {
+        return real.sewing(pattern, make);
+    }
+
+    @Override
+    public List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, SewingPlan sewing) {
+        return real.documents(make, pattern, fit, lay, sewing);
+    }
+
+    @Override
+    public boolean knowsPaper(String name) {
+        return real.knowsPaper(name);
+    }
+}
