@@ -20,7 +20,8 @@ final class Slips {
     /** Of so many slips so many were refused, with the right measure named in some, and doubted at least in others. */
     record Count(int slips, int refused, int named, int doubted) {
         Count and(Count other) {
-            return new Count(slips + other.slips, refused + other.refused, named + other.named, doubted + other.doubted);
+            return new Count(
+                    slips + other.slips, refused + other.refused, named + other.named, doubted + other.doubted);
         }
 
         double share() {
@@ -48,8 +49,8 @@ final class Slips {
         var body = Measuring.body(person.figure(), person.age(), slipped, findings);
         boolean named = findings.all().stream()
                 .anyMatch(f -> touched.stream().anyMatch(m -> f.key().endsWith("." + m.term())));
-        boolean doubted = body.isPresent()
-                && Measuring.doubts(body.get()).stream().anyMatch(d -> touched.contains(d.measure()));
+        boolean doubted =
+                body.isPresent() && Measuring.doubts(body.get()).stream().anyMatch(d -> touched.contains(d.measure()));
         return new Count(1, body.isEmpty() ? 1 : 0, named ? 1 : 0, doubted ? 1 : 0);
     }
 
