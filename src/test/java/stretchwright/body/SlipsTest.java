@@ -105,7 +105,7 @@ class SlipsTest {
                     : 0;
         }
         System.out.printf("every measure from another woman: refused %d of 300%n", refused);
-        assertThat(refused).isGreaterThan(225);
+        assertThat(refused).isGreaterThan(210);
     }
 
     private static void refuse(SurveyRows.Person person, List<String> refused) {
