@@ -50,8 +50,17 @@ public record FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose
      * A pose, a region and a direction: the stretch needed there against what the cloth has.
      *
      * @param direction "across" or "along"
+     * @param needed where the cloth slides freely over the skin, the lower bound; it decides
+     * @param neededIfStuck where the cloth sticks to the skin, the upper bound
      */
-    public record Pose(String pose, String region, String direction, double needed, double available, boolean passes) {}
+    public record Pose(
+            String pose,
+            String region,
+            String direction,
+            double needed,
+            double neededIfStuck,
+            double available,
+            boolean passes) {}
 
     /**
      * What the fit check says.

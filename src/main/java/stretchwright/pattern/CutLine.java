@@ -2,6 +2,7 @@ package stretchwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
@@ -17,6 +18,9 @@ import stretchwright.ground.Polygon;
 final class CutLine {
     /** A right angle gives 1.41; beyond 2.5 (an angle of 47 degrees) the flap only adds bulk. */
     static final double LONGEST_TIP = 2.5;
+
+    /** Loops are local: no longer than this many points. */
+    private static final int LONGEST_LOOP = 60;
 
     private CutLine() {}
 
@@ -49,7 +53,35 @@ final class CutLine {
         for (int i = 0; i < chords.size(); i++) {
             corner(chords.get(i), chords.get((i + 1) % chords.size()), out);
         }
-        return new Polygon(withoutRepeats(out));
+        return new Polygon(withoutRepeats(withoutLoops(out)));
+    }
+
+    /** Where the sew line is hollow and tighter than the allowance its offset crosses itself: the loop is cut out. */
+    private static List<Point> withoutLoops(List<Point> ring) {
+        List<Point> out = new ArrayList<>(ring);
+        for (int i = 0; i + 1 < out.size(); i++) {
+            for (int j = Math.min(out.size() - 2, i + LONGEST_LOOP); j > i + 1; j--) {
+                Point cross = crossing(out.get(i), out.get(i + 1), out.get(j), out.get(j + 1));
+                if (cross != null) {
+                    out.subList(i + 1, j + 1).clear();
+                    out.add(i + 1, cross);
+                    break;
+                }
+            }
+        }
+        return out;
+    }
+
+    private static @Nullable Point crossing(Point a, Point b, Point c, Point d) {
+        Point r = b.minus(a);
+        Point s = d.minus(c);
+        double across = r.cross(s);
+        if (across == 0) {
+            return null;
+        }
+        double t = c.minus(a).cross(s) / across;
+        double u = c.minus(a).cross(r) / across;
+        return t >= 0 && t <= 1 && u >= 0 && u <= 1 ? a.plus(r.times(t)) : null;
     }
 
     private static void corner(Chord in, Chord next, List<Point> out) {

@@ -18,9 +18,9 @@ enum Ink {
     LABEL("label", 0.2, 0, ""),
     FAINT("note", 0.12, 0.45, ""),
     SQUARE("test-square", 0.12, 0.55, ""),
-    TRIM("trim-line", 0.15, 0.3, "hair line: trim here"),
-    JOIN("join-line", 0.15, 0.3, "hair line, dashed: lay the next sheet up to here", 2.0, 2.0),
-    DIAMOND("join-mark", 0.25, 0.2, "halves of diamonds meet across a join"),
+    TRIM("trim-line", 0.15, 0.3, "hair line"),
+    JOIN("join-line", 0.15, 0.3, "hair line, dashed", 2.0, 2.0),
+    DIAMOND("join-mark", 0.25, 0.2, "halves meet across a join"),
     CLOTH("cloth", 0.35, 0.2, "");
 
     private final String cssClass;

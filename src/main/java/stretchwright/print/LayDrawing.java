@@ -117,7 +117,9 @@ final class LayDrawing {
         canvas.line(Ink.LABEL, paper(p, outline(piece, p.unfolded())), true);
         if (p.unfolded()) {
             Box box = piece.cutLine().box();
-            canvas.line(Ink.MARK, paper(p, List.of(new Point(0, box.minY()), new Point(0, box.maxY()))), false);
+            double tick = box.height() / 8;
+            middleTick(p, box.minY(), box.minY() + tick);
+            middleTick(p, box.maxY() - tick, box.maxY());
         }
         Point from = paper(p, List.of(piece.grain().from())).get(0);
         Point to = paper(p, List.of(piece.grain().to())).get(0);
@@ -125,6 +127,10 @@ final class LayDrawing {
         head(Ink.GRAIN, from, to);
         head(Ink.GRAIN, to, from);
         words(p, piece, from, to);
+    }
+
+    private void middleTick(Placement p, double low, double high) {
+        canvas.line(Ink.MARK, paper(p, List.of(new Point(0, low), new Point(0, high))), false);
     }
 
     private void words(Placement p, Piece piece, Point from, Point to) {
@@ -151,8 +157,9 @@ final class LayDrawing {
             String side = p.layers() == 2 ? " L + R" : p.mirrored() ? " R" : " L";
             return piece.name() + side;
         }
-        String copy = piece.cut() > 1 ? " " + p.copy() : "";
-        return piece.name() + copy + (p.layers() == 2 ? " (two layers)" : "");
+        String copy = piece.cut() > 1 && p.layers() == 1 ? " " + p.copy() : "";
+        String fold = piece.onFold() && !p.unfolded() ? " (on the fold)" : "";
+        return piece.name() + copy + fold + (p.layers() == 2 ? " (two layers)" : "");
     }
 
     private List<Point> paper(Placement p, List<Point> points) {

@@ -71,7 +71,7 @@ final class MapPage {
                 all,
                 "Print",
                 "Print this page alone first. Scale 100 % (actual size); no \"fit to page\", no \"shrink\".",
-                "Measure the inner square both ways with a ruler: 100 mm. " + TestSquares.LIMITS
+                "Measure the inner square both ways with a ruler: 100 mm; " + TestSquares.LIMITS
                         + "; otherwise do not use the print. Measure it on every sheet: a printer can change"
                         + " between sheets.",
                 "Then print the rest, one side of the paper only.");

@@ -32,7 +32,7 @@ record Motion(double degrees, Point move) {
 
             @Override
             public void text(Writing w) {
-                canvas.text(new Writing(w.ink(), apply(w.at()), w.degrees() + degrees, w.size(), w.align(), w.words()));
+                canvas.text(w.carried(Motion.this));
             }
         };
     }

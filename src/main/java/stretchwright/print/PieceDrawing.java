@@ -114,7 +114,9 @@ final class PieceDrawing {
     }
 
     private void nameNotch(Notch notch) {
-        Point in = notch.at().minus(notch.outward().times(2));
+        Point in = notch.at()
+                .minus(notch.outward().times(2))
+                .plus(notch.outward().left().times(notch.outward().x() >= 0 ? -2.6 : 2.6));
         Writing.Align align = notch.outward().x() >= 0 ? Writing.Align.END : Writing.Align.START;
         double degrees = Math.toDegrees(
                 StrictMath.atan2(notch.outward().y(), notch.outward().x()));

@@ -16,7 +16,7 @@ import stretchwright.pattern.Piece;
  * line. An outline without its stretch cannot be used again, so stretch and reductions are always among the words.
  */
 final class PieceLabel {
-    private static final double[] SIZES = {4.5, 4, 3.5, 3, 2.6, 2.2};
+    private static final double[] SIZES = {6, 5, 4.5, 4, 3.5, 3, 2.6, 2.2};
     private static final double[] WIDTHS = {0, 110, 160, 220, 300};
     private static final double AIR = 1.5;
 
@@ -75,17 +75,30 @@ final class PieceLabel {
     static void draw(List<String> words, Polygon inside, Drawing drawing) {
         for (double size : SIZES) {
             for (double width : WIDTHS) {
-                List<String> lines = width == 0 ? words : Letters.wrapped(String.join("  |  ", words), size, width);
+                List<String> lines = width == 0 ? words : packed(words, size, width);
                 if (place(lines, size, inside, drawing)) {
                     return;
                 }
             }
         }
-        write(
-                Letters.wrapped(String.join("  |  ", words), 2.2, inside.box().width()),
-                2.2,
-                inside.box().centre(),
-                drawing);
+        write(packed(words, 2.2, inside.box().width()), 2.2, inside.box().centre(), drawing);
+    }
+
+    /** Several phrases to a line, none of them broken. */
+    private static List<String> packed(List<String> phrases, double size, double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String phrase : phrases) {
+            String longer = line.isEmpty() ? phrase : line + " \u00B7 " + phrase;
+            if (!line.isEmpty() && Letters.width(longer, size) > width) {
+                lines.add(line);
+                line = phrase;
+            } else {
+                line = longer;
+            }
+        }
+        lines.add(line);
+        return lines;
     }
 
     private static boolean place(List<String> lines, double size, Polygon inside, Drawing drawing) {
@@ -100,7 +113,7 @@ final class PieceLabel {
             for (double x = room.minX(); x + width <= room.maxX(); x += step) {
                 Box box = new Box(x, y, x + width, y + height);
                 double off = box.centre().distance(room.centre());
-                if (off < nearest && inside.contains(box.centre()) && drawing.crossings(box) == 0) {
+                if (off < nearest && drawing.leavesClear(box) && inside.contains(box.centre())) {
                     best = box;
                     nearest = off;
                 }

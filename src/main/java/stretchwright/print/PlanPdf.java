@@ -57,7 +57,7 @@ final class PlanPdf {
 
     private List<Para> step(Operation o) {
         List<Para> all = new ArrayList<>();
-        all.add(new Para(TEXT + 0.5, INDENT, 3, o.step() + "  " + plain(o.name())));
+        all.add(new Para(TEXT + 0.5, INDENT, 3, o.step() + ". " + plain(o.name())));
         all.add(new Para(TEXT, INDENT, 0, work(o)));
         if (!o.joins().isEmpty()) {
             all.add(new Para(TEXT, INDENT, 0, "Joins: " + plain(String.join(" + ", o.joins()))));

@@ -25,7 +25,7 @@ import stretchwright.print.Tiles.Tile;
  */
 record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
     private static final double GAP = 8;
-    private static final double STEP = 12;
+    private static final double STEP = 15;
 
     /** Half the thickest line, so that the outermost cut line is drawn whole. */
     private static final double RIM = 1;
@@ -36,13 +36,20 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
             .thenComparingDouble(p -> p.extent().x());
 
     /** A piece's place: how its own coordinates come onto the plane, and its cut line there. */
-    record Spot(Piece piece, Motion motion, Polygon outline) {
+    record Spot(Piece piece, Motion motion, Polygon outline, Box box) {
         static Spot of(Piece piece, double degrees, double x, double y) {
             Polygon turned = piece.cutLine().placed(false, degrees, Point.ORIGIN);
             Point move = new Point(x - turned.box().minX(), y - turned.box().minY());
             Motion motion = new Motion(degrees, move);
-            return new Spot(
-                    piece, motion, new Polygon(motion.apply(piece.cutLine().points())));
+            Polygon outline = new Polygon(motion.apply(piece.cutLine().points()));
+            return new Spot(piece, motion, outline, outline.box());
+        }
+
+        Spot moved(double right, double up) {
+            Point move = new Point(right, up);
+            Polygon there =
+                    new Polygon(outline.points().stream().map(p -> p.plus(move)).toList());
+            return new Spot(piece, motion.then(move), there, there.box());
         }
 
         Geometry shape() {
@@ -81,17 +88,30 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
                 spots.stream().map(s -> new IndexedFacetDistance(s.shape())).toList();
         Plane best = null;
         for (double degrees : new double[] {0, 90}) {
-            for (double y = RIM; y <= extent().y() + GAP; y += STEP) {
-                for (double x = RIM; x <= extent().x() + GAP; x += STEP) {
-                    Spot spot = Spot.of(piece, degrees, x, y);
-                    Plane next = with(spot);
-                    if ((best == null || FEWEST.compare(next, best) < 0) && free(spot, taken)) {
-                        best = next;
+            Spot first = Spot.of(piece, degrees, RIM, RIM);
+            Point far = new Point(extent().x() + GAP, extent().y() + GAP);
+            for (double y = RIM; y <= far.y(); y += STEP) {
+                for (double x = RIM; x <= far.x(); x += STEP) {
+                    Spot spot = first.moved(x - RIM, y - RIM);
+                    if (best == null || canBeat(best, spot)) {
+                        Plane next = with(spot);
+                        best = (best == null || FEWEST.compare(next, best) < 0) && free(spot, taken) ? next : best;
                     }
                 }
             }
         }
         return best == null ? with(Spot.of(piece, 0, RIM, extent().y() + GAP)) : best;
+    }
+
+    /** A cheap bound: a piece more never needs fewer sheets nor less room. */
+    private boolean canBeat(Plane best, Spot spot) {
+        if (best.sheets.size() > sheets.size()) {
+            return true;
+        }
+        double y = Math.max(extent().y(), spot.box().maxY());
+        double x = Math.max(extent().x(), spot.box().maxX());
+        return y < best.extent().y()
+                || (y == best.extent().y() && x < best.extent().x());
     }
 
     private boolean free(Spot spot, List<IndexedFacetDistance> taken) {
@@ -143,10 +163,8 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
     }
 
     private static Point extent(List<Spot> spots) {
-        double x =
-                spots.stream().mapToDouble(s -> s.outline().box().maxX()).max().orElse(0);
-        double y =
-                spots.stream().mapToDouble(s -> s.outline().box().maxY()).max().orElse(0);
+        double x = spots.stream().mapToDouble(s -> s.box().maxX()).max().orElse(0);
+        double y = spots.stream().mapToDouble(s -> s.box().maxY()).max().orElse(0);
         return new Point(x, y);
     }
 

@@ -39,6 +39,17 @@ record Writing(Ink ink, Point at, double degrees, double size, Align align, Stri
         return at.minus(new Point(back, 0).turned(degrees));
     }
 
+    /** Moved, and turned half round about its own middle where it would stand on its head. */
+    Writing carried(Motion motion) {
+        double turned = Math.IEEEremainder(degrees + motion.degrees(), 360);
+        boolean onItsHead = turned > 91 || turned < -89;
+        if (!onItsHead) {
+            return new Writing(ink, motion.apply(at), turned, size, align, words);
+        }
+        Point across = new Point(width(), 0.55 * size).turned(degrees);
+        return new Writing(ink, motion.apply(start().plus(across)), turned + 180, size, Align.START, words);
+    }
+
     /** The four corners of the space the letters take, descenders included. */
     List<Point> outline() {
         Point along = new Point(width(), 0).turned(degrees);

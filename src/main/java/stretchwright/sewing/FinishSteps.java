@@ -50,7 +50,8 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         + Words.mm(SCRAP) + " along it" + needle
                         + "; let it run over four layers at one place, as at the crotch." + settings(tool) + unplug,
                 "Pull each test seam from " + Words.mm(SCRAP) + " to " + Words.mm(SCRAP * (1 + pull))
-                        + ": no thread snaps, no stitch is skipped, the seam lies flat again. Write the settings down.");
+                        + ": no thread snaps and the seam lies flat again."
+                        + (tool.byHand() ? "" : " No stitch is skipped. Write the settings down."));
     }
 
     /** By weight of the cloth: trade-values section 4.3, common practice. */

@@ -131,7 +131,7 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
         double eachWay = Math.min(BAR_EACH_WAY, seams.length() / 2);
         String how = tool.hasKnife()
                 ? "Unplug the machine and take the knife out of work; then sew once more over the inseam"
-                : "Sew a second row over the inseam";
+                : "Sew a second row over the inseam" + (tool.byHand() ? "" : ", outside of the cloth up,");
         String then = tool.hasKnife() ? " Put the knife back to work afterwards." : "";
         return Step.sewn(
                 BAR,

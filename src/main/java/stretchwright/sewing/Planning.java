@@ -26,8 +26,12 @@ public final class Planning {
         OrderOfWork.Order best = OrderOfWork.best(jobs);
         List<SewingPlan.Operation> operations = new ArrayList<>();
         int tenths = best.lostTenths();
+        Bench bench = Bench.BEGIN;
         for (int job : best.order()) {
-            operations.add(operation(steps.get(job), operations.size() + 1, before(jobs.get(job), best.order())));
+            Bench.Change change = bench.to(jobs.get(job).tool());
+            operations.add(operation(
+                    steps.get(job), operations.size() + 1, before(jobs.get(job), best.order()), converting(change)));
+            bench = change.then();
             tenths += steps.get(job).tenths();
         }
         return new SewingPlan(operations, best.changeovers(), tenths / 10.0, ThreadUse.perMachine(operations));
@@ -43,7 +47,15 @@ public final class Planning {
         return numbers;
     }
 
-    private static SewingPlan.Operation operation(Step step, int number, List<Integer> after) {
+    private static String converting(Bench.Change change) {
+        if (change.conversions() == 0) {
+            return "";
+        }
+        return "First unplug the machine and convert it to "
+                + change.then().combined().orElseThrow().word() + "; its minutes are counted apart. ";
+    }
+
+    private static SewingPlan.Operation operation(Step step, int number, List<Integer> after, String first) {
         return new SewingPlan.Operation(
                 number,
                 step.name(),
@@ -54,7 +66,7 @@ public final class Planning {
                 Grid.snap(step.length()),
                 step.tenths() / 10.0,
                 after,
-                step.instruction(),
+                first + step.instruction(),
                 step.check());
     }
 }

@@ -132,7 +132,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
         Seam.Side ring = ring(kind, join);
         Seam.Side garment = garment(kind, join);
         String each = Words.count(join.times(), "the ", "each ");
-        String inside = kind == BAND ? "" : " Keep the seam allowances of the two seams to opposite sides.";
+        String inside = kind == BAND ? "" : " Turn the allowances of the two seams to opposite sides.";
         return Step.sewn(
                 "join the " + kind.many(join.times()),
                 tool,

@@ -146,6 +146,10 @@ class PlanningTest {
         assertThat(plain.changeovers()).isEqualTo(1);
         assertThat(plain.operations().stream().flatMap(o -> o.stitch().stream()).distinct())
                 .containsExactly(Stitch.OVERLOCK_4, Stitch.COVERSTITCH);
+        assertThat(plain.operations())
+                .filteredOn(o -> o.instruction().contains("convert it to coverstitch"))
+                .singleElement()
+                .satisfies(o -> assertThat(o.name()).isEqualTo("test two-needle coverstitch"));
         SewingPlan cuff = plan(SampleSewing.withCuff(), Set.of(Machine.COMBINED));
         assertThat(cuff.changeovers()).isZero();
         assertThat(step(cuff, LegSteps.BACK).instruction()).contains("left out").contains("converting");
@@ -301,5 +305,44 @@ class PlanningTest {
         assertThat(plan.operations())
                 .noneMatch(o -> o.name().contains("waistband") || o.name().contains("leg top"));
         assertThat(step(plan, FinishSteps.TRY_ON).instruction()).contains("no waistband");
+    }
+
+    private static Pattern withSeam(Pattern pair, Seam seam) {
+        List<Seam> seams = new ArrayList<>(pair.seams());
+        seams.removeIf(s -> s.role() == seam.role());
+        seams.add(seam);
+        return new Pattern(pair.pieces(), seams, pair.levels(), pair.reductions());
+    }
+
+    @Test
+    void aSideSeamIsSewnBeforeTheRises() {
+        Seam side = new Seam(
+                Seam.Role.SIDE_SEAM,
+                "side seam",
+                List.of(new Seam.Side("leg", "front inseam", 900), new Seam.Side("leg", "back inseam", 903)),
+                3,
+                7,
+                2);
+        SewingPlan plan = plan(withSeam(SampleSewing.withCuff(), side), OVERLOCK_AND_COVER);
+        assertThat(step(plan, LegSteps.FRONT).after())
+                .contains(step(plan, LegSteps.SIDE).step());
+        assertThat(step(plan, LegSteps.SIDE).length()).isEqualTo(1806);
+        assertThat(step(plan, LegSteps.SIDE).check()).contains("900 mm and 903 mm");
+    }
+
+    @Test
+    void aLongerBandIsSpreadNotStretched() {
+        Seam join = new Seam(
+                Seam.Role.WAISTBAND_JOIN,
+                "waistband join",
+                List.of(new Seam.Side("waistband", "lower edge", 750), new Seam.Side("leg", "waist edge", 742)),
+                -8,
+                6.5,
+                1);
+        assertThat(step(plan(withSeam(SampleSewing.withCuff(), join), OVERLOCK_AND_COVER), "join the waistband")
+                        .instruction())
+                .contains("The waistband is 8 mm longer all round")
+                .contains("6.5 mm in from the cut edge")
+                .doesNotContain("never the leg top");
     }
 }

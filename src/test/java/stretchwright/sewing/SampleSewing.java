@@ -57,9 +57,9 @@ final class SampleSewing {
         List<Set<Machine>> all = new ArrayList<>();
         for (int bits = 0; bits < 1 << Machine.values().length; bits++) {
             Set<Machine> set = EnumSet.noneOf(Machine.class);
-            for (Machine machine : Machine.values()) {
-                if ((bits >> machine.ordinal() & 1) == 1) {
-                    set.add(machine);
+            for (int i = 0; i < Machine.values().length; i++) {
+                if ((bits >> i & 1) == 1) {
+                    set.add(Machine.values()[i]);
                 }
             }
             all.add(set);

@@ -1,0 +1,84 @@
+package stretchwright.draft;
+
+import java.util.List;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Grain;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.Notch;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+
+/** The straight bands: rectangles folded along their length, stretch round the body. */
+final class Bands {
+    private Bands() {}
+
+    /** The half band, from its fold at centre front to its seam at centre back. */
+    static Piece waistband(double length, Style style) {
+        double join = style.allowance(Seam.Role.WAISTBAND_JOIN);
+        List<Edge> edges = rectangle(
+                length / 2,
+                2 * style.bandHeight(),
+                join,
+                "centre back end",
+                style.allowance(Seam.Role.WAISTBAND_ENDS),
+                "fold",
+                0);
+        Edge lower = edges.get(0);
+        Edge upper = edges.get(2);
+        List<Notch> notches = List.of(
+                LegPiece.notch("side", lower, lower.length() / 2, Notch.Mark.SINGLE),
+                LegPiece.notch("side", upper, upper.length() / 2, Notch.Mark.SINGLE),
+                LegPiece.notch("centre front", lower, 0, Notch.Mark.SINGLE),
+                LegPiece.notch("centre front", upper, upper.length(), Notch.Mark.SINGLE));
+        return Piece.of("waistband", 1, false, true, edges, grain(edges), notches, List.of(fold(edges)));
+    }
+
+    static Piece cuff(double width, double height, Style style) {
+        double end = style.allowance(Seam.Role.CUFF_ENDS);
+        List<Edge> edges =
+                rectangle(width, 2 * height, style.allowance(Seam.Role.CUFF_JOIN), "right end", end, "left end", end);
+        Edge lower = edges.get(0);
+        Edge upper = edges.get(2);
+        List<Notch> notches = List.of(
+                LegPiece.notch("centre", lower, lower.length() / 2, Notch.Mark.SINGLE),
+                LegPiece.notch("centre", upper, upper.length() / 2, Notch.Mark.SINGLE));
+        return Piece.of("cuff", 2, false, false, edges, grain(edges), notches, List.of(fold(edges)));
+    }
+
+    private static List<Edge> rectangle(
+            double width,
+            double height,
+            double join,
+            String right,
+            double rightAllowance,
+            String left,
+            double leftAllowance) {
+        Point a = Point.ORIGIN;
+        Point b = new Point(width, 0).onGrid();
+        Point c = new Point(width, height).onGrid();
+        Point d = new Point(0, height).onGrid();
+        return List.of(
+                new Edge("lower edge", Path.of(a, b), join),
+                new Edge(right, Path.of(b, c), rightAllowance),
+                new Edge("upper edge", Path.of(c, d), join),
+                new Edge(left, Path.of(d, a), leftAllowance));
+    }
+
+    private static Grain grain(List<Edge> edges) {
+        double middle = edges.get(0).line().end().x() / 2;
+        double height = edges.get(1).line().end().y();
+        return new Grain(new Point(middle, 0.15 * height).onGrid(), new Point(middle, 0.85 * height).onGrid());
+    }
+
+    private static Mark fold(List<Edge> edges) {
+        double width = edges.get(0).line().end().x();
+        double height = edges.get(1).line().end().y();
+        return new Mark(
+                "fold along here",
+                Mark.Kind.FOLD,
+                Path.of(new Point(0, height / 2), new Point(width, height / 2)).onGrid());
+    }
+}

@@ -1,0 +1,108 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+/**
+ * The heights of the flat leg and the widths wanted there, from the crotch down to the leg piece's lower edge.
+ *
+ * <p>Above the {@code throat} the leg follows the body; at the {@code narrow} it runs straight down; below, over a
+ * boot, it flares to the hem. A level that lies inside the boot is left out.
+ */
+record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeight) {
+    /**
+     * Above a boot's collar its tongue and padding stand about this much over it: there the leg turns from the body's
+     * line to the boot's (common practice, no source).
+     */
+    static final double TONGUE = 28;
+
+    /** Above an ankle hem the leg turns within this height from the calf's line to straight down. */
+    static final double ANKLE_TURN = 70;
+
+    /** Nearer than this a level would bend the leg sharply; the boot or hem wins. */
+    private static final double CLOSEST = 20;
+
+    /** A flare shorter than this is no flare: the leg ends at the boot's top. */
+    private static final double SHORTEST_FLARE = 30;
+
+    static LegLine of(
+            Body body, Fabric fabric, Optional<Boot> boot, Style style, Pattern.Reductions r, double crotchWidth) {
+        double flat = 1 - r.along();
+        double tight = 1 - r.across();
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        double knee = body.mm(Measure.KNEE_HEIGHT);
+        double cuff = style.cuffHeight().orElse(0);
+        double hem = hemHeight(body, boot) * flat;
+        double end = hem + cuff;
+
+        List<Node> body0 = new ArrayList<>();
+        body0.add(new Node(crotch * flat, crotchWidth, Level.Name.CROTCH));
+        body0.add(new Node((crotch + knee) / 2 * flat, body.mm(Measure.MID_THIGH_GIRTH) * tight, Level.Name.MID_THIGH));
+        body0.add(new Node(knee * flat, body.mm(Measure.KNEE_GIRTH) * tight, Level.Name.KNEE));
+        body0.add(new Node(body.mm(Measure.CALF_HEIGHT) * flat, body.mm(Measure.CALF_GIRTH) * tight, Level.Name.CALF));
+
+        if (boot.isEmpty()) {
+            Node narrow = new Node(end, ankleWidth(body, fabric, r), Level.Name.ANKLE);
+            return assemble(body0, narrow, Optional.empty(), hem);
+        }
+        Boot b = boot.get();
+        Node flare = new Node(end, hemWidth(b, fabric, r), Level.Name.HEM);
+        double top = (body.mm(Measure.ANKLE_BONE_HEIGHT) + b.ankleToTop()) * flat;
+        double ankle = body.mm(Measure.ANKLE_HEIGHT) * flat;
+        Node narrow = top >= ankle
+                ? new Node(top, bootTopWidth(b, body, fabric, r), Level.Name.BOOT_TOP)
+                : new Node(ankle, ankleWidth(body, fabric, r), Level.Name.ANKLE);
+        if (narrow.height() - end < SHORTEST_FLARE) {
+            return assemble(body0, new Node(end, flare.width(), Level.Name.HEM), Optional.empty(), hem);
+        }
+        return assemble(body0, narrow, Optional.of(flare), hem);
+    }
+
+    private static LegLine assemble(List<Node> body, Node narrow, Optional<Node> flare, double hem) {
+        double throat = narrow.height() + turn(narrow, flare);
+        List<Node> leg = new ArrayList<>(
+                body.stream().filter(n -> n.height() > throat + CLOSEST).toList());
+        leg.add(new Node(throat, narrow.width(), null));
+        return new LegLine(leg, narrow, flare, hem);
+    }
+
+    /** Height within which the leg turns from the body's line to straight down. */
+    double turn() {
+        return turn(narrow, flare);
+    }
+
+    private static double turn(Node narrow, Optional<Node> flare) {
+        return flare.isPresent() && narrow.level() == Level.Name.BOOT_TOP ? TONGUE : ANKLE_TURN;
+    }
+
+    /** The hem's height on the wearer, mm above the floor; below 0 where the boot lifts the foot. */
+    private static double hemHeight(Body body, Optional<Boot> boot) {
+        return boot.map(b -> body.mm(Measure.ANKLE_BONE_HEIGHT) - b.ankleToHem())
+                .orElseGet(() -> body.mm(Measure.ANKLE_HEIGHT));
+    }
+
+    private static double hemWidth(Boot boot, Fabric fabric, Pattern.Reductions r) {
+        return Math.max(boot.hemGirth() * (1 - r.hem()), Reducing.narrowestFor(boot.heelGirth(), fabric));
+    }
+
+    private static double bootTopWidth(Boot boot, Body body, Fabric fabric, Pattern.Reductions r) {
+        double passes = boot.dressing() == Boot.Dressing.OVER_LACED_BOOT
+                ? Math.max(boot.heelGirth(), boot.topGirth())
+                : Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth());
+        return Math.max(boot.topGirth() * (1 - r.hem()), Reducing.narrowestFor(passes, fabric));
+    }
+
+    private static double ankleWidth(Body body, Fabric fabric, Pattern.Reductions r) {
+        return Math.max(
+                body.mm(Measure.ANKLE_GIRTH) * (1 - r.across()),
+                Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric));
+    }
+}

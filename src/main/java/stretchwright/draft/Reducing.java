@@ -1,0 +1,67 @@
+package stretchwright.draft;
+
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+/**
+ * From a fabric's stretch and the wanted hold to the shares taken off the body's measures.
+ *
+ * <p>Standing, the garment uses a share of the measured stretch across: a fifth, a quarter or a third (light, medium,
+ * firm); at most half may be used (trade-values section 2.1: at most a third standing, two thirds in a squat). A strain
+ * e is a reduction r = e / (1 + e) (section 2.1).
+ */
+final class Reducing {
+    /** Beyond this strain standing, 20 % reduction, no handbook goes (section 2.1: 10 to 15 % for the stretchiest). */
+    static final double MOST_STRAIN = 0.25;
+
+    /** Share of the stretch across that grips at a hem: a boot needs grip and not hold, whatever hold is wanted. */
+    static final double HEM_SHARE = 0.20;
+
+    /** The band sits on soft tissue and must pass the hips: half the strain of the leg, a reduction of 10 % at most. */
+    static final double BAND_SHARE_OF_LEG = 0.5;
+
+    static final double MOST_BAND_REDUCTION = 0.10;
+
+    /** Along the leg 0.05 at 45 % stretch and never more than 0.06 (drafting method section 1). */
+    static final double ALONG_PER_STRETCH = 0.0526 / 0.45;
+
+    static final double MOST_ALONG_REDUCTION = 0.06;
+
+    /** Along the crotch seam 0.14 at 45 %, at most 0.18, none where the cloth does not give along (section 1). */
+    static final double CROTCH_PER_STRETCH = 0.1628 / 0.45;
+
+    static final double MOST_CROTCH_REDUCTION = 0.18;
+
+    /** Share of the stretch that an opening may use while it passes over heel or hips: an easy pull, with reserve. */
+    static final double PASSING_SHARE = 0.85;
+
+    private Reducing() {}
+
+    static Pattern.Reductions of(Fabric fabric, Style.Hold hold) {
+        double leg = Math.min(MOST_STRAIN, share(hold) * fabric.stretchAcross());
+        return new Pattern.Reductions(
+                reduction(leg),
+                Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong())),
+                Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.stretchAlong())),
+                Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * leg)),
+                reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())));
+    }
+
+    static double share(Style.Hold hold) {
+        return switch (hold) {
+            case LIGHT -> 1.0 / 5;
+            case MEDIUM -> 1.0 / 4;
+            case FIRM -> 1.0 / 3;
+        };
+    }
+
+    static double reduction(double strain) {
+        return strain / (1 + strain);
+    }
+
+    /** The narrowest width that still lets a girth through at an easy pull. */
+    static double narrowestFor(double girth, Fabric fabric) {
+        return girth / (1 + PASSING_SHARE * fabric.stretchAcross());
+    }
+}

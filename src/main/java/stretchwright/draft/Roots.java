@@ -1,0 +1,30 @@
+package stretchwright.draft;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/** Root finding inside a bracket that is checked, never assumed. */
+final class Roots {
+    /** Far below the 0.01 mm grid. */
+    private static final double ACCURACY = 1e-7;
+
+    private Roots() {}
+
+    /** The root between low and high; empty where the function has the same sign at both. */
+    static OptionalDouble between(DoubleUnaryOperator f, double low, double high) {
+        double atLow = f.applyAsDouble(low);
+        double atHigh = f.applyAsDouble(high);
+        if (atLow == 0) {
+            return OptionalDouble.of(low);
+        }
+        if (atHigh == 0) {
+            return OptionalDouble.of(high);
+        }
+        if ((atLow > 0) == (atHigh > 0)) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(
+                new BracketingNthOrderBrentSolver(ACCURACY, 5).solve(200, f::applyAsDouble, low, high));
+    }
+}

@@ -1,0 +1,128 @@
+package stretchwright.draft;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Path;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+/**
+ * The top of the leg, solved: the hook's fullness so that the side keeps its measured height, the height of the centre
+ * front so that the whole crotch seam has its target length.
+ *
+ * @param correction how far the waist edge at the side lies above its measured place, mm; 0 where the hook could take
+ *     the whole length
+ */
+record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, double correction) {
+    private static final double LEAST_FULLNESS = 0.40;
+    private static final double MOST_FULLNESS = 0.78;
+
+    /** The centre seams run straight for at least this much below the waist. */
+    private static final double LEAST_STRAIGHT = 15;
+
+    /** Beyond this, heights and crotch length cannot belong to one body. */
+    private static final double LARGEST_CORRECTION = 120;
+
+    /** Centre back over centre front: 3 % of the hip girth (drafting method section 3). */
+    private static final double TILT_PER_HIP = 0.03;
+
+    private static final double LEAST_TILT = 10;
+    private static final double MOST_TILT = 65;
+
+    static Optional<Top> solve(
+            Body body,
+            Style style,
+            Pattern.Reductions r,
+            Frame frame,
+            TopCurves.Hook front,
+            TopCurves.Hook back,
+            Findings findings) {
+        double flat = 1 - r.along();
+        double waist = (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()) * flat;
+        double hip = hipLine(body.mm(Measure.HIP_HEIGHT) * flat, waist, frame, front, back);
+        if (hip > waist - LEAST_STRAIGHT) {
+            findings.add(
+                    "wearer.measurements.waist height",
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f mm is at odds with crotch height %.0f mm: between them is no room for the seat.",
+                            body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist(),
+                            body.mm(Measure.CROTCH_HEIGHT)),
+                    "Measure both from the floor, barefoot; or choose a higher rise.");
+            return Optional.empty();
+        }
+        double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch());
+        TopCurves curves = new TopCurves(frame, hip, tilt(body), front, back);
+
+        double fullness = fullness(curves, hip, waist, target);
+        OptionalDouble height = heightFor(curves, fullness, hip, target);
+        double correction =
+                height.isPresent() ? curves.sideHeight(height.getAsDouble()) - waist : Double.NEGATIVE_INFINITY;
+        if (!(Math.abs(correction) <= LARGEST_CORRECTION)) {
+            findings.add(
+                    "wearer.measurements.total crotch length",
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f mm is at odds with waist height %.0f mm, hip height %.0f mm and crotch height %.0f mm:"
+                                    + " the top of the leg cannot be closed.",
+                            body.mm(Measure.TOTAL_CROTCH_LENGTH),
+                            body.mm(Measure.WAIST_HEIGHT),
+                            body.mm(Measure.HIP_HEIGHT),
+                            body.mm(Measure.CROTCH_HEIGHT)),
+                    "Measure again from the waist in front through the legs to the waist behind, and both heights.");
+            return Optional.empty();
+        }
+        double h = height.getAsDouble();
+        return Optional.of(new Top(
+                curves.frontCrotch(h, fullness), curves.backCrotch(h, fullness), curves.waistEdge(h), hip, correction));
+    }
+
+    /** Centre back above centre front, mm; more where the back of the crotch was measured longer than usual. */
+    private static double tilt(Body body) {
+        double usual = TILT_PER_HIP * body.mm(Measure.HIP_GIRTH);
+        return Math.max(LEAST_TILT, Math.min(MOST_TILT, usual));
+    }
+
+    /**
+     * The hip line of the draft: the measured hip height, kept so far above the crotch that the hooks have room and so
+     * far below the waist that a straight part stays.
+     */
+    private static double hipLine(
+            double measured, double waist, Frame frame, TopCurves.Hook front, TopCurves.Hook back) {
+        double crotch = front.point().y();
+        double rise = waist - crotch;
+        double low = Math.max(lowestFor(front, frame.hipFront(), crotch), lowestFor(back, frame.hipBack(), crotch));
+        low = Math.max(low, crotch + 0.15 * rise);
+        double high = Math.max(low, crotch + 0.60 * rise);
+        return Math.max(low, Math.min(high, measured));
+    }
+
+    private static double lowestFor(TopCurves.Hook hook, double hipX, double crotch) {
+        double extension = Math.abs(hook.point().x() - hipX);
+        return crotch + (1.15 * Math.max(0, hook.flare()) + 0.35) * extension;
+    }
+
+    private static OptionalDouble heightFor(TopCurves curves, double fullness, double hip, double target) {
+        return Roots.between(h -> curves.length(h, fullness) - target, curves.lowestWaist(), hip + target);
+    }
+
+    /** The fullness that leaves the side at its measured height; a bound of it where none does. */
+    private static double fullness(TopCurves curves, double hip, double waist, double target) {
+        java.util.function.DoubleUnaryOperator over = f -> {
+            OptionalDouble h = heightFor(curves, f, hip, target);
+            return h.isPresent() ? curves.sideHeight(h.getAsDouble()) - waist : -1e3;
+        };
+        double atLeast = over.applyAsDouble(LEAST_FULLNESS);
+        if (atLeast <= 0) {
+            return LEAST_FULLNESS;
+        }
+        if (over.applyAsDouble(MOST_FULLNESS) >= 0) {
+            return MOST_FULLNESS;
+        }
+        return Roots.between(over, LEAST_FULLNESS, MOST_FULLNESS).orElse(LEAST_FULLNESS);
+    }
+}

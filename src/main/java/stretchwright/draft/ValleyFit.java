@@ -1,0 +1,60 @@
+package stretchwright.draft;
+
+/**
+ * The least change of widths after which the leg has one inflection: going down, it narrows less and less to the
+ * interval below the knee (the valley), then more and more.
+ *
+ * <p>Minimises the sum of squared relative changes under linear constraints on neighbouring slopes: a projection onto
+ * a convex cone, by Hildreth's dual coordinate ascent (Hildreth, Naval Res. Logist. Q. 4, 1957). The projection is
+ * continuous, so that a millimetre on a measure never makes the leg jump.
+ */
+final class ValleyFit {
+    private static final int SWEEPS = 400;
+
+    private ValleyFit() {}
+
+    /**
+     * @param height from the top down, falling
+     * @param width wanted
+     * @param valley index of the interval with the least slope
+     * @param margin by how much slopes must differ, one value per inner node
+     */
+    static double[] fit(double[] height, double[] width, int valley, double[] margin) {
+        int inner = width.length - 2;
+        double[][] row = new double[inner][];
+        double[] bound = new double[inner];
+        for (int i = 0; i < inner; i++) {
+            double above = height[i] - height[i + 1];
+            double below = height[i + 1] - height[i + 2];
+            double sign = i + 1 <= valley ? 1 : -1;
+            row[i] = new double[] {sign / above, -sign / above - sign / below, sign / below};
+            bound[i] = margin[i];
+        }
+        double[] weight = new double[width.length];
+        for (int i = 0; i < width.length; i++) {
+            weight[i] = width[i] * width[i];
+        }
+        double[] x = width.clone();
+        double[] dual = new double[inner];
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            for (int i = 0; i < inner; i++) {
+                step(x, weight, row[i], i, bound[i], dual);
+            }
+        }
+        return x;
+    }
+
+    private static void step(double[] x, double[] weight, double[] row, int i, double bound, double[] dual) {
+        double value = 0;
+        double scale = 0;
+        for (int k = 0; k < 3; k++) {
+            value += row[k] * x[i + k];
+            scale += row[k] * row[k] * weight[i + k];
+        }
+        double change = Math.max(-dual[i], (bound - value) / scale);
+        dual[i] += change;
+        for (int k = 0; k < 3; k++) {
+            x[i + k] += change * row[k] * weight[i + k];
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package stretchwright.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+/** Strain, tension and pressure standing, level by level. */
+final class Levels {
+    private Levels() {}
+
+    static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
+        double along = 1 / (1 - pattern.reductions().along()) - 1;
+        List<FitReport.LevelFit> out = new ArrayList<>();
+        for (Level level : pattern.levels()) {
+            double girth = girth(level.name(), body, boot, style);
+            double across = Strain.of(level.width(), girth);
+            int layers = layers(level.name(), style);
+            // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
+            double tension = layers * fabric.loadAcross().tension(across) / (1 + along);
+            out.add(new FitReport.LevelFit(
+                    level.name(),
+                    girth,
+                    level.width(),
+                    across,
+                    along,
+                    tension,
+                    Laplace.kilopascals(tension, girth),
+                    fabric.loadAcross().isAssumed() || !fabric.loadAcross().covers(Math.max(0, across))));
+        }
+        return out;
+    }
+
+    /** A folded band holds with both its layers. */
+    private static int layers(Level.Name level, Style style) {
+        return level == Level.Name.WAIST
+                        || (level == Level.Name.HEM && style.cuffHeight().isPresent())
+                ? 2
+                : 1;
+    }
+
+    static double girth(Level.Name level, Body body, Optional<Boot> boot, Style style) {
+        return switch (level) {
+            case WAIST -> bandGirth(body, style);
+            case HIP -> body.mm(Measure.HIP_GIRTH);
+            case CROTCH -> body.mm(Measure.THIGH_GIRTH);
+            case MID_THIGH -> body.mm(Measure.MID_THIGH_GIRTH);
+            case KNEE -> body.mm(Measure.KNEE_GIRTH);
+            case CALF -> body.mm(Measure.CALF_GIRTH);
+            case ANKLE -> body.mm(Measure.ANKLE_GIRTH);
+            case BOOT_TOP -> boot.orElseThrow().topGirth();
+            case HEM -> boot.map(Boot::hemGirth).orElseGet(() -> body.mm(Measure.ANKLE_GIRTH));
+        };
+    }
+
+    /** Girth where the band sits: the waist, or in proportion towards the hip below it. */
+    private static double bandGirth(Body body, Style style) {
+        double fall = body.mm(Measure.WAIST_HEIGHT) - body.mm(Measure.HIP_HEIGHT);
+        double share = fall > 0 ? Math.min(1, style.dropBelowWaist() / fall) : 0;
+        double waist = body.mm(Measure.WAIST_GIRTH);
+        return waist + (body.mm(Measure.HIP_GIRTH) - waist) * share;
+    }
+}

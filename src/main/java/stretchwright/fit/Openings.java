@@ -1,0 +1,63 @@
+package stretchwright.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Pattern;
+
+/**
+ * The three openings. What an opening may stretch is the smaller of the cloth's stretch across and what its seam
+ * stands before a thread breaks (trade-values section 5: the smaller of fabric and hem stitch decides).
+ */
+final class Openings {
+    static final String BAND = "waistband over hips";
+    static final String HEM = "hem over heel";
+    static final String LEG = "leg over calf";
+
+    private Openings() {}
+
+    static List<FitReport.Opening> of(
+            Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Set<Machine> machines) {
+        double seam = Machine.forSeam(machines).extensibility();
+        double hemSeam =
+                pattern.pieces().size() > 2 ? seam : Machine.forHem(machines).extensibility();
+        double cloth = fabric.stretchAcross();
+        List<FitReport.Opening> out = new ArrayList<>();
+        double band = width(pattern, Level.Name.WAIST);
+        out.add(opening(BAND, band, body.mm(Measure.HIP_GIRTH), Math.min(cloth, seam)));
+        double heel = boot.map(Boot::heelGirth).orElseGet(() -> body.mm(Measure.HEEL_GIRTH));
+        double hem = width(pattern, Level.Name.HEM);
+        if (boot.isPresent() && boot.get().dressing() == Boot.Dressing.OVER_LACED_BOOT) {
+            hem = Math.min(hem, narrowest(pattern));
+        }
+        out.add(opening(HEM, hem, heel, Math.min(cloth, hemSeam)));
+        double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
+        out.add(opening(LEG, narrowest(pattern), leg, cloth));
+        return out;
+    }
+
+    private static FitReport.Opening opening(String name, double relaxed, double mustPass, double allowed) {
+        double needed = Math.max(0, Strain.of(relaxed, mustPass));
+        return new FitReport.Opening(name, relaxed, mustPass, needed, allowed, needed <= allowed);
+    }
+
+    /** The narrowest flat width of the leg below the knee. */
+    private static double narrowest(Pattern pattern) {
+        return pattern.levels().stream()
+                .filter(l -> l.name().compareTo(Level.Name.KNEE) > 0)
+                .mapToDouble(Level::width)
+                .min()
+                .orElseThrow();
+    }
+
+    private static double width(Pattern pattern, Level.Name name) {
+        return pattern.level(name).orElseThrow().width();
+    }
+}

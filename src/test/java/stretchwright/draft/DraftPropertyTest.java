@@ -1,0 +1,101 @@
+package stretchwright.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.body.SampleBody;
+import stretchwright.body.Value;
+import stretchwright.boot.Boot;
+import stretchwright.boot.SampleBoot;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+/** Section 9 of the drafting method over bodies drawn at random, in cloths from hardly stretchy to very. */
+class DraftPropertyTest {
+    private static final int BODIES = 400;
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.20, 0.60, 1.00})
+    void everyBodyKeepsEveryInvariantOverABoot(double stretch) {
+        for (int seed = 1; seed <= BODIES; seed++) {
+            Body body = SampleBody.random(seed);
+            Boot boot = SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305);
+            keeps(
+                    "seed " + seed,
+                    body,
+                    SampleFabric.with(1470, stretch, stretch * 0.75, true),
+                    Optional.of(boot),
+                    DraftTest.OVER_BOOT);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.20, 0.60, 1.00})
+    void everyBodyKeepsEveryInvariantToTheAnkle(double stretch) {
+        for (int seed = 1; seed <= BODIES; seed++) {
+            keeps(
+                    "seed " + seed,
+                    SampleBody.random(seed),
+                    SampleFabric.with(1470, stretch, stretch * 0.75, true),
+                    Optional.empty(),
+                    DraftTest.ANKLE);
+        }
+    }
+
+    private static void keeps(String who, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
+        Findings findings = new Findings(who);
+        Optional<Pattern> pattern = Draft.of(body, fabric, boot, style, findings);
+        assertThat(findings.all()).as(who).isEmpty();
+        Invariants.check(who, body, pattern.orElseThrow());
+    }
+
+    /** 1 mm on one measure moves no point by more than 5 mm; points are compared at equal shares of each edge. */
+    @Test
+    void aMillimetreOnOneMeasureMovesNoPointByMoreThanFive() {
+        double worst = 0;
+        String where = "";
+        for (int seed = 1; seed <= 200; seed++) {
+            Body body = SampleBody.random(seed);
+            Boot boot = SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305);
+            Pattern before = DraftTest.draft(body, SampleFabric.heavyKnit(), Optional.of(boot), DraftTest.OVER_BOOT);
+            for (Measure measure : Measure.values()) {
+                Value value = body.value(measure);
+                Pattern after = DraftTest.draft(
+                        SampleBody.with(body, measure, value.mm() + 1),
+                        SampleFabric.heavyKnit(),
+                        Optional.of(boot),
+                        DraftTest.OVER_BOOT);
+                double moved = moved(before, after);
+                if (moved > worst) {
+                    worst = moved;
+                    where = "seed " + seed + ", " + measure.term();
+                }
+            }
+        }
+        System.out.printf("continuity: worst %.2f mm (%s)%n", worst, where);
+        assertThat(worst).as(where).isLessThanOrEqualTo(5);
+    }
+
+    private static double moved(Pattern before, Pattern after) {
+        double worst = 0;
+        for (Edge edge : before.piece("leg").edges()) {
+            Edge other = after.piece("leg").edge(edge.name());
+            for (int i = 0; i <= 20; i++) {
+                Point a = edge.line().at(edge.length() * i / 20);
+                Point b = other.line().at(other.length() * i / 20);
+                worst = Math.max(worst, a.distance(b));
+            }
+        }
+        return worst;
+    }
+}

@@ -1,0 +1,100 @@
+package stretchwright.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.body.SampleBody;
+import stretchwright.boot.Boot;
+import stretchwright.boot.SampleBoot;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
+
+class DraftTest {
+    static final Style OVER_BOOT = new Style(
+            Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(32), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+    static final Style ANKLE =
+            new Style(Style.Leg.ANKLE, 0, 65, OptionalDouble.empty(), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+
+    static Pattern draft(Body body, Fabric fabric, Optional<Boot> boot, Style style) {
+        Findings findings = new Findings("test");
+        Optional<Pattern> pattern = Draft.of(body, fabric, boot, style, findings);
+        assertThat(findings.all()).isEmpty();
+        return pattern.orElseThrow();
+    }
+
+    @Test
+    void theSmallAdultKeepsEveryInvariant() {
+        Pattern pattern =
+                draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), OVER_BOOT);
+        Invariants.check("small adult", SampleBody.smallAdult(), pattern);
+    }
+
+    /** Common practice, no source: boots of 400 mm round heel and instep open near 13 1/2 in; a quarter inch either way. */
+    @Test
+    void hemOverABootOf400OpensNearThirteenAndAHalfInches() {
+        Pattern pattern =
+                draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), OVER_BOOT);
+        assertThat(pattern.piece("leg").edge("hem").length() / 25.4).isCloseTo(13.5, within(0.25));
+    }
+
+    /** Common practice, no source: a cuff finished at 1 1/4 in is cut near 3 in high. */
+    @Test
+    void cuffOfOneAndAQuarterInchIsCutNearThreeInches() {
+        Style style = new Style(
+                Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(31.75), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        Piece cuff = draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style)
+                .piece("cuff");
+        assertThat(cuff.cutLine().box().height() / 25.4).isCloseTo(3.0, within(0.1));
+    }
+
+    /** W4 of the trade values: a body of 960 less 10 % is cut 864. */
+    @Test
+    void reductionOfTenPercentOff960Is864() {
+        double tenPercent = Reducing.reduction(1.0 / 9);
+        assertThat(960 * (1 - tenPercent)).isCloseTo(864, within(1e-9));
+    }
+
+    /** The hem hangs from the ankle bone, not from the level of the ankle girth. */
+    @Test
+    void hemLiesWhereTheBootSays() {
+        Pattern pattern =
+                draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), OVER_BOOT);
+        double flat = 1 - pattern.reductions().along();
+        Level hem = pattern.level(Level.Name.HEM).orElseThrow();
+        assertThat(hem.height()).isCloseTo((65 - 140) * flat, within(0.01));
+        Point edge = pattern.piece("leg").edge("hem").line().start();
+        assertThat(edge.y()).isCloseTo(hem.height() + 32, within(0.01));
+    }
+
+    @Test
+    void aWaistLargerThanTheHipDraftsWithABandThatHolds() {
+        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 1040);
+        Pattern pattern = draft(body, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), OVER_BOOT);
+        Invariants.check("waist over hip", body, pattern);
+        double band = 2 * pattern.piece("waistband").edge("lower edge").length();
+        assertThat(band)
+                .isLessThan(1040)
+                .isLessThanOrEqualTo(2 * pattern.piece("leg").edge("waist edge").length() + 0.02);
+    }
+
+    @Test
+    void anAnkleLegEndsAtTheAnkleAndLetsTheHeelThrough() {
+        Pattern pattern = draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), ANKLE);
+        Invariants.check("ankle", SampleBody.smallAdult(), pattern);
+        assertThat(pattern.level(Level.Name.BOOT_TOP)).isEmpty();
+        double hem = pattern.piece("leg").edge("hem").length();
+        assertThat(hem * (1 + 0.60)).isGreaterThan(305);
+    }
+}

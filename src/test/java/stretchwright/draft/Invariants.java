@@ -1,0 +1,220 @@
+package stretchwright.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.assertj.core.api.SoftAssertions;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Notch;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Seam;
+
+/** Section 9 of the drafting method: what must hold for every body. */
+final class Invariants {
+    private Invariants() {}
+
+    static void check(String who, Body body, Pattern pattern) {
+        SoftAssertions softly = new SoftAssertions();
+        Piece leg = pattern.piece("leg");
+        for (Piece piece : pattern.pieces()) {
+            simple(softly, who + " " + piece.name() + " sew line", piece.sewLine());
+            simple(softly, who + " " + piece.name() + " cut line", piece.cutLine());
+        }
+        seamLengths(softly, who, pattern);
+        crotchSeam(softly, who, body, pattern);
+        levels(softly, who, pattern);
+        corners(softly, who, leg);
+        curvature(softly, who, pattern);
+        notches(softly, who, leg);
+        softly.assertAll();
+    }
+
+    private static void simple(SoftAssertions softly, String what, Polygon polygon) {
+        Coordinate[] ring = new Coordinate[polygon.points().size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Point p = polygon.points().get(i % polygon.points().size());
+            ring[i] = new Coordinate(p.x(), p.y());
+        }
+        softly.assertThat(new GeometryFactory().createPolygon(ring).isValid())
+                .as(what + " is simple")
+                .isTrue();
+    }
+
+    private static void seamLengths(SoftAssertions softly, String who, Pattern pattern) {
+        for (Seam seam : pattern.seams()) {
+            if (seam.sides().size() == 2) {
+                softly.assertThat(seam.sides().get(1).length()
+                                - seam.sides().get(0).length())
+                        .as(who + " " + seam.name() + " ease")
+                        .isCloseTo(seam.ease(), within(0.5));
+                if (seam.role() != Seam.Role.WAISTBAND_JOIN) {
+                    softly.assertThat(seam.ease()).as(who + " " + seam.name()).isCloseTo(0, within(0.5));
+                }
+            }
+        }
+    }
+
+    private static void crotchSeam(SoftAssertions softly, String who, Body body, Pattern pattern) {
+        Piece leg = pattern.piece("leg");
+        double front = leg.edge("front crotch").length();
+        double back = leg.edge("back crotch").length();
+        softly.assertThat(front + back)
+                .as(who + " crotch seam")
+                .isCloseTo(
+                        body.mm(Measure.TOTAL_CROTCH_LENGTH)
+                                * (1 - pattern.reductions().crotch()),
+                        within(0.5));
+        softly.assertThat(back).as(who + " back crotch longer").isGreaterThan(front);
+        softly.assertThat(leg.edge("back crotch").line().end().y())
+                .as(who + " back waist higher")
+                .isGreaterThan(leg.edge("front crotch").line().start().y());
+    }
+
+    private static void levels(SoftAssertions softly, String who, Pattern pattern) {
+        Piece leg = pattern.piece("leg");
+        double above = Double.POSITIVE_INFINITY;
+        for (Level level : pattern.levels()) {
+            softly.assertThat(level.height())
+                    .as(who + " " + level.name() + " in order")
+                    .isLessThan(above);
+            above = level.height();
+            if (level.name() == Level.Name.WAIST
+                    || level.name() == Level.Name.CROTCH
+                    || level.name() == Level.Name.HEM) {
+                continue;
+            }
+            softly.assertThat(measured(leg, level) * (level.name().wholeBody() ? 2 : 1))
+                    .as(who + " width at " + level.name())
+                    .isCloseTo(level.width(), within(0.5));
+        }
+    }
+
+    /** Second opinion: width of the outline along a horizontal through it, from all crossings. */
+    private static double measured(Piece leg, Level level) {
+        List<Point> p = leg.sewLine().points();
+        double min = Double.POSITIVE_INFINITY;
+        double max = Double.NEGATIVE_INFINITY;
+        double y = level.height() + 1e-7;
+        for (int i = 0; i < p.size(); i++) {
+            Point a = p.get(i);
+            Point b = p.get((i + 1) % p.size());
+            if ((a.y() - y) * (b.y() - y) < 0) {
+                double x = a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y());
+                min = Math.min(min, x);
+                max = Math.max(max, x);
+            }
+        }
+        return max - min;
+    }
+
+    private static void corners(SoftAssertions softly, String who, Piece leg) {
+        softly.assertThat(corner(leg, "front crotch", "front inseam") + corner(leg, "back inseam", "back crotch"))
+                .as(who + " crotch points lie flat")
+                .isCloseTo(180, within(2.0));
+        softly.assertThat(corner(leg, "front inseam", "hem") + corner(leg, "hem", "back inseam"))
+                .as(who + " hem lies flat")
+                .isCloseTo(180, within(2.0));
+        softly.assertThat(corner(leg, "back crotch", "waist edge"))
+                .as(who + " centre back square")
+                .isCloseTo(90, within(3.0));
+        softly.assertThat(corner(leg, "waist edge", "front crotch"))
+                .as(who + " centre front square")
+                .isCloseTo(90, within(3.0));
+    }
+
+    /** Interior angle where one edge ends and the next begins, degrees. */
+    private static double corner(Piece leg, String one, String next) {
+        Path a = leg.edge(one).line();
+        Path b = leg.edge(next).line();
+        Point in = a.directionAt(a.length());
+        Point out = b.directionAt(0);
+        return 180 - Math.toDegrees(Math.atan2(in.cross(out), in.dot(out)));
+    }
+
+    private static void curvature(SoftAssertions softly, String who, Pattern pattern) {
+        Piece leg = pattern.piece("leg");
+        softly.assertThat(signChanges(leg.edge("front crotch").line(), -1e9))
+                .as(who + " front crotch curve bends one way")
+                .isZero();
+        softly.assertThat(signChanges(leg.edge("back crotch").line(), -1e9))
+                .as(who + " back crotch curve bends one way")
+                .isZero();
+        double end = lowerEnd(pattern);
+        softly.assertThat(signChanges(leg.edge("front inseam").line(), end))
+                .as(who + " inflections of the front inseam")
+                .isLessThanOrEqualTo(1);
+        softly.assertThat(signChanges(leg.edge("back inseam").line(), end))
+                .as(who + " inflections of the back inseam")
+                .isLessThanOrEqualTo(1);
+    }
+
+    /** Above the boot's tongue, or above the straight run over an ankle hem. */
+    private static double lowerEnd(Pattern pattern) {
+        Optional<Level> top = pattern.level(Level.Name.BOOT_TOP);
+        if (top.isPresent()) {
+            return top.get().height() + LegLine.TONGUE + 1;
+        }
+        double hemEdge = pattern.piece("leg").edge("hem").line().start().y();
+        return pattern.level(Level.Name.ANKLE).map(Level::height).orElse(hemEdge) + LegLine.ANKLE_TURN + 1;
+    }
+
+    /** Turns that change hand, above a height; turns below a ten-thousandth of a radian per chord are grid noise. */
+    private static int signChanges(Path path, double above) {
+        List<Point> p = path.points();
+        int changes = 0;
+        int last = 0;
+        for (int i = 1; i + 1 < p.size(); i++) {
+            if (p.get(i).y() < above) {
+                continue;
+            }
+            Point a = p.get(i).minus(p.get(i - 1));
+            Point b = p.get(i + 1).minus(p.get(i));
+            double turn = Math.atan2(a.cross(b), a.dot(b));
+            // a point on the 0.01 mm grid may turn a chord by 0.014 mm over its length
+            double noise = 0.015 * (1 / a.norm() + 1 / b.norm());
+            int sign = Math.abs(turn) < noise ? 0 : (int) Math.signum(turn);
+            if (sign != 0 && last != 0 && sign != last) {
+                changes++;
+            }
+            last = sign == 0 ? last : sign;
+        }
+        return changes;
+    }
+
+    private static void notches(SoftAssertions softly, String who, Piece leg) {
+        for (String name : List.of("knee", "boot top")) {
+            List<Notch> pair =
+                    leg.notches().stream().filter(n -> n.name().equals(name)).toList();
+            if (pair.isEmpty() && name.equals("boot top")) {
+                continue;
+            }
+            assertThat(pair).as(who + " " + name).hasSize(2);
+            Edge front = leg.edge("front inseam");
+            double fromHemFront = front.length()
+                    - pair.stream()
+                            .filter(n -> n.edge().equals("front inseam"))
+                            .findFirst()
+                            .orElseThrow()
+                            .along();
+            double fromHemBack = pair.stream()
+                    .filter(n -> n.edge().equals("back inseam"))
+                    .findFirst()
+                    .orElseThrow()
+                    .along();
+            softly.assertThat(fromHemBack)
+                    .as(who + " " + name + " notches meet")
+                    .isCloseTo(fromHemFront, within(0.5));
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package stretchwright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import stretchwright.body.SampleBody;
+import stretchwright.boot.SampleBoot;
+import stretchwright.draft.Draft;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Findings;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+class FitCheckTest {
+    private static final Style STYLE = new Style(
+            Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(32), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+    private static final Set<Machine> OVERLOCK = Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
+
+    private static FitReport check(Fabric fabric, Set<Machine> machines) {
+        Pattern pattern = Draft.of(
+                        SampleBody.smallAdult(), fabric, Optional.of(SampleBoot.figure()), STYLE, new Findings("test"))
+                .orElseThrow();
+        return FitCheck.of(pattern, SampleBody.smallAdult(), fabric, Optional.of(SampleBoot.figure()), STYLE, machines);
+    }
+
+    private static List<String> about(FitReport report, FitReport.Severity severity) {
+        return report.verdicts().stream()
+                .filter(v -> v.severity() == severity)
+                .map(FitReport.Verdict::about)
+                .toList();
+    }
+
+    @Test
+    void aHeavyKnitOnASmallAdultHasNoStop() {
+        FitReport report = check(SampleFabric.heavyKnit(), OVERLOCK);
+        assertThat(about(report, FitReport.Severity.STOP)).isEmpty();
+        assertThat(report.openings()).allMatch(FitReport.Opening::passes).hasSize(3);
+    }
+
+    @Test
+    void everyPressureIsLaplaceOfItsTension() {
+        for (FitReport.LevelFit l : check(SampleFabric.heavyKnit(), OVERLOCK).levels()) {
+            assertThat(l.pressure()).isCloseTo(2 * Math.PI * l.tension() / l.girth(), within(1e-12));
+            assertThat(l.across()).isCloseTo(l.girth() / l.width() - 1, within(1e-12));
+        }
+    }
+
+    @Test
+    void theLevelsAreTheOnesTheGarmentHas() {
+        assertThat(check(SampleFabric.heavyKnit(), OVERLOCK).levels())
+                .extracting(FitReport.LevelFit::level)
+                .containsExactly(
+                        Level.Name.WAIST,
+                        Level.Name.HIP,
+                        Level.Name.CROTCH,
+                        Level.Name.MID_THIGH,
+                        Level.Name.KNEE,
+                        Level.Name.CALF,
+                        Level.Name.BOOT_TOP,
+                        Level.Name.HEM);
+    }
+
+    @Test
+    void clothThatHardlyStretchesStopsAtTheBandTheCalfAndTheKnee() {
+        FitReport report = check(SampleFabric.with(1470, 0.08, 0.05, true), OVERLOCK);
+        assertThat(about(report, FitReport.Severity.STOP))
+                .contains("waistband over hips", "leg over calf", "sit spin, knee across");
+        assertThat(report.stops()).isTrue();
+        assertThat(report.verdicts()).allSatisfy(v -> assertThat(v.message()).isNotBlank());
+    }
+
+    /** A remedy that names a stretch is tried: with that cloth the opening passes. */
+    @Test
+    void theStretchAStopAsksForIsEnough() {
+        FitReport.Verdict stop = check(SampleFabric.with(1470, 0.20, 0.15, true), OVERLOCK).verdicts().stream()
+                .filter(v -> v.about().equals("waistband over hips"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(stop.severity()).isEqualTo(FitReport.Severity.STOP);
+        double asked = Double.parseDouble(stop.remedy().replaceAll("^Use cloth of (\\d+) %.*", "$1")) / 100;
+        FitReport after = check(SampleFabric.with(1470, asked, asked * 0.75, true), OVERLOCK);
+        assertThat(after.openings().get(0).passes()).isTrue();
+    }
+
+    @Test
+    void aZigzagHemLimitsWhatTheClothCouldDo() {
+        Fabric stretchy = SampleFabric.with(1470, 0.90, 0.70, true);
+        FitReport.Opening zigzag =
+                check(stretchy, Set.of(Machine.LOCKSTITCH)).openings().get(0);
+        FitReport.Opening overlock = check(stretchy, OVERLOCK).openings().get(0);
+        assertThat(zigzag.allowed()).isCloseTo(0.50, within(1e-12));
+        assertThat(overlock.allowed()).isCloseTo(0.90, within(1e-12));
+    }
+
+    /** The stuck bound is (1 + standing)(1 + skin) - 1, the sliding one never larger (mechanics method section 5). */
+    @Test
+    void slidingNeverAsksForMoreThanSticking() {
+        assertThat(check(SampleFabric.heavyKnit(), OVERLOCK).poses())
+                .allSatisfy(p -> assertThat(p.needed()).isLessThanOrEqualTo(p.neededIfStuck() + 1e-12));
+    }
+}

@@ -1,0 +1,91 @@
+package stretchwright.pattern;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+
+class CutLineTest {
+    /** By hand: a square of 100 with 10 all round is a square of 120. */
+    @Test
+    void aSquareGrowsByItsAllowanceWithSharpCorners() {
+        assertThat(SamplePattern.cuff().cutLine().area()).isCloseTo((344 + 14) * (64 + 14.0), within(0.01));
+    }
+
+    /** By hand: a fold has no allowance, so a half band grows on three sides only. */
+    @Test
+    void aFoldEdgeStaysWhereItIs() {
+        assertThat(SamplePattern.waistband().cutLine().box().minX()).isZero();
+        assertThat(SamplePattern.waistband().cutLine().area()).isCloseTo((345 + 7) * (130 + 14.0), within(0.01));
+    }
+
+    /** A tip sharper than 47 degrees is cut off square, never farther out than 2.5 times the allowance. */
+    @Test
+    void aSharpTipIsBlunted() {
+        Point a = Point.ORIGIN;
+        Point b = new Point(200, 20);
+        Point c = new Point(0, 40);
+        List<Edge> edges = List.of(
+                new Edge("one", Path.of(a, b), 7),
+                new Edge("two", Path.of(b, c), 7),
+                new Edge("three", Path.of(c, a), 7));
+        Polygon cut = CutLine.around(edges);
+        assertThat(cut.box().maxX()).isCloseTo(200 + 2.5 * 7, within(0.02));
+    }
+
+    /** Second opinion: where all allowances are equal and no corner is blunted, the area is that of the JTS mitre buffer. */
+    @Test
+    void aHollowTighterThanTheAllowanceLeavesNoLoop() {
+        List<Point> hollow = new ArrayList<>();
+        for (int i = 0; i <= 20; i++) {
+            double angle = Math.PI + Math.PI * i / 20;
+            hollow.add(new Point(50 - 4 * Math.cos(angle - Math.PI), 40 + 4 * Math.sin(angle)));
+        }
+        List<Point> top = new ArrayList<>();
+        top.add(new Point(100, 40));
+        for (int i = hollow.size() - 1; i >= 0; i--) {
+            top.add(hollow.get(i));
+        }
+        top.add(new Point(0, 40));
+        Point a = Point.ORIGIN;
+        Point b = new Point(100, 0);
+        List<Edge> edges = List.of(
+                new Edge("bottom", Path.of(a, b), 7),
+                new Edge("right", Path.of(b, top.get(0)), 7),
+                new Edge("top", new Path(top), 7),
+                new Edge("left", Path.of(top.get(top.size() - 1), a), 7));
+        Polygon cut = CutLine.around(edges);
+        org.locationtech.jts.geom.Polygon sew = jts(sewLine(edges));
+        double expected = new BufferOp(
+                        sew, new BufferParameters(16, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 5))
+                .getResultGeometry(7)
+                .getArea();
+        assertThat(jts(cut.points()).isValid()).isTrue();
+        assertThat(cut.area()).isCloseTo(expected, within(1.0));
+    }
+
+    private static List<Point> sewLine(List<Edge> edges) {
+        List<Point> out = new ArrayList<>();
+        edges.forEach(
+                e -> out.addAll(e.line().points().subList(0, e.line().points().size() - 1)));
+        return out;
+    }
+
+    private static org.locationtech.jts.geom.Polygon jts(List<Point> points) {
+        Coordinate[] ring = new Coordinate[points.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Point p = points.get(i % points.size());
+            ring[i] = new Coordinate(p.x(), p.y());
+        }
+        return new GeometryFactory().createPolygon(ring);
+    }
+}

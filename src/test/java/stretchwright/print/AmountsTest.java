@@ -1,0 +1,33 @@
+package stretchwright.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stretchwright.ground.Unit;
+
+class AmountsTest {
+    /** Worked example W19 (1.30 m is 1.4217 yd, bought as 1 1/2); the others by hand, 1 yd = 914.4 mm. */
+    @ParameterizedTest
+    @CsvSource({"1300, 1 1/2 yd", "914.4, 1 yd", "914.5, 1 1/8 yd", "100, 1/8 yd", "1600.2, 1 3/4 yd", "1143, 1 1/4 yd"
+    })
+    void yardsAreRoundedUpToTheEighth(double mm, String yards) {
+        assertThat(Amounts.yards(mm)).isEqualTo(yards);
+    }
+
+    @Test
+    void numbersLookTheSameInEveryCountry() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.GERMANY);
+            assertThat(Amounts.percent(0.107)).isEqualTo("10.7 %");
+            assertThat(Amounts.length(1058.5, Unit.IN)).isEqualTo("41.67 in");
+            assertThat(Amounts.number(100, 0)).isEqualTo("100");
+            assertThat(SvgCanvas.number(-0.00001)).isEqualTo("0");
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+}
