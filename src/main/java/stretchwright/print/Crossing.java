@@ -20,12 +20,29 @@ final class Crossing {
         return count;
     }
 
-    /** Whether any of the polygon's area lies in the box. */
-    static boolean meets(Box box, Polygon polygon) {
-        return box.meets(polygon.box()) && (count(box, polygon.points(), true) > 0 || polygon.contains(box.centre()));
+    /** Whether any of the polygon's area lies in the box; its own box is handed in, since it is asked often. */
+    static boolean meets(Box box, Polygon polygon, Box around) {
+        return box.meets(around) && (any(box, polygon.points()) || polygon.contains(box.centre()));
+    }
+
+    private static boolean any(Box box, List<Point> ring) {
+        Point from = ring.get(ring.size() - 1);
+        for (Point to : ring) {
+            if (meets(box, from, to)) {
+                return true;
+            }
+            from = to;
+        }
+        return false;
     }
 
     static boolean meets(Box box, Point a, Point b) {
+        if (Math.max(a.x(), b.x()) < box.minX()
+                || Math.min(a.x(), b.x()) > box.maxX()
+                || Math.max(a.y(), b.y()) < box.minY()
+                || Math.min(a.y(), b.y()) > box.maxY()) {
+            return false;
+        }
         double[] share = {0, 1};
         Point d = b.minus(a);
         return clip(-d.x(), a.x() - box.minX(), share)

@@ -27,7 +27,7 @@ import stretchwright.print.Tiles.Tile;
  */
 record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
     private static final double GAP = 8;
-    private static final double STEP = 15;
+    private static final double STEP = 20;
 
     /** How far the rough outline of the search may stray from the drawn one, mm. */
     private static final double ROUGHNESS = 0.8;
@@ -112,8 +112,8 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
             Point far = new Point(extent().x() + GAP, extent().y() + GAP);
             for (double y = RIM; y <= far.y(); y += STEP) {
                 for (double x = RIM; x <= far.x(); x += STEP) {
-                    Spot spot = first.moved(x - RIM, y - RIM);
-                    if (best == null || canBeat(best, spot)) {
+                    if (best == null || canBeat(best, first.box(), x - RIM, y - RIM)) {
+                        Spot spot = first.moved(x - RIM, y - RIM);
                         Plane next = with(spot);
                         best = (best == null || FEWEST.compare(next, best) < 0) && free(spot, taken) ? next : best;
                     }
@@ -124,14 +124,15 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
     }
 
     /** A cheap bound: a piece more never needs fewer sheets nor less room. */
-    private boolean canBeat(Plane best, Spot spot) {
+    private boolean canBeat(Plane best, Box box, double right, double up) {
         if (best.sheets.size() > sheets.size()) {
             return true;
         }
-        double y = Math.max(extent().y(), spot.box().maxY());
-        double x = Math.max(extent().x(), spot.box().maxX());
-        return y < best.extent().y()
-                || (y == best.extent().y() && x < best.extent().x());
+        Point now = extent();
+        Point then = best.extent();
+        double y = Math.max(now.y(), box.maxY() + up);
+        double x = Math.max(now.x(), box.maxX() + right);
+        return y < then.y() || (y == then.y() && x < then.x());
     }
 
     private boolean free(Spot spot, List<IndexedFacetDistance> taken) {
@@ -169,7 +170,7 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
             for (int column = 0; column < tiles.columns(); column++) {
                 Tile tile = new Tile(row, column);
                 Box window = tiles.window(tile);
-                if (spots.stream().anyMatch(s -> Crossing.meets(window, s.outline()))) {
+                if (spots.stream().anyMatch(s -> Crossing.meets(window, s.outline(), s.box()))) {
                     out.add(tile);
                 }
             }
@@ -213,7 +214,7 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
     /** The first sheet on which a piece shows. */
     Optional<Tile> firstSheet(Spot spot) {
         return sheets.stream()
-                .filter(t -> Crossing.meets(tiles.window(t), spot.outline()))
+                .filter(t -> Crossing.meets(tiles.window(t), spot.outline(), spot.box()))
                 .findFirst();
     }
 }
