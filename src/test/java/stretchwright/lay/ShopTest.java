@@ -1,0 +1,63 @@
+package stretchwright.lay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.fabric.SampleFabric;
+
+class ShopTest {
+    /** By hand: 1.30 m is 1.4217 yd of 914.4 mm, so 12 eighths (1 1/2 yd); in steps of 50 mm it is 1.30 m. */
+    @Test
+    void aNeedIsRoundedUpToWhatShopsSell() {
+        assertThat(1300 / 914.4).isCloseTo(1.4217, within(0.0001));
+        assertThat(Shop.eighths(1300)).isEqualTo(12);
+        assertThat(Shop.metric(1300)).isEqualTo(1300);
+        assertThat(Shop.metric(1300.01)).isEqualTo(1350);
+        assertThat(Shop.eighths(12 * 114.3)).isEqualTo(12);
+        assertThat(Shop.eighths(12 * 114.3 + 0.01)).isEqualTo(13);
+    }
+
+    /** By hand: 980 / 0.98 = 1000, and 50 at each end. */
+    @Test
+    void shrinkageAndStraighteningAreAdded() {
+        assertThat(Shop.needed(980, SampleFabric.heavyKnit())).isCloseTo(1100, within(1e-9));
+    }
+
+    /** By hand: 980 / 0.98 + 100 + 64. */
+    @Test
+    void aPrintedClothAddsOneRepeat() {
+        assertThat(Shop.needed(980, cloth(0.02, 64))).isCloseTo(1164, within(1e-9));
+    }
+
+    @Test
+    void clothThatShrinksToNothingIsRefused() {
+        assertThatThrownBy(() -> Shop.needed(980, cloth(1, 0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("shrinkage");
+    }
+
+    private static Fabric cloth(double shrinkage, double repeat) {
+        return new Fabric(
+                "printed knit",
+                1470,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0.6,
+                0.4,
+                LoadCurve.assumed(0.6),
+                LoadCurve.assumed(0.4),
+                OptionalDouble.empty(),
+                0,
+                shrinkage,
+                true,
+                repeat,
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+}
