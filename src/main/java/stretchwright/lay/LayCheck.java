@@ -19,6 +19,9 @@ import stretchwright.pattern.Piece;
  * and every copy, left and right, is there once.
  */
 final class LayCheck {
+    /** Rounding of a width that came from inches, mm. */
+    private static final double TINY = 1e-6;
+
     private final List<Piece> pieces;
     private final Fabric fabric;
     private final Lay lay;
@@ -49,7 +52,8 @@ final class LayCheck {
 
     private void cloth() {
         double width = fabric.usableWidth() / (lay.method() == Lay.Method.FOLDED ? 2 : 1);
-        if (lay.fabricWidth() > width || lay.fabricWidth() < width - 2 * Grid.STEP) {
+        double spare = width - lay.fabricWidth();
+        if (!(spare > -TINY && spare < Grid.STEP + TINY)) {
             fault("the lay is %.2f mm wide, the cloth %.2f mm", lay.fabricWidth(), width);
         }
         if (lay.floor() > lay.length()) {
