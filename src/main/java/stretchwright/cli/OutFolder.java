@@ -6,6 +6,7 @@ import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.util.List;
@@ -121,8 +122,8 @@ final class OutFolder {
                 step("write " + file.getKey(), () -> put(fresh, file.getKey(), file.getValue()));
             }
             step("swap", () -> swap(fresh));
-        } catch (AccessDeniedException | ReadOnlyFileSystemException e) {
-            refuse("may not be written.", "Name another folder.");
+        } catch (AccessDeniedException | ReadOnlyFileSystemException | NoSuchFileException e) {
+            refuse("cannot be written.", "Name another folder.");
         } finally {
             removeHook(hook);
             delete(fresh);

@@ -32,7 +32,7 @@ final class BottomLeft {
         this.rough = rough;
     }
 
-    /** Pairs of outlines compared so far. */
+    /** Positions tried and pairs of outlines compared so far; every order costs some, or a search could not end. */
     long work() {
         return work;
     }
@@ -84,6 +84,7 @@ final class BottomLeft {
 
     private Layout.Spot spot(Part part, int variant, Shape shape, long x) {
         blocked.clear();
+        work++;
         for (Layout.Spot other : lying) {
             Shape o = other.shape(rough);
             if (x + shape.minX < other.x() + o.maxX && other.x() + o.minX < x + shape.maxX) {

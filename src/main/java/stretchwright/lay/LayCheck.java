@@ -19,8 +19,8 @@ import stretchwright.pattern.Piece;
  * and every copy, left and right, is there once.
  */
 final class LayCheck {
-    /** Widths given in inches are doubles that end a hair beside the grid. */
-    private static final double ROUNDING = 1e-6;
+    /** Rounding of a width that came from inches, mm. */
+    private static final double TINY = 1e-6;
 
     private final List<Piece> pieces;
     private final Fabric fabric;
@@ -52,7 +52,8 @@ final class LayCheck {
 
     private void cloth() {
         double width = fabric.usableWidth() / (lay.method() == Lay.Method.FOLDED ? 2 : 1);
-        if (lay.fabricWidth() > width + ROUNDING || lay.fabricWidth() < width - 2 * Grid.STEP) {
+        double spare = width - lay.fabricWidth();
+        if (!(spare > -TINY && spare < Grid.STEP + TINY)) {
             fault("the lay is %.2f mm wide, the cloth %.2f mm", lay.fabricWidth(), width);
         }
         if (lay.floor() > lay.length()) {

@@ -25,7 +25,7 @@ import stretchwright.pattern.Style;
 public final class Laying {
     /** Corners left out while choosing among orders stand off no more than this, in units of 0.01 mm. */
     private static final double ROUGH = 50;
-    /** Pairs of outlines compared while choosing among orders; a fraction of a second (docs/maths/lay.md). */
+    /** Positions and pairs tried while choosing among orders; a fraction of a second (docs/maths/lay.md). */
     private static final long BUDGET = 150_000;
     /** Orders laid again with the true outlines. */
     private static final int KEPT = 3;

@@ -14,7 +14,7 @@ import stretchwright.ground.RandomStream;
  *
  * <p>First the orders by area, height, width and box; then, where there are few parts, every distinct order; then
  * seeded changes of the best order so far, with single parts held to one of their turns. All choices count work
- * (pairs of outlines compared), never the clock; the clock may only end the search between two orders.
+ * (positions tried, pairs of outlines compared), never the clock; the clock may only end the search between two orders.
  */
 final class Orders {
     /** All distinct orders of up to this many are walked through: 6 different parts, or 8 with pairs among them. */
@@ -35,7 +35,7 @@ final class Orders {
 
     /**
      * @param keep how many of the best layouts to keep
-     * @param budget pairs of outlines to compare at most; the order under way is finished
+     * @param budget positions and pairs of outlines to try at most; the order under way is finished
      * @param stop asked between orders
      * @param better told each layout shorter than all before
      */

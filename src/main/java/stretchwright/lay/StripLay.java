@@ -22,7 +22,7 @@ public final class StripLay {
     private StripLay() {}
 
     /**
-     * @param work pairs of outlines to compare at most; the order under way is finished
+     * @param work positions and pairs of outlines to try at most; the order under way is finished
      * @param stop asked between orders; the first order is always laid
      * @param better told of each layout shorter than all before, as it is found
      */

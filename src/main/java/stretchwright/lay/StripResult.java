@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param length the largest x of any corner
  * @param density area of all copies over strip height times length
- * @param work what was spent: pairs of outlines compared
+ * @param work what was spent: positions tried and pairs of outlines compared
  * @param history each layout shorter than all before: the work spent when it was found, and its length
  */
 public record StripResult(List<Placement> placements, double length, double density, long work, List<Step> history) {
