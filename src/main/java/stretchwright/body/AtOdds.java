@@ -58,6 +58,16 @@ final class AtOdds {
         return all;
     }
 
+    /**
+     * How far all values together lie from any body, in normal spreads: the squared distance (chi-squared with as many
+     * degrees of freedom as values) made normal by its cube root (Wilson and Hilferty, PNAS 17, 1931).
+     */
+    static double together(Known known) {
+        JointNormal.Agreement agreement = known.agreeing().agreement(known.logs());
+        double part = 2.0 / (9 * agreement.known().length);
+        return (Math.cbrt(agreement.distance() / agreement.known().length) - (1 - part)) / Math.sqrt(part);
+    }
+
     private static @org.jspecify.annotations.Nullable Odd worst(Known known, ToDoubleFunction<Odd> limit) {
         Odd worst = null;
         for (Odd odd : each(known)) {

@@ -12,8 +12,8 @@ import java.util.Arrays;
  */
 public final class GirthProfile {
     /**
-     * The thigh girth is taken at the gluteal furrow, below the crotch by 27.1 mm at a crotch height of 772 mm (1762
-     * women of 1988, in the mean) and 20 mm at 843 (1410 men): 3 % of the crotch height.
+     * The thigh girth is taken at the gluteal furrow, below the crotch by 27.1 mm at a crotch height of 771 mm (mean of
+     * 1762 women of 1988) and 22.8 mm at 837 (1410 men): 3.5 and 2.7 % of it, 3 % here.
      */
     static final double FURROW_BELOW_CROTCH = 0.03;
 

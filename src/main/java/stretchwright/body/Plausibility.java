@@ -26,6 +26,11 @@ final class Plausibility {
      */
     static final double IMPOSSIBLY_STOUT = 10;
 
+    /** Limit for the distance of all values together, and how many there must be for it to tell. */
+    static final double NO_BODY = 5.5;
+
+    static final int ENOUGH = 8;
+
     /** Spreads beyond which a second reading is suggested. */
     static final double UNUSUAL = 3.5;
 
@@ -99,7 +104,33 @@ final class Plausibility {
             Set<Measure> reported = order();
             reported.forEach(sound::remove);
             atOdds();
+            together();
         }
+    }
+
+    /** Many values, none far off alone, but together far from any body: measures of different people, say. */
+    private void together() {
+        Known known = Known.of(figure, age, sound);
+        if (!clean || sound.size() < ENOUGH || AtOdds.together(known) <= NO_BODY) {
+            return;
+        }
+        AtOdds.find(known, odd -> 0).stream()
+                .findFirst()
+                .ifPresent(odd -> report(
+                        KEY,
+                        String.format(
+                                Locale.ROOT,
+                                "the %d measures do not go together; the %s of %s mm and the %s of %s mm fit least.",
+                                sound.size(),
+                                odd.measure().term(),
+                                Remedy.plain(odd.mm()),
+                                odd.with().term(),
+                                Remedy.plain(known.mm(odd.with()))),
+                        String.format(
+                                Locale.ROOT,
+                                "Expected is a %s near %.0f mm; are all measures of the same person and in one unit?",
+                                odd.measure().term(),
+                                odd.expected())));
     }
 
     private boolean inRange(Measure measure, double mm, Map<Measure, Double> givenMm) {
@@ -158,7 +189,7 @@ final class Plausibility {
     }
 
     private Measure outOfOrder(Measure smaller, double low, Measure larger, double high) {
-        Measure wrong = off(smaller, low) >= off(larger, high) ? smaller : larger;
+        Measure wrong = leftWithout(smaller) <= leftWithout(larger) ? smaller : larger;
         Measure other = wrong == smaller ? larger : smaller;
         double mm = wrong == smaller ? low : high;
         Map<Measure, Double> others = new EnumMap<>(sound);
@@ -176,10 +207,10 @@ final class Plausibility {
         return wrong;
     }
 
-    private double off(Measure measure, double mm) {
-        Map<Measure, Double> others = new EnumMap<>(sound);
-        others.remove(measure);
-        return Math.abs(Remedy.offOf(measure, Known.of(figure, age, others)).applyAsDouble(mm));
+    /** How badly the others go together without this one. */
+    private double leftWithout(Measure measure) {
+        Known rest = Known.of(figure, age, sound).without(measure);
+        return rest.agreeing().agreement(rest.logs()).distance();
     }
 
     private void atOdds() {

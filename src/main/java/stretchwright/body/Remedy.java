@@ -55,11 +55,11 @@ final class Remedy {
         return mm -> (Math.log(mm) - middle) / spread;
     }
 
+    /** A length for people: whole mm where it is one (but for rounding), else to a tenth. */
     static String plain(double mm) {
-        return mm == Math.rint(mm) && Math.abs(mm) < 1e9
-                ? String.format(Locale.ROOT, "%.0f", mm)
-                : Double.isFinite(mm) && Math.abs(mm) < 1e9
-                        ? String.format(Locale.ROOT, "%.1f", mm)
-                        : Double.toString(mm);
+        if (!(Math.abs(mm) < 1e9)) {
+            return Double.toString(mm);
+        }
+        return String.format(Locale.ROOT, Math.abs(mm - Math.rint(mm)) < 0.05 ? "%.0f" : "%.1f", mm);
     }
 }

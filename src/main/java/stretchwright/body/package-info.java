@@ -3,7 +3,8 @@
  *
  * <p>In: measures in mm by ISO 8559-1 term, figure, age. Out: Body, or findings. Promise: every value says whether it
  * was given or estimated and how far to trust it; one girth profile that draft and fit share. Not here: cloth, boots.
- * Read first: Measure, Body.
+ * Read first: Measuring, Measure, Body.
+ * Maths and sources: docs/maths/body.md.
  */
 @NullMarked
 package stretchwright.body;

@@ -103,7 +103,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
 
     private static double lowestFor(TopCurves.Hook hook, double hipX, double crotch) {
         double extension = Math.abs(hook.point().x() - hipX);
-        return crotch + (1.15 * Math.max(0, hook.flare()) + 0.35) * extension;
+        return crotch + (1.1 * Math.max(0, hook.flare()) + 0.2) * extension;
     }
 
     private static OptionalDouble heightFor(TopCurves curves, double fullness, double hip, double target) {

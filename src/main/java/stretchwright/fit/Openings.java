@@ -38,8 +38,9 @@ final class Openings {
             hem = Math.min(hem, narrowest(pattern));
         }
         out.add(opening(HEM, hem, heel, Math.min(cloth, hemSeam)));
+        boolean rolled = boot.isPresent() && boot.get().dressing() == Boot.Dressing.LEG_FIRST;
         double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
-        out.add(opening(LEG, narrowest(pattern), leg, cloth));
+        out.add(opening(LEG, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
         return out;
     }
 
@@ -48,7 +49,16 @@ final class Openings {
         return new FitReport.Opening(name, relaxed, mustPass, needed, allowed, needed <= allowed);
     }
 
-    /** The narrowest flat width of the leg below the knee. */
+    /** What is pulled up past the calf: the leg from the crotch down to the calf's own level. */
+    private static double narrowestDownToCalf(Pattern pattern) {
+        return pattern.levels().stream()
+                .filter(l -> !l.name().wholeBody() && l.name().compareTo(Level.Name.CALF) <= 0)
+                .mapToDouble(Level::width)
+                .min()
+                .orElseThrow();
+    }
+
+    /** The narrowest flat width of the leg below the knee: rolled up for lacing, all of it lies round the calf. */
     private static double narrowest(Pattern pattern) {
         return pattern.levels().stream()
                 .filter(l -> l.name().compareTo(Level.Name.KNEE) > 0)

@@ -45,6 +45,7 @@ final class ReportResults {
                     .put("region", p.region())
                     .put("direction", p.direction())
                     .put("needed", Numbers.share(p.needed()))
+                    .put("neededIfStuck", Numbers.share(p.neededIfStuck()))
                     .put("available", Numbers.share(p.available()))
                     .put("passes", p.passes());
         }

@@ -7,6 +7,9 @@ import java.util.OptionalDouble;
 import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
+import stretchwright.body.Measuring;
+import stretchwright.draft.Draft;
+import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
 import stretchwright.lay.Lay;
@@ -19,25 +22,21 @@ import stretchwright.print.Printing;
 import stretchwright.sewing.Planning;
 import stretchwright.sewing.SewingPlan;
 
-/** The real rooms, joined. Until a room is merged its method says so and does nothing else. */
+/** The real rooms, joined. */
 final class Rooms implements Stages {
-    private static IllegalStateException notJoined(String room) {
-        return new IllegalStateException("the room " + room + " is not joined yet");
-    }
-
     @Override
     public Optional<Body> body(Figure figure, OptionalDouble age, Map<Measure, Double> given, Findings findings) {
-        throw notJoined("body");
+        return Measuring.body(figure, age, given, findings);
     }
 
     @Override
     public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
-        throw notJoined("draft");
+        return Draft.of(body, make.fabric(), make.boot(), make.style(), findings);
     }
 
     @Override
     public FitReport fit(Pattern pattern, Body body, MakeFile make) {
-        throw notJoined("fit");
+        return FitCheck.of(pattern, body, make.fabric(), make.boot(), make.style(), make.machines());
     }
 
     @Override

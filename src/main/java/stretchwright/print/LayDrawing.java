@@ -134,7 +134,7 @@ final class LayDrawing {
     }
 
     private void words(Placement p, Piece piece, Point from, Point to) {
-        double room = 0.5 * scale * piece.cutLine().box().width();
+        double room = 0.42 * scale * piece.cutLine().box().width();
         String name = name(p, piece);
         double size = Math.min(4, 4 * room / Letters.width(name, 4));
         Point middle = from.towards(to, 0.5);

@@ -115,7 +115,7 @@ final class Letters {
     }
 
     private static String inOrderSeen(String text) {
-        Bidi bidi = new Bidi(text, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT);
+        Bidi bidi = new Bidi(text, Bidi.DIRECTION_LEFT_TO_RIGHT);
         int runs = bidi.getRunCount();
         byte[] levels = new byte[runs];
         String[] parts = new String[runs];

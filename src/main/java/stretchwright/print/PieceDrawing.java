@@ -186,7 +186,7 @@ final class PieceDrawing {
         Point direction = edge.line().directionAt(along);
         boolean upright = direction.x() > 1e-9 || (Math.abs(direction.x()) <= 1e-9 && direction.y() > 0);
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
-        double inside = upright ? 1.8 : 1.8 + 0.75 * SMALL;
+        double inside = upright ? 2.2 : 2.2 + 0.75 * SMALL;
         Point at = edge.line().at(along).plus(direction.left().times(inside));
         drawing.text(
                 new Writing(Ink.SEW, at, upright ? degrees : degrees - 180, SMALL, Writing.Align.MIDDLE, edge.name()));

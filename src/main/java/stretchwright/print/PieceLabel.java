@@ -18,7 +18,7 @@ import stretchwright.pattern.Piece;
 final class PieceLabel {
     private static final double[] SIZES = {6, 5, 4.5, 4, 3.5, 3, 2.6, 2.2};
     private static final double[] WIDTHS = {0, 110, 160, 220, 300};
-    private static final double AIR = 1.5;
+    private static final double AIR = 3;
 
     private PieceLabel() {}
 

@@ -9,7 +9,9 @@ import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
@@ -27,8 +29,11 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
     private static final double GAP = 8;
     private static final double STEP = 15;
 
-    /** Half the thickest line, so that the outermost cut line is drawn whole. */
-    private static final double RIM = 1;
+    /** How far the rough outline of the search may stray from the drawn one, mm. */
+    private static final double ROUGHNESS = 0.8;
+
+    /** Half the thickest line and the roughness, so that the outermost cut line is drawn whole. */
+    private static final double RIM = 2;
 
     private static final GeometryFactory SHAPES = new GeometryFactory();
     private static final Comparator<Plane> FEWEST = Comparator.<Plane>comparingInt(p -> p.sheets.size())
@@ -41,7 +46,7 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
             Polygon turned = piece.cutLine().placed(false, degrees, Point.ORIGIN);
             Point move = new Point(x - turned.box().minX(), y - turned.box().minY());
             Motion motion = new Motion(degrees, move);
-            Polygon outline = new Polygon(motion.apply(piece.cutLine().points()));
+            Polygon outline = new Polygon(motion.apply(rough(piece.cutLine().points())));
             return new Spot(piece, motion, outline, outline.box());
         }
 
@@ -53,10 +58,7 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
         }
 
         Geometry shape() {
-            List<Coordinate> ring = new ArrayList<>();
-            outline.points().forEach(p -> ring.add(new Coordinate(p.x(), p.y())));
-            ring.add(ring.get(0));
-            return SHAPES.createLinearRing(ring.toArray(new Coordinate[0]));
+            return ring(outline.points());
         }
     }
 
@@ -71,7 +73,25 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
             }
         }
         Plane best = tries.stream().min(FEWEST).orElseThrow();
-        return best.shortened();
+        return best.exact().shortened();
+    }
+
+    /** A curve's many chords would only slow the search down. */
+    private static List<Point> rough(List<Point> outline) {
+        Coordinate[] kept =
+                DouglasPeuckerSimplifier.simplify(ring(outline), ROUGHNESS).getCoordinates();
+        List<Point> out = new ArrayList<>();
+        for (int i = 0; i < kept.length - 1; i++) {
+            out.add(new Point(kept[i].x, kept[i].y));
+        }
+        return out.size() < 3 ? outline : out;
+    }
+
+    private static LinearRing ring(List<Point> outline) {
+        List<Coordinate> corners = new ArrayList<>();
+        outline.forEach(p -> corners.add(new Coordinate(p.x(), p.y())));
+        corners.add(corners.get(0));
+        return SHAPES.createLinearRing(corners.toArray(new Coordinate[0]));
     }
 
     private static Plane filled(List<Piece> pieces, Paper sheet, double degrees) {
@@ -166,6 +186,20 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
         double x = spots.stream().mapToDouble(s -> s.box().maxX()).max().orElse(0);
         double y = spots.stream().mapToDouble(s -> s.box().maxY()).max().orElse(0);
         return new Point(x, y);
+    }
+
+    /** The pieces as drawn in place of their rough outlines, and the sheets on which those show. */
+    private Plane exact() {
+        List<Spot> drawn = spots.stream()
+                .map(s -> {
+                    Polygon outline =
+                            new Polygon(s.motion().apply(s.piece().cutLine().points()));
+                    return new Spot(s.piece(), s.motion(), outline, outline.box());
+                })
+                .toList();
+        Point far = extent(drawn);
+        Tiles covering = Tiles.covering(tiles.sheet(), far.x() + RIM, far.y() + RIM);
+        return new Plane(covering, drawn, shown(covering, drawn));
     }
 
     private Plane shortened() {

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /**
@@ -63,15 +62,16 @@ final class FitAdults {
         columns.addAll(ONLY_1988.values());
         Joint older = Joint.of(everything, rows1988.logs(columns));
         Joint newer = Joint.of(both, rows2012.logs(List.copyOf(BOTH.values())));
-        double[] halfWay = halve(older.means(both), newer.means(both), 1);
+        double[] halfWay = halve(older.means(both), newer.means(both));
         RealMatrix pooled = older.cov(both, both).add(newer.cov(both, both)).scalarMultiply(0.5);
         Joint joint = new Joint(both, halfWay, pooled);
 
         double[] population = populationShift(joint, older, newer);
         RealMatrix slopes = older.slopes(only, both);
-        double[] means = halve(older.means(only), slopes.operate(population), 0.5);
+        double[] means = older.means(only);
+        double[] moved = slopes.operate(population);
         for (int i = 0; i < means.length; i++) {
-            means[i] = older.mean()[older.at(only.get(i))] + slopes.operate(population)[i] / 2;
+            means[i] += moved[i] / 2;
         }
         joint = joint.append(only, means, both, slopes, older.left(only, both));
         for (int i = 0; i < both.size(); i++) {
@@ -81,9 +81,9 @@ final class FitAdults {
         return withAnkleHeight(withMidThigh(joint, college));
     }
 
-    private static double[] halve(double[] a, double[] b, double scale) {
+    private static double[] halve(double[] a, double[] b) {
         double[] half = new double[a.length];
-        Arrays.setAll(half, i -> scale * (a[i] + b[i]) / 2);
+        Arrays.setAll(half, i -> (a[i] + b[i]) / 2);
         return half;
     }
 
@@ -106,17 +106,8 @@ final class FitAdults {
     private static final double MID_THIGH_LEVEL = 1 - 36 * 0.68 / 514;
 
     static Joint withMidThigh(Joint joint, Rows college) {
-        Joint sample = Joint.of(
-                List.of("mid", "thigh", "knee"),
-                college.logs(List.of("mid_thigh_girth_mm", "proximal_thigh_girth_mm", "knee_girth_mm")));
-        RealMatrix toShape = MatrixUtils.createRealMatrix(new double[][] {{1, 0, -1}, {0, 1, -1}});
-        RealMatrix shape = toShape.multiply(sample.cov()).multiply(toShape.transpose());
-        double weight = shape.getEntry(0, 1) / shape.getEntry(1, 1);
-        double left = shape.getEntry(0, 0) - weight * shape.getEntry(0, 1);
-        double factor = MID_THIGH_LEVEL
-                * Math.exp(sample.mean()[0] - weight * sample.mean()[1] - (1 - weight) * sample.mean()[2]);
-        return joint.derive(
-                "mid-thigh girth", factor, ordered("thigh girth", weight, "knee girth", 1 - weight), Math.sqrt(left));
+        return Between.of(college, "mid_thigh_girth_mm", "proximal_thigh_girth_mm", "knee_girth_mm")
+                .derive(joint, "mid-thigh girth", "thigh girth", "knee girth", MID_THIGH_LEVEL, 1);
     }
 
     static Map<String, Double> ordered(String first, double weight, String second, double other) {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -130,9 +129,5 @@ final class FitBodies {
         return new Growth(
                 points.stream().mapToDouble(p -> p[0]).toArray(),
                 points.stream().mapToDouble(p -> p[1]).toArray());
-    }
-
-    static Map<Measure, Survey.Range> none() {
-        return new EnumMap<>(Measure.class);
     }
 }

@@ -187,19 +187,11 @@ final class FitChildren {
         return FitAdults.withAnkleHeight(FitAdults.withMidThigh(with, college));
     }
 
-    /** Knee girth between thigh and calf girth in logs, as in adults. */
+    /** Knee girth between thigh and calf girth, as in the adults of 1988. */
     private static Joint withKneeGirth(Joint joint, Rows women, Rows men) {
-        Ratio knee =
-                Ratio.of(women, "knee_girth_mm", "calf_girth_mm").and(Ratio.of(men, "knee_girth_mm", "calf_girth_mm"));
-        Ratio thigh = Ratio.of(women, "thigh_girth_mm", "calf_girth_mm")
-                .and(Ratio.of(men, "thigh_girth_mm", "calf_girth_mm"));
-        double weight = 0.4; // least squares of log(knee/calf) on log(thigh/calf) in the women of 1988 gives 0.4
-        double factor = knee.mean() / Math.pow(thigh.mean(), weight);
-        return joint.derive(
-                "knee girth",
-                factor,
-                FitAdults.ordered("thigh girth", weight, "calf girth", 1 - weight),
-                1.5 * knee.sd());
+        return Between.of(women, "knee_girth_mm", "thigh_girth_mm", "calf_girth_mm")
+                .and(Between.of(men, "knee_girth_mm", "thigh_girth_mm", "calf_girth_mm"))
+                .derive(joint, "knee girth", "thigh girth", "calf girth", 1, 1.5);
     }
 
     /**

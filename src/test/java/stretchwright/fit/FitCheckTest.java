@@ -91,6 +91,25 @@ class FitCheckTest {
         assertThat(after.openings().get(0).passes()).isTrue();
     }
 
+    /** An ankle hem is pulled over the heel, never over the calf; only a leg rolled up for lacing lies round the calf. */
+    @Test
+    void anAnkleHemNeedNotPassTheCalf() {
+        Style ankle = new Style(
+                Style.Leg.ANKLE, 0, 65, OptionalDouble.empty(), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        Pattern pattern = Draft.of(
+                        SampleBody.smallAdult(),
+                        SampleFabric.heavyKnit(),
+                        Optional.empty(),
+                        ankle,
+                        new Findings("test"))
+                .orElseThrow();
+        FitReport report = FitCheck.of(
+                pattern, SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), ankle, OVERLOCK);
+        double calf = pattern.level(Level.Name.CALF).orElseThrow().width();
+        assertThat(report.openings().get(2).relaxed()).isCloseTo(calf, within(0.01));
+        assertThat(report.stops()).isFalse();
+    }
+
     @Test
     void aZigzagHemLimitsWhatTheClothCouldDo() {
         Fabric stretchy = SampleFabric.with(1470, 0.90, 0.70, true);
