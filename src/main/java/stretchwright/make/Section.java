@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Grid;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
 
@@ -149,7 +150,7 @@ final class Section {
         return choice(key, List.of(true, false), b -> b.toString());
     }
 
-    /** A length in mm; a bare number is in the unit of the file. */
+    /** A length in mm, on the 0.01 mm grid (58 in is 1473.2 mm to the last digit); a bare number is in the file's unit. */
     OptionalDouble length(String key, Limits.Range range) {
         Optional<String> text = text(key);
         if (text.isEmpty()) {
@@ -161,7 +162,8 @@ final class Section {
         OptionalDouble mm = Quantities.length(text.get(), unit.orElse(Unit.MM));
         String remedy = "Write a number in " + unit.map(Unit::symbol).orElse("the file's unit")
                 + ", or with its own unit: \"13 1/2 in\", \"4 cm\" (mm, cm, m, in, yd).";
-        return within(key, text.get(), mm, "a length", remedy, range, this::shownLength);
+        OptionalDouble read = within(key, text.get(), mm, "a length", remedy, range, this::shownLength);
+        return read.isPresent() ? OptionalDouble.of(Grid.snap(read.getAsDouble())) : read;
     }
 
     /** A share: "60 %" gives 0.6. */
