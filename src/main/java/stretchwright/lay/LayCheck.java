@@ -12,7 +12,7 @@ import stretchwright.ground.Polygon;
 import stretchwright.pattern.Piece;
 
 /**
- * Whether a lay holds, from its placements alone, in whole units of 0.01 mm: shares nothing with the way it was found.
+ * Whether a lay holds, from its placements alone, in whole units of 0.01 mm: independent of the search, with which it only shares the unfolding of fold pieces.
  *
  * <p>Out: one sentence for each fault; none when no two cut lines overlap (touching is allowed), all lie inside the
  * cloth, the grain runs along the selvage, pieces on one-way cloth lie the same way up, pieces on the fold lie on it,
