@@ -4,8 +4,19 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 
-/** A wearer's body: every measure of {@link Measure}, given or estimated. */
-public record Body(Figure figure, OptionalDouble age, Map<Measure, Value> values) {
+/**
+ * A wearer's body: every measure of {@link Measure}, given or estimated.
+ *
+ * @param seated whether the wearer sits all day: the draft lengthens the back and shortens the front
+ * @param values where the legs differ, of the body as a whole (the mean of both)
+ * @param legs how the legs differ
+ */
+public record Body(Figure figure, OptionalDouble age, boolean seated, Map<Measure, Value> values, Legs legs) {
+    /** A standing wearer with two legs alike. */
+    public Body(Figure figure, OptionalDouble age, Map<Measure, Value> values) {
+        this(figure, age, false, values, Legs.ALIKE);
+    }
+
     public Body {
         Map<Measure, Value> all = new EnumMap<>(values);
         for (Measure measure : Measure.values()) {
@@ -31,5 +42,18 @@ public record Body(Figure figure, OptionalDouble age, Map<Measure, Value> values
 
     public boolean isGiven(Measure measure) {
         return value(measure).origin() == Value.Origin.GIVEN;
+    }
+
+    /** The body with both legs like this one. */
+    public Body leg(Side side) {
+        Map<Measure, Value> all = new EnumMap<>(values);
+        all.putAll(legs.own(side));
+        Legs both = new Legs(Map.of(), Map.of(Side.LEFT, legs.hard(side), Side.RIGHT, legs.hard(side)));
+        return new Body(figure, age, seated, all, both);
+    }
+
+    /** Whether this girth is that of a hard socket or brace on both legs; ask {@link #leg} first where they differ. */
+    public boolean isHard(Measure measure) {
+        return legs.hard(Side.LEFT).contains(measure) && legs.hard(Side.RIGHT).contains(measure);
     }
 }
