@@ -6,13 +6,16 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import stretchwright.cli.Commands;
+import stretchwright.cli.ServeDoor;
+import stretchwright.web.Server;
 
-/** The program's entry: hands the arguments to the command door. Output is UTF-8 whatever the terminal's setting. */
+/** The program's entry: hands the arguments to the command door, and the page door to its serve command. Output is UTF-8 whatever the terminal's setting. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(Commands.run(utf8(FileDescriptor.out), utf8(FileDescriptor.err), args));
+        ServeDoor door = port -> Server.start(port).map(server -> new ServeDoor.Served(server.address(), server::stop));
+        System.exit(Commands.run(door, utf8(FileDescriptor.out), utf8(FileDescriptor.err), args));
     }
 
     private static PrintWriter utf8(FileDescriptor to) {

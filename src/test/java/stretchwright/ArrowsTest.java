@@ -35,7 +35,7 @@ class ArrowsTest {
                     "make",
                     Set.of("ground", "body", "fabric", "boot", "pattern", "draft", "fit", "lay", "sewing", "print")),
             Map.entry("cli", Set.of("ground", "make", "print", "lay")),
-            Map.entry("web", Set.of("ground", "make", "print")));
+            Map.entry("web", Set.of("ground", "make", "print", "body", "pattern", "fabric", "fit", "lay", "sewing")));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

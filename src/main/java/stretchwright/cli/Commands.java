@@ -1,6 +1,7 @@
 package stretchwright.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -51,14 +52,24 @@ public final class Commands implements Callable<Integer> {
 
     /** Runs one command line and gives its exit code. */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
-        return run(Jobs.real(), out, err, args);
+        return run(Jobs.real(), Optional.empty(), out, err, args);
+    }
+
+    /** The same, with the page door behind the serve command. */
+    public static int run(ServeDoor door, PrintWriter out, PrintWriter err, String... args) {
+        return run(Jobs.real(), Optional.of(door), out, err, args);
     }
 
     static int run(Jobs jobs, PrintWriter out, PrintWriter err, String... args) {
+        return run(jobs, Optional.empty(), out, err, args);
+    }
+
+    private static int run(Jobs jobs, Optional<ServeDoor> door, PrintWriter out, PrintWriter err, String... args) {
         Commands root = new Commands();
         CommandLine line = new CommandLine(root);
         line.addSubcommand("make", new MakeCommand(root, jobs));
         line.addSubcommand("lay", new LayCommand(root));
+        door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(root, d)));
         line.setOut(out);
         line.setErr(err);
         line.setParameterExceptionHandler((e, a) -> wrongArguments(e, err));

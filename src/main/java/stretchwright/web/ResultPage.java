@@ -1,0 +1,171 @@
+package stretchwright.web;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stretchwright.body.Measure;
+import stretchwright.body.Value;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Unit;
+import stretchwright.make.Made;
+import stretchwright.print.Document;
+import stretchwright.sewing.SewingPlan;
+
+/** A make as the page shows it: numbers as texts, in the maker's unit. */
+public record ResultPage(String id, Made made) {
+
+    /** One verdict; the sign tells it apart without colour. */
+    public record Verdict(String severity, String sign, String about, String words) {}
+
+    public record File(String name, String kind, String size) {}
+
+    public String name() {
+        return made.make().name();
+    }
+
+    public String wearer() {
+        return made.make().wearer();
+    }
+
+    public boolean stops() {
+        return made.stops();
+    }
+
+    public String lengthUnit() {
+        return made.make().unit().symbol();
+    }
+
+    public List<Verdict> verdicts() {
+        return made.fit().verdicts().stream()
+                .sorted(Comparator.comparing(FitReport.Verdict::severity))
+                .map(v -> new Verdict(
+                        v.severity().word(), sign(v.severity()), v.about(), (v.message() + " " + v.remedy()).strip()))
+                .toList();
+    }
+
+    private static String sign(FitReport.Severity severity) {
+        return switch (severity) {
+            case STOP -> "\u2716";
+            case CAUTION -> "\u25B2";
+            case NOTE -> "\u2022";
+        };
+    }
+
+    /** Level, girth, width, stretch across, along, pressure. */
+    public List<List<String>> levels() {
+        return made.fit().levels().stream()
+                .map(l -> List.of(
+                        l.level().word() + (l.level().wholeBody() ? " (whole)" : " (one leg)"),
+                        length(l.girth()),
+                        length(l.width()),
+                        percent(l.across()),
+                        percent(l.along()),
+                        String.format(Locale.ROOT, "%.2f", l.pressure()) + (l.assumed() ? " (indication)" : "")))
+                .toList();
+    }
+
+    /** Opening, at rest, must pass, needed, allowed, passes. */
+    public List<List<String>> openings() {
+        return made.fit().openings().stream()
+                .map(o -> List.of(
+                        o.opening(),
+                        length(o.relaxed()),
+                        length(o.mustPass()),
+                        percent(o.needed()),
+                        percent(o.allowed()),
+                        o.passes() ? "passes" : "does not pass"))
+                .toList();
+    }
+
+    /** Term, value, given or estimated, spread. */
+    public List<List<String>> measures() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Measure m : Measure.values()) {
+            Value v = made.body().value(m);
+            rows.add(List.of(
+                    m.term(),
+                    length(v.mm()),
+                    v.origin() == Value.Origin.GIVEN ? "given" : "estimated",
+                    "\u00B1 " + length(v.spread())));
+        }
+        return rows;
+    }
+
+    public List<SewingPlan.Operation> steps() {
+        return made.sewing().operations();
+    }
+
+    public String work() {
+        return String.format(
+                Locale.ROOT,
+                "%d steps, %.0f minutes for a practised sewer from cut pieces, changes of machine: %d.",
+                steps().size(),
+                made.sewing().minutes(),
+                made.sewing().changeovers());
+    }
+
+    public List<String> toBuy() {
+        List<String> lines = new ArrayList<>();
+        double mm = made.lay().buy();
+        lines.add(String.format(
+                Locale.ROOT,
+                "Fabric: %.2f m (%.2f yd), %s %s wide between the selvages. The lay itself needs %.2f m.",
+                mm / 1000,
+                Math.ceil(Unit.YD.fromMm(mm) * 100 - 1e-9) / 100,
+                length(made.make().fabric().usableWidth()),
+                lengthUnit(),
+                made.lay().length() / 1000));
+        made.make()
+                .fabric()
+                .onHand()
+                .ifPresent(have -> lines.add(String.format(
+                        Locale.ROOT,
+                        "On hand: %.2f m. %s",
+                        have / 1000,
+                        have >= mm ? "That is enough." : "That is less; look at the lay before you cut.")));
+        made.make()
+                .fabric()
+                .price()
+                .ifPresent(p ->
+                        lines.add(String.format(Locale.ROOT, "Price of the fabric: %.2f", p.perMetre() * mm / 1000)));
+        made.sewing()
+                .thread()
+                .forEach((machine, metres) ->
+                        lines.add(String.format(Locale.ROOT, "Thread, %s: %.0f m", machine, Math.ceil(metres))));
+        return lines;
+    }
+
+    public String lay() {
+        return String.format(
+                Locale.ROOT,
+                "Laid %s: %.2f m long, %.0f %% of the cloth used.",
+                made.lay().method().word(),
+                made.lay().length() / 1000,
+                made.lay().use() * 100);
+    }
+
+    public List<File> files() {
+        return made.documents().stream()
+                .map(d -> new File(
+                        d.name(),
+                        d.kind() + (d.pages() > 1 ? ", " + d.pages() + " pages" : ""),
+                        (d.bytes().length + 1023) / 1024 + " kB"))
+                .toList();
+    }
+
+    Optional<Document> document(String name) {
+        return made.documents().stream().filter(d -> d.name().equals(name)).findFirst();
+    }
+
+    private String length(double mm) {
+        Unit unit = made.make().unit();
+        int decimals = unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2;
+        return String.format(Locale.ROOT, "%." + decimals + "f", unit.fromMm(mm));
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", share * 100);
+    }
+}

@@ -1,0 +1,187 @@
+package stretchwright.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.util.JavalinBindException;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Progress;
+import stretchwright.make.Make;
+import stretchwright.make.MakeFile;
+import stretchwright.print.Document;
+
+/**
+ * The room's entry: the page on the loopback address.
+ *
+ * <p>In: a port, 0 for any free one. Out: a running server with its address. Promise: the form becomes the text of a
+ * make file and goes the way of the make command, so the page knows no rule of its own; nothing is written to disk.
+ */
+public final class Server {
+    private static final int STOP_MILLIS = 3000;
+
+    private final Results results = new Results();
+    private final TemplateEngine pages =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, null, "stretchwright.web.pages");
+    private final Javalin app;
+
+    private Server(int port) {
+        app = Javalin.create(c -> {
+            c.jetty.host = "127.0.0.1";
+            c.jetty.port = port;
+            c.jetty.modifyServer(s -> s.setStopTimeout(STOP_MILLIS));
+            c.startup.showJavalinBanner = false;
+            c.http.prefer405over404 = true;
+            routes(c);
+        });
+    }
+
+    /** Starts; empty where the port cannot be had. */
+    public static Optional<Server> start(int port) {
+        Server server = new Server(port);
+        try {
+            server.app.start();
+            return Optional.of(server);
+        } catch (JavalinBindException e) {
+            server.app.stop();
+            return Optional.empty();
+        }
+    }
+
+    public String address() {
+        return "http://127.0.0.1:" + app.port() + "/";
+    }
+
+    public void stop() {
+        app.stop();
+    }
+
+    private void routes(JavalinConfig c) {
+        c.routes.before(Guard::check);
+        c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
+        c.routes.post("/make", this::make);
+        c.routes.get(
+                "/make/{id}",
+                ctx -> show(
+                        ctx, "result.jte", new ResultPage(id(ctx), result(ctx).made())));
+        c.routes.get(
+                "/make/{id}/form",
+                ctx -> show(ctx, "form.jte", new FormPage(result(ctx).form(), List.of())));
+        c.routes.get("/make/{id}/make.yaml", this::makeText);
+        c.routes.get("/make/{id}/all.zip", this::zip);
+        c.routes.get("/make/{id}/file/{name}", this::file);
+        c.routes.get("/look.css", ctx -> resource(ctx, "look.css", "text/css"));
+        c.routes.get("/comfort.js", ctx -> resource(ctx, "comfort.js", "text/javascript"));
+        plain(c, 400, "This could not be read", "Go back to the form and try again.");
+        plain(c, 403, "Not from here", "This page answers this computer only, under 127.0.0.1 or localhost.");
+        plain(c, 404, "Nothing here", "The makes are kept only while the program runs, the last 20 of them.");
+        plain(c, 405, "Not like that", "Use the form.");
+        plain(c, 413, "Too large", "A form of more than 200 kB is not read.");
+        plain(
+                c,
+                500,
+                "A fault of the program",
+                "The window in which it runs says more. Your input is still in the form" + " when you go back.");
+    }
+
+    private void plain(JavalinConfig c, int status, String title, String words) {
+        c.routes.error(status, ctx -> {
+            StringOutput out = new StringOutput();
+            pages.render("plain.jte", Map.of("title", title, "words", words), out);
+            ctx.html(out.toString());
+        });
+    }
+
+    /** Answers with a redirect (303), so that reloading the result or going back to it never sends the form again. */
+    private void make(Context ctx) throws IOException {
+        Form form = new Form(Guard.form(ctx));
+        String text = form.makeText();
+        try {
+            MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            String id = results.keep(new Results.Result(form, text, Make.run(make, Progress.silent())));
+            ctx.redirect("/make/" + id, HttpStatus.SEE_OTHER);
+        } catch (BadInput e) {
+            ctx.status(422);
+            show(ctx, "form.jte", new FormPage(form, e.findings()));
+        }
+    }
+
+    private void show(Context ctx, String template, Object page) {
+        StringOutput out = new StringOutput();
+        pages.render(template, page, out);
+        ctx.html(out.toString());
+    }
+
+    private static String id(Context ctx) {
+        return ctx.pathParam("id");
+    }
+
+    private Results.Result result(Context ctx) {
+        return results.find(id(ctx)).orElseThrow(NotFoundResponse::new);
+    }
+
+    private void file(Context ctx) {
+        String name = ctx.pathParam("name");
+        Document document =
+                new ResultPage(id(ctx), result(ctx).made()).document(name).orElseThrow(NotFoundResponse::new);
+        String type = name.endsWith(".svg")
+                ? "image/svg+xml"
+                : name.endsWith(".pdf") ? "application/pdf" : "application/json";
+        if (name.endsWith(".svg")) {
+            // the drawing carries its own styles
+            ctx.header(
+                    "Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
+        }
+        ctx.contentType(type).result(document.bytes());
+    }
+
+    private void makeText(Context ctx) {
+        download(ctx, "make.yaml", "application/yaml", result(ctx).makeText().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void zip(Context ctx) throws IOException {
+        Results.Result result = result(ctx);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            for (Document d : result.made().documents()) {
+                entry(zip, d.name(), d.bytes());
+            }
+            entry(zip, "make.yaml", result.makeText().getBytes(StandardCharsets.UTF_8));
+        }
+        download(ctx, "stretchwright.zip", "application/zip", bytes.toByteArray());
+    }
+
+    private static void entry(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
+        ZipEntry entry = new ZipEntry(name);
+        // a fixed date: the same make gives the same bytes
+        entry.setTimeLocal(java.time.LocalDateTime.of(2026, 1, 1, 0, 0));
+        zip.putNextEntry(entry);
+        zip.write(bytes);
+        zip.closeEntry();
+    }
+
+    private static void download(Context ctx, String name, String type, byte[] bytes) {
+        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
+        ctx.contentType(type).result(bytes);
+    }
+
+    private static void resource(Context ctx, String name, String type) throws IOException {
+        try (InputStream in = Objects.requireNonNull(Server.class.getResourceAsStream("/stretchwright/web/" + name))) {
+            ctx.contentType(type + "; charset=utf-8").result(in.readAllBytes());
+        }
+    }
+}

@@ -1,0 +1,204 @@
+package stretchwright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.Socket;
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import stretchwright.ground.Progress;
+import stretchwright.make.Made;
+import stretchwright.make.Make;
+import stretchwright.make.MakeFile;
+import stretchwright.print.Document;
+
+/** The page over real HTTP. */
+class ServerTest {
+    private static Server server;
+    private static final HttpClient HTTP = HttpClient.newHttpClient();
+
+    @BeforeAll
+    static void start() {
+        server = Server.start(0).orElseThrow();
+    }
+
+    @AfterAll
+    static void stop() {
+        server.stop();
+    }
+
+    @Test
+    void theFirstPageHoldsTheExampleAndTellsTheBrowserWhatToRefuse() throws Exception {
+        HttpResponse<String> page = get("");
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body()).contains("<html lang=\"en\">", "value=\"Rowan\"", "value=\"96.1\"", "Waist girth");
+        assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
+                .startsWith("default-src 'none'");
+        assertThat(page.headers().firstValue("Cache-Control")).contains("no-store");
+    }
+
+    @Test
+    void theExampleInTheFormIsTheExampleFile() throws IOException {
+        MakeFile file = Make.read("x", Files.readAllBytes(Path.of("examples/evening-practice.yaml")));
+        MakeFile form = Make.read("x", Form.example().makeText().getBytes(StandardCharsets.UTF_8));
+        assertThat(form).usingRecursiveComparison().isEqualTo(file);
+    }
+
+    @Test
+    void aPressShowsTheResultAndItsFilesAreThoseOfTheCommand() throws Exception {
+        HttpResponse<String> answer = post(example());
+        assertThat(answer.statusCode()).isEqualTo(303);
+        String at = answer.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
+        String page = get(at).body();
+        assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
+        byte[] yaml = bytes(at + "/make.yaml");
+        Made made = Make.run(Make.read("form", yaml), Progress.silent());
+        assertThat(page).contains(made.sewing().operations().get(0).name());
+        Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
+        assertThat(zipped).hasSize(made.documents().size() + 1);
+        for (Document d : made.documents()) {
+            assertThat(bytes(at + "/file/" + d.name())).as(d.name()).isEqualTo(d.bytes());
+            assertThat(zipped.get(d.name())).as("zipped " + d.name()).isEqualTo(d.bytes());
+        }
+        assertThat(get(at + "/form").body()).contains("value=\"Rowan\"");
+        assertThat(get(at + "/file/nothing.pdf").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void findingsStandAtTheirFieldsWithWhatWasTyped() throws Exception {
+        Map<String, List<String>> typed = example();
+        typed.put("wearer.measurements.hip girth", List.of("ninety"));
+        typed.put("fabric.stretch across", List.of("sixty"));
+        typed.remove("fabric.usable width");
+        HttpResponse<String> answer = post(typed);
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body())
+                .contains("value=\"ninety\"", "value=\"sixty\"", "id=\"wearer-measurements-hip-girth-wrong\"")
+                .contains("id=\"fabric-stretch-across-wrong\"", "id=\"fabric-usable-width-wrong\"")
+                .contains("href=\"#wearer-measurements-hip-girth\"")
+                .doesNotContain("id=\"fabric-stretch-along-wrong\"");
+        assertThat(answer.body().split("autofocus", -1))
+                .as("one place takes the focus")
+                .hasSize(2);
+    }
+
+    @Test
+    void hostileNamesAreTextOnly() throws Exception {
+        String nasty = "\"><script>alert(1)</script> ' \\ : # \u202Eabc \uD83D\uDE00";
+        Map<String, List<String>> typed = example();
+        typed.put("name", List.of(nasty));
+        typed.put("wearer.age", List.of("x"));
+        assertThat(post(typed).body()).contains("&lt;script>").doesNotContain("<script>alert");
+        MakeFile read = Make.read(
+                "x",
+                new Form(Map.of(
+                                "name",
+                                List.of(nasty),
+                                "unit",
+                                List.of("cm"),
+                                "wearer.figure",
+                                List.of("woman"),
+                                "wearer.measurements.hip girth",
+                                List.of("96"),
+                                "fabric.usable width",
+                                List.of("147"),
+                                "fabric.stretch across",
+                                List.of("60"),
+                                "fabric.stretch along",
+                                List.of("45")))
+                        .makeText()
+                        .getBytes(StandardCharsets.UTF_8));
+        assertThat(read.name()).isEqualTo(nasty);
+        typed.put("name", List.of("n".repeat(10_000)));
+        assertThat(post(typed).statusCode()).isEqualTo(422);
+    }
+
+    @Test
+    void whatIsNotAskedForIsRefusedWithAPlainPage() throws Exception {
+        assertThat(get("make/nothing").statusCode()).isEqualTo(404);
+        assertThat(get("make/nothing").body()).contains("<h1>Nothing here</h1>");
+        assertThat(get("make").statusCode()).isIn(404, 405);
+        Map<String, List<String>> large = Map.of("name", List.of("n".repeat(300_000)));
+        assertThat(post(large).statusCode()).isEqualTo(413);
+        HttpRequest foreign = HttpRequest.newBuilder(URI.create(server.address() + "make"))
+                .header("Origin", "http://elsewhere.example")
+                .POST(HttpRequest.BodyPublishers.ofString("name=x"))
+                .build();
+        assertThat(HTTP.send(foreign, HttpResponse.BodyHandlers.ofString()).statusCode())
+                .isEqualTo(403);
+    }
+
+    @Test
+    void aForeignHostIsRefused() throws Exception {
+        int port = URI.create(server.address()).getPort();
+        try (Socket socket = new Socket("127.0.0.1", port)) {
+            String request = "GET / HTTP/1.1\r\nHost: elsewhere.example:" + port + "\r\nConnection: close\r\n\r\n";
+            socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(answer).startsWith("HTTP/1.1 403").doesNotContain("Rowan");
+        }
+    }
+
+    @Test
+    void aTakenPortIsToldByAnEmptyAnswer() {
+        assertThat(Server.start(URI.create(server.address()).getPort())).isEmpty();
+    }
+
+    private static Map<String, List<String>> example() {
+        return new LinkedHashMap<>(Form.example().typed());
+    }
+
+    private static HttpResponse<String> get(String path) throws Exception {
+        return HTTP.send(request(path).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static byte[] bytes(String path) throws Exception {
+        return HTTP.send(request(path).build(), HttpResponse.BodyHandlers.ofByteArray())
+                .body();
+    }
+
+    private static HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(URI.create(server.address() + path));
+    }
+
+    private static HttpResponse<String> post(Map<String, List<String>> typed) throws Exception {
+        List<String> pairs = new ArrayList<>();
+        typed.forEach((key, values) -> values.forEach(v -> pairs.add(coded(key) + "=" + coded(v))));
+        HttpRequest request = request("make")
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(pairs.stream().collect(Collectors.joining("&"))))
+                .build();
+        return HTTP.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static String coded(String text) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    }
+
+    private static Map<String, byte[]> unzipped(byte[] bytes) throws IOException {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
+            for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
+                files.put(e.getName(), zip.readAllBytes());
+            }
+        }
+        return files;
+    }
+}
