@@ -4,7 +4,7 @@ import java.util.Locale;
 import stretchwright.ground.Unit;
 
 /** Numbers as people read them, the same in every country. */
-final class Amounts {
+public final class Amounts {
     /** Cloth is sold by the eighth of a yard in the US: 114.3 mm (trade-values section 10). */
     private static final double EIGHTH_OF_A_YARD = 914.4 / 8;
 
@@ -33,7 +33,7 @@ final class Amounts {
     }
 
     /** As a shop cuts it: "1.35 m or 1 1/2 yd". */
-    static String toBuy(double mm) {
+    public static String toBuy(double mm) {
         return number(mm / 1000, 2) + " m or " + yards(mm);
     }
 

@@ -10,6 +10,7 @@ import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.make.Made;
+import stretchwright.print.Amounts;
 import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
@@ -111,9 +112,8 @@ public record ResultPage(String id, Made made) {
         double mm = made.lay().buy();
         lines.add(String.format(
                 Locale.ROOT,
-                "Fabric: %.2f m (%.2f yd), %s %s wide between the selvages. The lay itself needs %.2f m.",
-                mm / 1000,
-                Math.ceil(Unit.YD.fromMm(mm) * 100 - 1e-9) / 100,
+                "Fabric: %s, %s %s wide between the selvages. The lay itself needs %.2f m.",
+                Amounts.toBuy(mm),
                 length(made.make().fabric().usableWidth()),
                 lengthUnit(),
                 made.lay().length() / 1000));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Point;
 import stretchwright.ground.RandomStream;
@@ -90,6 +91,7 @@ class FloorTest {
     }
 
     /** Random tilings have a known length with no waste: cut a cloth into rectangles, and ask for the floor. */
+    @Tag("slow")
     @Test
     void neverExceedsAPerfectTiling() {
         for (int seed = 0; seed < 300; seed++) {
