@@ -1,6 +1,7 @@
 package stretchwright.body;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -48,6 +49,14 @@ public record Body(Figure figure, OptionalDouble age, boolean seated, Map<Measur
     public Body leg(Side side) {
         Map<Measure, Value> all = new EnumMap<>(values);
         all.putAll(legs.own(side));
+        // a longer leg lifts what is above it by as much: the seat is the body's own
+        double longer = all.getOrDefault(Measure.CROTCH_HEIGHT, value(Measure.CROTCH_HEIGHT))
+                        .mm()
+                - mm(Measure.CROTCH_HEIGHT);
+        for (Measure above : List.of(Measure.WAIST_HEIGHT, Measure.HIP_HEIGHT)) {
+            Value v = value(above);
+            all.put(above, new Value(v.mm() + longer, v.origin(), v.spread()));
+        }
         Legs both = new Legs(Map.of(), Map.of(Side.LEFT, legs.hard(side), Side.RIGHT, legs.hard(side)));
         return new Body(figure, age, seated, all, both);
     }

@@ -1,6 +1,7 @@
 package stretchwright.draft;
 
 import java.util.List;
+import stretchwright.ground.Grid;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
@@ -36,7 +37,17 @@ final class Bands {
         return Piece.of("waistband", 1, false, true, edges, grain(edges), notches, List.of(fold(edges)));
     }
 
-    static Piece cuff(double width, double height, Style style) {
+    /** One cuff cut twice; two that differ where the legs' lower ends do. */
+    static List<Piece> cuffs(List<Piece> legs, double height, Style style) {
+        double first = legs.get(0).edge("hem").length();
+        double last = legs.get(legs.size() - 1).edge("hem").length();
+        if (Grid.units(first) == Grid.units(last)) {
+            return List.of(cuff("cuff", 2, first, height, style));
+        }
+        return List.of(cuff("left cuff", 1, first, height, style), cuff("right cuff", 1, last, height, style));
+    }
+
+    private static Piece cuff(String name, int cut, double width, double height, Style style) {
         double end = style.allowance(Seam.Role.CUFF_ENDS);
         List<Edge> edges =
                 rectangle(width, 2 * height, style.allowance(Seam.Role.CUFF_JOIN), "right end", end, "left end", end);
@@ -45,7 +56,7 @@ final class Bands {
         List<Notch> notches = List.of(
                 LegPiece.notch("centre", lower, lower.length() / 2, Notch.Mark.SINGLE),
                 LegPiece.notch("centre", upper, upper.length() / 2, Notch.Mark.SINGLE));
-        return Piece.of("cuff", 2, false, false, edges, grain(edges), notches, List.of(fold(edges)));
+        return Piece.of(name, cut, false, false, edges, grain(edges), notches, List.of(fold(edges)));
     }
 
     private static List<Edge> rectangle(

@@ -2,106 +2,90 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
-import stretchwright.ground.Path;
-import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 
 /**
- * Drafts the pattern of a pair of stretch leggings without side seam: one leg piece (cut as a mirrored pair), a
- * straight folded waistband, a folded cuff. The method is docs/maths/draft.md.
+ * Drafts the pattern of a pair of stretch leggings without side seam: one leg piece (cut as a mirrored pair), or a left
+ * and a right one where the legs differ; a straight folded waistband; a folded cuff. The method is docs/maths/draft.md.
  */
 public final class Draft {
     private Draft() {}
 
     /** The pattern, on the 0.01 mm grid; empty where findings say which measures are at odds. */
     public static Optional<Pattern> of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Findings findings) {
-        Pattern.Reductions r = Reducing.of(fabric, style.hold());
+        Pattern.Reductions r = Reducing.of(fabric, style.hold(), body.seated());
+        Order order = new Order(body, fabric, boot, style, r);
         Frame frame = Frame.of(body, style, r);
-        double crotchWidth = frame.crotchWidth(body.mm(Measure.THIGH_GIRTH) * (1 - r.across()));
-        LegLine line = LegLine.of(body, fabric, boot, style, r, crotchWidth);
-        if (!HeightsCheck.pass(line, body, boot, findings)) {
-            return Optional.empty();
+        if (body.legs().alike()) {
+            return Leg.draft(order.on(body.leg(Side.LEFT)), frame, findings).map(leg -> pair(order, leg));
         }
-        LegCurves curves = new LegCurves(line, frame);
-        Path front = curves.inseam(-1, 0);
-        double drop = Inseams.backDrop(curves, front.length());
-        Path back = curves.inseam(1, drop);
-        Optional<Top> top = Top.solve(
-                body,
-                style,
-                r,
-                frame,
-                new TopCurves.Hook(front.start(), curves.flareAtCrotch(-1, 0)),
-                new TopCurves.Hook(back.start(), curves.flareAtCrotch(1, drop)),
-                findings);
-        return top.map(t -> assemble(body, style, r, line, curves, front, back, t));
+        return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
     }
 
-    private static Pattern assemble(
-            Body body,
-            Style style,
-            Pattern.Reductions r,
-            LegLine line,
-            LegCurves curves,
-            Path front,
-            Path back,
-            Top top) {
-        Piece leg = LegPiece.of(line, curves, front, back, top, style, r, body);
-        double topEdge = 2 * leg.edge("waist edge").length();
-        double band = Math.min(body.mm(Measure.WAIST_GIRTH) * (1 - r.waistband()), topEdge);
-        if (style.dropBelowWaist() > 0) {
-            band = Math.min(Frame.topGirth(body, style) * (1 - r.waistband()), topEdge);
-        }
+    private static Pattern pair(Order order, Leg leg) {
+        Piece piece = leg.piece("leg", 2, true);
+        return assemble(order, List.of(piece), List.of(leg), List.of(""));
+    }
+
+    /** Two legs apart: each follows its own leg of the body, and both meet at the crotch seam of the body's mean. */
+    private static Optional<Pattern> different(Order order, Frame frame, Leg mean, Findings findings) {
+        List<Leg> legs = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
-        pieces.add(leg);
-        pieces.add(Bands.waistband(band, style));
-        style.cuffHeight().ifPresent(h -> pieces.add(Bands.cuff(leg.edge("hem").length(), h, style)));
-        return new Pattern(pieces, Joins.of(pieces, style), levels(body, r, line, curves, top, leg, band), r);
-    }
-
-    private static List<Level> levels(
-            Body body, Pattern.Reductions r, LegLine line, LegCurves curves, Top top, Piece leg, double band) {
-        Path front = leg.edge("front inseam").line();
-        Path back = leg.edge("back inseam").line();
-        List<Level> out = new ArrayList<>();
-        out.add(new Level(Level.Name.WAIST, body.mm(Measure.WAIST_HEIGHT) * (1 - r.along()), band));
-        out.add(new Level(Level.Name.HIP, top.hipHeight(), 2 * hipWidth(leg, top.hipHeight())));
-        out.add(new Level(
-                Level.Name.CROTCH,
-                front.start().y(),
-                back.end().x() - front.start().x()));
-        List<Node> below = new ArrayList<>(line.leg());
-        below.add(line.narrow());
-        for (Node node : below) {
-            if (node.level() != null
-                    && node.level() != Level.Name.CROTCH
-                    && node.level() != Level.Name.HEM
-                    && node.height() > curves.endHeight() + 1) {
-                out.add(new Level(node.level(), node.height(), widthAt(front, back, node.height())));
+        for (Side side : Side.values()) {
+            Optional<Leg> leg = Leg.matching(order.on(order.body().leg(side)), frame, mean, findings);
+            if (leg.isEmpty()) {
+                return Optional.empty();
             }
+            legs.add(leg.get());
+            Piece drawn = leg.get().piece(side.word() + " leg", 1, false);
+            pieces.add(side == Side.LEFT ? drawn : Mirror.of(drawn));
         }
-        out.add(new Level(Level.Name.HEM, line.hemHeight(), leg.edge("hem").length()));
-        return out;
+        return Optional.of(assemble(order, pieces, legs, List.of("left", "right")));
     }
 
-    private static double widthAt(Path front, Path back, double height) {
-        Point a = front.at(front.alongAtHeight(height));
-        Point b = back.at(back.alongAtHeight(height));
-        return b.x() - a.x();
+    private static Pattern assemble(Order order, List<Piece> legPieces, List<Leg> legs, List<String> names) {
+        Style style = order.style();
+        double topEdge = Joins.around(legPieces, "waist edge");
+        double band = Math.min(
+                Frame.topGirth(order.body(), style) * (1 - order.reductions().waistband()), topEdge);
+        List<Piece> pieces = new ArrayList<>(legPieces);
+        pieces.add(Bands.waistband(band, style));
+        style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(legPieces, h, style)));
+        List<Level> levels = new ArrayList<>();
+        levels.add(new Level(
+                Level.Name.WAIST,
+                order.body().mm(Measure.WAIST_HEIGHT) * (1 - order.reductions().along()),
+                band));
+        for (int i = 0; i < legs.size(); i++) {
+            levels.addAll(legs.get(i).levels(names.get(i)));
+        }
+        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions());
     }
 
-    private static double hipWidth(Piece leg, double height) {
-        Path front = leg.edge("front crotch").line();
-        Path back = leg.edge("back crotch").line();
-        return widthAt(front, back, height);
+    /** What a leg is drafted from. */
+    record Order(Body body, Fabric fabric, Optional<Boot> boot, Style style, Pattern.Reductions reductions) {
+        Order on(Body other) {
+            return new Order(other, fabric, boot, style, reductions);
+        }
+
+        /** Height of the leg's top edge on the flat piece, mm. */
+        double waist() {
+            return (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()) * (1 - reductions.along());
+        }
+    }
+
+    static void atOdds(Findings findings, String key, String remedy, String format, Object... values) {
+        findings.add(key, String.format(Locale.ROOT, format, values), remedy);
     }
 }

@@ -10,43 +10,78 @@ import stretchwright.pattern.Style;
 final class Joins {
     private Joins() {}
 
-    static List<Seam> of(List<Piece> pieces, Style style) {
-        Piece leg = pieces.get(0);
-        Piece band = pieces.get(1);
+    static List<Seam> of(List<Piece> pieces, List<Piece> legs, Style style) {
+        Piece left = legs.get(0);
+        Piece right = legs.get(legs.size() - 1);
+        Piece band = pieces.get(legs.size());
+        List<Piece> cuffs = pieces.subList(legs.size() + 1, pieces.size());
         List<Seam> seams = new ArrayList<>();
-        seams.add(seam(
-                style, Seam.Role.FRONT_RISE, "front rise", 1, side(leg, "front crotch"), side(leg, "front crotch")));
-        seams.add(seam(style, Seam.Role.BACK_RISE, "back rise", 1, side(leg, "back crotch"), side(leg, "back crotch")));
-        seams.add(seam(style, Seam.Role.INSEAM, "inseam", 2, side(leg, "front inseam"), side(leg, "back inseam")));
-        seams.add(seam(
-                style,
-                Seam.Role.WAISTBAND_ENDS,
-                "waistband ends",
-                1,
-                side(band, "centre back end"),
-                side(band, "centre back end")));
-        seams.add(seam(
-                style,
-                Seam.Role.WAISTBAND_JOIN,
-                "waistband join",
-                1,
-                ring(leg, "waist edge"),
-                ring(band, "lower edge")));
-        if (pieces.size() > 2) {
-            Piece cuff = pieces.get(2);
-            seams.add(
-                    seam(style, Seam.Role.CUFF_ENDS, "cuff ends", 2, side(cuff, "left end"), side(cuff, "right end")));
-            seams.add(seam(style, Seam.Role.CUFF_JOIN, "cuff join", 2, side(leg, "hem"), side(cuff, "lower edge")));
-        } else {
-            seams.add(new Seam(
-                    Seam.Role.HEM,
-                    "hem",
-                    List.of(side(leg, "hem")),
-                    0,
-                    leg.edge("hem").allowance(),
-                    2));
+        for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
+            String edge = rise == Seam.Role.FRONT_RISE ? "front crotch" : "back crotch";
+            String name = rise == Seam.Role.FRONT_RISE ? "front rise" : "back rise";
+            seams.add(seam(style, rise, name, 1, side(left, edge), side(right, edge)));
         }
+        each(
+                legs,
+                "leg",
+                (leg, which, times) -> seams.add(seam(
+                        style,
+                        Seam.Role.INSEAM,
+                        which + "inseam",
+                        times,
+                        side(leg, "front inseam"),
+                        side(leg, "back inseam"))));
+        Seam.Side end = side(band, "centre back end");
+        seams.add(seam(style, Seam.Role.WAISTBAND_ENDS, "waistband ends", 1, end, end));
+        Seam.Side top = new Seam.Side(left.name(), "waist edge", around(legs, "waist edge"));
+        Seam.Side lower = new Seam.Side(
+                band.name(), "lower edge", 2 * band.edge("lower edge").length());
+        seams.add(seam(style, Seam.Role.WAISTBAND_JOIN, "waistband join", 1, top, lower));
+        if (cuffs.isEmpty()) {
+            each(
+                    legs,
+                    "leg",
+                    (leg, which, times) -> seams.add(new Seam(
+                            Seam.Role.HEM,
+                            which + "hem",
+                            List.of(side(leg, "hem")),
+                            0,
+                            leg.edge("hem").allowance(),
+                            times)));
+            return seams;
+        }
+        each(
+                cuffs,
+                "cuff",
+                (cuff, which, times) -> seams.add(seam(
+                        style,
+                        Seam.Role.CUFF_ENDS,
+                        which + "cuff ends",
+                        times,
+                        side(cuff, "left end"),
+                        side(cuff, "right end"))));
+        each(legs, "leg", (leg, which, times) -> {
+            Piece cuff = which.startsWith("right") ? cuffs.get(cuffs.size() - 1) : cuffs.get(0);
+            seams.add(seam(
+                    style,
+                    Seam.Role.CUFF_JOIN,
+                    which + "cuff join",
+                    times,
+                    side(leg, "hem"),
+                    side(cuff, "lower edge")));
+        });
         return seams;
+    }
+
+    private interface ForEach {
+        void add(Piece piece, String which, int times);
+    }
+
+    /** One piece that is cut twice gives a seam that is sewn twice; a left and a right one give a seam each. */
+    private static void each(List<Piece> pieces, String noun, ForEach action) {
+        for (Piece piece : pieces) {
+            action.add(piece, piece.name().replace(noun, ""), piece.cut());
+        }
     }
 
     private static Seam seam(Style style, Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
@@ -57,8 +92,8 @@ final class Joins {
         return new Seam.Side(piece.name(), edge, piece.edge(edge).length());
     }
 
-    /** Both halves: the two leg tops, or the half band and its mirror image. */
-    private static Seam.Side ring(Piece piece, String edge) {
-        return new Seam.Side(piece.name(), edge, 2 * piece.edge(edge).length());
+    /** Length of an edge of the legs all the way round the body. */
+    static double around(List<Piece> legs, String edge) {
+        return legs.stream().mapToDouble(p -> p.cut() * p.edge(edge).length()).sum();
     }
 }

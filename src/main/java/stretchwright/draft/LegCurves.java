@@ -34,6 +34,10 @@ final class LegCurves {
         int n = line.leg().size();
         height = line.leg().stream().mapToDouble(Node::height).toArray();
         double[] wanted = line.leg().stream().mapToDouble(Node::width).toArray();
+        boolean[] firm = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            firm[i] = line.leg().get(i).firm();
+        }
         int knee = kneeIndex();
         double middle = frame.crotchMiddle(wanted[0]);
         double lean = middle / 2 / (height[0] - height[knee]);
@@ -46,7 +50,7 @@ final class LegCurves {
         double turn = line.turn() - (line.flare().isPresent() ? 0 : SQUARE_END);
         for (int round = 0; round < THROAT_ROUNDS; round++) {
             wanted[n - 1] = line.narrow().width() + 2 * drop;
-            width = ValleyFit.fit(height, wanted, Math.min(knee, n - 2), margin);
+            width = ValleyFit.fit(height, wanted, firm, Math.min(knee, n - 2), margin);
             drop = turn * throatSlope(width) / 4;
         }
         half = new double[n];

@@ -36,22 +36,21 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
     static LegLine of(
             Body body, Fabric fabric, Optional<Boot> boot, Style style, Pattern.Reductions r, double crotchWidth) {
         double flat = 1 - r.along();
-        double tight = 1 - r.across();
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
         double knee = body.mm(Measure.KNEE_HEIGHT);
         double cuff = style.cuffHeight().orElse(0);
         double hem = hemHeight(body, boot) * flat;
         double end = hem + cuff;
 
-        List<Node> body0 = new ArrayList<>();
-        body0.add(new Node(crotch * flat, crotchWidth, Level.Name.CROTCH));
-        body0.add(new Node((crotch + knee) / 2 * flat, body.mm(Measure.MID_THIGH_GIRTH) * tight, Level.Name.MID_THIGH));
-        body0.add(new Node(knee * flat, body.mm(Measure.KNEE_GIRTH) * tight, Level.Name.KNEE));
-        body0.add(new Node(body.mm(Measure.CALF_HEIGHT) * flat, body.mm(Measure.CALF_GIRTH) * tight, Level.Name.CALF));
+        List<Node> onBody = new ArrayList<>();
+        onBody.add(new Node(crotch * flat, crotchWidth, Level.Name.CROTCH, body.isHard(Measure.THIGH_GIRTH)));
+        onBody.add(node(body, (crotch + knee) / 2 * flat, Measure.MID_THIGH_GIRTH, Level.Name.MID_THIGH, r));
+        onBody.add(node(body, knee * flat, Measure.KNEE_GIRTH, Level.Name.KNEE, r));
+        onBody.add(node(body, body.mm(Measure.CALF_HEIGHT) * flat, Measure.CALF_GIRTH, Level.Name.CALF, r));
 
         if (boot.isEmpty()) {
             Node narrow = new Node(end, ankleWidth(body, fabric, r), Level.Name.ANKLE);
-            return assemble(body0, narrow, Optional.empty(), hem);
+            return assemble(onBody, narrow, Optional.empty(), hem);
         }
         Boot b = boot.get();
         Node flare = new Node(end, hemWidth(b, fabric, r), Level.Name.HEM);
@@ -61,9 +60,18 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
                 ? new Node(top, bootTopWidth(b, body, fabric, r), Level.Name.BOOT_TOP)
                 : new Node(ankle, ankleWidth(body, fabric, r), Level.Name.ANKLE);
         if (narrow.height() - end < SHORTEST_FLARE) {
-            return assemble(body0, new Node(end, flare.width(), Level.Name.HEM), Optional.empty(), hem);
+            return assemble(onBody, new Node(end, flare.width(), Level.Name.HEM), Optional.empty(), hem);
         }
-        return assemble(body0, narrow, Optional.of(flare), hem);
+        return assemble(onBody, narrow, Optional.of(flare), hem);
+    }
+
+    private static Node node(Body body, double height, Measure girth, Level.Name level, Pattern.Reductions r) {
+        return new Node(height, flat(body, girth, r), level, body.isHard(girth));
+    }
+
+    /** A girth of the leg as cut: reduced, but not where it is that of a hard socket or brace. */
+    static double flat(Body body, Measure girth, Pattern.Reductions r) {
+        return body.mm(girth) * (body.isHard(girth) ? 1 : 1 - r.across());
     }
 
     private static LegLine assemble(List<Node> body, Node narrow, Optional<Node> flare, double hem) {
@@ -101,8 +109,6 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
     }
 
     private static double ankleWidth(Body body, Fabric fabric, Pattern.Reductions r) {
-        return Math.max(
-                body.mm(Measure.ANKLE_GIRTH) * (1 - r.across()),
-                Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric));
+        return Math.max(flat(body, Measure.ANKLE_GIRTH, r), Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric));
     }
 }

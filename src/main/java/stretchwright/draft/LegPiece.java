@@ -2,7 +2,6 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
@@ -11,7 +10,6 @@ import stretchwright.pattern.Grain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
-import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
@@ -26,15 +24,11 @@ final class LegPiece {
 
     private LegPiece() {}
 
-    static Piece of(
-            LegLine line,
-            LegCurves curves,
-            Path front,
-            Path back,
-            Top top,
-            Style style,
-            Pattern.Reductions r,
-            Body body) {
+    static Piece of(String name, int cut, boolean mirrored, Leg leg) {
+        Style style = leg.order().style();
+        Path front = leg.front();
+        Path back = leg.back();
+        Top top = leg.top();
         Path hem = Path.of(front.end(), back.end());
         double hemAllowance = style.cuffHeight().isPresent()
                 ? style.allowance(Seam.Role.CUFF_JOIN)
@@ -52,15 +46,17 @@ final class LegPiece {
         notches.add(notch("side", edges.get(3), edges.get(3).length() / 2, Notch.Mark.SINGLE));
         notches.add(notch("centre", edges.get(0), edges.get(0).length() / 2, Notch.Mark.SINGLE));
         mark("hip", top.hipHeight(), edges.get(4), edges.get(2), marks);
-        level("knee", body.mm(Measure.KNEE_HEIGHT) * (1 - r.along()), edges, notches, marks);
-        if (line.narrow().level() == Level.Name.BOOT_TOP) {
-            level("boot top", line.narrow().height(), edges, notches, marks);
+        double knee = leg.order().body().mm(Measure.KNEE_HEIGHT)
+                * (1 - leg.order().reductions().along());
+        level("knee", knee, edges, notches, marks);
+        if (leg.line().narrow().level() == Level.Name.BOOT_TOP) {
+            level("boot top", leg.line().narrow().height(), edges, notches, marks);
         }
-        double low = curves.endHeight();
+        double low = leg.curves().endHeight();
         double high = top.hipHeight();
         Grain grain = new Grain(
                 new Point(0, low + 0.2 * (high - low)).onGrid(), new Point(0, low + 0.85 * (high - low)).onGrid());
-        return Piece.of("leg", 2, true, false, edges, grain, notches, marks);
+        return Piece.of(name, cut, mirrored, false, edges, grain, notches, marks);
     }
 
     private static void crotchNotches(List<Edge> edges, List<Notch> notches) {

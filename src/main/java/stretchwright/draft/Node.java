@@ -1,5 +1,6 @@
 package stretchwright.draft;
 
+import org.jspecify.annotations.Nullable;
 import stretchwright.pattern.Level;
 
 /**
@@ -8,9 +9,10 @@ import stretchwright.pattern.Level;
  * @param height flat, mm
  * @param width flat width of the leg, mm
  * @param level the level of the report it stands for, or null where it only shapes the curve
+ * @param firm a hard socket or brace is worn here: the width is not to be changed for the curve's sake
  */
-record Node(double height, double width, Level.@org.jspecify.annotations.Nullable Name level) {
-    Node withWidth(double other) {
-        return new Node(height, other, level);
+record Node(double height, double width, Level.@Nullable Name level, boolean firm) {
+    Node(double height, double width, Level.@Nullable Name level) {
+        this(height, width, level, false);
     }
 }

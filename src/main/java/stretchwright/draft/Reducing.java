@@ -38,11 +38,12 @@ final class Reducing {
 
     private Reducing() {}
 
-    static Pattern.Reductions of(Fabric fabric, Style.Hold hold) {
+    /** Who sits all day gets the leg's full length: a bent knee needs it (common practice, no source). */
+    static Pattern.Reductions of(Fabric fabric, Style.Hold hold, boolean seated) {
         double leg = Math.min(MOST_STRAIN, share(hold) * fabric.stretchAcross());
         return new Pattern.Reductions(
                 reduction(leg),
-                Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong())),
+                seated ? 0 : Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong())),
                 Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.stretchAlong())),
                 Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * leg)),
                 reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())));

@@ -9,7 +9,26 @@ final class Roots {
     /** Far below the 0.01 mm grid. */
     private static final double ACCURACY = 1e-7;
 
+    private static final int STEPS = 24;
+
     private Roots() {}
+
+    /**
+     * The highest root between low and high: the bracket is looked for from the top down, in equal steps, so that a
+     * function that misbehaves far below does not hide it.
+     */
+    static OptionalDouble highest(DoubleUnaryOperator f, double low, double high) {
+        double upper = high;
+        for (int i = 1; i <= STEPS && upper > low; i++) {
+            double lower = high + (low - high) * i / STEPS;
+            OptionalDouble root = between(f, lower, upper);
+            if (root.isPresent()) {
+                return root;
+            }
+            upper = lower;
+        }
+        return OptionalDouble.empty();
+    }
 
     /** The root between low and high; empty where the function has the same sign at both. */
     static OptionalDouble between(DoubleUnaryOperator f, double low, double high) {

@@ -14,10 +14,11 @@ import stretchwright.pattern.Style;
  * The top of the leg, solved: the hook's fullness so that the side keeps its measured height, the height of the centre
  * front so that the whole crotch seam has its target length.
  *
+ * @param fullness of both hooks
  * @param correction how far the waist edge at the side lies above its measured place, mm; 0 where the hook could take
  *     the whole length
  */
-record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, double correction) {
+record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, double fullness, double correction) {
     private static final double LEAST_FULLNESS = 0.40;
     private static final double MOST_FULLNESS = 0.78;
 
@@ -29,6 +30,14 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
 
     /** Centre back over centre front: 3 % of the hip girth (drafting method section 3). */
     private static final double TILT_PER_HIP = 0.03;
+
+    /**
+     * Who sits all day needs more behind and less in front: the back 40 mm higher, the front 20 mm lower, the middles of
+     * the ranges people give (back 30 to 50, front 15 to 30; common practice, no source).
+     */
+    private static final double SEATED_TILT = 60;
+
+    private static final double SEATED_LENGTH = 20;
 
     private static final double LEAST_TILT = 10;
     private static final double MOST_TILT = 65;
@@ -55,7 +64,8 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                     "Measure both from the floor, barefoot; or choose a higher rise.");
             return Optional.empty();
         }
-        double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch());
+        double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch())
+                + (body.seated() ? SEATED_LENGTH : 0);
         TopCurves curves = new TopCurves(frame, hip, tilt(body), front, back);
 
         double fullness = fullness(curves, hip, waist, target);
@@ -78,13 +88,46 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         }
         double h = height.getAsDouble();
         return Optional.of(new Top(
-                curves.frontCrotch(h, fullness), curves.backCrotch(h, fullness), curves.waistEdge(h), hip, correction));
+                curves.frontCrotch(h, fullness),
+                curves.backCrotch(h, fullness),
+                curves.waistEdge(h),
+                hip,
+                fullness,
+                correction));
     }
 
     /** Centre back above centre front, mm; more where the back of the crotch was measured longer than usual. */
     private static double tilt(Body body) {
         double usual = TILT_PER_HIP * body.mm(Measure.HIP_GIRTH);
-        return Math.max(LEAST_TILT, Math.min(MOST_TILT, usual));
+        return Math.max(LEAST_TILT, Math.min(MOST_TILT, usual)) + (body.seated() ? SEATED_TILT : 0);
+    }
+
+    /**
+     * The top of a leg whose crotch curves must be as long as those of another top, so that a left and a right leg that
+     * differ can be sewn together.
+     */
+    static Optional<Top> matching(
+            Top other, double waist, Frame frame, double hipHeight, TopCurves.Hook front, TopCurves.Hook back) {
+        double hip = hipLine(hipHeight, waist, frame, front, back);
+        double wantFront = other.frontCrotch.length();
+        double wantBack = other.backCrotch.length();
+        TopCurves level = new TopCurves(frame, hip, 0, front, back);
+        OptionalDouble h = Roots.highest(
+                y -> level.frontCrotch(y, other.fullness).length() - wantFront, level.lowestFront(), hip + wantFront);
+        OptionalDouble backHeight = Roots.highest(
+                y -> level.backCrotch(y, other.fullness).length() - wantBack, level.lowestBack(), hip + wantBack);
+        if (h.isEmpty() || backHeight.isEmpty()) {
+            return Optional.empty();
+        }
+        double y = h.getAsDouble();
+        TopCurves curves = new TopCurves(frame, hip, backHeight.getAsDouble() - y, front, back);
+        return Optional.of(new Top(
+                curves.frontCrotch(y, other.fullness),
+                curves.backCrotch(y, other.fullness),
+                curves.waistEdge(y),
+                hip,
+                other.fullness,
+                curves.sideHeight(y) - waist));
     }
 
     /**
@@ -107,7 +150,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
     }
 
     private static OptionalDouble heightFor(TopCurves curves, double fullness, double hip, double target) {
-        return Roots.between(h -> curves.length(h, fullness) - target, curves.lowestWaist(), hip + target);
+        return Roots.highest(h -> curves.length(h, fullness) - target, curves.lowestWaist(), hip + target);
     }
 
     /** The fullness that leaves the side at its measured height; a bound of it where none does. */

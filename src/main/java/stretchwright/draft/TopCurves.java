@@ -41,9 +41,15 @@ final class TopCurves {
 
     /** The lowest centre front at which the straight parts still run up more than half as far as they lean in. */
     double lowestWaist() {
-        return hipHeight
-                + 8
-                + LEAST_RISE_PER_LEAN * Math.max(Math.abs(frame.slantFront()), Math.abs(frame.slantBack()));
+        return Math.max(lowestFront(), lowestBack());
+    }
+
+    double lowestFront() {
+        return hipHeight + 8 + LEAST_RISE_PER_LEAN * Math.abs(frame.slantFront());
+    }
+
+    double lowestBack() {
+        return hipHeight + 8 + LEAST_RISE_PER_LEAN * Math.abs(frame.slantBack());
     }
 
     Point waistFront(double height) {

@@ -11,15 +11,19 @@ package stretchwright.draft;
 final class ValleyFit {
     private static final int SWEEPS = 400;
 
+    /** A firm width gives way to its neighbours by this share of what they would give. */
+    private static final double FIRM = 0.01;
+
     private ValleyFit() {}
 
     /**
      * @param height from the top down, falling
      * @param width wanted
+     * @param firm which widths are not to give way
      * @param valley index of the interval with the least slope
      * @param margin by how much slopes must differ, one value per inner node
      */
-    static double[] fit(double[] height, double[] width, int valley, double[] margin) {
+    static double[] fit(double[] height, double[] width, boolean[] firm, int valley, double[] margin) {
         int inner = width.length - 2;
         double[][] row = new double[inner][];
         double[] bound = new double[inner];
@@ -32,7 +36,7 @@ final class ValleyFit {
         }
         double[] weight = new double[width.length];
         for (int i = 0; i < width.length; i++) {
-            weight[i] = width[i] * width[i];
+            weight[i] = width[i] * width[i] * (firm[i] ? FIRM : 1);
         }
         double[] x = width.clone();
         double[] dual = new double[inner];

@@ -1,10 +1,17 @@
 package stretchwright.fit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import stretchwright.body.Body;
+import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Machine;
@@ -15,17 +22,52 @@ import stretchwright.pattern.Style;
 public final class FitCheck {
     private FitCheck() {}
 
+    /** One leg of the pattern on that leg of the body; where the legs are alike there is one view for both. */
+    private record View(Pattern pattern, Body body) {}
+
     public static FitReport of(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
-        List<FitReport.LevelFit> levels = Levels.of(pattern, body, fabric, boot, style);
-        List<FitReport.Opening> openings = Openings.of(pattern, body, fabric, boot, machines);
-        List<FitReport.Pose> poses = Poses.of(levels, fabric);
-        List<FitReport.Verdict> verdicts = new ArrayList<>();
-        verdicts.addAll(Judge.openings(openings, fabric));
-        verdicts.addAll(Judge.levels(levels, fabric));
-        verdicts.addAll(Judge.poses(poses));
-        verdicts.addAll(GarmentJudge.of(pattern, body, fabric, boot, style, poses));
-        verdicts.sort(java.util.Comparator.comparing(FitReport.Verdict::severity));
-        return new FitReport(levels, openings, poses, verdicts);
+        Set<FitReport.LevelFit> levels = new LinkedHashSet<>();
+        List<FitReport.Opening> openings = new ArrayList<>();
+        List<FitReport.Pose> poses = new ArrayList<>();
+        Set<FitReport.Verdict> verdicts = new LinkedHashSet<>();
+        for (View view : views(pattern, body)) {
+            List<FitReport.LevelFit> here = Levels.of(view.pattern, view.body, fabric, boot, style);
+            levels.addAll(here);
+            verdicts.addAll(Judge.levels(here, fabric));
+            openings.addAll(Openings.of(view.pattern, view.body, fabric, boot, machines));
+            poses.addAll(Poses.of(here, fabric));
+        }
+        List<FitReport.Opening> tightest = most(openings, FitReport.Opening::opening, FitReport.Opening::needed);
+        List<FitReport.Pose> hardest = most(poses, p -> p.pose() + p.region() + p.direction(), FitReport.Pose::needed);
+        verdicts.addAll(Judge.openings(tightest, fabric));
+        verdicts.addAll(Judge.poses(hardest));
+        verdicts.addAll(GarmentJudge.of(pattern, body, fabric, boot, style, hardest));
+        List<FitReport.Verdict> sorted = new ArrayList<>(verdicts);
+        sorted.sort(Comparator.comparing(FitReport.Verdict::severity));
+        return new FitReport(List.copyOf(levels), tightest, hardest, sorted);
+    }
+
+    private static List<View> views(Pattern pattern, Body body) {
+        if (pattern.legs().size() == 1) {
+            return List.of(new View(pattern, body));
+        }
+        List<View> out = new ArrayList<>();
+        for (Side side : Side.values()) {
+            out.add(new View(pattern.onlyLeg(side.word()), body.leg(side)));
+        }
+        return out;
+    }
+
+    /** Of those with the same name the one that asks most: the leg that has it hardest. */
+    private static <T> List<T> most(List<T> all, Function<T, String> name, ToDoubleFunction<T> needed) {
+        Map<String, T> out = new LinkedHashMap<>();
+        for (T each : all) {
+            out.merge(
+                    name.apply(each),
+                    each,
+                    (one, other) -> needed.applyAsDouble(other) > needed.applyAsDouble(one) ? other : one);
+        }
+        return List.copyOf(out.values());
     }
 }

@@ -22,17 +22,24 @@ public record FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose
      * @param along strain along the leg, standing
      * @param tension N/m across
      * @param pressure kPa, by Laplace's law for a cylinder
+     * @param leg "left" or "right" where the legs differ, else empty
      * @param assumed whether the load curve was assumed and not read: then pressure is an indication only
      */
     public record LevelFit(
             Level.Name level,
+            String leg,
             double girth,
             double width,
             double across,
             double along,
             double tension,
             double pressure,
-            boolean assumed) {}
+            boolean assumed) {
+        /** As said to people: "knee", or "left knee". */
+        public String place() {
+            return leg.isEmpty() ? level.word() : leg + " " + level.word();
+        }
+    }
 
     /**
      * Something that must pass through something.

@@ -16,6 +16,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
 /** What concerns the garment as a whole: band, recovery, show-through, shrinkage, the usual cautions. */
@@ -59,7 +60,11 @@ final class GarmentJudge {
     }
 
     private static void band(Pattern pattern, Style style, List<Verdict> out) {
-        double top = 2 * pattern.piece("leg").edge("waist edge").length();
+        double top = pattern.seam(Seam.Role.WAISTBAND_JOIN)
+                .orElseThrow()
+                .sides()
+                .get(0)
+                .length();
         double band = 2 * pattern.piece("waistband").edge("lower edge").length();
         if (band / top < LEAST_BAND_RATIO) {
             out.add(new Verdict(

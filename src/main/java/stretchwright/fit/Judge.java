@@ -89,7 +89,7 @@ final class Judge {
                     l,
                     text(
                             "At the %s the cloth would have to stretch %.0f %% standing; it has %.0f %%.",
-                            l.level().word(), percent(l.across()), percent(fabric.stretchAcross())),
+                            l.place(), percent(l.across()), percent(fabric.stretchAcross())),
                     text("Choose a lighter hold, or cloth of %.0f %% or more across.", percent(l.across()) * 2));
         }
         if (l.across() > most) {
@@ -98,7 +98,7 @@ final class Judge {
                     l,
                     text(
                             "At the %s the cloth uses %.0f %% standing, more than half of its %.0f %%: little is left for bending.",
-                            l.level().word(), percent(l.across()), percent(fabric.stretchAcross())),
+                            l.place(), percent(l.across()), percent(fabric.stretchAcross())),
                     text("Cloth of %.0f %% or more across leaves enough.", Math.ceil(percent(l.across()) * 2)));
         }
         return Optional.empty();
@@ -115,8 +115,7 @@ final class Judge {
         String indication =
                 l.assumed() ? " The load curve is assumed and not measured, so take this as an indication." : "";
         String message = text(
-                "At the %s the pressure is about %.0f mmHg (%.1f kPa).%s",
-                l.level().word(), mmHg, l.pressure(), indication);
+                "At the %s the pressure is about %.0f mmHg (%.1f kPa).%s", l.place(), mmHg, l.pressure(), indication);
         if (mmHg > stop && !l.assumed()) {
             return one(STOP, l, message, text("Stay below %.0f mmHg: choose a lighter hold or a softer cloth.", stop));
         }
@@ -196,7 +195,7 @@ final class Judge {
     }
 
     private static Optional<Verdict> one(FitReport.Severity severity, LevelFit l, String message, String remedy) {
-        return Optional.of(new Verdict(severity, l.level().word(), message, remedy));
+        return Optional.of(new Verdict(severity, l.place(), message, remedy));
     }
 
     static double percent(double share) {

@@ -26,6 +26,7 @@ final class Levels {
             double tension = layers * fabric.loadAcross().tension(across) / (1 + along);
             out.add(new FitReport.LevelFit(
                     level.name(),
+                    level.leg(),
                     girth,
                     level.width(),
                     across,

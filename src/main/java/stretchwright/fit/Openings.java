@@ -26,8 +26,7 @@ final class Openings {
     static List<FitReport.Opening> of(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Set<Machine> machines) {
         double seam = Machine.forSeam(machines).extensibility();
-        double hemSeam =
-                pattern.pieces().size() > 2 ? seam : Machine.forHem(machines).extensibility();
+        double hemSeam = pattern.hasCuff() ? seam : Machine.forHem(machines).extensibility();
         double cloth = fabric.stretchAcross();
         List<FitReport.Opening> out = new ArrayList<>();
         double band = width(pattern, Level.Name.WAIST);

@@ -8,8 +8,14 @@ import java.util.Locale;
  * @param name which one
  * @param height on the flat piece, mm; 0 is the floor before the along reduction
  * @param width flat width of one leg, or of the whole garment above the crotch, mm
+ * @param leg "left" or "right" where the legs differ, else empty
  */
-public record Level(Name name, double height, double width) {
+public record Level(Name name, double height, double width, String leg) {
+    /** A level of both legs, or of the whole garment. */
+    public Level(Name name, double height, double width) {
+        this(name, height, width, "");
+    }
+
     /** From the top down; the words of the report. */
     public enum Name {
         WAIST,

@@ -40,6 +40,27 @@ public record Pattern(List<Piece> pieces, List<Seam> seams, List<Level> levels, 
         return levels.stream().filter(l -> l.name() == name).findFirst();
     }
 
+    /** The leg pieces: one that is cut as a mirrored pair, or a left and a right one. */
+    public List<Piece> legs() {
+        return pieces.stream().filter(p -> p.name().endsWith("leg")).toList();
+    }
+
+    /** The same pattern with the levels of one leg only, and those of the whole garment. */
+    public Pattern onlyLeg(String leg) {
+        return new Pattern(
+                pieces,
+                seams,
+                levels.stream()
+                        .filter(l -> l.leg().isEmpty() || l.leg().equals(leg))
+                        .toList(),
+                reductions);
+    }
+
+    /** Whether the lower end is a folded cuff and not a turned hem. */
+    public boolean hasCuff() {
+        return seam(Seam.Role.CUFF_JOIN).isPresent();
+    }
+
     public Optional<Seam> seam(Seam.Role role) {
         return seams.stream().filter(s -> s.role() == role).findFirst();
     }

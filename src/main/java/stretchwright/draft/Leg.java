@@ -1,0 +1,110 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.body.Measure;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Piece;
+
+/** One drafted leg: its inseams and its top. */
+record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
+
+    /** A leg whose top is solved for the body's own crotch length. */
+    static Optional<Leg> draft(Draft.Order order, Frame frame, Findings findings) {
+        return legs(order, frame, findings)
+                .flatMap(l -> Top.solve(
+                                order.body(), order.style(), order.reductions(), frame, l.hook(-1), l.hook(1), findings)
+                        .map(l::with));
+    }
+
+    /** A leg whose crotch curves are as long as those of another. */
+    static Optional<Leg> matching(Draft.Order order, Frame frame, Leg other, Findings findings) {
+        double hip =
+                order.body().mm(Measure.HIP_HEIGHT) * (1 - order.reductions().along());
+        Optional<Lower> lower = legs(order, frame, findings);
+        Optional<Leg> leg = lower.flatMap(l -> Top.matching(other.top, order.waist(), frame, hip, l.hook(-1), l.hook(1))
+                .map(l::with));
+        if (leg.isEmpty() && lower.isPresent()) {
+            Draft.atOdds(
+                    findings,
+                    "wearer.measurements.thigh girth",
+                    "Measure both thighs again, at the same level.",
+                    "the legs differ too much to meet at one crotch seam: thigh girth %.0f mm here, %.0f mm on average.",
+                    order.body().mm(Measure.THIGH_GIRTH),
+                    other.order.body().mm(Measure.THIGH_GIRTH));
+        }
+        return leg;
+    }
+
+    /** Everything below the crotch line. */
+    private record Lower(Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, double drop) {
+        TopCurves.Hook hook(int side) {
+            return side < 0
+                    ? new TopCurves.Hook(front.start(), curves.flareAtCrotch(-1, 0))
+                    : new TopCurves.Hook(back.start(), curves.flareAtCrotch(1, drop));
+        }
+
+        Leg with(Top top) {
+            return new Leg(order, line, curves, front, back, top);
+        }
+    }
+
+    private static Optional<Lower> legs(Draft.Order order, Frame frame, Findings findings) {
+        double thigh = LegLine.flat(order.body(), Measure.THIGH_GIRTH, order.reductions());
+        LegLine line = LegLine.of(
+                order.body(),
+                order.fabric(),
+                order.boot(),
+                order.style(),
+                order.reductions(),
+                frame.crotchWidth(thigh));
+        if (!HeightsCheck.pass(line, order.body(), order.boot(), findings)) {
+            return Optional.empty();
+        }
+        LegCurves curves = new LegCurves(line, frame);
+        Path front = curves.inseam(-1, 0);
+        double drop = Inseams.backDrop(curves, front.length());
+        return Optional.of(new Lower(order, line, curves, front, curves.inseam(1, drop), drop));
+    }
+
+    Piece piece(String name, int cut, boolean mirrored) {
+        return LegPiece.of(name, cut, mirrored, this);
+    }
+
+    /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */
+    List<Level> levels(String name) {
+        Piece piece = piece("leg", 2, true);
+        Path frontInseam = piece.edge("front inseam").line();
+        Path backInseam = piece.edge("back inseam").line();
+        List<Level> out = new ArrayList<>();
+        if (!name.equals("right")) {
+            double hip = widthAt(
+                    piece.edge("front crotch").line(), piece.edge("back crotch").line(), top.hipHeight());
+            out.add(new Level(Level.Name.HIP, top.hipHeight(), 2 * hip));
+        }
+        Point start = frontInseam.start();
+        out.add(new Level(Level.Name.CROTCH, start.y(), backInseam.end().x() - start.x(), name));
+        List<Node> below = new ArrayList<>(line.leg());
+        below.add(line.narrow());
+        for (Node node : below) {
+            if (node.level() != null
+                    && node.level() != Level.Name.CROTCH
+                    && node.level() != Level.Name.HEM
+                    && node.height() > curves.endHeight() + 1) {
+                out.add(new Level(node.level(), node.height(), widthAt(frontInseam, backInseam, node.height()), name));
+            }
+        }
+        out.add(new Level(Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
+        return out;
+    }
+
+    private static double widthAt(Path front, Path back, double height) {
+        Point a = front.at(front.alongAtHeight(height));
+        Point b = back.at(back.alongAtHeight(height));
+        return b.x() - a.x();
+    }
+}
