@@ -55,10 +55,11 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         double hip = hipLine(body.mm(Measure.HIP_HEIGHT) * flat, waist, frame, front, back);
         if (hip > waist - LEAST_STRAIGHT) {
             findings.add(
-                    "wearer.measurements.waist height",
+                    style.dropBelowWaist() > 0 ? "style.rise" : "wearer.measurements.waist height",
                     String.format(
                             Locale.ROOT,
-                            "%.0f mm is at odds with crotch height %.0f mm: between them is no room for the seat.",
+                            "the top edge at %.0f mm is at odds with the crotch height of %.0f mm: between them is no room"
+                                    + " for the seat.",
                             body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist(),
                             body.mm(Measure.CROTCH_HEIGHT)),
                     "Measure both from the floor, barefoot; or choose a higher rise.");

@@ -51,7 +51,9 @@ public final class Laying {
                 .mapToDouble(m -> Grid.mm(Floor.under(Cut.all(pieces, m), width(fabric, m))))
                 .min()
                 .orElseThrow();
-        return fitting.stream().map(m -> lay(pieces, fabric, m, floor)).min(Comparator.comparingDouble(Lay::length));
+        // the ways know nothing of each other and may be tried side by side; ties go to the first
+        return fitting.parallelStream().map(m -> lay(pieces, fabric, m, floor)).toList().stream()
+                .min(Comparator.comparingDouble(Lay::length));
     }
 
     private static List<Lay.Method> permitted(Style.LayWay way) {

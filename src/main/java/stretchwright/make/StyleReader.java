@@ -121,7 +121,10 @@ final class StyleReader {
         return s.length("rise", Limits.DROP).orElse(0);
     }
 
-    /** The hip line below the waist, where both heights were measured; an estimate would decide the whole top edge. */
+    /**
+     * The top of the hips, halfway from the waist to the fullest part (the usual top-hip level lies 75 to 100 mm below
+     * the waist), where both heights were measured; an estimate would decide the whole top edge.
+     */
     private double waistToHip(Section s) {
         Map<Measure, Double> given = wearer.map(WearerReader.Wearer::given).orElse(Map.of());
         Double waist = given.get(Measure.WAIST_HEIGHT);
@@ -133,7 +136,7 @@ final class StyleReader {
                     "Give both under wearer.measurements, or write a length below the waist such as 10 cm.");
             return 0;
         }
-        return Math.max(0, waist - hip);
+        return Math.max(0, (waist - hip) / 2);
     }
 
     private double band(Section s) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * The room's entry: from one job to finished files.
@@ -16,15 +17,16 @@ public final class Printing {
     private Printing() {}
 
     public static List<Document> documents(Job job) {
-        List<Document> all = new ArrayList<>();
+        List<Supplier<Document>> all = new ArrayList<>();
         for (Paper paper : papers(job.paper())) {
-            all.add(TiledPdf.of(job, paper));
+            all.add(() -> TiledPdf.of(job, paper));
         }
-        all.add(PatternSvg.of(job));
-        all.add(LaySheet.svg(job));
-        all.add(LaySheet.pdf(job));
-        all.add(PlanPdf.of(job));
-        return List.copyOf(all);
+        all.add(() -> PatternSvg.of(job));
+        all.add(() -> LaySheet.svg(job));
+        all.add(() -> LaySheet.pdf(job));
+        all.add(() -> PlanPdf.of(job));
+        // each file is a function of the job alone, so they may be made side by side; their order stays
+        return all.parallelStream().map(Supplier::get).toList();
     }
 
     private static Iterable<Paper> papers(Paper wanted) {
