@@ -15,22 +15,26 @@ final class HeightsCheck {
 
     private HeightsCheck() {}
 
-    static boolean pass(LegLine line, Body body, Optional<Boot> boot, Findings findings) {
+    static boolean pass(LegLine line, Draft.Order order, Findings findings) {
+        Body body = order.body();
+        Optional<Boot> boot = order.boot();
+        double flat = 1 - order.reductions().along();
+        boolean pastKnee = boot.isPresent() || line.hemHeight() / flat < body.mm(Measure.CALF_HEIGHT);
         boolean hasKnee = line.leg().stream().anyMatch(n -> n.level() == Level.Name.KNEE);
-        if (!hasKnee) {
+        if (line.leg().size() < 2 || (pastKnee && !hasKnee)) {
             findings.add(
                     boot.isPresent() ? "boot.ankle to top" : "wearer.measurements.ankle height",
                     String.format(
                             Locale.ROOT,
                             "the lower end of the leg lies at %.0f mm, above or too near the knee at %.0f mm.",
-                            line.narrow().height(),
+                            line.narrow().height() / flat,
                             body.mm(Measure.KNEE_HEIGHT)),
                     "Measure the boot's top and the heights again.");
             return false;
         }
         List<Node> all = line.leg();
         for (int i = 1; i < all.size(); i++) {
-            double gap = all.get(i - 1).height() - all.get(i).height();
+            double gap = (all.get(i - 1).height() - all.get(i).height()) / flat;
             if (gap < ROOM) {
                 findings.add(
                         "wearer.measurements." + word(all.get(i).level()) + " height",
@@ -43,6 +47,21 @@ final class HeightsCheck {
                         "Measure both heights again, from the floor.");
                 return false;
             }
+        }
+        if (boot.isPresent()
+                && order.style().cuffHeight().isPresent()
+                && line.flare().isEmpty()
+                && line.bootCovered() >= LegLine.SHORTEST_FLARE) {
+            findings.add(
+                    "style.cuff.height",
+                    String.format(
+                            Locale.ROOT,
+                            "a cuff of %.0f mm takes up the %.0f mm between the boot's top and the hem: no leg is left over the"
+                                    + " boot.",
+                            order.style().cuffHeight().getAsDouble(),
+                            line.bootCovered()),
+                    "Choose a lower cuff, or set the hem lower.");
+            return false;
         }
         double end = line.flare().orElse(line.narrow()).height();
         if (end > all.get(all.size() - 1).height()) {

@@ -62,7 +62,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
                 order.style(),
                 order.reductions(),
                 frame.crotchWidth(thigh));
-        if (!HeightsCheck.pass(line, order.body(), order.boot(), findings)) {
+        if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
         LegCurves curves = new LegCurves(line, frame);

@@ -41,7 +41,7 @@ final class LegCurves {
         int knee = kneeIndex();
         double middle = frame.crotchMiddle(wanted[0]);
         double lean = middle / 2 / (height[0] - height[knee]);
-        double[] margin = new double[n - 2];
+        double[] margin = new double[Math.max(0, n - 2)];
         for (int i = 0; i < n - 2; i++) {
             margin[i] = MARGIN + (i + 1 == knee ? 2 * lean : 0);
         }
@@ -64,19 +64,25 @@ final class LegCurves {
         narrowHalf = half[n - 1] - drop;
     }
 
+    /** Where the middle line stops leaning: the knee, or the lower end of a leg that ends above it. */
     private int kneeIndex() {
         for (int i = 0; i < line.leg().size(); i++) {
             if (line.leg().get(i).level() == Level.Name.KNEE) {
                 return i;
             }
         }
-        throw new IllegalStateException("the leg ends above the knee");
+        return line.leg().size() - 1;
     }
 
     /** Narrowing per mm at the throat: the parabola through the chord above it, so that it bends the same way. */
     private double throatSlope(double[] width) {
         double[] d = ShapeCurve.slopes(height, width);
         return d[d.length - 1];
+    }
+
+    /** Height from the crotch line down to the next level. */
+    double firstInterval() {
+        return height[0] - height[1];
     }
 
     double crotchWidth() {

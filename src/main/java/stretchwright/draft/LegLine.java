@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
+import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
@@ -17,7 +18,7 @@ import stretchwright.pattern.Style;
  * <p>Above the {@code throat} the leg follows the body; at the {@code narrow} it runs straight down; below, over a
  * boot, it flares to the hem. A level that lies inside the boot is left out.
  */
-record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeight) {
+record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeight, double turn, double bootCovered) {
     /**
      * Above a boot's collar its tongue and padding stand about this much over it: there the leg turns from the body's
      * line to the boot's (common practice, no source).
@@ -27,11 +28,19 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
     /** Above an ankle hem the leg turns within this height from the calf's line to straight down. */
     static final double ANKLE_TURN = 70;
 
+    /** A short leg turns within this share of its length at most. */
+    private static final double TURN_SHARE = 0.3;
+
+    /** A hem on the fullest part of the calf would climb off it; one on the kneecap would rub (common practice, no source). */
+    private static final double BELOW_CALF = 40;
+
+    private static final double ABOVE_KNEE = 60;
+
     /** Nearer than this a level would bend the leg sharply; the boot or hem wins. */
     private static final double CLOSEST = 20;
 
     /** A flare shorter than this is no flare: the leg ends at the boot's top. */
-    private static final double SHORTEST_FLARE = 30;
+    static final double SHORTEST_FLARE = 30;
 
     static LegLine of(
             Body body, Fabric fabric, Optional<Boot> boot, Style style, Pattern.Reductions r, double crotchWidth) {
@@ -39,7 +48,8 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
         double knee = body.mm(Measure.KNEE_HEIGHT);
         double cuff = style.cuffHeight().orElse(0);
-        double hem = hemHeight(body, boot) * flat;
+        double hemOnBody = hemHeight(body, boot, style.leg());
+        double hem = hemOnBody * flat;
         double end = hem + cuff;
 
         List<Node> onBody = new ArrayList<>();
@@ -49,8 +59,11 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
         onBody.add(node(body, body.mm(Measure.CALF_HEIGHT) * flat, Measure.CALF_GIRTH, Level.Name.CALF, r));
 
         if (boot.isEmpty()) {
-            Node narrow = new Node(end, ankleWidth(body, fabric, r), Level.Name.ANKLE);
-            return assemble(onBody, narrow, Optional.empty(), hem);
+            double width = style.leg() == Style.Leg.ANKLE
+                    ? ankleWidth(body, fabric, r)
+                    : GirthProfile.of(body).girthAt(hemOnBody) * (1 - r.across());
+            Node narrow = new Node(end, width, Level.Name.HEM);
+            return assemble(onBody, narrow, Optional.empty(), hem, 0);
         }
         Boot b = boot.get();
         Node flare = new Node(end, hemWidth(b, fabric, r), Level.Name.HEM);
@@ -59,10 +72,11 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
         Node narrow = top >= ankle
                 ? new Node(top, bootTopWidth(b, body, fabric, r), Level.Name.BOOT_TOP)
                 : new Node(ankle, ankleWidth(body, fabric, r), Level.Name.ANKLE);
+        double covered = narrow.height() - hem;
         if (narrow.height() - end < SHORTEST_FLARE) {
-            return assemble(onBody, new Node(end, flare.width(), Level.Name.HEM), Optional.empty(), hem);
+            return assemble(onBody, new Node(end, flare.width(), Level.Name.HEM), Optional.empty(), hem, covered);
         }
-        return assemble(onBody, narrow, Optional.of(flare), hem);
+        return assemble(onBody, narrow, Optional.of(flare), hem, covered);
     }
 
     private static Node node(Body body, double height, Measure girth, Level.Name level, Pattern.Reductions r) {
@@ -74,27 +88,28 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
         return body.mm(girth) * (body.isHard(girth) ? 1 : 1 - r.across());
     }
 
-    private static LegLine assemble(List<Node> body, Node narrow, Optional<Node> flare, double hem) {
-        double throat = narrow.height() + turn(narrow, flare);
+    private static LegLine assemble(List<Node> body, Node narrow, Optional<Node> flare, double hem, double covered) {
+        boolean boot = flare.isPresent() && narrow.level() == Level.Name.BOOT_TOP;
+        double turn =
+                boot ? TONGUE : Math.min(ANKLE_TURN, TURN_SHARE * (body.get(0).height() - narrow.height()));
+        double throat = narrow.height() + turn;
         List<Node> leg = new ArrayList<>(
                 body.stream().filter(n -> n.height() > throat + CLOSEST).toList());
         leg.add(new Node(throat, narrow.width(), null));
-        return new LegLine(leg, narrow, flare, hem);
-    }
-
-    /** Height within which the leg turns from the body's line to straight down. */
-    double turn() {
-        return turn(narrow, flare);
-    }
-
-    private static double turn(Node narrow, Optional<Node> flare) {
-        return flare.isPresent() && narrow.level() == Level.Name.BOOT_TOP ? TONGUE : ANKLE_TURN;
+        return new LegLine(leg, narrow, flare, hem, turn, covered);
     }
 
     /** The hem's height on the wearer, mm above the floor; below 0 where the boot lifts the foot. */
-    private static double hemHeight(Body body, Optional<Boot> boot) {
-        return boot.map(b -> body.mm(Measure.ANKLE_BONE_HEIGHT) - b.ankleToHem())
-                .orElseGet(() -> body.mm(Measure.ANKLE_HEIGHT));
+    private static double hemHeight(Body body, Optional<Boot> boot, Style.Leg leg) {
+        if (boot.isPresent()) {
+            return body.mm(Measure.ANKLE_BONE_HEIGHT) - boot.get().ankleToHem();
+        }
+        return switch (leg) {
+            case OVER_BOOT, ANKLE -> body.mm(Measure.ANKLE_HEIGHT);
+            case CALF -> body.mm(Measure.CALF_HEIGHT) - BELOW_CALF;
+            case KNEE -> body.mm(Measure.KNEE_HEIGHT) + ABOVE_KNEE;
+            case SHORT -> (body.mm(Measure.CROTCH_HEIGHT) + body.mm(Measure.KNEE_HEIGHT)) / 2;
+        };
     }
 
     private static double hemWidth(Boot boot, Fabric fabric, Pattern.Reductions r) {

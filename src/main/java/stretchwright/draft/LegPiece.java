@@ -22,6 +22,9 @@ final class LegPiece {
     /** The crotch notches sit at this share of the front curve's length from the crotch point. */
     private static final double CROTCH_NOTCH_SHARE = 0.35;
 
+    /** A notch nearer to the lower edge than this would disappear in the hem. */
+    private static final double NOTCH_ROOM = 15;
+
     private LegPiece() {}
 
     static Piece of(String name, int cut, boolean mirrored, Leg leg) {
@@ -48,7 +51,9 @@ final class LegPiece {
         mark("hip", top.hipHeight(), edges.get(4), edges.get(2), marks);
         double knee = leg.order().body().mm(Measure.KNEE_HEIGHT)
                 * (1 - leg.order().reductions().along());
-        level("knee", knee, edges, notches, marks);
+        if (knee > leg.curves().endHeight() + NOTCH_ROOM) {
+            level("knee", knee, edges, notches, marks);
+        }
         if (leg.line().narrow().level() == Level.Name.BOOT_TOP) {
             level("boot top", leg.line().narrow().height(), edges, notches, marks);
         }

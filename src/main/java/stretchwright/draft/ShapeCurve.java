@@ -35,6 +35,9 @@ final class ShapeCurve {
             chord[i] = (value[i + 1] - value[i]) / (y[i + 1] - y[i]);
         }
         double[] d = new double[n];
+        if (n == 2) {
+            return new double[] {chord[0], chord[0]};
+        }
         for (int i = 1; i < n - 1; i++) {
             double above = y[i - 1] - y[i];
             double below = y[i] - y[i + 1];

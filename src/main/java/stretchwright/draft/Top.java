@@ -97,7 +97,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                 correction));
     }
 
-    /** Centre back above centre front, mm; more where the back of the crotch was measured longer than usual. */
+    /** Centre back above centre front, mm. A measured back crotch length does not move it: its landmark is not the draft's. */
     private static double tilt(Body body) {
         double usual = TILT_PER_HIP * body.mm(Measure.HIP_GIRTH);
         return Math.max(LEAST_TILT, Math.min(MOST_TILT, usual)) + (body.seated() ? SEATED_TILT : 0);

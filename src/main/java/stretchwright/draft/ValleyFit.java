@@ -24,7 +24,7 @@ final class ValleyFit {
      * @param margin by how much slopes must differ, one value per inner node
      */
     static double[] fit(double[] height, double[] width, boolean[] firm, int valley, double[] margin) {
-        int inner = width.length - 2;
+        int inner = Math.max(0, width.length - 2);
         double[][] row = new double[inner][];
         double[] bound = new double[inner];
         for (int i = 0; i < inner; i++) {

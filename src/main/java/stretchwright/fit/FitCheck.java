@@ -26,7 +26,8 @@ public final class FitCheck {
     private record View(Pattern pattern, Body body) {}
 
     public static FitReport of(
-            Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
+            Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
+        Optional<Boot> boot = laced.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
         Set<FitReport.LevelFit> levels = new LinkedHashSet<>();
         List<FitReport.Opening> openings = new ArrayList<>();
         List<FitReport.Pose> poses = new ArrayList<>();
@@ -35,7 +36,7 @@ public final class FitCheck {
             List<FitReport.LevelFit> here = Levels.of(view.pattern, view.body, fabric, boot, style);
             levels.addAll(here);
             verdicts.addAll(Judge.levels(here, fabric));
-            openings.addAll(Openings.of(view.pattern, view.body, fabric, boot, machines));
+            openings.addAll(Openings.of(view.pattern, view.body, fabric, boot, style, machines));
             poses.addAll(Poses.of(here, fabric));
         }
         List<FitReport.Opening> tightest = most(openings, FitReport.Opening::opening, FitReport.Opening::needed);

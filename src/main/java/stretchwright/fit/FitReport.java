@@ -24,6 +24,7 @@ public record FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose
      * @param pressure kPa, by Laplace's law for a cylinder
      * @param leg "left" or "right" where the legs differ, else empty
      * @param assumed whether the load curve was assumed and not read: then pressure is an indication only
+     * @param beyondReadings whether the strain lies beyond the last reading: the curve is carried on straight there
      */
     public record LevelFit(
             Level.Name level,
@@ -34,7 +35,8 @@ public record FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose
             double along,
             double tension,
             double pressure,
-            boolean assumed) {
+            boolean assumed,
+            boolean beyondReadings) {
         /** As said to people: "knee", or "left knee". */
         public String place() {
             return leg.isEmpty() ? level.word() : leg + " " + level.word();

@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
+import static stretchwright.fit.FitReport.Severity.STOP;
 import static stretchwright.fit.Judge.percent;
 import static stretchwright.fit.Judge.text;
 
@@ -30,6 +31,15 @@ final class GarmentJudge {
     /** Trade-values section 1.3: ask above 5 %. */
     static final double MUCH_SHRINKAGE = 0.05;
 
+    /** Heel block 50, sole 10, blade mount 50 mm: estimates of skaters, low confidence; ask the boot. */
+    static final double BLADE_LIFT = 110;
+
+    /** Beyond tape error. */
+    private static final double TAPE = 20;
+
+    /** Finished bands: low 40 to 60, mid 80 to 100, high 110 to 140 mm (common practice, no source). */
+    static final double HIGHEST_BAND = 140;
+
     private GarmentJudge() {}
 
     static List<Verdict> of(
@@ -48,7 +58,15 @@ final class GarmentJudge {
                     "Wash and dry it as the garment will be, before cutting."));
         }
         estimates(body, out);
-        boot.ifPresent(b -> boot(b, out));
+        boot.ifPresent(b -> boot(b, body, out));
+        if (body.seated()) {
+            out.add(
+                    new Verdict(
+                            CAUTION,
+                            "back rise",
+                            "The back rise seam runs over the base of the spine, where a seated wearer bears weight.",
+                            "Sew it flat, turn no allowance there, and look at the skin after an hour; ask whoever advises on seating."));
+        }
         if (body.figure() == Figure.CHILD) {
             out.add(new Verdict(
                     NOTE,
@@ -75,7 +93,16 @@ final class GarmentJudge {
                             band, top, percent(1 - band / top)),
                     "Stretch the band evenly between the quarter marks; darts or a contoured band would lie flatter."));
         }
-        if (style.dropBelowWaist() == 0) {
+        double over = style.bandHeight() - style.dropBelowWaist();
+        if (over > HIGHEST_BAND) {
+            out.add(new Verdict(
+                    CAUTION,
+                    "waistband",
+                    text(
+                            "The band would reach %.0f mm above the waist, up the ribs, and is as narrow there as at the waist.",
+                            over),
+                    text("Choose a band of %.0f mm or less, or a lower rise.", HIGHEST_BAND)));
+        } else if (style.dropBelowWaist() == 0) {
             out.add(new Verdict(
                     NOTE,
                     "waistband",
@@ -153,7 +180,20 @@ final class GarmentJudge {
         }
     }
 
-    private static void boot(Boot boot, List<Verdict> out) {
+    private static void boot(Boot boot, Body body, List<Verdict> out) {
+        double below = boot.ankleToHem() - body.mm(Measure.ANKLE_BONE_HEIGHT);
+        if (below > BLADE_LIFT) {
+            out.add(new Verdict(
+                    below > BLADE_LIFT + TAPE ? STOP : CAUTION,
+                    "hem",
+                    text(
+                            "The hem would end %.0f mm below the floor of the bare foot; heel, sole and blade or wheels together"
+                                    + " lift it by about %.0f mm at most. A hem in the blade makes the wearer fall.",
+                            below, BLADE_LIFT),
+                    text(
+                            "Set ankle to hem to %.0f mm or less, and measure it on the boot.",
+                            body.mm(Measure.ANKLE_BONE_HEIGHT) + BLADE_LIFT)));
+        }
         if (boot.topEstimated()) {
             out.add(new Verdict(
                     NOTE,

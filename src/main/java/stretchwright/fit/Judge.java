@@ -51,13 +51,16 @@ final class Judge {
                     percent(o.allowed()),
                     percent(fabric.stretchAcross()));
             if (!o.passes()) {
+                boolean seam = o.allowed() < fabric.stretchAcross();
+                String what = seam ? "a stitch that stretches %.0f %% or more" : "cloth of %.0f %% or more across";
                 out.add(new Verdict(
                         STOP,
                         o.opening(),
-                        "It will not go on. " + numbers,
+                        "It will not go on. " + numbers + (seam ? " The stitch is the limit." : ""),
                         text(
-                                "Use cloth of %.0f %% or more across with a seam that stretches as far, or make this opening %.0f mm wide.",
-                                Math.ceil(percent(o.needed() / EASY_SHARE)), wide)));
+                                "Use " + what + ", or make this opening %.0f mm wide.",
+                                Math.ceil(percent(o.needed() / EASY_SHARE)),
+                                wide)));
             } else if (o.needed() > EASY_SHARE * o.allowed()) {
                 out.add(new Verdict(
                         CAUTION,
@@ -112,8 +115,12 @@ final class Judge {
         if (mmHg <= (band ? CAUTION_BAND_PRESSURE : NOTE_PRESSURE)) {
             return Optional.empty();
         }
-        String indication =
-                l.assumed() ? " The load curve is assumed and not measured, so take this as an indication." : "";
+        String indication = "";
+        if (l.assumed()) {
+            indication = " The load curve is assumed and not measured, so take this as an indication.";
+        } else if (l.beyondReadings()) {
+            indication = " That lies beyond the last reading; the curve is carried on straight.";
+        }
         String message = text(
                 "At the %s the pressure is about %.0f mmHg (%.1f kPa).%s", l.place(), mmHg, l.pressure(), indication);
         if (mmHg > stop && !l.assumed()) {

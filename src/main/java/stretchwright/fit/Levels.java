@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
+import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
@@ -16,11 +17,13 @@ final class Levels {
     private Levels() {}
 
     static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
-        double along = 1 / (1 - pattern.reductions().along()) - 1;
         List<FitReport.LevelFit> out = new ArrayList<>();
         for (Level level : pattern.levels()) {
-            double girth = girth(level.name(), body, boot, style);
+            double girth = girth(level, pattern, body, boot, style);
             double across = Strain.of(level.width(), girth);
+            // a band is as high as it was cut; only the leg is pulled along
+            boolean band = layers(level.name(), style) == 2;
+            double along = band ? 0 : 1 / (1 - pattern.reductions().along()) - 1;
             int layers = layers(level.name(), style);
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
             double tension = layers * fabric.loadAcross().tension(across) / (1 + along);
@@ -33,7 +36,8 @@ final class Levels {
                     along,
                     tension,
                     Laplace.kilopascals(tension, girth),
-                    fabric.loadAcross().isAssumed() || !fabric.loadAcross().covers(Math.max(0, across))));
+                    fabric.loadAcross().isAssumed(),
+                    !fabric.loadAcross().covers(Math.max(0, across))));
         }
         return out;
     }
@@ -46,8 +50,8 @@ final class Levels {
                 : 1;
     }
 
-    static double girth(Level.Name level, Body body, Optional<Boot> boot, Style style) {
-        return switch (level) {
+    private static double girth(Level level, Pattern pattern, Body body, Optional<Boot> boot, Style style) {
+        return switch (level.name()) {
             case WAIST -> bandGirth(body, style);
             case HIP -> body.mm(Measure.HIP_GIRTH);
             case CROTCH -> body.mm(Measure.THIGH_GIRTH);
@@ -56,7 +60,10 @@ final class Levels {
             case CALF -> body.mm(Measure.CALF_GIRTH);
             case ANKLE -> body.mm(Measure.ANKLE_GIRTH);
             case BOOT_TOP -> boot.orElseThrow().topGirth();
-            case HEM -> boot.map(Boot::hemGirth).orElseGet(() -> body.mm(Measure.ANKLE_GIRTH));
+            case HEM ->
+                boot.map(Boot::hemGirth)
+                        .orElseGet(() -> hemGirth(
+                                level.height() / (1 - pattern.reductions().along()), body, style));
         };
     }
 
@@ -66,5 +73,12 @@ final class Levels {
         double share = fall > 0 ? Math.min(1, style.dropBelowWaist() / fall) : 0;
         double waist = body.mm(Measure.WAIST_GIRTH);
         return waist + (body.mm(Measure.HIP_GIRTH) - waist) * share;
+    }
+
+    /** Girth of the leg where a hem without a boot sits, at a height above the floor. */
+    private static double hemGirth(double height, Body body, Style style) {
+        return style.leg() == Style.Leg.ANKLE
+                ? body.mm(Measure.ANKLE_GIRTH)
+                : GirthProfile.of(body).girthAt(height);
     }
 }

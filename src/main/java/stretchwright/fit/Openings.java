@@ -11,6 +11,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
 
 /**
  * The three openings. What an opening may stretch is the smaller of the cloth's stretch across and what its seam
@@ -24,14 +25,14 @@ final class Openings {
     private Openings() {}
 
     static List<FitReport.Opening> of(
-            Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Set<Machine> machines) {
+            Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
         double seam = Machine.forSeam(machines).extensibility();
         double hemSeam = pattern.hasCuff() ? seam : Machine.forHem(machines).extensibility();
         double cloth = fabric.stretchAcross();
         List<FitReport.Opening> out = new ArrayList<>();
         double band = width(pattern, Level.Name.WAIST);
         out.add(opening(BAND, band, body.mm(Measure.HIP_GIRTH), Math.min(cloth, seam)));
-        double heel = boot.map(Boot::heelGirth).orElseGet(() -> body.mm(Measure.HEEL_GIRTH));
+        double heel = boot.map(Boot::heelGirth).orElseGet(() -> widestBelow(body, style));
         double hem = width(pattern, Level.Name.HEM);
         if (boot.isPresent() && boot.get().dressing() == Boot.Dressing.OVER_LACED_BOOT) {
             hem = Math.min(hem, narrowest(pattern));
@@ -41,6 +42,15 @@ final class Openings {
         double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
         out.add(opening(LEG, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
         return out;
+    }
+
+    /** What a hem without a boot is pulled over: the heel, and for a leg that ends above the calf the calf and knee too. */
+    private static double widestBelow(Body body, Style style) {
+        double heel = body.mm(Measure.HEEL_GIRTH);
+        return switch (style.leg()) {
+            case OVER_BOOT, ANKLE, CALF -> heel;
+            case KNEE, SHORT -> Math.max(heel, Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.KNEE_GIRTH)));
+        };
     }
 
     private static FitReport.Opening opening(String name, double relaxed, double mustPass, double allowed) {

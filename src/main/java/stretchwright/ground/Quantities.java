@@ -86,6 +86,9 @@ public final class Quantities {
         }
         double value;
         if (m.group(2) != null) {
+            if (fraction(m.group(3), m.group(4)) >= 1) {
+                return null;
+            }
             value = Double.parseDouble(m.group(2)) + fraction(m.group(3), m.group(4));
         } else if (m.group(5) != null) {
             value = fraction(m.group(5), m.group(6));

@@ -30,12 +30,17 @@ public final class Laying {
     /** Orders laid again with the true outlines. */
     private static final int KEPT = 3;
 
-    private static final long SEED = 1;
+    private static final long USUAL_SEED = 1;
 
     private Laying() {}
 
     /** The shortest lay found among the permitted ways; empty, with findings, where a piece fits in none of them. */
     public static Optional<Lay> lay(List<Piece> pieces, Fabric fabric, Style.LayWay way, Findings findings) {
+        return lay(pieces, fabric, way, USUAL_SEED, findings);
+    }
+
+    /** The same with a seed of the search; the same seed gives the same lay. */
+    public static Optional<Lay> lay(List<Piece> pieces, Fabric fabric, Style.LayWay way, long seed, Findings findings) {
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("there is nothing to lay");
         }
@@ -52,7 +57,7 @@ public final class Laying {
                 .min()
                 .orElseThrow();
         // the ways know nothing of each other and may be tried side by side; ties go to the first
-        return fitting.parallelStream().map(m -> lay(pieces, fabric, m, floor)).toList().stream()
+        return fitting.parallelStream().map(m -> lay(pieces, fabric, m, floor, seed)).toList().stream()
                 .min(Comparator.comparingDouble(Lay::length));
     }
 
@@ -70,11 +75,11 @@ public final class Laying {
         return method == Lay.Method.OPEN ? whole : whole / 2;
     }
 
-    private static Lay lay(List<Piece> pieces, Fabric fabric, Lay.Method method, double floor) {
+    private static Lay lay(List<Piece> pieces, Fabric fabric, Lay.Method method, double floor, long seed) {
         List<Cut> cuts = Cut.all(pieces, method);
         long width = width(fabric, method);
         List<Part> parts = parts(cuts, method, fabric.oneWay());
-        Layout layout = shortest(parts, width);
+        Layout layout = shortest(parts, width, seed);
         double length = Grid.mm(layout.length());
         double area = cuts.stream().mapToDouble(c -> c.outline().area()).sum();
         Lay lay = new Lay(
@@ -92,10 +97,10 @@ public final class Laying {
         return lay;
     }
 
-    private static Layout shortest(List<Part> parts, long width) {
+    private static Layout shortest(List<Part> parts, long width, long seed) {
         Orders orders = new Orders(width, true, KEPT, BUDGET, () -> false, layout -> {});
         BottomLeft exact = new BottomLeft(width, false);
-        return orders.search(parts, new RandomStream(SEED)).stream()
+        return orders.search(parts, new RandomStream(seed)).stream()
                 .map(found -> exact.lay(found.order(), Long.MAX_VALUE))
                 .min(Comparator.comparingLong(Layout::length))
                 .orElseThrow();

@@ -24,8 +24,11 @@ final class ReportPattern {
         pattern.seams().forEach(s -> seam(seams.addObject(), s));
         ArrayNode levels = out.putArray("levels");
         for (Level level : pattern.levels()) {
-            levels.addObject()
-                    .put("level", level.name().word())
+            ObjectNode node = levels.addObject();
+            if (!level.leg().isEmpty()) {
+                node.put("leg", level.leg());
+            }
+            node.put("level", level.name().word())
                     .put("height", Numbers.mm(level.height()))
                     .put("width", Numbers.mm(level.width()));
         }

@@ -17,8 +17,11 @@ final class ReportResults {
     static void fit(ObjectNode out, FitReport fit) {
         ArrayNode levels = out.putArray("levels");
         for (FitReport.LevelFit l : fit.levels()) {
-            levels.addObject()
-                    .put("level", l.level().word())
+            ObjectNode level = levels.addObject();
+            if (!l.leg().isEmpty()) {
+                level.put("leg", l.leg());
+            }
+            level.put("level", l.level().word())
                     .put("girth", Numbers.mm(l.girth()))
                     .put("width", Numbers.mm(l.width()))
                     .put("across", Numbers.share(l.across()))
@@ -26,7 +29,8 @@ final class ReportResults {
                     .put("tension", Numbers.mm(l.tension()))
                     .put("pressure", Numbers.rounded(l.pressure(), 3))
                     .put("pressureMmHg", Numbers.mm(l.pressure() / KPA_PER_MMHG))
-                    .put("assumed", l.assumed());
+                    .put("assumed", l.assumed())
+                    .put("beyondReadings", l.beyondReadings());
         }
         ArrayNode openings = out.putArray("openings");
         for (FitReport.Opening o : fit.openings()) {

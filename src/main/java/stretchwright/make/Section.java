@@ -90,7 +90,8 @@ final class Section {
     Optional<String> name(String key) {
         Optional<String> text = text(key);
         if (text.isPresent()
-                && (text.get().length() > LONGEST_TEXT || text.get().chars().anyMatch(Character::isISOControl))) {
+                && (text.get().length() > LONGEST_TEXT
+                        || text.get().codePoints().anyMatch(Section::isNoLetter))) {
             add(
                     key,
                     "is too long, or holds control characters.",
@@ -269,5 +270,11 @@ final class Section {
 
     private static String shown(double value, String symbol) {
         return (Numbers.plain(value) + " " + symbol).strip();
+    }
+
+    /** Control characters, and halves of a surrogate pair, which no file can carry. */
+    private static boolean isNoLetter(int codePoint) {
+        return Character.isISOControl(codePoint)
+                || (codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE);
     }
 }

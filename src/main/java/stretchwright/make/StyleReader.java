@@ -90,7 +90,7 @@ final class StyleReader {
     }
 
     private Style.Leg leg(Section s) {
-        Optional<String> word = only(s, "leg", List.of("over boot", "ankle"), LEGS);
+        Optional<String> word = only(s, "leg", List.of("over boot", "ankle", "calf", "knee", "short"), LEGS);
         if (word.isEmpty()) {
             return boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
         }
@@ -100,7 +100,13 @@ final class StyleReader {
                     "\"over boot\" needs a boot, and the file has no boot section.",
                     "Measure the laced boot (top, heel, hem girth, ankle to hem), or choose leg: ankle.");
         }
-        return word.get().equals("over boot") ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
+        return switch (word.get()) {
+            case "over boot" -> Style.Leg.OVER_BOOT;
+            case "calf" -> Style.Leg.CALF;
+            case "knee" -> Style.Leg.KNEE;
+            case "short" -> Style.Leg.SHORT;
+            default -> Style.Leg.ANKLE;
+        };
     }
 
     private double rise(Section s) {

@@ -27,7 +27,14 @@ public record Style(
 
     public enum Leg {
         OVER_BOOT,
-        ANKLE
+        /** To where the ankle girth is taken. */
+        ANKLE,
+        /** A little below the fullest part of the calf. */
+        CALF,
+        /** A little above the kneecap's middle. */
+        KNEE,
+        /** Halfway between crotch and knee. */
+        SHORT
     }
 
     public enum Hold {

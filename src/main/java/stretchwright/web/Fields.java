@@ -173,7 +173,12 @@ public final class Fields {
 
     private static List<Field> style() {
         return List.of(
-                Field.choice("style.leg", "Leg ends", "", List.of("over boot", "ankle"), "over boot"),
+                Field.choice(
+                        "style.leg",
+                        "Leg ends",
+                        "",
+                        List.of("over boot", "ankle", "calf", "knee", "short"),
+                        "over boot"),
                 Field.choice(
                         "style.hold", "Hold", "how firmly it is to hold", List.of("light", "medium", "firm"), "medium"),
                 Field.text("style.rise", "Top edge", "waist, hip, or a length below the waist", Field.LENGTH, "waist"),

@@ -2,9 +2,12 @@ package stretchwright.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
@@ -49,6 +52,23 @@ class DraftPropertyTest {
                     SampleFabric.with(1470, stretch, stretch * 0.75, true),
                     Optional.empty(),
                     DraftTest.ANKLE);
+        }
+    }
+
+    /** Legs that end above the ankle: calf, knee, short; a boot in the make file is left alone. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Style.Leg.class,
+            names = {"CALF", "KNEE", "SHORT"})
+    void everyBodyKeepsEveryInvariantInShorterLegs(Style.Leg leg) {
+        Style style = new Style(leg, 0, 65, OptionalDouble.empty(), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        for (int seed = 1; seed <= BODIES; seed++) {
+            keeps(
+                    leg + " seed " + seed,
+                    SampleBody.random(seed),
+                    SampleFabric.heavyKnit(),
+                    Optional.of(SampleBoot.figure()),
+                    style);
         }
     }
 

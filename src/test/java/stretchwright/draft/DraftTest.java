@@ -97,4 +97,33 @@ class DraftTest {
         double hem = pattern.piece("leg").edge("hem").length();
         assertThat(hem * (1 + 0.60)).isGreaterThan(305);
     }
+
+    private static String firstKey(Optional<Boot> boot, Style style) {
+        Findings findings = new Findings("test");
+        assertThat(Draft.of(SampleBody.smallAdult(), SampleFabric.heavyKnit(), boot, style, findings))
+                .isEmpty();
+        return findings.all().get(0).key();
+    }
+
+    @Test
+    void aBootSmallerThanTheFootInItIsAFinding() {
+        Boot heel = new Boot("skate", 290, 250, 240, 140, 80, false, Boot.Dressing.LEG_FIRST);
+        Boot top = new Boot("skate", 130, 400, 385, 140, 80, false, Boot.Dressing.LEG_FIRST);
+        assertThat(firstKey(Optional.of(heel), OVER_BOOT)).isEqualTo("boot.heel girth");
+        assertThat(firstKey(Optional.of(top), OVER_BOOT)).isEqualTo("boot.top girth");
+    }
+
+    @Test
+    void aCuffThatSwallowsTheLegOverTheBootIsAFinding() {
+        Style tall = new Style(
+                Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(195), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        assertThat(firstKey(Optional.of(SampleBoot.figure()), tall)).isEqualTo("style.cuff.height");
+    }
+
+    @Test
+    void aRiseTooLowForTheSeatNamesTheRise() {
+        Style low = new Style(
+                Style.Leg.OVER_BOOT, 240, 65, OptionalDouble.of(32), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        assertThat(firstKey(Optional.of(SampleBoot.figure()), low)).isEqualTo("style.rise");
+    }
 }

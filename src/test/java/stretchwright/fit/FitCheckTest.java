@@ -10,9 +10,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.SampleBody;
+import stretchwright.boot.Boot;
 import stretchwright.boot.SampleBoot;
 import stretchwright.draft.Draft;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
@@ -110,6 +112,55 @@ class FitCheckTest {
         assertThat(report.stops()).isFalse();
     }
 
+    /** A measured curve stops a make also beyond its last reading, and says that it is carried on straight. */
+    @Test
+    void aMeasuredCurveStopsBeyondItsLastReading() {
+        Fabric stiff = new Fabric(
+                "stiff",
+                1470,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0.60,
+                0.45,
+                LoadCurve.through(List.of(new LoadCurve.Reading(0.10, 1200))),
+                LoadCurve.assumed(0.45),
+                OptionalDouble.empty(),
+                0,
+                0,
+                true,
+                0,
+                OptionalDouble.empty(),
+                Optional.empty());
+        FitReport report = check(stiff, OVERLOCK);
+        assertThat(about(report, FitReport.Severity.STOP)).contains("calf");
+        assertThat(report.verdicts())
+                .anyMatch(v -> v.about().equals("calf") && v.message().contains("beyond the last reading"));
+    }
+
+    @Test
+    void aHemInTheBladeStops() {
+        Boot low = new Boot("figure skate", 290, 400, 385, 250, 80, false, Boot.Dressing.LEG_FIRST);
+        Pattern pattern = Draft.of(
+                        SampleBody.smallAdult(),
+                        SampleFabric.heavyKnit(),
+                        Optional.of(low),
+                        STYLE,
+                        new Findings("test"))
+                .orElseThrow();
+        FitReport report = FitCheck.of(
+                pattern, SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(low), STYLE, OVERLOCK);
+        assertThat(about(report, FitReport.Severity.STOP)).contains("hem");
+    }
+
+    /** The band is not pulled along, so its tension is that of its two layers and nothing less. */
+    @Test
+    void theBandHoldsWithBothLayersAtFullHeight() {
+        FitReport.LevelFit waist =
+                check(SampleFabric.heavyKnit(), OVERLOCK).levels().get(0);
+        assertThat(waist.tension())
+                .isCloseTo(2 * SampleFabric.heavyKnit().loadAcross().tension(waist.across()), within(1e-9));
+    }
+
     @Test
     void aZigzagHemLimitsWhatTheClothCouldDo() {
         Fabric stretchy = SampleFabric.with(1470, 0.90, 0.70, true);
@@ -118,6 +169,14 @@ class FitCheckTest {
         FitReport.Opening overlock = check(stretchy, OVERLOCK).openings().get(0);
         assertThat(zigzag.allowed()).isCloseTo(0.50, within(1e-12));
         assertThat(overlock.allowed()).isCloseTo(0.90, within(1e-12));
+    }
+
+    @Test
+    void aStopOfTheStitchAsksForAStitchAndNotForCloth() {
+        assertThat(check(SampleFabric.heavyKnit(), Set.of()).verdicts())
+                .anyMatch(v -> v.about().equals("waistband over hips")
+                        && v.severity() == FitReport.Severity.STOP
+                        && v.remedy().startsWith("Use a stitch that stretches"));
     }
 
     /** The stuck bound is (1 + standing)(1 + skin) - 1, the sliding one never larger (mechanics method section 5). */

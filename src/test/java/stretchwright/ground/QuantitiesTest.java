@@ -27,7 +27,20 @@ class QuantitiesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "abc", "12 parsec", "1/0 in", "1e999", "NaN", "Infinity", "12 34", "1 2 3", "--3"})
+    @ValueSource(
+            strings = {
+                "",
+                "abc",
+                "12 parsec",
+                "1/0 in",
+                "1e999",
+                "NaN",
+                "Infinity",
+                "12 34",
+                "1 2 3",
+                "--3",
+                "64 5/4 in"
+            })
     void whatIsNoLengthIsRefused(String text) {
         assertThat(Quantities.length(text, Unit.CM)).isEmpty();
     }

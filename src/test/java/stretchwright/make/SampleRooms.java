@@ -58,7 +58,8 @@ public final class SampleRooms implements Stages {
         double stretch = make.fabric().stretchAcross();
         FitReport.Severity severity = stretch < 0.2 ? FitReport.Severity.STOP : FitReport.Severity.CAUTION;
         return new FitReport(
-                List.of(new FitReport.LevelFit(Level.Name.HIP, "", 961, 846, 0.13593, 0.02, 12.345, 0.5006, true)),
+                List.of(new FitReport.LevelFit(
+                        Level.Name.HIP, "", 961, 846, 0.13593, 0.02, 12.345, 0.5006, true, false)),
                 List.of(new FitReport.Opening("hem over heel", 344, 400, 0.16279, stretch, stretch >= 0.2)),
                 List.of(new FitReport.Pose("sit spin", "knee", "along", 0.4, 0.58, 0.45, true)),
                 List.of(

@@ -1,0 +1,41 @@
+package stretchwright.draft;
+
+import java.util.Locale;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.body.Value;
+import stretchwright.boot.Boot;
+import stretchwright.ground.Findings;
+
+/** Whether the foot of this body fits into this boot: a boot smaller than what is inside it was measured wrongly. */
+final class BootCheck {
+    /** The tape round a soft boot may sit a little tighter than round the foot, mm (common practice, no source). */
+    private static final double TAPE_ROOM = 10;
+
+    private BootCheck() {}
+
+    static boolean pass(Boot boot, Body body, Findings findings) {
+        boolean heel = holds("boot.heel girth", boot.heelGirth(), Measure.HEEL_GIRTH, body, findings);
+        boolean top = holds("boot.top girth", boot.topGirth(), Measure.ANKLE_GIRTH, body, findings);
+        return heel && top;
+    }
+
+    private static boolean holds(String key, double girth, Measure inside, Body body, Findings findings) {
+        Value value = body.value(inside);
+        double room = TAPE_ROOM + (body.isGiven(inside) ? 0 : 2 * value.spread());
+        if (girth >= value.mm() - room) {
+            return true;
+        }
+        findings.add(
+                key,
+                String.format(
+                        Locale.ROOT,
+                        "%.0f mm is less than the %s of %.0f mm%s that is inside it.",
+                        girth,
+                        inside.term(),
+                        value.mm(),
+                        body.isGiven(inside) ? "" : " (estimated)"),
+                "Measure round the laced boot, and the bare foot, again.");
+        return false;
+    }
+}
