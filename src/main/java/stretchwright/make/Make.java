@@ -85,7 +85,7 @@ public final class Make {
         Pattern pattern = need(f -> stages.draft(body, make, f), make);
         progress.say("draft: " + pattern.pieces().size() + " pieces, "
                 + pattern.seams().size() + " seams");
-        FitReport fit = stages.fit(pattern, body, make);
+        FitReport fit = OwnUnit.verdicts(stages.fit(pattern, body, make), make.unit());
         progress.say("fit: " + Verdicts.count(fit));
         Lay lay = need(f -> stages.lay(pattern, make, f), make);
         progress.say("lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "
@@ -106,7 +106,9 @@ public final class Make {
     private static <T> T need(Stage<T> stage, MakeFile make) {
         Findings findings = new Findings(make.file());
         Optional<T> result = stage.of(findings);
-        findings.throwIfAny();
+        if (!findings.isEmpty()) {
+            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+        }
         return result.orElseThrow(() -> new IllegalStateException("a stage gave neither a result nor a finding"));
     }
 }
