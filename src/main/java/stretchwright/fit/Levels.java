@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.body.TrunkProfile;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
@@ -47,7 +48,7 @@ final class Levels {
 
     static double girth(Level.Name level, Body body, Optional<Boot> boot, Style style) {
         return switch (level) {
-            case WAIST -> bandGirth(body, style);
+            case WAIST -> TrunkProfile.of(body).girthBelowWaist(style.dropBelowWaist());
             case HIP -> body.mm(Measure.HIP_GIRTH);
             case CROTCH -> body.mm(Measure.THIGH_GIRTH);
             case MID_THIGH -> body.mm(Measure.MID_THIGH_GIRTH);
@@ -57,13 +58,5 @@ final class Levels {
             case BOOT_TOP -> boot.orElseThrow().topGirth();
             case HEM -> boot.map(Boot::hemGirth).orElseGet(() -> body.mm(Measure.ANKLE_GIRTH));
         };
-    }
-
-    /** Girth where the band sits: the waist, or in proportion towards the hip below it. */
-    private static double bandGirth(Body body, Style style) {
-        double fall = body.mm(Measure.WAIST_HEIGHT) - body.mm(Measure.HIP_HEIGHT);
-        double share = fall > 0 ? Math.min(1, style.dropBelowWaist() / fall) : 0;
-        double waist = body.mm(Measure.WAIST_GIRTH);
-        return waist + (body.mm(Measure.HIP_GIRTH) - waist) * share;
     }
 }

@@ -79,7 +79,7 @@ public final class Make {
     }
 
     static Made run(MakeFile make, Progress progress, Stages stages) {
-        Body body = need(f -> stages.body(make.figure(), make.age(), make.given(), f), make);
+        Body body = need(f -> stages.body(make.measured(), f), make);
         long given = body.values().keySet().stream().filter(body::isGiven).count();
         progress.say("measure: " + given + " measures given, " + (body.values().size() - given) + " estimated");
         Pattern pattern = need(f -> stages.draft(body, make, f), make);
