@@ -58,6 +58,7 @@ public final class Commands implements Callable<Integer> {
         Commands root = new Commands();
         CommandLine line = new CommandLine(root);
         line.addSubcommand("make", new MakeCommand(root, jobs));
+        line.addSubcommand("body", new BodyCommand(root));
         line.addSubcommand("lay", new LayCommand(root));
         line.setOut(out);
         line.setErr(err);

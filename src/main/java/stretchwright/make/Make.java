@@ -53,13 +53,17 @@ public final class Make {
         return make.orElseThrow();
     }
 
-    /** UTF-8, strictly; a byte order mark is let through. */
-    private static Optional<String> text(byte[] bytes, Findings findings) {
+    static Optional<String> text(byte[] bytes, Findings findings) {
         if (bytes.length > MakeFile.LARGEST) {
             findings.add(
                     "", "the file is larger than 1 MB.", "A make file has a few thousand bytes; is it the right one?");
             return Optional.empty();
         }
+        return utf8(bytes, findings);
+    }
+
+    /** UTF-8, strictly; a byte order mark is let through. */
+    static Optional<String> utf8(byte[] bytes, Findings findings) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)

@@ -42,7 +42,7 @@ final class Report {
             Lay lay,
             SewingPlan sewing,
             List<Document> others) {
-        ObjectNode report = JsonNodeFactory.instance.objectNode();
+        ObjectNode report = node();
         report.put("stretchwright", MakeFile.VERSION);
         report.put("name", make.name());
         ObjectNode program = report.putObject("program");
@@ -107,6 +107,14 @@ final class Report {
         }
         own.remove("bytes");
         return write(report);
+    }
+
+    static ObjectNode node() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+
+    static String text(ObjectNode node) {
+        return new String(write(node), java.nio.charset.StandardCharsets.UTF_8);
     }
 
     private static byte[] write(ObjectNode report) {

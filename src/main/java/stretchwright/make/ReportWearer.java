@@ -6,6 +6,7 @@ import stretchwright.body.Doubt;
 import stretchwright.body.Measure;
 import stretchwright.body.Measured;
 import stretchwright.body.Measuring;
+import stretchwright.body.NextMeasure;
 import stretchwright.body.Readings;
 import stretchwright.body.Side;
 import stretchwright.body.Value;
@@ -26,16 +27,23 @@ final class ReportWearer {
             ObjectNode one = measurements.putObject(measure.term());
             value(one, body.value(measure));
             readings(one, make.measured().whole().get(measure));
-            for (Side side : Side.values()) {
-                side(one, side, measure, make.measured(), body);
-            }
+            sides(one, measure, make.measured(), body);
         }
         doubts(out.putArray("doubts"), body);
-        Measuring.next(body)
-                .ifPresent(next -> out.putObject("measureNext")
-                        .put("measure", next.measure().term())
-                        .put("why", next.why())
-                        .put("narrows", Numbers.share(next.narrows())));
+        Measuring.next(body).ifPresent(next -> next(out.putObject("measureNext"), next));
+    }
+
+    static void next(ObjectNode out, NextMeasure next) {
+        out.put("measure", next.measure().term());
+        out.put("why", next.why());
+        out.put("narrows", Numbers.share(next.narrows()));
+    }
+
+    /** Each leg of which something is known for itself. */
+    static void sides(ObjectNode one, Measure measure, Measured measured, Body body) {
+        for (Side side : Side.values()) {
+            side(one, side, measure, measured, body);
+        }
     }
 
     private static void side(ObjectNode measure, Side side, Measure which, Measured measured, Body body) {
