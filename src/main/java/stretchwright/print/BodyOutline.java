@@ -54,6 +54,11 @@ final class BodyOutline {
                 : Math.max(legMiddle(height) + radius(left, height), legMiddle(height) + radius(right, height));
     }
 
+    /** Where a girth begins on the other side: across the trunk, or at the inside of the left leg. */
+    double innerAt(double height) {
+        return height >= crotch ? -breadthAt(height) : legMiddle(height) - radius(left, height);
+    }
+
     /** The wearer's left is at positive x. */
     List<Point> front() {
         List<Point> out = new ArrayList<>();
@@ -176,7 +181,8 @@ final class BodyOutline {
         if (height <= crotch) {
             return radius(whole, height);
         }
-        double share = (height - crotch) / (hip - crotch);
+        double t = (height - crotch) / (hip - crotch);
+        double share = t * t * (3 - 2 * t);
         return depthAt(crotch) + (depthAt(hip) - depthAt(crotch)) * share;
     }
 
@@ -235,17 +241,17 @@ final class BodyOutline {
         double neckHalf = 0.033 * top;
         List<Point> out = new ArrayList<>();
         out.add(new Point(middle + waistHalf, waist));
-        out.add(new Point(middle + shoulder, 0.74 * top));
-        out.add(new Point(middle + shoulder, 0.80 * top));
-        out.add(new Point(middle + neckHalf, 0.835 * top));
+        out.add(new Point(middle + shoulder, 0.75 * top));
+        out.add(new Point(middle + shoulder, 0.81 * top));
+        out.add(new Point(middle + neckHalf, 0.85 * top));
         double radius = (top - neck) / 2;
         for (int i = -5; i <= 23; i++) {
             double angle = Math.toRadians(-35 + (i + 5) * 250.0 / 28);
             out.add(new Point(middle + head * Math.cos(angle), neck + radius + radius * Math.sin(angle)));
         }
-        out.add(new Point(middle - neckHalf, 0.835 * top));
-        out.add(new Point(middle - shoulder, 0.80 * top));
-        out.add(new Point(middle - shoulder, 0.74 * top));
+        out.add(new Point(middle - neckHalf, 0.85 * top));
+        out.add(new Point(middle - shoulder, 0.81 * top));
+        out.add(new Point(middle - shoulder, 0.75 * top));
         out.add(new Point(middle - waistHalf, waist));
         return out;
     }

@@ -98,7 +98,8 @@ public final class BodySvg {
             double at = GROUND + label.mm * SCALE;
             svg.text(Writing.at(Ink.LABEL, FRONT + 34, label.y - 1, LETTERS, label.words));
             double from = FRONT + (outline.outerAt(label.mm) + 8) * SCALE;
-            svg.line(Ink.GRAIN, new Point(FRONT - (outline.outerAt(label.mm) + 8) * SCALE, at), new Point(from, at));
+            double inner = FRONT + (outline.innerAt(label.mm) - 8) * SCALE;
+            svg.line(Ink.GRAIN, new Point(inner, at), new Point(from, at));
             svg.line(Ink.FAINT, new Point(from, at), new Point(FRONT + 29, at), new Point(FRONT + 33, label.y));
         }
     }

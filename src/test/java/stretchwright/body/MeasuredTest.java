@@ -76,12 +76,13 @@ class MeasuredTest {
                 Measure.HIP_GIRTH, new double[] {955, 12},
                 Measure.KNEE_HEIGHT, new double[] {452, 10});
         cases.forEach((measure, c) -> {
-            assertThat(findings(readings(measure, c[0], c[0] + c[1]))).as(measure.term()).isEmpty();
+            assertThat(findings(readings(measure, c[0], c[0] + c[1])))
+                    .as(measure.term())
+                    .isEmpty();
             List<Finding> beyond = findings(readings(measure, c[0] + c[1] + 1, c[0], c[0] + 1));
             assertThat(beyond).hasSize(1);
             assertThat(beyond.get(0).key()).isEqualTo("wearer.measurements." + measure.term());
-            assertThat(beyond.get(0).problem())
-                    .contains(String.format("%.0f and %.0f mm", c[0], c[0] + c[1] + 1));
+            assertThat(beyond.get(0).problem()).contains(String.format("%.0f and %.0f mm", c[0], c[0] + c[1] + 1));
         });
     }
 
@@ -161,7 +162,8 @@ class MeasuredTest {
         assertThat(findings(readings(Measure.CALF_GIRTH, mm, mm))).isNotEmpty();
         assertThat(findings(readings(Measure.CALF_GIRTH, 350, mm))).isNotEmpty();
         assertThat(findings(one(Measure.CALF_GIRTH, mm, 350, Set.of()))).isNotEmpty();
-        assertThat(findings(one(Measure.CALF_GIRTH, mm, 350, Set.of(Measure.CALF_GIRTH)))).isNotEmpty();
+        assertThat(findings(one(Measure.CALF_GIRTH, mm, 350, Set.of(Measure.CALF_GIRTH))))
+                .isNotEmpty();
         assertThat(findings(one(Measure.CALF_GIRTH, mm, mm, Set.of()))).isNotEmpty();
     }
 
@@ -217,7 +219,9 @@ class MeasuredTest {
         assertThat(1 - left(then) / left(now)).isCloseTo(next.narrows(), within(1e-9));
         for (Measure other : Measure.values()) {
             // the waist's level may switch with its height or a crotch length, which is another matter
-            if (!now.isGiven(other) && other != Measure.WAIST_HEIGHT && !other.term().contains("crotch length")) {
+            if (!now.isGiven(other)
+                    && other != Measure.WAIST_HEIGHT
+                    && !other.term().contains("crotch length")) {
                 Body after = body(readings(other, now.mm(other)));
                 assertThat(1 - left(after) / left(now)).as(other.term()).isLessThanOrEqualTo(next.narrows() + 1e-9);
             }
@@ -241,8 +245,7 @@ class MeasuredTest {
     @Test
     void companionsSayWhatTheOthersLetExpect() {
         Measured measured = readings(Measure.CALF_GIRTH, 400);
-        Body without = body(new Measured(
-                Figure.WOMAN, OptionalDouble.empty(), false, TRUNK, Map.of(), Map.of()));
+        Body without = body(new Measured(Figure.WOMAN, OptionalDouble.empty(), false, TRUNK, Map.of(), Map.of()));
         Companion calf = Measuring.companions(measured).stream()
                 .filter(c -> c.measure() == Measure.CALF_GIRTH)
                 .findFirst()

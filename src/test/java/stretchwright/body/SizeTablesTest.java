@@ -22,7 +22,10 @@ class SizeTablesTest {
         return Measure.of(term).orElseThrow();
     }
 
-    /** At the survey's mean stature, hip girth and crotch height; tolerance as a share of the ratio. */
+    /**
+     * At the survey's mean stature and hip girth; tolerance as a share of the ratio. Crotch height of the women of 1988 was
+     * 0.473 of the stature (771 of 1629 mm), 1.5 % less than in 2012; the estimate lies between, and knee heights too.
+     */
     @ParameterizedTest
     @CsvSource({
         "WOMAN, heel girth, ankle girth, 1.442, 0.03",
@@ -30,14 +33,14 @@ class SizeTablesTest {
         "WOMAN, heel girth, calf girth, 0.834, 0.03",
         "WOMAN, thigh girth, hip girth, 0.603, 0.02",
         "WOMAN, heel girth, foot length, 1.261, 0.02",
-        "WOMAN, crotch height, stature, 0.480, 0.01",
+        "WOMAN, crotch height, stature, 0.480, 0.015",
         "WOMAN, knee height, crotch height, 0.574, 0.03",
         "MAN, heel girth, ankle girth, 1.500, 0.03",
         "MAN, calf girth, ankle girth, 1.711, 0.03",
         "MAN, heel girth, calf girth, 0.879, 0.03",
         "MAN, thigh girth, hip girth, 0.613, 0.02",
         "MAN, heel girth, foot length, 1.267, 0.02",
-        "MAN, crotch height, stature, 0.482, 0.01",
+        "MAN, crotch height, stature, 0.482, 0.015",
         "MAN, knee height, crotch height, 0.577, 0.03"
     })
     void ratiosOfTheArmyOf2012(Figure figure, String above, String below, double ratio, double tolerance) {
@@ -63,8 +66,7 @@ class SizeTablesTest {
         "MAN, 845, 978, ankle girth, 232, 0.05"
     })
     void activeAdults(Figure figure, double waist, double hip, String term, double mean, double tolerance) {
-        Body body =
-                body(figure, OptionalDouble.empty(), Map.of(Measure.WAIST_GIRTH, waist, Measure.HIP_GIRTH, hip));
+        Body body = body(figure, OptionalDouble.empty(), Map.of(Measure.WAIST_GIRTH, waist, Measure.HIP_GIRTH, hip));
         assertThat(body.mm(measure(term))).isCloseTo(mean, within(tolerance * mean));
     }
 
