@@ -3,10 +3,11 @@ package stretchwright.body;
 import java.util.Arrays;
 
 /**
- * The girth of one leg at any height from the crotch down to the ankle: the one profile that draft and fit share.
+ * Girths from the waist down to the ankle: round the whole body above the crotch, round one leg below it; the one
+ * profile that draft and fit share.
  *
- * <p>In: a body. Out: girth in mm at a height in mm above the floor; above the crotch and below the ankle level the
- * girth of that end. Promise: smooth, through the measured girths, no bulge or hollow that was not measured. Maths:
+ * <p>In: a body. Out: girth in mm at a height in mm above the floor; for a leg above the crotch and below the ankle level
+ * the girth of that end. Promise: smooth, through the measured girths, no bulge or hollow that was not measured. Maths:
  * monotone piecewise cubic interpolation (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980; slopes after Fritsch and
  * Butland, SIAM J. Sci. Stat. Comput. 5, 1984).
  */
@@ -23,8 +24,9 @@ public final class GirthProfile {
     private final double[] heights;
     private final double[] girths;
     private final double[] slopes;
+    private final TrunkProfile trunk;
 
-    private GirthProfile(double[] heights, double[] girths) {
+    private GirthProfile(double[] heights, double[] girths, TrunkProfile trunk) {
         for (int i = 1; i < heights.length; i++) {
             if (!(heights[i] > heights[i - 1])) {
                 throw new IllegalArgumentException(
@@ -34,6 +36,7 @@ public final class GirthProfile {
         this.heights = heights;
         this.girths = girths;
         this.slopes = slopes(heights, girths);
+        this.trunk = trunk;
     }
 
     public static GirthProfile of(Body body) {
@@ -55,7 +58,13 @@ public final class GirthProfile {
                     mid,
                     thigh,
                     top
-                });
+                },
+                TrunkProfile.of(body));
+    }
+
+    /** Girth round the whole body, mm, from the waist through the hip to the crotch; the nearest end beyond them. */
+    public double wholeGirthAt(double height) {
+        return trunk.girthAt(height);
     }
 
     /** Girth of one leg, mm, at a height above the floor, mm. */

@@ -39,6 +39,21 @@ public enum Measure {
         return term;
     }
 
+    /** Whether each leg has its own. */
+    public boolean ofLeg() {
+        return switch (this) {
+            case THIGH_GIRTH, MID_THIGH_GIRTH, KNEE_GIRTH, CALF_GIRTH, ANKLE_GIRTH, HEEL_GIRTH, FOOT_LENGTH -> true;
+            case CROTCH_HEIGHT, KNEE_HEIGHT, CALF_HEIGHT, ANKLE_HEIGHT, ANKLE_BONE_HEIGHT -> true;
+            case STATURE, WAIST_GIRTH, HIP_GIRTH, WAIST_HEIGHT, HIP_HEIGHT, TOTAL_CROTCH_LENGTH, BACK_CROTCH_LENGTH ->
+                false;
+        };
+    }
+
+    /** Whether it goes round a leg or foot, so that a socket or brace can lie under the tape. */
+    public boolean roundLeg() {
+        return ofLeg() && term.endsWith("girth");
+    }
+
     public static Optional<Measure> of(String term) {
         return Arrays.stream(values()).filter(m -> m.term.equals(term)).findFirst();
     }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import stretchwright.ground.Findings;
 
 /**
@@ -23,20 +24,54 @@ public final class Measuring {
     /** Empty only if this call added findings. */
     public static Optional<Body> body(
             Figure figure, OptionalDouble age, Map<Measure, Double> givenMm, Findings findings) {
-        if (!Plausibility.check(figure, age, givenMm, findings)) {
+        return body(Measured.of(figure, age, givenMm), findings);
+    }
+
+    /**
+     * The same from readings, legs measured apart, hard sockets: the mean of the readings and of both sides is the
+     * body's; each leg keeps its own. Empty only if this call added findings.
+     */
+    public static Optional<Body> body(Measured measured, Findings findings) {
+        boolean taken = TakenCheck.pass(measured, findings);
+        boolean plausible = Plausibility.check(measured.figure(), measured.age(), measured.soft(), findings);
+        if (!taken || !plausible || !TakenCheck.legsInOrder(measured, findings)) {
             return Optional.empty();
         }
-        return Optional.of(new Body(figure, age, values(Known.of(figure, age, givenMm), givenMm)));
+        Map<Measure, Value> values = values(known(measured, measured.soft()), measured.means(), measured::spread);
+        return Optional.of(new Body(measured.figure(), measured.age(), measured.seated(), values, legs(measured)));
+    }
+
+    private static Known known(Measured measured, Map<Measure, Double> soft) {
+        return Known.of(measured.figure(), measured.age(), soft);
+    }
+
+    /** Each leg from its own values; what was not measured on it is estimated from them and the trunk. */
+    private static Legs legs(Measured measured) {
+        Map<Side, Map<Measure, Value>> own = new EnumMap<>(Side.class);
+        if (!measured.side(Side.LEFT).equals(measured.side(Side.RIGHT))) {
+            for (Side side : Side.values()) {
+                own.put(side, leg(measured, side));
+            }
+        }
+        return new Legs(own, measured.hard());
+    }
+
+    private static Map<Measure, Value> leg(Measured measured, Side side) {
+        Map<Measure, Double> given = measured.means();
+        measured.side(side).forEach((measure, readings) -> given.put(measure, readings.mean()));
+        Map<Measure, Value> leg = values(
+                known(measured, measured.soft(side)),
+                given,
+                m -> measured.side(side).containsKey(m) ? measured.spread(side, m) : measured.spread(m));
+        leg.keySet()
+                .removeIf(m -> !m.ofLeg()
+                        || given.containsKey(m) && !measured.side(side).containsKey(m));
+        return leg;
     }
 
     /** Given values that are possible but unusual beside the others; the most unusual first. */
     public static List<Doubt> doubts(Body body) {
-        Map<Measure, Double> given = new EnumMap<>(Measure.class);
-        body.values().forEach((measure, value) -> {
-            if (value.origin() == Value.Origin.GIVEN) {
-                given.put(measure, value.mm());
-            }
-        });
+        Map<Measure, Double> given = Companions.soft(body);
         Known known = Known.of(body.figure(), body.age(), given);
         List<Doubt> doubts = new ArrayList<>();
         for (AtOdds.Odd odd : AtOdds.find(known, o -> Plausibility.UNUSUAL)) {
@@ -47,6 +82,16 @@ public final class Measuring {
             trouserTop(body, known).ifPresent(doubts::add);
         }
         return doubts;
+    }
+
+    /** The one missing measure that would narrow the fit most; empty when nothing that decides it is estimated. */
+    public static Optional<NextMeasure> next(Body body) {
+        return NextMeasure.of(body);
+    }
+
+    /** Every measure beside what the others let expect; also of a body that was refused. */
+    public static List<Companion> companions(Measured measured) {
+        return Companions.of(measured);
     }
 
     /**
@@ -90,13 +135,13 @@ public final class Measuring {
         return new Doubt(odd.measure(), odd.expected(), odd.spread(), message);
     }
 
-    static Map<Measure, Value> values(Known known, Map<Measure, Double> givenMm) {
+    static Map<Measure, Value> values(Known known, Map<Measure, Double> givenMm, ToDoubleFunction<Measure> spread) {
         JointNormal.Expected expected = known.people().expect(known.logs());
         Map<Measure, Value> values = new EnumMap<>(Measure.class);
         for (Measure measure : Measure.values()) {
             Double given = givenMm.get(measure);
             if (given != null) {
-                values.put(measure, new Value(given, Value.Origin.GIVEN, HandMeasuring.spread(measure)));
+                values.put(measure, new Value(given, Value.Origin.GIVEN, spread.applyAsDouble(measure)));
             } else {
                 double mm = Math.exp(expected.logs()[measure.ordinal()]);
                 values.put(measure, new Value(mm, Value.Origin.ESTIMATED, mm * expected.spreads()[measure.ordinal()]));

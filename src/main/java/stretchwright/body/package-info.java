@@ -3,7 +3,7 @@
  *
  * <p>In: measures in mm by ISO 8559-1 term, figure, age. Out: Body, or findings. Promise: every value says whether it
  * was given or estimated and how far to trust it; one girth profile that draft and fit share. Not here: cloth, boots.
- * Read first: Measuring, Measure, Body.
+ * Read first: Measuring, Measured, Measure, Body.
  * Maths and sources: docs/maths/body.md.
  */
 @NullMarked

@@ -1,6 +1,8 @@
 package stretchwright.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -9,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import stretchwright.make.BodyTable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -57,7 +60,22 @@ final class OwnFiles {
         if (lay.has("instance") && lay.has("placements") && lay.has("density")) {
             own.addAll(Set.of("lay.json", "lay.svg"));
         }
+        if (json(folder.resolve("body.json")).has("bodyCheck")) {
+            own.addAll(Set.of("body.json", "body.svg"));
+        }
+        if (startsWith(folder.resolve("bodies.csv"), BodyTable.FIRST_WORDS)) {
+            own.add("bodies.csv");
+        }
         return own;
+    }
+
+    private static boolean startsWith(Path file, String words) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(words.length()), StandardCharsets.UTF_8).equals(words);
+        }
     }
 
     private static JsonNode json(Path file) throws IOException {

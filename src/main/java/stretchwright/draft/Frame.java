@@ -2,6 +2,7 @@ package stretchwright.draft;
 
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.body.TrunkProfile;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -35,10 +36,7 @@ record Frame(double hip, double slantFront, double slantBack) {
 
     /** Girth of the body where the leg's top edge sits: the waist, or in proportion towards the hip below it. */
     static double topGirth(Body body, Style style) {
-        double waist = body.mm(Measure.WAIST_GIRTH);
-        double fall = body.mm(Measure.WAIST_HEIGHT) - body.mm(Measure.HIP_HEIGHT);
-        double share = fall > 0 ? Math.min(1, style.dropBelowWaist() / fall) : 0;
-        return waist + (body.mm(Measure.HIP_GIRTH) - waist) * share;
+        return TrunkProfile.of(body).girthBelowWaist(style.dropBelowWaist());
     }
 
     private static double within(double value, double limit) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
+import stretchwright.body.TrunkProfile;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
@@ -52,7 +53,7 @@ final class Levels {
 
     private static double girth(Level level, Pattern pattern, Body body, Optional<Boot> boot, Style style) {
         return switch (level.name()) {
-            case WAIST -> bandGirth(body, style);
+            case WAIST -> TrunkProfile.of(body).girthBelowWaist(style.dropBelowWaist());
             case HIP -> body.mm(Measure.HIP_GIRTH);
             case CROTCH -> body.mm(Measure.THIGH_GIRTH);
             case MID_THIGH -> body.mm(Measure.MID_THIGH_GIRTH);
@@ -65,14 +66,6 @@ final class Levels {
                         .orElseGet(() -> hemGirth(
                                 level.height() / (1 - pattern.reductions().along()), body, style));
         };
-    }
-
-    /** Girth where the band sits: the waist, or in proportion towards the hip below it. */
-    private static double bandGirth(Body body, Style style) {
-        double fall = body.mm(Measure.WAIST_HEIGHT) - body.mm(Measure.HIP_HEIGHT);
-        double share = fall > 0 ? Math.min(1, style.dropBelowWaist() / fall) : 0;
-        double waist = body.mm(Measure.WAIST_GIRTH);
-        return waist + (body.mm(Measure.HIP_GIRTH) - waist) * share;
     }
 
     /** Girth of the leg where a hem without a boot sits, at a height above the floor. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stretchwright.body.Body;
+import stretchwright.body.Measuring;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Lay;
@@ -33,13 +34,22 @@ public record Made(
         return fit.stops();
     }
 
-    /** The verdicts, one line each, most severe first. */
+    /** The verdicts, one line each, most severe first; measures in doubt stand with the cautions. */
     public List<String> verdicts(boolean stopsOnly) {
-        return fit.verdicts().stream()
-                .filter(v -> !stopsOnly || v.severity() == FitReport.Severity.STOP)
-                .sorted(java.util.Comparator.comparing(FitReport.Verdict::severity))
-                .map(Verdicts::line)
-                .toList();
+        List<String> lines = new ArrayList<>();
+        for (FitReport.Severity severity : FitReport.Severity.values()) {
+            if (stopsOnly && severity != FitReport.Severity.STOP) {
+                continue;
+            }
+            fit.verdicts().stream()
+                    .filter(v -> v.severity() == severity)
+                    .map(Verdicts::line)
+                    .forEach(lines::add);
+            if (severity == FitReport.Severity.CAUTION) {
+                Measuring.doubts(body).stream().map(Verdicts::line).forEach(lines::add);
+            }
+        }
+        return lines;
     }
 
     public Document report() {
@@ -67,6 +77,12 @@ public record Made(
                 "  sewing         %.0f minutes for a practised sewer, %d changeovers",
                 sewing.minutes(),
                 sewing.changeovers()));
+        Measuring.next(body)
+                .ifPresent(next -> lines.add(String.format(
+                        Locale.ROOT,
+                        "  measure next   %s: what is estimated would vary %.0f %% less",
+                        next.measure().term(),
+                        next.narrows() * 100)));
         for (Document d : documents) {
             if (d.pages() > 1) {
                 lines.add("  paper          " + d.name() + ", " + d.pages() + " pages");

@@ -53,13 +53,17 @@ public final class Make {
         return make.orElseThrow();
     }
 
-    /** UTF-8, strictly; a byte order mark is let through. */
-    private static Optional<String> text(byte[] bytes, Findings findings) {
+    static Optional<String> text(byte[] bytes, Findings findings) {
         if (bytes.length > MakeFile.LARGEST) {
             findings.add(
                     "", "the file is larger than 1 MB.", "A make file has a few thousand bytes; is it the right one?");
             return Optional.empty();
         }
+        return utf8(bytes, findings);
+    }
+
+    /** UTF-8, strictly; a byte order mark is let through. */
+    static Optional<String> utf8(byte[] bytes, Findings findings) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -79,7 +83,7 @@ public final class Make {
     }
 
     static Made run(MakeFile make, Progress progress, Stages stages) {
-        Body body = need(f -> stages.body(make.figure(), make.age(), make.given(), f), make);
+        Body body = need(f -> stages.body(make.measured(), f), make);
         long given = body.values().keySet().stream().filter(body::isGiven).count();
         progress.say("measure: " + given + " measures given, " + (body.values().size() - given) + " estimated");
         Pattern pattern = need(f -> stages.draft(body, make, f), make);

@@ -1,7 +1,6 @@
 package stretchwright.make;
 
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
+import stretchwright.body.Measured;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Unit;
@@ -22,7 +22,7 @@ import stretchwright.pattern.Style;
  * @param name of the make
  * @param unit of bare numbers in the file, and of what people are shown
  * @param wearer a name or code; may be empty
- * @param given measurements in mm
+ * @param measured what was measured of the wearer, in mm
  * @param machines in the order of the file; never empty
  * @param paper name of the paper
  * @param seed of the search for the lay
@@ -32,9 +32,7 @@ public record MakeFile(
         String name,
         Unit unit,
         String wearer,
-        Figure figure,
-        OptionalDouble age,
-        Map<Measure, Double> given,
+        Measured measured,
         Fabric fabric,
         Optional<Boot> boot,
         Style style,
@@ -49,7 +47,19 @@ public record MakeFile(
     public static final int LARGEST = 1024 * 1024;
 
     public MakeFile {
-        given = Collections.unmodifiableMap(new EnumMap<>(given));
         machines = Collections.unmodifiableSet(new LinkedHashSet<>(machines));
+    }
+
+    public Figure figure() {
+        return measured.figure();
+    }
+
+    public OptionalDouble age() {
+        return measured.age();
+    }
+
+    /** Of each measure taken its mean, mm. */
+    public Map<Measure, Double> given() {
+        return measured.means();
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stretchwright.body.Measured;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
@@ -37,6 +38,25 @@ final class MakeReader {
         return new MakeReader(keys, findings, stages).read(file);
     }
 
+    /** The wearer alone: of the file only the unit and that section are needed, the others are not looked at. */
+    static Optional<WearerFile> wearer(Tree.Keys keys, Findings findings) {
+        MakeReader reader = new MakeReader(keys, findings, new Rooms());
+        if (reader.top.has("stretchwright")) {
+            reader.version();
+        }
+        reader.top.require("unit", "cm");
+        reader.top.require("wearer", "{figure: woman, measurements: {hip girth: 96.1}}");
+        reader.top.choice("unit", UNITS, Unit::symbol);
+        Optional<WearerReader.Wearer> wearer =
+                reader.top.section("wearer", WearerReader.KEYS).flatMap(s -> WearerReader.taken(s, findings));
+        return findings.isEmpty()
+                ? wearer.map(w -> new WearerFile(w.name(), reader.unit.orElseThrow(), w.measured()))
+                : Optional.empty();
+    }
+
+    /** What the body command needs of a file. */
+    record WearerFile(String name, Unit unit, Measured measured) {}
+
     private Optional<MakeFile> read(String file) {
         version();
         top.require("name", "Evening practice");
@@ -62,9 +82,7 @@ final class MakeReader {
                 name.orElseThrow(),
                 unit.orElseThrow(),
                 w.name(),
-                w.figure(),
-                w.age(),
-                w.given(),
+                w.measured(),
                 fabric.orElseThrow(),
                 boot,
                 style.orElseThrow(),

@@ -3,8 +3,6 @@ package stretchwright.make;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
-import stretchwright.body.Measure;
-import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
@@ -44,14 +42,14 @@ final class Report {
             Lay lay,
             SewingPlan sewing,
             List<Document> others) {
-        ObjectNode report = JsonNodeFactory.instance.objectNode();
+        ObjectNode report = node();
         report.put("stretchwright", MakeFile.VERSION);
         report.put("name", make.name());
         ObjectNode program = report.putObject("program");
         program.put("version", Program.VERSION);
         program.put("seed", make.seed());
         report.put("unit", make.unit().symbol());
-        wearer(report.putObject("wearer"), make, body);
+        ReportWearer.wearer(report.putObject("wearer"), make, body);
         fabric(report.putObject("fabric"), make);
         make.boot().ifPresent(boot -> ReportInputs.boot(report.putObject("boot"), boot));
         ReportInputs.style(report.putObject("style"), make.style());
@@ -64,22 +62,6 @@ final class Report {
         cost(report.putObject("cost"), make, lay);
         files(report, others);
         return new Document(NAME, KIND, 1, withOwnSize(report));
-    }
-
-    private static void wearer(ObjectNode out, MakeFile make, Body body) {
-        out.put("name", make.wearer());
-        out.put("figure", body.figure().word());
-        body.age().ifPresent(age -> out.put("age", Numbers.mm(age)));
-        ObjectNode measurements = out.putObject("measurements");
-        for (Measure measure : Measure.values()) {
-            Value value = body.value(measure);
-            ObjectNode one = measurements.putObject(measure.term());
-            one.put("value", Numbers.mm(value.mm()));
-            String origin = value.origin() == Value.Origin.GIVEN ? "given" : "estimated";
-            one.put("origin", origin);
-            one.put(origin, true);
-            one.put("spread", Numbers.mm(value.spread()));
-        }
     }
 
     private static void fabric(ObjectNode out, MakeFile make) {
@@ -125,6 +107,14 @@ final class Report {
         }
         own.remove("bytes");
         return write(report);
+    }
+
+    static ObjectNode node() {
+        return JsonNodeFactory.instance.objectNode();
+    }
+
+    static String text(ObjectNode node) {
+        return new String(write(node), java.nio.charset.StandardCharsets.UTF_8);
     }
 
     private static byte[] write(ObjectNode report) {

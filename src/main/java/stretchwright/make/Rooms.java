@@ -1,12 +1,9 @@
 package stretchwright.make;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stretchwright.body.Body;
-import stretchwright.body.Figure;
-import stretchwright.body.Measure;
+import stretchwright.body.Measured;
 import stretchwright.body.Measuring;
 import stretchwright.draft.Draft;
 import stretchwright.fit.FitCheck;
@@ -25,8 +22,8 @@ import stretchwright.sewing.SewingPlan;
 /** The real rooms, joined. */
 final class Rooms implements Stages {
     @Override
-    public Optional<Body> body(Figure figure, OptionalDouble age, Map<Measure, Double> given, Findings findings) {
-        return Measuring.body(figure, age, given, findings);
+    public Optional<Body> body(Measured measured, Findings findings) {
+        return Measuring.body(measured, findings);
     }
 
     @Override

@@ -1,7 +1,9 @@
 package stretchwright.make;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -149,6 +151,41 @@ final class Section {
 
     Optional<Boolean> yes(String key) {
         return choice(key, List.of(true, false), b -> b.toString());
+    }
+
+    /** One length or a list of them, in mm; empty where one of them is wrong. */
+    List<Double> lengths(String key, Limits.Range range, int most) {
+        if (!(keys.entries().get(key) instanceof Tree.Items list)) {
+            OptionalDouble one = length(key, range);
+            return one.isPresent() ? List.of(one.getAsDouble()) : List.of();
+        }
+        if (list.items().isEmpty() || list.items().size() > most) {
+            add(key, "lists " + list.items().size() + " readings.", "Give one to " + most + ".");
+            return List.of();
+        }
+        List<Double> all = new ArrayList<>();
+        for (Tree item : list.items()) {
+            Section alone =
+                    new Section(new Tree.Keys(Map.of(key, item), item.line()), path, findings, unit, List.of(key));
+            alone.length(key, range).ifPresent(all::add);
+        }
+        return all.size() == list.items().size() ? all : List.of();
+    }
+
+    /** The texts of a list, or the single text as a list of one. */
+    List<String> texts(String key, String example) {
+        if (keys.entries().get(key) instanceof Tree.Text) {
+            return text(key).map(List::of).orElse(List.of());
+        }
+        List<String> all = new ArrayList<>();
+        for (Tree item : items(key, example).map(Tree.Items::items).orElse(List.of())) {
+            if (item instanceof Tree.Text text) {
+                all.add(text.text().strip());
+            } else {
+                add(key, "holds " + item.kind() + "; words are wanted.", "Write for example: " + example);
+            }
+        }
+        return all;
     }
 
     /** A length in mm, on the 0.01 mm grid (58 in is 1473.2 mm to the last digit); a bare number is in the file's unit. */

@@ -1,12 +1,9 @@
 package stretchwright.make;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stretchwright.body.Body;
-import stretchwright.body.Figure;
-import stretchwright.body.Measure;
+import stretchwright.body.Measured;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
 import stretchwright.lay.Lay;
@@ -16,7 +13,7 @@ import stretchwright.sewing.SewingPlan;
 
 /** The rooms that a make goes through, in the order of the job; an empty answer leaves at least one finding. */
 interface Stages {
-    Optional<Body> body(Figure figure, OptionalDouble age, Map<Measure, Double> given, Findings findings);
+    Optional<Body> body(Measured measured, Findings findings);
 
     Optional<Pattern> draft(Body body, MakeFile make, Findings findings);
 

@@ -132,7 +132,7 @@ final class StyleReader {
      * the waist), where both heights were measured; an estimate would decide the whole top edge.
      */
     private double waistToHip(Section s) {
-        Map<Measure, Double> given = wearer.map(WearerReader.Wearer::given).orElse(Map.of());
+        Map<Measure, Double> given = wearer.map(w -> w.measured().means()).orElse(Map.of());
         Double waist = given.get(Measure.WAIST_HEIGHT);
         Double hip = given.get(Measure.HIP_HEIGHT);
         if (waist == null || hip == null) {

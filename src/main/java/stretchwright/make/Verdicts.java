@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.body.Doubt;
 import stretchwright.fit.FitReport;
 
 /** The verdicts of the fit check as lines for people. */
@@ -12,6 +13,11 @@ final class Verdicts {
         return (v.severity().word() + ": " + v.about() + ": " + v.message() + " " + v.remedy())
                 .replaceAll("\\s+", " ")
                 .strip();
+    }
+
+    /** A measure in doubt, as a caution. */
+    static String line(Doubt doubt) {
+        return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + doubt.message();
     }
 
     /** Such as "1 stop, 2 cautions", or "nothing to say". */

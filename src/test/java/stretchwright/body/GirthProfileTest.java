@@ -74,6 +74,18 @@ class GirthProfileTest {
         }
     }
 
+    /** By hand: waist 742 at 1030, hip 961 at 830; half way between 851.5; a quarter down 796.75. */
+    @Test
+    void aboveTheCrotchTheWholeBodyInProportion() {
+        GirthProfile profile = GirthProfile.of(SampleBody.smallAdult());
+        assertThat(profile.wholeGirthAt(1100)).isEqualTo(742);
+        assertThat(profile.wholeGirthAt(1030)).isEqualTo(742);
+        assertThat(profile.wholeGirthAt(980)).isCloseTo(796.75, within(1e-9));
+        assertThat(profile.wholeGirthAt(930)).isCloseTo(851.5, within(1e-9));
+        assertThat(profile.wholeGirthAt(830)).isEqualTo(961);
+        assertThat(profile.wholeGirthAt(772)).isEqualTo(961);
+    }
+
     @Test
     void refusesALegUpsideDown() {
         Map<Measure, Value> values = new EnumMap<>(BODY.values());

@@ -12,6 +12,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
+import stretchwright.body.Measured;
+import stretchwright.body.Readings;
+import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
@@ -297,5 +300,44 @@ class MakeReadTest {
                 throw new AssertionError("case " + i + ":\n" + new String(spoiled, StandardCharsets.UTF_8), e);
             }
         }
+    }
+
+    @Test
+    void readingsSidesSeatedAndHardAreRead() {
+        Measured measured = read(SampleText.WHOLE
+                        .replace("waist girth: 74.2", "waist girth: [74.2, 74.6]")
+                        .replace(
+                                "hip girth: 96.1",
+                                "hip girth: 96.1\n    calf girth: {left: [35, 35.2], right: 33 cm}\n  seated: true\n"
+                                        + "  hard: {right: [calf girth]}"))
+                .measured();
+        assertThat(measured.whole().get(Measure.WAIST_GIRTH)).isEqualTo(Readings.of(742, 746));
+        assertThat(measured.side(Side.LEFT).get(Measure.CALF_GIRTH)).isEqualTo(Readings.of(350, 352));
+        assertThat(measured.side(Side.RIGHT).get(Measure.CALF_GIRTH)).isEqualTo(Readings.of(330));
+        assertThat(measured.means().get(Measure.CALF_GIRTH)).isCloseTo(340.5, within(1e-9));
+        assertThat(measured.seated()).isTrue();
+        assertThat(measured.isHard(Side.RIGHT, Measure.CALF_GIRTH)).isTrue();
+        assertThat(measured.isHard(Side.LEFT, Measure.CALF_GIRTH)).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "waist girth: {left: 37, right: 37}",
+                "waist girth: []",
+                "waist girth: [74.2, .nan]",
+                "waist girth: [74.2, -3]",
+                "waist girth: [74.2, {a: 1}]",
+                "waist girth: [74, 74, 74, 74, 74, 74, 74, 74, 74, 74, 74]",
+                "waist girth: 74.2\n    calf girth: {left: 35}",
+                "waist girth: 74.2\n    calf girth: {left: 35, right: 36, middle: 35}",
+                "waist girth: 74.2\n  seated: maybe",
+                "waist girth: 74.2\n  hard: {left: [waist girth]}",
+                "waist girth: 74.2\n  hard: {both: [calf girth]}"
+            })
+    void slipsInReadingsAndSidesAreFindings(String lines) {
+        Finding finding =
+                only(SampleText.with("waist girth: 74.2\n    hip girth: 96.1", "hip girth: 96.1\n    " + lines));
+        assertThat(finding.key()).startsWith("wearer.");
     }
 }

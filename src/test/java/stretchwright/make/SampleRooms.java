@@ -6,10 +6,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stretchwright.body.Body;
-import stretchwright.body.Figure;
 import stretchwright.body.Measure;
+import stretchwright.body.Measured;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
@@ -34,7 +33,8 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
-    public Optional<Body> body(Figure figure, OptionalDouble age, Map<Measure, Double> given, Findings findings) {
+    public Optional<Body> body(Measured measured, Findings findings) {
+        Map<Measure, Double> given = measured.means();
         Map<Measure, Value> values = new EnumMap<>(Measure.class);
         for (Measure m : Measure.values()) {
             Double mm = given.get(m);
@@ -45,7 +45,7 @@ public final class SampleRooms implements Stages {
             findings.add("wearer.measurements.waist girth", "is at odds with the hip girth.", "Measure again.");
             return Optional.empty();
         }
-        return Optional.of(new Body(figure, age, values));
+        return Optional.of(new Body(measured.figure(), measured.age(), values));
     }
 
     @Override

@@ -1,0 +1,188 @@
+package stretchwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stretchwright.ground.RandomStream;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The body command through the whole program; all bodies invented. */
+class BodyCommandTest {
+    private static final JsonMapper JSON = JsonMapper.builder().build();
+    private static final String WEARER = """
+            unit: cm
+            wearer:
+              name: Rowan
+              figure: woman
+              measurements:
+                stature: 162.7
+                hip girth: [96.0, 96.2]
+                crotch height: 77.2
+                calf girth: {left: 35.0, right: 33.0}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private record Ran(int code, String out, String err) {}
+
+    private static Ran run(Object... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
+        int code = Commands.run(new PrintWriter(out), new PrintWriter(err), words);
+        return new Ran(code, out.toString(), err.toString());
+    }
+
+    private Path file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    @Test
+    void aFileWithOnlyAWearerIsShownAsATable() throws IOException {
+        Ran ran = run("body", file("w.yaml", WEARER));
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isEqualTo(0);
+        assertThat(ran.out().lines())
+                .anyMatch(l -> l.matches("  hip girth +96\\.1 +given +\\+- 0\\.3 +\\d+\\.\\d \\+- \\d+\\.\\d"))
+                .anyMatch(l -> l.matches("  knee girth +\\d+\\.\\d +estimated +\\+- \\d\\.\\d"))
+                .anyMatch(l -> l.matches("    right +33\\.0 +given.*"))
+                .anyMatch(l -> l.startsWith("measure next: "));
+    }
+
+    @Test
+    void theDrawingAndItsNumbersAreWrittenAndReplaced() throws IOException {
+        Path w = file("w.yaml", WEARER);
+        Path out = folder.resolve("out");
+        assertThat(run("body", w, "--out", out).code()).isEqualTo(0);
+        assertThat(Files.readString(out.resolve("body.svg"))).contains("L 35.0, R 33.0", "hip girth 96.1", "~");
+        Ran again = run("body", w, "--out", out, "--json");
+        assertThat(again.code()).isEqualTo(0);
+        JsonNode json = JSON.readTree(again.out());
+        assertThat(JSON.readTree(Files.readAllBytes(out.resolve("body.json")))).isEqualTo(json);
+        assertThat(json.at("/measurements/hip girth/value").asDouble()).isEqualTo(961);
+        assertThat(json.at("/measurements/calf girth/right/value").asDouble()).isEqualTo(330);
+        Files.writeString(out.resolve("mine.txt"), "mine");
+        assertThat(run("body", w, "--out", out).code()).isEqualTo(2);
+    }
+
+    @Test
+    void aSlipIsShownBesideWhatTheOthersSayAndNothingIsWritten() throws IOException {
+        Path out = folder.resolve("out");
+        Path w = file("w.yaml", WEARER.replace("77.2", "30.4"));
+        Ran ran = run("body", w, "--out", out);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith(w + ": wearer.measurements.crotch height: ");
+        assertThat(ran.out().lines()).anyMatch(l -> l.matches("  crotch height +30\\.4 .*FINDING: .*"));
+        assertThat(out).doesNotExist();
+        assertThat(JSON.readTree(run("body", w, "--json").out())
+                        .at("/findings/0/key")
+                        .asString())
+                .isEqualTo("wearer.measurements.crotch height");
+    }
+
+    @Test
+    void badFilesAndArgumentsAreFindings() throws IOException {
+        assertThat(run("body").code()).isEqualTo(2);
+        assertThat(run("body", folder.resolve("none.yaml")).code()).isEqualTo(2);
+        assertThat(run("body", file("e.yaml", "")).code()).isEqualTo(2);
+        assertThat(run("body", file("u.yaml", WEARER.replace("unit: cm\n", ""))).code())
+                .isEqualTo(2);
+        assertThat(run("body", file("n.yaml", WEARER.replace("162.7", ".nan"))).code())
+                .isEqualTo(2);
+        assertThat(run("body", file("t.csv", "figure,stature\nwoman,160\n")).code())
+                .isEqualTo(2);
+        Path out = folder.resolve("o");
+        assertThat(run("body", file("h.csv", "figure,statur\nwoman,160\n"), "--unit", "cm", "--out", out)
+                        .err())
+                .contains("Is \"stature\" meant?");
+        assertThat(run("body", file("l.csv", "figure,stature\nwoman,160\n"), "--unit", "ell", "--out", out)
+                        .err())
+                .contains("--unit");
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void theGuideIsToldWithoutAFile() throws IOException {
+        Ran ran = run("body", "--guide");
+        assertThat(ran.code()).isEqualTo(0);
+        assertThat(ran.out()).isEqualTo(Files.readString(Path.of("docs/measuring.md")));
+    }
+
+    @Test
+    void goodRowsAreWrittenThoughOthersAreBroken() throws IOException {
+        Path table = file("t.csv", """
+                name,figure,age,unit,stature,hip girth
+                "Rowan, A",woman,31,,162.7,96.1
+                Kim,woman,,in,64,"38 1/2"
+                Lee,lady,,,160,90
+                Ash,child,9,mm,1330,6900
+                =evil,man,,cm,177,-4
+                Sam,man,,,177,98,12
+                """);
+        Path out = folder.resolve("out");
+        Ran ran = run("body", table, "--unit", "cm", "--out", out);
+        assertThat(ran.code()).isEqualTo(2);
+        List<String> rows = Files.readAllLines(out.resolve("bodies.csv"));
+        assertThat(rows).hasSize(3);
+        assertThat(rows.get(1)).startsWith("2,\"Rowan, A\",woman,31,mm,1627,given,3.6,");
+        assertThat(rows.get(2)).startsWith("3,Kim,woman,,mm,1625.6,given,").contains(",977.9,given,");
+        assertThat(ran.err().lines())
+                .anyMatch(l -> l.contains("row 4, column figure"))
+                .anyMatch(l -> l.contains("row 5, column hip girth"))
+                .anyMatch(l -> l.contains("row 6, column hip girth"))
+                .anyMatch(l -> l.contains("row 7: has 7 cells"));
+        assertThat(run("body", table, "--unit", "cm", "--out", out).code()).isEqualTo(2);
+    }
+
+    @Test
+    void semicolonsAndDecimalCommasAreRead() throws IOException {
+        Path out = folder.resolve("out");
+        Path table = file("s.csv", "\uFEFFname;figure;stature\r\nKim;woman;162,7\r\n");
+        assertThat(run("body", table, "--unit", "cm", "--out", out).err()).isEmpty();
+        assertThat(Files.readAllLines(out.resolve("bodies.csv")).get(1)).contains(",1627,given,");
+    }
+
+    /** 10,000 rows, every 333rd broken: 30 findings, the rest written; the time is printed. */
+    @Test
+    @Tag("slow")
+    void tenThousandBodiesInAFewSeconds() throws IOException {
+        RandomStream random = new RandomStream(1);
+        StringBuilder table = new StringBuilder("name,figure,stature,waist girth,hip girth,crotch height,calf girth\n");
+        for (int i = 1; i <= 10_000; i++) {
+            double scale = random.between(0.94, 1.06);
+            double hip = i % 333 == 0 ? 9610 : 961 * scale;
+            table.append(String.format(
+                    Locale.ROOT,
+                    "b%d,woman,%.0f,%.0f,%.0f,%.0f,%.0f%n",
+                    i,
+                    1627 * scale,
+                    742 * scale,
+                    hip,
+                    772 * scale,
+                    350 * scale));
+        }
+        Path file = file("many.csv", table.toString());
+        Path out = folder.resolve("out");
+        long start = System.nanoTime();
+        Ran ran = run("body", file, "--unit", "mm", "--out", out);
+        double seconds = (System.nanoTime() - start) / 1e9;
+        System.out.printf(Locale.ROOT, "10000 bodies: %.2f s%n", seconds);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err().lines().filter(l -> l.contains("column hip girth")))
+                .hasSize(30);
+        assertThat(Files.readAllLines(out.resolve("bodies.csv"))).hasSize(1 + 10_000 - 30);
+        assertThat(seconds).isLessThan(15);
+    }
+}
