@@ -66,7 +66,7 @@ class TwoLegsTest {
                 Map<Measure, Double> mm = new EnumMap<>(Measure.class);
                 for (Measure m :
                         Set.of(Measure.THIGH_GIRTH, Measure.MID_THIGH_GIRTH, Measure.KNEE_GIRTH, Measure.CALF_GIRTH)) {
-                    mm.put(m, one.mm(m) * random.between(0.94, 1.06));
+                    mm.put(m, one.mm(m) * random.between(0.97, 1.03));
                 }
                 mm.put(Measure.CROTCH_HEIGHT, one.mm(Measure.CROTCH_HEIGHT) * random.between(0.99, 1.01));
                 own.put(side, values(mm));
