@@ -13,6 +13,7 @@ import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Style;
 
 /**
@@ -74,7 +75,8 @@ public final class Draft {
         for (int i = 0; i < legs.size(); i++) {
             levels.addAll(legs.get(i).levels(names.get(i)));
         }
-        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions());
+        List<Reason> reasons = new ArrayList<>();
+        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons);
     }
 
     /** What a leg is drafted from. */

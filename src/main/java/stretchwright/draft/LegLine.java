@@ -105,7 +105,7 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
             return body.mm(Measure.ANKLE_BONE_HEIGHT) - boot.get().ankleToHem();
         }
         return switch (leg) {
-            case OVER_BOOT, ANKLE -> body.mm(Measure.ANKLE_HEIGHT);
+            case OVER_BOOT, ANKLE, STIRRUP -> body.mm(Measure.ANKLE_HEIGHT);
             case CALF -> body.mm(Measure.CALF_HEIGHT) - BELOW_CALF;
             case KNEE -> body.mm(Measure.KNEE_HEIGHT) + ABOVE_KNEE;
             case SHORT -> (body.mm(Measure.CROTCH_HEIGHT) + body.mm(Measure.KNEE_HEIGHT)) / 2;

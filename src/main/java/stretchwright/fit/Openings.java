@@ -48,7 +48,7 @@ final class Openings {
     private static double widestBelow(Body body, Style style) {
         double heel = body.mm(Measure.HEEL_GIRTH);
         return switch (style.leg()) {
-            case OVER_BOOT, ANKLE, CALF -> heel;
+            case OVER_BOOT, ANKLE, STIRRUP, CALF -> heel;
             case KNEE, SHORT -> Math.max(heel, Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.KNEE_GIRTH)));
         };
     }

@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /**
  * Reads the style. What the format names but this version cannot draft is a finding that says so; what is left out
@@ -60,20 +62,19 @@ final class StyleReader {
 
     private Style read(Section s) {
         Style.Leg leg = leg(s);
-        double drop = rise(s);
-        only(s, "side seam", List.of("none"), List.of("none", "shaped"));
-        double band = band(s);
-        OptionalDouble cuff = cuff(s, leg);
+        Parts parts = PartsReader.read(s);
+        TopEnd topEnd = new TopReader(s, wearer).read();
+        LowerEnd lower = LowerReader.read(s, leg, boot);
         Style.Hold hold = s.choice("hold", List.of(Style.Hold.values()), StyleReader::word)
                 .orElse(Style.Hold.MEDIUM);
         Style.LayWay way = s.choice("lay", List.of(Style.LayWay.values()), StyleReader::word)
                 .orElse(Style.LayWay.ANY);
         Map<Seam.Role, Double> allowances = new EnumMap<>(Seam.Role.class);
-        if (cuff.isEmpty()) {
+        if (lower.cuffHeight().isEmpty()) {
             allowances.put(Seam.Role.HEM, Limits.TURNED_HEM);
         }
         double allowance = allowance(s, allowances);
-        return new Style(leg, drop, band, cuff, hold, allowance, allowances, way);
+        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, way);
     }
 
     private static String word(Enum<?> value) {
@@ -81,7 +82,7 @@ final class StyleReader {
     }
 
     /** One of the words; a finding where it is one that this version cannot draft. */
-    private static Optional<String> only(Section s, String key, List<String> ready, List<String> all) {
+    static Optional<String> only(Section s, String key, List<String> ready, List<String> all) {
         Optional<String> word = s.choice(key, all, w -> w);
         if (word.isPresent() && !ready.contains(word.get())) {
             s.add(key, MakeReader.notYet(word.get(), ready), "");
@@ -107,76 +108,6 @@ final class StyleReader {
             case "short" -> Style.Leg.SHORT;
             default -> Style.Leg.ANKLE;
         };
-    }
-
-    private double rise(Section s) {
-        Optional<String> word = s.text("rise");
-        if (word.isEmpty() || word.get().equals("waist")) {
-            return 0;
-        }
-        if (word.get().equals("hip")) {
-            return waistToHip(s);
-        }
-        if (!word.get().chars().anyMatch(Character::isDigit)) {
-            s.add(
-                    "rise",
-                    Section.quoted(word.get()) + " is not a rise that is known here.",
-                    "Write waist, hip, or a length below the waist such as 4 cm.");
-            return 0;
-        }
-        return s.length("rise", Limits.DROP).orElse(0);
-    }
-
-    /**
-     * The top of the hips, halfway from the waist to the fullest part (the usual top-hip level lies 75 to 100 mm below
-     * the waist), where both heights were measured; an estimate would decide the whole top edge.
-     */
-    private double waistToHip(Section s) {
-        Map<Measure, Double> given = wearer.map(w -> w.measured().means()).orElse(Map.of());
-        Double waist = given.get(Measure.WAIST_HEIGHT);
-        Double hip = given.get(Measure.HIP_HEIGHT);
-        if (waist == null || hip == null) {
-            s.add(
-                    "rise",
-                    "\"hip\" needs the waist height and the hip height, measured.",
-                    "Give both under wearer.measurements, or write a length below the waist such as 10 cm.");
-            return 0;
-        }
-        return Math.max(0, (waist - hip) / 2);
-    }
-
-    private double band(Section s) {
-        Optional<Section> band = s.section("waistband", List.of("shape", "height", "elastic"));
-        band.ifPresent(b -> {
-            only(b, "shape", List.of("straight"), List.of("straight", "contoured"));
-            Optional<String> elastic = b.text("elastic");
-            if (elastic.isPresent() && !elastic.get().equals("none")) {
-                b.add("elastic", MakeReader.notYet(elastic.get(), List.of("none")), "");
-            }
-        });
-        return band.map(b -> b.length("height", Limits.BAND_HEIGHT))
-                .orElse(OptionalDouble.empty())
-                .orElse(Limits.USUAL_BAND);
-    }
-
-    private OptionalDouble cuff(Section s, Style.Leg leg) {
-        Optional<Section> section = s.section("cuff", List.of("height"));
-        section.ifPresent(c -> c.require("height", "3.2"));
-        OptionalDouble height =
-                section.map(c -> c.length("height", Limits.CUFF_HEIGHT)).orElse(OptionalDouble.empty());
-        if (height.isPresent() && leg == Style.Leg.OVER_BOOT && boot.isPresent()) {
-            double covered = boot.get().ankleToTop() + boot.get().ankleToHem();
-            if (height.getAsDouble() > covered) {
-                section.orElseThrow()
-                        .add(
-                                "height",
-                                "is " + s.shownLength(height.getAsDouble())
-                                        + ", more than the part of the boot that the leg covers ("
-                                        + s.shownLength(covered) + ").",
-                                "Make the cuff lower, or let the leg reach further down (boot.ankle to hem).");
-            }
-        }
-        return height;
     }
 
     private double allowance(Section s, Map<Seam.Role, Double> exceptions) {

@@ -9,8 +9,15 @@ import java.util.Optional;
  * @param pieces in the order in which people speak of them: legs, waistband, cuff
  * @param levels from the top down
  * @param reductions what was taken off the body's measures
+ * @param reasons why each dimension is what it is
  */
-public record Pattern(List<Piece> pieces, List<Seam> seams, List<Level> levels, Reductions reductions) {
+public record Pattern(
+        List<Piece> pieces, List<Seam> seams, List<Level> levels, Reductions reductions, List<Reason> reasons) {
+
+    /** Without reasons: drawn and not drafted. */
+    public Pattern(List<Piece> pieces, List<Seam> seams, List<Level> levels, Reductions reductions) {
+        this(pieces, seams, levels, reductions, List.of());
+    }
 
     /**
      * Shares taken off the body's lengths: flat = body x (1 - share).
@@ -27,6 +34,7 @@ public record Pattern(List<Piece> pieces, List<Seam> seams, List<Level> levels, 
         pieces = List.copyOf(pieces);
         seams = List.copyOf(seams);
         levels = List.copyOf(levels);
+        reasons = List.copyOf(reasons);
     }
 
     public Piece piece(String name) {
@@ -53,7 +61,8 @@ public record Pattern(List<Piece> pieces, List<Seam> seams, List<Level> levels, 
                 levels.stream()
                         .filter(l -> l.leg().isEmpty() || l.leg().equals(leg))
                         .toList(),
-                reductions);
+                reductions,
+                reasons);
     }
 
     /** Whether the lower end is a folded cuff and not a turned hem. */

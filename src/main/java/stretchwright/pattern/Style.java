@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
  * What garment is wanted.
  *
  * @param leg how far down it reaches
- * @param dropBelowWaist how far below the waist its top edge (where the band is joined) sits, mm
- * @param bandHeight finished height of the folded waistband, mm
- * @param cuffHeight finished height of the folded cuff; empty for a plain turned hem
+ * @param lower how it ends there
+ * @param top how it ends above
+ * @param parts into which parts the leg is cut, and what is added
  * @param hold how firmly it is to hold
  * @param allowance seam allowance, mm
  * @param allowances exceptions by seam role
@@ -17,9 +17,9 @@ import java.util.OptionalDouble;
  */
 public record Style(
         Leg leg,
-        double dropBelowWaist,
-        double bandHeight,
-        OptionalDouble cuffHeight,
+        LowerEnd lower,
+        TopEnd top,
+        Parts parts,
         Hold hold,
         double allowance,
         Map<Seam.Role, Double> allowances,
@@ -29,6 +29,8 @@ public record Style(
         OVER_BOOT,
         /** To where the ankle girth is taken. */
         ANKLE,
+        /** Past the ankle, held under the arch of the foot. */
+        STIRRUP,
         /** A little below the fullest part of the calf. */
         CALF,
         /** A little above the kneecap's middle. */
@@ -51,6 +53,43 @@ public record Style(
 
     public Style {
         allowances = Map.copyOf(allowances);
+    }
+
+    /** The usual: at the waist, a straight folded band of 65 mm, a plain hem, medium hold, 7 mm allowance, one piece per leg. */
+    public static Style usual(Leg leg) {
+        return new Style(leg, LowerEnd.PLAIN, TopEnd.band(65), Parts.PLAIN, Hold.MEDIUM, 7, Map.of(), LayWay.ANY);
+    }
+
+    public Style with(LowerEnd other) {
+        return new Style(leg, other, top, parts, hold, allowance, allowances, layWay);
+    }
+
+    public Style with(TopEnd other) {
+        return new Style(leg, lower, other, parts, hold, allowance, allowances, layWay);
+    }
+
+    public Style with(Parts other) {
+        return new Style(leg, lower, top, other, hold, allowance, allowances, layWay);
+    }
+
+    public Style with(Hold other) {
+        return new Style(leg, lower, top, parts, other, allowance, allowances, layWay);
+    }
+
+    public Style with(double usualAllowance, Map<Seam.Role, Double> exceptions) {
+        return new Style(leg, lower, top, parts, hold, usualAllowance, exceptions, layWay);
+    }
+
+    public double dropBelowWaist() {
+        return top.dropBelowWaist();
+    }
+
+    public double bandHeight() {
+        return top.band().height();
+    }
+
+    public OptionalDouble cuffHeight() {
+        return lower.cuffHeight();
     }
 
     public double allowance(Seam.Role role) {

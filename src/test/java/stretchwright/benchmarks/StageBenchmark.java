@@ -28,6 +28,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -43,8 +44,7 @@ import stretchwright.sewing.SewingPlan;
 @Warmup(iterations = 2, time = 2)
 @Measurement(iterations = 3, time = 3)
 public class StageBenchmark {
-    private static final Style STYLE = new Style(
-            Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(32), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+    private static final Style STYLE = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(32));
     private static final Set<Machine> MACHINES = Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
 
     private final Body body = SampleBody.smallAdult();

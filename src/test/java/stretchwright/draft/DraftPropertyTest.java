@@ -2,9 +2,7 @@ package stretchwright.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -61,7 +59,7 @@ class DraftPropertyTest {
             value = Style.Leg.class,
             names = {"CALF", "KNEE", "SHORT"})
     void everyBodyKeepsEveryInvariantInShorterLegs(Style.Leg leg) {
-        Style style = new Style(leg, 0, 65, OptionalDouble.empty(), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        Style style = Style.usual(leg);
         for (int seed = 1; seed <= BODIES; seed++) {
             keeps(
                     leg + " seed " + seed,

@@ -3,9 +3,7 @@ package stretchwright.draft;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
@@ -17,15 +15,15 @@ import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 class DraftTest {
-    static final Style OVER_BOOT = new Style(
-            Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(32), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
-    static final Style ANKLE =
-            new Style(Style.Leg.ANKLE, 0, 65, OptionalDouble.empty(), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+    static final Style OVER_BOOT = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(32));
+    static final Style ANKLE = Style.usual(Style.Leg.ANKLE);
 
     static Pattern draft(Body body, Fabric fabric, Optional<Boot> boot, Style style) {
         Findings findings = new Findings("test");
@@ -52,8 +50,7 @@ class DraftTest {
     /** Common practice, no source: a cuff finished at 1 1/4 in is cut near 3 in high. */
     @Test
     void cuffOfOneAndAQuarterInchIsCutNearThreeInches() {
-        Style style = new Style(
-                Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(31.75), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        Style style = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(31.75));
         Piece cuff = draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style)
                 .piece("cuff");
         assertThat(cuff.cutLine().box().height() / 25.4).isCloseTo(3.0, within(0.1));
@@ -115,15 +112,15 @@ class DraftTest {
 
     @Test
     void aCuffThatSwallowsTheLegOverTheBootIsAFinding() {
-        Style tall = new Style(
-                Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(195), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        Style tall = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(195));
         assertThat(firstKey(Optional.of(SampleBoot.figure()), tall)).isEqualTo("style.cuff.height");
     }
 
     @Test
     void aRiseTooLowForTheSeatNamesTheRise() {
-        Style low = new Style(
-                Style.Leg.OVER_BOOT, 240, 65, OptionalDouble.of(32), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        Style low = Style.usual(Style.Leg.OVER_BOOT)
+                .with(LowerEnd.cuff(32))
+                .with(TopEnd.band(65).dropped(240));
         assertThat(firstKey(Optional.of(SampleBoot.figure()), low)).isEqualTo("style.rise");
     }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -18,13 +17,13 @@ import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
 class FitCheckTest {
-    private static final Style STYLE = new Style(
-            Style.Leg.OVER_BOOT, 0, 65, OptionalDouble.of(32), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+    private static final Style STYLE = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(32));
     private static final Set<Machine> OVERLOCK = Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
 
     private static FitReport check(Fabric fabric, Set<Machine> machines) {
@@ -96,8 +95,7 @@ class FitCheckTest {
     /** An ankle hem is pulled over the heel, never over the calf; only a leg rolled up for lacing lies round the calf. */
     @Test
     void anAnkleHemNeedNotPassTheCalf() {
-        Style ankle = new Style(
-                Style.Leg.ANKLE, 0, 65, OptionalDouble.empty(), Style.Hold.MEDIUM, 7, Map.of(), Style.LayWay.ANY);
+        Style ankle = Style.usual(Style.Leg.ANKLE);
         Pattern pattern = Draft.of(
                         SampleBody.smallAdult(),
                         SampleFabric.heavyKnit(),

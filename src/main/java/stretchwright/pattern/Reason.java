@@ -1,0 +1,26 @@
+package stretchwright.pattern;
+
+import java.util.List;
+
+/**
+ * Why one dimension of one piece is what it is.
+ *
+ * @param dimension as asked for: piece and what is measured on it, such as "leg: knee width"
+ * @param mm its value, as the rule gives it from the inputs
+ * @param rule in plain words with its formula
+ * @param inputs what went in
+ * @param source where the rule comes from: a section of docs/maths, a published source, or "common practice, no source"
+ */
+public record Reason(String dimension, double mm, String rule, List<Input> inputs, String source) {
+    /**
+     * @param name such as "knee girth"
+     * @param value in mm, or a share
+     * @param unit "mm" or "%" or "" for a plain number
+     * @param from where it comes from: "measured", "estimated", "fabric", "style", or another dimension's name
+     */
+    public record Input(String name, double value, String unit, String from) {}
+
+    public Reason {
+        inputs = List.copyOf(inputs);
+    }
+}
