@@ -12,6 +12,15 @@ import stretchwright.pattern.Piece;
 
 /** One drafted leg: its inseams and its top. */
 record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
+    /**
+     * Outwards per mm upwards, the back inseam runs at most like this at the crotch point: the most that any of 11,144
+     * survey bodies asks for. A thigh too large for its mid-thigh would ask for more and leave the hooked crotch curve
+     * no room below the waist; there the widths at the crotch line and the mid-thigh give way.
+     */
+    private static final double MOST_FLARE = 0.95;
+
+    /** Growth of the width per mm of height that even the straightest leg has at the crotch. */
+    private static final double LEAST_STEEPNESS = 0.5;
 
     /** A leg whose top is solved for the body's own crotch length. */
     static Optional<Leg> draft(Draft.Order order, Frame frame, Findings findings) {
@@ -32,10 +41,13 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
             Draft.atOdds(
                     findings,
                     "wearer.measurements.thigh girth",
-                    "Measure both thighs again, at the same level.",
-                    "the legs differ too much to meet at one crotch seam: thigh girth %.0f mm here, %.0f mm on average.",
+                    "Measure thigh and mid-thigh of both legs again, at the same levels.",
+                    "thigh girth %.0f mm and mid-thigh girth %.0f mm make this leg narrow so fast that it cannot meet the other"
+                            + " at one crotch seam (on average %.0f and %.0f mm).",
                     order.body().mm(Measure.THIGH_GIRTH),
-                    other.order.body().mm(Measure.THIGH_GIRTH));
+                    order.body().mm(Measure.MID_THIGH_GIRTH),
+                    other.order.body().mm(Measure.THIGH_GIRTH),
+                    other.order.body().mm(Measure.MID_THIGH_GIRTH));
         }
         return leg;
     }
@@ -65,10 +77,23 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
-        LegCurves curves = new LegCurves(line, frame);
+        Lower free = lower(order, line, frame, Double.POSITIVE_INFINITY);
+        if (free.hook(1).flare() <= MOST_FLARE) {
+            return Optional.of(free);
+        }
+        double steepest = Roots.between(
+                        s -> lower(order, line, frame, s).hook(1).flare() - MOST_FLARE,
+                        LEAST_STEEPNESS,
+                        free.curves.steepness())
+                .orElse(free.curves.steepness());
+        return Optional.of(lower(order, line, frame, steepest));
+    }
+
+    private static Lower lower(Draft.Order order, LegLine line, Frame frame, double steepest) {
+        LegCurves curves = new LegCurves(line, frame, steepest);
         Path front = curves.inseam(-1, 0);
         double drop = Inseams.backDrop(curves, front.length());
-        return Optional.of(new Lower(order, line, curves, front, curves.inseam(1, drop), drop));
+        return new Lower(order, line, curves, front, curves.inseam(1, drop), drop);
     }
 
     Piece piece(String name, int cut, boolean mirrored) {

@@ -1,6 +1,7 @@
 package stretchwright.draft;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import stretchwright.ground.Path;
@@ -29,7 +30,8 @@ final class LegCurves {
     private final double[] centre;
     private final double narrowHalf;
 
-    LegCurves(LegLine line, Frame frame) {
+    /** @param steepest the most that the leg's width may grow per mm of height at the crotch line */
+    LegCurves(LegLine line, Frame frame, double steepest) {
         this.line = line;
         int n = line.leg().size();
         height = line.leg().stream().mapToDouble(Node::height).toArray();
@@ -50,7 +52,7 @@ final class LegCurves {
         double turn = line.turn() - (line.flare().isPresent() ? 0 : SQUARE_END);
         for (int round = 0; round < THROAT_ROUNDS; round++) {
             wanted[n - 1] = line.narrow().width() + 2 * drop;
-            width = ValleyFit.fit(height, wanted, firm, Math.min(knee, n - 2), margin);
+            width = ValleyFit.fit(height, wanted, firm, Math.min(knee, n - 2), margin, steepest);
             drop = turn * throatSlope(width) / 4;
         }
         half = new double[n];
@@ -83,6 +85,12 @@ final class LegCurves {
     /** Height from the crotch line down to the next level. */
     double firstInterval() {
         return height[0] - height[1];
+    }
+
+    /** How fast the leg's width grows per mm of height at the crotch line. */
+    double steepness() {
+        double[] width = Arrays.stream(half).map(h -> 2 * h).toArray();
+        return ShapeCurve.slopes(height, width)[0];
     }
 
     double crotchWidth() {

@@ -22,11 +22,12 @@ final class ValleyFit {
      * @param firm which widths are not to give way
      * @param valley index of the interval with the least slope
      * @param margin by how much slopes must differ, one value per inner node
+     * @param steepest the most that the width may grow per mm of height at the top
      */
-    static double[] fit(double[] height, double[] width, boolean[] firm, int valley, double[] margin) {
+    static double[] fit(double[] height, double[] width, boolean[] firm, int valley, double[] margin, double steepest) {
         int inner = Math.max(0, width.length - 2);
-        double[][] row = new double[inner][];
-        double[] bound = new double[inner];
+        double[][] row = new double[inner == 0 ? 0 : inner + 1][];
+        double[] bound = new double[row.length];
         for (int i = 0; i < inner; i++) {
             double above = height[i] - height[i + 1];
             double below = height[i + 1] - height[i + 2];
@@ -34,31 +35,43 @@ final class ValleyFit {
             row[i] = new double[] {sign / above, -sign / above - sign / below, sign / below};
             bound[i] = margin[i];
         }
+        if (inner > 0) {
+            row[inner] = topSlope(height[0] - height[1], height[1] - height[2]);
+            bound[inner] = -steepest;
+        }
         double[] weight = new double[width.length];
         for (int i = 0; i < width.length; i++) {
             weight[i] = width[i] * width[i] * (firm[i] ? FIRM : 1);
         }
         double[] x = width.clone();
-        double[] dual = new double[inner];
+        double[] dual = new double[row.length];
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
-            for (int i = 0; i < inner; i++) {
-                step(x, weight, row[i], i, bound[i], dual);
+            for (int i = 0; i < row.length; i++) {
+                dual[i] += step(x, weight, row[i], i < inner ? i : 0, bound[i], dual[i]);
             }
         }
         return x;
     }
 
-    private static void step(double[] x, double[] weight, double[] row, int i, double bound, double[] dual) {
+    /** The negative of the slope that {@link ShapeCurve#slopes} gives the upper end. */
+    private static double[] topSlope(double first, double second) {
+        double onSecond = first / (first + second) / second;
+        double onFirst = (1 + first / (first + second)) / first;
+        return new double[] {-onFirst, onFirst + onSecond, -onSecond};
+    }
+
+    /** One step of the ascent for one constraint on three widths from {@code at} on; how far its dual moved. */
+    private static double step(double[] x, double[] weight, double[] row, int at, double bound, double dual) {
         double value = 0;
         double scale = 0;
         for (int k = 0; k < 3; k++) {
-            value += row[k] * x[i + k];
-            scale += row[k] * row[k] * weight[i + k];
+            value += row[k] * x[at + k];
+            scale += row[k] * row[k] * weight[at + k];
         }
-        double change = Math.max(-dual[i], (bound - value) / scale);
-        dual[i] += change;
+        double change = Math.max(-dual, (bound - value) / scale);
         for (int k = 0; k < 3; k++) {
-            x[i + k] += change * row[k] * weight[i + k];
+            x[at + k] += change * row[k] * weight[at + k];
         }
+        return change;
     }
 }

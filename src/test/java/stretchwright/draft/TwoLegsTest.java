@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -58,15 +59,15 @@ class TwoLegsTest {
 
     @Test
     void randomPairsOfLegsCanAlwaysBeSewnTogether() {
-        for (int seed = 1; seed <= 150; seed++) {
+        for (int seed = 1; seed <= 300; seed++) {
             RandomStream random = RandomStream.of(seed, "legs");
             Body one = SampleBody.random(seed);
             Map<Side, Map<Measure, Value>> own = new EnumMap<>(Side.class);
             for (Side side : Side.values()) {
                 Map<Measure, Double> mm = new EnumMap<>(Measure.class);
                 for (Measure m :
-                        Set.of(Measure.THIGH_GIRTH, Measure.MID_THIGH_GIRTH, Measure.KNEE_GIRTH, Measure.CALF_GIRTH)) {
-                    mm.put(m, one.mm(m) * random.between(0.97, 1.03));
+                        List.of(Measure.THIGH_GIRTH, Measure.MID_THIGH_GIRTH, Measure.KNEE_GIRTH, Measure.CALF_GIRTH)) {
+                    mm.put(m, one.mm(m) * random.between(0.94, 1.06));
                 }
                 mm.put(Measure.CROTCH_HEIGHT, one.mm(Measure.CROTCH_HEIGHT) * random.between(0.99, 1.01));
                 own.put(side, values(mm));
