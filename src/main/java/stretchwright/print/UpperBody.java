@@ -36,14 +36,14 @@ final class UpperBody {
     /** Each side from the waist over the shoulder to the neck. */
     List<List<Point>> front() {
         double chest = Math.max(0.088 * top, 0.95 * half);
-        double shoulder = Math.max(0.112 * top, chest * 1.08);
+        double shoulder = Math.max(0.106 * top, chest * 1.14);
         List<Point> left = List.of(
                 new Point(half, waist),
                 new Point(half + (chest - half) * 0.4, up(0.22)),
                 new Point(chest, up(0.5)),
-                new Point(chest * 1.04, up(0.66)),
+                new Point(chest * 1.12, up(0.66)),
                 new Point(shoulder, up(0.79)),
-                new Point(shoulder * 0.9, up(0.865)),
+                new Point(shoulder * 0.86, up(0.865)),
                 new Point(0.052 * top, up(0.925)),
                 new Point(0.033 * top, up(0.97)),
                 new Point(0.032 * top, chin + head * 0.14));
