@@ -66,12 +66,41 @@ final class Companions {
     /** Measures named by a finding. */
     private static Set<Measure> wrong(Measured measured) {
         Findings findings = new Findings("");
-        Plausibility.check(measured.figure(), measured.age(), measured.soft(), findings);
+        Map<Measure, Double> judged = LegCheck.judged(measured, findings);
+        Plausibility.check(measured.figure(), measured.age(), judged, findings);
         Set<Measure> wrong = EnumSet.noneOf(Measure.class);
         findings.all()
-                .forEach(f -> Measure.of(f.key().substring(f.key().lastIndexOf('.') + 1))
+                .forEach(f -> Measure.of(
+                                f.key().replaceFirst("\\.(left|right)$", "").replaceFirst("^.*\\.", ""))
                         .ifPresent(wrong::add));
         return wrong;
+    }
+
+    /** What was measured of a body: the body's own values, and each leg's where they differ. */
+    static Measured taken(Body body) {
+        Map<Measure, Readings> whole = new EnumMap<>(Measure.class);
+        Map<Side, Map<Measure, Readings>> sides = new EnumMap<>(Side.class);
+        for (Side side : Side.values()) {
+            Map<Measure, Readings> own = new EnumMap<>(Measure.class);
+            body.legs().own(side).forEach((measure, value) -> {
+                if (value.origin() == Value.Origin.GIVEN) {
+                    own.put(measure, Readings.of(value.mm()));
+                }
+            });
+            sides.put(side, own);
+        }
+        body.values().forEach((measure, value) -> {
+            if (body.isGiven(measure) && sides.values().stream().noneMatch(own -> own.containsKey(measure))) {
+                whole.put(measure, Readings.of(value.mm()));
+            }
+        });
+        return new Measured(
+                body.figure(),
+                body.age(),
+                body.seated(),
+                whole,
+                sides,
+                body.legs().hard());
     }
 
     /** The given values of a body without what lies over a hard socket or brace. */

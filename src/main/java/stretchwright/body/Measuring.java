@@ -33,8 +33,11 @@ public final class Measuring {
      */
     public static Optional<Body> body(Measured measured, Findings findings) {
         boolean taken = TakenCheck.pass(measured, findings);
-        boolean plausible = Plausibility.check(measured.figure(), measured.age(), measured.soft(), findings);
-        if (!taken || !plausible || !TakenCheck.legsInOrder(measured, findings)) {
+        Findings aboutLegs = new Findings("");
+        Map<Measure, Double> judged = LegCheck.judged(measured, aboutLegs);
+        aboutLegs.all().forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+        boolean plausible = Plausibility.check(measured.figure(), measured.age(), judged, findings);
+        if (!taken || !plausible || !aboutLegs.isEmpty() || !TakenCheck.legsInOrder(measured, findings)) {
             return Optional.empty();
         }
         Map<Measure, Value> values = values(known(measured, measured.soft()), measured.means(), measured::spread);
@@ -71,7 +74,8 @@ public final class Measuring {
 
     /** Given values that are possible but unusual beside the others; the most unusual first. */
     public static List<Doubt> doubts(Body body) {
-        Map<Measure, Double> given = Companions.soft(body);
+        Measured taken = Companions.taken(body);
+        Map<Measure, Double> given = LegCheck.judged(taken, new Findings(""));
         Known known = Known.of(body.figure(), body.age(), given);
         List<Doubt> doubts = new ArrayList<>();
         for (AtOdds.Odd odd : AtOdds.find(known, o -> Plausibility.UNUSUAL)) {
@@ -81,6 +85,9 @@ public final class Measuring {
         if (!waistDoubted && given.containsKey(Measure.WAIST_GIRTH) && given.containsKey(Measure.HIP_GIRTH)) {
             trouserTop(body, known).ifPresent(doubts::add);
         }
+        LegCheck.doubts(taken).stream()
+                .filter(leg -> doubts.stream().noneMatch(d -> d.measure() == leg.measure()))
+                .forEach(doubts::add);
         return doubts;
     }
 

@@ -67,13 +67,13 @@ public record NextMeasure(Measure measure, String why, double narrows) {
                 .filter(m -> then[m.ordinal()] < 0.9 * now[m.ordinal()])
                 .forEach(m -> others.add(String.format(
                         Locale.ROOT,
-                        "%s (now within %.0f mm, then %.0f)",
+                        "%s (now within %.0f mm, then %.0f mm)",
                         m.term(),
                         body.mm(m) * now[m.ordinal()],
                         body.mm(m) * then[m.ordinal()])));
         String estimate = String.format(
                 Locale.ROOT,
-                "the %s is only estimated, at %.0f mm with a spread of %.0f",
+                "the %s is only estimated, at %.0f mm (give or take %.0f)",
                 measure.term(),
                 value.mm(),
                 value.spread());

@@ -50,7 +50,7 @@ record Slip(String question, double undone) {
     }
 
     /** The value in whole mm with two neighbouring digits swapped (the digits are the same in cm). */
-    private static List<Double> swapped(double mm) {
+    static List<Double> swapped(double mm) {
         char[] digits = String.format(Locale.ROOT, "%.0f", mm).toCharArray();
         List<Double> all = new ArrayList<>();
         for (int i = 0; i + 1 < digits.length; i++) {

@@ -7,14 +7,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
@@ -26,12 +23,10 @@ import stretchwright.print.Document;
 /** Judges measures before anything is drafted: one wearer, or a table of many; or tells how to measure. */
 @Command(
         name = "body",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
         description = "Shows each measure beside what the others let expect, estimates the missing ones and draws the"
                 + " body to scale. FILE is a make file (only unit and wearer are looked at) or a table (.csv) with a"
                 + " header row of terms and one body a row.")
-final class BodyCommand implements Callable<Integer> {
+final class BodyCommand extends Task {
     @Parameters(
             paramLabel = "FILE",
             arity = "0..1",
@@ -42,7 +37,7 @@ final class BodyCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "DIR",
             description = "Where to write body.svg and body.json, or bodies.csv: a new folder, an empty one, or one"
-                    + " this program wrote (it is replaced). A table needs it.")
+                    + " this program wrote (it is replaced). A table needs it, or --json.")
     private @Nullable String out;
 
     @Option(names = "--unit", paramLabel = "U", description = "Of a table's bare numbers: mm, cm or in.")
@@ -51,27 +46,22 @@ final class BodyCommand implements Callable<Integer> {
     @Option(names = "--guide", description = "Tell how to take every measure, and stop.")
     private boolean guide;
 
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    private final Commands root;
-
     BodyCommand(Commands root) {
-        this.root = root;
+        super(root);
     }
 
     @Override
     public Integer call() throws IOException {
-        CommandLine line = java.util.Objects.requireNonNull(spec).commandLine();
-        Console console = root.console(line);
+        Console console = console();
         if (guide) {
             console.print(BodyCheck.guide());
             return Exit.DONE;
         }
         boolean table = file.toLowerCase(Locale.ROOT).endsWith(".csv");
-        if (file.isEmpty() || table && out == null) {
+        if (file.isEmpty() || table && out == null && !console.json()) {
             throw new CommandLine.ParameterException(
-                    line, file.isEmpty() ? "Missing required parameter: 'FILE'" : "A table needs --out=DIR");
+                    line(),
+                    file.isEmpty() ? "Missing required parameter: 'FILE'" : "A table needs --out=DIR or --json");
         }
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(String.valueOf(out));
@@ -107,11 +97,15 @@ final class BodyCommand implements Callable<Integer> {
     /** Good rows are written though others are broken: with many bodies one slip shall not hold up the rest. */
     private int many(byte[] bytes, Optional<OutFolder> folder, Console console) throws IOException {
         BodyTable table = BodyTable.of(file, bytes, Optional.ofNullable(unit));
-        if (table.bodies() > 0) {
-            folder.orElseThrow().write(files(List.of(table.document())));
+        if (!table.good().isEmpty() && folder.isPresent()) {
+            folder.get().write(files(List.of(table.document())));
+        }
+        if (console.json()) {
+            console.print(table.json());
         }
         console.findings(table.findings());
-        console.tell(table.bodies() + " bodies written, " + table.findings().size() + " findings");
+        console.tell(
+                table.good().size() + " bodies written, " + table.findings().size() + " findings");
         return table.findings().isEmpty() ? Exit.DONE : Exit.INPUT;
     }
 

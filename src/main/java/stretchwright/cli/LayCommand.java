@@ -6,14 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
 import stretchwright.lay.StripInstance;
@@ -21,12 +17,8 @@ import stretchwright.lay.StripLay;
 import stretchwright.lay.StripResult;
 
 /** Lays a plain layout instance for a number of seconds. */
-@Command(
-        name = "lay",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Lays a plain layout instance on its strip and writes lay.json and lay.svg.")
-final class LayCommand implements Callable<Integer> {
+@Command(name = "lay", description = "Lays a plain layout instance on its strip and writes lay.json and lay.svg.")
+final class LayCommand extends Task {
     private static final double LONGEST = 86_400;
 
     @Parameters(paramLabel = "INSTANCE.json", description = "Layout instance, format strip-instance/1.")
@@ -53,18 +45,13 @@ final class LayCommand implements Callable<Integer> {
             description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
     private String out = "";
 
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    private final Commands root;
-
     LayCommand(Commands root) {
-        this.root = root;
+        super(root);
     }
 
     @Override
     public Integer call() throws IOException {
-        Console console = root.console(java.util.Objects.requireNonNull(spec).commandLine());
+        Console console = console();
         Findings aboutArguments = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
         if (!(seconds > 0 && seconds <= LONGEST)) {

@@ -12,14 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
@@ -28,12 +23,8 @@ import stretchwright.make.MakeFile;
 import stretchwright.print.Document;
 
 /** The whole job for each make file. Either all of them are written, or none. */
-@Command(
-        name = "make",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
-        description = "Drafts, checks the fit, lays, plans the sewing and writes the printable files.")
-final class MakeCommand implements Callable<Integer> {
+@Command(name = "make", description = "Drafts, checks the fit, lays, plans the sewing and writes the printable files.")
+final class MakeCommand extends Task {
     @Parameters(
             paramLabel = "FILE",
             arity = "1..*",
@@ -47,21 +38,16 @@ final class MakeCommand implements Callable<Integer> {
             description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
     private String out = "";
 
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    private final Commands root;
     private final Jobs jobs;
 
     MakeCommand(Commands root, Jobs jobs) {
-        this.root = root;
+        super(root);
         this.jobs = jobs;
     }
 
     @Override
     public Integer call() throws IOException {
-        CommandLine line = java.util.Objects.requireNonNull(spec).commandLine();
-        Console console = root.console(line);
+        Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutOut);

@@ -1,22 +1,16 @@
 package stretchwright.cli;
 
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import stretchwright.ground.Finding;
 
 /** Opens the page on this computer until it is stopped. */
 @Command(
         name = "serve",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
         description = "Opens the page on this computer (127.0.0.1 only) until it is stopped with Ctrl-C.")
-final class ServeCommand implements Callable<Integer> {
+final class ServeCommand extends Task {
     private static final int HIGHEST_PORT = 65_535;
 
     @Option(
@@ -26,20 +20,16 @@ final class ServeCommand implements Callable<Integer> {
             description = "Port of the page; 0 takes any free one (default: ${DEFAULT-VALUE}).")
     private int port;
 
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    private final Commands root;
     private final ServeDoor door;
 
     ServeCommand(Commands root, ServeDoor door) {
-        this.root = root;
+        super(root);
         this.door = door;
     }
 
     @Override
     public Integer call() throws InterruptedException {
-        Console console = root.console(java.util.Objects.requireNonNull(spec).commandLine());
+        Console console = console();
         if (port < 0 || port > HIGHEST_PORT) {
             return refused(console, "there is no port " + port + ".", "Give 1 to 65535, or 0 for any free one.");
         }

@@ -42,7 +42,7 @@ public final class BodyCheck {
     private BodyCheck(MakeReader.WearerFile wearer, Findings findings) {
         this.wearer = wearer;
         this.body = Measuring.body(wearer.measured(), findings);
-        this.findings = findings.all();
+        this.findings = OwnUnit.findings(findings.all(), wearer.unit());
         this.companions = Measuring.companions(wearer.measured());
         this.doubts = body.map(Measuring::doubts).orElse(List.of());
         this.next = body.flatMap(Measuring::next);
@@ -85,7 +85,8 @@ public final class BodyCheck {
             lines.add(line(term, shown(c.mm()), origin(c.origin()), "+- " + shown(c.spread()), expected, remark));
             body.ifPresent(b -> sides(c, b, lines));
         }
-        next.ifPresent(n -> lines.add("measure next: " + n.measure().term() + ": " + n.why()));
+        next.ifPresent(
+                n -> lines.add("measure next: " + n.measure().term() + ": " + OwnUnit.text(n.why(), wearer.unit())));
         return lines;
     }
 
@@ -109,7 +110,8 @@ public final class BodyCheck {
     /** By term: the finding, or else the doubt. */
     private Map<String, String> remarks() {
         Map<String, String> remarks = new HashMap<>();
-        doubts.forEach(d -> remarks.put(d.measure().term(), "doubt: " + d.message()));
+        doubts.forEach(
+                d -> remarks.putIfAbsent(d.measure().term(), "doubt: " + OwnUnit.text(d.message(), wearer.unit())));
         for (Finding f : findings) {
             String term = f.key().replaceFirst("^wearer\\.measurements\\.", "").replaceFirst("\\.(left|right)$", "");
             remarks.put(term, "FINDING: " + f.problem());
@@ -160,9 +162,9 @@ public final class BodyCheck {
         findings.forEach(f ->
                 list.addObject().put("key", f.key()).put("problem", f.problem()).put("remedy", f.remedy()));
         if (body.isPresent()) {
-            ReportWearer.doubts(out.putArray("doubts"), body.get());
+            ReportWearer.doubts(out.putArray("doubts"), body.get(), wearer.unit());
         }
-        next.ifPresent(n -> ReportWearer.next(out.putObject("measureNext"), n));
+        next.ifPresent(n -> ReportWearer.next(out.putObject("measureNext"), n, wearer.unit()));
         return Report.text(out);
     }
 

@@ -1,6 +1,5 @@
 package stretchwright.make;
 
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,14 +23,20 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
 import stretchwright.print.Document;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Many bodies at once. In: a table with a header row of terms, one body a row. Out: every measure of the good rows with
- * its spread as another table, and findings by row and column of the broken ones. Pure.
- *
- * @param bodies how many good rows
+ * its spread as another table or as JSON, and findings by row and column of the broken ones. Pure.
  */
-public record BodyTable(Document document, int bodies, List<Finding> findings) {
+public record BodyTable(String file, List<Good> good, List<Broken> broken) {
+    /** One good row: its line in the table, the name and age as written. */
+    public record Good(int row, String name, String age, Body body) {}
+
+    /** What is wrong in one row; the column is empty where it is the row as a whole. */
+    public record Broken(int row, String column, String problem, String remedy) {}
+
     /** How a table written here begins. */
     public static final String FIRST_WORDS = "row,name,figure,age,unit,stature,stature origin,stature spread";
 
@@ -41,7 +46,8 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
     private static final List<String> OTHER = List.of("name", "figure", "age", "unit");
 
     public BodyTable {
-        findings = List.copyOf(findings);
+        good = List.copyOf(good);
+        broken = List.copyOf(broken);
     }
 
     /**
@@ -54,7 +60,7 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
         Findings findings = new Findings(fileName);
         Optional<Unit> usual = unit.flatMap(BodyTable::unit);
         if (unit.isPresent() && usual.isEmpty()) {
-            findings.add("--unit", Section.quoted(unit.get()) + " is no unit known here.", "Choose: mm, cm, in.");
+            findings.add("--unit", Echo.quoted(unit.get()) + " is no unit known here.", "Choose: mm, cm, in.");
         }
         String text = Make.utf8(bytes, findings).orElse("");
         char separator = CsvLines.separator(text);
@@ -68,17 +74,66 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
         List<String> header = rows.get(0).cells();
         header(header, findings);
         findings.throwIfAny();
-        StringBuilder out = new StringBuilder(heading()).append('\n');
-        int good = 0;
+        List<Good> good = new ArrayList<>();
+        List<Broken> broken = new ArrayList<>();
         for (CsvLines.Row row : rows.subList(1, rows.size())) {
-            Findings aboutRow = new Findings(fileName);
-            Optional<String> line = new Reading(header, row, usual, aboutRow).line();
-            line.ifPresent(l -> out.append(l).append('\n'));
-            good += line.isPresent() ? 1 : 0;
-            aboutRow.all().forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+            new Reading(header, row, usual, broken).good().ifPresent(good::add);
         }
-        byte[] csv = out.toString().getBytes(StandardCharsets.UTF_8);
-        return new BodyTable(new Document("bodies.csv", "bodies", 1, csv), good, findings.all());
+        return new BodyTable(fileName, good, broken);
+    }
+
+    /** By row and column, for people. */
+    public List<Finding> findings() {
+        return broken.stream()
+                .map(b -> new Finding(
+                        file, "row " + b.row + (b.column.isEmpty() ? "" : ", column " + b.column), b.problem, b.remedy))
+                .toList();
+    }
+
+    /** The good rows as another table. */
+    public Document document() {
+        StringBuilder out = new StringBuilder(heading()).append('\n');
+        good.forEach(g -> out.append(line(g)).append('\n'));
+        return new Document("bodies.csv", "bodies", 1, out.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Good and broken rows in one, for other programs; mm. */
+    public String json() {
+        ObjectNode out = Report.node();
+        out.put("bodyTable", MakeFile.VERSION);
+        ArrayNode bodies = out.putArray("bodies");
+        for (Good g : good) {
+            ObjectNode one = bodies.addObject();
+            one.put("row", g.row)
+                    .put("name", g.name)
+                    .put("figure", g.body.figure().word());
+            g.body.age().ifPresent(age -> one.put("age", Numbers.mm(age)));
+            ObjectNode measurements = one.putObject("measurements");
+            g.body.values().forEach((m, value) -> ReportWearer.value(measurements.putObject(m.term()), value));
+        }
+        ArrayNode list = out.putArray("broken");
+        broken.forEach(b -> list.addObject()
+                .put("row", b.row)
+                .put("column", b.column)
+                .put("problem", b.problem)
+                .put("remedy", b.remedy));
+        return Report.text(out);
+    }
+
+    private static String line(Good good) {
+        StringBuilder line = new StringBuilder();
+        line.append(good.row).append(',').append(CsvLines.cell(good.name)).append(',');
+        line.append(good.body.figure().word())
+                .append(',')
+                .append(good.age.replace(',', '.'))
+                .append(",mm");
+        for (Measure measure : Measure.values()) {
+            Value value = good.body.value(measure);
+            line.append(',').append(Numbers.rounded(value.mm(), 1).toPlainString());
+            line.append(value.origin() == Value.Origin.GIVEN ? ",given," : ",estimated,");
+            line.append(Numbers.rounded(value.spread(), 1).toPlainString());
+        }
+        return line.toString();
     }
 
     private static void header(List<String> header, Findings findings) {
@@ -90,9 +145,9 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
                 String remedy = Nearest.to(word, known)
                         .map(n -> "Is \"" + n + "\" meant?")
                         .orElse("Known are: " + String.join(", ", known) + ".");
-                findings.add("header", Section.quoted(word) + " is not a column that is known here.", remedy);
+                findings.add("header", Echo.quoted(word) + " is not a column that is known here.", remedy);
             } else if (!seen.add(word)) {
-                findings.add("header", Section.quoted(word) + " stands twice.", "Keep one of them.");
+                findings.add("header", Echo.quoted(word) + " stands twice.", "Keep one of them.");
             }
         }
         if (!seen.contains("figure")) {
@@ -116,16 +171,17 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
         private final List<String> header;
         private final CsvLines.Row row;
         private final Optional<Unit> usual;
-        private final Findings findings;
+        private final List<Broken> broken;
 
-        Reading(List<String> header, CsvLines.Row row, Optional<Unit> usual, Findings findings) {
+        Reading(List<String> header, CsvLines.Row row, Optional<Unit> usual, List<Broken> broken) {
             this.header = header;
             this.row = row;
             this.usual = usual;
-            this.findings = findings;
+            this.broken = broken;
         }
 
-        Optional<String> line() {
+        Optional<Good> good() {
+            int before = broken.size();
             if (row.cells().size() > header.size()) {
                 add("", "has " + row.cells().size() + " cells; the header has " + header.size() + ".", "");
                 return Optional.empty();
@@ -134,20 +190,19 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
                     .filter(f -> f.word().equals(cell("figure")))
                     .findFirst();
             if (figure.isEmpty()) {
-                add("figure", Section.quoted(cell("figure")) + " is no figure.", "Choose: woman, man, child.");
+                add("figure", Echo.quoted(cell("figure")) + " is no figure.", "Choose: woman, man, child.");
             }
             OptionalDouble age = age();
             Map<Measure, Double> given = measures();
-            if (!findings.isEmpty()) {
+            if (broken.size() > before) {
                 return Optional.empty();
             }
             Findings aboutBody = new Findings("");
             Optional<Body> body = Measuring.body(Measured.of(figure.orElseThrow(), age, given), aboutBody);
-            aboutBody
-                    .all()
+            OwnUnit.findings(aboutBody.all(), unit().orElse(Unit.MM))
                     .forEach(f ->
                             add(f.key().replaceFirst("^wearer\\.(measurements\\.?)?", ""), f.problem(), f.remedy()));
-            return body.map(this::line);
+            return body.map(b -> new Good(row.line(), cell("name"), cell("age"), b));
         }
 
         private String cell(String column) {
@@ -159,15 +214,19 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
             String text = cell("age");
             OptionalDouble age = text.isEmpty() ? OptionalDouble.empty() : Quantities.number(text);
             if (!text.isEmpty() && (age.isEmpty() || !Limits.AGE.holds(age.getAsDouble()))) {
-                add("age", Section.quoted(text) + " is no age in years.", "Write the years: 31, or leave it empty.");
+                add("age", Echo.quoted(text) + " is no age in years.", "Write the years: 31, or leave it empty.");
             }
             return age;
         }
 
+        private Optional<Unit> unit() {
+            return cell("unit").isEmpty() ? usual : BodyTable.unit(cell("unit"));
+        }
+
         private Map<Measure, Double> measures() {
-            Optional<Unit> unit = cell("unit").isEmpty() ? usual : unit(cell("unit"));
+            Optional<Unit> unit = unit();
             if (!cell("unit").isEmpty() && unit.isEmpty()) {
-                add("unit", Section.quoted(cell("unit")) + " is no unit known here.", "Choose: mm, cm, in.");
+                add("unit", Echo.quoted(cell("unit")) + " is no unit known here.", "Choose: mm, cm, in.");
             }
             Map<Measure, Double> given = new EnumMap<>(Measure.class);
             for (Measure measure : Measure.values()) {
@@ -176,17 +235,14 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
                     continue;
                 }
                 if (unit.isEmpty() && Quantities.number(text).isPresent()) {
-                    add(
-                            measure.term(),
-                            Section.quoted(text) + " has no unit.",
-                            "Name one: --unit cm, or a column unit.");
+                    add(measure.term(), Echo.quoted(text) + " has no unit.", "Name one: --unit cm, or a column unit.");
                     continue;
                 }
                 OptionalDouble mm = Quantities.length(text, unit.orElse(Unit.MM));
                 if (mm.isEmpty() || !Limits.MEASUREMENT.holds(mm.getAsDouble())) {
                     add(
                             measure.term(),
-                            Section.quoted(text) + " is no measure of a body.",
+                            Echo.quoted(text) + " is no measure of a body.",
                             "A length from 10 to 2750 mm is wanted, or an empty cell.");
                 } else {
                     given.put(measure, mm.getAsDouble());
@@ -196,32 +252,7 @@ public record BodyTable(Document document, int bodies, List<Finding> findings) {
         }
 
         private void add(String column, String problem, String remedy) {
-            String key = "row " + row.line() + (column.isEmpty() ? "" : ", column " + column);
-            findings.add(key, problem, remedy);
-        }
-
-        private String line(Body body) {
-            StringBuilder line = new StringBuilder();
-            line.append(row.line())
-                    .append(',')
-                    .append(CsvLines.cell(cell("name")))
-                    .append(',');
-            line.append(body.figure().word())
-                    .append(',')
-                    .append(cell("age").replace(',', '.'))
-                    .append(",mm");
-            for (Measure measure : Measure.values()) {
-                Value value = body.value(measure);
-                line.append(',').append(plain(value.mm()));
-                line.append(value.origin() == Value.Origin.GIVEN ? ",given," : ",estimated,");
-                line.append(plain(value.spread()));
-            }
-            return line.toString();
-        }
-
-        private static String plain(double mm) {
-            BigDecimal short_ = Numbers.rounded(mm, 1);
-            return short_.toPlainString();
+            broken.add(new Broken(row.line(), column, problem, remedy));
         }
     }
 }

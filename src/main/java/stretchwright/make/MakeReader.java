@@ -102,7 +102,7 @@ final class MakeReader {
                 "stretchwright",
                 newer
                         ? "the file is of format " + version.get() + "; this program reads format 1."
-                        : Section.quoted(version.get()) + " is not a version of the format.",
+                        : Echo.quoted(version.get()) + " is not a version of the format.",
                 newer ? "Use a newer Stretchwright, or write the file in format 1." : "Write: stretchwright: 1");
     }
 
@@ -114,9 +114,9 @@ final class MakeReader {
             String word = item instanceof Tree.Text text ? text.text().strip() : item.kind();
             Optional<Machine> machine = Machine.of(word);
             if (machine.isEmpty()) {
-                top.add("machines", Section.quoted(word) + " is not a machine that is known here.", known(word));
+                top.add("machines", Echo.quoted(word) + " is not a machine that is known here.", known(word));
             } else if (!owned.add(machine.get())) {
-                top.add("machines", Section.quoted(word) + " is listed twice.", "List each kind once.");
+                top.add("machines", Echo.quoted(word) + " is listed twice.", "List each kind once.");
             }
         }
         if (owned.isEmpty()) {
@@ -138,7 +138,7 @@ final class MakeReader {
             if (word.isPresent() && !stages.knowsPaper(word.get())) {
                 s.add(
                         "paper",
-                        Section.quoted(word.get()) + " is not a paper that is known here.",
+                        Echo.quoted(word.get()) + " is not a paper that is known here.",
                         "Choose A4, A3, Letter, Tabloid, or a roll by its width: roll 914 mm.");
                 return Optional.empty();
             }
@@ -155,14 +155,14 @@ final class MakeReader {
         try {
             return Long.parseLong(seed.get());
         } catch (NumberFormatException e) {
-            top.add("seed", Section.quoted(seed.get()) + " is not a whole number.", "Write for example: seed: 1");
+            top.add("seed", Echo.quoted(seed.get()) + " is not a whole number.", "Write for example: seed: 1");
             return 1;
         }
     }
 
     /** Words for a finding about something the format names but this version cannot do. */
     static String notYet(String value, List<String> ready) {
-        return "this version does not draft " + Section.quoted(value) + " yet. It drafts: "
+        return "this version does not draft " + Echo.quoted(value) + " yet. It drafts: "
                 + ready.stream().collect(Collectors.joining(", ")) + ".";
     }
 }

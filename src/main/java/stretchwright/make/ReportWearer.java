@@ -10,6 +10,7 @@ import stretchwright.body.NextMeasure;
 import stretchwright.body.Readings;
 import stretchwright.body.Side;
 import stretchwright.body.Value;
+import stretchwright.ground.Unit;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -29,13 +30,13 @@ final class ReportWearer {
             readings(one, make.measured().whole().get(measure));
             sides(one, measure, make.measured(), body);
         }
-        doubts(out.putArray("doubts"), body);
-        Measuring.next(body).ifPresent(next -> next(out.putObject("measureNext"), next));
+        doubts(out.putArray("doubts"), body, make.unit());
+        Measuring.next(body).ifPresent(next -> next(out.putObject("measureNext"), next, make.unit()));
     }
 
-    static void next(ObjectNode out, NextMeasure next) {
+    static void next(ObjectNode out, NextMeasure next, Unit unit) {
         out.put("measure", next.measure().term());
-        out.put("why", next.why());
+        out.put("why", OwnUnit.text(next.why(), unit));
         out.put("narrows", Numbers.share(next.narrows()));
     }
 
@@ -61,7 +62,7 @@ final class ReportWearer {
         }
     }
 
-    private static void value(ObjectNode out, Value value) {
+    static void value(ObjectNode out, Value value) {
         out.put("value", Numbers.mm(value.mm()));
         String origin = value.origin() == Value.Origin.GIVEN ? "given" : "estimated";
         out.put("origin", origin);
@@ -76,13 +77,13 @@ final class ReportWearer {
         }
     }
 
-    static void doubts(ArrayNode out, Body body) {
+    static void doubts(ArrayNode out, Body body, Unit unit) {
         for (Doubt doubt : Measuring.doubts(body)) {
             out.addObject()
                     .put("measure", doubt.measure().term())
                     .put("expected", Numbers.mm(doubt.expected()))
                     .put("spread", Numbers.mm(doubt.spread()))
-                    .put("message", doubt.message());
+                    .put("message", OwnUnit.text(doubt.message(), unit));
         }
     }
 }

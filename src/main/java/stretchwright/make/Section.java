@@ -45,6 +45,11 @@ final class Section {
                 .orElse("Known are: " + String.join(", ", known) + ".");
     }
 
+    /** Of bare numbers, where the file names one. */
+    Optional<Unit> unit() {
+        return unit;
+    }
+
     boolean has(String key) {
         return keys.entries().containsKey(key);
     }
@@ -54,7 +59,7 @@ final class Section {
     }
 
     String path(String key) {
-        return path.isEmpty() ? key : key.isEmpty() ? path : path + "." + key;
+        return key.isEmpty() ? path : Echo.path(path, key);
     }
 
     /** A finding about a key of this section. */
@@ -81,11 +86,16 @@ final class Section {
             return Optional.empty();
         }
         String text = value.text().strip();
-        if (text.isEmpty() || text.equals("~") || text.equals("null")) {
+        if (isEmpty(at)) {
             add(key, "has no value.", "Give one, or leave the key out.");
             return Optional.empty();
         }
         return Optional.of(text);
+    }
+
+    private static boolean isEmpty(Tree at) {
+        return at instanceof Tree.Text value
+                && List.of("", "~", "null").contains(value.text().strip());
     }
 
     /** A name for people: short, without control characters. */
@@ -113,7 +123,7 @@ final class Section {
         }
         add(
                 key,
-                "is " + at.kind() + "; a section with keys is wanted.",
+                (isEmpty(at) ? "has no value" : "is " + at.kind()) + "; a section with keys is wanted.",
                 "Known are: " + String.join(", ", known) + ".");
         return Optional.empty();
     }
@@ -126,7 +136,10 @@ final class Section {
         if (at instanceof Tree.Items items) {
             return Optional.of(items);
         }
-        add(key, "is " + at.kind() + "; a list is wanted.", "Write for example: " + example);
+        add(
+                key,
+                (isEmpty(at) ? "has no value" : "is " + at.kind()) + "; a list is wanted.",
+                "Write for example: " + example);
         return Optional.empty();
     }
 
@@ -144,7 +157,7 @@ final class Section {
                 values.stream().filter(v -> word.apply(v).equals(text.get())).findFirst();
         if (found.isEmpty()) {
             String words = values.stream().map(word).collect(Collectors.joining(", "));
-            add(key, quoted(text.get()) + " is not one of the words known here.", "Choose: " + words + ".");
+            add(key, Echo.quoted(text.get()) + " is not one of the words known here.", "Choose: " + words + ".");
         }
         return found;
     }
@@ -213,7 +226,7 @@ final class Section {
     OptionalDouble share(String key, String text, Limits.Range range) {
         OptionalDouble share = Quantities.share(text);
         if (share.isEmpty() && Quantities.number(text).isPresent()) {
-            add(key, quoted(text) + " has no unit.", "Write the share with its sign: " + asPercent(text) + ".");
+            add(key, Echo.quoted(text) + " has no unit.", "Write the share with its sign: " + asPercent(text) + ".");
             return share;
         }
         String remedy = "Write a share with its sign, such as 60 %.";
@@ -276,24 +289,19 @@ final class Section {
     private static @Nullable String whatIsWrong(String text, OptionalDouble value, String what, Limits.Range range) {
         String lower = text.toLowerCase(Locale.ROOT);
         if (lower.matches("[+-]?\\.?(inf|infinity|nan)\\b.*")) {
-            return quoted(text) + " cannot be measured.";
+            return Echo.quoted(text) + " cannot be measured.";
         }
         if (value.isEmpty()) {
-            return quoted(text) + " is not " + what + ".";
+            return Echo.quoted(text) + " is not " + what + ".";
         }
         double v = value.getAsDouble();
         if (v < 0) {
-            return quoted(text) + " is negative.";
+            return Echo.quoted(text) + " is negative.";
         }
         if (v == 0 && range.least() > 0) {
-            return quoted(text) + " is zero.";
+            return Echo.quoted(text) + " is zero.";
         }
-        return range.holds(v) ? null : quoted(text) + " is out of range.";
-    }
-
-    static String quoted(String text) {
-        String line = text.replaceAll("\\s+", " ");
-        return "\"" + (line.length() > 40 ? line.substring(0, 40) + "..." : line) + "\"";
+        return range.holds(v) ? null : Echo.quoted(text) + " is out of range.";
     }
 
     String shownLength(double mm) {

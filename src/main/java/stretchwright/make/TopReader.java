@@ -32,7 +32,7 @@ final class TopReader {
         if (!word.get().chars().anyMatch(Character::isDigit)) {
             s.add(
                     "rise",
-                    Section.quoted(word.get()) + " is not a rise that is known here.",
+                    Echo.quoted(word.get()) + " is not a rise that is known here.",
                     "Write waist, hip, or a length below the waist such as 4 cm.");
             return 0;
         }

@@ -15,6 +15,7 @@ import stretchwright.body.Readings;
 import stretchwright.body.Side;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Quantities;
+import stretchwright.ground.Unit;
 
 /** Reads the wearer; each measure for itself. Whether they fit each other is asked of the body room. */
 final class WearerReader {
@@ -44,7 +45,12 @@ final class WearerReader {
     static Optional<Wearer> read(Section section, Findings findings, Stages stages) {
         Optional<Wearer> wearer = taken(section, findings);
         // asked now, so that measures at odds are told together with everything else; the job asks again
-        wearer.ifPresent(w -> stages.body(w.measured(), findings));
+        wearer.ifPresent(w -> {
+            Findings about = new Findings("");
+            stages.body(w.measured(), about);
+            OwnUnit.findings(about.all(), section.unit().orElse(Unit.MM))
+                    .forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+        });
         return wearer;
     }
 
@@ -121,7 +127,7 @@ final class WearerReader {
                                 girths::add,
                                 () -> given.add(
                                         side.word(),
-                                        Section.quoted(word) + " is no girth of a leg.",
+                                        Echo.quoted(word) + " is no girth of a leg.",
                                         "Known are: " + String.join(", ", girths()) + "."));
             }
             hard.put(side, girths);

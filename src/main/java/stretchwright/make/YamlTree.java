@@ -7,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -18,6 +21,7 @@ import org.snakeyaml.engine.v2.events.SequenceStartEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlVersionException;
 import stretchwright.ground.Findings;
 
 /**
@@ -31,6 +35,13 @@ final class YamlTree {
     private static final int MOST_VALUES = 20_000;
     /** A make file repeats nothing; a few aliases are let through because YAML has them. */
     private static final int MOST_ALIASES = 20;
+
+    /** Those of the core schema (YAML 1.2.2, chapter 10) and the empty one; any other would ask for something else. */
+    private static final Set<String> CORE_TAGS = Stream.concat(
+                    Stream.of("!"),
+                    Stream.of("str", "int", "float", "bool", "null", "seq", "map")
+                            .map(t -> "tag:yaml.org,2002:" + t))
+            .collect(Collectors.toUnmodifiableSet());
 
     private final Findings findings;
     private final Map<String, Tree> anchors = new HashMap<>();
@@ -64,9 +75,15 @@ final class YamlTree {
             return Optional.of(new YamlTree(findings).document(plainSpaces(text)));
         } catch (Unreadable e) {
             findings.add("", e.problem, e.remedy);
+        } catch (YamlVersionException e) {
+            findings.add(
+                    "", "its %YAML line names a version that is not read here.", "Leave it out, or write: %YAML 1.2");
         } catch (MarkedYamlEngineException e) {
             int line = e.getProblemMark().map(m -> m.getLine() + 1).orElse(0);
-            findings.add("", "line " + line + ": this is not YAML: " + e.getProblem() + ".", remedy(e.getProblem()));
+            findings.add(
+                    "",
+                    "line " + line + ": this is not YAML: " + Echo.shortened(e.getProblem(), 100) + ".",
+                    remedy(e.getProblem()));
         } catch (YamlEngineException e) {
             findings.add("", "this is not YAML: " + firstLine(e) + ".", "Save it as plain text, UTF-8.");
         }
@@ -79,7 +96,7 @@ final class YamlTree {
     }
 
     private static String firstLine(YamlEngineException e) {
-        return String.valueOf(e.getMessage()).lines().findFirst().orElse("unreadable");
+        return Echo.shortened(String.valueOf(e.getMessage()).lines().findFirst().orElse("unreadable"), 100);
     }
 
     private static String remedy(String problem) {
@@ -146,7 +163,8 @@ final class YamlTree {
         Tree tree = anchors.get(alias.getAlias().getValue());
         if (tree == null) {
             throw new Unreadable(
-                    "line " + line + ": the alias *" + alias.getAlias().getValue()
+                    "line " + line + ": the alias *"
+                            + Echo.shortened(alias.getAlias().getValue(), 40)
                             + " points to nothing above it, or into itself.",
                     "Write the value out.");
         }
@@ -160,12 +178,10 @@ final class YamlTree {
         } else if (event instanceof org.snakeyaml.engine.v2.events.CollectionStartEvent collection) {
             tag = collection.getTag();
         }
-        tag.filter(t -> !t.startsWith("tag:yaml.org,2002:"))
-                .filter(t -> !t.equals("!"))
-                .ifPresent(t -> {
-                    throw new Unreadable(
-                            "line " + line + ": the tag \"" + t + "\" means nothing here.", "Leave it out.");
-                });
+        tag.filter(t -> !CORE_TAGS.contains(t)).ifPresent(t -> {
+            throw new Unreadable(
+                    "line " + line + ": the tag " + Echo.quoted(t) + " means nothing here.", "Leave it out.");
+        });
     }
 
     private Tree items(Iterator<Event> events, int depth, String path, int line) {
@@ -188,7 +204,7 @@ final class YamlTree {
                 throw new Unreadable("line " + at + ": a key must be a word, not a list or section.", "");
             }
             String key = name.getValue();
-            String inside = path.isEmpty() ? key : path + "." + key;
+            String inside = Echo.path(path, key);
             Tree value = node(events.next(), events, depth + 1, inside);
             Integer before = lines.putIfAbsent(key, at);
             if (before == null) {

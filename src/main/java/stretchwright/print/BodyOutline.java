@@ -1,6 +1,7 @@
 package stretchwright.print;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Figure;
@@ -10,11 +11,13 @@ import stretchwright.body.Side;
 import stretchwright.ground.Point;
 
 /**
- * The outline of a body from front and side, in mm, made from its girths.
+ * The outline of a body below the waist from front and side, in mm, made from its girths: at every measured level the
+ * drawing is as wide and deep as that girth asks.
  *
  * <p>Sections are ellipses (trunk) or circles (legs). Depth over breadth of the trunk, means of the US Army surveys of
  * 1988 and 2012: waist at the navel 0.71 women and 0.73 men; hip 0.66 and 0.72 (buttock depth over hip breadth);
- * children half way between. Legs are drawn round; where the middle of a section lies, and all above the waist, is free drawing (no source).
+ * children half way between. Legs are drawn round; where the middle of a section lies, and the foot, is free drawing (no
+ * source).
  */
 final class BodyOutline {
     private static final int STEPS = 60;
@@ -24,18 +27,18 @@ final class BodyOutline {
     private static final double CALF_BACK = 0.22;
 
     private final Body body;
-    private final GirthProfile left;
-    private final GirthProfile right;
-    private final GirthProfile whole;
     private final double crotch;
     private final double hip;
     private final double waist;
     private final double ankle;
+    private final GirthProfile left;
+    private final GirthProfile right;
+    private final GirthProfile whole;
 
     BodyOutline(Body body) {
         this.body = body;
-        this.left = GirthProfile.of(body.leg(Side.LEFT));
-        this.right = GirthProfile.of(body.leg(Side.RIGHT));
+        this.left = legOf(body, Side.LEFT);
+        this.right = legOf(body, Side.RIGHT);
         this.whole = GirthProfile.of(body);
         this.crotch = body.mm(Measure.CROTCH_HEIGHT);
         this.waist = body.mm(Measure.WAIST_HEIGHT);
@@ -43,61 +46,84 @@ final class BodyOutline {
         this.ankle = body.mm(Measure.ANKLE_HEIGHT);
     }
 
+    private static GirthProfile legOf(Body body, Side side) {
+        return GirthProfile.of(body.leg(side));
+    }
+
     double thighHeight() {
         return crotch * 0.97;
     }
 
-    /** Widest place of the drawn body at a height: half of the whole width. */
-    double outerAt(double height) {
-        return height >= crotch
-                ? breadthAt(height)
-                : Math.max(legMiddle(height) + radius(left, height), legMiddle(height) + radius(right, height));
+    /** Right end of a girth on the drawing: of the trunk, or of the outside of that leg. */
+    double outerAt(Side side, double height) {
+        return height >= crotch ? breadthAt(side, height) : legMiddle(height) + radius(profile(side), height);
     }
 
-    /** Where a girth begins on the other side: across the trunk, or at the inside of the left leg. */
-    double innerAt(double height) {
-        return height >= crotch ? -breadthAt(height) : legMiddle(height) - radius(left, height);
+    /** Its other end: across the trunk, or the inside of that leg. */
+    double innerAt(Side side, double height) {
+        return height >= crotch ? -breadthAt(other(side), height) : legMiddle(height) - radius(profile(side), height);
     }
 
-    /** The wearer's left is at positive x. */
+    private static Side other(Side side) {
+        return side == Side.LEFT ? Side.RIGHT : Side.LEFT;
+    }
+
+    private GirthProfile profile(Side side) {
+        return side == Side.LEFT ? left : right;
+    }
+
+    /** From the left waist round both legs to the right waist; the wearer's left is at positive x. */
     List<Point> front() {
-        List<Point> out = new ArrayList<>();
-        trunk(out, 1);
-        leg(out, left, 1);
-        leg(out, right, -1);
-        trunk(out, -1);
+        List<Point> out = new ArrayList<>(half(Side.LEFT));
+        List<Point> back = mirrored(half(Side.RIGHT));
+        Collections.reverse(back);
+        out.addAll(back);
         return out;
     }
 
-    private void trunk(List<Point> out, int sign) {
-        for (int i = 0; i <= STEPS; i++) {
-            double share = sign > 0 ? (double) i / STEPS : 1 - (double) i / STEPS;
-            double h = waist + (crotch - waist) * share;
-            out.add(new Point(sign * breadthAt(h), h));
-        }
+    private static List<Point> mirrored(List<Point> points) {
+        List<Point> out = new ArrayList<>();
+        points.forEach(p -> out.add(new Point(-p.x(), p.y())));
+        return out;
     }
 
-    /** On the left leg down the outside and up the inside, on the right leg the other way round. */
-    private void leg(List<Point> out, GirthProfile profile, int sign) {
-        List<Point> outside = new ArrayList<>();
-        List<Point> inside = new ArrayList<>();
+    /** Down the outside, round the foot, up the inside to the crotch; as if on the left. */
+    private List<Point> half(Side side) {
+        GirthProfile leg = profile(side);
+        List<Point> out = new ArrayList<>();
+        for (double h : heights(waist, ankle)) {
+            out.add(new Point(outerAt(side, h), h));
+        }
+        out.addAll(SmoothLine.through(foot(legMiddle(ankle), radius(leg, ankle))));
+        for (double h : heights(ankle, crotch)) {
+            out.add(new Point(Math.max(0, legMiddle(h) - radius(leg, h)), h));
+        }
+        out.add(new Point(0, crotch));
+        return out;
+    }
+
+    private static List<Double> heights(double from, double to) {
+        List<Double> all = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
-            double h = crotch + (ankle - crotch) * i / STEPS;
-            outside.add(new Point(sign * (legMiddle(h) + radius(profile, h)), h));
-            inside.add(new Point(sign * (legMiddle(h) - radius(profile, h)), h));
+            all.add(from + (to - from) * i / STEPS);
         }
-        double foot = legMiddle(ankle);
-        double half = body.mm(Measure.FOOT_LENGTH) * 0.2;
-        outside.add(new Point(sign * (foot + half), 8));
-        outside.add(new Point(sign * (foot + half), 0));
-        outside.add(new Point(sign * (foot - half * 0.7), 0));
-        outside.add(new Point(sign * (foot - half * 0.7), 8));
-        java.util.Collections.reverse(inside);
-        outside.addAll(inside);
-        if (sign < 0) {
-            java.util.Collections.reverse(outside);
-        }
-        out.addAll(outside);
+        return all;
+    }
+
+    private List<Point> foot(double middle, double ankleRadius) {
+        double length = body.mm(Measure.FOOT_LENGTH);
+        double bone = body.mm(Measure.ANKLE_BONE_HEIGHT);
+        return List.of(
+                new Point(middle + ankleRadius, ankle),
+                new Point(middle + ankleRadius * 1.06, bone),
+                new Point(middle + length * 0.17, bone * 0.42),
+                new Point(middle + length * 0.20, 10),
+                new Point(middle + length * 0.16, 0),
+                new Point(middle - length * 0.13, 0),
+                new Point(middle - length * 0.16, 10),
+                new Point(middle - length * 0.14, bone * 0.42),
+                new Point(middle - ankleRadius * 1.1, bone * 1.05),
+                new Point(middle - ankleRadius, ankle));
     }
 
     private static double radius(GirthProfile profile, double height) {
@@ -112,18 +138,25 @@ final class BodyOutline {
         return apart + (top - apart) * share;
     }
 
-    private double breadthAt(double height) {
-        double legs = 2 * legMiddle(crotch);
-        if (height >= hip) {
-            return halfBreadth(whole.wholeGirthAt(height), ratioAt(height));
-        }
-        double share = (height - crotch) / (hip - crotch);
-        return legs + (halfBreadth(whole.wholeGirthAt(hip), ratioAt(hip)) - legs) * share;
+    /** Half the breadth of the trunk: exact at waist and hip, smooth down to the outside of the leg at the crotch. */
+    private double breadthAt(Side side, double height) {
+        double below = crotch - 0.08 * crotch;
+        double[] x = {below, crotch, hip, waist};
+        double[] y = {
+            legMiddle(below) + radius(profile(side), below),
+            legMiddle(crotch) + radius(profile(side), crotch),
+            halfBreadth(whole.wholeGirthAt(hip), hipRatio()),
+            halfWaist()
+        };
+        return SmoothLine.at(x, y, height);
     }
 
-    private double ratioAt(double height) {
-        double share = Math.max(0, Math.min(1, (height - hip) / (waist - hip)));
-        return hipRatio() + (waistRatio() - hipRatio()) * share;
+    double halfWaist() {
+        return halfBreadth(whole.wholeGirthAt(waist), waistRatio());
+    }
+
+    double halfWaistDepth() {
+        return halfWaist() * waistRatio();
     }
 
     private double waistRatio() {
@@ -144,75 +177,82 @@ final class BodyOutline {
         return girth / perimeterOfUnit;
     }
 
-    /** Front (toes) at negative x. */
-    List<Point> side() {
+    /** Front (toes) at negative x, so the leg that is seen is the left one; the other may be drawn behind it. */
+    List<Point> side(Side side) {
+        GirthProfile leg = profile(side);
         List<Point> out = new ArrayList<>();
-        for (int i = 0; i <= STEPS; i++) {
-            double h = waist + (ankle - waist) * i / STEPS;
-            out.add(new Point(middleAt(h) - depthAt(h), h));
+        for (double h : heights(waist, ankle)) {
+            out.add(new Point(middleAt(leg, h) - depthAt(leg, h), h));
         }
-        double bone = body.mm(Measure.ANKLE_BONE_HEIGHT);
-        out.add(new Point(toe() * 0.55, bone * 0.8));
-        out.add(new Point(toe() * 0.95, bone * 0.35));
-        out.add(new Point(toe(), 5));
-        out.add(new Point(toe(), 0));
-        out.add(new Point(heel(), 0));
-        out.add(new Point(heel(), bone * 0.5));
-        for (int i = STEPS; i >= 0; i--) {
-            double h = waist + (ankle - waist) * i / STEPS;
-            out.add(new Point(middleAt(h) + depthAt(h), h));
+        out.addAll(SmoothLine.through(footFromTheSide(leg)));
+        for (double h : heights(ankle, waist)) {
+            out.add(new Point(middleAt(leg, h) + depthAt(leg, h), h));
         }
         return out;
     }
 
+    private List<Point> footFromTheSide(GirthProfile leg) {
+        double bone = body.mm(Measure.ANKLE_BONE_HEIGHT);
+        double r = radius(leg, ankle);
+        return List.of(
+                new Point(-r, ankle),
+                new Point(-r - 4, bone * 1.15),
+                new Point(toe() * 0.55, bone * 0.78),
+                new Point(toe() * 0.8, bone * 0.42),
+                new Point(toe() * 0.97, bone * 0.27),
+                new Point(toe(), bone * 0.12),
+                new Point(toe() * 0.95, 0),
+                new Point(toe() * 0.5, 0),
+                new Point(heel() - 25, 0),
+                new Point(heel() - 4, 6),
+                new Point(heel(), bone * 0.35),
+                new Point(heel() - 6, bone * 0.85),
+                new Point(r, ankle));
+    }
+
     double heel() {
-        return radius(whole, ankle) + 12;
+        return radius(left, ankle) + 12;
     }
 
     double toe() {
         return heel() - body.mm(Measure.FOOT_LENGTH);
     }
 
-    /** Half the depth at a height; between hip and crotch from the trunk's to the thigh's. */
-    private double depthAt(double height) {
-        if (height >= hip) {
-            return halfBreadth(whole.wholeGirthAt(height), ratioAt(height)) * ratioAt(height);
-        }
+    /** Half the depth at a height: of the trunk from the waist to the hip, from there on to the thigh's. */
+    private double depthAt(GirthProfile leg, double height) {
         if (height <= crotch) {
-            return radius(whole, height);
+            return radius(leg, height);
         }
-        double t = (height - crotch) / (hip - crotch);
-        double share = t * t * (3 - 2 * t);
-        return depthAt(crotch) + (depthAt(hip) - depthAt(crotch)) * share;
+        double[] x = {crotch - 0.08 * crotch, crotch, hip, waist};
+        double[] y = {radius(leg, x[0]), radius(leg, crotch), hipDepth(), halfWaistDepth()};
+        return SmoothLine.at(x, y, height);
     }
 
-    private double middleAt(double height) {
+    private double hipDepth() {
+        return halfBreadth(whole.wholeGirthAt(hip), hipRatio()) * hipRatio();
+    }
+
+    private double middleAt(GirthProfile leg, double height) {
         double calf = body.mm(Measure.CALF_HEIGHT);
         double knee = body.mm(Measure.KNEE_HEIGHT);
-        double seat = SEAT_BACK * depthAt(hip);
-        double back = CALF_BACK * radius(whole, calf);
-        double[] heights = {ankle, calf, knee, crotch, hip, waist};
-        double[] middles = {0, back, 0, seat / 2, seat, 0};
-        int i = 1;
-        while (i < heights.length - 1 && height > heights[i]) {
-            i++;
-        }
-        double t = Math.max(0, Math.min(1, (height - heights[i - 1]) / (heights[i] - heights[i - 1])));
-        return middles[i - 1] + (middles[i] - middles[i - 1]) * t * t * (3 - 2 * t);
+        double seat = SEAT_BACK * hipDepth();
+        double back = CALF_BACK * radius(leg, calf);
+        double[] heights = {ankle, calf, knee, (knee + crotch) / 2, hip, waist};
+        return SmoothLine.at(heights, new double[] {0, back, 0, 0, seat, 0}, height);
     }
 
     /** From the front waist close to the body through the legs to the back waist. */
     List<Point> crotchLine() {
         List<Point> front = new ArrayList<>();
         List<Point> back = new ArrayList<>();
-        for (double h = waist; h > crotch; h -= (waist - crotch) / 12) {
-            double inwards = Math.max(0, (hip - h) / (hip - crotch));
-            double half = depthAt(h) * Math.sqrt(Math.max(0, 1 - inwards * inwards));
-            front.add(new Point(middleAt(h) - half - 6, h));
-            back.add(new Point(middleAt(h) + half + 6, h));
+        double turn = crotch + 0.6 * (hip + 0.25 * (waist - hip) - crotch);
+        for (double h : heights(waist, crotch)) {
+            double inwards = Math.max(0, (turn - h) / (turn - crotch));
+            double half = (depthAt(left, h) + 6) * Math.sqrt(Math.max(0, 1 - inwards * inwards));
+            front.add(new Point(middleAt(left, h) - half, h));
+            back.add(new Point(middleAt(left, h) + half, h));
         }
-        front.add(new Point(middleAt(crotch), crotch - 4));
-        java.util.Collections.reverse(back);
+        Collections.reverse(back);
         front.addAll(back);
         return front;
     }
@@ -220,39 +260,6 @@ final class BodyOutline {
     /** From the bend of the foot to the tip of the heel. */
     List<Point> heelLine() {
         return List.of(
-                new Point(-radius(whole, ankle), body.mm(Measure.ANKLE_BONE_HEIGHT) * 1.2), new Point(heel(), 4));
-    }
-
-    /** Head and trunk above the waist; there is nothing measured there but the stature. */
-    List<Point> upper() {
-        double top = body.mm(Measure.STATURE);
-        return above(halfBreadth(whole.wholeGirthAt(waist), waistRatio()), 0.115 * top, 0.045 * top, 0);
-    }
-
-    List<Point> upperSide() {
-        double top = body.mm(Measure.STATURE);
-        double half = halfBreadth(whole.wholeGirthAt(waist), waistRatio()) * waistRatio();
-        return above(half, 0.05 * top, 0.055 * top, middleAt(waist));
-    }
-
-    private List<Point> above(double waistHalf, double shoulder, double head, double middle) {
-        double top = body.mm(Measure.STATURE);
-        double neck = 0.87 * top;
-        double neckHalf = 0.033 * top;
-        List<Point> out = new ArrayList<>();
-        out.add(new Point(middle + waistHalf, waist));
-        out.add(new Point(middle + shoulder, 0.75 * top));
-        out.add(new Point(middle + shoulder, 0.81 * top));
-        out.add(new Point(middle + neckHalf, 0.85 * top));
-        double radius = (top - neck) / 2;
-        for (int i = -5; i <= 23; i++) {
-            double angle = Math.toRadians(-35 + (i + 5) * 250.0 / 28);
-            out.add(new Point(middle + head * Math.cos(angle), neck + radius + radius * Math.sin(angle)));
-        }
-        out.add(new Point(middle - neckHalf, 0.85 * top));
-        out.add(new Point(middle - shoulder, 0.81 * top));
-        out.add(new Point(middle - shoulder, 0.75 * top));
-        out.add(new Point(middle - waistHalf, waist));
-        return out;
+                new Point(-radius(left, ankle) - 4, body.mm(Measure.ANKLE_BONE_HEIGHT) * 1.2), new Point(heel(), 4));
     }
 }

@@ -12,7 +12,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
 
 /**
- * A body from the front and from its right side, to scale 1 : 8, with every measure at its place, so that a slip is
+ * A body from the front and from its left side, to scale 1 : 8, with every measure at its place, so that a slip is
  * seen. In: a body, given and estimated values. Out: one SVG drawing. Widths and depths come from girths by fixed
  * ratios ({@link BodyOutline}): it shows levels and proportions, no likeness.
  */
@@ -60,11 +60,25 @@ public final class BodySvg {
     }
 
     private void figures() {
-        svg.line(Ink.FAINT, outline.upper().stream().map(p -> on(FRONT, p)).toList(), true);
-        svg.line(Ink.FAINT, outline.upperSide().stream().map(p -> on(SIDE, p)).toList(), true);
-        svg.line(Ink.GRAIN, outline.front().stream().map(p -> on(FRONT, p)).toList(), true);
-        svg.line(Ink.GRAIN, outline.side().stream().map(p -> on(SIDE, p)).toList(), true);
+        UpperBody upper = new UpperBody(body, outline);
+        upper.front().forEach(line -> drawn(Ink.FAINT, FRONT, line, false));
+        drawn(Ink.FAINT, FRONT, upper.headFront(), true);
+        upper.side().forEach(line -> drawn(Ink.FAINT, SIDE, line, false));
+        drawn(Ink.FAINT, SIDE, upper.headSide(), true);
+        drawn(Ink.GRAIN, FRONT, outline.front(), false);
+        if (!alike()) {
+            drawn(Ink.FAINT, SIDE, outline.side(Side.RIGHT), false);
+        }
+        drawn(Ink.GRAIN, SIDE, outline.side(Side.LEFT), false);
         svg.line(Ink.FAINT, new Point(30, GROUND), new Point(WIDTH - 30, GROUND));
+    }
+
+    private void drawn(Ink ink, double middle, List<Point> line, boolean closed) {
+        svg.line(ink, line.stream().map(p -> on(middle, p)).toList(), closed);
+    }
+
+    private boolean alike() {
+        return body.legs().own(Side.LEFT).equals(body.legs().own(Side.RIGHT));
     }
 
     private static Point on(double middle, Point mm) {
@@ -97,9 +111,15 @@ public final class BodySvg {
         for (Label label : apart(labels)) {
             double at = GROUND + label.mm * SCALE;
             svg.text(Writing.at(Ink.LABEL, FRONT + 34, label.y - 1, LETTERS, label.words));
-            double from = FRONT + (outline.outerAt(label.mm) + 8) * SCALE;
-            double inner = FRONT + (outline.innerAt(label.mm) - 8) * SCALE;
+            double from = FRONT + (outline.outerAt(Side.LEFT, label.mm) + 8) * SCALE;
+            double inner = FRONT + (outline.innerAt(Side.LEFT, label.mm) - 8) * SCALE;
             svg.line(Ink.GRAIN, new Point(inner, at), new Point(from, at));
+            if (label.mm < crotch && !body.legs().alike()) {
+                svg.line(
+                        Ink.GRAIN,
+                        new Point(FRONT - (outline.innerAt(Side.RIGHT, label.mm) - 8) * SCALE, at),
+                        new Point(FRONT - (outline.outerAt(Side.RIGHT, label.mm) + 8) * SCALE, at));
+            }
             svg.line(Ink.FAINT, new Point(from, at), new Point(FRONT + 29, at), new Point(FRONT + 33, label.y));
         }
     }
@@ -134,7 +154,9 @@ public final class BodySvg {
                 6,
                 6,
                 LETTERS,
-                "In " + unit.symbol() + ". ~ estimated. Scale 1 : 8. From the front, the wearer's left is on the right."
+                "In " + unit.symbol()
+                        + ". ~ estimated. Scale 1 : 8. From the front, the wearer's left is on the right; from the side the left leg is seen"
+                        + (alike() ? "." : ", the right one thin.")
                         + (body.seated() ? " The wearer sits all day; drawn standing." : "")));
     }
 
@@ -145,11 +167,13 @@ public final class BodySvg {
     private String value(Measure measure) {
         Value left = body.legs().own(Side.LEFT).get(measure);
         Value right = body.legs().own(Side.RIGHT).get(measure);
-        String words =
-                left == null || right == null ? shown(body.value(measure)) : "L " + shown(left) + ", R " + shown(right);
-        boolean hard = body.legs().hard(Side.LEFT).contains(measure)
-                || body.legs().hard(Side.RIGHT).contains(measure);
-        return words + (hard ? " (hard)" : "");
+        boolean hardLeft = body.legs().hard(Side.LEFT).contains(measure);
+        boolean hardRight = body.legs().hard(Side.RIGHT).contains(measure);
+        if (left != null && right != null) {
+            return "L " + shown(left) + (hardLeft ? " hard" : "") + ", R " + shown(right) + (hardRight ? " hard" : "");
+        }
+        String hard = hardLeft && hardRight ? " (hard)" : hardLeft ? " (L hard)" : hardRight ? " (R hard)" : "";
+        return shown(body.value(measure)) + hard;
     }
 
     private String shown(Value value) {

@@ -146,6 +146,51 @@ class BodyCommandTest {
         assertThat(run("body", table, "--unit", "cm", "--out", out).code()).isEqualTo(2);
     }
 
+    /** One document, with or without a folder: good rows, broken ones by row and column in the row's own unit. */
+    @Test
+    void aTableAsJsonIsOneDocument() throws IOException {
+        Path table = file("t.csv", """
+                name,figure,age,unit,stature,hip girth
+                "Rowan, A",woman,31,,162.7,96.1
+                Lee,lady,,,160,
+                Ash,child,9,in,52.4,272
+                Sam,man,,,177,98,12
+                """);
+        Ran ran = run("body", table, "--unit", "cm", "--json");
+        assertThat(ran.code()).isEqualTo(2);
+        JsonNode json = JSON.readTree(ran.out());
+        assertThat(json.get("bodyTable").asInt()).isEqualTo(1);
+        assertThat(json.get("bodies")).hasSize(1);
+        assertThat(json.at("/bodies/0/row").asInt()).isEqualTo(2);
+        assertThat(json.at("/bodies/0/name").asString()).isEqualTo("Rowan, A");
+        assertThat(json.at("/bodies/0/measurements/hip girth/value").asDouble()).isEqualTo(961);
+        assertThat(json.at("/bodies/0/measurements")).hasSize(19);
+        assertThat(json.at("/bodies/0/measurements/calf girth/origin").asString())
+                .isEqualTo("estimated");
+        assertThat(json.get("broken")).hasSize(3);
+        assertThat(json.at("/broken/0/row").asInt()).isEqualTo(3);
+        assertThat(json.at("/broken/0/column").asString()).isEqualTo("figure");
+        assertThat(json.at("/broken/1/column").asString()).isEqualTo("hip girth");
+        assertThat(json.at("/broken/1/problem").asString()).contains("is no measure of a body");
+        assertThat(json.at("/broken/2/column").asString()).isEmpty();
+        Path out = folder.resolve("out");
+        assertThat(run("body", table, "--unit", "cm", "--json", "--out", out).out())
+                .isEqualTo(ran.out());
+        assertThat(out.resolve("bodies.csv")).exists();
+        assertThat(run("body", file("h.csv", "figur\nwoman\n"), "--json").out()).isEmpty();
+    }
+
+    @Test
+    void aSlipOnOneLegIsNamedWithItsSide() throws IOException {
+        Path w = file("w.yaml", WEARER.replace("{left: 35.0, right: 33.0}", "{left: 53.2, right: 35.0}"));
+        Ran ran = run("body", w);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .startsWith(w + ": wearer.measurements.calf girth.left: 53.2 cm ")
+                .contains("two digits swapped, 35.2 cm?");
+        assertThat(ran.out().lines()).anyMatch(l -> l.startsWith("  calf girth") && l.contains("FINDING"));
+    }
+
     @Test
     void semicolonsAndDecimalCommasAreRead() throws IOException {
         Path out = folder.resolve("out");

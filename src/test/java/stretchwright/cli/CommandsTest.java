@@ -1,7 +1,6 @@
 package stretchwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -16,9 +15,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
-import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
 import stretchwright.make.Made;
 import stretchwright.make.MakeFile;
@@ -51,7 +47,7 @@ class CommandsTest {
                 SampleText.WHOLE.replace("60 %\n", "60\n").replace("unit: cm", "unit: parsec"));
     }
 
-    private static final Jobs SAMPLE = new Jobs() {
+    static final Jobs SAMPLE = new Jobs() {
         @Override
         public MakeFile read(String fileName, byte[] bytes) {
             return SampleRooms.read(fileName, bytes);
@@ -172,7 +168,7 @@ class CommandsTest {
                 .isNotEmpty();
     }
 
-    private static Map<String, String> content(Path of) throws IOException {
+    static Map<String, String> content(Path of) throws IOException {
         Map<String, String> content = new TreeMap<>();
         if (Files.exists(of)) {
             try (Stream<Path> all = Files.walk(of)) {
@@ -231,37 +227,6 @@ class CommandsTest {
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains("larger than 1 MB; it was not read");
         assertThat(run("make", folder, "--out", folder.resolve("out")).err()).contains("is a folder");
-    }
-
-    /** Every step of replacing an older output fails once: what is there afterwards is the old or the new, whole. */
-    @ParameterizedTest
-    @ValueSource(strings = {"write a.txt", "write report.json", "write sub/b.txt", "swap", "place"})
-    void anInterruptedWriteLeavesTheOldOutput(String at) throws IOException {
-        Path out = folder.resolve("out");
-        run("make", good, "--out", out, "--quiet");
-        Map<String, String> before = content(folder);
-        TreeMap<String, byte[]> files =
-                new TreeMap<>(Map.of("a.txt", new byte[9], "report.json", new byte[] {1}, "sub/b.txt", new byte[3]));
-        OutFolder breaking = OutFolder.at(out.toString(), new Findings(""), step -> {
-                    if (step.equals(at)) {
-                        throw new IllegalStateException("interrupted at " + step);
-                    }
-                })
-                .orElseThrow();
-        assertThatThrownBy(() -> breaking.write(files)).hasMessageContaining("interrupted at " + at);
-        assertThat(content(folder)).isEqualTo(before);
-        assertThat(entries()).noneMatch(e -> e.contains(".stretchwright-"));
-        assertThat(run("make", good, "--out", out, "--quiet").code()).isEqualTo(0);
-    }
-
-    @Test
-    void anOutputLeftAsideByAKilledRunIsPutBack() throws IOException {
-        Path out = folder.resolve("out");
-        run("make", good, "--out", out, "--quiet");
-        Files.move(out, folder.resolve(".out.stretchwright-old"));
-        assertThat(run("make", good, "--out", out, "--quiet").code()).isEqualTo(0);
-        assertThat(entries()).noneMatch(e -> e.contains(".stretchwright-"));
-        assertThat(out.resolve("report.json")).exists();
     }
 
     @Test

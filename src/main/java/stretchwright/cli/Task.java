@@ -1,0 +1,30 @@
+package stretchwright.cli;
+
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What every command has: help, version, and the console that the options before it ask for. */
+@Command(mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
+abstract class Task implements Callable<Integer> {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    private final Commands root;
+
+    Task(Commands root) {
+        this.root = root;
+    }
+
+    CommandLine line() {
+        return Objects.requireNonNull(spec).commandLine();
+    }
+
+    Console console() {
+        return root.console(line());
+    }
+}

@@ -1,0 +1,26 @@
+package stretchwright.make;
+
+/** What a file holds, said back in a finding: on one line and never at length. */
+final class Echo {
+    /** The longest known key has 19 letters. */
+    private static final int LONGEST_KEY = 40;
+
+    private static final int LONGEST_VALUE = 40;
+
+    private Echo() {}
+
+    static String quoted(String text) {
+        return "\"" + shortened(text, LONGEST_VALUE) + "\"";
+    }
+
+    /** A key's full path; of a key that nobody would write only the beginning. */
+    static String path(String outer, String key) {
+        String word = shortened(key, LONGEST_KEY);
+        return outer.isEmpty() ? word : outer + "." + word;
+    }
+
+    static String shortened(String text, int most) {
+        String line = text.replaceAll("\\s+", " ");
+        return line.length() > most ? line.substring(0, most) + "..." : line;
+    }
+}
