@@ -53,6 +53,11 @@ public record MeasureGuide(
         return out.toString();
     }
 
+    /** File name of its own drawing. */
+    public String picture() {
+        return measure.term().replace(' ', '-') + ".svg";
+    }
+
     private String section() {
         String tolerance = String.format(
                 Locale.ROOT,
@@ -60,9 +65,10 @@ public record MeasureGuide(
                 tolerance(),
                 helperBetter() ? String.format(Locale.ROOT, ", taken alone within %.0f mm", aloneTolerance) : "");
         return "## " + measure.term() + "\n\n"
+                + "![" + measure.term() + " on the figure](pictures/measures/" + picture() + ")\n\n"
                 + "- **How:** " + how + "\n"
                 + "- **What goes wrong:** " + wrong + "\n"
-                + "- **Alone:** " + (helperBetter() ? "better with a helper. " : "") + alone + "\n"
+                + "- **Alone:** " + (helperBetter() ? "better with a helper; " : "") + alone + "\n"
                 + "- **Tolerance:** " + tolerance + "\n"
                 + "- **ISO 8559-1:** " + iso.orElse("no term there") + "\n";
     }

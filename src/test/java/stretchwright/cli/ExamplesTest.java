@@ -26,7 +26,8 @@ class ExamplesTest {
             "evening-practice.yaml", 0,
             "hockey-boots.yaml", 0,
             "roller-child.yaml", 0,
-            "too-little-stretch.yaml", 3);
+            "too-little-stretch.yaml", 3,
+            "two-different-legs.yaml", 0);
 
     @TempDir
     Path folder;

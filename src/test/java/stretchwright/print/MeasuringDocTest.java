@@ -29,14 +29,19 @@ class MeasuringDocTest {
     private static final Path TEXT = Path.of("docs/measuring.md");
     private static final Path PICTURE = Path.of("docs/pictures/measures.svg");
 
+    private static final Path PICTURES = Path.of("docs/pictures/measures");
+
     /** Values given, so that the picture of how to measure carries no marks of estimates. */
-    private static String picture() {
+    private static Body meanWoman() {
         Map<Measure, Value> values = new EnumMap<>(Measure.class);
         MeanBody.of(Figure.WOMAN)
                 .values()
                 .forEach((m, v) -> values.put(m, new Value(v.mm(), Value.Origin.GIVEN, v.spread())));
-        Body body = new Body(Figure.WOMAN, OptionalDouble.empty(), values);
-        return new String(BodySvg.of(body, "the mean woman", Unit.CM).bytes(), StandardCharsets.UTF_8);
+        return new Body(Figure.WOMAN, OptionalDouble.empty(), values);
+    }
+
+    private static String picture() {
+        return new String(BodySvg.of(meanWoman(), "the mean woman", Unit.CM).bytes(), StandardCharsets.UTF_8);
     }
 
     @Test
@@ -47,6 +52,20 @@ class MeasuringDocTest {
         }
         assertThat(Files.readString(TEXT)).isEqualTo(MeasureGuide.text());
         assertThat(Files.readString(PICTURE)).isEqualTo(picture());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Measure.class)
+    void everyMeasureHasItsOwnPicture(Measure measure) throws IOException {
+        Document drawing = MeasureSvg.of(meanWoman(), measure);
+        Path file = PICTURES.resolve(drawing.name());
+        if ("docs".equals(System.getProperty("stretchwright.write"))) {
+            Files.createDirectories(PICTURES);
+            Files.write(file, drawing.bytes());
+        }
+        assertThat(Files.readAllBytes(file)).isEqualTo(drawing.bytes());
+        assertThat(Files.readString(file)).contains("class=\"cut-line\"");
+        assertThat(MeasureGuide.text()).contains("pictures/measures/" + drawing.name());
     }
 
     @ParameterizedTest
