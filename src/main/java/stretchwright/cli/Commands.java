@@ -69,6 +69,7 @@ public final class Commands implements Callable<Integer> {
         CommandLine line = new CommandLine(root);
         line.addSubcommand("make", new MakeCommand(root, jobs));
         line.addSubcommand("body", new BodyCommand(root));
+        line.addSubcommand("why", new WhyCommand(root, jobs));
         line.addSubcommand("lay", new LayCommand(root));
         door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(root, d)));
         line.setOut(out);

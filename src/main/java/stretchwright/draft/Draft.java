@@ -33,14 +33,14 @@ public final class Draft {
         Order order = new Order(body, fabric, worn, style, r);
         Frame frame = Frame.of(body, style, r);
         if (body.legs().alike()) {
-            return Leg.draft(order.on(body.leg(Side.LEFT)), frame, findings).map(leg -> pair(order, leg));
+            return Leg.draft(order.on(body.leg(Side.LEFT)), frame, findings).map(leg -> pair(order, frame, leg));
         }
         return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
     }
 
-    private static Pattern pair(Order order, Leg leg) {
+    private static Pattern pair(Order order, Frame frame, Leg leg) {
         Piece piece = leg.piece("leg", 2, true);
-        return assemble(order, List.of(piece), List.of(leg), List.of(""));
+        return assemble(order, frame, List.of(piece), List.of(leg), List.of(""));
     }
 
     /** Two legs apart: each follows its own leg of the body, and both meet at the crotch seam of the body's mean. */
@@ -56,10 +56,11 @@ public final class Draft {
             Piece drawn = leg.get().piece(side.word() + " leg", 1, false);
             pieces.add(side == Side.LEFT ? drawn : Mirror.of(drawn));
         }
-        return Optional.of(assemble(order, pieces, legs, List.of("left", "right")));
+        return Optional.of(assemble(order, frame, pieces, legs, List.of("left", "right")));
     }
 
-    private static Pattern assemble(Order order, List<Piece> legPieces, List<Leg> legs, List<String> names) {
+    private static Pattern assemble(
+            Order order, Frame frame, List<Piece> legPieces, List<Leg> legs, List<String> names) {
         Style style = order.style();
         double topEdge = Joins.around(legPieces, "waist edge");
         double band = Math.min(
@@ -68,14 +69,16 @@ public final class Draft {
         pieces.add(Bands.waistband(band, style));
         style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(legPieces, h, style)));
         List<Level> levels = new ArrayList<>();
+        List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
         levels.add(new Level(
                 Level.Name.WAIST,
                 order.body().mm(Measure.WAIST_HEIGHT) * (1 - order.reductions().along()),
                 band));
         for (int i = 0; i < legs.size(); i++) {
-            levels.addAll(legs.get(i).levels(names.get(i)));
+            List<Level> below = legs.get(i).levels(names.get(i));
+            levels.addAll(below);
+            reasons.addAll(LegReasons.of(legs.get(i), legPieces.get(i), frame, below));
         }
-        List<Reason> reasons = new ArrayList<>();
         return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons);
     }
 

@@ -9,6 +9,7 @@ import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -39,6 +40,24 @@ final class ReportPattern {
                 .put("crotch", Numbers.share(r.crotch()))
                 .put("waistband", Numbers.share(r.waistband()))
                 .put("hem", Numbers.share(r.hem()));
+        ArrayNode reasons = out.putArray("reasons");
+        pattern.reasons().forEach(why -> reason(reasons.addObject(), why));
+    }
+
+    private static void reason(ObjectNode out, Reason reason) {
+        out.put("dimension", reason.dimension());
+        out.put("value", Numbers.mm(reason.value()));
+        out.put("unit", reason.unit());
+        out.put("rule", reason.rule());
+        ArrayNode inputs = out.putArray("inputs");
+        for (Reason.Input input : reason.inputs()) {
+            inputs.addObject()
+                    .put("name", input.name())
+                    .put("value", Numbers.mm(input.value()))
+                    .put("unit", input.unit())
+                    .put("from", input.from());
+        }
+        out.put("source", reason.source());
     }
 
     private static void piece(ObjectNode out, Piece piece) {

@@ -1,0 +1,53 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.Findings;
+import stretchwright.make.MakeFile;
+import stretchwright.make.Why;
+
+/** Why a dimension of the pattern is what it is; without a dimension, which there are. */
+@Command(
+        name = "why",
+        description = "Tells the chain of reasons behind a dimension of the pattern: the rule, what went in, and its"
+                + " source. Without a dimension it lists them all.")
+final class WhyCommand extends Task {
+    @Parameters(paramLabel = "MAKE", index = "0", description = "Make file (YAML or JSON).")
+    private String file = "";
+
+    @Parameters(
+            paramLabel = "DIMENSION",
+            index = "1..*",
+            arity = "0..*",
+            description = "Such as \"leg: knee width\", or words of it: knee width.")
+    private List<String> asked = List.of();
+
+    private final Jobs jobs;
+
+    WhyCommand(Commands root, Jobs jobs) {
+        super(root);
+        this.jobs = jobs;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = console();
+        Findings findings = new Findings(file);
+        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
+        if (bytes.isEmpty()) {
+            console.findings(findings.all());
+            return Exit.INPUT;
+        }
+        Why why = Why.of(jobs.read(file, bytes.get()));
+        List<String> lines = asked.isEmpty() ? why.dimensions() : why.chain(String.join(" ", asked), findings);
+        if (!findings.isEmpty()) {
+            console.findings(findings.all());
+            return Exit.INPUT;
+        }
+        console.print(String.join("\n", lines) + "\n");
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,120 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import stretchwright.body.Body;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Unit;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Reason;
+
+/**
+ * Why a dimension of the pattern is what it is: the chain of reasons from the piece back to tape, cloth and style.
+ *
+ * <p>In: a make file and what is asked, a dimension or a part of its name. Out: lines to read, each step below the one it
+ * explains and further in. Promise: every number is the draft's own.
+ */
+public final class Why {
+    private static final Stages ROOMS = new Rooms();
+
+    private final List<Reason> all;
+    private final Unit unit;
+
+    private Why(List<Reason> all, Unit unit) {
+        this.all = all;
+        this.unit = unit;
+    }
+
+    /** @throws BadInput where the measures cannot become a pattern */
+    public static Why of(MakeFile make) {
+        Findings findings = new Findings(make.file());
+        Optional<Body> body = ROOMS.body(make.measured(), findings);
+        Optional<Pattern> pattern = body.flatMap(b -> ROOMS.draft(b, make, findings));
+        if (!findings.isEmpty()) {
+            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+        }
+        return new Why(pattern.orElseThrow().reasons(), make.unit());
+    }
+
+    /** Every dimension with its value. */
+    public List<String> dimensions() {
+        return all.stream()
+                .map(r -> r.dimension() + "  " + value(r.value(), r.unit()))
+                .toList();
+    }
+
+    /**
+     * The chain behind each dimension that is meant; a finding where none is.
+     *
+     * @param asked a dimension ("leg: knee width"), or words that it contains in that order ("knee width")
+     */
+    public List<String> chain(String asked, Findings findings) {
+        List<Reason> meant = meant(plain(asked));
+        if (meant.isEmpty()) {
+            List<String> names = all.stream().map(Reason::dimension).toList();
+            findings.add(
+                    "",
+                    Echo.quoted(asked) + " is no dimension of this pattern.",
+                    Nearest.to(asked, names)
+                                    .map(n -> "Is \"" + n + "\" meant? ")
+                                    .orElse("")
+                            + "Without a dimension the command lists all of them.");
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        meant.forEach(r -> tell(r, "", new HashSet<>(), lines));
+        return lines;
+    }
+
+    private List<Reason> meant(String asked) {
+        List<Reason> exact =
+                all.stream().filter(r -> plain(r.dimension()).equals(asked)).toList();
+        return exact.isEmpty() && !asked.isEmpty()
+                ? all.stream().filter(r -> plain(r.dimension()).contains(asked)).toList()
+                : exact;
+    }
+
+    private static String plain(String words) {
+        return words.toLowerCase(Locale.ROOT).replaceAll("[:\\s]+", " ").strip();
+    }
+
+    private void tell(Reason reason, String margin, Set<String> told, List<String> lines) {
+        lines.add(margin + reason.dimension() + " = " + value(reason.value(), reason.unit()));
+        if (!told.add(reason.dimension())) {
+            lines.add(margin + "  as above");
+            return;
+        }
+        lines.add(margin + "  " + OwnUnit.text(reason.rule(), unit));
+        lines.add(margin + "  source: " + reason.source());
+        for (Reason.Input input : reason.inputs()) {
+            Optional<Reason> next = reasonFor(input);
+            if (next.isPresent()) {
+                tell(next.get(), margin + "  ", told, lines);
+            } else {
+                lines.add(margin + "  " + input.name() + " = " + value(input.value(), input.unit()) + ", "
+                        + input.from());
+            }
+        }
+    }
+
+    private Optional<Reason> reasonFor(Reason.Input input) {
+        return Stream.of(input.from())
+                .flatMap(from -> all.stream().filter(r -> r.dimension().equals(from)))
+                .findFirst();
+    }
+
+    private String value(double value, String own) {
+        return switch (own) {
+            case "mm" ->
+                String.format(Locale.ROOT, unit == Unit.MM ? "%.1f %s" : "%.2f %s", unit.fromMm(value), unit.symbol());
+            case "%" -> String.format(Locale.ROOT, "%.1f %%", value);
+            default -> String.format(Locale.ROOT, "%.3g%s", value, own.isEmpty() ? "" : " " + own);
+        };
+    }
+}

@@ -1,0 +1,85 @@
+package stretchwright.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.body.SampleBody;
+import stretchwright.boot.SampleBoot;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+
+/** The reasons tell the truth: their rules, worked out by hand from their inputs, give what is drawn. */
+class ReasonsTest {
+    private static final Set<String> ENDS = Set.of("measured", "estimated", "fabric", "boot", "style", "rule");
+
+    private static Pattern overBoot(Body body) {
+        return DraftTest.draft(
+                body,
+                SampleFabric.heavyKnit(),
+                Optional.of(SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305)),
+                DraftTest.OVER_BOOT);
+    }
+
+    private static Reason reason(Pattern pattern, String dimension) {
+        return pattern.reasons().stream()
+                .filter(r -> r.dimension().equals(dimension))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no reason for " + dimension));
+    }
+
+    private static double input(Reason reason, String name) {
+        return reason.inputs().stream()
+                .filter(i -> i.name().equals(name))
+                .mapToDouble(Reason.Input::value)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(reason.dimension() + " has no input " + name));
+    }
+
+    @Test
+    void rulesWorkedOutByHandGiveWhatIsDrawn() {
+        for (int seed = 1; seed <= 60; seed++) {
+            Pattern pattern = overBoot(SampleBody.random(seed));
+            Piece leg = pattern.piece("leg");
+            Reason seam = reason(pattern, "leg: crotch seam length");
+            double drawn =
+                    leg.edge("front crotch").length() + leg.edge("back crotch").length();
+            assertThat(drawn)
+                    .as("seed " + seed)
+                    .isCloseTo(
+                            input(seam, "total crotch length") * (1 - input(seam, ReductionReasons.CROTCH) / 100),
+                            within(0.5));
+            Reason hip = reason(pattern, "leg: hip width, both legs");
+            assertThat(pattern.level(Level.Name.HIP).orElseThrow().width())
+                    .isCloseTo(input(hip, "hip girth") * (1 - input(hip, ReductionReasons.ACROSS) / 100), within(0.5));
+            Reason end = reason(pattern, "leg: lower edge height");
+            double floor = (input(end, "ankle bone height") - input(end, "ankle to hem"))
+                    * (1 - input(end, ReductionReasons.ALONG) / 100);
+            assertThat(leg.edge("hem").line().start().y()).isCloseTo(floor + input(end, "finished cuff"), within(0.05));
+        }
+    }
+
+    /** A chain that names another dimension can be followed, and ends at tape, cloth, boot, style or a rule of its own. */
+    @Test
+    void everyChainCanBeFollowedToItsEnd() {
+        Pattern pattern = overBoot(SampleBody.smallAdult());
+        Set<String> names =
+                pattern.reasons().stream().map(Reason::dimension).collect(java.util.stream.Collectors.toSet());
+        assertThat(names).hasSameSizeAs(pattern.reasons());
+        for (Reason reason : pattern.reasons()) {
+            assertThat(reason.source()).as(reason.dimension()).isNotBlank();
+            for (Reason.Input input : reason.inputs()) {
+                assertThat(ENDS.contains(input.from()) || names.contains(input.from()))
+                        .as(reason.dimension() + ": " + input)
+                        .isTrue();
+            }
+        }
+    }
+}
