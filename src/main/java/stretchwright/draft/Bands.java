@@ -61,7 +61,7 @@ final class Bands {
             double row = height - band.channel();
             marks.add(new Mark(
                     band.elastic().isPresent() ? "row below the elastic" : "row below the cord",
-                    Mark.Kind.PLACE,
+                    Mark.Kind.PLACEMENT,
                     Path.of(new Point(0, row), new Point(half, row)).onGrid()));
         }
         if (band.drawstring()) {

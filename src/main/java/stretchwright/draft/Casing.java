@@ -39,7 +39,8 @@ final class Casing {
         for (Edge edge : leg.edges()) {
             if (edge.name().endsWith("waist edge")) {
                 marks.add(new Mark("fold the casing down along here", Mark.Kind.FOLD, edge.line()));
-                marks.add(new Mark("row that closes the casing", Mark.Kind.PLACE, inside(edge, style.bandHeight())));
+                marks.add(
+                        new Mark("row that closes the casing", Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
             }
         }
         if (style.top().band().drawstring()) {

@@ -55,7 +55,7 @@ final class KeyPocket {
         double left = (half / 2 - width) / 2;
         return new Mark(
                 "key pocket, on one half only",
-                Mark.Kind.PLACE,
+                Mark.Kind.PLACEMENT,
                 Path.of(face.at(left, 0), face.at(left, depth), face.at(left + width, depth), face.at(left + width, 0))
                         .onGrid());
     }

@@ -2,6 +2,7 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notion;
@@ -19,6 +20,9 @@ import stretchwright.pattern.TopEnd;
 record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Reason> reasons) {
     /** Ends of an elastic laid over each other, mm: 13 to 25 (trade values section 5, [S25b]). */
     static final double LAP = 20;
+
+    /** What a knitted waist elastic stretches, as a share of its length (common practice, no source). */
+    static final double ELASTIC_STRETCH = 1.0;
 
     /** Width of a cord, mm, and of each end that is tied (common practice, no source). */
     private static final double CORD_WIDTH = 6;
@@ -80,7 +84,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         }
         double girth = Frame.topGirth(order.body(), order.style());
         if (band.elastic().isPresent()) {
-            double ring = Math.min(elasticShare(order.style().hold()) * girth, width);
+            double passes = order.body().mm(Measure.HIP_GIRTH) / (1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH);
+            double ring = Math.min(Math.max(elasticShare(order.style().hold()) * girth, passes), width);
             bought.add(
                     new Notion("waist elastic", 1, band.elastic().getAsDouble(), ring + LAP, girth, LAP, piece, edge));
             why.add(TopReasons.elastic(order, ring, width));

@@ -98,7 +98,8 @@ final class TopReasons {
         return new Reason(
                 "waist elastic: cut length",
                 ring + TopFinish.LAP,
-                "girth at the top edge x share, at most the cloth it lies in, and 20 mm to lap the ends",
+                "girth at the top edge x share, at least hip girth / 1.85 so that it passes, at most the cloth it lies in; and"
+                        + " 20 mm to lap the ends",
                 List.of(
                         new Reason.Input("girth at the top edge", girth, "mm", "in proportion between waist and hip"),
                         new Reason.Input(
@@ -106,6 +107,11 @@ final class TopReasons {
                                 100 * TopFinish.elasticShare(order.style().hold()),
                                 "%",
                                 "style"),
+                        new Reason.Input(
+                                "hip girth",
+                                order.body().mm(Measure.HIP_GIRTH),
+                                "mm",
+                                order.body().isGiven(Measure.HIP_GIRTH) ? "measured" : "estimated"),
                         new Reason.Input("cloth at the waist", width, "mm", "band or top edge")),
                 "trade handbooks: 90 % soft, 80 to 85 % active; " + NOTE);
     }

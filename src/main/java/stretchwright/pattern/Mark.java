@@ -8,7 +8,7 @@ public record Mark(String name, Kind kind, Path line) {
         LEVEL,
         FOLD,
         /** Outline of what is sewn on here, or the row that holds it. */
-        PLACE,
+        PLACEMENT,
         /** A hole for a cord, as a short line across it. */
         EYELET
     }
