@@ -80,7 +80,7 @@ record Contour(double lower, double upper, double height) implements Bands.Face 
                 LegPiece.notch("side", high, high.length() / 2, Notch.Mark.SINGLE),
                 LegPiece.notch("centre front", low, 0, Notch.Mark.SINGLE),
                 LegPiece.notch("centre front", high, high.length(), Notch.Mark.SINGLE));
-        double middle = lower / 8;
+        double middle = 0.55 * lower / 2;
         double upright = at(middle, 0).x();
         double from = at(middle, 0).y();
         Grain grain = new Grain(

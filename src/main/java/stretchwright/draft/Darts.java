@@ -107,8 +107,7 @@ final class Darts {
                         new Edge("mouth of the dart", Path.of(back, peak, front), waist.allowance(), waist.turned()),
                         frontEdge));
         List<Mark> marks = new ArrayList<>(leg.marks());
-        marks.add(new Mark(
-                "fold the dart along here", Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
+        marks.add(new Mark("fold the dart", Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
         return Piece.of(
                         leg.name(),
                         leg.cut(),

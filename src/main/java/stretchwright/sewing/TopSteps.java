@@ -53,8 +53,7 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     private Step darts(SeamGroup darts) {
         Tool tool = kit.seam();
-        String fold =
-                with(Mark.Kind.FOLD, "fold the dart").isPresent() ? " along the line \"fold the dart along here\"" : "";
+        String fold = with(Mark.Kind.FOLD, "fold the dart").isPresent() ? " along the line \"fold the dart\"" : "";
         String off = tool.hasKnife()
                 ? " and let it run off at the tip along the fold; the knife takes the depth of the dart away down to the"
                         + " allowance."
@@ -91,7 +90,7 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private Step pocket(SeamGroup sides) {
-        Tool tool = kit.bar();
+        Tool tool = kit.hem();
         Piece carrier = with(Mark.Kind.PLACEMENT, "key pocket").orElseThrow();
         String mark = carrier.marks().stream()
                 .map(Mark::name)
@@ -129,7 +128,7 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private Step elastic(Notion elastic) {
-        Tool tool = kit.bar();
+        Tool tool = kit.hem();
         double length = ROWS * elastic.width();
         return Step.sewn(
                 ELASTIC,

@@ -2,16 +2,29 @@ package stretchwright.draft;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import stretchwright.body.SampleBody;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.TopEnd.BackShape;
 import stretchwright.pattern.TopEnd.Band;
 
 /** Every way of ending above, by a name to say where a test failed. */
-final class TopStyles {
+public final class TopStyles {
     private TopStyles() {}
 
-    static Map<String, TopEnd> all() {
+    /** Drafted on the small adult in the heavy knit, to the ankle. */
+    public static Map<String, Pattern> drafted() {
+        Map<String, Pattern> drafted = new LinkedHashMap<>();
+        all().forEach((name, top) -> drafted.put(
+                name,
+                DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), ankle(top))));
+        return drafted;
+    }
+
+    public static Map<String, TopEnd> all() {
         Map<String, TopEnd> all = new LinkedHashMap<>();
         all.put("straight", TopEnd.band(45));
         all.put(
@@ -42,7 +55,7 @@ final class TopStyles {
         return TopEnd.band(band.height()).with(band);
     }
 
-    static Style ankle(TopEnd top) {
+    public static Style ankle(TopEnd top) {
         return Style.usual(Style.Leg.ANKLE).with(top);
     }
 }
