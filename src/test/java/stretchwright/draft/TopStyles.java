@@ -2,6 +2,7 @@ package stretchwright.draft;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import stretchwright.body.SampleBody;
 import stretchwright.fabric.SampleFabric;
@@ -49,6 +50,10 @@ public final class TopStyles {
                 "darts in a casing, raised behind",
                 top(Band.casing(25)).with(BackShape.DARTS).raised(0, 20));
         return all;
+    }
+
+    public static TopEnd named(String name) {
+        return Objects.requireNonNull(all().get(name), name);
     }
 
     static TopEnd top(Band band) {

@@ -101,7 +101,7 @@ class PlanNamesTest {
     }
 
     private static void forEveryStep(Claim claim) {
-        for (Pattern pattern : SampleSewing.patterns().values()) {
+        for (Pattern pattern : SampleSewing.every().values()) {
             for (Set<Machine> machines : SampleSewing.machineSets()) {
                 Stream<SewingPlan.Operation> steps =
                         Planning.plan(pattern, SampleFabric.heavyKnit(), machines).operations().stream();

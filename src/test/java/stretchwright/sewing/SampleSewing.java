@@ -50,6 +50,12 @@ final class SampleSewing {
         all.put("with cuff", withCuff());
         all.put("plain hem", plainHem());
         all.put("without waistband", withoutWaistband());
+        return all;
+    }
+
+    /** These, and drafted ones with what a top edge may have. */
+    static Map<String, Pattern> every() {
+        Map<String, Pattern> all = new LinkedHashMap<>(patterns());
         Map<String, Pattern> tops = TopStyles.drafted();
         for (String name : List.of(
                 "straight with elastic, cord and pocket",
