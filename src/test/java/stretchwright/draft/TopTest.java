@@ -121,7 +121,7 @@ class TopTest {
     @Test
     void aFrontLoweredBelowTheHipLineIsAFindingThatNamesIt() {
         Body shallow = SampleBody.with(SampleBody.smallAdult(), Measure.HIP_HEIGHT, 900);
-        Finding finding = only(shallow, TopEnd.band(45).dropped(120).raised(-50, 0));
+        Finding finding = only(shallow, TopEnd.band(45).dropped(150).raised(-50, 0));
         assertThat(finding.key()).isEqualTo("style.front waist");
         assertThat(finding.problem()).contains("rise");
     }
