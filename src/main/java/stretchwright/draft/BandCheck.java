@@ -17,19 +17,19 @@ final class BandCheck {
         return lower(order, findings) && pocket(order, findings) && turn(order, findings);
     }
 
-    /** A band is not taller than the rise: what is left from the top edge down to the crotch. */
+    /** A band is not taller than the rise, from the waist down to the crotch. */
     private static boolean lower(Draft.Order order, Findings findings) {
         Body body = order.body();
         Style style = order.style();
-        double rise = body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist() - body.mm(Measure.CROTCH_HEIGHT);
+        double rise = body.mm(Measure.WAIST_HEIGHT) - body.mm(Measure.CROTCH_HEIGHT);
         if (rise <= 0 || style.bandHeight() <= rise) {
             return true;
         }
         Draft.atOdds(
                 findings,
                 "style.waistband.height",
-                "Choose a lower band, or a higher rise.",
-                "a band of %.0f mm is taller than the rise: from the top edge down to the crotch it is %.0f mm.",
+                "Choose a lower band, or measure both heights again.",
+                "a band of %.0f mm is taller than the rise: from the waist down to the crotch it is %.0f mm.",
                 style.bandHeight(),
                 rise);
         return false;

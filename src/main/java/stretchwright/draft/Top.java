@@ -89,17 +89,19 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         double correction =
                 height.isPresent() ? curves.sideHeight(height.getAsDouble()) - waist : Double.NEGATIVE_INFINITY;
         if (!(Math.abs(correction) <= LARGEST_CORRECTION)) {
-            findings.add(
-                    "wearer.measurements.total crotch length",
-                    String.format(
-                            Locale.ROOT,
-                            "%.0f mm is at odds with waist height %.0f mm, hip height %.0f mm and crotch height %.0f mm:"
-                                    + " the top of the leg cannot be closed.",
-                            body.mm(Measure.TOTAL_CROTCH_LENGTH),
-                            body.mm(Measure.WAIST_HEIGHT),
-                            body.mm(Measure.HIP_HEIGHT),
-                            body.mm(Measure.CROTCH_HEIGHT)),
-                    "Measure again from the waist in front through the legs to the waist behind, and both heights.");
+            boolean low = style.dropBelowWaist() > 0;
+            Draft.atOdds(
+                    findings,
+                    low ? "style.rise" : "wearer.measurements.total crotch length",
+                    (low ? "Choose a higher rise; or measure" : "Measure")
+                            + " again from the waist in front through the legs to the waist behind, and both heights.",
+                    (low ? "with the top edge below the waist, a total crotch length of " : "")
+                            + "%.0f mm is at odds with waist height %.0f mm, hip height %.0f mm and crotch height %.0f mm: the"
+                            + " top of the leg cannot be closed.",
+                    body.mm(Measure.TOTAL_CROTCH_LENGTH),
+                    body.mm(Measure.WAIST_HEIGHT),
+                    body.mm(Measure.HIP_HEIGHT),
+                    body.mm(Measure.CROTCH_HEIGHT));
             return Optional.empty();
         }
         return raised(style.top(), 1 - r.crotch(), hip, curves, height.getAsDouble(), fullness, target, findings)

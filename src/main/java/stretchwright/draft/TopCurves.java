@@ -38,6 +38,9 @@ final class TopCurves {
     /** A centre seam runs at least this far above the hip line, mm. */
     private static final double LEAST_RISE = 8;
 
+    /** A straight centre seam, run on from the hip line to the crotch, uses at most this share of the extension. */
+    private static final double MOST_OF_EXTENSION = 0.9;
+
     /** A curved centre back, run on straight from the hip line to the crotch, uses at most this share of the back extension. */
     private static final double LEAN_OF_EXTENSION = 0.6;
 
@@ -69,11 +72,21 @@ final class TopCurves {
     }
 
     double lowestFront() {
-        return hipHeight + LEAST_RISE + LEAST_RISE_PER_LEAN * Math.abs(frame.slantFront());
+        return lowest(frame.slantFront(), Math.abs(front.point().x() - frame.hipFront()), front);
     }
 
     double lowestBack() {
-        return hipHeight + LEAST_RISE + LEAST_RISE_PER_LEAN * Math.abs(frame.slantBack());
+        // a curved back leans less where it is short
+        double lean = frame.curvedBack() ? 0 : frame.slantBack();
+        return Math.max(
+                lowest(lean, Math.abs(back.point().x() - frame.hipBack()), back),
+                hipHeight + LEAST_RISE + LEAST_RISE_PER_LEAN * Math.abs(frame.slantBack()));
+    }
+
+    /** A straight seam must rise enough for its lean, and run on from the hip line must not pass the crotch point. */
+    private double lowest(double lean, double extension, Hook hook) {
+        double runOn = lean * (hipHeight - hook.point().y()) / (MOST_OF_EXTENSION * extension);
+        return hipHeight + Math.max(LEAST_RISE + LEAST_RISE_PER_LEAN * Math.abs(lean), runOn);
     }
 
     Point waistFront(double height) {
