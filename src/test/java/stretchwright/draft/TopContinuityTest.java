@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
@@ -17,6 +18,7 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.TopEnd;
 
 /** A millimetre on one measure moves no point of leg or band by more than 5 mm, in every way of ending above. */
+@Tag("slow")
 class TopContinuityTest {
     private static final int BODIES = 25;
     private static final List<Measure> OF_THE_TOP = List.of(
