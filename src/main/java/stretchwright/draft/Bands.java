@@ -1,5 +1,6 @@
 package stretchwright.draft;
 
+import java.util.ArrayList;
 import java.util.List;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Path;
@@ -11,10 +12,22 @@ import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /** The straight bands: rectangles folded along their length, stretch round the body. */
 final class Bands {
+    /** An eyelet stands this far from centre front, mm, clear of the seam (common practice, no source). */
+    static final double EYELET_ASIDE = 15;
+
+    /** Drawn length of the mark of an eyelet, mm; the hole is sewn about as long. */
+    private static final double EYELET = 8;
+
     private Bands() {}
+
+    /** One layer of a band as worn: a place on it by the way from centre front and the height above the lower edge. */
+    interface Face {
+        Point at(double along, double up);
+    }
 
     /** The half band, from its fold at centre front to its seam at centre back. */
     static Piece waistband(double length, Style style) {
@@ -34,7 +47,38 @@ final class Bands {
                 LegPiece.notch("side", upper, upper.length() / 2, Notch.Mark.SINGLE),
                 LegPiece.notch("centre front", lower, 0, Notch.Mark.SINGLE),
                 LegPiece.notch("centre front", upper, upper.length(), Notch.Mark.SINGLE));
-        return Piece.of("waistband", 1, false, true, edges, grain(edges), notches, List.of(fold(edges)));
+        List<Mark> marks = new ArrayList<>(List.of(fold(edges)));
+        marks.addAll(inside(length / 2, style));
+        return Piece.of("waistband", 1, false, true, edges, grain(edges), notches, marks);
+    }
+
+    /** Elastic, cord and key pocket on the folded band: the lower half is worn outside, the upper half inside. */
+    private static List<Mark> inside(double half, Style style) {
+        TopEnd.Band band = style.top().band();
+        double height = band.height();
+        List<Mark> marks = new ArrayList<>();
+        if (band.channel() > 0) {
+            double row = height - band.channel();
+            marks.add(new Mark(
+                    band.elastic().isPresent() ? "row below the elastic" : "row below the cord",
+                    Mark.Kind.PLACEMENT,
+                    Path.of(new Point(0, row), new Point(half, row)).onGrid()));
+        }
+        if (band.drawstring()) {
+            marks.add(eyelet(new Point(EYELET_ASIDE, height - band.channel() / 2), new Point(0, 1)));
+        }
+        if (band.keyPocket().isPresent()) {
+            marks.add(KeyPocket.place((along, up) -> new Point(along, 2 * height - up), half, style));
+        }
+        return marks;
+    }
+
+    static Mark eyelet(Point middle, Point along) {
+        return new Mark(
+                "eyelet",
+                Mark.Kind.EYELET,
+                Path.of(middle.minus(along.times(EYELET / 2)), middle.plus(along.times(EYELET / 2)))
+                        .onGrid());
     }
 
     /** One cuff cut twice; two that differ where the legs' lower ends do. */

@@ -18,7 +18,7 @@ import stretchwright.pattern.Style;
 
 /**
  * Drafts the pattern of a pair of stretch leggings without side seam: one leg piece (cut as a mirrored pair), or a left
- * and a right one where the legs differ; a straight folded waistband; a folded cuff. The method is docs/maths/draft.md.
+ * and a right one where the legs differ; a straight, contoured or cased top; a folded cuff. The method is docs/maths/draft.md.
  */
 public final class Draft {
     private Draft() {}
@@ -31,6 +31,9 @@ public final class Draft {
             return Optional.empty();
         }
         Order order = new Order(body, fabric, worn, style, r);
+        if (!BandCheck.pass(order, findings)) {
+            return Optional.empty();
+        }
         Frame frame = Frame.of(body, style, r);
         if (body.legs().alike()) {
             return Leg.draft(order.on(body.leg(Side.LEFT)), frame, findings).map(leg -> pair(order, frame, leg));
@@ -62,24 +65,27 @@ public final class Draft {
     private static Pattern assemble(
             Order order, Frame frame, List<Piece> legPieces, List<Leg> legs, List<String> names) {
         Style style = order.style();
-        double topEdge = Joins.around(legPieces, "waist edge");
-        double band = Math.min(
-                Frame.topGirth(order.body(), style) * (1 - order.reductions().waistband()), topEdge);
+        TopFinish finish = TopFinish.of(order, legPieces);
         List<Piece> pieces = new ArrayList<>(legPieces);
-        pieces.add(Bands.waistband(band, style));
+        pieces.addAll(finish.pieces());
         style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(legPieces, h, style)));
         List<Level> levels = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
         levels.add(new Level(
                 Level.Name.WAIST,
                 order.body().mm(Measure.WAIST_HEIGHT) * (1 - order.reductions().along()),
-                band));
+                finish.width()));
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
             reasons.addAll(LegReasons.of(legs.get(i), legPieces.get(i), frame, below));
         }
-        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons);
+        reasons.addAll(finish.reasons());
+        for (int i = 0; i < legs.size(); i++) {
+            reasons.addAll(Darts.reasons(legs.get(i), legPieces.get(i)));
+        }
+        return new Pattern(
+                pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons, finish.notions());
     }
 
     /** What a leg is drafted from. */

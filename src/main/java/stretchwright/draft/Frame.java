@@ -5,38 +5,70 @@ import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /**
- * The upright lines of the top: half the hip, where centre front and centre back stand, how the waist is shaped
- * (drafting method section 2).
+ * The upright lines of the top: half the hip, where centre front and centre back stand, how the waist is shaped. The
+ * rules and their sources: docs/maths/draft.md, "The frame". Shares marked [T] were tried on the 1,762 women of the 1988
+ * survey and kept because every one of them drafts; they have no published source.
  *
- * @param hip half of the flat hip
- * @param slantFront how far the centre front leans in from hip to waist; negative: out, where the waist is larger
+ * @param hip half of the flat hip, mm
+ * @param slantFront how far the centre front leans in from hip to waist, mm; negative: out, where the waist is larger
  * @param slantBack the same for the centre back
+ * @param leanAtHip the centre back leans at the hip line this many times as much as on the whole, and at the waist 2
+ *     minus that: a parabola, which bends the same way as the hook below it; 1 for a straight one
  */
-record Frame(double hip, double slantFront, double slantBack) {
+record Frame(double hip, double slantFront, double slantBack, double leanAtHip) {
+    /** Of half the hip, from the side line to the centre front: the seat is behind it [T]. */
     private static final double FRONT_SHARE = 0.48;
+
+    /** Of the crotch extension, in front: the back one is always the larger, as the seat is [T]. */
     private static final double FRONT_EXTENSION_SHARE = 0.32;
 
-    /** The crotch extensions together are at least this share of half the hip. */
+    /** The crotch extensions together are at least this share of half the hip, so that the hooks have room [T]. */
     private static final double LEAST_EXTENSION = 0.12;
 
+    /** Of hip minus waist, leaned in at the centre front: the belly is round and takes little [T]. */
     private static final double FRONT_TAKES = 0.15;
+
+    /** At most, as a share of half the hip: beyond it the front seam would stand off the belly [T]. */
     private static final double FRONT_AT_MOST = 0.035;
+
+    /** Of hip minus waist, leaned in at the centre back, over the hollow of the back [T]. */
     private static final double BACK_TAKES = 0.45;
+
+    /** At most, as a share of half the hip, for a straight centre back [T]. */
     private static final double BACK_AT_MOST = 0.09;
+
+    /** At most, as a share of half the hip, for a curved one: 0.07 more than the straight (common practice, no source). */
+    private static final double CURVED_AT_MOST = 0.16;
 
     static Frame of(Body body, Style style, Pattern.Reductions r) {
         double tight = 1 - r.across();
         double hip = body.mm(Measure.HIP_GIRTH) / 2 * tight;
         double spare = hip - topGirth(body, style) / 2 * tight;
-        return new Frame(
-                hip, within(FRONT_TAKES * spare, FRONT_AT_MOST * hip), within(BACK_TAKES * spare, BACK_AT_MOST * hip));
+        double front = within(FRONT_TAKES * spare, FRONT_AT_MOST * hip);
+        double back = within(BACK_TAKES * spare, BACK_AT_MOST * hip);
+        if (style.top().back() != TopEnd.BackShape.SHAPED_SEAM) {
+            return new Frame(hip, front, back, 1);
+        }
+        double surplus = Math.max(0, hip - front - back - band(body, style, r) / 2);
+        double more = Math.min(surplus, Math.max(0, CURVED_AT_MOST * hip - back));
+        return new Frame(hip, front, back + more, more > 0 ? 1 + more / (back + more) : 1);
     }
 
     /** Girth of the body where the leg's top edge sits: the waist, or in proportion towards the hip below it. */
     static double topGirth(Body body, Style style) {
         return TrunkProfile.of(body).girthBelowWaist(style.dropBelowWaist());
+    }
+
+    boolean curvedBack() {
+        return leanAtHip > 1;
+    }
+
+    /** The length, all round, of a band that holds at the top edge. */
+    static double band(Body body, Style style, Pattern.Reductions r) {
+        return topGirth(body, style) * (1 - r.waistband());
     }
 
     private static double within(double value, double limit) {
@@ -58,10 +90,6 @@ record Frame(double hip, double slantFront, double slantBack) {
 
     double waistFront() {
         return hipFront() + slantFront;
-    }
-
-    double waistBack() {
-        return hipBack() - slantBack;
     }
 
     /** The middle of a crotch line of the given width. */

@@ -4,9 +4,13 @@ import java.util.OptionalDouble;
 
 /** Makes the two inseams of a leg equally long. */
 final class Inseams {
+    /**
+     * The back crotch point is lowered by at most this, mm: the survey's women of 1988 need 3 to 15
+     * (docs/maths/draft.md, "The leg"), a stout body in a short leg some more (no source).
+     */
     private static final double MOST_DROP = 60;
 
-    /** Of the height down to the next level, so that the curve between stays one. */
+    /** And by at most this share of the height down to the next level, so that the curve between stays one (no source). */
     private static final double MOST_SHARE = 0.7;
 
     private Inseams() {}

@@ -2,6 +2,7 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.pattern.Edge;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
@@ -13,8 +14,8 @@ final class Joins {
     static List<Seam> of(List<Piece> pieces, List<Piece> legs, Style style) {
         Piece left = legs.get(0);
         Piece right = legs.get(legs.size() - 1);
-        Piece band = pieces.get(legs.size());
-        List<Piece> cuffs = pieces.subList(legs.size() + 1, pieces.size());
+        List<Piece> cuffs =
+                pieces.stream().filter(p -> p.name().endsWith("cuff")).toList();
         List<Seam> seams = new ArrayList<>();
         for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
             String edge = rise == Seam.Role.FRONT_RISE ? "front crotch" : "back crotch";
@@ -31,12 +32,7 @@ final class Joins {
                         times,
                         side(leg, "front inseam"),
                         side(leg, "back inseam"))));
-        Seam.Side end = side(band, "centre back end");
-        seams.add(seam(style, Seam.Role.WAISTBAND_ENDS, "waistband ends", 1, end, end));
-        Seam.Side top = new Seam.Side(left.name(), "waist edge", around(legs, "waist edge"));
-        Seam.Side lower = new Seam.Side(
-                band.name(), "lower edge", 2 * band.edge("lower edge").length());
-        seams.add(seam(style, Seam.Role.WAISTBAND_JOIN, "waistband join", 1, top, lower));
+        seams.addAll(BandJoins.of(pieces, legs, style));
         if (cuffs.isEmpty()) {
             each(
                     legs,
@@ -84,16 +80,22 @@ final class Joins {
         }
     }
 
-    private static Seam seam(Style style, Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
+    static Seam seam(Style style, Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
         return new Seam(role, name, List.of(one, other), other.length() - one.length(), style.allowance(role), times);
     }
 
-    private static Seam.Side side(Piece piece, String edge) {
+    static Seam.Side side(Piece piece, String edge) {
         return new Seam.Side(piece.name(), edge, piece.edge(edge).length());
     }
 
-    /** Length of an edge of the legs all the way round the body. */
+    /** Length of an edge of the legs all the way round the body; where a dart parts it, of both its parts. */
     static double around(List<Piece> legs, String edge) {
-        return legs.stream().mapToDouble(p -> p.cut() * p.edge(edge).length()).sum();
+        return legs.stream()
+                .mapToDouble(p -> p.cut()
+                        * p.edges().stream()
+                                .filter(e -> e.name().endsWith(edge))
+                                .mapToDouble(Edge::length)
+                                .sum())
+                .sum();
     }
 }

@@ -9,6 +9,7 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.TopEnd;
 
 /** One drafted leg: its inseams and its top. */
 record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
@@ -97,7 +98,18 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     }
 
     Piece piece(String name, int cut, boolean mirrored) {
-        return LegPiece.of(name, cut, mirrored, this);
+        Piece plain = LegPiece.of(name, cut, mirrored, this);
+        Piece darted = dart().map(d -> Darts.into(plain, d, order.style())).orElse(plain);
+        return Casing.marked(darted, order.style());
+    }
+
+    /** The dart in the back of the waist edge, where one was asked for. */
+    Optional<Darts.Dart> dart() {
+        if (order.style().top().back() != TopEnd.BackShape.DARTS) {
+            return Optional.empty();
+        }
+        double hip = Frame.of(order.body(), order.style(), order.reductions()).hip();
+        return Optional.of(Darts.of(top, hip, Frame.band(order.body(), order.style(), order.reductions())));
     }
 
     /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */

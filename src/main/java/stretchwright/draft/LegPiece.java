@@ -40,7 +40,7 @@ final class LegPiece {
                 new Edge("hem", hem, hemAllowance),
                 new Edge("back inseam", back.reversed(), style.allowance(Seam.Role.INSEAM)),
                 new Edge("back crotch", top.backCrotch().reversed(), style.allowance(Seam.Role.BACK_RISE)),
-                new Edge("waist edge", top.waistEdge(), style.allowance(Seam.Role.WAISTBAND_JOIN)),
+                Casing.waistEdge(top.waistEdge(), style),
                 new Edge("front crotch", top.frontCrotch(), style.allowance(Seam.Role.FRONT_RISE)),
                 new Edge("front inseam", front, style.allowance(Seam.Role.INSEAM)));
         List<Mark> marks = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
@@ -18,7 +19,7 @@ final class Mirror {
     static Piece of(Piece piece) {
         List<Edge> edges = new ArrayList<>();
         for (Edge edge : piece.edges()) {
-            edges.add(new Edge(edge.name(), mirrored(edge.line()).reversed(), edge.allowance()));
+            edges.add(edge.on(mirrored(edge.line()).reversed()));
         }
         Collections.reverse(edges);
         List<Notch> notches = piece.notches().stream()
@@ -35,7 +36,19 @@ final class Mirror {
                 .toList();
         Grain grain =
                 new Grain(piece.grain().from().mirrored(), piece.grain().to().mirrored());
-        return Piece.of(piece.name(), piece.cut(), piece.mirrored(), piece.onFold(), edges, grain, notches, marks);
+        List<Point> cut = new ArrayList<>();
+        piece.cutLine().points().forEach(p -> cut.add(p.mirrored()));
+        Collections.reverse(cut);
+        return new Piece(
+                piece.name(),
+                piece.cut(),
+                piece.mirrored(),
+                piece.onFold(),
+                edges,
+                grain,
+                notches,
+                marks,
+                new Polygon(cut));
     }
 
     private static Path mirrored(Path path) {

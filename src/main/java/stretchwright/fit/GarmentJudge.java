@@ -17,14 +17,10 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Pattern;
-import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
 /** What concerns the garment as a whole: band, recovery, show-through, shrinkage, the usual cautions. */
 final class GarmentJudge {
-    /** Below this ratio the band gathers the leg's top edge visibly (drafting method section 2). */
-    static final double LEAST_BAND_RATIO = 0.80;
-
     /** Trade-values section 1.2: good from 90 %, reject for leggings below 85 %. */
     static final double GOOD_RECOVERY = 0.90;
 
@@ -37,15 +33,12 @@ final class GarmentJudge {
     /** Beyond tape error. */
     private static final double TAPE = 20;
 
-    /** Finished bands: low 40 to 60, mid 80 to 100, high 110 to 140 mm (common practice, no source). */
-    static final double HIGHEST_BAND = 140;
-
     private GarmentJudge() {}
 
     static List<Verdict> of(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, List<Pose> poses) {
         List<Verdict> out = new ArrayList<>();
-        band(pattern, style, out);
+        out.addAll(BandJudge.of(pattern, body, style));
         recovery(fabric, out);
         showThrough(fabric, poses, out);
         if (Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong()) > MUCH_SHRINKAGE) {
@@ -75,40 +68,6 @@ final class GarmentJudge {
                     "Local rules on cords in children's clothing come first."));
         }
         return out;
-    }
-
-    private static void band(Pattern pattern, Style style, List<Verdict> out) {
-        double top = pattern.seam(Seam.Role.WAISTBAND_JOIN)
-                .orElseThrow()
-                .sides()
-                .get(0)
-                .length();
-        double band = 2 * pattern.piece("waistband").edge("lower edge").length();
-        if (band / top < LEAST_BAND_RATIO) {
-            out.add(new Verdict(
-                    CAUTION,
-                    "waistband",
-                    text(
-                            "The band is %.0f mm and the leg tops together %.0f mm: it takes in %.0f %%.",
-                            band, top, percent(1 - band / top)),
-                    "Stretch the band evenly between the quarter marks; darts or a contoured band would lie flatter."));
-        }
-        double over = style.bandHeight() - style.dropBelowWaist();
-        if (over > HIGHEST_BAND) {
-            out.add(new Verdict(
-                    CAUTION,
-                    "waistband",
-                    text(
-                            "The band would reach %.0f mm above the waist, up the ribs, and is as narrow there as at the waist.",
-                            over),
-                    text("Choose a band of %.0f mm or less, or a lower rise.", HIGHEST_BAND)));
-        } else if (style.dropBelowWaist() == 0) {
-            out.add(new Verdict(
-                    NOTE,
-                    "waistband",
-                    text("The band is joined at the waist and stands %.0f mm above it.", style.bandHeight()),
-                    text("For a band that ends at the waist write the rise as %.0f mm below it.", style.bandHeight())));
-        }
     }
 
     private static void recovery(Fabric fabric, List<Verdict> out) {

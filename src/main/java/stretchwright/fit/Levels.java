@@ -12,6 +12,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /** Strain, tension and pressure standing, level by level. */
 final class Levels {
@@ -43,7 +44,7 @@ final class Levels {
         return out;
     }
 
-    /** A folded band holds with both its layers. */
+    /** A band of two layers holds with both, folded, faced or turned down. */
     private static int layers(Level.Name level, Style style) {
         return level == Level.Name.WAIST
                         || (level == Level.Name.HEM && style.cuffHeight().isPresent())
@@ -53,7 +54,7 @@ final class Levels {
 
     private static double girth(Level level, Pattern pattern, Body body, Optional<Boot> boot, Style style) {
         return switch (level.name()) {
-            case WAIST -> TrunkProfile.of(body).girthBelowWaist(style.dropBelowWaist());
+            case WAIST -> TrunkProfile.of(body).girthBelowWaist(waistDrop(style));
             case HIP -> body.mm(Measure.HIP_GIRTH);
             case CROTCH -> body.mm(Measure.THIGH_GIRTH);
             case MID_THIGH -> body.mm(Measure.MID_THIGH_GIRTH);
@@ -66,6 +67,12 @@ final class Levels {
                         .orElseGet(() -> hemGirth(
                                 level.height() / (1 - pattern.reductions().along()), body, style));
         };
+    }
+
+    /** A contoured band is narrowest at its upper edge and is compared there; every other band where it is joined. */
+    private static double waistDrop(Style style) {
+        return style.dropBelowWaist()
+                - (style.top().band().shape() == TopEnd.Band.Shape.CONTOURED ? style.bandHeight() : 0);
     }
 
     /** Girth of the leg where a hem without a boot sits, at a height above the floor. */

@@ -11,6 +11,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
 /**
@@ -31,7 +32,9 @@ final class Openings {
         double cloth = fabric.stretchAcross();
         List<FitReport.Opening> out = new ArrayList<>();
         double band = width(pattern, Level.Name.WAIST);
-        out.add(opening(BAND, band, body.mm(Measure.HIP_GIRTH), Math.min(cloth, seam)));
+        boolean joined = pattern.seam(Seam.Role.WAISTBAND_JOIN).isPresent();
+        double bandSeam = joined ? seam : Machine.forHem(machines).extensibility();
+        out.add(opening(BAND, band, body.mm(Measure.HIP_GIRTH), Math.min(cloth, bandSeam)));
         double heel = boot.map(Boot::heelGirth).orElseGet(() -> widestBelow(body, style));
         double hem = width(pattern, Level.Name.HEM);
         if (boot.isPresent() && boot.get().dressing() == Boot.Dressing.OVER_LACED_BOOT) {

@@ -58,6 +58,15 @@ final class Limits {
     /** High bands are 110 to 140 mm (trade values 5); 8 mm is the narrowest that can be folded and sewn. */
     static final Range BAND_HEIGHT = new Range(8, 250, "finished height of the folded band");
 
+    /** Waist elastics are sold from 6 to 60 mm (common practice, no source). */
+    static final Range ELASTIC = new Range(6, 60, "width of a waist elastic");
+
+    /** A key is about 25 mm wide; wider than 150 mm is no key pocket (common practice, no source). */
+    static final Range KEY_POCKET = new Range(35, 150, "finished width of a key pocket");
+
+    /** Signed: sway backs take 6 to 25 mm off, full seats and seated wearers add up to 50 (makers' troubles). */
+    static final Range RAISE = new Range(-50, 60, "higher (+) or lower (-) than usual at the centre");
+
     static final Range CUFF_HEIGHT = new Range(8, 200, "finished height of the folded cuff");
     static final Range ALLOWANCE = new Range(3, 40, "stitches need 3 mm; more than 40 mm is cut off again");
     static final Range HEM_ALLOWANCE = new Range(3, 80, "the depth of the turned hem");

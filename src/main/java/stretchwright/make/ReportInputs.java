@@ -6,6 +6,7 @@ import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -54,6 +55,7 @@ final class ReportInputs {
         out.put("leg", style.leg().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         out.put("dropBelowWaist", Numbers.mm(style.dropBelowWaist()));
         out.put("bandHeight", Numbers.mm(style.bandHeight()));
+        top(out, style.top());
         style.cuffHeight().ifPresent(v -> out.put("cuffHeight", Numbers.mm(v)));
         out.put("hold", style.hold().name().toLowerCase(Locale.ROOT));
         out.put("allowance", Numbers.mm(style.allowance()));
@@ -62,5 +64,16 @@ final class ReportInputs {
                 .forEach((role, mm) ->
                         exceptions.put(role.name().toLowerCase(Locale.ROOT).replace('_', ' '), Numbers.mm(mm)));
         out.put("lay", style.layWay().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static void top(ObjectNode out, TopEnd top) {
+        out.put("frontWaist", Numbers.mm(top.frontRaise()));
+        out.put("backWaist", Numbers.mm(top.backRaise()));
+        out.put("back", top.back().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        ObjectNode band = out.putObject("waistband");
+        band.put("shape", BandReader.word(top.band().shape()));
+        top.band().elastic().ifPresent(v -> band.put("elastic", Numbers.mm(v)));
+        band.put("drawstring", top.band().drawstring());
+        top.band().keyPocket().ifPresent(v -> band.put("keyPocket", Numbers.mm(v)));
     }
 }

@@ -217,6 +217,24 @@ final class Section {
         return read.isPresent() ? OptionalDouble.of(Grid.snap(read.getAsDouble())) : read;
     }
 
+    /** A length that may be negative: "-1 cm" lowers, "+1 cm" or "1 cm" raises. */
+    OptionalDouble signedLength(String key, Limits.Range range) {
+        Optional<String> text = text(key);
+        if (text.isEmpty() || (unit.isEmpty() && Quantities.number(text.get()).isPresent())) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble mm = Quantities.length(text.get(), unit.orElse(Unit.MM));
+        if (mm.isEmpty() || !range.holds(mm.getAsDouble())) {
+            add(
+                    key,
+                    Echo.quoted(text.get()) + (mm.isEmpty() ? " is not a length." : " is out of range."),
+                    "Allowed is " + shownLength(range.least()) + " to +" + shownLength(range.most()) + ": "
+                            + range.why() + ".");
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(Grid.snap(mm.getAsDouble()));
+    }
+
     /** A share: "60 %" gives 0.6. */
     OptionalDouble share(String key, Limits.Range range) {
         Optional<String> text = text(key);

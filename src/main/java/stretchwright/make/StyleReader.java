@@ -22,8 +22,18 @@ import stretchwright.pattern.TopEnd;
  * takes the usual value named in docs/formats.md.
  */
 final class StyleReader {
-    private static final List<String> KEYS =
-            List.of("leg", "rise", "side seam", "waistband", "cuff", "hold", "seam allowance", "lay");
+    private static final List<String> KEYS = List.of(
+            "leg",
+            "rise",
+            "front waist",
+            "back waist",
+            "back",
+            "side seam",
+            "waistband",
+            "cuff",
+            "hold",
+            "seam allowance",
+            "lay");
     private static final List<String> LEGS = List.of("over boot", "ankle", "stirrup", "calf", "knee", "short");
     private static final Map<String, List<Seam.Role>> SEAMS = seams();
 
@@ -44,7 +54,7 @@ final class StyleReader {
         seams.put("front rise", List.of(Seam.Role.FRONT_RISE));
         seams.put("back rise", List.of(Seam.Role.BACK_RISE));
         seams.put("inseam", List.of(Seam.Role.INSEAM));
-        seams.put("waistband", List.of(Seam.Role.WAISTBAND_JOIN, Seam.Role.WAISTBAND_ENDS));
+        seams.put("waistband", List.of(Seam.Role.WAISTBAND_JOIN, Seam.Role.WAISTBAND_ENDS, Seam.Role.WAISTBAND_TOP));
         seams.put("cuff", List.of(Seam.Role.CUFF_JOIN, Seam.Role.CUFF_ENDS));
         seams.put("hem", List.of(Seam.Role.HEM));
         return seams;
@@ -63,7 +73,7 @@ final class StyleReader {
     private Style read(Section s) {
         Style.Leg leg = leg(s);
         Parts parts = PartsReader.read(s);
-        TopEnd topEnd = new TopReader(s, wearer).read();
+        TopEnd topEnd = new TopReader(s, wearer, parts).read();
         LowerEnd lower = LowerReader.read(s, leg, boot);
         Style.Hold hold = s.choice("hold", List.of(Style.Hold.values()), StyleReader::word)
                 .orElse(Style.Hold.MEDIUM);

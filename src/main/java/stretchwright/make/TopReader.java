@@ -3,22 +3,47 @@ package stretchwright.make;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stretchwright.body.Measure;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.TopEnd;
 
-/** Reads how the leggings end above: rise and waistband. */
+/** Reads how the leggings end above: rise, its front and back, the shape of the back, the waistband. */
 final class TopReader {
+    private static final List<String> BACKS = List.of("plain", "darts", "shaped seam");
+
     private final Section s;
     private final Optional<WearerReader.Wearer> wearer;
+    private final Parts parts;
 
-    TopReader(Section style, Optional<WearerReader.Wearer> wearer) {
+    TopReader(Section style, Optional<WearerReader.Wearer> wearer, Parts parts) {
         this.s = style;
         this.wearer = wearer;
+        this.parts = parts;
     }
 
     TopEnd read() {
-        return TopEnd.band(band()).dropped(rise());
+        double drop = rise();
+        return new TopEnd(
+                drop,
+                s.signedLength("front waist", Limits.RAISE).orElse(0),
+                s.signedLength("back waist", Limits.RAISE).orElse(0),
+                BandReader.read(s, wearer, drop),
+                back());
+    }
+
+    private TopEnd.BackShape back() {
+        String word = s.choice("back", BACKS, w -> w).orElse("plain");
+        if (!word.equals("plain") && parts.sideSeam() == Parts.SideSeam.SHAPED) {
+            s.add(
+                    "back",
+                    Echo.quoted(word) + " and side seam \"shaped\" would both take in the same surplus at the waist.",
+                    "Choose one: back: plain with the shaped side seam, or side seam: none.");
+        }
+        return switch (word) {
+            case "darts" -> TopEnd.BackShape.DARTS;
+            case "shaped seam" -> TopEnd.BackShape.SHAPED_SEAM;
+            default -> TopEnd.BackShape.PLAIN;
+        };
     }
 
     private double rise() {
@@ -55,19 +80,5 @@ final class TopReader {
             return 0;
         }
         return Math.max(0, (waist - hip) / 2);
-    }
-
-    private double band() {
-        Optional<Section> band = s.section("waistband", List.of("shape", "height", "elastic"));
-        band.ifPresent(b -> {
-            StyleReader.only(b, "shape", List.of("straight"), List.of("straight", "contoured"));
-            Optional<String> elastic = b.text("elastic");
-            if (elastic.isPresent() && !elastic.get().equals("none")) {
-                b.add("elastic", MakeReader.notYet(elastic.get(), List.of("none")), "");
-            }
-        });
-        return band.map(b -> b.length("height", Limits.BAND_HEIGHT))
-                .orElse(OptionalDouble.empty())
-                .orElse(Limits.USUAL_BAND);
     }
 }

@@ -13,7 +13,7 @@ import stretchwright.ground.Polygon;
  * <p>Inside an edge the offset lines of neighbouring chords are mitred. At a corner between two edges the offset
  * lines are run on to where they meet (a mitre). Where that tip would stand out farther than {@link #LONGEST_TIP}
  * times the wider allowance it is cut off square to the corner's bisector, so that a sharp corner never leaves a long
- * flap.
+ * flap. Where one of the two edges is turned, the corner is cut as a mirror image in its fold.
  */
 final class CutLine {
     /** A right angle gives 1.41; beyond 2.5 (an angle of 47 degrees) the flap only adds bulk. */
@@ -24,7 +24,7 @@ final class CutLine {
 
     private CutLine() {}
 
-    private record Chord(Point from, Point to, double offset) {
+    private record Chord(Point from, Point to, double offset, boolean turned) {
         Point direction() {
             return to.minus(from).unit();
         }
@@ -45,7 +45,7 @@ final class CutLine {
             List<Point> line = edge.line().points();
             for (int i = 1; i < line.size(); i++) {
                 if (line.get(i - 1).distance(line.get(i)) >= Grid.STEP) {
-                    chords.add(new Chord(line.get(i - 1), line.get(i), edge.allowance()));
+                    chords.add(new Chord(line.get(i - 1), line.get(i), edge.allowance(), edge.turned()));
                 }
             }
         }
@@ -85,6 +85,10 @@ final class CutLine {
     }
 
     private static void corner(Chord in, Chord next, List<Point> out) {
+        if (in.turned() != next.turned()) {
+            turnedCorner(in, next, out);
+            return;
+        }
         Point a = in.moved(in.to());
         Point b = next.moved(next.from());
         Point d = in.direction();
@@ -108,6 +112,25 @@ final class CutLine {
         Point tip = in.to().plus(bisector.times(reach));
         out.add(a.plus(d.times(tip.minus(a).cross(square) / d.cross(square))));
         out.add(b.plus(e.times(tip.minus(b).cross(square) / e.cross(square))));
+    }
+
+    /**
+     * Where an allowance is folded back onto the piece: the seam's cut line runs on to the fold and from there as its own
+     * mirror image, so that the turned layer is as wide as what it lies on.
+     */
+    private static void turnedCorner(Chord in, Chord next, List<Point> out) {
+        Chord fold = in.turned() ? in : next;
+        Chord seam = in.turned() ? next : in;
+        Point corner = in.to();
+        Point along = fold.direction();
+        Point down = seam.direction();
+        Point beside = seam.moved(corner);
+        Point atFold = beside.plus(down.times(corner.minus(beside).cross(along) / down.cross(along)));
+        Point back = along.times(2 * down.dot(along)).minus(down);
+        Point raw = fold.moved(corner);
+        Point end = atFold.plus(back.times(raw.minus(atFold).cross(along) / back.cross(along)));
+        out.add(in.turned() ? end : atFold);
+        out.add(in.turned() ? atFold : end);
     }
 
     private static List<Point> withoutRepeats(List<Point> points) {

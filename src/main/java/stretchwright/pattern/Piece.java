@@ -56,6 +56,14 @@ public record Piece(
         return new Piece(name, cut, mirrored, onFold, edges, grain, notches, marks, CutLine.around(edges));
     }
 
+    /**
+     * The same piece cut along another outline than its own sew line: where a dart is folded and not cut out, its mouth
+     * is bridged.
+     */
+    public Piece cutAround(List<Edge> outline) {
+        return new Piece(name, cut, mirrored, onFold, edges, grain, notches, marks, CutLine.around(outline));
+    }
+
     public Edge edge(String edgeName) {
         return edges.stream()
                 .filter(e -> e.name().equals(edgeName))

@@ -19,8 +19,18 @@ public record Seam(Role role, String name, List<Side> sides, double ease, double
         BACK_RISE,
         INSEAM,
         SIDE_SEAM,
+        /** The two legs of one dart. */
+        DART,
         WAISTBAND_ENDS,
         WAISTBAND_JOIN,
+        /** The upper edges of the two layers of a contoured band. */
+        WAISTBAND_TOP,
+        /** The legs' own top, turned down over an elastic. */
+        CASING,
+        /** Upper edge of the key pocket, turned. */
+        KEY_POCKET_HEM,
+        /** Sides of the key pocket, sewn onto the band. */
+        KEY_POCKET,
         CUFF_ENDS,
         CUFF_JOIN,
         HEM

@@ -29,8 +29,53 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
             CASING
         }
 
+        /** A casing is this much higher than its elastic, mm: 1/8 in (trade values section 5, [S25]). */
+        public static final double CASING_ROOM = 3.2;
+
+        /** Height of the channel for a cord where there is no elastic, mm (common practice, no source). */
+        public static final double CORD_CHANNEL = 15;
+
+        /** Between a key pocket's opening and what is above it in the band, mm (common practice, no source). */
+        public static final double POCKET_ROOM = 10;
+
         public static Band straight(double height) {
             return new Band(Shape.STRAIGHT, height, OptionalDouble.empty(), false, OptionalDouble.empty());
+        }
+
+        /** The legs' own top over an elastic of this width. */
+        public static Band casing(double elastic) {
+            return new Band(
+                    Shape.CASING, elastic + CASING_ROOM, OptionalDouble.of(elastic), false, OptionalDouble.empty());
+        }
+
+        /** The same, in another shape. */
+        public Band shaped(Shape other) {
+            return new Band(other, height, elastic, drawstring, keyPocket);
+        }
+
+        public Band withElastic(double width) {
+            return new Band(shape, height, OptionalDouble.of(width), drawstring, keyPocket);
+        }
+
+        public Band withCord() {
+            return new Band(shape, height, elastic, true, keyPocket);
+        }
+
+        public Band withKeyPocket(double width) {
+            return new Band(shape, height, elastic, drawstring, OptionalDouble.of(width));
+        }
+
+        /** Finished depth of a key pocket: the band's height less what is above its opening, mm. */
+        public double pocketDepth() {
+            return height - channel() - POCKET_ROOM;
+        }
+
+        /** Height inside the band that an elastic or a cord takes up, from the fold down, mm; 0 without either. */
+        public double channel() {
+            if (shape == Shape.CASING) {
+                return height;
+            }
+            return elastic.isPresent() ? elastic.getAsDouble() + CASING_ROOM : drawstring ? CORD_CHANNEL : 0;
         }
     }
 
@@ -46,6 +91,19 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
     /** At the waist, under a straight folded band. */
     public static TopEnd band(double height) {
         return new TopEnd(0, 0, 0, Band.straight(height), BackShape.PLAIN);
+    }
+
+    public TopEnd with(Band other) {
+        return new TopEnd(dropBelowWaist, frontRaise, backRaise, other, back);
+    }
+
+    public TopEnd with(BackShape other) {
+        return new TopEnd(dropBelowWaist, frontRaise, backRaise, band, other);
+    }
+
+    /** The top edge so much higher in front and behind, mm; negative: lower. */
+    public TopEnd raised(double front, double behind) {
+        return new TopEnd(dropBelowWaist, front, behind, band, back);
     }
 
     /** The same, its top edge so far below the waist. */

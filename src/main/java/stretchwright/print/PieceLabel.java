@@ -81,7 +81,14 @@ final class PieceLabel {
                 }
             }
         }
-        write(packed(words, 2.2, inside.box().width()), 2.2, inside.box().centre(), drawing);
+        // a piece too small for all of it says what it is; the rest stands on the larger pieces
+        List<String> name = words.subList(0, Math.min(2, words.size()));
+        for (double size : SIZES) {
+            if (place(name, size, inside, drawing)) {
+                return;
+            }
+        }
+        write(name, SIZES[SIZES.length - 1], inside.box().centre(), drawing);
     }
 
     /** Several phrases to a line, none of them broken. */

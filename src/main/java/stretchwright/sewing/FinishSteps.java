@@ -143,6 +143,7 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     private String open() {
         String top = SeamGroup.of(pattern, Seam.Role.WAISTBAND_JOIN).isEmpty()
+                        && SeamGroup.of(pattern, Seam.Role.CASING).isEmpty()
                 ? " The top edge is left as it was cut: this pattern has no waistband."
                 : "";
         boolean finished = SeamGroup.of(pattern, Seam.Role.CUFF_JOIN).isPresent()

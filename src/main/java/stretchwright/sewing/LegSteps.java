@@ -63,7 +63,7 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 seams.joins(),
                 seams.length(),
                 Pace.flatSeam(tool.stitch(), seams.length(), seams.times()),
-                Set.of(SIDE),
+                Set.of(SIDE, TopSteps.DARTS),
                 "Lay the left and the right leg right sides together (the outsides of the cloth facing), "
                         + Words.edges(seams.first()) + " level, and sew from the waist to the crotch."
                         + Words.notches(pattern, seams.first()) + Words.sewLine(seams.first()) + Words.pins(tool)

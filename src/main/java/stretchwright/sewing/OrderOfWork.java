@@ -4,18 +4,22 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The order of work with the least time lost between steps: exact, by dynamic programming over the set of steps done
- * and the state of the table (Held and Karp 1962, with precedence).
+ * and the state of the table (Held and Karp 1962, with precedence: only sets that hold with each step all it waits for).
  *
  * <p>In: jobs in the customary order. Out: an order in which each job stands after all it needs. Promise: no valid
  * order loses less time; among equals the one that comes first when read by customary numbers. The minutes of the
  * steps themselves are the same in every order, so the least loss is the least total.
  */
 final class OrderOfWork {
-    /** A table of 2 to the 20 sets is some 20 MB; a pair of leggings has 18 steps. */
-    static final int MOST_JOBS = 20;
+    /** A set is kept in the bits of a whole number. */
+    static final int MOST_JOBS = 30;
+
+    /** So many sets of steps take some 50 MB; a pair with every option has some 40,000. */
+    static final int MOST_SETS = 1 << 21;
 
     private static final int NEVER = Integer.MAX_VALUE / 2;
 
@@ -23,7 +27,12 @@ final class OrderOfWork {
     private final List<Bench> benches = new ArrayList<>(List.of(Bench.BEGIN));
     private final int[][] next;
     private final int[][] lost;
-    private final int[] least;
+
+    /** For each count of steps done the sets that can be, rising. */
+    private final List<int[]> sets = new ArrayList<>();
+
+    /** For each of these sets and each bench the least loss from there on. */
+    private final List<int[]> least = new ArrayList<>();
 
     /** @param after one bit per job that must be done before */
     record Job(int after, Optional<Tool> tool) {}
@@ -54,8 +63,33 @@ final class OrderOfWork {
                 lost[b][j] = change.tenths();
             }
         }
-        least = new int[benches.size() << jobs.size()];
-        Arrays.fill(least, NEVER);
+        findSets();
+    }
+
+    private void findSets() {
+        int total = 1;
+        sets.add(new int[] {0});
+        for (int count = 1; count <= jobs.size(); count++) {
+            int[] smaller = sets.get(count - 1);
+            int[] found = IntStream.range(0, jobs.size())
+                    .flatMap(j -> Arrays.stream(smaller)
+                            .filter(done -> ready(done, j))
+                            .map(done -> done | 1 << j))
+                    .sorted()
+                    .distinct()
+                    .toArray();
+            total += found.length;
+            if (total > MOST_SETS) {
+                throw new IllegalArgumentException(
+                        jobs.size() + " steps can be done in too many orders to try them all");
+            }
+            sets.add(found);
+        }
+        for (int[] some : sets) {
+            int[] losses = new int[some.length * benches.size()];
+            Arrays.fill(losses, NEVER);
+            least.add(losses);
+        }
     }
 
     static Order best(List<Job> jobs) {
@@ -66,21 +100,25 @@ final class OrderOfWork {
     }
 
     private Order solve() {
-        int all = (1 << jobs.size()) - 1;
-        for (int b = 0; b < benches.size(); b++) {
-            least[at(all, b)] = 0;
+        int count = jobs.size();
+        if (sets.get(count).length == 0) {
+            throw new IllegalArgumentException("the steps wait for each other in a ring");
         }
-        for (int done = all - 1; done >= 0; done--) {
-            if (canBeDone(done)) {
+        Arrays.fill(least.get(count), 0);
+        for (int size = count - 1; size >= 0; size--) {
+            int[] some = sets.get(size);
+            for (int i = 0; i < some.length; i++) {
                 for (int b = 0; b < benches.size(); b++) {
-                    least[at(done, b)] = leastFrom(done, b);
+                    least.get(size)[i * benches.size() + b] = leastFrom(some[i], b);
                 }
             }
         }
-        if (least[at(0, 0)] >= NEVER) {
-            throw new IllegalArgumentException("the steps wait for each other in a ring");
-        }
-        return readOff(all);
+        return readOff(sets.get(count)[0]);
+    }
+
+    private int least(int done, int bench) {
+        int size = Integer.bitCount(done);
+        return least.get(size)[Arrays.binarySearch(sets.get(size), done) * benches.size() + bench];
     }
 
     private int leastFrom(int done, int bench) {
@@ -94,7 +132,7 @@ final class OrderOfWork {
     }
 
     private int throughJob(int done, int bench, int job) {
-        return lost[bench][job] + least[at(done | 1 << job, next[bench][job])];
+        return lost[bench][job] + least(done | 1 << job, next[bench][job]);
     }
 
     private Order readOff(int all) {
@@ -103,30 +141,17 @@ final class OrderOfWork {
         int bench = 0;
         for (int done = 0; done != all; done |= 1 << order.get(order.size() - 1)) {
             int job = 0;
-            while (!ready(done, job) || throughJob(done, bench, job) != least[at(done, bench)]) {
+            while (!ready(done, job) || throughJob(done, bench, job) != least(done, bench)) {
                 job++;
             }
             changeovers += benches.get(bench).to(jobs.get(job).tool()).count();
             bench = next[bench][job];
             order.add(job);
         }
-        return new Order(order, least[at(0, 0)], changeovers);
+        return new Order(order, least(0, 0), changeovers);
     }
 
     private boolean ready(int done, int job) {
         return (done >> job & 1) == 0 && (jobs.get(job).after() & ~done) == 0;
-    }
-
-    private boolean canBeDone(int done) {
-        for (int j = 0; j < jobs.size(); j++) {
-            if ((done >> j & 1) == 1 && (jobs.get(j).after() & ~done) != 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private int at(int done, int bench) {
-        return done * benches.size() + bench;
     }
 }

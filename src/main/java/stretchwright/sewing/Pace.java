@@ -26,6 +26,8 @@ final class Pace {
     static final double TEST = 3.0;
     static final double FOLD_AND_MARK = 1.5;
     static final double MARK = 1.0;
+    static final double EYELETS = 6.0;
+    static final double CORD = 2.0;
     static final double PRESS = 4.0;
     static final double TRY_ON = 4.0;
 

@@ -46,7 +46,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
             "waistband",
             "leg top",
             "back rise seam",
-            Set.of(LegSteps.SIDE, LegSteps.FRONT, LegSteps.BACK, LegSteps.ROW));
+            Set.of(LegSteps.SIDE, TopSteps.DARTS, LegSteps.FRONT, LegSteps.BACK, LegSteps.ROW));
     private static final Kind CUFF = new Kind(
             Seam.Role.CUFF_ENDS,
             Seam.Role.CUFF_JOIN,
@@ -54,6 +54,24 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
             "leg end",
             "inseam",
             Set.of(LegSteps.SIDE, LegSteps.INSEAMS));
+
+    /** The step that closes the band's layers into rings, whether there is one or two. */
+    static String[] bandRings() {
+        return new String[] {BAND.ringStep(1), BAND.ringStep(2)};
+    }
+
+    private String foldName(Kind kind, int times) {
+        return twoLayers(kind) ? "turn and mark the waistband" : kind.foldStep(times);
+    }
+
+    static String bandFold() {
+        return BAND.foldStep(1);
+    }
+
+    /** A band of two layers: an outer one and a facing, which are joined along the top instead of folded. */
+    private boolean twoLayers(Kind kind) {
+        return kind == BAND && SeamGroup.of(pattern, Seam.Role.WAISTBAND_TOP).isPresent();
+    }
 
     List<Step> all() {
         List<Step> steps = new ArrayList<>();
@@ -77,31 +95,53 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 ends.joins(),
                 ends.length(),
                 Pace.flatSeam(tool.stitch(), ends.length(), ends.times()),
-                Set.of(),
-                "Bring the short ends of " + Words.count(ends.times(), "the ", "each ") + kind.ring
-                        + " right sides together and sew " + Words.edges(ends.first()) + " into a ring."
+                kind == BAND ? Set.of(TopSteps.POCKET) : Set.of(),
+                "Bring the short ends of "
+                        + (twoLayers(kind) ? "the waistband and those of its facing" : whose(kind, ends))
+                        + " right sides together and sew " + Words.edges(ends.first()) + " into a ring"
+                        + (twoLayers(kind) ? ", each for itself." : ".")
                         + Words.sewLine(ends.first())
                         + Words.pins(tool) + Words.limitAlong(tool, fabric),
                 Words.lengths(ends.first()) + " The ring is not twisted.");
     }
 
+    private static String whose(Kind kind, SeamGroup ends) {
+        return Words.count(ends.times(), "the ", "each ") + kind.ring;
+    }
+
     private Step fold(Kind kind, SeamGroup join) {
+        String quarters =
+                " Put a clip at its seam, one opposite, and one halfway between on either side: four quarters.";
         Piece piece = pattern.piece(ring(kind, join).piece());
-        String line = piece.marks().stream()
+        String line = twoLayers(kind) ? "" : foldLine(piece);
+        String elastic = kind == BAND
+                        && !twoLayers(kind)
+                        && pattern.notions().stream().anyMatch(n -> n.name().equals("waist elastic"))
+                ? " Lay the elastic ring into the fold, quarters on quarters."
+                : "";
+        String how = twoLayers(kind)
+                ? "Turn the two layers right sides out, the facing inside, raw lower edges level."
+                : "Fold " + Words.count(join.times(), "the ring", "each ring") + line
+                        + ", outside of the cloth out, raw" + " edges level.";
+        return Step.unsewn(
+                foldName(kind, join.times()),
+                "table",
+                longEdges(piece, ring(kind, join)),
+                join.times() * Pace.FOLD_AND_MARK,
+                kind == BAND
+                        ? Set.of(kind.ringStep(1), kind.ringStep(2), TopSteps.TOP, TopSteps.EYELETS, TopSteps.ELASTIC)
+                        : Set.of(kind.ringStep(1), kind.ringStep(2)),
+                how + quarters + elastic,
+                "The four parts between the clips are equally long, and "
+                        + (twoLayers(kind) ? "the upper edge lies flat." : "the fold is not twisted."));
+    }
+
+    private static String foldLine(Piece piece) {
+        return piece.marks().stream()
                 .filter(m -> m.kind() == Mark.Kind.FOLD)
                 .findFirst()
                 .map(m -> " along the line marked \"" + m.name() + "\"")
                 .orElse(" along its middle");
-        return Step.unsewn(
-                kind.foldStep(join.times()),
-                "table",
-                longEdges(piece, ring(kind, join)),
-                join.times() * Pace.FOLD_AND_MARK,
-                Set.of(kind.ringStep(1), kind.ringStep(2)),
-                "Fold " + Words.count(join.times(), "the ring", "each ring") + line + ", outside of the cloth out, raw"
-                        + " edges level. Put a clip at its seam, one opposite, and one halfway between on either side:"
-                        + " four quarters.",
-                "The four parts between the clips are equally long, and the fold is not twisted.");
     }
 
     private static List<String> longEdges(Piece piece, Seam.Side joined) {
@@ -140,9 +180,10 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 join.joins(),
                 join.length(),
                 Pace.ringSeam(tool.stitch(), join.length(), join.times()),
-                Set.of(kind.foldStep(join.times()), kind.markStep(join.times())),
-                "With the pair right side out, slip " + Words.count(join.times(), "the", "a") + " folded "
-                        + kind.ring + " over " + each + kind.garment + ", right sides together, all three"
+                Set.of(foldName(kind, join.times()), kind.markStep(join.times()), TopSteps.ROW),
+                "With the pair right side out, slip " + Words.count(join.times(), "the", "a")
+                        + (twoLayers(kind) ? " finished " : " folded ") + kind.ring + " over " + each + kind.garment
+                        + ", right sides together, all three"
                         + " raw edges level, its seam on the " + kind.seamMeets + " and clip to clip; sew once round."
                         + Words.stretch(ring, garment, kind.ring, kind.garment) + inside
                         + Words.notches(pattern, join.first())

@@ -16,6 +16,7 @@ final class Steps {
     static List<Step> of(Pattern pattern, Fabric fabric, Kit kit) {
         FinishSteps finish = new FinishSteps(pattern, fabric, kit);
         List<Step> sewing = new ArrayList<>(new LegSteps(pattern, fabric, kit).all());
+        sewing.addAll(new TopSteps(pattern, fabric, kit).all());
         sewing.addAll(new RingSteps(pattern, fabric, kit).all());
         sewing.addAll(finish.hems());
         List<Step> all = new ArrayList<>(finish.tests(sewing));

@@ -19,12 +19,18 @@ import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /** Section 9 of the drafting method: what must hold for every body. */
 final class Invariants {
     private Invariants() {}
 
     static void check(String who, Body body, Pattern pattern) {
+        check(who, body, pattern, Style.usual(Style.Leg.ANKLE));
+    }
+
+    static void check(String who, Body body, Pattern pattern, Style style) {
         SoftAssertions softly = new SoftAssertions();
         Piece leg = pattern.piece("leg");
         for (Piece piece : pattern.pieces()) {
@@ -32,7 +38,7 @@ final class Invariants {
             simple(softly, who + " " + piece.name() + " cut line", piece.cutLine());
         }
         seamLengths(softly, who, pattern);
-        crotchSeam(softly, who, body, pattern);
+        crotchSeam(softly, who, body, pattern, style.top());
         levels(softly, who, pattern);
         corners(softly, who, leg);
         curvature(softly, who, pattern);
@@ -65,14 +71,17 @@ final class Invariants {
         }
     }
 
-    private static void crotchSeam(SoftAssertions softly, String who, Body body, Pattern pattern) {
+    private static void crotchSeam(SoftAssertions softly, String who, Body body, Pattern pattern, TopEnd top) {
         Piece leg = pattern.piece("leg");
         double front = leg.edge("front crotch").length();
         double back = leg.edge("back crotch").length();
         softly.assertThat(front + back)
                 .as(who + " crotch seam")
                 .isCloseTo(
-                        body.mm(Measure.TOTAL_CROTCH_LENGTH)
+                        (body.mm(Measure.TOTAL_CROTCH_LENGTH)
+                                        - 2 * top.dropBelowWaist()
+                                        + top.frontRaise()
+                                        + top.backRaise())
                                 * (1 - pattern.reductions().crotch()),
                         within(0.5));
         softly.assertThat(back).as(who + " back crotch longer").isGreaterThan(front);
@@ -125,7 +134,7 @@ final class Invariants {
         softly.assertThat(corner(leg, "front inseam", "hem") + corner(leg, "hem", "back inseam"))
                 .as(who + " hem lies flat")
                 .isCloseTo(180, within(2.0));
-        softly.assertThat(corner(leg, "back crotch", "waist edge"))
+        softly.assertThat(corner(leg, "back crotch", leg.edges().get(3).name()))
                 .as(who + " centre back square")
                 .isCloseTo(90, within(3.0));
         softly.assertThat(corner(leg, "waist edge", "front crotch"))

@@ -12,7 +12,7 @@ import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
 
 class ShopTest {
-    /** By hand: 1.30 m is 1.4217 yd of 914.4 mm, so 12 eighths (1 1/2 yd); in steps of 50 mm it is 1.30 m. */
+    /** W19 of the trade values, by hand: 1.30 m is 1.4217 yd of 914.4 mm, so 12 eighths (1 1/2 yd); in steps of 50 mm it is 1.30 m. */
     @Test
     void aNeedIsRoundedUpToWhatShopsSell() {
         assertThat(1300 / 914.4).isCloseTo(1.4217, within(0.0001));
@@ -27,6 +27,14 @@ class ShopTest {
     @Test
     void shrinkageAndStraighteningAreAdded() {
         assertThat(Shop.needed(980, SampleFabric.heavyKnit())).isCloseTo(1100, within(1e-9));
+    }
+
+    /** W20 of the trade values, by hand: 1000 mm that are to be left after 5 % along are cut 1052.6, after 3 % 1030.9. */
+    @Test
+    void w20ShrinkageIsBoughtOnTop() {
+        double ends = 2 * Shop.STRAIGHTENING;
+        assertThat(Shop.needed(1000, cloth(0.05, 0)) - ends).isCloseTo(1052.6, within(0.05));
+        assertThat(Shop.needed(1000, cloth(0.03, 0)) - ends).isCloseTo(1030.9, within(0.05));
     }
 
     /** By hand: 980 / 0.98 + 100 + 64. */

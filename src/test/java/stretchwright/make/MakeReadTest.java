@@ -22,6 +22,7 @@ import stretchwright.ground.RandomStream;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /** What the reader makes of good files, and what it says about bad ones. */
 class MakeReadTest {
@@ -155,8 +156,22 @@ class MakeReadTest {
                 "leg: over boot | leg: stirrup | style.leg | does not draft \"stirrup\" yet. It drafts: over boot, ankle, calf, knee, short",
                 "leg: over boot | leg: trailing | style.leg | Choose: over boot, ankle",
                 "side seam: none | side seam: shaped | style.side seam | does not draft \"shaped\" yet",
-                "shape: straight | shape: contoured | style.waistband.shape | does not draft \"contoured\" yet",
-                "elastic: none | elastic: 2.5 | style.waistband.elastic | does not draft \"2.5\" yet",
+                "shape: straight | shape: contoured | style.waistband.shape | at odds with rise: waist",
+                "elastic: none | elastic: 7 | style.waistband.elastic | out of range",
+                "elastic: none | elastic: wide | style.waistband.elastic | is not a length",
+                "height: 6.5, elastic: none | height: 2, elastic: 2 | style.waistband.elastic | takes 2.32 cm inside a band of 2 cm",
+                "shape: straight, height: 6.5, elastic: none | shape: contoured, height: 4, elastic: 2 | style.waistband.elastic | is at odds with shape: contoured",
+                "shape: straight, height: 6.5, elastic: none | shape: contoured, height: 4, drawstring: true | style.waistband.drawstring | is at odds with shape: contoured",
+                "shape: straight, height: 6.5 | shape: casing | style.waistband.shape | needs an elastic",
+                "shape: straight, height: 6.5, elastic: none | shape: casing, height: 6.5, elastic: 3 | style.waistband.height | a casing of 6.5 cm does not go with an elastic of 3 cm: it would turn over",
+                "shape: straight, height: 6.5, elastic: none | shape: casing, height: 2.5, elastic: 3 | style.waistband.height | it would not go in",
+                "shape: straight, height: 6.5, elastic: none | shape: casing, elastic: 3, key pocket: 5 | style.waistband.key pocket | at odds with shape: casing",
+                "height: 6.5, elastic: none | height: 4, key pocket: 5 | style.waistband.key pocket | would be only 3 cm deep in a band of 4 cm",
+                "height: 6.5, elastic: none | height: 6.5, key pocket: 2 | style.waistband.key pocket | out of range",
+                "height: 6.5, elastic: none | height: 6.5, drawstring: yes | style.waistband.drawstring | Choose: true, false",
+                "rise: waist | front waist: -9 | style.front waist | Allowed is -5 cm to +6 cm",
+                "rise: waist | back waist: high | style.back waist | is not a length",
+                "rise: waist | back: dart | style.back | Choose: plain, darts, shaped seam",
                 "cuff: {height: 3.2} | cuff: {height: 45} | style.cuff.height | out of range",
                 "cuff: {height: 3.2} | cuff: {} | style.cuff.height | is missing",
                 "rise: waist | rise: -3 | style.rise | is negative",
@@ -179,6 +194,41 @@ class MakeReadTest {
             assertThat(f.problem() + " " + f.remedy()).contains(words);
             assertThat(f.file()).isEqualTo("a.yaml");
         });
+    }
+
+    /** EN 14682: cords in children's clothing, up to 14 years. */
+    @Test
+    void aDrawstringIsRefusedForAChildAndTakenForAnAdult() {
+        String corded = SampleText.with("elastic: none", "elastic: 2.5, drawstring: true");
+        assertThat(read(corded).style().top().band().drawstring()).isTrue();
+        Finding young = only(corded.replace("age: 31", "age: 14"));
+        assertThat(young.key()).isEqualTo("style.waistband.drawstring");
+        assertThat(young.problem()).contains("child").contains("EN 14682");
+        assertThat(young.remedy()).contains("elastic");
+        assertThat(findings(corded.replace("figure: woman", "figure: child").replace("age: 31", "age: 12")))
+                .anySatisfy(f -> assertThat(f.key()).isEqualTo("style.waistband.drawstring"));
+    }
+
+    @Test
+    void theTopIsReadInMillimetres() {
+        TopEnd top = read(SampleText.with(
+                                "rise: waist", "rise: 6\n  front waist: -1\n  back waist: +1.5 cm\n  back: shaped seam")
+                        .replace(
+                                "{shape: straight, height: 6.5, elastic: none}",
+                                "{shape: contoured, height: 6, key pocket: 4.5}"))
+                .style()
+                .top();
+        assertThat(top.frontRaise()).isEqualTo(-10);
+        assertThat(top.backRaise()).isEqualTo(15);
+        assertThat(top.back()).isEqualTo(TopEnd.BackShape.SHAPED_SEAM);
+        assertThat(top.band().shape()).isEqualTo(TopEnd.Band.Shape.CONTOURED);
+        assertThat(top.band().keyPocket()).hasValue(45);
+        TopEnd cased = read(SampleText.with(
+                        "{shape: straight, height: 6.5, elastic: none}", "{shape: casing, elastic: 3}"))
+                .style()
+                .top();
+        // 1/8 in over the elastic, trade values section 5
+        assertThat(cased.band().height()).isCloseTo(33.2, within(1e-9));
     }
 
     @Test

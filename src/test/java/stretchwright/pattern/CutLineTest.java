@@ -88,4 +88,31 @@ class CutLineTest {
         }
         return new GeometryFactory().createPolygon(ring);
     }
+
+    /**
+     * By hand: a trapezium whose sides lean in by 1 in 4 up to a fold at height 100. Turned down by 20 the raw edge must be
+     * as wide as the piece is at height 80: 10 wider than the fold, 5 on each side, plus the same allowance.
+     */
+    @Test
+    void aTurnedEdgeIsCutAsTheMirrorImageOfWhatItWillLieOn() {
+        Path base = Path.of(new Point(0, 0), new Point(200, 0));
+        Path right = Path.of(new Point(200, 0), new Point(175, 100));
+        Path top = Path.of(new Point(175, 100), new Point(25, 100));
+        Path left = Path.of(new Point(25, 100), new Point(0, 0));
+        Polygon cut = CutLine.around(List.of(
+                new Edge("base", base, 10),
+                new Edge("right", right, 10),
+                new Edge("top", top, 20, true),
+                new Edge("left", left, 10)));
+        double beside = 10 * Math.sqrt(1 + 0.25 * 0.25);
+        assertThat(cut.points())
+                .anySatisfy(p -> near(p, 180 + beside, 120))
+                .anySatisfy(p -> near(p, 175 + beside, 100))
+                .anySatisfy(p -> near(p, 25 - beside, 100))
+                .anySatisfy(p -> near(p, 20 - beside, 120));
+    }
+
+    private static void near(Point p, double x, double y) {
+        assertThat(p.distance(new Point(x, y))).isLessThan(0.02);
+    }
 }

@@ -156,6 +156,21 @@ class OrderOfWorkTest {
         assertThat(best.changeovers()).isEqualTo(3);
     }
 
+    /** Thirty steps in three chains of ten: 11 x 11 x 11 sets, and overlock and cover in turn cost a move each at least. */
+    @Test
+    void thirtyStepsInChainsAreOrderedExactly() {
+        List<OrderOfWork.Job> jobs = new ArrayList<>();
+        for (int chain = 0; chain < 3; chain++) {
+            for (int i = 0; i < 10; i++) {
+                Tool tool = i % 2 == 0 ? OVERLOCK : COVER;
+                jobs.add(i == 0 ? job(tool) : job(tool, jobs.size() - 1));
+            }
+        }
+        OrderOfWork.Order best = OrderOfWork.best(jobs);
+        assertThat(keeps(jobs, best.order())).isTrue();
+        assertThat(best.changeovers()).isEqualTo(9);
+    }
+
     @Test
     void equalOrdersFollowTheCustom() {
         List<OrderOfWork.Job> jobs = List.of(job(OVERLOCK), job(HAND), job(OVERLOCK), job(HAND), job(OVERLOCK));
@@ -166,8 +181,10 @@ class OrderOfWorkTest {
     void refusesARingAndTooMany() {
         assertThatThrownBy(() -> OrderOfWork.best(List.of(job(HAND, 1), job(HAND, 0))))
                 .hasMessageContaining("ring");
-        assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(21, job(HAND))))
-                .hasMessageContaining("21");
+        assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(31, job(HAND))))
+                .hasMessageContaining("31");
+        assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(22, job(HAND))))
+                .hasMessageContaining("too many orders");
         assertThat(OrderOfWork.best(List.of()).order()).isEmpty();
         assertThat(OrderOfWork.best(Collections.nCopies(20, job(HAND))).order()).hasSize(20);
     }

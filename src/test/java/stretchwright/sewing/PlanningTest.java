@@ -34,7 +34,7 @@ class PlanningTest {
 
     /** Every pattern with every one of the 32 sets of machines. */
     private static void everywhere(BiConsumer<Pattern, SewingPlan> claim) {
-        SampleSewing.patterns()
+        SampleSewing.every()
                 .forEach((name, pattern) ->
                         SampleSewing.machineSets().forEach(machines -> claim.accept(pattern, plan(pattern, machines))));
     }
@@ -71,7 +71,9 @@ class PlanningTest {
             double sewn = plan.operations().stream()
                     .filter(o -> !o.name().startsWith("test ")
                             && !o.name().equals(LegSteps.ROW)
-                            && !o.name().equals(LegSteps.BAR))
+                            && !o.name().equals(LegSteps.BAR)
+                            && !o.name().equals(TopSteps.ROW)
+                            && !o.name().equals(TopSteps.ELASTIC))
                     .mapToDouble(SewingPlan.Operation::length)
                     .sum();
             assertThat(sewn).isCloseTo(seams, within(0.05));

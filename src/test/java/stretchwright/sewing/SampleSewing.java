@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import stretchwright.draft.TopStyles;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.SamplePattern;
@@ -49,6 +50,20 @@ final class SampleSewing {
         all.put("with cuff", withCuff());
         all.put("plain hem", plainHem());
         all.put("without waistband", withoutWaistband());
+        return all;
+    }
+
+    /** These, and drafted ones with what a top edge may have. */
+    static Map<String, Pattern> every() {
+        Map<String, Pattern> all = new LinkedHashMap<>(patterns());
+        Map<String, Pattern> tops = TopStyles.drafted();
+        for (String name : List.of(
+                "straight with elastic, cord and pocket",
+                "casing with cord",
+                "darts under a contoured band",
+                "darts in a casing, raised behind")) {
+            all.put(name, tops.get(name));
+        }
         return all;
     }
 

@@ -1,0 +1,76 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
+
+/** The legs' own top turned down over an elastic: no band is cut, the waist edge is the fold. */
+final class Casing {
+    /** Beyond the row that closes the casing, mm: the two needle rows lie over the raw edge (common practice). */
+    static final double BEYOND_ROW = 6;
+
+    private Casing() {}
+
+    /** What is turned down at the waist edge, mm. */
+    static double turn(Style style) {
+        return style.bandHeight() + BEYOND_ROW;
+    }
+
+    /** The waist edge of a leg: where a band is sewn on, or the fold of a casing. */
+    static Edge waistEdge(Path line, Style style) {
+        return style.top().band().shape() == TopEnd.Band.Shape.CASING
+                ? new Edge("waist edge", line, turn(style), true)
+                : new Edge("waist edge", line, style.allowance(Seam.Role.WAISTBAND_JOIN));
+    }
+
+    /** The leg with the casing's fold, its row and the eyelet of a cord drawn. */
+    static Piece marked(Piece leg, Style style) {
+        if (style.top().band().shape() != TopEnd.Band.Shape.CASING) {
+            return leg;
+        }
+        List<Mark> marks = new ArrayList<>(leg.marks());
+        for (Edge edge : leg.edges()) {
+            if (edge.name().endsWith("waist edge")) {
+                marks.add(new Mark("fold the casing down along here", Mark.Kind.FOLD, edge.line()));
+                marks.add(
+                        new Mark("row that closes the casing", Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
+            }
+        }
+        if (style.top().band().drawstring()) {
+            Path edge = leg.edge("waist edge").line();
+            double along = edge.length() - Bands.EYELET_ASIDE;
+            Point inwards = edge.directionAt(along).left();
+            Point middle = edge.at(along).plus(inwards.times(style.bandHeight() / 2));
+            marks.add(Bands.eyelet(middle, inwards));
+        }
+        return new Piece(
+                leg.name(),
+                leg.cut(),
+                leg.mirrored(),
+                leg.onFold(),
+                leg.edges(),
+                leg.grain(),
+                leg.notches(),
+                marks,
+                leg.cutLine());
+    }
+
+    private static Path inside(Edge edge, double away) {
+        List<Point> points = new ArrayList<>();
+        int parts = 20;
+        for (int i = 0; i <= parts; i++) {
+            double along = edge.length() * i / parts;
+            points.add(edge.line()
+                    .at(along)
+                    .plus(edge.line().directionAt(along).left().times(away)));
+        }
+        return new Path(points).onGrid();
+    }
+}

@@ -1,0 +1,62 @@
+package stretchwright.draft;
+
+import java.util.List;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Grain;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.Notch;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+
+/**
+ * A pocket for a key on the inner layer of the band: its lower edge is caught in the band's join, its sides are sewn on,
+ * its hemmed upper edge is the opening.
+ */
+final class KeyPocket {
+    /** Turned at the opening, mm (common practice, no source). */
+    static final double HEM = 10;
+
+    /** The pocket keeps this far from centre front and from the side, mm, where notches and seams are (no source). */
+    static final double ASIDE = 10;
+
+    private KeyPocket() {}
+
+    /** The widest that fits between centre front and the side, on a half band of this length. */
+    static double widest(double half) {
+        return half / 2 - 2 * ASIDE;
+    }
+
+    static Piece piece(Style style) {
+        double width = style.top().band().keyPocket().orElseThrow();
+        double depth = style.top().band().pocketDepth();
+        double side = style.allowance(Seam.Role.KEY_POCKET);
+        Point a = Point.ORIGIN;
+        Point b = new Point(width, 0).onGrid();
+        Point c = new Point(width, depth).onGrid();
+        Point d = new Point(0, depth).onGrid();
+        List<Edge> edges = List.of(
+                new Edge("lower edge", Path.of(a, b), style.allowance(Seam.Role.WAISTBAND_JOIN)),
+                new Edge("right side", Path.of(b, c), side),
+                new Edge("upper edge", Path.of(c, d), HEM, true),
+                new Edge("left side", Path.of(d, a), side));
+        Grain grain =
+                new Grain(new Point(width / 2, 0.15 * depth).onGrid(), new Point(width / 2, 0.85 * depth).onGrid());
+        List<Notch> notches = List.of(LegPiece.notch("key pocket", edges.get(0), width / 2, Notch.Mark.SINGLE));
+        return Piece.of("key pocket", 1, false, false, edges, grain, notches, List.of());
+    }
+
+    /** Its outline on the half band, three sides: the fourth is the edge of the band. */
+    static Mark place(Bands.Face face, double half, Style style) {
+        double width = style.top().band().keyPocket().orElseThrow();
+        double depth = style.top().band().pocketDepth();
+        double left = (half / 2 - width) / 2;
+        return new Mark(
+                "key pocket, on one half only",
+                Mark.Kind.PLACEMENT,
+                Path.of(face.at(left, 0), face.at(left, depth), face.at(left + width, depth), face.at(left + width, 0))
+                        .onGrid());
+    }
+}
