@@ -68,6 +68,8 @@ public final class Draft {
         List<Piece> pieces = new ArrayList<>(legPieces);
         pieces.add(Bands.waistband(band, style));
         style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(legPieces, h, style)));
+        LowerParts lower = LowerParts.of(order, legs, legPieces, pieces);
+        pieces.addAll(lower.pieces());
         List<Level> levels = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
         levels.add(new Level(
@@ -77,9 +79,13 @@ public final class Draft {
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
+            lower.hem(i, names.get(i)).ifPresent(levels::add);
             reasons.addAll(LegReasons.of(legs.get(i), legPieces.get(i), frame, below));
         }
-        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons);
+        reasons.addAll(lower.reasons());
+        reasons.addAll(LengthPlan.reasons(order, levels));
+        return new Pattern(
+                pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons, lower.notions());
     }
 
     /** What a leg is drafted from. */

@@ -14,7 +14,7 @@ final class Joins {
         Piece left = legs.get(0);
         Piece right = legs.get(legs.size() - 1);
         Piece band = pieces.get(legs.size());
-        List<Piece> cuffs = pieces.subList(legs.size() + 1, pieces.size());
+        List<Piece> cuffs = pieces.stream().filter(p -> p.name().endsWith("cuff")).toList();
         List<Seam> seams = new ArrayList<>();
         for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
             String edge = rise == Seam.Role.FRONT_RISE ? "front crotch" : "back crotch";
@@ -37,6 +37,11 @@ final class Joins {
         Seam.Side lower = new Seam.Side(
                 band.name(), "lower edge", 2 * band.edge("lower edge").length());
         seams.add(seam(style, Seam.Role.WAISTBAND_JOIN, "waistband join", 1, top, lower));
+        if (Cover.wanted(style)) {
+            seams.addAll(LowerJoins.covers(pieces, legs, style));
+            return seams;
+        }
+        seams.addAll(LowerJoins.straps(pieces, legs, style));
         if (cuffs.isEmpty()) {
             each(
                     legs,
@@ -73,22 +78,22 @@ final class Joins {
         return seams;
     }
 
-    private interface ForEach {
+    interface ForEach {
         void add(Piece piece, String which, int times);
     }
 
     /** One piece that is cut twice gives a seam that is sewn twice; a left and a right one give a seam each. */
-    private static void each(List<Piece> pieces, String noun, ForEach action) {
+    static void each(List<Piece> pieces, String noun, ForEach action) {
         for (Piece piece : pieces) {
             action.add(piece, piece.name().replace(noun, ""), piece.cut());
         }
     }
 
-    private static Seam seam(Style style, Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
+    static Seam seam(Style style, Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
         return new Seam(role, name, List.of(one, other), other.length() - one.length(), style.allowance(role), times);
     }
 
-    private static Seam.Side side(Piece piece, String edge) {
+    static Seam.Side side(Piece piece, String edge) {
         return new Seam.Side(piece.name(), edge, piece.edge(edge).length());
     }
 

@@ -7,6 +7,7 @@ import stretchwright.pattern.Edge;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -32,6 +33,18 @@ final class ReportPattern {
             node.put("level", level.name().word())
                     .put("height", Numbers.mm(level.height()))
                     .put("width", Numbers.mm(level.width()));
+        }
+        ArrayNode notions = out.putArray("notions");
+        for (Notion n : pattern.notions()) {
+            notions.addObject()
+                    .put("name", n.name())
+                    .put("count", n.count())
+                    .put("width", Numbers.mm(n.width()))
+                    .put("cut", Numbers.mm(n.cut()))
+                    .put("worn", Numbers.mm(n.worn()))
+                    .put("ends", Numbers.mm(n.ends()))
+                    .put("piece", n.piece())
+                    .put("edge", n.edge());
         }
         Pattern.Reductions r = pattern.reductions();
         out.putObject("reductions")

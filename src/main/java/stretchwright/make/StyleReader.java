@@ -23,7 +23,7 @@ import stretchwright.pattern.TopEnd;
  */
 final class StyleReader {
     private static final List<String> KEYS =
-            List.of("leg", "rise", "side seam", "waistband", "cuff", "hold", "seam allowance", "lay");
+            List.of("leg", "rise", "side seam", "waistband", "hem", "hem drop", "cuff", "strap", "growth", "hold", "seam allowance", "lay");
     private static final List<String> LEGS = List.of("over boot", "ankle", "stirrup", "calf", "knee", "short");
     private static final Map<String, List<Seam.Role>> SEAMS = seams();
 
@@ -71,10 +71,15 @@ final class StyleReader {
                 .orElse(Style.LayWay.ANY);
         Map<Seam.Role, Double> allowances = new EnumMap<>(Seam.Role.class);
         if (lower.cuffHeight().isEmpty()) {
-            allowances.put(Seam.Role.HEM, Limits.TURNED_HEM);
+            allowances.put(Seam.Role.HEM, lower.turnUp());
         }
         double allowance = allowance(s, allowances);
         return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, way);
+    }
+
+    /** As written in the make file: "over boot". */
+    static String legWord(Style.Leg leg) {
+        return word(leg).replace('_', ' ');
     }
 
     private static String word(Enum<?> value) {
@@ -91,7 +96,7 @@ final class StyleReader {
     }
 
     private Style.Leg leg(Section s) {
-        Optional<String> word = only(s, "leg", List.of("over boot", "ankle", "calf", "knee", "short"), LEGS);
+        Optional<String> word = only(s, "leg", LEGS, LEGS);
         if (word.isEmpty()) {
             return boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
         }
@@ -103,6 +108,7 @@ final class StyleReader {
         }
         return switch (word.get()) {
             case "over boot" -> Style.Leg.OVER_BOOT;
+            case "stirrup" -> Style.Leg.STIRRUP;
             case "calf" -> Style.Leg.CALF;
             case "knee" -> Style.Leg.KNEE;
             case "short" -> Style.Leg.SHORT;

@@ -10,9 +10,21 @@ import java.util.Optional;
  * @param levels from the top down
  * @param reductions what was taken off the body's measures
  * @param reasons why each dimension is what it is
+ * @param notions what is bought and sewn on, such as an elastic
  */
 public record Pattern(
-        List<Piece> pieces, List<Seam> seams, List<Level> levels, Reductions reductions, List<Reason> reasons) {
+        List<Piece> pieces,
+        List<Seam> seams,
+        List<Level> levels,
+        Reductions reductions,
+        List<Reason> reasons,
+        List<Notion> notions) {
+
+    /** Nothing to buy but the cloth. */
+    public Pattern(
+            List<Piece> pieces, List<Seam> seams, List<Level> levels, Reductions reductions, List<Reason> reasons) {
+        this(pieces, seams, levels, reductions, reasons, List.of());
+    }
 
     /** Without reasons: drawn and not drafted. */
     public Pattern(List<Piece> pieces, List<Seam> seams, List<Level> levels, Reductions reductions) {
@@ -35,6 +47,7 @@ public record Pattern(
         seams = List.copyOf(seams);
         levels = List.copyOf(levels);
         reasons = List.copyOf(reasons);
+        notions = List.copyOf(notions);
     }
 
     public Piece piece(String name) {
@@ -62,7 +75,8 @@ public record Pattern(
                         .filter(l -> l.leg().isEmpty() || l.leg().equals(leg))
                         .toList(),
                 reductions,
-                reasons);
+                reasons,
+                notions);
     }
 
     /** Whether the lower end is a folded cuff and not a turned hem. */

@@ -80,7 +80,7 @@ class MakeReadTest {
         assertThat(make.given().get(Measure.WAIST_GIRTH)).isCloseTo(34.5 * 25.4, within(1e-9));
         assertThat(make.style().leg()).isEqualTo(Style.Leg.ANKLE);
         assertThat(make.machines()).containsExactly(Machine.LOCKSTITCH);
-        assertThat(make.style().allowance(Seam.Role.HEM)).isEqualTo(Limits.TURNED_HEM);
+        assertThat(make.style().allowance(Seam.Role.HEM)).isEqualTo(stretchwright.pattern.LowerEnd.TURN_UP);
     }
 
     @Test
