@@ -53,7 +53,7 @@ final class Cover {
     /** Finished height from the leg's edge down to the hem above the sole, on the flat piece. */
     static double height(Draft.Order order) {
         Boot boot = order.boot().orElseThrow();
-        double body = boot.ankleToTop() - HemHeights.LUNGE + boot.sole().ankleToSole().orElseThrow()
+        double body = boot.ankleToTop() - LowerEnd.LUNGE + boot.sole().ankleToSole().orElseThrow()
                 - HemHeights.ABOVE_SOLE;
         return body * (1 - order.reductions().along());
     }

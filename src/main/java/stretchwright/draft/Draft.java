@@ -27,10 +27,11 @@ public final class Draft {
     public static Optional<Pattern> of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Findings findings) {
         Pattern.Reductions r = Reducing.of(fabric, style.hold(), body.seated());
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
-        if (worn.isPresent() && !BootCheck.pass(worn.get(), body, findings)) {
+        Order order = new Order(body, fabric, worn, style, r);
+        if (worn.isPresent()
+                && !(BootCheck.pass(worn.get(), body, findings) && LowerCheck.pass(worn.get(), order, findings))) {
             return Optional.empty();
         }
-        Order order = new Order(body, fabric, worn, style, r);
         Frame frame = Frame.of(body, style, r);
         if (body.legs().alike()) {
             return Leg.draft(order.on(body.leg(Side.LEFT)), frame, findings).map(leg -> pair(order, frame, leg));

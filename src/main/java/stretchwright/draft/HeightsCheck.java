@@ -11,6 +11,7 @@ import stretchwright.pattern.Level;
 
 /** Whether the levels of the leg leave each other room; says which two are at odds where they do not. */
 final class HeightsCheck {
+    /** Levels nearer than this, mm, were measured wrongly: no two of them lie so close on a leg (docs/maths/draft.md). */
     private static final double ROOM = 15;
 
     private HeightsCheck() {}

@@ -11,12 +11,6 @@ import stretchwright.pattern.Style;
 
 /** Where the lower end of the leg lies on the wearer, mm above the bare foot's floor, and how wide it is cut there. */
 final class HemHeights {
-    /**
-     * A hem at the collar reaches this far below the boot's top edge, mm: in a lunge it rises 20 to 30 mm (makers'
-     * common practice, no source: docs/maths/draft.md, hems).
-     */
-    static final double LUNGE = 25;
-
     /** A hem inside the boot ends at least this far below the boot's top edge, mm, or it works its way out (same). */
     static final double INSIDE = 20;
 
@@ -40,7 +34,7 @@ final class HemHeights {
     static double overBoot(Body body, Boot boot, LowerEnd.Hem hem) {
         return switch (hem) {
             case INSIDE_BOOT -> Math.min(body.mm(Measure.ANKLE_HEIGHT), bootTop(body, boot) - INSIDE);
-            case TO_COLLAR, WHOLE_BOOT -> bootTop(body, boot) - LUNGE;
+            case TO_COLLAR, WHOLE_BOOT -> bootTop(body, boot) - LowerEnd.LUNGE;
             case OVER_LACES, OVER_HEEL -> body.mm(Measure.ANKLE_BONE_HEIGHT) - boot.ankleToHem();
         };
     }
@@ -69,7 +63,7 @@ final class HemHeights {
     /** Length of the edge of a hem over the boot: the boot's girth there, and for the heel to pass. */
     static double widthOverBoot(Boot boot, Fabric fabric, Pattern.Reductions r, LowerEnd.Hem hem) {
         if (hem == LowerEnd.Hem.TO_COLLAR || hem == LowerEnd.Hem.WHOLE_BOOT) {
-            double girth = boot.girthBelowTop(LUNGE);
+            double girth = boot.girthBelowTop(LowerEnd.LUNGE);
             return passing(boot, girth, girth * (1 - r.hem()), fabric);
         }
         double least = Math.max(boot.hemGirth() * (1 - r.hem()), Reducing.narrowestFor(boot.heelGirth(), fabric));

@@ -43,6 +43,12 @@ public record LowerEnd(
     /** A curved edge turns up without ripples only when narrow, mm (common practice, no source). */
     public static final double NARROW_TURN_UP = 10;
 
+    /**
+     * A hem to the collar reaches this far below the boot's top edge, mm: in a lunge it rises 20 to 30 mm (makers'
+     * common practice, no source: docs/maths/draft.md, hems).
+     */
+    public static final double LUNGE = 25;
+
     /** A plain turned hem. */
     public static final LowerEnd PLAIN =
             new LowerEnd(Hem.OVER_LACES, OptionalDouble.empty(), OptionalDouble.empty(), 0, 0);

@@ -17,6 +17,7 @@ final class Steps {
         FinishSteps finish = new FinishSteps(pattern, fabric, kit);
         List<Step> sewing = new ArrayList<>(new LegSteps(pattern, fabric, kit).all());
         sewing.addAll(new RingSteps(pattern, fabric, kit).all());
+        sewing.addAll(new LowerSteps(pattern, fabric, kit).all());
         sewing.addAll(finish.hems());
         List<Step> all = new ArrayList<>(finish.tests(sewing));
         all.addAll(sewing);
