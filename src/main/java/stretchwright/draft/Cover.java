@@ -36,14 +36,6 @@ final class Cover {
     /** Overlapped to a ring, mm (common practice, no source). */
     private static final double OVERLAP = 15;
 
-    /** Ends of the front curve, as shares of its height: down the tongue above, up the toe box below [C]. */
-    private static final double TONGUE_HANDLE = 0.50;
-
-    private static final double TOE_HANDLE = 0.55;
-
-    /** Chords of the front curve. */
-    private static final int PARTS = 40;
-
     private Cover() {}
 
     static boolean wanted(Style style) {
@@ -53,14 +45,21 @@ final class Cover {
     /** Finished height from the leg's edge down to the hem above the sole, on the flat piece. */
     static double height(Draft.Order order) {
         Boot boot = order.boot().orElseThrow();
-        double body = boot.ankleToTop() - LowerEnd.LUNGE + boot.sole().ankleToSole().orElseThrow()
-                - HemHeights.ABOVE_SOLE;
+        double body =
+                boot.ankleToTop() - LowerEnd.LUNGE + boot.sole().ankleToSole().orElseThrow() - HemHeights.ABOVE_SOLE;
         return body * (1 - order.reductions().along());
     }
 
     /** Half the way round the sole, on the flat piece. */
     static double soleEdge(Draft.Order order) {
-        return order.boot().orElseThrow().sole().around() / 2 * (1 - order.reductions().hem());
+        return order.boot().orElseThrow().sole().around()
+                / 2
+                * (1 - order.reductions().hem());
+    }
+
+    /** Flat length of the loop round heel and instep. */
+    private static double heelLoop(Draft.Order order) {
+        return order.boot().orElseThrow().heelGirth() * (1 - order.reductions().hem());
     }
 
     /** Height of the finished hem on the flat piece, 0 at the bare foot's floor. */
@@ -76,8 +75,7 @@ final class Cover {
         if (Grid.units(first) == Grid.units(last)) {
             return List.of(piece("boot cover", 4, first / 2, order));
         }
-        return List.of(
-                piece("left boot cover", 2, first / 2, order), piece("right boot cover", 2, last / 2, order));
+        return List.of(piece("left boot cover", 2, first / 2, order), piece("right boot cover", 2, last / 2, order));
     }
 
     private static Piece piece(String name, int cut, double top, Draft.Order order) {
@@ -94,7 +92,7 @@ final class Cover {
                 new Edge("lower edge", Path.of(toe, heel), Math.max(turn, ELASTIC_TURN)),
                 new Edge("back edge", Path.of(heel, collarBack), seam),
                 new Edge("upper edge", Path.of(collarBack, collarFront), style.allowance(Seam.Role.COVER_JOIN)),
-                new Edge("front edge", front(collarFront, toe), seam));
+                new Edge("front edge", CoverFront.between(collarFront, toe, heelLoop(order) / 2), seam));
         List<Notch> notches = new ArrayList<>();
         notches.add(middle("centre", edges.get(0), Notch.Mark.SINGLE));
         notches.add(middle("centre", edges.get(2), Notch.Mark.SINGLE));
@@ -107,25 +105,6 @@ final class Cover {
 
     private static Notch middle(String name, Edge edge, Notch.Mark mark) {
         return LegPiece.notch(name, edge, edge.length() / 2, mark);
-    }
-
-    /** One cubic of Bezier, upright at both ends: along the tongue, over the instep, down the toe box. */
-    private static Path front(Point top, Point toe) {
-        double height = top.y() - toe.y();
-        Point one = new Point(top.x(), top.y() - TONGUE_HANDLE * height);
-        Point two = new Point(toe.x(), toe.y() + TOE_HANDLE * height);
-        List<Point> points = new ArrayList<>();
-        points.add(top);
-        for (int i = 1; i < PARTS; i++) {
-            double t = (double) i / PARTS;
-            double u = 1 - t;
-            points.add(top.times(u * u * u)
-                    .plus(one.times(3 * u * u * t))
-                    .plus(two.times(3 * u * t * t))
-                    .plus(toe.times(t * t * t)));
-        }
-        points.add(toe);
-        return new Path(points);
     }
 
     static Level level(Draft.Order order, Piece cover, String leg) {
@@ -151,9 +130,15 @@ final class Cover {
                         "(ankle to top - 25 + ankle to sole - 8) x (1 - along): from the leg's edge 25 mm below the"
                                 + " boot's top down to 8 mm above the sole",
                         List.of(
-                                new Reason.Input("ankle to top", boot.ankleToTop(), "mm", boot.topEstimated() ? "estimated" : "measured"),
-                                new Reason.Input("ankle to sole", sole.ankleToSole().orElseThrow(), "mm", "measured"),
-                                new Reason.Input("along", 100 * order.reductions().along(), "%", "fabric")),
+                                new Reason.Input(
+                                        "ankle to top",
+                                        boot.ankleToTop(),
+                                        "mm",
+                                        boot.topEstimated() ? "estimated" : "measured"),
+                                new Reason.Input(
+                                        "ankle to sole", sole.ankleToSole().orElseThrow(), "mm", "measured"),
+                                new Reason.Input(
+                                        "along", 100 * order.reductions().along(), "%", "fabric")),
                         source),
                 new Reason(
                         cover.name() + ": lower edge",
@@ -163,7 +148,24 @@ final class Cover {
                         List.of(
                                 new Reason.Input("sole length", sole.length().orElseThrow(), "mm", "measured"),
                                 new Reason.Input("sole width", sole.width().orElseThrow(), "mm", "measured"),
-                                new Reason.Input("hem reduction", 100 * order.reductions().hem(), "%", "fabric")),
+                                new Reason.Input(
+                                        "hem reduction",
+                                        100 * order.reductions().hem(),
+                                        "%",
+                                        "fabric")),
+                        source),
+                new Reason(
+                        cover.name() + ": heel to instep",
+                        CoverFront.nearest(cover.edge("front edge").line(), Point.ORIGIN),
+                        "heel girth x (1 - hem reduction) / 2, as near as the front curve can be brought: from the"
+                                + " heel's corner to the nearest point of the front edge",
+                        List.of(
+                                new Reason.Input("heel girth", boot.heelGirth(), "mm", "measured"),
+                                new Reason.Input(
+                                        "hem reduction",
+                                        100 * order.reductions().hem(),
+                                        "%",
+                                        "fabric")),
                         source),
                 new Reason(
                         cover.name() + ": upper edge",

@@ -87,7 +87,6 @@ final class HemHeights {
 
     static double ankle(Body body, Fabric fabric, Pattern.Reductions r) {
         return Math.max(
-                LegLine.flat(body, Measure.ANKLE_GIRTH, r),
-                Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric));
+                LegLine.flat(body, Measure.ANKLE_GIRTH, r), Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric));
     }
 }

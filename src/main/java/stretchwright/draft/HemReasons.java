@@ -28,9 +28,7 @@ final class HemReasons {
 
     private static void height(Draft.Order order, String leg, double flat, List<Reason> out) {
         List<Input> inputs = new ArrayList<>();
-        String rule = order.boot()
-                .map(b -> overBoot(order, b, inputs))
-                .orElseGet(() -> onBody(order, inputs));
+        String rule = order.boot().map(b -> overBoot(order, b, inputs)).orElseGet(() -> onBody(order, inputs));
         inputs.add(new Input("along", 100 * order.reductions().along(), "%", "fabric"));
         out.add(new Reason(leg + ": hem height", Grid.snap(flat), "(" + rule + ") x (1 - along)", inputs, SOURCE));
     }

@@ -14,7 +14,8 @@ final class Joins {
         Piece left = legs.get(0);
         Piece right = legs.get(legs.size() - 1);
         Piece band = pieces.get(legs.size());
-        List<Piece> cuffs = pieces.stream().filter(p -> p.name().endsWith("cuff")).toList();
+        List<Piece> cuffs =
+                pieces.stream().filter(p -> p.name().endsWith("cuff")).toList();
         List<Seam> seams = new ArrayList<>();
         for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
             String edge = rise == Seam.Role.FRONT_RISE ? "front crotch" : "back crotch";

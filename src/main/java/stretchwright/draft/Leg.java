@@ -128,7 +128,8 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
             out.add(new Level(Level.Name.BOOT_TOP, height, widthAt(frontInseam, backInseam, height), name));
         }
         if (!Cover.wanted(order.style())) {
-            out.add(new Level(Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
+            out.add(new Level(
+                    Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
         }
         return out;
     }

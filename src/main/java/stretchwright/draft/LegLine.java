@@ -42,6 +42,9 @@ record LegLine(
     /** A short leg turns within this share of its length at most, so that a body line is left (same). */
     private static final double TURN_SHARE = 0.3;
 
+    /** And within this share of the way up to the next level, so that its curve is not squeezed (same). */
+    private static final double CALF_SHARE = 0.5;
+
     /** Nearer to the throat than this, mm, a level would bend the leg sharply; the boot or hem wins (same). */
     private static final double CLOSEST = 20;
 
@@ -58,8 +61,7 @@ record LegLine(
             return onLeg(body, fabric, style, r, onBody, HemHeights.onBody(body, style.leg()));
         }
         if (!style.lower().outsideBoot()) {
-            double height =
-                    HemHeights.overBoot(body, boot.get(), style.lower().hem());
+            double height = HemHeights.overBoot(body, boot.get(), style.lower().hem());
             return onLeg(body, fabric, style, r, onBody, height);
         }
         return overBoot(body, fabric, boot.get(), style, r, onBody);
@@ -98,9 +100,8 @@ record LegLine(
                 ? new Node(top, HemHeights.widthAtTop(boot, body, fabric, r), Level.Name.BOOT_TOP)
                 : new Node(ankle, HemHeights.ankle(body, fabric, r), Level.Name.ANKLE);
         double covered = narrow.height() - hem;
-        OptionalDouble bootTop = top >= ankle && top > end + SHORTEST_MARK
-                ? OptionalDouble.of(top)
-                : OptionalDouble.empty();
+        OptionalDouble bootTop =
+                top >= ankle && top > end + SHORTEST_MARK ? OptionalDouble.of(top) : OptionalDouble.empty();
         if (narrow.height() - end < SHORTEST_FLARE) {
             return assemble(onBody, flare, Optional.empty(), hem, covered, bootTop);
         }
@@ -117,19 +118,23 @@ record LegLine(
     }
 
     private static LegLine assemble(
-            List<Node> body,
-            Node narrow,
-            Optional<Node> flare,
-            double hem,
-            double covered,
-            OptionalDouble bootTop) {
+            List<Node> body, Node narrow, Optional<Node> flare, double hem, double covered, OptionalDouble bootTop) {
         boolean boot = flare.isPresent() && narrow.level() == Level.Name.BOOT_TOP;
-        double turn =
-                boot ? TONGUE : Math.min(ANKLE_TURN, TURN_SHARE * (body.get(0).height() - narrow.height()));
+        double turn = boot ? TONGUE : turn(body, narrow.height());
         double throat = narrow.height() + turn;
         List<Node> leg = new ArrayList<>(
                 body.stream().filter(n -> n.height() > throat + CLOSEST).toList());
         leg.add(new Node(throat, narrow.width(), null));
         return new LegLine(leg, narrow, flare, hem, turn, covered, bootTop);
+    }
+
+    /** A leg's end without a boot's tongue: shorter on a short leg, and where the calf is near. */
+    private static double turn(List<Node> body, double end) {
+        double room = body.stream()
+                .mapToDouble(n -> n.height() - end)
+                .filter(h -> h > 2 * CLOSEST)
+                .min()
+                .orElse(ANKLE_TURN);
+        return Math.min(ANKLE_TURN, Math.min(TURN_SHARE * (body.get(0).height() - end), CALF_SHARE * room));
     }
 }

@@ -22,7 +22,11 @@ final class LengthPlan {
         levels.stream().filter(l -> l.name() == Level.Name.HEM).forEach(hem -> {
             Body body = hem.leg().isEmpty()
                     ? order.body()
-                    : order.body().leg(hem.leg().equals("left") ? stretchwright.body.Side.LEFT : stretchwright.body.Side.RIGHT);
+                    : order.body()
+                            .leg(
+                                    hem.leg().equals("left")
+                                            ? stretchwright.body.Side.LEFT
+                                            : stretchwright.body.Side.RIGHT);
             plan(order.on(body), hem, out);
         });
         return out;
@@ -49,7 +53,9 @@ final class LengthPlan {
                 "length standing + 0.40 x 200 / 365 x knee girth: the front of the knee in a squat, after Kirk and"
                         + " Ibrahim 1966 (from memory); estimated, measure it on the wearer",
                 List.of(stands, HemReasons.measure(order, Measure.KNEE_GIRTH)));
-        order.boot().filter(b -> order.style().lower().outsideBoot()).ifPresent(b -> inBoot(order, b, leg, standing, out));
+        order.boot()
+                .filter(b -> order.style().lower().outsideBoot())
+                .ifPresent(b -> inBoot(order, b, leg, standing, out));
         double growth = order.style().lower().growth();
         if (growth > 0) {
             add(
@@ -74,7 +80,11 @@ final class LengthPlan {
                 List.of(
                         new Input("length standing", standing, "mm", leg + "length standing"),
                         HemReasons.measure(order, Measure.ANKLE_BONE_HEIGHT),
-                        new Input("ankle to top", boot.ankleToTop(), "mm", boot.topEstimated() ? "estimated" : "measured")));
+                        new Input(
+                                "ankle to top",
+                                boot.ankleToTop(),
+                                "mm",
+                                boot.topEstimated() ? "estimated" : "measured")));
     }
 
     private static void add(List<Reason> out, String dimension, double mm, String rule, List<Input> inputs) {

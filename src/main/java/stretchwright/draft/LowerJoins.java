@@ -58,15 +58,18 @@ final class LowerJoins {
                     Joins.side(strap, "lower edge"),
                     Joins.side(strap, "upper edge")));
             double width = strap.edge("right end").length() / 2;
-            Joins.each(legs, "leg", (leg, which, times) -> seams.add(new Seam(
-                    Seam.Role.STRAP_ENDS,
-                    which + "strap ends",
-                    List.of(
-                            new Seam.Side(leg.name(), "hem", width),
-                            new Seam.Side(strap.name(), "right end", width)),
-                    0,
-                    strap.edge("right end").allowance(),
-                    2 * times)));
+            Joins.each(
+                    legs,
+                    "leg",
+                    (leg, which, times) -> seams.add(new Seam(
+                            Seam.Role.STRAP_ENDS,
+                            which + "strap ends",
+                            List.of(
+                                    new Seam.Side(leg.name(), "hem", width),
+                                    new Seam.Side(strap.name(), "right end", width)),
+                            0,
+                            strap.edge("right end").allowance(),
+                            2 * times)));
         });
         return seams;
     }

@@ -24,7 +24,10 @@ record LowerParts(Draft.Order order, List<Piece> pieces, List<Notion> notions, L
         }
         Optional<Piece> cloth = Strap.ofCloth(order.style()) ? Optional.of(Strap.piece(order)) : Optional.empty();
         cloth.ifPresent(pieces::add);
-        Piece end = soFar.stream().filter(p -> p.name().endsWith("cuff")).findFirst().orElse(legPieces.get(0));
+        Piece end = soFar.stream()
+                .filter(p -> p.name().endsWith("cuff"))
+                .findFirst()
+                .orElse(legPieces.get(0));
         Optional<Notion> elastic = Strap.elastic(order, end);
         elastic.ifPresent(notions::add);
         reasons.addAll(Strap.reasons(order, cloth, elastic));

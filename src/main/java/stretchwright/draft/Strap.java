@@ -83,7 +83,8 @@ final class Strap {
                     List.of(
                             new Reason.Input(
                                     "hem height",
-                                    HemHeights.onBody(order.body(), order.style().leg()),
+                                    HemHeights.onBody(
+                                            order.body(), order.style().leg()),
                                     "mm",
                                     origin(order, Measure.ANKLE_HEIGHT)),
                             new Reason.Input(
@@ -93,7 +94,8 @@ final class Strap {
                                     origin(order, Measure.FOOT_LENGTH))),
                     "docs/maths/draft.md, straps; common practice, no source"));
         }
-        return elastic.map(e -> List.of(underBoot(order.boot().orElseThrow(), e))).orElse(List.of());
+        return elastic.map(e -> List.of(underBoot(order.boot().orElseThrow(), e)))
+                .orElse(List.of());
     }
 
     private static Reason underBoot(Boot boot, Notion elastic) {
@@ -103,7 +105,8 @@ final class Strap {
                 "(2 x (ankle to sole - ankle to hem) + arch width) x 0.90 + 2 x 30: down both sides, under the arch, a"
                         + " tenth shorter so that it holds, and the ends turned for hook tape or snaps",
                 List.of(
-                        new Reason.Input("ankle to sole", boot.sole().ankleToSole().orElseThrow(), "mm", "measured"),
+                        new Reason.Input(
+                                "ankle to sole", boot.sole().ankleToSole().orElseThrow(), "mm", "measured"),
                         new Reason.Input("ankle to hem", boot.ankleToHem(), "mm", "measured"),
                         new Reason.Input("arch width", boot.sole().arch().orElseThrow(), "mm", "measured")),
                 "docs/maths/draft.md, straps; common practice, no source");

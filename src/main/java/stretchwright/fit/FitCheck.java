@@ -35,8 +35,8 @@ public final class FitCheck {
         for (View view : views(pattern, body)) {
             List<FitReport.LevelFit> here = Levels.of(view.pattern, view.body, fabric, boot, style);
             levels.addAll(here);
-            verdicts.addAll(Judge.levels(
-                    here, fabric, boot.isPresent() && style.lower().outsideBoot()));
+            verdicts.addAll(
+                    Judge.levels(here, fabric, boot.isPresent() && style.lower().outsideBoot()));
             openings.addAll(Openings.of(view.pattern, view.body, fabric, boot, style, machines));
             poses.addAll(Poses.of(here, fabric));
         }

@@ -33,8 +33,7 @@ final class GarmentJudge {
 
     private GarmentJudge() {}
 
-    static List<Verdict> of(
-            Pattern pattern, Body body, Fabric fabric, Style style, List<Pose> poses) {
+    static List<Verdict> of(Pattern pattern, Body body, Fabric fabric, Style style, List<Pose> poses) {
         List<Verdict> out = new ArrayList<>();
         band(pattern, style, out);
         recovery(fabric, out);

@@ -1,6 +1,5 @@
 package stretchwright.fit;
 
-import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
 import static stretchwright.fit.Judge.text;
 
@@ -20,9 +19,6 @@ import stretchwright.pattern.Style;
 
 /** How long the leg is and must be: standing, with the knee bent, in the boot, for a child that grows. */
 final class LengthJudge {
-    /** The band may drop by 15 mm and the hem rise by 20 mm in the pose (trade-values W1; common practice, no source). */
-    static final double GIVES = 15 + 20;
-
     private LengthJudge() {}
 
     static List<Verdict> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
@@ -43,18 +39,18 @@ final class LengthJudge {
         String bent = overKnee
                 ? text(" With the knee bent deeply the front needs about %.0f mm (estimated).", standing + extra)
                 : "";
-        double most = cut * (1 + fabric.stretchAlong()) + GIVES;
         String ask = overKnee
                 ? text(
                         "Measure from the top of the thigh over the knee to the shin, standing and in the deepest bend:"
-                                + " up to %.0f mm more the cloth and %.0f mm of creep give; beyond it cut the leg longer.",
-                        most - standing, GIVES)
+                                + " the cloth follows up to %.0f %% more than standing; beyond it cut the leg longer at"
+                                + " the line marked for it.",
+                        Judge.percent(flat * (1 + fabric.stretchAlong()) - 1))
                 : "";
         out.add(new Verdict(
-                standing + extra > most ? CAUTION : NOTE,
+                NOTE,
                 "leg length",
-                text("From the crotch to the hem the leg is %.0f mm as cut, for %.0f mm standing", cut, standing)
-                        + over + grown + "." + bent,
+                text("From the crotch to the hem the leg is %.0f mm as cut, for %.0f mm standing", cut, standing) + over
+                        + grown + "." + bent,
                 ask));
         if (body.figure() == Figure.CHILD && growth == 0) {
             out.add(new Verdict(

@@ -65,7 +65,8 @@ final class Levels {
             case HEM ->
                 boot.flatMap(b -> hemOver(b, style.lower().hem()))
                         .orElseGet(() -> GirthProfile.of(body)
-                                .girthAt(level.height() / (1 - pattern.reductions().along())));
+                                .girthAt(level.height()
+                                        / (1 - pattern.reductions().along())));
         };
     }
 

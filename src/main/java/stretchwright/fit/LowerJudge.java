@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
-import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Edge;
@@ -102,7 +101,8 @@ final class LowerJudge {
         double edge = Double.POSITIVE_INFINITY;
         for (Piece leg : pattern.legs()) {
             Edge hem = leg.edge("hem");
-            double y = hem.line().points().stream().mapToDouble(p -> p.y()).min().orElseThrow();
+            double y =
+                    hem.line().points().stream().mapToDouble(p -> p.y()).min().orElseThrow();
             edge = Math.min(edge, y - style.cuffHeight().orElse(0));
         }
         return Math.min(least, edge) / flat;

@@ -41,7 +41,8 @@ final class Openings {
             hem = Math.min(hem, narrowest(pattern));
         }
         out.add(opening(HEM, hem, heel, Math.min(cloth, hemSeam)));
-        boolean rolled = boot.isPresent() && !boot.get().overLaced() && style.lower().outsideBoot();
+        boolean rolled =
+                boot.isPresent() && !boot.get().overLaced() && style.lower().outsideBoot();
         double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
         out.add(opening(LEG, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
         return out;
@@ -54,9 +55,8 @@ final class Openings {
      */
     private static double widestOver(Boot boot, Body body, LowerEnd.Hem hem) {
         if (boot.overLaced()) {
-            double plate = hem == LowerEnd.Hem.WHOLE_BOOT
-                    ? 2 * boot.sole().plate().orElse(0)
-                    : 0;
+            double plate =
+                    hem == LowerEnd.Hem.WHOLE_BOOT ? 2 * boot.sole().plate().orElse(0) : 0;
             return Math.max(boot.widestOverLaced(), plate);
         }
         return hem == LowerEnd.Hem.TO_COLLAR

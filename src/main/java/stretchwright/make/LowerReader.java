@@ -51,8 +51,7 @@ final class LowerReader {
         if (s.has("hem") && !overBoot()) {
             s.add(
                     "hem",
-                    "\"" + hem.word() + "\" is a place on a boot, and the leg is \"" + StyleReader.legWord(leg)
-                            + "\".",
+                    "\"" + hem.word() + "\" is a place on a boot, and the leg is \"" + StyleReader.legWord(leg) + "\".",
                     "Choose leg: over boot, or leave hem out.");
         }
         boolean sole = boot.map(b -> b.sole().coverable()).orElse(true);
@@ -103,7 +102,9 @@ final class LowerReader {
         }
         boot.ifPresent(b -> {
             Boot.Sole sole = b.sole();
-            if (sole.ankleToSole().isEmpty() || sole.arch().isEmpty() || sole.gap().isEmpty()) {
+            if (sole.ankleToSole().isEmpty()
+                    || sole.arch().isEmpty()
+                    || sole.gap().isEmpty()) {
                 strap.add(
                         "",
                         "cannot be placed: where the mounts under the boot leave room for it was not measured.",
@@ -116,13 +117,12 @@ final class LowerReader {
         if (cuff.isEmpty() || !overBoot()) {
             return;
         }
-        String why =
-                switch (hem) {
-                    case INSIDE_BOOT -> "would press inside the boot, where the hem is to end";
-                    case OVER_HEEL -> "is straight, and the hem \"over the heel\" slopes";
-                    case WHOLE_BOOT -> "would close the hem \"whole boot\", which stays open for blade or plate";
-                    case TO_COLLAR, OVER_LACES -> "";
-                };
+        String why = switch (hem) {
+            case INSIDE_BOOT -> "would press inside the boot, where the hem is to end";
+            case OVER_HEEL -> "is straight, and the hem \"over the heel\" slopes";
+            case WHOLE_BOOT -> "would close the hem \"whole boot\", which stays open for blade or plate";
+            case TO_COLLAR, OVER_LACES -> "";
+        };
         if (!why.isEmpty()) {
             s.add("cuff", why + ".", "Leave the cuff out, or choose hem: over the laces or to the collar.");
         }

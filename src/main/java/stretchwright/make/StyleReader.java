@@ -22,8 +22,19 @@ import stretchwright.pattern.TopEnd;
  * takes the usual value named in docs/formats.md.
  */
 final class StyleReader {
-    private static final List<String> KEYS =
-            List.of("leg", "rise", "side seam", "waistband", "hem", "hem drop", "cuff", "strap", "growth", "hold", "seam allowance", "lay");
+    private static final List<String> KEYS = List.of(
+            "leg",
+            "rise",
+            "side seam",
+            "waistband",
+            "hem",
+            "hem drop",
+            "cuff",
+            "strap",
+            "growth",
+            "hold",
+            "seam allowance",
+            "lay");
     private static final List<String> LEGS = List.of("over boot", "ankle", "stirrup", "calf", "knee", "short");
     private static final Map<String, List<Seam.Role>> SEAMS = seams();
 

@@ -11,8 +11,7 @@ import java.util.OptionalDouble;
  * @param hemDrop how much lower the hem is behind than in front, mm; 0 for a level hem
  * @param growth length kept in the turned hem, to be let down later, mm
  */
-public record LowerEnd(
-        Hem hem, OptionalDouble cuffHeight, OptionalDouble strapWidth, double hemDrop, double growth) {
+public record LowerEnd(Hem hem, OptionalDouble cuffHeight, OptionalDouble strapWidth, double hemDrop, double growth) {
     /** Where on the boot the lower edge sits. */
     public enum Hem {
         /** Thin as a sock, worn inside the boot's shell. */

@@ -98,9 +98,11 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 hem.length(),
                 Pace.ringSeam(tool.stitch(), hem.length(), hem.times()),
                 Set.of(LegSteps.SIDE, LegSteps.INSEAMS, LowerSteps.COVER_JOIN),
-                "Now that the inner leg is closed, turn " + Words.allowance(hem.first())
+                "Now that " + (elastic.isEmpty() ? "the inner leg is" : "the covers are") + " closed, turn "
+                        + Words.allowance(hem.first())
                         + " of the lower edge to the inside, all round. " + sloping(hem) + elastic + how
-                        + " Overlap the ends by 20 mm at the inseam, so that no seam end lies open."
+                        + " Overlap the ends by 20 mm at " + (elastic.isEmpty() ? "the inseam" : "the back seam")
+                        + ", so that no seam end lies open."
                         + pinsOut(tool) + Words.limitAround(tool, fabric),
                 "The raw edge is caught all round, the hem lies without waves and still passes the heel.");
     }

@@ -87,7 +87,7 @@ record LowerSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private Step ends(SeamGroup seams) {
-        Tool tool = kit.hem();
+        Tool tool = kit.tack();
         return Step.sewn(
                 STRAP_ENDS,
                 tool,
@@ -104,7 +104,7 @@ record LowerSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private Step elastic(Notion strap) {
-        Tool tool = kit.seam().hasKnife() ? kit.hem() : kit.seam();
+        Tool tool = kit.tack();
         double sewn = 2.0 * strap.count() * 2 * strap.width();
         return Step.sewn(
                 STRAP_ENDS,
@@ -115,7 +115,8 @@ record LowerSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Pace.flatSeam(tool.stitch(), sewn, 2 * strap.count()) + Pace.tenths(2 * strap.count() * TURN),
                 Set.of(FinishSteps.HEM, "join the cuffs"),
                 "Cut " + strap.count() + " lengths of firm elastic " + Words.mm(strap.width()) + " wide, "
-                        + Words.mm(strap.cut()) + " long. Turn " + Words.mm(strap.ends()) + " at each end and sew hook tape or"
+                        + Words.mm(strap.cut()) + " long. Turn " + Words.mm(strap.ends())
+                        + " at each end and sew hook tape or"
                         + " snaps through both layers; sew the other halves to the inside of the lower edge, at the inseam"
                         + " and at the notch \"centre\" opposite. Sew every end across twice, close together.",
                 "The strap comes off with one hand, nothing hangs when it is closed, and it lies in the gap between the"
