@@ -53,11 +53,14 @@ final class LengthJudge {
                         + grown + "." + bent,
                 ask));
         if (body.figure() == Figure.CHILD && growth == 0) {
-            out.add(new Verdict(
-                    NOTE,
-                    "leg length",
-                    "The wearer is a child and grows; no length is kept for it.",
-                    "With a plain level hem \"growth\" keeps some in the turned hem, such as growth: 20 mm."));
+            out.add(
+                    new Verdict(
+                            NOTE,
+                            "leg length",
+                            "The wearer is a child and grows; no length is kept for it.",
+                            style.lower().cuffHeight().isPresent() || style.leg() == Style.Leg.STIRRUP
+                                    ? "Measure again before the next pair."
+                                    : "With a plain level hem \"growth\" keeps some in the turned hem, such as growth: 20 mm."));
         }
         return out;
     }

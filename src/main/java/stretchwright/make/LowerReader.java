@@ -48,7 +48,7 @@ final class LowerReader {
 
     private Hem hem() {
         Hem hem = s.choice("hem", List.of(Hem.values()), Hem::word).orElse(Hem.OVER_LACES);
-        if (s.has("hem") && !overBoot()) {
+        if (hem != Hem.OVER_LACES && !overBoot()) {
             s.add(
                     "hem",
                     "\"" + hem.word() + "\" is a place on a boot, and the leg is \"" + StyleReader.legWord(leg) + "\".",
@@ -114,6 +114,12 @@ final class LowerReader {
     }
 
     private void cuffFits(Hem hem, OptionalDouble cuff) {
+        if (cuff.isPresent() && leg == Style.Leg.STIRRUP) {
+            s.add(
+                    "cuff",
+                    "cannot hold the strap of leg \"stirrup\", which is sewn to a turned hem.",
+                    "Leave the cuff out, or choose leg: ankle.");
+        }
         if (cuff.isEmpty() || !overBoot()) {
             return;
         }

@@ -25,6 +25,9 @@ class ExamplesTest {
             "ankle-length.yaml", 0,
             "evening-practice.yaml", 0,
             "hockey-boots.yaml", 0,
+            "over-the-heel.yaml", 0,
+            "stirrup.yaml", 0,
+            "whole-boot.yaml", 0,
             "roller-child.yaml", 0,
             "too-little-stretch.yaml", 3,
             "two-different-legs.yaml", 0);

@@ -152,7 +152,7 @@ class MakeReadTest {
                 "usable width: 147 | usable width: 14.7 m | fabric.usable width | out of range",
                 "hem girth: 38.5 | hem girth: 48.5 | boot.hem girth | longer than the heel girth",
                 "dressing: leg first | dressing: boot first | boot.dressing | Choose: leg first, over the laced boot",
-                "leg: over boot | leg: stirrup | style.leg | does not draft \"stirrup\" yet. It drafts: over boot, ankle, calf, knee, short",
+                "leg: over boot | leg: stirrup | style.cuff | cannot hold the strap of leg \"stirrup\"",
                 "leg: over boot | leg: trailing | style.leg | Choose: over boot, ankle",
                 "side seam: none | side seam: shaped | style.side seam | does not draft \"shaped\" yet",
                 "shape: straight | shape: contoured | style.waistband.shape | does not draft \"contoured\" yet",
@@ -196,7 +196,7 @@ class MakeReadTest {
                 .replace("hip girth: 96.1", "hip girth: -1")
                 .replace("A4", "papyrus")
                 .replace("waist girth: 74.2", "waist girth: 201")
-                .replace("leg: over boot", "leg: stirrup");
+                .replace("leg: over boot", "leg: trailing");
         assertThat(findings(text))
                 .extracting(Finding::key)
                 .containsExactlyInAnyOrder(
