@@ -42,7 +42,7 @@ public final class FitCheck {
         }
         List<FitReport.Opening> tightest = most(openings, FitReport.Opening::opening, FitReport.Opening::needed);
         List<FitReport.Pose> hardest = most(poses, p -> p.pose() + p.region() + p.direction(), FitReport.Pose::needed);
-        verdicts.addAll(Judge.openings(tightest, fabric, LowerJudge.orElse(boot)));
+        verdicts.addAll(Judge.openings(tightest, fabric, LowerJudge.orElse(boot, pattern, tightest)));
         verdicts.addAll(Judge.poses(hardest));
         verdicts.addAll(GarmentJudge.of(pattern, body, fabric, style, hardest));
         verdicts.addAll(LowerJudge.of(pattern, body, boot, style));

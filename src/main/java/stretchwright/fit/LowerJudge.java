@@ -6,12 +6,14 @@ import static stretchwright.fit.FitReport.Severity.STOP;
 import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.boot.Boot;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
@@ -53,11 +55,40 @@ final class LowerJudge {
     }
 
     /** What else can be done where a hem cannot pass the laced boot by stretch. */
-    static String orElse(Optional<Boot> boot) {
-        return boot.filter(Boot::overLaced)
-                .map(b -> " Or put the legs on first and roll them down (boot.dressing: leg first), or have the lower"
-                        + " leg open by a zip, hook tape or a wrap, from the hem to above the boot's top.")
+    static String orElse(Optional<Boot> boot, Pattern pattern, List<FitReport.Opening> openings) {
+        if (boot.isEmpty() || !boot.get().overLaced()) {
+            return "";
+        }
+        String upTo = openings.stream()
+                .filter(o -> o.opening().equals(Openings.HEM))
+                .findFirst()
+                .map(o -> openUpTo(pattern, o.mustPass() / (1 + Judge.EASY_SHARE * o.allowed())))
                 .orElse("");
+        return " Or put the legs on first and roll them down (boot.dressing: leg first), or have the leg open by a zip,"
+                + " hook tape or a wrap" + upTo + ".";
+    }
+
+    /** Up to where the leg is wide enough for the boot: the tube above an opening has to pass it as well. */
+    private static String openUpTo(Pattern pattern, double wide) {
+        List<Level> legs = pattern.levels().stream()
+                .filter(l -> !l.name().wholeBody())
+                .sorted(Comparator.comparingDouble(l -> -l.height()))
+                .toList();
+        double hem = legs.get(legs.size() - 1).height();
+        for (int i = 0; i < legs.size(); i++) {
+            if (legs.get(i).width() < wide) {
+                if (i == 0) {
+                    break;
+                }
+                Level above = legs.get(i - 1);
+                Level below = legs.get(i);
+                double share = (wide - below.width()) / (above.width() - below.width());
+                double height = below.height() + Math.min(1, share) * (above.height() - below.height());
+                double flat = 1 - pattern.reductions().along();
+                return text(" from the hem %.0f mm up, where it is %.0f mm wide", (height - hem) / flat, wide);
+            }
+        }
+        return " all the way up";
     }
 
     private static void over(Pattern pattern, Body body, Boot boot, Style style, List<Verdict> out) {
@@ -94,7 +125,7 @@ final class LowerJudge {
     private static double lowest(Pattern pattern, Style style) {
         double flat = 1 - pattern.reductions().along();
         double least = pattern.levels().stream()
-                .filter(l -> l.name() == stretchwright.pattern.Level.Name.HEM)
+                .filter(l -> l.name() == Level.Name.HEM)
                 .mapToDouble(l -> l.height())
                 .min()
                 .orElseThrow();
