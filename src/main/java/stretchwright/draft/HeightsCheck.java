@@ -66,10 +66,16 @@ final class HeightsCheck {
         }
         double end = line.flare().orElse(line.narrow()).height();
         if (end > all.get(all.size() - 1).height()) {
+            Node lowest = all.get(all.size() - 2);
             findings.add(
                     "style.cuff.height",
-                    "the cuff is taller than the part of the leg below the calf.",
-                    "Choose a lower cuff.");
+                    String.format(
+                            Locale.ROOT,
+                            "a cuff of %.0f mm is too tall for the %.0f mm of leg between the %s and the hem.",
+                            order.style().cuffHeight().orElse(0),
+                            (lowest.height() - line.hemHeight()) / flat,
+                            word(lowest.level())),
+                    "Choose a lower cuff, or set the hem lower.");
             return false;
         }
         return true;

@@ -38,7 +38,7 @@ final class Openings {
                 .orElseGet(() -> widestBelow(body, style));
         double hem = width(pattern, Level.Name.HEM);
         if (boot.isPresent() && boot.get().overLaced() && style.lower().outsideBoot()) {
-            hem = Math.min(hem, narrowest(pattern));
+            hem = Math.min(hem, narrowestAtAll(pattern));
         }
         out.add(opening(HEM, hem, heel, Math.min(cloth, hemSeam)));
         boolean rolled =
@@ -82,6 +82,15 @@ final class Openings {
     private static double narrowestDownToCalf(Pattern pattern) {
         return pattern.levels().stream()
                 .filter(l -> !l.name().wholeBody() && l.name().compareTo(Level.Name.CALF) <= 0)
+                .mapToDouble(Level::width)
+                .min()
+                .orElseThrow();
+    }
+
+    /** Pulled over the laced boot all of the leg passes it, from the crotch to the hem. */
+    private static double narrowestAtAll(Pattern pattern) {
+        return pattern.levels().stream()
+                .filter(l -> !l.name().wholeBody())
                 .mapToDouble(Level::width)
                 .min()
                 .orElseThrow();

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,6 +42,7 @@ class HemStylesTest {
         return Make.run(Make.read("hem.yaml", text.getBytes(StandardCharsets.UTF_8)), line -> {});
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
