@@ -103,6 +103,13 @@ final class Bands {
         return Piece.of(name, cut, false, false, edges, grain(edges), notches, List.of(fold(edges)));
     }
 
+    /** A strip cut twice, to be folded along its length; its ends are caught inside the hem. */
+    static Piece strap(double length, double width, double lap, Style style) {
+        List<Edge> edges =
+                rectangle(length, 2 * width, style.allowance(Seam.Role.STRAP_EDGES), "right end", lap, "left end", lap);
+        return Piece.of("strap", 2, false, false, edges, grain(edges), List.of(), List.of(fold(edges)));
+    }
+
     private static List<Edge> rectangle(
             double width,
             double height,

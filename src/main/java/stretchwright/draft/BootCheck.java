@@ -9,7 +9,10 @@ import stretchwright.ground.Findings;
 
 /** Whether the foot of this body fits into this boot: a boot smaller than what is inside it was measured wrongly. */
 final class BootCheck {
-    /** The tape round a soft boot may sit a little tighter than round the foot, mm (common practice, no source). */
+    /**
+     * The tape round a soft boot may sit a little tighter than round the foot, mm (common practice, no source:
+     * docs/maths/draft.md, hems).
+     */
     private static final double TAPE_ROOM = 10;
 
     private BootCheck() {}
@@ -22,6 +25,7 @@ final class BootCheck {
 
     private static boolean holds(String key, double girth, Measure inside, Body body, Findings findings) {
         Value value = body.value(inside);
+        // two spreads: of an estimate one in forty lies farther off
         double room = TAPE_ROOM + (body.isGiven(inside) ? 0 : 2 * value.spread());
         if (girth >= value.mm() - room) {
             return true;

@@ -11,6 +11,7 @@ import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -27,10 +28,11 @@ public final class Draft {
     public static Optional<Pattern> of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Findings findings) {
         Pattern.Reductions r = Reducing.of(fabric, style.hold(), body.seated());
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
-        if (worn.isPresent() && !BootCheck.pass(worn.get(), body, findings)) {
+        Order order = new Order(body, fabric, worn, style, r);
+        if (worn.isPresent()
+                && !(BootCheck.pass(worn.get(), body, findings) && LowerCheck.pass(worn.get(), order, findings))) {
             return Optional.empty();
         }
-        Order order = new Order(body, fabric, worn, style, r);
         if (!BandCheck.pass(order, findings)) {
             return Optional.empty();
         }
@@ -69,6 +71,8 @@ public final class Draft {
         List<Piece> pieces = new ArrayList<>(legPieces);
         pieces.addAll(finish.pieces());
         style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(legPieces, h, style)));
+        LowerParts lower = LowerParts.of(order, legs, legPieces, pieces);
+        pieces.addAll(lower.pieces());
         List<Level> levels = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
         levels.add(new Level(
@@ -78,14 +82,18 @@ public final class Draft {
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
+            lower.hem(i, names.get(i)).ifPresent(levels::add);
             reasons.addAll(LegReasons.of(legs.get(i), legPieces.get(i), frame, below));
         }
         reasons.addAll(finish.reasons());
         for (int i = 0; i < legs.size(); i++) {
             reasons.addAll(Darts.reasons(legs.get(i), legPieces.get(i)));
         }
-        return new Pattern(
-                pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons, finish.notions());
+        reasons.addAll(lower.reasons());
+        reasons.addAll(LengthPlan.reasons(order, levels));
+        List<Notion> notions = new ArrayList<>(finish.notions());
+        notions.addAll(lower.notions());
+        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons, notions);
     }
 
     /** What a leg is drafted from. */

@@ -11,6 +11,7 @@ import stretchwright.pattern.Level;
 
 /** Whether the levels of the leg leave each other room; says which two are at odds where they do not. */
 final class HeightsCheck {
+    /** Levels nearer than this, mm, were measured wrongly: no two of them lie so close on a leg (docs/maths/draft.md). */
     private static final double ROOM = 15;
 
     private HeightsCheck() {}
@@ -65,10 +66,16 @@ final class HeightsCheck {
         }
         double end = line.flare().orElse(line.narrow()).height();
         if (end > all.get(all.size() - 1).height()) {
+            Node lowest = all.get(all.size() - 2);
             findings.add(
                     "style.cuff.height",
-                    "the cuff is taller than the part of the leg below the calf.",
-                    "Choose a lower cuff.");
+                    String.format(
+                            Locale.ROOT,
+                            "a cuff of %.0f mm is too tall for the %.0f mm of leg between the %s and the hem.",
+                            order.style().cuffHeight().orElse(0),
+                            (lowest.height() - line.hemHeight()) / flat,
+                            word(lowest.level())),
+                    "Choose a lower cuff, or set the hem lower.");
             return false;
         }
         return true;

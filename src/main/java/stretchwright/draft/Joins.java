@@ -33,6 +33,11 @@ final class Joins {
                         side(leg, "front inseam"),
                         side(leg, "back inseam"))));
         seams.addAll(BandJoins.of(pieces, legs, style));
+        if (Cover.wanted(style)) {
+            seams.addAll(LowerJoins.covers(pieces, legs, style));
+            return seams;
+        }
+        seams.addAll(LowerJoins.straps(pieces, legs, style));
         if (cuffs.isEmpty()) {
             each(
                     legs,
@@ -69,12 +74,12 @@ final class Joins {
         return seams;
     }
 
-    private interface ForEach {
+    interface ForEach {
         void add(Piece piece, String which, int times);
     }
 
     /** One piece that is cut twice gives a seam that is sewn twice; a left and a right one give a seam each. */
-    private static void each(List<Piece> pieces, String noun, ForEach action) {
+    static void each(List<Piece> pieces, String noun, ForEach action) {
         for (Piece piece : pieces) {
             action.add(piece, piece.name().replace(noun, ""), piece.cut());
         }

@@ -135,7 +135,14 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
                 out.add(new Level(node.level(), node.height(), widthAt(frontInseam, backInseam, node.height()), name));
             }
         }
-        out.add(new Level(Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
+        if (line.narrow().level() != Level.Name.BOOT_TOP && line.bootTop().isPresent()) {
+            double height = line.bootTop().getAsDouble();
+            out.add(new Level(Level.Name.BOOT_TOP, height, widthAt(frontInseam, backInseam, height), name));
+        }
+        if (!Cover.wanted(order.style())) {
+            out.add(new Level(
+                    Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
+        }
         return out;
     }
 

@@ -3,8 +3,8 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stretchwright.body.Body;
-import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
@@ -17,66 +17,95 @@ import stretchwright.pattern.Style;
  *
  * <p>Above the {@code throat} the leg follows the body; at the {@code narrow} it runs straight down; below, over a
  * boot, it flares to the hem. A level that lies inside the boot is left out.
+ *
+ * @param hemHeight of the finished edge on the flat piece, at the inseam
+ * @param bootTop of the boot's top edge on the flat piece, where the leg lies over it
+ * @param bootCovered from the narrow down to the finished edge
  */
-record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeight, double turn, double bootCovered) {
+record LegLine(
+        List<Node> leg,
+        Node narrow,
+        Optional<Node> flare,
+        double hemHeight,
+        double turn,
+        double bootCovered,
+        OptionalDouble bootTop) {
     /**
-     * Above a boot's collar its tongue and padding stand about this much over it: there the leg turns from the body's
-     * line to the boot's (common practice, no source).
+     * Above a boot's collar its tongue and padding stand about this much over it, mm: there the leg turns from the
+     * body's line to the boot's (common practice, no source: docs/maths/draft.md, the leg).
      */
     static final double TONGUE = 28;
 
-    /** Above an ankle hem the leg turns within this height from the calf's line to straight down. */
+    /** Above an ankle hem the leg turns within this height, mm, from the calf's line to straight down (same). */
     static final double ANKLE_TURN = 70;
 
-    /** A short leg turns within this share of its length at most. */
+    /** A short leg turns within this share of its length at most, so that a body line is left (same). */
     private static final double TURN_SHARE = 0.3;
 
-    /** A hem on the fullest part of the calf would climb off it; one on the kneecap would rub (common practice, no source). */
-    private static final double BELOW_CALF = 40;
+    /** And within this share of the way up to the next level, so that its curve is not squeezed (same). */
+    private static final double CALF_SHARE = 0.5;
 
-    private static final double ABOVE_KNEE = 60;
-
-    /** Nearer than this a level would bend the leg sharply; the boot or hem wins. */
+    /** Nearer to the throat than this, mm, a level would bend the leg sharply; the boot or hem wins (same). */
     private static final double CLOSEST = 20;
 
-    /** A flare shorter than this is no flare: the leg ends at the boot's top. */
+    /** A flare shorter than this, mm, is no flare: the leg ends at the boot's top (same). */
     static final double SHORTEST_FLARE = 30;
+
+    /** A boot top nearer to the leg's lower edge than this, mm, cannot be marked apart from it (same). */
+    private static final double SHORTEST_MARK = 10;
 
     static LegLine of(
             Body body, Fabric fabric, Optional<Boot> boot, Style style, Pattern.Reductions r, double crotchWidth) {
+        List<Node> onBody = onBody(body, r, crotchWidth);
+        if (boot.isEmpty()) {
+            return onLeg(body, fabric, style, r, onBody, HemHeights.onBody(body, style.leg()));
+        }
+        if (!style.lower().outsideBoot()) {
+            double height = HemHeights.overBoot(body, boot.get(), style.lower().hem());
+            return onLeg(body, fabric, style, r, onBody, height);
+        }
+        return overBoot(body, fabric, boot.get(), style, r, onBody);
+    }
+
+    private static List<Node> onBody(Body body, Pattern.Reductions r, double crotchWidth) {
         double flat = 1 - r.along();
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
         double knee = body.mm(Measure.KNEE_HEIGHT);
-        double cuff = style.cuffHeight().orElse(0);
-        double hemOnBody = hemHeight(body, boot, style.leg());
-        double hem = hemOnBody * flat;
-        double end = hem + cuff;
+        return List.of(
+                new Node(crotch * flat, crotchWidth, Level.Name.CROTCH, body.isHard(Measure.THIGH_GIRTH)),
+                node(body, (crotch + knee) / 2 * flat, Measure.MID_THIGH_GIRTH, Level.Name.MID_THIGH, r),
+                node(body, knee * flat, Measure.KNEE_GIRTH, Level.Name.KNEE, r),
+                node(body, body.mm(Measure.CALF_HEIGHT) * flat, Measure.CALF_GIRTH, Level.Name.CALF, r));
+    }
 
-        List<Node> onBody = new ArrayList<>();
-        onBody.add(new Node(crotch * flat, crotchWidth, Level.Name.CROTCH, body.isHard(Measure.THIGH_GIRTH)));
-        onBody.add(node(body, (crotch + knee) / 2 * flat, Measure.MID_THIGH_GIRTH, Level.Name.MID_THIGH, r));
-        onBody.add(node(body, knee * flat, Measure.KNEE_GIRTH, Level.Name.KNEE, r));
-        onBody.add(node(body, body.mm(Measure.CALF_HEIGHT) * flat, Measure.CALF_GIRTH, Level.Name.CALF, r));
+    private static LegLine onLeg(
+            Body body, Fabric fabric, Style style, Pattern.Reductions r, List<Node> onBody, double height) {
+        double hem = height * (1 - r.along());
+        double width = HemHeights.widthOnBody(body, fabric, r, height, style.leg());
+        Node narrow = new Node(hem + style.cuffHeight().orElse(0), width, Level.Name.HEM);
+        return assemble(onBody, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
+    }
 
-        if (boot.isEmpty()) {
-            double width = style.leg() == Style.Leg.ANKLE
-                    ? ankleWidth(body, fabric, r)
-                    : GirthProfile.of(body).girthAt(hemOnBody) * (1 - r.across());
-            Node narrow = new Node(end, width, Level.Name.HEM);
-            return assemble(onBody, narrow, Optional.empty(), hem, 0);
-        }
-        Boot b = boot.get();
-        Node flare = new Node(end, hemWidth(b, fabric, r), Level.Name.HEM);
-        double top = (body.mm(Measure.ANKLE_BONE_HEIGHT) + b.ankleToTop()) * flat;
+    private static LegLine overBoot(
+            Body body, Fabric fabric, Boot boot, Style style, Pattern.Reductions r, List<Node> onBody) {
+        double flat = 1 - r.along();
+        double hem = HemHeights.overBoot(body, boot, style.lower().hem()) * flat;
+        double end = hem + style.cuffHeight().orElse(0);
+        double edge = HemHeights.widthOverBoot(boot, fabric, r, style.lower().hem());
+        double width = HemLine.across(edge, style.lower().hemDrop());
+        Node flare = new Node(end, width, Level.Name.HEM);
+        double top = HemHeights.bootTop(body, boot) * flat;
         double ankle = body.mm(Measure.ANKLE_HEIGHT) * flat;
         Node narrow = top >= ankle
-                ? new Node(top, bootTopWidth(b, body, fabric, r), Level.Name.BOOT_TOP)
-                : new Node(ankle, ankleWidth(body, fabric, r), Level.Name.ANKLE);
+                ? new Node(top, HemHeights.widthAtTop(boot, body, fabric, r), Level.Name.BOOT_TOP)
+                : new Node(ankle, HemHeights.ankle(body, fabric, r), Level.Name.ANKLE);
         double covered = narrow.height() - hem;
+        OptionalDouble bootTop =
+                top >= ankle && top > end + SHORTEST_MARK ? OptionalDouble.of(top) : OptionalDouble.empty();
         if (narrow.height() - end < SHORTEST_FLARE) {
-            return assemble(onBody, new Node(end, flare.width(), Level.Name.HEM), Optional.empty(), hem, covered);
+            return assemble(onBody, flare, Optional.empty(), hem, covered, bootTop);
         }
-        return assemble(onBody, narrow, Optional.of(flare), hem, covered);
+        return assemble(onBody, narrow, Optional.of(flare), hem, covered, bootTop);
     }
 
     private static Node node(Body body, double height, Measure girth, Level.Name level, Pattern.Reductions r) {
@@ -88,42 +117,24 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
         return body.mm(girth) * (body.isHard(girth) ? 1 : 1 - r.across());
     }
 
-    private static LegLine assemble(List<Node> body, Node narrow, Optional<Node> flare, double hem, double covered) {
+    private static LegLine assemble(
+            List<Node> body, Node narrow, Optional<Node> flare, double hem, double covered, OptionalDouble bootTop) {
         boolean boot = flare.isPresent() && narrow.level() == Level.Name.BOOT_TOP;
-        double turn =
-                boot ? TONGUE : Math.min(ANKLE_TURN, TURN_SHARE * (body.get(0).height() - narrow.height()));
+        double turn = boot ? TONGUE : turn(body, narrow.height());
         double throat = narrow.height() + turn;
         List<Node> leg = new ArrayList<>(
                 body.stream().filter(n -> n.height() > throat + CLOSEST).toList());
         leg.add(new Node(throat, narrow.width(), null));
-        return new LegLine(leg, narrow, flare, hem, turn, covered);
+        return new LegLine(leg, narrow, flare, hem, turn, covered, bootTop);
     }
 
-    /** The hem's height on the wearer, mm above the floor; below 0 where the boot lifts the foot. */
-    private static double hemHeight(Body body, Optional<Boot> boot, Style.Leg leg) {
-        if (boot.isPresent()) {
-            return body.mm(Measure.ANKLE_BONE_HEIGHT) - boot.get().ankleToHem();
-        }
-        return switch (leg) {
-            case OVER_BOOT, ANKLE, STIRRUP -> body.mm(Measure.ANKLE_HEIGHT);
-            case CALF -> body.mm(Measure.CALF_HEIGHT) - BELOW_CALF;
-            case KNEE -> body.mm(Measure.KNEE_HEIGHT) + ABOVE_KNEE;
-            case SHORT -> (body.mm(Measure.CROTCH_HEIGHT) + body.mm(Measure.KNEE_HEIGHT)) / 2;
-        };
-    }
-
-    private static double hemWidth(Boot boot, Fabric fabric, Pattern.Reductions r) {
-        return Math.max(boot.hemGirth() * (1 - r.hem()), Reducing.narrowestFor(boot.heelGirth(), fabric));
-    }
-
-    private static double bootTopWidth(Boot boot, Body body, Fabric fabric, Pattern.Reductions r) {
-        double passes = boot.dressing() == Boot.Dressing.OVER_LACED_BOOT
-                ? Math.max(boot.heelGirth(), boot.topGirth())
-                : Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth());
-        return Math.max(boot.topGirth() * (1 - r.hem()), Reducing.narrowestFor(passes, fabric));
-    }
-
-    private static double ankleWidth(Body body, Fabric fabric, Pattern.Reductions r) {
-        return Math.max(flat(body, Measure.ANKLE_GIRTH, r), Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric));
+    /** A leg's end without a boot's tongue: shorter on a short leg, and where the calf is near. */
+    private static double turn(List<Node> body, double end) {
+        double room = body.stream()
+                .mapToDouble(n -> n.height() - end)
+                .filter(h -> h > 2 * CLOSEST)
+                .min()
+                .orElse(ANKLE_TURN);
+        return Math.min(ANKLE_TURN, Math.min(TURN_SHARE * (body.get(0).height() - end), CALF_SHARE * room));
     }
 }

@@ -7,7 +7,6 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
-import stretchwright.pattern.Level;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
@@ -16,14 +15,14 @@ import stretchwright.pattern.Style;
 
 /** The leg: outline from its curves, notches that meet, grain, level marks. */
 final class LegPiece {
-    /** Turn-up of a plain hem where no allowance was asked for (common practice, no source). */
-    static final double TURN_UP = 20;
-
-    /** The crotch notches sit at this share of the front curve's length from the crotch point. */
+    /** The crotch notches sit at this share of the front curve's length from the crotch point (common practice). */
     private static final double CROTCH_NOTCH_SHARE = 0.35;
 
-    /** A notch nearer to the lower edge than this would disappear in the hem. */
+    /** A notch nearer to the lower edge than this, mm, would disappear in the hem (common practice, no source). */
     private static final double NOTCH_ROOM = 15;
+
+    /** The line to lengthen or shorten at keeps this far from levels and lower edge, mm (common practice). */
+    private static final double CHANGE_ROOM = 40;
 
     private LegPiece() {}
 
@@ -32,10 +31,8 @@ final class LegPiece {
         Path front = leg.front();
         Path back = leg.back();
         Top top = leg.top();
-        Path hem = Path.of(front.end(), back.end());
-        double hemAllowance = style.cuffHeight().isPresent()
-                ? style.allowance(Seam.Role.CUFF_JOIN)
-                : style.allowances().getOrDefault(Seam.Role.HEM, TURN_UP);
+        Path hem = HemLine.between(front.end(), back.end(), style.lower().hemDrop());
+        double hemAllowance = hemAllowance(style);
         List<Edge> edges = List.of(
                 new Edge("hem", hem, hemAllowance),
                 new Edge("back inseam", back.reversed(), style.allowance(Seam.Role.INSEAM)),
@@ -54,14 +51,55 @@ final class LegPiece {
         if (knee > leg.curves().endHeight() + NOTCH_ROOM) {
             level("knee", knee, edges, notches, marks);
         }
-        if (leg.line().narrow().level() == Level.Name.BOOT_TOP) {
-            level("boot top", leg.line().narrow().height(), edges, notches, marks);
-        }
+        leg.line().bootTop().ifPresent(height -> level("boot top", height, edges, notches, marks));
+        footNotches(style, edges.get(0), notches);
+        change(leg, knee, edges, marks);
         double low = leg.curves().endHeight();
         double high = top.hipHeight();
         Grain grain = new Grain(
                 new Point(0, low + 0.2 * (high - low)).onGrid(), new Point(0, low + 0.85 * (high - low)).onGrid());
         return Piece.of(name, cut, mirrored, false, edges, grain, notches, marks);
+    }
+
+    private static double hemAllowance(Style style) {
+        if (style.cuffHeight().isPresent()) {
+            return style.allowance(Seam.Role.CUFF_JOIN);
+        }
+        return Cover.wanted(style) ? style.allowance(Seam.Role.COVER_JOIN) : style.hemAllowance();
+    }
+
+    /** The foot points to the front: instep and heel lie halfway between inseam and side line. */
+    private static void footNotches(Style style, Edge hem, List<Notch> notches) {
+        if (style.lower().hemDrop() == 0 && !Cover.wanted(style)) {
+            return;
+        }
+        double quarter = hem.line().end().x() - hem.line().start().x();
+        double first = alongAt(hem.line(), hem.line().start().x() + quarter / 4);
+        notches.add(notch("instep", hem, first, Notch.Mark.SINGLE));
+        notches.add(notch("heel", hem, hem.length() - first, Notch.Mark.DOUBLE));
+    }
+
+    private static double alongAt(Path line, double x) {
+        double along = 0;
+        List<Point> points = line.points();
+        for (int i = 1; i < points.size(); i++) {
+            Point a = points.get(i - 1);
+            Point b = points.get(i);
+            if (b.x() >= x) {
+                return along + a.distance(b) * (x - a.x()) / (b.x() - a.x());
+            }
+            along += a.distance(b);
+        }
+        return along;
+    }
+
+    /** Where the leg is cut through to be made longer or shorter: midway between knee and what comes below it. */
+    private static void change(Leg leg, double knee, List<Edge> edges, List<Mark> marks) {
+        double below = leg.line().bootTop().orElse(leg.curves().endHeight());
+        double height = (knee + below) / 2;
+        if (knee - height > CHANGE_ROOM) {
+            mark("lengthen or shorten here", height, edges.get(5), edges.get(1), marks);
+        }
     }
 
     private static void crotchNotches(List<Edge> edges, List<Notch> notches) {

@@ -23,12 +23,12 @@ final class Reducing {
 
     static final double MOST_BAND_REDUCTION = 0.10;
 
-    /** Along the leg 0.05 at 45 % stretch and never more than 0.06 (drafting method section 1). */
+    /** Along the leg 0.05 at 45 % stretch and never more than 0.06 (docs/maths/draft.md, reductions). */
     static final double ALONG_PER_STRETCH = 0.0526 / 0.45;
 
     static final double MOST_ALONG_REDUCTION = 0.06;
 
-    /** Along the crotch seam 0.14 at 45 %, at most 0.18, none where the cloth does not give along (section 1). */
+    /** Along the crotch seam 0.14 at 45 %, at most 0.18, none where the cloth does not give along (same). */
     static final double CROTCH_PER_STRETCH = 0.1628 / 0.45;
 
     static final double MOST_CROTCH_REDUCTION = 0.18;

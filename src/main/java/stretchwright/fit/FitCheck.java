@@ -35,15 +35,18 @@ public final class FitCheck {
         for (View view : views(pattern, body)) {
             List<FitReport.LevelFit> here = Levels.of(view.pattern, view.body, fabric, boot, style);
             levels.addAll(here);
-            verdicts.addAll(Judge.levels(here, fabric));
+            verdicts.addAll(
+                    Judge.levels(here, fabric, boot.isPresent() && style.lower().outsideBoot()));
             openings.addAll(Openings.of(view.pattern, view.body, fabric, boot, style, machines));
             poses.addAll(Poses.of(here, fabric));
         }
         List<FitReport.Opening> tightest = most(openings, FitReport.Opening::opening, FitReport.Opening::needed);
         List<FitReport.Pose> hardest = most(poses, p -> p.pose() + p.region() + p.direction(), FitReport.Pose::needed);
-        verdicts.addAll(Judge.openings(tightest, fabric));
+        verdicts.addAll(Judge.openings(tightest, fabric, LowerJudge.orElse(boot, pattern, tightest)));
         verdicts.addAll(Judge.poses(hardest));
-        verdicts.addAll(GarmentJudge.of(pattern, body, fabric, boot, style, hardest));
+        verdicts.addAll(GarmentJudge.of(pattern, body, fabric, style, hardest));
+        verdicts.addAll(LowerJudge.of(pattern, body, boot, style));
+        verdicts.addAll(LengthJudge.of(pattern, body, fabric, boot, style));
         List<FitReport.Verdict> sorted = new ArrayList<>(verdicts);
         sorted.sort(Comparator.comparing(FitReport.Verdict::severity));
         return new FitReport(List.copyOf(levels), tightest, hardest, sorted);

@@ -2,17 +2,14 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.FitReport.Severity.STOP;
 import static stretchwright.fit.Judge.percent;
 import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
-import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
@@ -27,16 +24,9 @@ final class GarmentJudge {
     /** Trade-values section 1.3: ask above 5 %. */
     static final double MUCH_SHRINKAGE = 0.05;
 
-    /** Heel block 50, sole 10, blade mount 50 mm: estimates of skaters, low confidence; ask the boot. */
-    static final double BLADE_LIFT = 110;
-
-    /** Beyond tape error. */
-    private static final double TAPE = 20;
-
     private GarmentJudge() {}
 
-    static List<Verdict> of(
-            Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, List<Pose> poses) {
+    static List<Verdict> of(Pattern pattern, Body body, Fabric fabric, Style style, List<Pose> poses) {
         List<Verdict> out = new ArrayList<>();
         out.addAll(BandJudge.of(pattern, body, style));
         recovery(fabric, out);
@@ -51,7 +41,6 @@ final class GarmentJudge {
                     "Wash and dry it as the garment will be, before cutting."));
         }
         estimates(body, out);
-        boot.ifPresent(b -> boot(b, body, out));
         if (body.seated()) {
             out.add(
                     new Verdict(
@@ -137,33 +126,5 @@ final class GarmentJudge {
                     "Estimated, not measured: " + String.join(", ", guessed) + ".",
                     "Measure these before cutting good cloth."));
         }
-    }
-
-    private static void boot(Boot boot, Body body, List<Verdict> out) {
-        double below = boot.ankleToHem() - body.mm(Measure.ANKLE_BONE_HEIGHT);
-        if (below > BLADE_LIFT) {
-            out.add(new Verdict(
-                    below > BLADE_LIFT + TAPE ? STOP : CAUTION,
-                    "hem",
-                    text(
-                            "The hem would end %.0f mm below the floor of the bare foot; heel, sole and blade or wheels together"
-                                    + " lift it by about %.0f mm at most. A hem in the blade makes the wearer fall.",
-                            below, BLADE_LIFT),
-                    text(
-                            "Set ankle to hem to %.0f mm or less, and measure it on the boot.",
-                            body.mm(Measure.ANKLE_BONE_HEIGHT) + BLADE_LIFT)));
-        }
-        if (boot.topEstimated()) {
-            out.add(new Verdict(
-                    NOTE,
-                    "boot top",
-                    text("The boot's top is taken to stand %.0f mm above the ankle bone.", boot.ankleToTop()),
-                    "Measure it and write it as \"ankle to top\"."));
-        }
-        out.add(new Verdict(
-                NOTE,
-                "hem",
-                "The finished hem must end above the blade holder or the wheels, with no loose cloth and no hanging ends.",
-                "Try it with the boot on before skating; the rink's or club's rules come first."));
     }
 }

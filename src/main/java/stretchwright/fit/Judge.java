@@ -22,6 +22,9 @@ final class Judge {
     /** Passing should leave this much of what is allowed in reserve, for tape errors and tired cloth. */
     static final double EASY_SHARE = 0.85;
 
+    /** An opening cut to pass with just that reserve may fall short of it by the 0.01 mm grid: on 120 mm 0.0002. */
+    static final double ROUNDING = 0.0005;
+
     /** Standing, at most half of the stretch may be used (drafting method section 6). */
     static final double STANDING_SHARE = 0.5;
 
@@ -38,7 +41,7 @@ final class Judge {
 
     private Judge() {}
 
-    static List<Verdict> openings(List<Opening> openings, Fabric fabric) {
+    static List<Verdict> openings(List<Opening> openings, Fabric fabric, String orElse) {
         List<Verdict> out = new ArrayList<>();
         for (Opening o : openings) {
             double wide = o.mustPass() / (1 + EASY_SHARE * o.allowed());
@@ -58,10 +61,11 @@ final class Judge {
                         o.opening(),
                         "It will not go on. " + numbers + (seam ? " The stitch is the limit." : ""),
                         text(
-                                "Use " + what + ", or make this opening %.0f mm wide.",
-                                Math.ceil(percent(o.needed() / EASY_SHARE)),
-                                wide)));
-            } else if (o.needed() > EASY_SHARE * o.allowed()) {
+                                        "Use " + what + ", or make this opening %.0f mm wide.",
+                                        Math.ceil(percent(o.needed() / EASY_SHARE)),
+                                        wide)
+                                + (o.opening().equals(Openings.HEM) ? orElse : "")));
+            } else if (o.needed() > EASY_SHARE * o.allowed() + ROUNDING) {
                 out.add(new Verdict(
                         CAUTION,
                         o.opening(),
@@ -72,11 +76,11 @@ final class Judge {
         return out;
     }
 
-    static List<Verdict> levels(List<LevelFit> levels, Fabric fabric) {
+    static List<Verdict> levels(List<LevelFit> levels, Fabric fabric, boolean overBoot) {
         List<Verdict> out = new ArrayList<>();
         for (LevelFit l : levels) {
             strain(l, fabric).ifPresent(out::add);
-            if (onSkin(l, levels)) {
+            if (onSkin(l, overBoot)) {
                 pressure(l).ifPresent(out::add);
             }
         }
@@ -188,8 +192,7 @@ final class Judge {
         return List.copyOf(out.values());
     }
 
-    private static boolean onSkin(LevelFit l, List<LevelFit> levels) {
-        boolean overBoot = levels.stream().anyMatch(other -> other.level() == Level.Name.BOOT_TOP);
+    private static boolean onSkin(LevelFit l, boolean overBoot) {
         return l.level() != Level.Name.BOOT_TOP && !(l.level() == Level.Name.HEM && overBoot);
     }
 

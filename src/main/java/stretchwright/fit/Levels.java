@@ -10,6 +10,7 @@ import stretchwright.body.TrunkProfile;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -63,9 +64,10 @@ final class Levels {
             case ANKLE -> body.mm(Measure.ANKLE_GIRTH);
             case BOOT_TOP -> boot.orElseThrow().topGirth();
             case HEM ->
-                boot.map(Boot::hemGirth)
-                        .orElseGet(() -> hemGirth(
-                                level.height() / (1 - pattern.reductions().along()), body, style));
+                boot.flatMap(b -> hemOver(b, style.lower().hem()))
+                        .orElseGet(() -> GirthProfile.of(body)
+                                .girthAt(level.height()
+                                        / (1 - pattern.reductions().along())));
         };
     }
 
@@ -75,10 +77,13 @@ final class Levels {
                 - (style.top().band().shape() == TopEnd.Band.Shape.CONTOURED ? style.bandHeight() : 0);
     }
 
-    /** Girth of the leg where a hem without a boot sits, at a height above the floor. */
-    private static double hemGirth(double height, Body body, Style style) {
-        return style.leg() == Style.Leg.ANKLE
-                ? body.mm(Measure.ANKLE_GIRTH)
-                : GirthProfile.of(body).girthAt(height);
+    /** Girth of the boot where the hem lies; empty where it lies on the leg inside. */
+    static Optional<Double> hemOver(Boot boot, LowerEnd.Hem hem) {
+        return switch (hem) {
+            case INSIDE_BOOT -> Optional.empty();
+            case TO_COLLAR -> Optional.of(boot.girthBelowTop(LowerEnd.LUNGE));
+            case OVER_LACES, OVER_HEEL -> Optional.of(boot.hemGirth());
+            case WHOLE_BOOT -> Optional.of(boot.sole().around());
+        };
     }
 }

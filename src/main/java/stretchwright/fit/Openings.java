@@ -9,6 +9,7 @@ import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
@@ -35,16 +36,35 @@ final class Openings {
         boolean joined = pattern.seam(Seam.Role.WAISTBAND_JOIN).isPresent();
         double bandSeam = joined ? seam : Machine.forHem(machines).extensibility();
         out.add(opening(BAND, band, body.mm(Measure.HIP_GIRTH), Math.min(cloth, bandSeam)));
-        double heel = boot.map(Boot::heelGirth).orElseGet(() -> widestBelow(body, style));
+        double heel = boot.filter(b -> style.lower().outsideBoot())
+                .map(b -> widestOver(b, body, style.lower().hem()))
+                .orElseGet(() -> widestBelow(body, style));
         double hem = width(pattern, Level.Name.HEM);
-        if (boot.isPresent() && boot.get().dressing() == Boot.Dressing.OVER_LACED_BOOT) {
-            hem = Math.min(hem, narrowest(pattern));
+        if (boot.isPresent() && boot.get().overLaced() && style.lower().outsideBoot()) {
+            hem = Math.min(hem, narrowestAtAll(pattern));
         }
         out.add(opening(HEM, hem, heel, Math.min(cloth, hemSeam)));
-        boolean rolled = boot.isPresent() && boot.get().dressing() == Boot.Dressing.LEG_FIRST;
+        boolean rolled =
+                boot.isPresent() && !boot.get().overLaced() && style.lower().outsideBoot();
         double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
         out.add(opening(LEG, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
         return out;
+    }
+
+    /**
+     * What a hem over a boot is pulled over. Put on first and rolled down it passes the boot's heel where it reaches
+     * below it, else the bare heel and the boot's top; pulled over the laced boot it passes heel, guard or wheels, and
+     * a hem round the sole the plate as well, laid flat.
+     */
+    private static double widestOver(Boot boot, Body body, LowerEnd.Hem hem) {
+        if (boot.overLaced()) {
+            double plate =
+                    hem == LowerEnd.Hem.WHOLE_BOOT ? 2 * boot.sole().plate().orElse(0) : 0;
+            return Math.max(boot.widestOverLaced(), plate);
+        }
+        return hem == LowerEnd.Hem.TO_COLLAR
+                ? Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth())
+                : boot.heelGirth();
     }
 
     /** What a hem without a boot is pulled over: the heel, and for a leg that ends above the calf the calf and knee too. */
@@ -65,6 +85,15 @@ final class Openings {
     private static double narrowestDownToCalf(Pattern pattern) {
         return pattern.levels().stream()
                 .filter(l -> !l.name().wholeBody() && l.name().compareTo(Level.Name.CALF) <= 0)
+                .mapToDouble(Level::width)
+                .min()
+                .orElseThrow();
+    }
+
+    /** Pulled over the laced boot all of the leg passes it, from the crotch to the hem. */
+    private static double narrowestAtAll(Pattern pattern) {
+        return pattern.levels().stream()
+                .filter(l -> !l.name().wholeBody())
                 .mapToDouble(Level::width)
                 .min()
                 .orElseThrow();

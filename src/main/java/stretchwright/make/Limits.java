@@ -53,6 +53,31 @@ final class Limits {
 
     static final Range ANKLE_TO_TOP = new Range(0, 450, "from the ankle bone up to the boot's top edge");
 
+    /** Round heel, blade guard or wheels and instep: blade and guard add up to some 100 mm each way (common practice). */
+    static final Range BOOT_GUARD = new Range(150, 1000, "round heel, guard or wheels, and instep");
+
+    /** The bone stands about 75 mm over the floor bare (trade values 9.1); heel block and sole add up to 80 mm. */
+    static final Range ANKLE_TO_SOLE = new Range(20, 220, "from the ankle bone down to the sole's lower edge");
+
+    /** A foot of 130 to 330 mm and the boot's shell (common practice). */
+    static final Range SOLE_LENGTH = new Range(120, 400, "the sole, heel to toe");
+
+    static final Range SOLE_WIDTH = new Range(25, 160, "across the sole");
+    static final Range MOUNT_GAP = new Range(0, 250, "free length between front and rear mount");
+    static final Range PLATE = new Range(80, 450, "plate or blade under the sole, end to end");
+
+    /** Makers lower the back by 30 to 60 mm (makers' troubles 5.2, common practice); a little either way is let through. */
+    static final Range HEM_DROP = new Range(20, 70, "back of the hem lower than its front; usual is 30 to 60 mm");
+
+    /** Firm elastic of 20 to 25 mm (makers' troubles 5.2, common practice). */
+    static final Range STRAP = new Range(20, 25, "firm elastic under the arch of a boot");
+
+    /** A narrower strap cuts into the arch, a wider one folds (common practice). */
+    static final Range STIRRUP = new Range(20, 70, "a strap of cloth under the arch of the bare foot");
+
+    /** With the deepest usual turn a hem stays under 80 mm; a child's leg grows some 30 to 40 mm a year. */
+    static final Range GROWTH = new Range(0, 50, "more than a year's growth of leg is better cut anew");
+
     static final Range DROP = new Range(0, 300, "further down it would not stay up");
 
     /** High bands are 110 to 140 mm (trade values 5); 8 mm is the narrowest that can be folded and sewn. */
@@ -76,9 +101,6 @@ final class Limits {
 
     /** Zigzag or other seams: room for the stitch and the hand (common practice, no source). */
     static final double ALLOWANCE_OTHERWISE = 10;
-
-    /** Turned hem of stretch cloth, two needle rows over the raw edge (common practice, no source). */
-    static final double TURNED_HEM = 20;
 
     /** Finished waistband where none is given: the lower end of a middle band (common practice, no source). */
     static final double USUAL_BAND = 60;

@@ -49,6 +49,13 @@ final class ReportInputs {
         out.put("ankleToTop", Numbers.mm(boot.ankleToTop()));
         out.put("ankleToTopAssumed", boot.topEstimated());
         out.put("dressing", BootReader.word(boot.dressing()));
+        boot.guardGirth().ifPresent(v -> out.put("guardGirth", Numbers.mm(v)));
+        boot.sole().ankleToSole().ifPresent(v -> out.put("ankleToSole", Numbers.mm(v)));
+        boot.sole().length().ifPresent(v -> out.put("soleLength", Numbers.mm(v)));
+        boot.sole().width().ifPresent(v -> out.put("soleWidth", Numbers.mm(v)));
+        boot.sole().arch().ifPresent(v -> out.put("archWidth", Numbers.mm(v)));
+        boot.sole().gap().ifPresent(v -> out.put("gapBetweenMounts", Numbers.mm(v)));
+        boot.sole().plate().ifPresent(v -> out.put("plateLength", Numbers.mm(v)));
     }
 
     static void style(ObjectNode out, Style style) {
@@ -57,6 +64,16 @@ final class ReportInputs {
         out.put("bandHeight", Numbers.mm(style.bandHeight()));
         top(out, style.top());
         style.cuffHeight().ifPresent(v -> out.put("cuffHeight", Numbers.mm(v)));
+        if (style.leg() == Style.Leg.OVER_BOOT) {
+            out.put("hem", style.lower().hem().word());
+        }
+        if (style.lower().hemDrop() > 0) {
+            out.put("hemDrop", Numbers.mm(style.lower().hemDrop()));
+        }
+        style.lower().strapWidth().ifPresent(v -> out.put("strapWidth", Numbers.mm(v)));
+        if (style.lower().growth() > 0) {
+            out.put("growth", Numbers.mm(style.lower().growth()));
+        }
         out.put("hold", style.hold().name().toLowerCase(Locale.ROOT));
         out.put("allowance", Numbers.mm(style.allowance()));
         ObjectNode exceptions = out.putObject("allowances");

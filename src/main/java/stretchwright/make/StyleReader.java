@@ -30,7 +30,11 @@ final class StyleReader {
             "back",
             "side seam",
             "waistband",
+            "hem",
+            "hem drop",
             "cuff",
+            "strap",
+            "growth",
             "hold",
             "seam allowance",
             "lay");
@@ -81,10 +85,15 @@ final class StyleReader {
                 .orElse(Style.LayWay.ANY);
         Map<Seam.Role, Double> allowances = new EnumMap<>(Seam.Role.class);
         if (lower.cuffHeight().isEmpty()) {
-            allowances.put(Seam.Role.HEM, Limits.TURNED_HEM);
+            allowances.put(Seam.Role.HEM, lower.turnUp());
         }
         double allowance = allowance(s, allowances);
         return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, way);
+    }
+
+    /** As written in the make file: "over boot". */
+    static String legWord(Style.Leg leg) {
+        return word(leg).replace('_', ' ');
     }
 
     private static String word(Enum<?> value) {
@@ -101,7 +110,7 @@ final class StyleReader {
     }
 
     private Style.Leg leg(Section s) {
-        Optional<String> word = only(s, "leg", List.of("over boot", "ankle", "calf", "knee", "short"), LEGS);
+        Optional<String> word = only(s, "leg", LEGS, LEGS);
         if (word.isEmpty()) {
             return boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
         }
@@ -113,6 +122,7 @@ final class StyleReader {
         }
         return switch (word.get()) {
             case "over boot" -> Style.Leg.OVER_BOOT;
+            case "stirrup" -> Style.Leg.STIRRUP;
             case "calf" -> Style.Leg.CALF;
             case "knee" -> Style.Leg.KNEE;
             case "short" -> Style.Leg.SHORT;

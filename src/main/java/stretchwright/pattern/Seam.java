@@ -33,6 +33,12 @@ public record Seam(Role role, String name, List<Side> sides, double ease, double
         KEY_POCKET,
         CUFF_ENDS,
         CUFF_JOIN,
+        /** Front and back seam of a boot cover. */
+        COVER_SEAM,
+        COVER_JOIN,
+        /** A strap of cloth, closed along its length into a tube. */
+        STRAP_EDGES,
+        STRAP_ENDS,
         HEM
     }
 

@@ -92,6 +92,11 @@ public record Style(
         return lower.cuffHeight();
     }
 
+    /** What is turned up at a plain hem, with what is kept there for growth, mm. */
+    public double hemAllowance() {
+        return allowances.getOrDefault(Seam.Role.HEM, lower.turnUp()) + lower.growth();
+    }
+
     public double allowance(Seam.Role role) {
         return allowances.getOrDefault(role, allowance);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import stretchwright.fit.FitReport;
+import stretchwright.pattern.Notion;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan;
 
@@ -16,14 +17,22 @@ final class PlanWords {
         String thread = plan.thread().entrySet().stream()
                 .map(e -> e.getKey() + " " + Amounts.number(e.getValue(), 0) + " m")
                 .collect(Collectors.joining(", "));
-        return List.of(
+        List<Para> all = new ArrayList<>(List.of(
                 new Para(7, 0, 0, job.make() + " - sewing plan"),
                 text("For " + job.wearer() + ", in " + job.cloth() + "."),
                 text(plan.operations().size() + " steps, " + Amounts.number(plan.minutes(), 0)
                         + " minutes for a practised sewer from cut pieces, " + plan.changeovers()
                         + (plan.changeovers() == 1 ? " change" : " changes") + " of machine."),
                 text("Thread: " + (thread.isEmpty() ? "none" : thread)
-                        + ". Sew a sample on the real number of layers first and stretch it: no thread may break."));
+                        + ". Sew a sample on the real number of layers first and stretch it: no thread may break.")));
+        job.pattern().notions().stream().map(n -> text(toBuy(n))).forEach(all::add);
+        return all;
+    }
+
+    private static String toBuy(Notion n) {
+        return "To buy besides the cloth: " + n.count() + " x " + Amounts.number(n.cut(), 0) + " mm of "
+                + (n.name().equals("strap") ? "firm elastic" : "elastic") + ", " + Amounts.number(n.width(), 0)
+                + " mm wide (" + n.name() + ").";
     }
 
     /** What the fit check said, the worst first. */

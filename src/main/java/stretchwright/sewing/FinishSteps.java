@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Stitch;
@@ -86,6 +87,9 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
         String how = tool.stitch() == Stitch.COVERSTITCH
                 ? "Coverstitch once round from the outside, so that the threads underneath cover the raw edge."
                 : "Sew once round over the raw edge, from the inside.";
+        String elastic = LowerSteps.notion(pattern, "sole elastic")
+                .map(FinishSteps::gathered)
+                .orElse("");
         return Step.sewn(
                 HEM,
                 tool,
@@ -93,12 +97,32 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 hem.joins(),
                 hem.length(),
                 Pace.ringSeam(tool.stitch(), hem.length(), hem.times()),
-                Set.of(LegSteps.SIDE, LegSteps.INSEAMS),
-                "Now that the inner leg is closed, turn " + Words.allowance(hem.first())
-                        + " of the lower edge to the inside, all round. " + how
-                        + " Overlap the ends by 20 mm at the inseam, so that no seam end lies open."
+                Set.of(LegSteps.SIDE, LegSteps.INSEAMS, LowerSteps.COVER_JOIN),
+                "Now that " + (elastic.isEmpty() ? "the inner leg is" : "the covers are") + " closed, turn "
+                        + Words.allowance(hem.first())
+                        + " of the lower edge to the inside, all round. " + sloping(hem) + elastic + how
+                        + " Overlap the ends by 20 mm at " + (elastic.isEmpty() ? "the inseam" : "the back seam")
+                        + ", so that no seam end lies open."
                         + pinsOut(tool) + Words.limitAround(tool, fabric),
                 "The raw edge is caught all round, the hem lies without waves and still passes the heel.");
+    }
+
+    private static String gathered(Notion elastic) {
+        return "Cut " + elastic.count() + " lengths of elastic " + Words.mm(elastic.width()) + " wide, "
+                + Words.mm(elastic.cut()) + " long, overlap each by " + Words.mm(elastic.ends())
+                + " to a ring, lay it into the turned edge and stretch it evenly between the quarters as you sew; do not"
+                + " sew into it. ";
+    }
+
+    /** An edge that slopes is curved: only a narrow turn lies flat on it. */
+    private String sloping(SeamGroup hem) {
+        boolean curved = hem.seams().stream()
+                .flatMap(s -> s.sides().stream())
+                .map(side -> pattern.piece(side.piece()).edge(side.edge()).line())
+                .anyMatch(line -> line.points().size() > 2);
+        return curved
+                ? "The edge is curved: ease it over as you turn it, stretching where it is hollow, and baste it first. "
+                : "";
     }
 
     private static String pinsOut(Tool tool) {

@@ -49,6 +49,11 @@ record Kit(Set<Machine> owned) {
         return rowOverRises().orElseGet(() -> on(Machine.best(owned, Stitch.ZIGZAG, seam().stitch())));
     }
 
+    /** For short rows that hold an end fast: zigzag, else by hand; cover and overlock machines cannot. */
+    Tool tack() {
+        return on(Machine.best(owned, Stitch.ZIGZAG, Stitch.BACKSTITCH_BY_HAND));
+    }
+
     private boolean convertedFor(Tool tool) {
         return tool.machine() == Machine.COMBINED && seam().machine() == Machine.COMBINED;
     }

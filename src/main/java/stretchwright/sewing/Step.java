@@ -27,6 +27,9 @@ record Step(
     /** ISO 4916: edge turned once and sewn down. */
     static final String TURNED_HEM = "6.02";
 
+    /** ISO 4916: one ply lapped over another and sewn down. */
+    static final String LAPPED = "2.01";
+
     static Step sewn(
             String name,
             Tool tool,

@@ -18,6 +18,7 @@ final class Steps {
         List<Step> sewing = new ArrayList<>(new LegSteps(pattern, fabric, kit).all());
         sewing.addAll(new TopSteps(pattern, fabric, kit).all());
         sewing.addAll(new RingSteps(pattern, fabric, kit).all());
+        sewing.addAll(new LowerSteps(pattern, fabric, kit).all());
         sewing.addAll(finish.hems());
         List<Step> all = new ArrayList<>(finish.tests(sewing));
         all.addAll(sewing);

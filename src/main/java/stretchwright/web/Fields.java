@@ -163,6 +163,14 @@ public final class Fields {
                 Field.length("boot.hem girth", "Round, where the hem will sit", "", "38.5"),
                 Field.length("boot.ankle to hem", "Ankle bone down to the hem", "", "14.0"),
                 Field.length("boot.ankle to top", "Ankle bone up to the top edge", "empty = assumed", ""),
+                Field.length(
+                        "boot.ankle to sole", "Ankle bone down to the sole's lower edge", "for strap or cover", ""),
+                Field.length("boot.sole length", "Sole, heel to toe", "for a cover", ""),
+                Field.length("boot.sole width", "Sole at its widest", "for a cover", ""),
+                Field.length("boot.arch width", "Sole under the arch", "for a strap", ""),
+                Field.length("boot.gap between mounts", "Gap between front and rear mount", "for a strap", ""),
+                Field.length("boot.plate length", "Plate or blade, end to end", "for a cover pulled over it", ""),
+                Field.length("boot.guard girth", "Round heel, guard and instep", "if pulled over the laced boot", ""),
                 Field.choice(
                         "boot.dressing",
                         "Dressing",
@@ -177,8 +185,16 @@ public final class Fields {
                         "style.leg",
                         "Leg ends",
                         "",
-                        List.of("over boot", "ankle", "calf", "knee", "short"),
+                        List.of("over boot", "ankle", "stirrup", "calf", "knee", "short"),
                         "over boot"),
+                Field.choice(
+                        "style.hem",
+                        "Hem on the boot",
+                        "only for a leg over the boot; over the heel and whole boot take no cuff",
+                        List.of("inside the boot", "to the collar", "over the laces", "over the heel", "whole boot"),
+                        "over the laces"),
+                Field.length("style.hem drop", "Back lower than front", "only over the heel; empty = usual", ""),
+                Field.length("style.growth", "Kept for growth", "in a plain turned hem; empty = none", ""),
                 Field.choice(
                         "style.hold", "Hold", "how firmly it is to hold", List.of("light", "medium", "firm"), "medium"),
                 Field.text("style.rise", "Top edge", "waist, hip, or a length below the waist", Field.LENGTH, "waist"),

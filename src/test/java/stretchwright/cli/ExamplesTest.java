@@ -10,7 +10,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
+import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -21,36 +22,32 @@ import tools.jackson.databind.json.JsonMapper;
 @Tag("slow")
 class ExamplesTest {
     private static final JsonMapper JSON = JsonMapper.builder().build();
-    private static final Map<String, Integer> CODES = Map.of(
-            "ankle-length.yaml", 0,
-            "casing-shaped-back.yaml", 0,
-            "contoured-band.yaml", 0,
-            "evening-practice.yaml", 0,
-            "hockey-boots.yaml", 0,
-            "roller-child.yaml", 0,
-            "too-little-stretch.yaml", 3,
-            "two-different-legs.yaml", 0);
+    private static final Set<String> STOPPED = Set.of("too-little-stretch.yaml");
 
     @TempDir
     Path folder;
 
     @Test
     void everyExampleEndsAsItsRemarksSay() throws IOException {
+        List<String> examples;
         try (Stream<Path> all = Files.list(Path.of("examples"))) {
-            assertThat(all.map(p -> p.getFileName().toString()).filter(n -> n.endsWith(".yaml")))
-                    .containsExactlyInAnyOrderElementsOf(CODES.keySet());
+            examples = all.map(p -> p.getFileName().toString())
+                    .filter(n -> n.endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
-        for (Map.Entry<String, Integer> example : CODES.entrySet()) {
-            Path out = folder.resolve(example.getKey());
+        assertThat(examples).hasSizeGreaterThanOrEqualTo(11).containsAll(STOPPED);
+        for (String example : examples) {
+            Path out = folder.resolve(example);
             StringWriter err = new StringWriter();
             int code = Commands.run(
                     new PrintWriter(new StringWriter()),
                     new PrintWriter(err),
                     "make",
-                    "examples/" + example.getKey(),
+                    "examples/" + example,
                     "--out",
                     out.toString());
-            assertThat(code).as(example.getKey() + "\n" + err).isEqualTo(example.getValue());
+            assertThat(code).as(example + "\n" + err).isEqualTo(STOPPED.contains(example) ? 3 : 0);
             assertKeepsItsContract(out.resolve("report.json"));
         }
     }

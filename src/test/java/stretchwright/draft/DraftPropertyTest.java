@@ -104,7 +104,7 @@ class DraftPropertyTest {
         assertThat(worst).as(where).isLessThanOrEqualTo(5);
     }
 
-    private static double moved(Pattern before, Pattern after) {
+    static double moved(Pattern before, Pattern after) {
         double worst = 0;
         for (Edge edge : before.piece("leg").edges()) {
             Edge other = after.piece("leg").edge(edge.name());

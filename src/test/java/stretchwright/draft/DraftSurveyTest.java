@@ -17,6 +17,7 @@ import stretchwright.boot.Boot;
 import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -36,6 +37,12 @@ class DraftSurveyTest {
             Boot boot = SampleBoot.scaled(named.body().mm(Measure.HEEL_GIRTH) / 305);
             drafts += keeps(named, Optional.of(boot), DraftTest.OVER_BOOT, broken, atOdds);
             drafts += keeps(named, Optional.empty(), DraftTest.ANKLE, broken, atOdds);
+            LowerEnd.Hem hem = LowerEnd.Hem.values()[drafts / 3 % LowerEnd.Hem.values().length];
+            double scale = named.body().mm(Measure.HEEL_GIRTH) / 305;
+            Boot soled = SampleBoot.withSole(scale, Boot.Dressing.LEG_FIRST);
+            Style style = Style.usual(Style.Leg.OVER_BOOT)
+                    .with(LowerEnd.hem(hem, hem == LowerEnd.Hem.OVER_HEEL ? 30 * scale : 0));
+            drafts += keeps(named, Optional.of(soled), style, broken, atOdds);
         }
         System.out.printf(
                 "survey: %d bodies, %d refused as slips, %d drafts, %d at odds, %d broken%n",

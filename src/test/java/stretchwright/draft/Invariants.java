@@ -41,6 +41,7 @@ final class Invariants {
         crotchSeam(softly, who, body, pattern, style.top());
         levels(softly, who, pattern);
         corners(softly, who, leg);
+        lowerEdge(softly, who, leg);
         curvature(softly, who, pattern);
         notches(softly, who, pattern, leg);
         softly.assertAll();
@@ -168,14 +169,33 @@ final class Invariants {
                 .isLessThanOrEqualTo(1);
     }
 
+    /** The lower edge: level and square at both inseams, and no corner on the way. */
+    private static void lowerEdge(SoftAssertions softly, String who, Piece leg) {
+        Path hem = leg.edge("hem").line();
+        softly.assertThat(hem.start().y())
+                .as(who + " hem ends level")
+                .isCloseTo(hem.end().y(), within(0.011));
+        softly.assertThat(corner(leg, "front inseam", "hem"))
+                .as(who + " hem square to the front inseam")
+                .isCloseTo(90, within(3.0));
+        List<Point> p = hem.points();
+        for (int i = 1; i + 1 < p.size(); i++) {
+            Point a = p.get(i).minus(p.get(i - 1));
+            Point b = p.get(i + 1).minus(p.get(i));
+            softly.assertThat(Math.toDegrees(Math.abs(Math.atan2(a.cross(b), a.dot(b)))))
+                    .as(who + " no corner in the hem")
+                    .isLessThan(8);
+        }
+    }
+
     /** Above the boot's tongue, or above the straight run over an ankle hem. */
     private static double lowerEnd(Pattern pattern) {
         Optional<Level> top = pattern.level(Level.Name.BOOT_TOP);
-        if (top.isPresent()) {
+        double edge = pattern.piece("leg").edge("hem").line().start().y();
+        if (top.isPresent() && top.get().height() - edge >= LegLine.SHORTEST_FLARE) {
             return top.get().height() + LegLine.TONGUE + 1;
         }
-        double hemEdge = pattern.piece("leg").edge("hem").line().start().y();
-        return pattern.level(Level.Name.ANKLE).map(Level::height).orElse(hemEdge) + LegLine.ANKLE_TURN + 1;
+        return pattern.level(Level.Name.ANKLE).map(Level::height).orElse(edge) + LegLine.ANKLE_TURN + 1;
     }
 
     /** Turns that change hand, above a height; turns below a ten-thousandth of a radian per chord are grid noise. */

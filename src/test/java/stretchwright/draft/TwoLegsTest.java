@@ -26,7 +26,7 @@ import stretchwright.pattern.Seam;
 
 /** Legs that differ, hard sockets, and wearers who sit. Invented bodies. */
 class TwoLegsTest {
-    private static Body body(Map<Measure, Double> left, Map<Measure, Double> right, Map<Side, Set<Measure>> hard) {
+    static Body body(Map<Measure, Double> left, Map<Measure, Double> right, Map<Side, Set<Measure>> hard) {
         Body one = SampleBody.smallAdult();
         Legs legs = new Legs(Map.of(Side.LEFT, values(left), Side.RIGHT, values(right)), hard);
         return new Body(one.figure(), one.age(), false, one.values(), legs);
@@ -85,7 +85,7 @@ class TwoLegsTest {
         }
     }
 
-    private static void sewn(Pattern pattern) {
+    static void sewn(Pattern pattern) {
         for (Seam seam : pattern.seams()) {
             if (seam.role() != Seam.Role.WAISTBAND_JOIN) {
                 assertThat(seam.ease()).as(seam.name()).isCloseTo(0, within(0.5));

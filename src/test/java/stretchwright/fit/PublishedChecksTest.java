@@ -38,6 +38,14 @@ class PublishedChecksTest {
         assertThat(Strain.of(864, 960)).isCloseTo(0.1111, within(5e-5));
     }
 
+    /** W22: ankle 215.7, heel-ankle 310.3 (means of ANSUR 1988 women), cuff 10 % smaller; derived by hand. */
+    @Test
+    void w22ACuffTenPercentSmallerThanTheAnkleMustPassTheHeel() {
+        double cuff = 215.7 * (1 - 0.10);
+        assertThat(cuff).isCloseTo(194.1, within(0.05));
+        assertThat(Strain.of(cuff, 310.3)).isCloseTo(0.598, within(5e-4));
+    }
+
     /**
      * W5: 1 kgf on a band of 10 cm (98.07 N/m) round 200 mm: 3081 Pa, 23.11 mmHg; the bandage form of Laplace's law
      * (Thomas, EWMA Journal 2003, P = 4620 N T / (C W)) gives 23.1.

@@ -81,7 +81,7 @@ class MakeReadTest {
         assertThat(make.given().get(Measure.WAIST_GIRTH)).isCloseTo(34.5 * 25.4, within(1e-9));
         assertThat(make.style().leg()).isEqualTo(Style.Leg.ANKLE);
         assertThat(make.machines()).containsExactly(Machine.LOCKSTITCH);
-        assertThat(make.style().allowance(Seam.Role.HEM)).isEqualTo(Limits.TURNED_HEM);
+        assertThat(make.style().allowance(Seam.Role.HEM)).isEqualTo(stretchwright.pattern.LowerEnd.TURN_UP);
     }
 
     @Test
@@ -153,7 +153,7 @@ class MakeReadTest {
                 "usable width: 147 | usable width: 14.7 m | fabric.usable width | out of range",
                 "hem girth: 38.5 | hem girth: 48.5 | boot.hem girth | longer than the heel girth",
                 "dressing: leg first | dressing: boot first | boot.dressing | Choose: leg first, over the laced boot",
-                "leg: over boot | leg: stirrup | style.leg | does not draft \"stirrup\" yet. It drafts: over boot, ankle, calf, knee, short",
+                "leg: over boot | leg: stirrup | style.cuff | cannot hold the strap of leg \"stirrup\"",
                 "leg: over boot | leg: trailing | style.leg | Choose: over boot, ankle",
                 "side seam: none | side seam: shaped | style.side seam | does not draft \"shaped\" yet",
                 "shape: straight | shape: contoured | style.waistband.shape | at odds with rise: waist",
@@ -246,7 +246,7 @@ class MakeReadTest {
                 .replace("hip girth: 96.1", "hip girth: -1")
                 .replace("A4", "papyrus")
                 .replace("waist girth: 74.2", "waist girth: 201")
-                .replace("leg: over boot", "leg: stirrup");
+                .replace("leg: over boot", "leg: trailing");
         assertThat(findings(text))
                 .extracting(Finding::key)
                 .containsExactlyInAnyOrder(

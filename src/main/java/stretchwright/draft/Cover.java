@@ -1,0 +1,178 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.body.Measure;
+import stretchwright.boot.Boot;
+import stretchwright.ground.Grid;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Grain;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
+import stretchwright.pattern.Notch;
+import stretchwright.pattern.Notion;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+
+/**
+ * The cover of a whole boot: two halves, cut as the boot is seen from the side, joined in front and behind, and hung
+ * on the leg's edge over the collar. The lower edge runs round the sole with an elastic in its turned hem; below it is
+ * open for blade or plate, and the cover can be replaced when the ice has worn it. Maths: docs/maths/draft.md, hems.
+ */
+final class Cover {
+    /** Allowance at the sole that holds the elastic, mm (makers' practice, two tutorials: makers' troubles H64). */
+    static final double ELASTIC_TURN = 12;
+
+    /** Width of that elastic, mm: 6 to 10 (same). */
+    static final double ELASTIC_WIDTH = 8;
+
+    /** The elastic is cut shorter than the edge it gathers, so that the hem holds under the sole's edge [C]. */
+    static final double ELASTIC_SHARE = 0.90;
+
+    /** Overlapped to a ring, mm (common practice, no source). */
+    private static final double OVERLAP = 15;
+
+    private Cover() {}
+
+    static boolean wanted(Style style) {
+        return style.leg() == Style.Leg.OVER_BOOT && style.lower().hem() == LowerEnd.Hem.WHOLE_BOOT;
+    }
+
+    /** Finished height from the leg's edge down to the hem above the sole, on the flat piece. */
+    static double height(Draft.Order order) {
+        Boot boot = order.boot().orElseThrow();
+        double body =
+                boot.ankleToTop() - LowerEnd.LUNGE + boot.sole().ankleToSole().orElseThrow() - HemHeights.ABOVE_SOLE;
+        return body * (1 - order.reductions().along());
+    }
+
+    /** Half the way round the sole, on the flat piece. */
+    static double soleEdge(Draft.Order order) {
+        return order.boot().orElseThrow().sole().around()
+                / 2
+                * (1 - order.reductions().hem());
+    }
+
+    /** Flat length of the loop round heel and instep. */
+    private static double heelLoop(Draft.Order order) {
+        return order.boot().orElseThrow().heelGirth() * (1 - order.reductions().hem());
+    }
+
+    /** Height of the finished hem on the flat piece, 0 at the bare foot's floor. */
+    private static double hemHeight(Draft.Order order) {
+        double sole = order.boot().orElseThrow().sole().ankleToSole().orElseThrow();
+        double body = order.body().mm(Measure.ANKLE_BONE_HEIGHT) - sole + HemHeights.ABOVE_SOLE;
+        return body * (1 - order.reductions().along());
+    }
+
+    static List<Piece> pieces(Draft.Order order, List<Piece> legs) {
+        double first = legs.get(0).edge("hem").length();
+        double last = legs.get(legs.size() - 1).edge("hem").length();
+        if (Grid.units(first) == Grid.units(last)) {
+            return List.of(piece("boot cover", 4, first / 2, order));
+        }
+        return List.of(piece("left boot cover", 2, first / 2, order), piece("right boot cover", 2, last / 2, order));
+    }
+
+    private static Piece piece(String name, int cut, double top, Draft.Order order) {
+        double height = Grid.snap(height(order));
+        double sole = soleEdge(order);
+        Style style = order.style();
+        double seam = style.allowance(Seam.Role.COVER_SEAM);
+        Point heel = Point.ORIGIN;
+        Point toe = new Point(-sole, 0).onGrid();
+        Point collarBack = new Point(0, height).onGrid();
+        Point collarFront = new Point(-top, height).onGrid();
+        double turn = style.allowances().getOrDefault(Seam.Role.HEM, ELASTIC_TURN);
+        List<Edge> edges = List.of(
+                new Edge("lower edge", Path.of(toe, heel), Math.max(turn, ELASTIC_TURN)),
+                new Edge("back edge", Path.of(heel, collarBack), seam),
+                new Edge("upper edge", Path.of(collarBack, collarFront), style.allowance(Seam.Role.COVER_JOIN)),
+                new Edge("front edge", CoverFront.between(collarFront, toe, heelLoop(order) / 2), seam));
+        List<Notch> notches = new ArrayList<>();
+        notches.add(middle("centre", edges.get(0), Notch.Mark.SINGLE));
+        notches.add(middle("centre", edges.get(2), Notch.Mark.SINGLE));
+        notches.add(middle("cover front", edges.get(3), Notch.Mark.SINGLE));
+        notches.add(middle("cover back", edges.get(1), Notch.Mark.DOUBLE));
+        double x = -top / 2;
+        Grain grain = new Grain(new Point(x, 0.15 * height).onGrid(), new Point(x, 0.85 * height).onGrid());
+        return Piece.of(name, cut, true, false, edges, grain, notches, List.of());
+    }
+
+    private static Notch middle(String name, Edge edge, Notch.Mark mark) {
+        return LegPiece.notch(name, edge, edge.length() / 2, mark);
+    }
+
+    static Level level(Draft.Order order, Piece cover, String leg) {
+        return new Level(
+                Level.Name.HEM, hemHeight(order), 2 * cover.edge("lower edge").length(), leg);
+    }
+
+    static Notion elastic(Piece cover) {
+        double ring = 2 * cover.edge("lower edge").length();
+        double cut = Grid.snap(ring * ELASTIC_SHARE + OVERLAP);
+        return new Notion(
+                "sole elastic", cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), "lower edge");
+    }
+
+    static List<Reason> reasons(Draft.Order order, Piece cover) {
+        Boot boot = order.boot().orElseThrow();
+        Boot.Sole sole = boot.sole();
+        String source = "docs/maths/draft.md, hems; halves cut as the side view: two makers' tutorials";
+        return List.of(
+                new Reason(
+                        cover.name() + ": height",
+                        cover.edge("back edge").length(),
+                        "(ankle to top - 25 + ankle to sole - 8) x (1 - along): from the leg's edge 25 mm below the"
+                                + " boot's top down to 8 mm above the sole",
+                        List.of(
+                                new Reason.Input(
+                                        "ankle to top",
+                                        boot.ankleToTop(),
+                                        "mm",
+                                        boot.topEstimated() ? "estimated" : "measured"),
+                                new Reason.Input(
+                                        "ankle to sole", sole.ankleToSole().orElseThrow(), "mm", "measured"),
+                                new Reason.Input(
+                                        "along", 100 * order.reductions().along(), "%", "fabric")),
+                        source),
+                new Reason(
+                        cover.name() + ": lower edge",
+                        cover.edge("lower edge").length(),
+                        "half of (2 (sole length - sole width) + pi sole width) x (1 - hem reduction): half way round"
+                                + " the sole",
+                        List.of(
+                                new Reason.Input("sole length", sole.length().orElseThrow(), "mm", "measured"),
+                                new Reason.Input("sole width", sole.width().orElseThrow(), "mm", "measured"),
+                                new Reason.Input(
+                                        "hem reduction",
+                                        100 * order.reductions().hem(),
+                                        "%",
+                                        "fabric")),
+                        source),
+                new Reason(
+                        cover.name() + ": heel to instep",
+                        CoverFront.nearest(cover.edge("front edge").line(), Point.ORIGIN),
+                        "heel girth x (1 - hem reduction) / 2, as near as the front curve can be brought: from the"
+                                + " heel's corner to the nearest point of the front edge",
+                        List.of(
+                                new Reason.Input("heel girth", boot.heelGirth(), "mm", "measured"),
+                                new Reason.Input(
+                                        "hem reduction",
+                                        100 * order.reductions().hem(),
+                                        "%",
+                                        "fabric")),
+                        source),
+                new Reason(
+                        cover.name() + ": upper edge",
+                        cover.edge("upper edge").length(),
+                        "half of the leg's lower edge, to which it is joined",
+                        List.of(new Reason.Input(
+                                "leg: hem length", 2 * cover.edge("upper edge").length(), "mm", "leg: hem length")),
+                        source));
+    }
+}

@@ -1,0 +1,62 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+
+/**
+ * The lower edge of a leg that is lower behind than in front, and level where it must be.
+ *
+ * <p>The leg has one inseam, at the inner ankle; the side line opposite runs down the outer ankle. So the instep lies
+ * midway between front inseam and side line, the heel midway between side line and back inseam. Half cosines from the
+ * inseam up to the instep, down to the heel, back up to the inseam: level and so square to both inseams, at equal
+ * height there, steepest slope the same all over, rise and fall the same. Maths: docs/maths/draft.md, hems.
+ */
+final class HemLine {
+    /** Points of a sloping edge; chords of about 6 mm leave the curve by less than 0.1 mm. */
+    private static final int PARTS = 60;
+
+    private HemLine() {}
+
+    /** From the front inseam's lower end to the back inseam's, at the same height. */
+    static Path between(Point front, Point back, double drop) {
+        if (drop == 0) {
+            return Path.of(front, back);
+        }
+        List<Point> points = new ArrayList<>();
+        points.add(front);
+        for (int i = 1; i < PARTS; i++) {
+            double share = (double) i / PARTS;
+            points.add(new Point(front.x() + share * (back.x() - front.x()), front.y() + drop / 2 * rise(share)));
+        }
+        points.add(back);
+        return new Path(points);
+    }
+
+    /** Height over the inseam's end in units of half the drop, at a share of the way round: 1 instep, -1 heel. */
+    static double rise(double share) {
+        if (share <= 0.25) {
+            return (1 - StrictMath.cos(4 * Math.PI * share)) / 2;
+        }
+        if (share <= 0.75) {
+            return StrictMath.cos(2 * Math.PI * (share - 0.25));
+        }
+        return -(1 - StrictMath.cos(4 * Math.PI * (1 - share))) / 2;
+    }
+
+    /** Smallest radius of the edge, mm, at the inseam ends: 1 / (drop / 2 * (4 pi / width)^2 / 2). */
+    static double sharpest(double width, double drop) {
+        double turn = 4 * Math.PI / width;
+        return 1 / (drop / 4 * turn * turn);
+    }
+
+    /** Distance from end to end of an edge that is as long as wanted. */
+    static double across(double edge, double drop) {
+        if (drop == 0) {
+            return edge;
+        }
+        return Roots.between(w -> between(Point.ORIGIN, new Point(w, 0), drop).length() - edge, edge / 2, edge)
+                .orElseThrow(() -> new IllegalStateException("an edge of " + edge + " mm cannot drop " + drop));
+    }
+}

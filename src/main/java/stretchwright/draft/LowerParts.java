@@ -1,0 +1,46 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Notion;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+
+/** What is added below the legs beside cuffs: boot covers, straps, what must be bought for them, and why. */
+record LowerParts(Draft.Order order, List<Piece> pieces, List<Notion> notions, List<Reason> reasons) {
+
+    static LowerParts of(Draft.Order order, List<Leg> legs, List<Piece> legPieces, List<Piece> soFar) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Notion> notions = new ArrayList<>();
+        List<Reason> reasons = new ArrayList<>();
+        if (Cover.wanted(order.style())) {
+            pieces.addAll(Cover.pieces(order, legPieces));
+            pieces.forEach(cover -> {
+                notions.add(Cover.elastic(cover));
+                reasons.addAll(Cover.reasons(order, cover));
+            });
+        }
+        Optional<Piece> cloth = Strap.ofCloth(order.style()) ? Optional.of(Strap.piece(order)) : Optional.empty();
+        cloth.ifPresent(pieces::add);
+        Piece end = soFar.stream()
+                .filter(p -> p.name().endsWith("cuff"))
+                .findFirst()
+                .orElse(legPieces.get(0));
+        Optional<Notion> elastic = Strap.elastic(order, end);
+        elastic.ifPresent(notions::add);
+        reasons.addAll(Strap.reasons(order, cloth, elastic));
+        reasons.addAll(HemReasons.of(order, legs, legPieces));
+        return new LowerParts(order, pieces, notions, reasons);
+    }
+
+    /** The finished hem of a covered boot; other legs carry their own. */
+    Optional<Level> hem(int leg, String name) {
+        if (!Cover.wanted(order.style())) {
+            return Optional.empty();
+        }
+        Piece cover = pieces.get(Math.min(leg, pieces.size() - 1));
+        return Optional.of(Cover.level(order, cover, name));
+    }
+}

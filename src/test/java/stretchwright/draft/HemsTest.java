@@ -1,0 +1,317 @@
+package stretchwright.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.body.SampleBody;
+import stretchwright.boot.Boot;
+import stretchwright.boot.SampleBoot;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
+import stretchwright.pattern.LowerEnd.Hem;
+import stretchwright.pattern.Notch;
+import stretchwright.pattern.Notion;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+
+/** Hems on and in a boot, straps, covers, over bodies and boots drawn at random; and what contradicts itself. */
+class HemsTest {
+    private static final double DROP = 40;
+
+    static Style style(Hem hem) {
+        return Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.hem(hem, hem == Hem.OVER_HEEL ? DROP : 0));
+    }
+
+    private static Boot boot(Body body, Boot.Dressing dressing) {
+        return SampleBoot.withSole(body.mm(Measure.HEEL_GIRTH) / 305, dressing);
+    }
+
+    private static Pattern small(Style style) {
+        Boot boot = SampleBoot.withSole(1, Boot.Dressing.LEG_FIRST);
+        return DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(boot), style);
+    }
+
+    @Tag("slow")
+    @ParameterizedTest
+    @EnumSource(Hem.class)
+    void everyBodyKeepsEveryInvariantWithEveryHem(Hem hem) {
+        for (double stretch : new double[] {0.20, 0.60, 1.00}) {
+            for (int seed = 1; seed <= 150; seed++) {
+                String who = hem + " seed " + seed + " stretch " + stretch;
+                Body body = SampleBody.random(seed);
+                Boot boot = boot(body, Boot.Dressing.values()[seed % 2]);
+                // a child's small boot has no room for an adult's slope
+                double scale = body.mm(Measure.HEEL_GIRTH) / 305;
+                Style style = Style.usual(Style.Leg.OVER_BOOT)
+                        .with(LowerEnd.hem(hem, hem == Hem.OVER_HEEL ? 0.75 * DROP * Math.min(1, scale) : 0));
+                Findings findings = new Findings(who);
+                Optional<Pattern> pattern = Draft.of(
+                        body,
+                        SampleFabric.with(1470, stretch, stretch * 0.75, true),
+                        Optional.of(boot),
+                        style,
+                        findings);
+                assertThat(findings.all()).as(who).isEmpty();
+                Invariants.check(who, body, pattern.orElseThrow());
+                reasonsAreDrawn(who, pattern.orElseThrow());
+            }
+        }
+    }
+
+    @Test
+    void everyBodyKeepsEveryInvariantWithAStirrup() {
+        Style style = Style.usual(Style.Leg.STIRRUP).with(LowerEnd.PLAIN.strap(40));
+        for (int seed = 1; seed <= 200; seed++) {
+            Body body = SampleBody.random(seed);
+            Pattern pattern = DraftTest.draft(body, SampleFabric.heavyKnit(), Optional.empty(), style);
+            Invariants.check("stirrup seed " + seed, body, pattern);
+            reasonsAreDrawn("seed " + seed, pattern);
+        }
+    }
+
+    /** Each reason of a dimension that is drawn gives the drawn number. */
+    private static void reasonsAreDrawn(String who, Pattern pattern) {
+        double flat = 1 - pattern.reductions().along();
+        assertThat(why(pattern, "leg: hem height"))
+                .as(who)
+                .isCloseTo(
+                        pattern.level(Level.Name.HEM)
+                                .filter(l -> pattern.seam(Seam.Role.COVER_JOIN).isEmpty())
+                                .map(Level::height)
+                                .orElse(pattern.piece("leg")
+                                        .edge("hem")
+                                        .line()
+                                        .start()
+                                        .y()),
+                        within(0.02));
+        double crotch = pattern.level(Level.Name.CROTCH).orElseThrow().height();
+        double hem = pattern.level(Level.Name.HEM).orElseThrow().height();
+        assertThat(why(pattern, "leg: length as cut")).as(who).isCloseTo(crotch - hem, within(0.03));
+        assertThat(why(pattern, "leg: length standing")).as(who).isCloseTo((crotch - hem) / flat, within(0.03));
+        if (pattern.reasons().stream().anyMatch(r -> r.dimension().equals("leg: hem drop"))) {
+            List<Double> y = pattern.piece("leg").edge("hem").line().points().stream()
+                    .map(Point::y)
+                    .toList();
+            assertThat(why(pattern, "leg: hem drop"))
+                    .isCloseTo(java.util.Collections.max(y) - java.util.Collections.min(y), within(0.05));
+        }
+    }
+
+    private static double why(Pattern pattern, String dimension) {
+        return pattern.reasons().stream()
+                .filter(r -> r.dimension().equals(dimension))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no reason for " + dimension))
+                .mm();
+    }
+
+    /** Legs that differ: each end is drawn on its own leg, mirrored right, and sewn edges agree. Invented legs. */
+    @ParameterizedTest
+    @EnumSource(Hem.class)
+    void twoLegsThatDifferEachGetTheirOwnEnd(Hem hem) {
+        Body body = TwoLegsTest.body(
+                java.util.Map.of(Measure.CALF_GIRTH, 362.0, Measure.ANKLE_GIRTH, 222.0, Measure.HEEL_GIRTH, 312.0),
+                java.util.Map.of(Measure.CALF_GIRTH, 344.0, Measure.ANKLE_GIRTH, 210.0, Measure.HEEL_GIRTH, 299.0),
+                java.util.Map.of());
+        Pattern pattern = DraftTest.draft(
+                body,
+                SampleFabric.heavyKnit(),
+                Optional.of(SampleBoot.withSole(1, Boot.Dressing.LEG_FIRST)),
+                style(hem));
+        TwoLegsTest.sewn(pattern);
+        assertThat(pattern.levels().stream().filter(l -> l.name() == Level.Name.HEM))
+                .extracting(Level::leg)
+                .containsExactly("left", "right");
+        if (hem == Hem.OVER_HEEL) {
+            assertThat(notch(pattern.piece("left leg"), "instep").x()).isNegative();
+            assertThat(notch(pattern.piece("right leg"), "instep").x()).isPositive();
+        }
+    }
+
+    /** By hand: ankle bone 65, boot top 80 above it, so a hem to the collar lies 65 + 80 - 25 = 120 over the floor. */
+    @Test
+    void aHemToTheCollarReachesALungeBelowTheBootTop() {
+        Pattern pattern = small(style(Hem.TO_COLLAR));
+        double flat = 1 - pattern.reductions().along();
+        assertThat(pattern.level(Level.Name.HEM).orElseThrow().height() / flat).isCloseTo(120, within(0.02));
+        assertThat(pattern.level(Level.Name.BOOT_TOP).orElseThrow().height() / flat)
+                .isCloseTo(145, within(0.02));
+    }
+
+    /** By hand: the ankle girth was taken at 100 mm, below 145 - 20: the leg ends there, as wide as an ankle leg. */
+    @Test
+    void aHemInsideTheBootIsThatOfAnAnkleLeg() {
+        Pattern inside = small(style(Hem.INSIDE_BOOT));
+        Pattern ankle =
+                DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE);
+        assertThat(inside.piece("leg").sewLine()).isEqualTo(ankle.piece("leg").sewLine());
+        assertThat(inside.level(Level.Name.BOOT_TOP)).isEmpty();
+    }
+
+    /** The instep is in front, on the side of the front inseam; the heel behind and lower by the whole drop. */
+    @Test
+    void aHemOverTheHeelIsHighAtTheInstepAndLowAtTheHeel() {
+        Pattern pattern = small(style(Hem.OVER_HEEL));
+        Piece leg = pattern.piece("leg");
+        Point instep = notch(leg, "instep");
+        Point heel = notch(leg, "heel");
+        double middle = (leg.edge("hem").line().start().x()
+                        + leg.edge("hem").line().end().x())
+                / 2;
+        assertThat(instep.x()).isLessThan(middle);
+        assertThat(heel.x()).isGreaterThan(middle);
+        assertThat(instep.y() - heel.y()).isCloseTo(DROP, within(0.05));
+        double flat = 1 - pattern.reductions().along();
+        assertThat((instep.y() + heel.y()) / 2 / flat).isCloseTo(65 - 105, within(0.05));
+        double level = small(style(Hem.OVER_LACES)).piece("leg").edge("hem").length();
+        assertThat(leg.edge("hem").length()).as("as long as a level hem").isCloseTo(level, within(0.05));
+    }
+
+    private static Point notch(Piece piece, String name) {
+        return piece.notches().stream()
+                .filter(n -> n.name().equals(name))
+                .map(Notch::at)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** By hand: sole 2 (270 - 95) + pi 95 = 648.45 round; less 10.71 % and halved 289.5; 80 - 25 + 135 - 8 = 182 high. */
+    @Test
+    void aCoverGoesHalfWayRoundTheSoleAndUpToTheLeg() {
+        Pattern pattern = small(style(Hem.WHOLE_BOOT));
+        Piece cover = pattern.piece("boot cover");
+        assertThat(cover.cut()).isEqualTo(4);
+        assertThat(cover.edge("lower edge").length()).isCloseTo(648.45 / 2 / 1.12, within(0.05));
+        double flat = 1 - pattern.reductions().along();
+        assertThat(cover.edge("back edge").length()).isCloseTo(182 * flat, within(0.02));
+        assertThat(cover.edge("upper edge").length())
+                .isCloseTo(pattern.piece("leg").edge("hem").length() / 2, within(0.02));
+    }
+
+    /** The way round heel and instep is that of the boot, where a smooth front can be brought to it, else the nearest. */
+    @Test
+    void theCoverIsAsWideRoundHeelAndInstepAsTheBoot() {
+        Point collar = new Point(-134, 173);
+        Point toe = new Point(-289, 0);
+        for (double half : new double[] {185, 190, 200}) {
+            assertThat(CoverFront.nearest(CoverFront.between(collar, toe, half), Point.ORIGIN))
+                    .isCloseTo(half, within(0.01));
+        }
+        assertThat(CoverFront.nearest(CoverFront.between(collar, toe, 150), Point.ORIGIN))
+                .isCloseTo(CoverFront.nearest(CoverFront.between(collar, toe, 160), Point.ORIGIN), within(0.01))
+                .isGreaterThan(160);
+    }
+
+    /** The leg's front edge turns neither way twice, and each half is upright where it is joined. */
+    @Test
+    void theCoversFrontIsSmoothAndUprightAtBothEnds() {
+        Path front = small(style(Hem.WHOLE_BOOT))
+                .piece("boot cover")
+                .edge("front edge")
+                .line();
+        for (double along : new double[] {0, front.length()}) {
+            assertThat(Math.abs(front.directionAt(along).x())).isLessThan(0.06);
+        }
+        for (int i = 1; i < front.points().size(); i++) {
+            assertThat(front.points().get(i).y())
+                    .isLessThan(front.points().get(i - 1).y());
+            assertThat(front.points().get(i).x())
+                    .isLessThanOrEqualTo(front.points().get(i - 1).x());
+        }
+    }
+
+    /** By hand: 2 (135 - 105) + 60 = 120 mm of way, a tenth off, and 30 mm at each end: 168. */
+    @Test
+    void aStrapUnderTheBootIsElasticCutFromTheBootsMeasures() {
+        Style style = style(Hem.OVER_LACES).with(LowerEnd.PLAIN.strap(22));
+        Notion strap = small(style).notions().get(0);
+        assertThat(strap.worn()).isCloseTo(120, within(0.01));
+        assertThat(strap.cut()).isCloseTo(168, within(0.01));
+        assertThat(why(small(style), "strap: length")).isEqualTo(strap.cut());
+    }
+
+    /** By hand: hem at 100, foot 243: (200 + 72.9) x 0.9 = 245.6. */
+    @Test
+    void aStirrupsStrapIsCutFromTheFootsMeasures() {
+        Style style = Style.usual(Style.Leg.STIRRUP).with(LowerEnd.PLAIN.strap(40));
+        Pattern pattern = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style);
+        Piece strap = pattern.piece("strap");
+        assertThat(strap.edge("lower edge").length()).isCloseTo(245.61, within(0.02));
+        assertThat(strap.edge("right end").length()).isCloseTo(80, within(0.01));
+        assertThat(why(pattern, "strap: length"))
+                .isEqualTo(strap.edge("lower edge").length());
+    }
+
+    /** By hand: a turn of 20 mm, and 20 mm more kept for growth. */
+    @Test
+    void growthIsKeptInTheTurnedHem() {
+        Style style = Style.usual(Style.Leg.ANKLE).with(LowerEnd.PLAIN.growing(20));
+        Pattern pattern = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style);
+        assertThat(pattern.piece("leg").edge("hem").allowance()).isEqualTo(40);
+        assertThat(why(pattern, "leg: length with growth let down") - why(pattern, "leg: length as cut"))
+                .isCloseTo(20, within(0.011));
+    }
+
+    /** By hand: knee 365: 0.40 x 200 mm more with the knee bent. */
+    @Test
+    void theBentLegNeedsEightyMillimetresMoreOnAMiddlingKnee() {
+        Pattern pattern = small(style(Hem.OVER_LACES));
+        assertThat(why(pattern, "leg: length bent") - why(pattern, "leg: length standing"))
+                .isCloseTo(80, within(0.011));
+        assertThat(why(pattern, "leg: length over the boot")).isCloseTo(185, within(0.02));
+    }
+
+    /** Pulled over the laced boot the boot's top is cut wider for what must pass, but never so wide that it hangs. */
+    @Test
+    void overTheLacedBootTheNarrowestPlaceOpensButDoesNotHangLoose() {
+        double first = bootTop(Boot.Dressing.LEG_FIRST);
+        double over = bootTop(Boot.Dressing.OVER_LACED_BOOT);
+        assertThat(over).isGreaterThan(first).isLessThanOrEqualTo(290.0);
+    }
+
+    private static double bootTop(Boot.Dressing dressing) {
+        Pattern pattern = DraftTest.draft(
+                SampleBody.smallAdult(),
+                SampleFabric.heavyKnit(),
+                Optional.of(SampleBoot.withSole(1, dressing)),
+                style(Hem.OVER_LACES));
+        return pattern.level(Level.Name.BOOT_TOP).orElseThrow().width();
+    }
+
+    @Tag("slow")
+    @Test
+    void aMillimetreOnOneMeasureMovesNoPointByMoreThanFiveOnAnyHem() {
+        double worst = 0;
+        for (Hem hem : Hem.values()) {
+            for (int seed = 1; seed <= 25; seed++) {
+                Body body = SampleBody.random(seed);
+                Boot boot = boot(body, Boot.Dressing.LEG_FIRST);
+                Style style = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.hem(hem, hem == Hem.OVER_HEEL ? 25 : 0));
+                Pattern before = DraftTest.draft(body, SampleFabric.heavyKnit(), Optional.of(boot), style);
+                for (Measure measure : Measure.values()) {
+                    Body other = SampleBody.with(body, measure, body.mm(measure) + 1);
+                    Pattern after = DraftTest.draft(other, SampleFabric.heavyKnit(), Optional.of(boot), style);
+                    worst = Math.max(worst, DraftPropertyTest.moved(before, after));
+                    assertThat(worst)
+                            .as(hem + " seed " + seed + ", " + measure.term())
+                            .isLessThanOrEqualTo(5);
+                }
+            }
+        }
+        System.out.printf("continuity over all hems: worst %.2f mm%n", worst);
+    }
+}
