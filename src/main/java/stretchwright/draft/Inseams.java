@@ -4,20 +4,27 @@ import java.util.OptionalDouble;
 
 /** Makes the two inseams of a leg equally long. */
 final class Inseams {
-    private static final double MOST_DROP = 60;
+    /** Of wearers whose hip is far rounder than their thighs are long the back extension is wide, and its inseam steep. */
+    private static final double MOST_DROP = 120;
 
     /** Of the height down to the next level, so that the curve between stays one. */
     private static final double MOST_SHARE = 0.7;
 
     private Inseams() {}
 
-    /** How far the back crotch point must be lowered so that the back inseam is as long as the front one, mm. */
-    static double backDrop(LegCurves curves, double frontLength) {
-        OptionalDouble drop = Roots.between(
+    /**
+     * How far the back crotch point must be lowered so that the back inseam is as long as the front one, mm; empty where
+     * no bearable lowering makes it so.
+     */
+    static OptionalDouble backDrop(LegCurves curves, double frontLength) {
+        return Roots.between(
                 d -> curves.inseam(1, d).length() - frontLength,
                 0,
-                Math.min(MOST_DROP, MOST_SHARE * curves.firstInterval()));
-        return drop.orElseThrow(() -> new IllegalStateException(
-                "the back inseam cannot be brought to " + frontLength + " mm by lowering its end"));
+                most(curves));
+    }
+
+    /** The largest bearable lowering, mm. */
+    static double most(LegCurves curves) {
+        return Math.min(MOST_DROP, MOST_SHARE * curves.firstInterval());
     }
 }

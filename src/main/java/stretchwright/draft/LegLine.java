@@ -119,7 +119,8 @@ record LegLine(List<Node> leg, Node narrow, Optional<Node> flare, double hemHeig
     private static double bootTopWidth(Boot boot, Body body, Fabric fabric, Pattern.Reductions r) {
         double passes = boot.dressing() == Boot.Dressing.OVER_LACED_BOOT
                 ? Math.max(boot.heelGirth(), boot.topGirth())
-                : Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth());
+                // rolled up for lacing, the whole lower leg lies round the calf
+                : Math.max(Math.max(body.mm(Measure.HEEL_GIRTH), body.mm(Measure.CALF_GIRTH)), boot.topGirth());
         return Math.max(boot.topGirth() * (1 - r.hem()), Reducing.narrowestFor(passes, fabric));
     }
 

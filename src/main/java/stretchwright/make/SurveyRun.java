@@ -69,7 +69,7 @@ public final class SurveyRun {
             for (int i = 0; i < read.size(); i++) {
                 BodyRows rows = read.get(i);
                 int table = i;
-                counted.add(new SurveyResult.Table(tables.get(i).file(), rows.read(), rows.refused()));
+                counted.add(new SurveyResult.Table(tables.get(i).file().replaceFirst(".*[/\\\\]", ""), rows.read(), rows.refused()));
                 persons.addAll(pool.submit(() -> rows.rows().parallelStream()
                                 .map(row -> person(table, row, cases, nanos))
                                 .toList())
