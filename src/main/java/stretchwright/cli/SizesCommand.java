@@ -26,8 +26,9 @@ import stretchwright.print.Document;
         name = "sizes",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        description = "Drafts one make for every body of a table (a team, a size chart) and draws the sizes over each other,"
-                + " point for point. Fabric, boot, style and machines are the make file's; its wearer is left out.")
+        description =
+                "Drafts one make for every body of a table (a team, a size chart) and draws the sizes over each other,"
+                        + " point for point. Fabric, boot, style and machines are the make file's; its wearer is left out.")
 final class SizesCommand implements Callable<Integer> {
     @Parameters(paramLabel = "MAKE", description = "Make file (YAML or JSON).")
     private String file = "";
@@ -46,8 +47,9 @@ final class SizesCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "DIR",
             required = true,
-            description = "Where to write nest.svg, nest.json, sizes.csv and grade.csv: a new folder, an empty one, or one"
-                    + " this program wrote (it is replaced).")
+            description =
+                    "Where to write nest.svg, nest.json, sizes.csv and grade.csv: a new folder, an empty one, or one"
+                            + " this program wrote (it is replaced).")
     private String out = "";
 
     @Spec
@@ -63,8 +65,7 @@ final class SizesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Console console =
-                root.console(java.util.Objects.requireNonNull(spec).commandLine());
+        Console console = root.console(java.util.Objects.requireNonNull(spec).commandLine());
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutOut);

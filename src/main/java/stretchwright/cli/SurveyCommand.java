@@ -24,9 +24,10 @@ import stretchwright.make.SurveyRun;
         name = "survey",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        description = "Drafts every body of the tables, checks what must hold of every draft, and counts: drafted, stopped by"
-                + " the fit check, measures at odds, broken. A table has terms as its header, like that of the body"
-                + " command, or the columns of a public survey. Exit code 1 where a draft crashed or broke.")
+        description =
+                "Drafts every body of the tables, checks what must hold of every draft, and counts: drafted, stopped by"
+                        + " the fit check, measures at odds, broken. A table has terms as its header, like that of the body"
+                        + " command, or the columns of a public survey. Exit code 1 where a draft crashed or broke.")
 final class SurveyCommand implements Callable<Integer> {
     @Option(
             names = "--bodies",
@@ -63,8 +64,7 @@ final class SurveyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Console console =
-                root.console(java.util.Objects.requireNonNull(spec).commandLine());
+        Console console = root.console(java.util.Objects.requireNonNull(spec).commandLine());
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutOut);

@@ -58,8 +58,8 @@ public final class DraftCheck {
 
     /** A leg in one piece: one that is cut into parts is checked by its outlines and seams. */
     private static boolean isWhole(Piece piece) {
-        return List.of("hem", "back inseam", "back crotch", "waist edge", "front crotch", "front inseam").equals(
-                piece.edges().stream().map(Edge::name).toList());
+        return List.of("hem", "back inseam", "back crotch", "waist edge", "front crotch", "front inseam")
+                .equals(piece.edges().stream().map(Edge::name).toList());
     }
 
     private void say(boolean holds, String format, Object... values) {
@@ -92,12 +92,17 @@ public final class DraftCheck {
 
     /** A band never longer than what it is joined to, and shorter than the body: then it holds. */
     private void band() {
-        pattern.seam(Seam.Role.WAISTBAND_JOIN).filter(s -> s.sides().size() == 2).ifPresent(join -> {
-            double band = join.sides().get(1).length();
-            say(band <= join.sides().get(0).length() + CLOSE, "the band of %.1f mm is longer than the leg tops", band);
-            double girth = Frame.topGirth(body, style);
-            say(band < girth, "the band of %.1f mm does not hold on %.1f mm", band, girth);
-        });
+        pattern.seam(Seam.Role.WAISTBAND_JOIN)
+                .filter(s -> s.sides().size() == 2)
+                .ifPresent(join -> {
+                    double band = join.sides().get(1).length();
+                    say(
+                            band <= join.sides().get(0).length() + CLOSE,
+                            "the band of %.1f mm is longer than the leg tops",
+                            band);
+                    double girth = Frame.topGirth(body, style);
+                    say(band < girth, "the band of %.1f mm does not hold on %.1f mm", band, girth);
+                });
     }
 
     private void levels() {
@@ -108,7 +113,10 @@ public final class DraftCheck {
             String side = leg.name().replaceFirst(" ?leg$", "");
             double above = Double.POSITIVE_INFINITY;
             for (Level level : pattern.onlyLeg(side).levels()) {
-                say(level.height() < above, "%s lies above the level before it", level.name().word());
+                say(
+                        level.height() < above,
+                        "%s lies above the level before it",
+                        level.name().word());
                 above = level.height();
                 boolean drawn = level.name() != Level.Name.WAIST && level.name() != Level.Name.CROTCH;
                 if (drawn && level.name() != Level.Name.HEM && pattern.legs().size() == 1) {
@@ -210,8 +218,8 @@ public final class DraftCheck {
     public static double correction(Body body, Style style, Pattern pattern) {
         Piece leg = pattern.legs().get(0);
         Body own = pattern.legs().size() == 1 ? body : body.leg(Side.LEFT);
-        double wanted =
-                (own.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()) * (1 - pattern.reductions().along());
+        double wanted = (own.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist())
+                * (1 - pattern.reductions().along());
         List<Point> edge = leg.edge("waist edge").line().points();
         for (int i = 1; i < edge.size(); i++) {
             Point a = edge.get(i - 1);

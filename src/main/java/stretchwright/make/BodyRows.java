@@ -83,7 +83,8 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
             terms(header, findings);
         }
         if (findings.isEmpty() && !SurveyColumns.hasMeasure(header)) {
-            findings.add("header", "no column holds a measure that is known here.", "One is enough: stature, hip girth.");
+            findings.add(
+                    "header", "no column holds a measure that is known here.", "One is enough: stature, hip girth.");
         }
         findings.throwIfAny();
         return read(names, header, lines.subList(1, lines.size()), usual);

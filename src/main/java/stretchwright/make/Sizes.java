@@ -59,7 +59,8 @@ public final class Sizes {
         List<Size> sizes = new ArrayList<>();
         Set<String> taken = new HashSet<>();
         for (BodyRows.Row row : rows.rows()) {
-            drafted(make, row, findings).ifPresent(p -> sizes.add(new Size(name(row, taken), row, p, fit(make, row, p))));
+            drafted(make, row, findings)
+                    .ifPresent(p -> sizes.add(new Size(name(row, taken), row, p, fit(make, row, p))));
         }
         List<Size> alike = alike(sizes);
         for (Size size : sizes) {
@@ -72,7 +73,9 @@ public final class Sizes {
         }
         Optional<Nest> nest = alike.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Nest.of(alike.stream().map(s -> new Nest.Size(s.name, s.pattern)).toList()));
+                : Optional.of(Nest.of(alike.stream()
+                        .map(s -> new Nest.Size(s.name, s.pattern))
+                        .toList()));
         return new Sizes(make, alike, nest, findings.all());
     }
 
@@ -99,14 +102,16 @@ public final class Sizes {
 
     private static FitReport fit(MakeFile make, BodyRows.Row row, Pattern pattern) {
         return OwnUnit.verdicts(
-                FitCheck.of(pattern, row.body(), make.fabric(), make.boot(), make.style(), make.machines()), make.unit());
+                FitCheck.of(pattern, row.body(), make.fabric(), make.boot(), make.style(), make.machines()),
+                make.unit());
     }
 
     /** The largest group of sizes with the same pieces and edges; of equal ones the first. */
     private static List<Size> alike(List<Size> sizes) {
         Map<List<String>, List<Size>> groups = new LinkedHashMap<>();
         for (Size size : sizes) {
-            groups.computeIfAbsent(Nest.structure(size.pattern), s -> new ArrayList<>()).add(size);
+            groups.computeIfAbsent(Nest.structure(size.pattern), s -> new ArrayList<>())
+                    .add(size);
         }
         List<Size> largest = List.of();
         for (List<Size> group : groups.values()) {

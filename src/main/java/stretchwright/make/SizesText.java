@@ -132,7 +132,11 @@ final class SizesText {
         csv.append('\n');
         for (Nest.Nested piece : nest.pieces()) {
             for (Nest.Corner c : piece.corners()) {
-                csv.append(piece.name()).append(',').append(c.before()).append(" / ").append(c.after());
+                csv.append(piece.name())
+                        .append(',')
+                        .append(c.before())
+                        .append(" / ")
+                        .append(c.after());
                 List<Point> cells = new ArrayList<>(List.of(c.at().get(0)));
                 cells.addAll(c.moves());
                 cells.forEach(p -> csv.append(',').append(mm(p.x())).append(',').append(mm(p.y())));

@@ -22,7 +22,8 @@ import stretchwright.pattern.Style;
  *
  * @param boot of a wearer with the heel girth below; each wearer's is larger or smaller by their own
  */
-record SurveyCase(String name, Fabric fabric, Optional<Boot> boot, double heelGirth, Style style, Set<Machine> machines) {
+record SurveyCase(
+        String name, Fabric fabric, Optional<Boot> boot, double heelGirth, Style style, Set<Machine> machines) {
     /** Where no make file is named: an invented figure boot, 400 mm round heel and instep on a bare heel of 305 mm. */
     private static final Boot USUAL_BOOT =
             new Boot("figure skate", 290, 400, 385, 140, 80, false, Boot.Dressing.LEG_FIRST);
@@ -75,15 +76,9 @@ record SurveyCase(String name, Fabric fabric, Optional<Boot> boot, double heelGi
 
     /** A make file's own fabric, boot, style and machines; its wearer only tells what heel its boot was measured on. */
     static SurveyCase of(MakeFile make) {
-        Body wearer =
-                Measuring.body(make.measured(), new Findings(make.file())).orElseThrow();
+        Body wearer = Measuring.body(make.measured(), new Findings(make.file())).orElseThrow();
         return new SurveyCase(
-                make.file(),
-                make.fabric(),
-                make.boot(),
-                wearer.mm(Measure.HEEL_GIRTH),
-                make.style(),
-                make.machines());
+                make.file(), make.fabric(), make.boot(), wearer.mm(Measure.HEEL_GIRTH), make.style(), make.machines());
     }
 
     Optional<Boot> bootFor(Body body) {

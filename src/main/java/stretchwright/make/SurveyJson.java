@@ -59,10 +59,13 @@ final class SurveyJson {
         out.put("rows", table.read());
         out.put("bodies", table.read() - table.refused().size());
         ArrayNode refused = out.putArray("refused");
-        for (BodyRows.Refused row :
-                table.refused().subList(0, Math.min(REFUSED_LISTED, table.refused().size()))) {
+        for (BodyRows.Refused row : table.refused()
+                .subList(0, Math.min(REFUSED_LISTED, table.refused().size()))) {
             for (BodyRows.Problem p : row.problems()) {
-                refused.addObject().put("row", row.line()).put("column", p.column()).put("problem", p.problem());
+                refused.addObject()
+                        .put("row", row.line())
+                        .put("column", p.column())
+                        .put("problem", p.problem());
             }
         }
         ArrayNode drafts = out.putArray("drafts");
@@ -112,6 +115,8 @@ final class SurveyJson {
 
     private static String word(SurveyTrial.Kind kind) {
         String[] words = kind.name().toLowerCase(Locale.ROOT).split("_");
-        return words.length == 1 ? words[0] : words[0] + words[1].substring(0, 1).toUpperCase(Locale.ROOT) + words[1].substring(1);
+        return words.length == 1
+                ? words[0]
+                : words[0] + words[1].substring(0, 1).toUpperCase(Locale.ROOT) + words[1].substring(1);
     }
 }

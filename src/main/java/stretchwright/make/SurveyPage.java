@@ -83,7 +83,8 @@ final class SurveyPage {
 
     private void cases() {
         add("");
-        add("| who | in | drafts | drafted, fits | stopped by the fit check | measures at odds | broken invariant | crashed |");
+        add(
+                "| who | in | drafts | drafted, fits | stopped by the fit check | measures at odds | broken invariant | crashed |");
         add("|---|---|---|---|---|---|---|---|");
         groups().forEach((name, group) -> {
             for (int i = 0; i < result.cases().size(); i++) {
@@ -134,9 +135,7 @@ final class SurveyPage {
         add(
                 "Waist larger than the hip: %d bodies, %d drafts, %d of them drafted with a band that holds (shorter than the"
                         + " waist, no longer than the leg tops).",
-                bodies,
-                bodies * result.cases().size(),
-                drafted);
+                bodies, bodies * result.cases().size(), drafted);
     }
 
     private void worst() {
@@ -161,7 +160,6 @@ final class SurveyPage {
         add("");
         add(
                 "Time of one draft: median %.2f ms, 95th percentile %.2f ms, two at a time.",
-                result.milliseconds(0.5),
-                result.milliseconds(0.95));
+                result.milliseconds(0.5), result.milliseconds(0.95));
     }
 }

@@ -53,8 +53,10 @@ record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> per
     }
 
     Stream<Draft> drafts(Predicate<Person> who) {
-        return persons.stream().filter(who).flatMap(p -> Stream.iterate(0, i -> i < cases.size(), i -> i + 1)
-                .map(i -> new Draft(p, i, p.outcomes.get(i))));
+        return persons.stream()
+                .filter(who)
+                .flatMap(p -> Stream.iterate(0, i -> i < cases.size(), i -> i + 1)
+                        .map(i -> new Draft(p, i, p.outcomes.get(i))));
     }
 
     static long count(Stream<Draft> drafts, SurveyTrial.Kind kind) {

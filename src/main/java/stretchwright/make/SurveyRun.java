@@ -69,7 +69,8 @@ public final class SurveyRun {
             for (int i = 0; i < read.size(); i++) {
                 BodyRows rows = read.get(i);
                 int table = i;
-                counted.add(new SurveyResult.Table(tables.get(i).file().replaceFirst(".*[/\\\\]", ""), rows.read(), rows.refused()));
+                counted.add(new SurveyResult.Table(
+                        tables.get(i).file().replaceFirst(".*[/\\\\]", ""), rows.read(), rows.refused()));
                 persons.addAll(pool.submit(() -> rows.rows().parallelStream()
                                 .map(row -> person(table, row, cases, nanos))
                                 .toList())
@@ -103,8 +104,7 @@ public final class SurveyRun {
         return cases;
     }
 
-    private static SurveyResult.Person person(
-            int table, BodyRows.Row row, List<SurveyCase> cases, LongSupplier nanos) {
+    private static SurveyResult.Person person(int table, BodyRows.Row row, List<SurveyCase> cases, LongSupplier nanos) {
         return new SurveyResult.Person(
                 table,
                 row,
@@ -119,7 +119,8 @@ public final class SurveyRun {
     public List<Document> documents() {
         return List.of(
                 new Document("survey.json", "survey", 1, SurveyJson.of(result)),
-                new Document("survey.md", "survey table", 1, SurveyPage.of(result).getBytes(StandardCharsets.UTF_8)),
+                new Document(
+                        "survey.md", "survey table", 1, SurveyPage.of(result).getBytes(StandardCharsets.UTF_8)),
                 LegSheet.of("worst.svg", "The worst drafts of the survey", worst()));
     }
 
@@ -157,10 +158,7 @@ public final class SurveyRun {
                 result.milliseconds(0.95)));
         for (SurveyTrial.Kind kind : SurveyTrial.Kind.values()) {
             lines.add(String.format(
-                    Locale.ROOT,
-                    "  %-26s %7d",
-                    kind.word(),
-                    SurveyResult.count(result.drafts(p -> true), kind)));
+                    Locale.ROOT, "  %-26s %7d", kind.word(), SurveyResult.count(result.drafts(p -> true), kind)));
         }
         return lines;
     }

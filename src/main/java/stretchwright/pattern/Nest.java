@@ -34,7 +34,8 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
      *     of the crotch point, of any other piece its own origin
      * @param cutLines per size, as drafted: their mitres have no common points
      */
-    public record Nested(String name, List<Point> anchors, List<Corner> corners, List<Run> runs, List<Polygon> cutLines) {
+    public record Nested(
+            String name, List<Point> anchors, List<Corner> corners, List<Run> runs, List<Polygon> cutLines) {
         public Nested {
             anchors = List.copyOf(anchors);
             corners = List.copyOf(corners);
@@ -103,7 +104,8 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
         }
         List<Nested> pieces = new ArrayList<>();
         for (Piece first : sizes.get(0).pattern.pieces()) {
-            pieces.add(nested(sizes.stream().map(s -> s.pattern.piece(first.name())).toList()));
+            pieces.add(nested(
+                    sizes.stream().map(s -> s.pattern.piece(first.name())).toList()));
         }
         return new Nest(sizes.stream().map(Size::name).toList(), pieces);
     }
@@ -117,14 +119,23 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
         for (Edge edge : first.edges()) {
             List<Point> at = new ArrayList<>();
             for (int i = 0; i < sizes.size(); i++) {
-                at.add(sizes.get(i).edge(edge.name()).line().start().minus(anchors.get(i)).onGrid());
+                at.add(sizes.get(i)
+                        .edge(edge.name())
+                        .line()
+                        .start()
+                        .minus(anchors.get(i))
+                        .onGrid());
             }
             corners.add(new Corner(before, edge.name(), at));
             before = edge.name();
             runs.addAll(runs(edge.name(), sizes));
         }
         return new Nested(
-                first.name(), anchors, corners, runs, sizes.stream().map(Piece::cutLine).toList());
+                first.name(),
+                anchors,
+                corners,
+                runs,
+                sizes.stream().map(Piece::cutLine).toList());
     }
 
     private static Point anchor(Piece piece) {

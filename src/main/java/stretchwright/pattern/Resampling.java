@@ -41,8 +41,7 @@ final class Resampling {
 
     static Path through(Path line, List<Double> shares) {
         double length = line.length();
-        return new Path(
-                shares.stream().map(s -> line.at(s * length).onGrid()).toList());
+        return new Path(shares.stream().map(s -> line.at(s * length).onGrid()).toList());
     }
 
     /** The part of a line between two distances from its start. */

@@ -33,8 +33,7 @@ public final class NestSvg {
 
     public static Document of(Nest nest, String title) {
         List<Box> boxes = nest.pieces().stream().map(NestSvg::box).toList();
-        double width = GAP
-                + boxes.stream().mapToDouble(b -> b.width() + GAP).sum();
+        double width = GAP + boxes.stream().mapToDouble(b -> b.width() + GAP).sum();
         double legend = 2 * GAP + LEGEND_LINE * nest.sizes().size();
         double height = legend + boxes.stream().mapToDouble(Box::height).max().orElse(0) + 2 * GAP;
         StringBuilder svg = new StringBuilder(String.format(
@@ -48,7 +47,11 @@ public final class NestSvg {
         legend(svg, nest.sizes(), title);
         double x = GAP;
         for (int i = 0; i < boxes.size(); i++) {
-            piece(svg, nest.pieces().get(i), new Point(x - boxes.get(i).minX(), legend + boxes.get(i).maxY()), boxes.get(i));
+            piece(
+                    svg,
+                    nest.pieces().get(i),
+                    new Point(x - boxes.get(i).minX(), legend + boxes.get(i).maxY()),
+                    boxes.get(i));
             x += boxes.get(i).width() + GAP;
         }
         svg.append("</svg>\n");
@@ -58,7 +61,8 @@ public final class NestSvg {
     private static String styles(int sizes) {
         StringBuilder css = new StringBuilder(
                 "path{fill:none;stroke-width:.5}path.sew{stroke-width:.2}path.anchor{stroke:#000;stroke-width:.25}\n"
-                        + "text{font:" + SvgCanvas.number(LETTER) + "px \"Liberation Sans\",Arial,Helvetica,sans-serif}\n");
+                        + "text{font:" + SvgCanvas.number(LETTER)
+                        + "px \"Liberation Sans\",Arial,Helvetica,sans-serif}\n");
         for (int i = 0; i < sizes; i++) {
             String dash = DASHES.get(i % DASHES.size());
             css.append(".size-").append(i + 1).append("{stroke:").append(COLOURS.get(i % COLOURS.size()));
@@ -86,7 +90,9 @@ public final class NestSvg {
     }
 
     private static void piece(StringBuilder svg, Nest.Nested piece, Point origin, Box box) {
-        svg.append("<g id=\"").append(SvgCanvas.escaped(piece.name().replace(' ', '-'))).append("\">\n");
+        svg.append("<g id=\"")
+                .append(SvgCanvas.escaped(piece.name().replace(' ', '-')))
+                .append("\">\n");
         text(svg, origin.x() + box.minX(), origin.y() - box.minY() + LETTER + 4, piece.name());
         path(svg, "anchor", List.of(new Point(-6, 0), new Point(6, 0)), origin, false);
         path(svg, "anchor", List.of(new Point(0, -6), new Point(0, 6)), origin, false);
@@ -115,7 +121,8 @@ public final class NestSvg {
     private static Box box(Nest.Nested piece) {
         List<Point> all = new ArrayList<>();
         for (int size = 0; size < piece.anchors().size(); size++) {
-            all.addAll(from(piece.anchors().get(size), piece.cutLines().get(size).points()));
+            all.addAll(
+                    from(piece.anchors().get(size), piece.cutLines().get(size).points()));
         }
         return Box.around(all);
     }

@@ -72,11 +72,14 @@ class SizesCommandTest {
                 assertThat(run.get("lines")).hasSize(3);
                 run.get("lines").forEach(l -> assertThat(l).hasSameSizeAs(run.get("shares")));
             }
-            assertThat(piece.get("corners")).allSatisfy(c -> assertThat(c.get("moves")).hasSize(2));
+            assertThat(piece.get("corners"))
+                    .allSatisfy(c -> assertThat(c.get("moves")).hasSize(2));
         }
         List<String> table = Files.readAllLines(folder.resolve("out/sizes.csv"));
         assertThat(table).hasSize(4);
-        assertThat(table).allSatisfy(l -> assertThat(l.split(",")).hasSameSizeAs(table.get(0).split(",")));
+        assertThat(table)
+                .allSatisfy(
+                        l -> assertThat(l.split(",")).hasSameSizeAs(table.get(0).split(",")));
         String svg = Files.readString(folder.resolve("out/nest.svg"));
         assertThat(svg).contains("class=\"cut size-3\"").contains(">L</text>");
         assertThat(sizes(TEAM).code()).as("its own folder is replaced").isEqualTo(0);
@@ -87,7 +90,9 @@ class SizesCommandTest {
         Ran ran = sizes(TEAM + "XL,woman,cm,176,90,twelve\nQ,dragon,cm,176,90,110\nS,woman,cm,159,65,89\n");
         assertThat(ran.code()).isEqualTo(Exit.INPUT);
         assertThat(ran.err()).contains("row 5, column hip girth").contains("row 6, column figure");
-        assertThat(nest().get("sizes")).extracting(s -> s.get("name").asString()).containsExactly("S", "M", "L", "S (2)");
+        assertThat(nest().get("sizes"))
+                .extracting(s -> s.get("name").asString())
+                .containsExactly("S", "M", "L", "S (2)");
     }
 
     /** A wearer whose foot is larger than the make's boot: a finding by row, and the others are done. */
@@ -129,8 +134,7 @@ class SizesCommandTest {
         }
         assertThat(folder.resolve("s").toFile().list())
                 .containsExactlyInAnyOrder("survey.json", "survey.md", "worst.svg");
-        Ran ran = run(
-                "survey", "--bodies", file("t.csv", TEAM), "--style", "moon.yaml", "--out", folder.resolve("s"));
+        Ran ran = run("survey", "--bodies", file("t.csv", TEAM), "--style", "moon.yaml", "--out", folder.resolve("s"));
         assertThat(ran.code()).isEqualTo(Exit.INPUT);
         assertThat(ran.err()).contains("moon.yaml: there is no such file");
     }

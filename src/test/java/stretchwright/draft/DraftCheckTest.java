@@ -51,8 +51,7 @@ class DraftCheckTest {
             }
             edges.add(new Edge(e.name(), new Path(points), e.allowance()));
         }
-        return new Piece(
-                leg.name(), 2, true, false, edges, leg.grain(), leg.notches(), leg.marks(), leg.cutLine());
+        return new Piece(leg.name(), 2, true, false, edges, leg.grain(), leg.notches(), leg.marks(), leg.cutLine());
     }
 
     @Test
@@ -135,8 +134,8 @@ class DraftCheckTest {
             if (body.isEmpty()) {
                 continue;
             }
-            Optional<Pattern> pattern = Draft.of(
-                    body.get(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE, findings);
+            Optional<Pattern> pattern =
+                    Draft.of(body.get(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE, findings);
             if (pattern.isPresent()) {
                 drafted++;
                 assertThat(DraftCheck.broken(body.get(), DraftTest.ANKLE, pattern.get()))
@@ -158,7 +157,9 @@ class DraftCheckTest {
         Body strong = SampleBody.with(BODY, Measure.CALF_GIRTH, 384);
         Pattern pattern =
                 DraftTest.draft(strong, SampleFabric.heavyKnit(), Optional.of(SampleBoot.scaled(0.92)), STYLE);
-        double top = pattern.level(stretchwright.pattern.Level.Name.BOOT_TOP).orElseThrow().width();
+        double top = pattern.level(stretchwright.pattern.Level.Name.BOOT_TOP)
+                .orElseThrow()
+                .width();
         assertThat(top).isGreaterThanOrEqualTo(254);
     }
 }

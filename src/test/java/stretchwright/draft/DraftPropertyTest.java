@@ -74,7 +74,9 @@ class DraftPropertyTest {
         Optional<Pattern> pattern = Draft.of(body, fabric, boot, style, findings);
         assertThat(findings.all()).as(who).isEmpty();
         Invariants.check(who, body, pattern.orElseThrow());
-        assertThat(DraftCheck.broken(body, style, pattern.orElseThrow())).as(who).isEmpty();
+        assertThat(DraftCheck.broken(body, style, pattern.orElseThrow()))
+                .as(who)
+                .isEmpty();
     }
 
     /** 1 mm on one measure moves no point by more than 5 mm; points are compared at equal shares of each edge. */

@@ -50,7 +50,9 @@ class SurveyRunTest {
         assertThat(survey.at("/tables/0/file").asString()).isEqualTo("ours.csv");
         assertThat(survey.at("/tables/0/bodies").asInt()).isEqualTo(3);
         for (JsonNode in : survey.at("/tables/0/drafts")) {
-            int sum = in.get("held").asInt() + in.get("stopped").asInt() + in.get("atOdds").asInt();
+            int sum = in.get("held").asInt()
+                    + in.get("stopped").asInt()
+                    + in.get("atOdds").asInt();
             assertThat(sum).as(in.toString()).isEqualTo(3);
             boolean soft = in.get("case").asString().contains("60/45");
             assertThat(in.get("held").asInt() == 3 || !soft).as(in.toString()).isTrue();
@@ -118,8 +120,9 @@ class SurveyRunTest {
     void theSameInputGivesTheSameBytes() {
         SurveyRun.Source table = source("ours.csv", OURS);
         assertThat(run(table).documents()).isEqualTo(run(table).documents());
-        assertThat(run(table).documents()).extracting(d -> d.name()).containsExactly(
-                "survey.json", "survey.md", "worst.svg");
+        assertThat(run(table).documents())
+                .extracting(d -> d.name())
+                .containsExactly("survey.json", "survey.md", "worst.svg");
     }
 
     @Test
@@ -133,8 +136,11 @@ class SurveyRunTest {
                         List.of(source("bad.yaml", SampleText.with("leg: over boot", "leg: moon"))),
                         () -> 0,
                         Progress.silent()))
-                .isInstanceOfSatisfying(BadInput.class, e -> assertThat(e.findings())
-                        .extracting(f -> f.file())
-                        .containsExactlyInAnyOrder("none.csv", "empty.csv", "header.csv", "other.csv", "bad.yaml"));
+                .isInstanceOfSatisfying(
+                        BadInput.class,
+                        e -> assertThat(e.findings())
+                                .extracting(f -> f.file())
+                                .containsExactlyInAnyOrder(
+                                        "none.csv", "empty.csv", "header.csv", "other.csv", "bad.yaml"));
     }
 }

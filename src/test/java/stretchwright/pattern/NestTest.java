@@ -100,12 +100,16 @@ class NestTest {
                 .containsExactly("corner", "knee", "boot top");
         for (Nest.Run run : leg.runs()) {
             for (int i = 0; i < sizes.size(); i++) {
-                Path drafted = sizes.get(i).pattern().piece("leg").edge(run.edge()).line();
-                double start = run.from().equals("corner") ? 0 : along(sizes.get(i).pattern(), run.edge(), run.from());
+                Path drafted =
+                        sizes.get(i).pattern().piece("leg").edge(run.edge()).line();
+                double start =
+                        run.from().equals("corner") ? 0 : along(sizes.get(i).pattern(), run.edge(), run.from());
                 assertThat(run.lines().get(i).points()).hasSameSizeAs(run.shares());
                 for (int k = 0; k < run.shares().size(); k++) {
-                    Point wanted = drafted.at(start + run.shares().get(k) * run.lengths().get(i));
-                    assertThat(run.lines().get(i).points().get(k).distance(wanted)).isLessThan(0.008);
+                    Point wanted = drafted.at(
+                            start + run.shares().get(k) * run.lengths().get(i));
+                    assertThat(run.lines().get(i).points().get(k).distance(wanted))
+                            .isLessThan(0.008);
                 }
             }
         }
@@ -151,7 +155,8 @@ class NestTest {
                         .orElseThrow();
         assertThat(wider).isGreaterThan(20);
         assertThat(spread).isCloseTo(wider, within(0.03));
-        assertThat(cuff.corners()).allSatisfy(c -> assertThat(c.moves().get(0).y()).isZero());
+        assertThat(cuff.corners())
+                .allSatisfy(c -> assertThat(c.moves().get(0).y()).isZero());
     }
 
     private static double width(Nest.Size size) {
