@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -34,13 +35,7 @@ final class SurveyJson {
         for (int i = 0; i < result.cases().size(); i++) {
             theCase(cases.addObject(), i);
         }
-        ObjectNode waist = survey.putObject("waistOverHip");
-        waist.put("bodies", result.waistOverHip());
-        waist.put(
-                "drafted",
-                result.drafts(SurveyResult.Person::isWaistOverHip)
-                        .filter(d -> d.outcome().isDrafted())
-                        .count());
+        waist(survey.putObject("waistOverHip"), p -> true);
         ArrayNode worst = survey.putArray("worst");
         for (SurveyPage.Worst kind : SurveyPage.WORST) {
             for (SurveyResult.Draft d : result.worst(kind.what(), LISTED)) {
@@ -68,6 +63,7 @@ final class SurveyJson {
                         .put("problem", p.problem());
             }
         }
+        waist(out.putObject("waistOverHip"), p -> p.table() == index);
         ArrayNode drafts = out.putArray("drafts");
         for (int i = 0; i < result.cases().size(); i++) {
             int in = i;
@@ -79,11 +75,21 @@ final class SurveyJson {
         }
     }
 
+    private void waist(ObjectNode out, Predicate<SurveyResult.Person> group) {
+        Predicate<SurveyResult.Person> who = group.and(SurveyResult.Person::isWaistOverHip);
+        out.put("bodies", result.persons().stream().filter(who).count());
+        out.put("drafts", result.drafts(who).count());
+        out.put(
+                "drafted",
+                result.drafts(who).filter(d -> d.outcome().isDrafted()).count());
+    }
+
     private void theCase(ObjectNode out, int index) {
         SurveyCase in = result.cases().get(index);
         out.put("name", in.name());
         out.put("stretchAcross", Numbers.share(in.fabric().stretchAcross()));
         out.put("stretchAlong", Numbers.share(in.fabric().stretchAlong()));
+        out.put("farOff", result.farOff(p -> true, index));
         for (SurveyTrial.Kind kind : SurveyTrial.Kind.values()) {
             if (kind == SurveyTrial.Kind.HELD) {
                 continue;

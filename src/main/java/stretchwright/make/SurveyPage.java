@@ -84,8 +84,9 @@ final class SurveyPage {
     private void cases() {
         add("");
         add(
-                "| who | in | drafts | drafted, fits | stopped by the fit check | measures at odds | broken invariant | crashed |");
-        add("|---|---|---|---|---|---|---|---|");
+                "| who | in | drafts | drafted, fits | stopped by the fit check | measures at odds | broken invariant | crashed |"
+                        + " waist edge over 40 mm off |");
+        add("|---|---|---|---|---|---|---|---|---|");
         groups().forEach((name, group) -> {
             for (int i = 0; i < result.cases().size(); i++) {
                 int in = i;
@@ -93,7 +94,7 @@ final class SurveyPage {
                 Function<SurveyTrial.Kind, Long> n = k -> SurveyResult.count(result.drafts(group, in), k);
                 long stopped = n.apply(SurveyTrial.Kind.STOPPED);
                 add(
-                        "| %s | %s | %d | %d | %d (%.2f %%) | %d | %d | %d |",
+                        "| %s | %s | %d | %d | %d (%.2f %%) | %d | %d | %d | %d |",
                         name,
                         result.cases().get(i).name(),
                         all,
@@ -102,7 +103,8 @@ final class SurveyPage {
                         100.0 * stopped / Math.max(1, all),
                         n.apply(SurveyTrial.Kind.AT_ODDS),
                         n.apply(SurveyTrial.Kind.BROKEN),
-                        n.apply(SurveyTrial.Kind.CRASHED));
+                        n.apply(SurveyTrial.Kind.CRASHED),
+                        result.farOff(group, in));
             }
         });
     }
@@ -159,7 +161,7 @@ final class SurveyPage {
     private void time() {
         add("");
         add(
-                "Time of one draft: median %.2f ms, 95th percentile %.2f ms, two at a time.",
+                "Computing time of one draft: median %.2f ms, 95th percentile %.2f ms.",
                 result.milliseconds(0.5), result.milliseconds(0.95));
     }
 }

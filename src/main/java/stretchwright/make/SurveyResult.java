@@ -14,6 +14,9 @@ import stretchwright.body.Measure;
 
 /** Everything a survey found, and how it is counted. */
 record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> persons) {
+    /** Three times what hand measuring of a height may err (common practice: 10 to 15 mm), mm. */
+    static final double FAR = 40;
+
     SurveyResult {
         tables = List.copyOf(tables);
         cases = List.copyOf(cases);
@@ -97,6 +100,13 @@ record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> per
                 .sorted(Comparator.comparingDouble((Draft d) -> -what.applyAsDouble(d.outcome)))
                 .limit(many)
                 .toList();
+    }
+
+    /** How many drafts end at the side this far from the measured waist height: the crotch length decided. */
+    long farOff(Predicate<Person> who, int of) {
+        return drafts(who, of)
+                .filter(d -> Math.abs(d.outcome.correction()) > FAR)
+                .count();
     }
 
     /** Time of a draft that so large a share of all are below, ms. */
