@@ -6,13 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
@@ -24,12 +21,10 @@ import stretchwright.print.Document;
 /** The same garment for every body of a table, as one nested pattern. */
 @Command(
         name = "sizes",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
         description =
                 "Drafts one make for every body of a table (a team, a size chart) and draws the sizes over each other,"
                         + " point for point. Fabric, boot, style and machines are the make file's; its wearer is left out.")
-final class SizesCommand implements Callable<Integer> {
+final class SizesCommand extends Task {
     @Parameters(paramLabel = "MAKE", description = "Make file (YAML or JSON).")
     private String file = "";
 
@@ -52,20 +47,16 @@ final class SizesCommand implements Callable<Integer> {
                             + " this program wrote (it is replaced).")
     private String out = "";
 
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    private final Commands root;
     private final Jobs jobs;
 
     SizesCommand(Commands root, Jobs jobs) {
-        this.root = root;
+        super(root);
         this.jobs = jobs;
     }
 
     @Override
     public Integer call() throws IOException {
-        Console console = root.console(java.util.Objects.requireNonNull(spec).commandLine());
+        Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutOut);

@@ -8,12 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
@@ -24,13 +20,11 @@ import stretchwright.make.SurveyRun;
 /** Drafts every body of some tables and tells for how many the draft holds. */
 @Command(
         name = "survey",
-        mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
         description =
                 "Drafts every body of the tables, checks what must hold of every draft, and counts: drafted, stopped by"
                         + " the fit check, measures at odds, broken. A table has terms as its header, like that of the body"
                         + " command, or the columns of a public survey. Exit code 1 where a draft crashed or broke.")
-final class SurveyCommand implements Callable<Integer> {
+final class SurveyCommand extends Task {
     @Option(
             names = "--bodies",
             paramLabel = "TABLE.csv",
@@ -55,18 +49,13 @@ final class SurveyCommand implements Callable<Integer> {
                     + " program wrote (it is replaced).")
     private String out = "";
 
-    @Spec
-    private @Nullable CommandSpec spec;
-
-    private final Commands root;
-
     SurveyCommand(Commands root) {
-        this.root = root;
+        super(root);
     }
 
     @Override
     public Integer call() throws IOException {
-        Console console = root.console(java.util.Objects.requireNonNull(spec).commandLine());
+        Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutOut);

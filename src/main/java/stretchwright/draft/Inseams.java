@@ -17,10 +17,7 @@ final class Inseams {
      * no bearable lowering makes it so.
      */
     static OptionalDouble backDrop(LegCurves curves, double frontLength) {
-        return Roots.between(
-                d -> curves.inseam(1, d).length() - frontLength,
-                0,
-                most(curves));
+        return Roots.between(d -> curves.inseam(1, d).length() - frontLength, 0, most(curves));
     }
 
     /** The largest bearable lowering, mm. */
