@@ -71,6 +71,8 @@ public final class Commands implements Callable<Integer> {
         line.addSubcommand("body", new BodyCommand(root));
         line.addSubcommand("why", new WhyCommand(root, jobs));
         line.addSubcommand("lay", new LayCommand(root));
+        line.addSubcommand("sizes", new SizesCommand(root, jobs));
+        line.addSubcommand("survey", new SurveyCommand(root));
         door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(root, d)));
         line.setOut(out);
         line.setErr(err);

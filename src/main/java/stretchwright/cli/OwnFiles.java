@@ -63,6 +63,12 @@ final class OwnFiles {
         if (json(folder.resolve("body.json")).has("bodyCheck")) {
             own.addAll(Set.of("body.json", "body.svg"));
         }
+        if (json(folder.resolve("survey.json")).has("survey")) {
+            own.addAll(Set.of("survey.json", "survey.md", "worst.svg"));
+        }
+        if (json(folder.resolve("nest.json")).has("nest")) {
+            own.addAll(Set.of("nest.json", "nest.svg", "sizes.csv", "grade.csv"));
+        }
         if (startsWith(folder.resolve("bodies.csv"), BodyTable.FIRST_WORDS)) {
             own.add("bodies.csv");
         }

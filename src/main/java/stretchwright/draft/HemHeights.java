@@ -70,9 +70,10 @@ final class HemHeights {
         return passing(boot, boot.hemGirth(), least, fabric);
     }
 
-    /** At the boot's top edge. */
+    /** At the boot's top edge. Rolled up for lacing, the whole lower leg lies round the calf. */
     static double widthAtTop(Boot boot, Body body, Fabric fabric, Pattern.Reductions r) {
-        double foot = Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth());
+        double calf = boot.overLaced() ? 0 : body.mm(Measure.CALF_GIRTH);
+        double foot = Math.max(calf, Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth()));
         double least = Math.max(boot.topGirth() * (1 - r.hem()), Reducing.narrowestFor(foot, fabric));
         return passing(boot, boot.topGirth(), least, fabric);
     }

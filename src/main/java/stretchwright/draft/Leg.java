@@ -3,6 +3,7 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Path;
@@ -54,7 +55,8 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     }
 
     /** Everything below the crotch line. */
-    private record Lower(Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, double drop) {
+    private record Lower(
+            Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, double drop, boolean closes) {
         TopCurves.Hook hook(int side) {
             return side < 0
                     ? new TopCurves.Hook(front.start(), curves.flareAtCrotch(-1, 0))
@@ -78,23 +80,35 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
-        Lower free = lower(order, line, frame, Double.POSITIVE_INFINITY);
-        if (free.hook(1).flare() <= MOST_FLARE) {
-            return Optional.of(free);
+        Lower lower = lower(order, line, frame, Double.POSITIVE_INFINITY);
+        if (lower.hook(1).flare() > MOST_FLARE) {
+            double steepest = Roots.between(
+                            s -> lower(order, line, frame, s).hook(1).flare() - MOST_FLARE,
+                            LEAST_STEEPNESS,
+                            lower.curves.steepness())
+                    .orElse(lower.curves.steepness());
+            lower = lower(order, line, frame, steepest);
         }
-        double steepest = Roots.between(
-                        s -> lower(order, line, frame, s).hook(1).flare() - MOST_FLARE,
-                        LEAST_STEEPNESS,
-                        free.curves.steepness())
-                .orElse(free.curves.steepness());
-        return Optional.of(lower(order, line, frame, steepest));
+        if (lower.closes) {
+            return Optional.of(lower);
+        }
+        Draft.atOdds(
+                findings,
+                "wearer.measurements.hip girth",
+                "Measure hip girth, thigh girth and crotch height again; for this body a gusset or a side seam is needed, which"
+                        + " this draft has not.",
+                "%.0f mm is at odds with the crotch height of %.0f mm: the front and back inseam cannot be made equally long.",
+                order.body().mm(Measure.HIP_GIRTH),
+                order.body().mm(Measure.CROTCH_HEIGHT));
+        return Optional.empty();
     }
 
     private static Lower lower(Draft.Order order, LegLine line, Frame frame, double steepest) {
         LegCurves curves = new LegCurves(line, frame, steepest);
         Path front = curves.inseam(-1, 0);
-        double drop = Inseams.backDrop(curves, front.length());
-        return new Lower(order, line, curves, front, curves.inseam(1, drop), drop);
+        OptionalDouble drop = Inseams.backDrop(curves, front.length());
+        double d = drop.orElse(Inseams.most(curves));
+        return new Lower(order, line, curves, front, curves.inseam(1, d), d, drop.isPresent());
     }
 
     Piece piece(String name, int cut, boolean mirrored) {

@@ -80,8 +80,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                     "Measure both from the floor, barefoot; or choose a higher rise.");
             return Optional.empty();
         }
-        double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch())
-                + (body.seated() ? SEATED_LENGTH : 0);
+        double target = crotchTarget(body, style, r);
         TopCurves curves = new TopCurves(frame, hip, tilt(body), front, back);
 
         double fullness = fullness(curves, hip, waist, target);
@@ -145,6 +144,12 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         double h = height.getAsDouble();
         return Optional.of(
                 new Lines(curves.frontCrotch(h, fullness), curves.backCrotch(h, fullness), curves.waistEdge(h)));
+    }
+
+    /** Length that front and back crotch curve must have together, mm. */
+    static double crotchTarget(Body body, Style style, Pattern.Reductions r) {
+        return (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch())
+                + (body.seated() ? SEATED_LENGTH : 0);
     }
 
     /** Centre back above centre front, mm. A measured back crotch length does not move it: its landmark is not the draft's. */
