@@ -140,12 +140,14 @@ final class LegReasons {
         add(
                 "crotch seam length",
                 along,
-                "(total crotch length - 2 x drop below the waist) x (1 - reduction along the crotch seam)"
+                "(total crotch length - 2 x drop below the waist + front waist + back waist) x (1 - reduction along the crotch seam)"
                         + (body.seated() ? " + 20 mm for who sits all day" : "")
                         + (order.body().legs().alike() ? "" : "; both legs are cut to the mean's"),
                 "The top",
                 measure(Measure.TOTAL_CROTCH_LENGTH),
                 new Input("drop below the waist", drop, "mm", "style"),
+                new Input("front waist", order.style().top().frontRaise(), "mm", "style"),
+                new Input("back waist", order.style().top().backRaise(), "mm", "style"),
                 new Input(ReductionReasons.CROTCH, 100 * order.reductions().crotch(), "%", ReductionReasons.CROTCH));
         Input whole = new Input("crotch seam length", along, "mm", name("crotch seam length"));
         add(
