@@ -16,8 +16,8 @@ import stretchwright.pattern.TopEnd;
 
 /** The straight bands: rectangles folded along their length, stretch round the body. */
 final class Bands {
-    /** An eyelet stands this far from centre front, mm, clear of the seam (common practice, no source). */
-    static final double EYELET_ASIDE = 15;
+    /** An eyelet stands this far from centre front, mm, clear of the seam and of the lettering on the fold (no source). */
+    static final double EYELET_ASIDE = 20;
 
     /** Drawn length of the mark of an eyelet, mm; the hole is sewn about as long. */
     private static final double EYELET = 8;

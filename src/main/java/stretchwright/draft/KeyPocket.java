@@ -43,7 +43,7 @@ final class KeyPocket {
                 new Edge("upper edge", Path.of(c, d), HEM, true),
                 new Edge("left side", Path.of(d, a), side));
         Grain grain =
-                new Grain(new Point(width / 2, 0.15 * depth).onGrid(), new Point(width / 2, 0.85 * depth).onGrid());
+                new Grain(new Point(0.2 * width, 0.15 * depth).onGrid(), new Point(0.2 * width, 0.85 * depth).onGrid());
         List<Notch> notches = List.of(LegPiece.notch("key pocket", edges.get(0), width / 2, Notch.Mark.SINGLE));
         return Piece.of("key pocket", 1, false, false, edges, grain, notches, List.of());
     }
