@@ -138,7 +138,10 @@ final class Cover {
                                 new Reason.Input(
                                         "ankle to sole", sole.ankleToSole().orElseThrow(), "mm", "measured"),
                                 new Reason.Input(
-                                        "along", 100 * order.reductions().along(), "%", "fabric")),
+                                        ReductionReasons.ALONG,
+                                        100 * order.reductions().along(),
+                                        "%",
+                                        ReductionReasons.ALONG)),
                         source),
                 new Reason(
                         cover.name() + ": lower edge",
