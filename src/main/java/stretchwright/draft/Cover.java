@@ -119,7 +119,7 @@ final class Cover {
                 "sole elastic", cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), "lower edge");
     }
 
-    static List<Reason> reasons(Draft.Order order, Piece cover) {
+    static List<Reason> reasons(Draft.Order order, Piece cover, String leg) {
         Boot boot = order.boot().orElseThrow();
         Boot.Sole sole = boot.sole();
         String source = "docs/maths/draft.md, hems; halves cut as the side view: two makers' tutorials";
@@ -138,7 +138,10 @@ final class Cover {
                                 new Reason.Input(
                                         "ankle to sole", sole.ankleToSole().orElseThrow(), "mm", "measured"),
                                 new Reason.Input(
-                                        "along", 100 * order.reductions().along(), "%", "fabric")),
+                                        ReductionReasons.ALONG,
+                                        100 * order.reductions().along(),
+                                        "%",
+                                        ReductionReasons.ALONG)),
                         source),
                 new Reason(
                         cover.name() + ": lower edge",
@@ -149,10 +152,10 @@ final class Cover {
                                 new Reason.Input("sole length", sole.length().orElseThrow(), "mm", "measured"),
                                 new Reason.Input("sole width", sole.width().orElseThrow(), "mm", "measured"),
                                 new Reason.Input(
-                                        "hem reduction",
+                                        ReductionReasons.HEM,
                                         100 * order.reductions().hem(),
                                         "%",
-                                        "fabric")),
+                                        ReductionReasons.HEM)),
                         source),
                 new Reason(
                         cover.name() + ": heel to instep",
@@ -162,17 +165,20 @@ final class Cover {
                         List.of(
                                 new Reason.Input("heel girth", boot.heelGirth(), "mm", "measured"),
                                 new Reason.Input(
-                                        "hem reduction",
+                                        ReductionReasons.HEM,
                                         100 * order.reductions().hem(),
                                         "%",
-                                        "fabric")),
+                                        ReductionReasons.HEM)),
                         source),
                 new Reason(
                         cover.name() + ": upper edge",
                         cover.edge("upper edge").length(),
                         "half of the leg's lower edge, to which it is joined",
                         List.of(new Reason.Input(
-                                "leg: hem length", 2 * cover.edge("upper edge").length(), "mm", "leg: hem length")),
+                                leg + ": hem length",
+                                2 * cover.edge("upper edge").length(),
+                                "mm",
+                                leg + ": hem length")),
                         source));
     }
 }

@@ -2,6 +2,7 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
@@ -9,6 +10,7 @@ import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Style;
 
 /** Why the leg's lower edge lies where it lies. */
 final class HemReasons {
@@ -22,6 +24,7 @@ final class HemReasons {
             Draft.Order own = order.on(legs.get(i).order().body());
             height(own, pieces.get(i).name(), legs.get(i).line().hemHeight(), out);
             drop(own, pieces.get(i).name(), out);
+            length(own, pieces.get(i), out);
         }
         return out;
     }
@@ -29,7 +32,7 @@ final class HemReasons {
     private static void height(Draft.Order order, String leg, double flat, List<Reason> out) {
         List<Input> inputs = new ArrayList<>();
         String rule = order.boot().map(b -> overBoot(order, b, inputs)).orElseGet(() -> onBody(order, inputs));
-        inputs.add(new Input("along", 100 * order.reductions().along(), "%", "fabric"));
+        inputs.add(new Input(ReductionReasons.ALONG, 100 * order.reductions().along(), "%", ReductionReasons.ALONG));
         out.add(new Reason(leg + ": hem height", Grid.snap(flat), "(" + rule + ") x (1 - along)", inputs, SOURCE));
     }
 
@@ -68,6 +71,53 @@ final class HemReasons {
                 yield "halfway between crotch height and knee height";
             }
         };
+    }
+
+    /** How long the lower edge is, and what made it so: the girth it lies on, and what must pass it. */
+    private static void length(Draft.Order order, Piece leg, List<Reason> out) {
+        List<Input> inputs = new ArrayList<>();
+        Optional<Boot> over = order.boot().filter(b -> order.style().lower().outsideBoot());
+        String rule = over.map(b -> lengthOver(order, b, inputs)).orElseGet(() -> lengthOnLeg(order, inputs));
+        inputs.add(new Input("stretch across", 100 * order.fabric().stretchAcross(), "%", "fabric"));
+        out.add(new Reason(
+                leg.name() + ": hem length", leg.edge("hem").length(), rule, inputs, "docs/maths/draft.md, hems"));
+    }
+
+    private static String lengthOver(Draft.Order order, Boot boot, List<Input> inputs) {
+        LowerEnd.Hem hem = order.style().lower().hem();
+        boolean low = hem == LowerEnd.Hem.OVER_LACES || hem == LowerEnd.Hem.OVER_HEEL;
+        inputs.add(
+                low
+                        ? new Input("hem girth", boot.hemGirth(), "mm", "boot")
+                        : new Input(
+                                "girth 25 mm below the boot's top", boot.girthBelowTop(LowerEnd.LUNGE), "mm", "boot"));
+        inputs.add(new Input(ReductionReasons.HEM, 100 * order.reductions().hem(), "%", ReductionReasons.HEM));
+        String girth = (low ? "hem girth" : "girth there") + " x (1 - hem reduction)";
+        String pass = "";
+        if (low) {
+            inputs.add(new Input("heel girth", boot.heelGirth(), "mm", "boot"));
+            pass = "the larger of it and heel girth / (1 + 0.85 x stretch across)";
+        }
+        if (boot.overLaced()) {
+            inputs.add(new Input("what must pass", boot.widestOverLaced(), "mm", "boot"));
+            pass += (pass.isEmpty() ? "" : "; ")
+                    + "widened up to the boot's own girth for what must pass the leg pulled over the laced boot";
+        }
+        return pass.isEmpty() ? girth : girth + "; " + pass;
+    }
+
+    private static String lengthOnLeg(Draft.Order order, List<Input> inputs) {
+        inputs.add(new Input(ReductionReasons.ACROSS, 100 * order.reductions().across(), "%", ReductionReasons.ACROSS));
+        boolean passes = order.boot().isPresent()
+                || order.style().leg() == Style.Leg.ANKLE
+                || order.style().leg() == Style.Leg.STIRRUP;
+        if (!passes) {
+            return "the leg's girth at the hem height x (1 - reduction)";
+        }
+        inputs.add(measure(order, Measure.ANKLE_GIRTH));
+        inputs.add(measure(order, Measure.HEEL_GIRTH));
+        return "the larger of the leg's girth there (at the ankle: ankle girth) x (1 - reduction) and heel girth /"
+                + " (1 + 0.85 x stretch across), so that the heel passes";
     }
 
     private static void drop(Draft.Order order, String leg, List<Reason> out) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
-import stretchwright.boot.Boot;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -62,7 +61,7 @@ final class LegReasons {
     private void crotchWidth(Level level, Frame frame) {
         double wanted = frame.crotchWidth(LegLine.flat(body, Measure.THIGH_GIRTH, order.reductions()));
         List<Input> inputs = inputs(measure(Measure.THIGH_GIRTH), across(Measure.THIGH_GIRTH));
-        inputs.add(new Input("half the flat hip", frame.hip(), "mm", name("hip width, both legs")));
+        inputs.add(new Input("half the flat hip", frame.hip(), "mm", hipName()));
         evened(inputs, level.width() - wanted);
         add(
                 "crotch width",
@@ -105,31 +104,13 @@ final class LegReasons {
                 along());
         double hem = piece.edge("hem").line().start().y();
         Input cuff = new Input("finished cuff", order.style().cuffHeight().orElse(0), "mm", "style");
-        if (order.boot().isPresent()) {
-            Boot boot = order.boot().get();
-            add(
-                    "lower edge height",
-                    hem,
-                    "(ankle bone height - ankle to hem) x (1 - reduction along) + cuff; 0 is the floor of the bare foot",
-                    "The leg",
-                    measure(Measure.ANKLE_BONE_HEIGHT),
-                    new Input("ankle to hem", boot.ankleToHem(), "mm", "boot"),
-                    along(),
-                    cuff);
-        } else {
-            add(
-                    "lower edge height",
-                    hem,
-                    "height of the hem on the body x (1 - reduction along) + cuff",
-                    "The leg",
-                    new Input(
-                            "height of the hem on the body",
-                            leg.line().hemHeight() / (1 - order.reductions().along()),
-                            "mm",
-                            "style"),
-                    along(),
-                    cuff);
-        }
+        add(
+                "lower edge height",
+                hem,
+                "hem height + finished cuff; 0 is the floor of the bare foot",
+                "Hems",
+                new Input("hem height", leg.line().hemHeight(), "mm", name("hem height")),
+                cuff);
     }
 
     private void seams(Frame frame) {
@@ -191,7 +172,7 @@ final class LegReasons {
                 piece.edge("waist edge").length(),
                 "half the flat hip, less what centre front and centre back lean in, as a curve square to both",
                 "The frame",
-                new Input("half the flat hip", frame.hip(), "mm", name("hip width, both legs")),
+                new Input("half the flat hip", frame.hip(), "mm", hipName()),
                 new Input("centre front leans in", frame.slantFront(), "mm", "rule"),
                 new Input("centre back leans in", frame.slantBack(), "mm", "rule"));
     }
@@ -206,6 +187,11 @@ final class LegReasons {
 
     private String name(String what) {
         return piece.name() + ": " + what;
+    }
+
+    /** The hip is the whole body's; where there are two pieces it is told once, with the left one. */
+    private String hipName() {
+        return name("hip width, both legs").replace("right leg", "left leg");
     }
 
     private static List<Input> inputs(Input... inputs) {

@@ -38,7 +38,7 @@ final class LengthPlan {
         double flat = 1 - order.reductions().along();
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
         double standing = crotch - hem.height() / flat;
-        Input along = new Input("along", 100 * order.reductions().along(), "%", "fabric");
+        Input along = new Input(ReductionReasons.ALONG, 100 * order.reductions().along(), "%", ReductionReasons.ALONG);
         Input crotchHeight = HemReasons.measure(order, Measure.CROTCH_HEIGHT);
         Input hemHeight = new Input("hem height on the wearer", hem.height() / flat, "mm", leg + "hem height");
         add(out, leg + "length standing", standing, "crotch height - hem height", List.of(crotchHeight, hemHeight));

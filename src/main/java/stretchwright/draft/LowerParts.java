@@ -19,7 +19,10 @@ record LowerParts(Draft.Order order, List<Piece> pieces, List<Notion> notions, L
             pieces.addAll(Cover.pieces(order, legPieces));
             pieces.forEach(cover -> {
                 notions.add(Cover.elastic(cover));
-                reasons.addAll(Cover.reasons(order, cover));
+                String leg = cover.name().equals("boot cover")
+                        ? legPieces.get(0).name()
+                        : cover.name().replace("boot cover", "leg");
+                reasons.addAll(Cover.reasons(order, cover, leg));
             });
         }
         Optional<Piece> cloth = Strap.ofCloth(order.style()) ? Optional.of(Strap.piece(order)) : Optional.empty();

@@ -133,6 +133,8 @@ class HemsTest {
                 Optional.of(SampleBoot.withSole(1, Boot.Dressing.LEG_FIRST)),
                 style(hem));
         TwoLegsTest.sewn(pattern);
+        ReasonsTest.canBeFollowed(pattern);
+        ReasonsTest.canBeFollowed(small(style(hem)));
         assertThat(pattern.levels().stream().filter(l -> l.name() == Level.Name.HEM))
                 .extracting(Level::leg)
                 .containsExactly("left", "right");
@@ -249,6 +251,7 @@ class HemsTest {
     void aStirrupsStrapIsCutFromTheFootsMeasures() {
         Style style = Style.usual(Style.Leg.STIRRUP).with(LowerEnd.PLAIN.strap(40));
         Pattern pattern = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style);
+        ReasonsTest.canBeFollowed(pattern);
         Piece strap = pattern.piece("strap");
         assertThat(strap.edge("lower edge").length()).isCloseTo(245.61, within(0.02));
         assertThat(strap.edge("right end").length()).isCloseTo(80, within(0.01));
