@@ -14,6 +14,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
 /**
@@ -30,17 +31,19 @@ public final class Draft {
         if (worn.isPresent() && !BootCheck.pass(worn.get(), body, findings)) {
             return Optional.empty();
         }
-        Order order = new Order(body, fabric, worn, style, r);
-        Frame frame = Frame.of(body, style, r);
+        Body padded = Padded.of(body, style.parts());
+        Order order = new Order(padded, fabric, worn, style, r);
+        Frame frame = Frame.of(padded, style, r);
         if (body.legs().alike()) {
-            return Leg.draft(order.on(body.leg(Side.LEFT)), frame, findings).map(leg -> pair(order, frame, leg));
+            return Leg.draft(order.on(padded.leg(Side.LEFT)), frame, findings)
+                    .flatMap(leg -> pair(order, frame, leg, findings));
         }
         return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
     }
 
-    private static Pattern pair(Order order, Frame frame, Leg leg) {
+    private static Optional<Pattern> pair(Order order, Frame frame, Leg leg, Findings findings) {
         Piece piece = leg.piece("leg", 2, true);
-        return assemble(order, frame, List.of(piece), List.of(leg), List.of(""));
+        return assemble(order, frame, List.of(piece), List.of(leg), List.of(""), findings);
     }
 
     /** Two legs apart: each follows its own leg of the body, and both meet at the crotch seam of the body's mean. */
@@ -53,21 +56,38 @@ public final class Draft {
                 return Optional.empty();
             }
             legs.add(leg.get());
-            Piece drawn = leg.get().piece(side.word() + " leg", 1, false);
-            pieces.add(side == Side.LEFT ? drawn : Mirror.of(drawn));
+            pieces.add(leg.get().piece(side.word() + " leg", 1, false));
         }
-        return Optional.of(assemble(order, frame, pieces, legs, List.of("left", "right")));
+        return assemble(order, frame, pieces, legs, List.of("left", "right"), findings);
+    }
+
+    /** @param drawn each leg in one piece, front to the left; a right leg is mirrored with its parts */
+    private static Optional<Pattern> assemble(
+            Order order, Frame frame, List<Piece> drawn, List<Leg> legs, List<String> names, Findings findings) {
+        double wanted = Frame.topGirth(order.body(), order.style())
+                * (1 - order.reductions().waistband());
+        return LegParts.of(order, legs, drawn, wanted, findings)
+                .map(parts -> assemble(order, frame, drawn, parts, legs, names, wanted));
     }
 
     private static Pattern assemble(
-            Order order, Frame frame, List<Piece> legPieces, List<Leg> legs, List<String> names) {
+            Order order,
+            Frame frame,
+            List<Piece> drawn,
+            LegParts parts,
+            List<Leg> legs,
+            List<String> names,
+            double wanted) {
         Style style = order.style();
-        double topEdge = Joins.around(legPieces, "waist edge");
-        double band = Math.min(
-                Frame.topGirth(order.body(), style) * (1 - order.reductions().waistband()), topEdge);
-        List<Piece> pieces = new ArrayList<>(legPieces);
-        pieces.add(Bands.waistband(band, style));
-        style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(legPieces, h, style)));
+        double band = Math.min(wanted, LegSet.around(parts.legs(), "waist edge"));
+        List<Piece> pieces = new ArrayList<>();
+        parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
+        Piece waistband = Bands.waistband(band, style);
+        pieces.add(waistband);
+        List<Piece> cuffs = new ArrayList<>();
+        style.cuffHeight().ifPresent(h -> cuffs.addAll(Bands.cuffs(parts.legs(), h, style)));
+        pieces.addAll(cuffs);
+        pieces.addAll(parts.added());
         List<Level> levels = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
         levels.add(new Level(
@@ -77,9 +97,12 @@ public final class Draft {
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
-            reasons.addAll(LegReasons.of(legs.get(i), legPieces.get(i), frame, below));
+            reasons.addAll(LegReasons.of(legs.get(i), drawn.get(i), frame, below));
         }
-        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons);
+        reasons.addAll(parts.reasons());
+        List<Seam> seams = new ArrayList<>(Joins.of(parts.legs(), waistband, cuffs, style));
+        seams.addAll(parts.seams());
+        return new Pattern(pieces, seams, levels, order.reductions(), reasons);
     }
 
     /** What a leg is drafted from. */

@@ -10,44 +10,40 @@ import stretchwright.pattern.Style;
 final class Joins {
     private Joins() {}
 
-    static List<Seam> of(List<Piece> pieces, List<Piece> legs, Style style) {
-        Piece left = legs.get(0);
-        Piece right = legs.get(legs.size() - 1);
-        Piece band = pieces.get(legs.size());
-        List<Piece> cuffs = pieces.subList(legs.size() + 1, pieces.size());
+    static List<Seam> of(List<LegSet> legs, Piece band, List<Piece> cuffs, Style style) {
+        LegSet left = legs.get(0);
+        LegSet right = legs.get(legs.size() - 1);
         List<Seam> seams = new ArrayList<>();
         for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
             String edge = rise == Seam.Role.FRONT_RISE ? "front crotch" : "back crotch";
             String name = rise == Seam.Role.FRONT_RISE ? "front rise" : "back rise";
-            seams.add(seam(style, rise, name, 1, side(left, edge), side(right, edge)));
+            seams.add(seam(style, rise, name, 1, left.side(edge), right.side(edge)));
         }
-        each(
-                legs,
-                "leg",
-                (leg, which, times) -> seams.add(seam(
-                        style,
-                        Seam.Role.INSEAM,
-                        which + "inseam",
-                        times,
-                        side(leg, "front inseam"),
-                        side(leg, "back inseam"))));
+        for (LegSet leg : legs) {
+            seams.add(seam(
+                    style,
+                    Seam.Role.INSEAM,
+                    leg.which() + "inseam",
+                    leg.cut(),
+                    leg.side("front inseam"),
+                    leg.side("back inseam")));
+        }
         Seam.Side end = side(band, "centre back end");
         seams.add(seam(style, Seam.Role.WAISTBAND_ENDS, "waistband ends", 1, end, end));
-        Seam.Side top = new Seam.Side(left.name(), "waist edge", around(legs, "waist edge"));
+        Seam.Side top = new Seam.Side(left.with("waist edge").name(), "waist edge", LegSet.around(legs, "waist edge"));
         Seam.Side lower = new Seam.Side(
                 band.name(), "lower edge", 2 * band.edge("lower edge").length());
         seams.add(seam(style, Seam.Role.WAISTBAND_JOIN, "waistband join", 1, top, lower));
         if (cuffs.isEmpty()) {
-            each(
-                    legs,
-                    "leg",
-                    (leg, which, times) -> seams.add(new Seam(
-                            Seam.Role.HEM,
-                            which + "hem",
-                            List.of(side(leg, "hem")),
-                            0,
-                            leg.edge("hem").allowance(),
-                            times)));
+            for (LegSet leg : legs) {
+                seams.add(new Seam(
+                        Seam.Role.HEM,
+                        leg.which() + "hem",
+                        List.of(leg.side("hem")),
+                        0,
+                        leg.allowance("hem"),
+                        leg.cut()));
+            }
             return seams;
         }
         each(
@@ -60,16 +56,16 @@ final class Joins {
                         times,
                         side(cuff, "left end"),
                         side(cuff, "right end"))));
-        each(legs, "leg", (leg, which, times) -> {
-            Piece cuff = which.startsWith("right") ? cuffs.get(cuffs.size() - 1) : cuffs.get(0);
+        for (LegSet leg : legs) {
+            Piece cuff = leg.which().startsWith("right") ? cuffs.get(cuffs.size() - 1) : cuffs.get(0);
             seams.add(seam(
                     style,
                     Seam.Role.CUFF_JOIN,
-                    which + "cuff join",
-                    times,
-                    side(leg, "hem"),
+                    leg.which() + "cuff join",
+                    leg.cut(),
+                    leg.side("hem"),
                     side(cuff, "lower edge")));
-        });
+        }
         return seams;
     }
 
@@ -90,10 +86,5 @@ final class Joins {
 
     private static Seam.Side side(Piece piece, String edge) {
         return new Seam.Side(piece.name(), edge, piece.edge(edge).length());
-    }
-
-    /** Length of an edge of the legs all the way round the body. */
-    static double around(List<Piece> legs, String edge) {
-        return legs.stream().mapToDouble(p -> p.cut() * p.edge(edge).length()).sum();
     }
 }

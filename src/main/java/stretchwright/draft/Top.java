@@ -66,7 +66,8 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
             return Optional.empty();
         }
         double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch())
-                + (body.seated() ? SEATED_LENGTH : 0);
+                + (body.seated() ? SEATED_LENGTH : 0)
+                + GussetCut.shortening(style);
         TopCurves curves = new TopCurves(frame, hip, tilt(body), front, back);
 
         double fullness = fullness(curves, hip, waist, target);

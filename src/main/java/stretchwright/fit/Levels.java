@@ -20,7 +20,8 @@ final class Levels {
     static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
         List<FitReport.LevelFit> out = new ArrayList<>();
         for (Level level : pattern.levels()) {
-            double girth = girth(level, pattern, body, boot, style);
+            double girth =
+                    girth(level, pattern, body, boot, style) + style.parts().bulge(level.name());
             double across = Strain.of(level.width(), girth);
             // a band is as high as it was cut; only the leg is pulled along
             boolean band = layers(level.name(), style) == 2;

@@ -19,6 +19,14 @@ public record Seam(Role role, String name, List<Side> sides, double ease, double
         BACK_RISE,
         INSEAM,
         SIDE_SEAM,
+        /** Where a strip along the side meets front and back. */
+        PANEL,
+        /** A diamond at the crotch, four edges. */
+        GUSSET,
+        /** Edge of a pocket that is turned under and sewn onto the leg, or closed. */
+        POCKET,
+        /** Edge of a pocket that is hemmed and stays open. */
+        POCKET_OPENING,
         WAISTBAND_ENDS,
         WAISTBAND_JOIN,
         CUFF_ENDS,
