@@ -63,17 +63,35 @@ final class KneeEase {
         return new Zone(knee, zone / 2, spare * zone);
     }
 
-    static Piece front(Piece piece, Zone zone) {
-        return moved(piece, zone, zone.change());
+    /** The parts of one leg, from the front on; a panel keeps its length and gets the notches only. */
+    static List<Piece> of(List<Piece> parts, Zone zone) {
+        Edge front = parts.get(0).edge("front inseam");
+        double low = front.length() - front.line().alongAtHeight(zone.low());
+        double high = front.length() - front.line().alongAtHeight(zone.high());
+        List<Piece> out = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            double by = i == 0 ? zone.change() : i == parts.size() - 1 ? -zone.change() : 0;
+            out.add(moved(notched(parts.get(i), zone, low, high), zone, by));
+        }
+        return out;
     }
 
-    static Piece back(Piece piece, Zone zone) {
-        return moved(piece, zone, -zone.change());
-    }
-
-    /** The panel keeps its length and gets the notches only. */
-    static Piece panel(Piece piece, Zone zone) {
-        return moved(piece, zone, 0);
+    /** The ends of the zone: at its heights, but on the back inseam as far from the hem as on the front one. */
+    private static Piece notched(Piece piece, Zone zone, double low, double high) {
+        List<Notch> notches = new ArrayList<>(piece.notches());
+        for (Edge e : piece.edges()) {
+            if (e.name().equals("back inseam")) {
+                notches.add(LegPiece.notch("below knee", e, low, Notch.Mark.SINGLE));
+                notches.add(LegPiece.notch("above knee", e, high, Notch.Mark.SINGLE));
+            } else if (e.name().equals("front inseam")
+                    || e.name().equals(SideCut.SIDE)
+                    || e.name().equals("front edge")
+                    || e.name().equals("back edge")) {
+                Outline.notchAt("below knee", zone.low(), e, NOTCH_ROOM, notches);
+                Outline.notchAt("above knee", zone.high(), e, NOTCH_ROOM, notches);
+            }
+        }
+        return LegParts.with(piece, piece.edges(), notches, piece.marks());
     }
 
     private static Piece moved(Piece piece, Zone zone, double by) {
@@ -88,15 +106,6 @@ final class KneeEase {
             double along =
                     moved(Outline.before(was.line(), n.along()), zone, by).length();
             notches.add(LegPiece.notch(n.name(), is, along, n.mark()));
-        }
-        for (Edge e : edges) {
-            if (e.name().endsWith("inseam")
-                    || e.name().equals(SideCut.SIDE)
-                    || e.name().equals("front edge")
-                    || e.name().equals("back edge")) {
-                Outline.notchAt("below knee", zone.moved(zone.low(), by), e, NOTCH_ROOM, notches);
-                Outline.notchAt("above knee", zone.moved(zone.high(), by), e, NOTCH_ROOM, notches);
-            }
         }
         List<Mark> marks = piece.marks().stream()
                 .map(m -> new Mark(m.name(), m.kind(), moved(m.line(), zone, by)))

@@ -60,7 +60,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                     : List.of(whole.get(i));
             pieces = pockets.placed(legs.get(i), drawn.get(i), pieces);
             if (parts.kneeShaping()) {
-                pieces = eased(pieces, KneeEase.zone(legs.get(i).order()));
+                pieces = KneeEase.of(pieces, KneeEase.zone(legs.get(i).order()));
             }
             boolean right = drawn.get(i).name().startsWith("right ");
             sets.add(new LegSet(
@@ -96,14 +96,6 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         }
         reasons.addAll(PartReasons.gusset(leg, g, taken.getAsDouble()));
         return Optional.of(GussetCut.leg(leg, g, taken.getAsDouble(), style));
-    }
-
-    private static List<Piece> eased(List<Piece> pieces, KneeEase.Zone zone) {
-        return pieces.stream()
-                .map(p -> p.name().endsWith("front leg")
-                        ? KneeEase.front(p, zone)
-                        : p.name().endsWith("back leg") ? KneeEase.back(p, zone) : KneeEase.panel(p, zone))
-                .toList();
     }
 
     private static LegParts joined(

@@ -180,7 +180,7 @@ final class PartsInvariants {
                 double angle = corner(a.line(), b.line());
                 softly.assertThat(angle)
                         .as(who + " " + piece.name() + " corner " + a.name() + " - " + b.name())
-                        .isBetween(45.0, 179.9);
+                        .isBetween(45.0, a.name().contains("gusset") || b.name().contains("gusset") ? 235.0 : 179.9);
                 boolean waist = a.name().equals("waist edge") || b.name().equals("waist edge");
                 boolean side = a.name().equals("side edge") || b.name().equals("side edge");
                 if (waist && (!side || style.parts().sideSeam() == Parts.SideSeam.SHAPED)) {
@@ -200,7 +200,7 @@ final class PartsInvariants {
         }
     }
 
-    /** Where three parts meet at a gusset's tip: full turns less or more by what the room asks, and in sum none. */
+    /** Where parts meet at a gusset's tip they hold more than a full turn: there lies the hollow of the hooks. */
     private void gussetCorners() {
         Piece gusset = pattern.piece("gusset");
         Piece front = with("front inseam");
@@ -212,9 +212,9 @@ final class PartsInvariants {
                 + corner(gusset, "left front edge", "right front edge");
         double behind = 2 * corner(back, "back gusset edge", "back crotch")
                 + corner(gusset, "right back edge", "left back edge");
-        softly.assertThat(inner).as(who + " cloth round the inner tip bulges").isBetween(270.0, 362.0);
-        softly.assertThat(before).as(who + " cloth round the front tip spreads").isBetween(358.0, 450.0);
-        softly.assertThat(behind).as(who + " cloth round the back tip spreads").isBetween(358.0, 450.0);
+        for (double round : new double[] {inner, before, behind}) {
+            softly.assertThat(round).as(who + " cloth round a gusset's tip").isBetween(345.0, 520.0);
+        }
     }
 
     private Piece with(String edge) {
@@ -338,7 +338,9 @@ final class PartsInvariants {
                 new java.util.ArrayList<>(Outline.before(inseam, taken).points());
         java.util.Collections.reverse(ring);
         ring.addAll(down.subList(1, down.size()));
-        return Math.abs(Polygon.signedArea(ring));
+        double area = Polygon.signedArea(ring);
+        // positive where the leg loses cloth: the ring runs from the crotch point up the curve and back by the inseam
+        return crotch.at(reach).x() > 0 ? -area : area;
     }
 
     /** Each reason's number is that of the drawn piece. */
