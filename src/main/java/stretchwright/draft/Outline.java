@@ -12,6 +12,9 @@ import stretchwright.pattern.Notch;
 
 /** Questions about an outline given as its edges, and paths cut at a place. */
 final class Outline {
+    /** A chord shorter than this before a cut would point anywhere on the grid, mm. */
+    private static final double SHORTEST = 1;
+
     private Outline() {}
 
     /** Everything of a path before a distance along it. */
@@ -21,7 +24,7 @@ final class Outline {
         for (int i = 0; i < path.points().size(); i++) {
             Point p = path.points().get(i);
             sum += i == 0 ? 0 : path.points().get(i - 1).distance(p);
-            if (sum >= along - 1e-6) {
+            if (i > 0 && sum >= along - SHORTEST) {
                 break;
             }
             out.add(p);

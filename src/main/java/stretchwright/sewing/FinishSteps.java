@@ -90,10 +90,10 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 HEM,
                 tool,
                 Step.TURNED_HEM,
-                hem.joins(),
+                hem.places(pattern),
                 hem.length(),
                 Pace.ringSeam(tool.stitch(), hem.length(), hem.times()),
-                Set.of(LegSteps.SIDE, LegSteps.INSEAMS),
+                Set.of(LegSteps.SIDE, PartSteps.PANELS, LegSteps.INSEAMS),
                 "Now that the inner leg is closed, turn " + Words.allowance(hem.first())
                         + " of the lower edge to the inside, all round. " + how
                         + " Overlap the ends by 20 mm at the inseam, so that no seam end lies open."

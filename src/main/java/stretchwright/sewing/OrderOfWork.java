@@ -2,7 +2,9 @@ package stretchwright.sewing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,8 +16,8 @@ import java.util.Optional;
  * steps themselves are the same in every order, so the least loss is the least total.
  */
 final class OrderOfWork {
-    /** A table of 2 to the 20 sets is some 20 MB; a pair of leggings has 18 steps. */
-    static final int MOST_JOBS = 20;
+    /** One bit per job in an int; only sets that an order can reach are kept, a few thousand for a pair of leggings. */
+    static final int MOST_JOBS = 30;
 
     private static final int NEVER = Integer.MAX_VALUE / 2;
 
@@ -23,7 +25,7 @@ final class OrderOfWork {
     private final List<Bench> benches = new ArrayList<>(List.of(Bench.BEGIN));
     private final int[][] next;
     private final int[][] lost;
-    private final int[] least;
+    private final Map<Integer, int[]> least = new HashMap<>();
 
     /** @param after one bit per job that must be done before */
     record Job(int after, Optional<Tool> tool) {}
@@ -54,8 +56,6 @@ final class OrderOfWork {
                 lost[b][j] = change.tenths();
             }
         }
-        least = new int[benches.size() << jobs.size()];
-        Arrays.fill(least, NEVER);
     }
 
     static Order best(List<Job> jobs) {
@@ -67,34 +67,36 @@ final class OrderOfWork {
 
     private Order solve() {
         int all = (1 << jobs.size()) - 1;
-        for (int b = 0; b < benches.size(); b++) {
-            least[at(all, b)] = 0;
-        }
-        for (int done = all - 1; done >= 0; done--) {
-            if (canBeDone(done)) {
-                for (int b = 0; b < benches.size(); b++) {
-                    least[at(done, b)] = leastFrom(done, b);
-                }
-            }
-        }
-        if (least[at(0, 0)] >= NEVER) {
+        int[] done = new int[benches.size()];
+        least.put(all, done);
+        if (least(0)[0] >= NEVER) {
             throw new IllegalArgumentException("the steps wait for each other in a ring");
         }
         return readOff(all);
     }
 
-    private int leastFrom(int done, int bench) {
-        int best = NEVER;
+    /** The least loss from a set of done jobs on, per bench; as deep as there are jobs. */
+    private int[] least(int done) {
+        int[] known = least.get(done);
+        if (known != null) {
+            return known;
+        }
+        int[] best = new int[benches.size()];
+        Arrays.fill(best, NEVER);
         for (int j = 0; j < jobs.size(); j++) {
             if (ready(done, j)) {
-                best = Math.min(best, throughJob(done, bench, j));
+                int[] after = least(done | 1 << j);
+                for (int b = 0; b < best.length; b++) {
+                    best[b] = Math.min(best[b], lost[b][j] + after[next[b][j]]);
+                }
             }
         }
+        least.put(done, best);
         return best;
     }
 
     private int throughJob(int done, int bench, int job) {
-        return lost[bench][job] + least[at(done | 1 << job, next[bench][job])];
+        return lost[bench][job] + least(done | 1 << job)[next[bench][job]];
     }
 
     private Order readOff(int all) {
@@ -103,30 +105,17 @@ final class OrderOfWork {
         int bench = 0;
         for (int done = 0; done != all; done |= 1 << order.get(order.size() - 1)) {
             int job = 0;
-            while (!ready(done, job) || throughJob(done, bench, job) != least[at(done, bench)]) {
+            while (!ready(done, job) || throughJob(done, bench, job) != least(done)[bench]) {
                 job++;
             }
             changeovers += benches.get(bench).to(jobs.get(job).tool()).count();
             bench = next[bench][job];
             order.add(job);
         }
-        return new Order(order, least[at(0, 0)], changeovers);
+        return new Order(order, least(0)[0], changeovers);
     }
 
     private boolean ready(int done, int job) {
         return (done >> job & 1) == 0 && (jobs.get(job).after() & ~done) == 0;
-    }
-
-    private boolean canBeDone(int done) {
-        for (int j = 0; j < jobs.size(); j++) {
-            if ((done >> j & 1) == 1 && (jobs.get(j).after() & ~done) != 0) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private int at(int done, int bench) {
-        return done * benches.size() + bench;
     }
 }

@@ -297,7 +297,7 @@ final class PartsInvariants {
                 double high = Math.max(side.start().y(), side.end().y()) - hip(plain);
                 less += (style.parts().panelWidth().isPresent() ? 2 : 1) * taken * high / 3;
             }
-            give = 0.03 * whole;
+            give = 0.01 * whole;
         }
         if (style.parts().kneeShaping()) {
             give += 0.02 * whole;
