@@ -46,6 +46,7 @@ final class GarmentJudge {
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, List<Pose> poses) {
         List<Verdict> out = new ArrayList<>();
         band(pattern, style, out);
+        out.addAll(PartsJudge.of(pattern, style));
         recovery(fabric, out);
         showThrough(fabric, poses, out);
         if (Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong()) > MUCH_SHRINKAGE) {

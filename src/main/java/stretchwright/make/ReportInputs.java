@@ -5,6 +5,7 @@ import java.util.TreeMap;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Style;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -55,6 +56,7 @@ final class ReportInputs {
         out.put("dropBelowWaist", Numbers.mm(style.dropBelowWaist()));
         out.put("bandHeight", Numbers.mm(style.bandHeight()));
         style.cuffHeight().ifPresent(v -> out.put("cuffHeight", Numbers.mm(v)));
+        parts(out, style.parts());
         out.put("hold", style.hold().name().toLowerCase(Locale.ROOT));
         out.put("allowance", Numbers.mm(style.allowance()));
         ObjectNode exceptions = out.putObject("allowances");
@@ -62,5 +64,23 @@ final class ReportInputs {
                 .forEach((role, mm) ->
                         exceptions.put(role.name().toLowerCase(Locale.ROOT).replace('_', ' '), Numbers.mm(mm)));
         out.put("lay", style.layWay().name().toLowerCase(Locale.ROOT));
+    }
+
+    private static void parts(ObjectNode out, Parts parts) {
+        out.put("sideSeam", parts.sideSeam().name().toLowerCase(Locale.ROOT));
+        parts.panelWidth().ifPresent(v -> out.put("panelWidth", Numbers.mm(v)));
+        parts.gusset()
+                .ifPresent(g -> out.putObject("gusset")
+                        .put("length", Numbers.mm(g.length()))
+                        .put("width", Numbers.mm(g.width())));
+        out.put("kneeShaping", parts.kneeShaping());
+        ArrayNode pockets = out.putArray("pockets");
+        for (Parts.Pocket p : parts.pockets()) {
+            pockets.addObject()
+                    .put("kind", p.kind().word())
+                    .put("width", Numbers.mm(p.width()))
+                    .put("height", Numbers.mm(p.height()))
+                    .put("thickness", Numbers.mm(p.thickness()));
+        }
     }
 }
