@@ -88,7 +88,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                     findings,
                     "style.gusset.length",
                     "Choose a shorter or a wider gusset, or none.",
-                    "a gusset of %.0f x %.0f mm does not go into the crotch of this leg: no cut has edges as long as"
+                    "a gusset of %.0f mm by %.0f mm does not go into the crotch of this leg: no cut has edges as long as"
                             + " its own.",
                     g.length(),
                     g.width());

@@ -152,7 +152,7 @@ final class Pockets {
     private void atOdds(Pocket p, String remedy, String what) {
         String text = String.format(
                 java.util.Locale.ROOT,
-                "the %s pocket, finished %.0f x %.0f mm, %s.",
+                "the %s pocket, finished %.0f mm by %.0f mm, %s.",
                 p.kind().word(),
                 p.finishedWidth(),
                 p.finishedHeight(),

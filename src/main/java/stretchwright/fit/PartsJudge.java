@@ -52,7 +52,7 @@ final class PartsJudge {
                 panel.name(),
                 "The side panel is laid on the same cloth as the legs.",
                 text(
-                        "For a second colour cut it from a cloth that stretches alike: 2 strips of %.0f x %.0f mm along the"
+                        "For a second colour cut it from a cloth that stretches alike: 2 strips of %.0f mm by %.0f mm along the"
                                 + " selvage; the lay then has room to spare.",
                         Math.ceil(box.width()), Math.ceil(box.height()))));
     }

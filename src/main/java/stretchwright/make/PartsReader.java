@@ -36,8 +36,7 @@ final class PartsReader {
     }
 
     private static boolean none(Section style, String key) {
-        return style.has(key)
-                && !style.isSection(key)
+        return style.isValue(key)
                 && style.text(key).filter("none"::equals).isPresent();
     }
 

@@ -161,6 +161,11 @@ final class Section {
         return out;
     }
 
+    /** Whether a single value stands there. */
+    boolean isValue(String key) {
+        return keys.entries().get(key) instanceof Tree.Text;
+    }
+
     boolean isSection(String key) {
         return keys.entries().get(key) instanceof Tree.Keys;
     }
