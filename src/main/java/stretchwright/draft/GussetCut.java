@@ -164,7 +164,7 @@ final class GussetCut {
                 middle("gusset front", edges.get(1), Notch.Mark.SINGLE),
                 middle("gusset front", edges.get(2), Notch.Mark.SINGLE),
                 middle("gusset back", edges.get(3), Notch.Mark.DOUBLE));
-        Grain grain = new Grain(new Point(0, 0.15 * g.length()).onGrid(), new Point(0, 0.85 * g.length()).onGrid());
+        Grain grain = new Grain(new Point(0, 0.62 * g.length()).onGrid(), new Point(0, 0.9 * g.length()).onGrid());
         return Piece.of("gusset", 1, false, false, edges, grain, notches, List.of());
     }
 

@@ -10,7 +10,7 @@ final class PartsCheck {
     static final double WIDEST_GUSSET = 0.4;
 
     /** The gusset's tips stay this far below the waist edge, mm. */
-    private static final double ABOVE_GUSSET = 60;
+    private static final double ABOVE_GUSSET = 100;
 
     /** The least width of front and back beside a panel, mm. */
     private static final double BESIDE_PANEL = 25;

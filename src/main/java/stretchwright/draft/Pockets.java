@@ -270,7 +270,7 @@ final class Pockets {
                         Mark.Kind.FOLD,
                         Path.of(new Point(0, h), new Point(w, h)).onGrid()))
                 : List.of();
-        Grain grain = new Grain(new Point(w / 2, 0.15 * top).onGrid(), new Point(w / 2, 0.85 * top).onGrid());
+        Grain grain = new Grain(new Point(0.88 * w, 0.15 * top).onGrid(), new Point(0.88 * w, 0.85 * top).onGrid());
         return Piece.of(p.kind().piece(), p.kind().inAPair(), false, false, edges, grain, List.of(), marks);
     }
 

@@ -176,13 +176,13 @@ final class PieceDrawing {
         drawing.text(new Writing(Ink.MARK, at, degrees, SMALL, Writing.Align.START, mark.name()));
     }
 
-    /** The name inside the outline, below its opening. */
+    /** The name in the upper left corner of the outline, below its opening. */
     private void placement(Mark mark) {
         Box box = Box.around(mark.line().points());
         String words = mark.name() + " here, opening up";
         double size = Math.min(SMALL, SMALL * 0.9 * box.width() / Letters.width(words, SMALL));
-        Point at = new Point((box.minX() + box.maxX()) / 2, box.maxY() - 2 - size);
-        drawing.text(new Writing(Ink.MARK, at, 0, size, Writing.Align.MIDDLE, words));
+        Point at = new Point(box.minX() + 2, box.maxY() - 2 - size);
+        drawing.text(new Writing(Ink.MARK, at, 0, size, Writing.Align.START, words));
     }
 
     private void edgeName(Edge edge) {

@@ -103,8 +103,9 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Pace.row(tool.stitch(), length, times),
                 Set.of(FRONT, BACK),
                 "Open the legs out flat, outside up, with the allowance underneath laid to one side: the front one to"
-                        + " the wearer's left, the back one to the right. Coverstitch over each seam from waist to"
-                        + " crotch, one needle on each side of the seam line.",
+                        + " the wearer's left, the back one to the right. Coverstitch over each seam from waist to "
+                        + (gusset() ? "gusset" : "crotch")
+                        + ", one needle on each side of the seam line.",
                 "The seam line runs midway between the two rows and the allowance is caught flat all the way."));
     }
 
