@@ -91,7 +91,7 @@ final class KneeEase {
                 Outline.notchAt("above knee", zone.high(), e, NOTCH_ROOM, notches);
             }
         }
-        return LegParts.with(piece, piece.edges(), notches, piece.marks());
+        return LegParts.with(piece, notches, piece.marks());
     }
 
     private static Piece moved(Piece piece, Zone zone, double by) {

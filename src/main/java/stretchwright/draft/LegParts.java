@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Findings;
-import stretchwright.pattern.Edge;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
@@ -146,9 +145,17 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                 leg.cut());
     }
 
-    /** The same piece with other edges, notches and marks. */
-    static Piece with(Piece piece, List<Edge> edges, List<Notch> notches, List<Mark> marks) {
-        return Piece.of(
-                piece.name(), piece.cut(), piece.mirrored(), piece.onFold(), edges, piece.grain(), notches, marks);
+    /** The same piece with other notches and marks. */
+    static Piece with(Piece piece, List<Notch> notches, List<Mark> marks) {
+        return new Piece(
+                piece.name(),
+                piece.cut(),
+                piece.mirrored(),
+                piece.onFold(),
+                piece.edges(),
+                piece.grain(),
+                notches,
+                marks,
+                piece.cutLine());
     }
 }

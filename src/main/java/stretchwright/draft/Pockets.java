@@ -71,7 +71,7 @@ final class Pockets {
         for (Piece part : parts) {
             List<Mark> marks = new ArrayList<>(part.marks());
             places.stream().filter(p -> p.part().equals(part)).forEach(p -> marks.add(mark(p)));
-            out.add(LegParts.with(part, part.edges(), part.notches(), marks));
+            out.add(LegParts.with(part, part.notches(), marks));
         }
         return out;
     }

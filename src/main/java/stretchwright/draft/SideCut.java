@@ -226,7 +226,7 @@ final class SideCut {
                 notches.add(LegPiece.notch("side", edge, left, Notch.Mark.SINGLE));
             }
             left -= edge.length();
-            out.add(0, LegParts.with(part, part.edges(), notches, part.marks()));
+            out.add(0, LegParts.with(part, notches, part.marks()));
         }
         return out;
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Box;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -63,10 +64,34 @@ final class PartsJudge {
                 NOTE,
                 "knee shaping",
                 text(
-                        "The front is %.0f mm longer over the knee than the back; of the %.0f mm by which the skin there grows"
-                                + " in a deep bend it gives that part, the cloth's stretch must give the rest.",
+                        "The front is %.0f mm longer over the knee than the back. The skin there grows by about %.0f mm in a deep"
+                                + " bend: the cloth's stretch and its sliding must give the rest.",
                         ease, KNEE_GROWS),
                 "Ease it in between the two notches of each seam; where it gathers, ease in less."));
+    }
+
+    /** By which share the front over the knee is longer than drafted without shaping; 0 where it is not shaped. */
+    static double kneeShare(Pattern pattern) {
+        double front = 0;
+        double back = 0;
+        for (Piece piece : pattern.legs()) {
+            double zone = zone(piece);
+            front = piece.name().endsWith("front leg") ? zone : front;
+            back = piece.name().endsWith("back leg") ? zone : back;
+        }
+        return front > 0 && back > 0 ? (front - back) / (front + back) : 0;
+    }
+
+    private static double zone(Piece piece) {
+        double low = Double.NaN;
+        double high = Double.NaN;
+        for (Notch n : piece.notches()) {
+            if (n.edge().equals("side edge")) {
+                low = n.name().equals("below knee") ? n.along() : low;
+                high = n.name().equals("above knee") ? n.along() : high;
+            }
+        }
+        return Double.isNaN(low) || Double.isNaN(high) ? 0 : Math.abs(high - low);
     }
 
     private static void pads(Parts parts, Level.Name level, List<Verdict> out) {

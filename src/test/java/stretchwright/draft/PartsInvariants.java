@@ -180,7 +180,7 @@ final class PartsInvariants {
                 double angle = corner(a.line(), b.line());
                 softly.assertThat(angle)
                         .as(who + " " + piece.name() + " corner " + a.name() + " - " + b.name())
-                        .isBetween(45.0, a.name().contains("gusset") || b.name().contains("gusset") ? 235.0 : 179.9);
+                        .isBetween(60.0, a.name().contains("gusset") || b.name().contains("gusset") ? 235.0 : 179.9);
                 boolean waist = a.name().equals("waist edge") || b.name().equals("waist edge");
                 boolean side = a.name().equals("side edge") || b.name().equals("side edge");
                 if (waist && (!side || style.parts().sideSeam() == Parts.SideSeam.SHAPED)) {
