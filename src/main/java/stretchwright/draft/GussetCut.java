@@ -131,8 +131,8 @@ final class GussetCut {
                 default -> out.add(n);
             }
         }
-        out.add(middle("gusset front", Outline.edge(edges, FRONT), Notch.Mark.SINGLE));
-        out.add(middle("gusset back", Outline.edge(edges, BACK), Notch.Mark.DOUBLE));
+        out.add(middle("front", Outline.edge(edges, FRONT), Notch.Mark.SINGLE));
+        out.add(middle("back", Outline.edge(edges, BACK), Notch.Mark.DOUBLE));
         return out;
     }
 
@@ -160,10 +160,10 @@ final class GussetCut {
                 new Edge("right front edge", Path.of(front, onRight), allowance),
                 new Edge("right back edge", Path.of(onRight, back), allowance));
         List<Notch> notches = List.of(
-                middle("gusset back", edges.get(0), Notch.Mark.DOUBLE),
-                middle("gusset front", edges.get(1), Notch.Mark.SINGLE),
-                middle("gusset front", edges.get(2), Notch.Mark.SINGLE),
-                middle("gusset back", edges.get(3), Notch.Mark.DOUBLE));
+                middle("back", edges.get(0), Notch.Mark.DOUBLE),
+                middle("front", edges.get(1), Notch.Mark.SINGLE),
+                middle("front", edges.get(2), Notch.Mark.SINGLE),
+                middle("back", edges.get(3), Notch.Mark.DOUBLE));
         Grain grain = new Grain(new Point(0, 0.62 * g.length()).onGrid(), new Point(0, 0.9 * g.length()).onGrid());
         return Piece.of("gusset", 1, false, false, edges, grain, notches, List.of());
     }

@@ -81,12 +81,22 @@ final class SideCut {
             points.add(high);
             return new Path(points).onGrid();
         }
-        double rise = high.y() - hip;
+        double rise = high.y() + raised() - hip;
         for (int i = 0; i <= CHORDS; i++) {
             double u = (double) i / CHORDS;
             points.add(new Point(x + to * taken * u * u, hip + rise * u));
         }
         return new Path(points).onGrid();
+    }
+
+    /**
+     * How much higher the side's waist point stands than the uncut edge, mm: square to a seam that leans in by 2 x taken /
+     * rise, the waist edge falls to its old height within half the part's width (a parabola).
+     */
+    private double raised() {
+        Path waist = leg.edge("waist edge").line();
+        double rise = waist.at(Outline.alongAtX(waist, 0).orElseThrow()).y() - hip;
+        return taken * waist.length() / (4 * rise);
     }
 
     private Piece part(@Nullable Double from, @Nullable Double to) {

@@ -269,7 +269,7 @@ final class PartsInvariants {
     /** Distance of a notch from the lower end of its edge; of a gusset edge from its middle. */
     private static double fromLow(Piece piece, Notch n) {
         Edge edge = piece.edge(n.edge());
-        if (n.name().startsWith("gusset")) {
+        if (n.name().equals("front") || n.name().equals("back")) {
             return Math.abs(n.along() - edge.length() / 2);
         }
         boolean up = edge.line().end().y() > edge.line().start().y();
@@ -297,8 +297,8 @@ final class PartsInvariants {
                 double high = Math.max(side.start().y(), side.end().y()) - hip(plain);
                 less += (style.parts().panelWidth().isPresent() ? 2 : 1) * taken * high / 3;
             }
-            // mm2: the new waist edge may lie 4 mm off the old one
-            give = 4 * plain.piece("leg").edge("waist edge").length();
+            // mm2: the new waist edge may lie 6 mm off the old one
+            give = 6 * plain.piece("leg").edge("waist edge").length();
         }
         if (style.parts().kneeShaping()) {
             give += 0.02 * whole;
