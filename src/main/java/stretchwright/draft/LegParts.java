@@ -38,6 +38,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                 return Optional.empty();
             }
         }
+        parts.gusset().ifPresent(g -> reasons.addAll(PartReasons.gusset(g)));
         for (Piece leg : drawn) {
             Optional<Piece> cut = withoutCorners(leg, style, findings, reasons);
             if (cut.isEmpty()) {

@@ -137,16 +137,19 @@ final class LegReasons {
         double back = piece.edge("back crotch").length();
         double drop = order.style().dropBelowWaist();
         double along = front + back;
+        double gusset = GussetCut.shortening(order.style());
         add(
                 "crotch seam length",
                 along,
                 "(total crotch length - 2 x drop below the waist) x (1 - reduction along the crotch seam)"
+                        + (gusset > 0 ? " + what the gusset is shorter than its hole" : "")
                         + (body.seated() ? " + 20 mm for who sits all day" : "")
                         + (order.body().legs().alike() ? "" : "; both legs are cut to the mean's"),
                 "The top",
                 measure(Measure.TOTAL_CROTCH_LENGTH),
                 new Input("drop below the waist", drop, "mm", "style"),
-                new Input(ReductionReasons.CROTCH, 100 * order.reductions().crotch(), "%", ReductionReasons.CROTCH));
+                new Input(ReductionReasons.CROTCH, 100 * order.reductions().crotch(), "%", ReductionReasons.CROTCH),
+                new Input("gusset shorter than its hole", gusset, "mm", "style"));
         Input whole = new Input("crotch seam length", along, "mm", name("crotch seam length"));
         add(
                 "front crotch length",
@@ -211,7 +214,9 @@ final class LegReasons {
     }
 
     private Input measure(Measure measure) {
-        return measure(body, measure);
+        Input input = measure(body, measure);
+        double pads = Padded.bulge(measure, order.style().parts());
+        return pads > 0 ? new Input(input.name() + " with pads", input.value(), "mm", input.from()) : input;
     }
 
     static Input measure(Body body, Measure measure) {

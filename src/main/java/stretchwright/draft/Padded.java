@@ -39,10 +39,14 @@ final class Padded {
     private static Map<Measure, Value> larger(Map<Measure, Value> values, Parts parts) {
         Map<Measure, Value> out = new EnumMap<>(Measure.class);
         values.forEach((m, v) -> {
-            Level.Name level = GIRTHS.get(m);
-            double more = level == null ? 0 : parts.bulge(level);
-            out.put(m, new Value(v.mm() + more, v.origin(), v.spread()));
+            out.put(m, new Value(v.mm() + bulge(m, parts), v.origin(), v.spread()));
         });
         return out;
+    }
+
+    /** What the things in the pockets add to a measure, mm. */
+    static double bulge(Measure measure, Parts parts) {
+        Level.Name level = GIRTHS.get(measure);
+        return level == null ? 0 : parts.bulge(level);
     }
 }

@@ -20,15 +20,19 @@ final class PartReasons {
                 DOC);
     }
 
+    static List<Reason> gusset(Parts.Gusset g) {
+        return List.of(
+                new Reason("gusset: length", g.length(), "as asked", style("gusset length", g.length()), DOC),
+                new Reason("gusset: width", g.width(), "as asked", style("gusset width", g.width()), DOC));
+    }
+
     static List<Reason> gusset(Piece leg, Parts.Gusset g, double taken) {
         String prefix = leg.name() + ": ";
         double reach = GussetCut.reach(g);
         List<Reason.Input> inputs = List.of(
-                new Reason.Input("gusset length", g.length(), "mm", "style"),
-                new Reason.Input("gusset width", g.width(), "mm", "style"));
+                new Reason.Input("gusset length", g.length(), "mm", "gusset: length"),
+                new Reason.Input("gusset width", g.width(), "mm", "gusset: width"));
         return List.of(
-                new Reason("gusset: length", g.length(), "as asked", List.of(inputs.get(0)), DOC),
-                new Reason("gusset: width", g.width(), "as asked", List.of(inputs.get(1)), DOC),
                 new Reason(
                         prefix + "gusset takes of each crotch curve",
                         reach,
@@ -60,8 +64,9 @@ final class PartReasons {
                 "front longer and back shorter by the lesser of 4 % and the along reduction, each of the zone over the knee"
                         + " (200 mm, at most 0.45 of the knee's height)",
                 List.of(
-                        new Reason.Input("zone", 2 * zone.half(), "mm", "knee height"),
-                        new Reason.Input("along reduction", order.reductions().along(), "", "fabric")),
+                        new Reason.Input("zone", 2 * zone.half(), "mm", "rule"),
+                        new Reason.Input(
+                                ReductionReasons.ALONG, 100 * order.reductions().along(), "%", ReductionReasons.ALONG)),
                 DOC + "; trade-values 2.1 and 3");
     }
 

@@ -53,16 +53,18 @@ final class SideTake {
 
     static Reason reason(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band) {
         Limits l = limits(order, legs, drawn, band);
+        String leg = drawn.get(0).name() + ": ";
         return new Reason(
                 "front leg: side take-in",
                 l.perEdge(),
                 "the least of surplus / cut edges, 0.05 of half the hip / cuts of a leg, 0.15 of the side's height above the"
                         + " hip; not below 0",
                 List.of(
-                        new Reason.Input("surplus of top edge over 1.03 x band", l.surplus(), "mm", "leg: waist edge"),
+                        new Reason.Input(
+                                "surplus of top edge over 1.03 x band", l.surplus(), "mm", leg + "waist edge length"),
                         new Reason.Input("cut edges of the pair", l.edges(), "", "style"),
-                        new Reason.Input("limit by the hip", l.byHip(), "mm", "leg: hip width"),
-                        new Reason.Input("limit by the rise", l.byRise(), "mm", "leg: side height")),
+                        new Reason.Input("limit by the hip", l.byHip(), "mm", leg + "hip width, both legs"),
+                        new Reason.Input("limit by the rise", l.byRise(), "mm", "rule")),
                 "docs/maths/draft.md, Parts; design values, no source");
     }
 }

@@ -20,7 +20,9 @@ final class PartsReader {
 
     static Parts read(Section style) {
         Parts.SideSeam side = style.choice(
-                        "side seam", List.of(Parts.SideSeam.values()), s -> s.name().toLowerCase(Locale.ROOT))
+                        "side seam",
+                        List.of(Parts.SideSeam.values()),
+                        s -> s.name().toLowerCase(Locale.ROOT))
                 .orElse(Parts.SideSeam.NONE);
         OptionalDouble panel = none(style, "panel")
                 ? OptionalDouble.empty()
@@ -36,8 +38,7 @@ final class PartsReader {
     }
 
     private static boolean none(Section style, String key) {
-        return style.isValue(key)
-                && style.text(key).filter("none"::equals).isPresent();
+        return style.isValue(key) && style.text(key).filter("none"::equals).isPresent();
     }
 
     private static OptionalDouble panel(Section s) {

@@ -89,7 +89,11 @@ final class PieceLabel {
                 return;
             }
         }
-        write(packed(broken, SMALLEST, inside.box().width()), SMALLEST, inside.box().centre(), drawing);
+        write(
+                packed(broken, SMALLEST, inside.box().width()),
+                SMALLEST,
+                inside.box().centre(),
+                drawing);
     }
 
     /** The long sentence about allowances in its parts, for a small piece. */

@@ -77,8 +77,8 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         + Words.notches(pattern, seams.first()) + Words.sewLine(seams.first()) + Words.pins(tool)
                         + Words.limitAlong(tool, fabric)
                         + (name.equals(BACK) ? spared() : ""),
-                Words.lengths(pattern, seams.first()) + " Opened out, the seam lies without waves and its allowance is on the"
-                        + " inside.");
+                Words.lengths(pattern, seams.first())
+                        + " Opened out, the seam lies without waves and its allowance is on the" + " inside.");
     }
 
     private String spared() {

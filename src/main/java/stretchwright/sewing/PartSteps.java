@@ -37,10 +37,12 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Pace.flatSeam(tool.stitch(), seams.length(), seams.times()),
                 ON_THE_FLAT_LEG,
                 "Lay each side panel on its front leg right sides together (the outsides of the cloth facing) and sew "
-                        + Words.edges(seams.first()) + "; then sew the back leg to the panel's other edge in the same way."
+                        + Words.edges(seams.first())
+                        + "; then sew the back leg to the panel's other edge in the same way."
                         + Words.notches(pattern, seams.first()) + Words.sewLine(seams.first()) + Words.pins(tool)
                         + Words.limitAlong(tool, fabric),
-                Words.lengths(pattern, seams.first()) + " Opened out, front, panel and back lie flat, and their upper and"
+                Words.lengths(pattern, seams.first())
+                        + " Opened out, front, panel and back lie flat, and their upper and"
                         + " lower edges run on without a step.");
     }
 
@@ -62,8 +64,8 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         + " front: sew each of its four edges to the cut edge of that side, from tip to tip, and stop on"
                         + " the seam line at every tip." + Words.sewLine(seams.first()) + Words.pins(tool)
                         + Words.limitAlong(tool, fabric),
-                Words.lengths(pattern, seams.first()) + " The front and the back tip lie on the rise seams, and no tip is"
-                        + " puckered.");
+                Words.lengths(pattern, seams.first())
+                        + " The front and the back tip lie on the rise seams, and no tip is" + " puckered.");
     }
 
     List<Step> pockets() {
@@ -120,7 +122,8 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
         String times = Words.count(piece.cut(), "", " of each pocket");
         return "Turn " + opening(seams) + " of the upper edge" + times + " under and sew it down; turn " + turned
                 + " of the other three edges under. While the leg still lies flat, lay the pocket " + where
-                + " onto the line marked \"" + piece.name() + "\", opening up, and sew round its sides and lower edge; sew back"
+                + " onto the line marked \"" + piece.name()
+                + "\", opening up, and sew round its sides and lower edge; sew back"
                 + " and forth at both ends of the opening.";
     }
 
@@ -130,8 +133,10 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 .findFirst()
                 .map(Mark::name)
                 .orElseThrow();
-        return "Turn " + opening(seams) + " of the lower edge under and sew it down; fold the lower end up along the line"
-                + " marked \"" + fold + "\", wrong sides together, and sew both sides, first through the two layers and on up"
+        return "Turn " + opening(seams)
+                + " of the lower edge under and sew it down; fold the lower end up along the line"
+                + " marked \"" + fold
+                + "\", wrong sides together, and sew both sides, first through the two layers and on up"
                 + " over the single one, turned in. It is sewn to nothing but the waist seam: nothing is stitched across the"
                 + " back rise.";
     }

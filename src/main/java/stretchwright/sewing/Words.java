@@ -93,7 +93,8 @@ final class Words {
             return "Both edges measure " + mm(one) + " along the sew line, so they must end level.";
         }
         if (seam.sides().stream()
-                .allMatch(side -> on(pattern, side).stream().anyMatch(n -> n.name().equals(ABOVE_KNEE)))) {
+                .allMatch(side ->
+                        on(pattern, side).stream().anyMatch(n -> n.name().equals(ABOVE_KNEE)))) {
             return "The edges measure " + mm(one) + " and " + mm(other)
                     + " along the sew line; all of the difference lies between the notches below knee and above knee, where"
                     + " the longer edge is eased in without a fold, and they end level.";

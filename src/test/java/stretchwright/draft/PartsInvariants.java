@@ -23,6 +23,9 @@ import stretchwright.pattern.Style;
 
 /** What must hold of the parts of a leg for every body and every mix of options (docs/maths/draft.md, Parts). */
 final class PartsInvariants {
+    private static final java.util.Set<String> ENDS =
+            java.util.Set.of("measured", "estimated", "fabric", "boot", "style", "rule");
+
     private final String who;
     private final Body body;
     private final Style style;
@@ -346,6 +349,15 @@ final class PartsInvariants {
 
     /** Each reason's number is that of the drawn piece. */
     private void reasons() {
+        List<String> names = pattern.reasons().stream().map(Reason::dimension).toList();
+        softly.assertThat(names).as(who).doesNotHaveDuplicates();
+        for (Reason r : pattern.reasons()) {
+            for (Reason.Input input : r.inputs()) {
+                softly.assertThat(ENDS.contains(input.from()) || names.contains(input.from()))
+                        .as(who + " " + r.dimension() + " <- " + input)
+                        .isTrue();
+            }
+        }
         for (Reason r : pattern.reasons()) {
             double drawn = switch (r.dimension()) {
                 case "side panel: width" ->

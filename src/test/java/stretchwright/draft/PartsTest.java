@@ -99,10 +99,15 @@ class PartsTest {
         Pattern pattern = draft(ADULT, Parts.PLAIN.with(g));
         assertThat(GussetCut.reach(g)).isCloseTo(79.37, within(0.01));
         Piece leg = pattern.piece("leg");
-        double through = leg.edge("front crotch").length() + 150 + leg.edge("back crotch").length();
+        double through = leg.edge("front crotch").length()
+                + 150
+                + leg.edge("back crotch").length();
         Piece was = plain.piece("leg");
         assertThat(through)
-                .isCloseTo(was.edge("front crotch").length() + was.edge("back crotch").length(), within(0.5));
+                .isCloseTo(
+                        was.edge("front crotch").length()
+                                + was.edge("back crotch").length(),
+                        within(0.5));
         assertThat(leg.edge("front gusset edge").length())
                 .isCloseTo(pattern.piece("gusset").edge("left front edge").length(), within(0.05));
         double room = pattern.reasons().stream()
@@ -110,7 +115,8 @@ class PartsTest {
                 .findFirst()
                 .orElseThrow()
                 .mm();
-        double inseam = was.edge("front inseam").length() - leg.edge("front inseam").length();
+        double inseam =
+                was.edge("front inseam").length() - leg.edge("front inseam").length();
         assertThat(room).isCloseTo(60 - 2 * inseam, within(1.0)).isGreaterThan(20);
     }
 
@@ -146,7 +152,8 @@ class PartsTest {
         Pattern knees = draft(ADULT, with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 13));
         double tight = 1 - plain.reductions().across();
         assertThat(width(hips, Level.Name.HIP) - width(plain, Level.Name.HIP)).isCloseTo(39 * tight, within(0.5));
-        assertThat(width(knees, Level.Name.KNEE) - width(plain, Level.Name.KNEE)).isBetween(10.0, 19.5 * tight + 0.5);
+        assertThat(width(knees, Level.Name.KNEE) - width(plain, Level.Name.KNEE))
+                .isBetween(10.0, 19.5 * tight + 0.5);
     }
 
     private static double width(Pattern pattern, Level.Name name) {
@@ -155,7 +162,8 @@ class PartsTest {
 
     @Test
     void aPadsPocketIsThePadAndFiveMillimetres() {
-        Piece pocket = draft(ADULT, with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 5)).piece("knee pad pocket");
+        Piece pocket = draft(ADULT, with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 5))
+                .piece("knee pad pocket");
         assertThat(pocket.edge("lower edge").length()).isEqualTo(105);
         assertThat(pocket.edge("left edge").length()).isEqualTo(125);
         assertThat(pocket.cut()).isEqualTo(2);
@@ -167,11 +175,16 @@ class PartsTest {
                 .contains("250 mm")
                 .contains("too wide for the thigh");
         assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(390, 60))).key()).isEqualTo("style.gusset.length");
-        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(390, 60))).problem()).contains("front crotch curve");
-        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(60, 90))).problem()).contains("more than the gusset's length");
-        assertThat(finding(Parts.PLAIN.withPanel(280)).problem()).contains("280 mm").contains("inseam");
+        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(390, 60))).problem())
+                .contains("front crotch curve");
+        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(60, 90))).problem())
+                .contains("more than the gusset's length");
+        assertThat(finding(Parts.PLAIN.withPanel(280)).problem())
+                .contains("280 mm")
+                .contains("inseam");
         assertThat(finding(Parts.PLAIN.withKneeShaping()).problem()).contains("no seam at the side");
-        assertThat(finding(ADULT, DraftTest.OVER_BOOT.with(SEAM.withKneeShaping()), 0.05).problem())
+        assertThat(finding(ADULT, DraftTest.OVER_BOOT.with(SEAM.withKneeShaping()), 0.05)
+                        .problem())
                 .contains("slack");
         Style shorts = Style.usual(Style.Leg.SHORT).with(LowerEnd.PLAIN).with(SEAM.withKneeShaping());
         assertThat(finding(ADULT, shorts, 0.45).problem()).contains("length of the leg");
@@ -179,15 +192,20 @@ class PartsTest {
 
     @Test
     void aPocketNeedsAPlace() {
-        assertThat(finding(with(SEAM, Pocket.Kind.HIP_PAD, 100, 100, 5)).problem()).contains("side seam runs");
-        assertThat(finding(with(Parts.PLAIN.withPanel(60), Pocket.Kind.PHONE, 90, 160, 0)).problem())
+        assertThat(finding(with(SEAM, Pocket.Kind.HIP_PAD, 100, 100, 5)).problem())
+                .contains("side seam runs");
+        assertThat(finding(with(Parts.PLAIN.withPanel(60), Pocket.Kind.PHONE, 90, 160, 0))
+                        .problem())
                 .contains("larger than its place on the side panel");
-        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.PHONE, 90, 300, 0)).problem()).contains("down to the knee");
-        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 250, 120, 5)).problem()).contains("cross a seam");
-        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.TAILBONE_PAD, 100, 390, 5)).problem())
+        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.PHONE, 90, 300, 0)).problem())
+                .contains("down to the knee");
+        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 250, 120, 5)).problem())
+                .contains("cross a seam");
+        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.TAILBONE_PAD, 100, 390, 5))
+                        .problem())
                 .contains("taller than its place");
-        Parts over = Parts.PLAIN.with(List.of(
-                new Pocket(Pocket.Kind.HIP_PAD, 100, 200, 5), new Pocket(Pocket.Kind.PHONE, 80, 150, 0)));
+        Parts over = Parts.PLAIN.with(
+                List.of(new Pocket(Pocket.Kind.HIP_PAD, 100, 200, 5), new Pocket(Pocket.Kind.PHONE, 80, 150, 0)));
         assertThat(finding(over).problem()).contains("lies over the hip pad pocket");
     }
 
@@ -206,7 +224,9 @@ class PartsTest {
                 .contains("left front leg", "left side panel", "left back leg", "right front leg", "gusset");
         PartsInvariants.check("two legs", body, style, pattern, pattern);
         Point tip = pattern.piece("right front leg").edge("front crotch").line().start();
-        assertThat(tip.x()).as("a right front leg has its centre front to the right").isPositive();
+        assertThat(tip.x())
+                .as("a right front leg has its centre front to the right")
+                .isPositive();
     }
 
     /** 1 mm on a measure moves no point by more than 5 mm, relative to its edge, with everything switched on. */

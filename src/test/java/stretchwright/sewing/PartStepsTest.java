@@ -43,10 +43,16 @@ class PartStepsTest {
         parts.put("gusset", Parts.PLAIN.with(GUSSET));
         parts.put("panel and gusset", Parts.PLAIN.withPanel(120).with(GUSSET).with(all));
         parts.put("all", SEAM.with(GUSSET).withKneeShaping().with(noHip));
-        parts.put("all on a panel", SEAM.with(GUSSET).withPanel(110).withKneeShaping().with(all));
+        parts.put(
+                "all on a panel",
+                SEAM.with(GUSSET).withPanel(110).withKneeShaping().with(all));
         Map<String, Pattern> out = new LinkedHashMap<>();
         parts.forEach((name, p) -> {
-            out.put(name, draft(Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(32)).with(p)));
+            out.put(
+                    name,
+                    draft(Style.usual(Style.Leg.OVER_BOOT)
+                            .with(LowerEnd.cuff(32))
+                            .with(p)));
             out.put(name + ", hem", draft(Style.usual(Style.Leg.ANKLE).with(p)));
         });
         return out;
@@ -69,7 +75,8 @@ class PartStepsTest {
                 for (SewingPlan.Operation o : plan.operations()) {
                     for (String join : o.joins()) {
                         String[] parts = join.split(": ", 2);
-                        assertThat(pattern.piece(parts[0]).edge(parts[1]).length()).isPositive();
+                        assertThat(pattern.piece(parts[0]).edge(parts[1]).length())
+                                .isPositive();
                         used.add(parts[0]);
                     }
                     texts(name, pattern, o);
@@ -83,13 +90,19 @@ class PartStepsTest {
 
     private static void texts(String name, Pattern pattern, SewingPlan.Operation o) {
         for (String text : List.of(o.instruction(), o.check())) {
-            assertThat(text).as(name).matches("[A-Z][^\\n]*\\.").doesNotContain("  ").doesNotContain("..");
+            assertThat(text)
+                    .as(name)
+                    .matches("[A-Z][^\\n]*\\.")
+                    .doesNotContain("  ")
+                    .doesNotContain("..");
         }
         boolean gusset = pattern.pieces().stream().anyMatch(p -> p.name().equals("gusset"));
         assertThat((o.instruction() + o.check()).contains("gusset") && !gusset).isFalse();
         Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(o.instruction());
         while (quoted.find()) {
-            assertThat(pattern.pieces().stream().flatMap(p -> p.marks().stream()).map(Mark::name))
+            assertThat(pattern.pieces().stream()
+                            .flatMap(p -> p.marks().stream())
+                            .map(Mark::name))
                     .contains(quoted.group(1));
         }
     }
@@ -101,12 +114,15 @@ class PartStepsTest {
                 SampleFabric.heavyKnit(),
                 Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH));
         for (String pocket : List.of(PartSteps.PHONE, PartSteps.HIP, PartSteps.KNEE)) {
-            assertThat(step(plan, PartSteps.PANELS).after()).contains(step(plan, pocket).step());
+            assertThat(step(plan, PartSteps.PANELS).after())
+                    .contains(step(plan, pocket).step());
         }
         assertThat(step(plan, LegSteps.FRONT).after())
                 .contains(step(plan, PartSteps.PANELS).step());
         assertThat(step(plan, PartSteps.GUSSET).after())
-                .contains(step(plan, LegSteps.FRONT).step(), step(plan, LegSteps.BACK).step());
+                .contains(
+                        step(plan, LegSteps.FRONT).step(),
+                        step(plan, LegSteps.BACK).step());
         assertThat(step(plan, LegSteps.INSEAMS).after())
                 .contains(step(plan, PartSteps.GUSSET).step());
         assertThat(step(plan, "join the waistband").after())
