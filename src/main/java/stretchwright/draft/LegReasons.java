@@ -62,7 +62,7 @@ final class LegReasons {
     private void crotchWidth(Level level, Frame frame) {
         double wanted = frame.crotchWidth(LegLine.flat(body, Measure.THIGH_GIRTH, order.reductions()));
         List<Input> inputs = inputs(measure(Measure.THIGH_GIRTH), across(Measure.THIGH_GIRTH));
-        inputs.add(new Input("half the flat hip", frame.hip(), "mm", name("hip width, both legs")));
+        inputs.add(new Input("half the flat hip", frame.hip(), "mm", hipName()));
         evened(inputs, level.width() - wanted);
         add(
                 "crotch width",
@@ -192,7 +192,7 @@ final class LegReasons {
                 piece.edge("waist edge").length(),
                 "half the flat hip, less what centre front and centre back lean in, as a curve square to both",
                 "The frame",
-                new Input("half the flat hip", frame.hip(), "mm", name("hip width, both legs")),
+                new Input("half the flat hip", frame.hip(), "mm", hipName()),
                 new Input("centre front leans in", frame.slantFront(), "mm", "rule"),
                 new Input("centre back leans in", frame.slantBack(), "mm", "rule"));
     }
@@ -203,6 +203,11 @@ final class LegReasons {
 
     private void add(String what, double mm, String rule, String section, List<Input> inputs) {
         out.add(new Reason(name(what), mm, rule, inputs, DOCS + section));
+    }
+
+    /** The hip goes round both legs and is told once, with the left one. */
+    private String hipName() {
+        return name("hip width, both legs").replaceFirst("^right ", "left ");
     }
 
     private String name(String what) {

@@ -110,7 +110,7 @@ class PartStepsTest {
     @Test
     void pocketsComeFirstPanelsNextTheGussetBetweenRisesAndInseams() {
         SewingPlan plan = Planning.plan(
-                patterns().get("all on a panel"),
+                java.util.Objects.requireNonNull(patterns().get("all on a panel")),
                 SampleFabric.heavyKnit(),
                 Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH));
         for (String pocket : List.of(PartSteps.PHONE, PartSteps.HIP, PartSteps.KNEE)) {
