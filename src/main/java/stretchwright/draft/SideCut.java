@@ -17,7 +17,8 @@ import stretchwright.pattern.Style;
  * Cuts a drafted leg along upright lines: once along the side line for a side seam, twice for a panel.
  *
  * <p>Where the cut is shaped both its edges leave the line at the hip and curve apart as two halves of a parabola, each
- * other's mirror image, so they are equally long; the waist edge of each part is drawn anew, square to both its ends.
+ * other's mirror image, so they are equally long; the waist edge of each part is drawn anew, square to the centre seam, and
+ * at the cut so that it runs on smoothly over the sewn seam.
  */
 final class SideCut {
     static final String SIDE = "side edge";
@@ -90,8 +91,8 @@ final class SideCut {
     }
 
     /**
-     * How much higher the side's waist point stands than the uncut edge, mm: square to a seam that leans in by 2 x taken /
-     * rise, the waist edge falls to its old height within half the part's width (a parabola).
+     * How much higher the side's waist point stands than the uncut edge, mm: turned with a seam that leans in by 2 x
+     * taken / rise, the waist edge falls to its old height within half the part's width (a parabola).
      */
     private double raised() {
         Path waist = leg.edge("waist edge").line();
@@ -174,12 +175,8 @@ final class SideCut {
         if (!shaped) {
             return ends(between(whole, from, to), start, end);
         }
-        Point leave = back == null
-                ? whole.directionAt(0)
-                : back.directionAt(back.length()).left();
-        Point arrive = front == null
-                ? whole.directionAt(whole.length())
-                : front.directionAt(front.length()).left();
+        Point leave = back == null || to == null ? whole.directionAt(0) : turned(whole, to, back);
+        Point arrive = front == null || from == null ? whole.directionAt(whole.length()) : turned(whole, from, front);
         double reach = start.distance(end) / 3;
         Point one = start.plus(leave.times(reach));
         Point two = end.minus(arrive.times(reach));
@@ -189,6 +186,13 @@ final class SideCut {
             points.add(TopCurves.bezier(start, one, two, end, t));
         }
         return ends(new Path(points), start, end);
+    }
+
+    /** The uncut edge's direction at a cut, turned as far as the cut edge leans: both corners together stay a straight line. */
+    private static Point turned(Path whole, double x, Path side) {
+        Point was = whole.directionAt(Outline.alongAtX(whole, x).orElseThrow());
+        Point up = side.directionAt(side.length());
+        return new Point(was.x() * up.y() + was.y() * up.x(), was.y() * up.y() - was.x() * up.x());
     }
 
     private List<Notch> notches(List<Edge> edges) {

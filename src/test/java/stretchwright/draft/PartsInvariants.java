@@ -185,8 +185,8 @@ final class PartsInvariants {
                         .as(who + " " + piece.name() + " corner " + a.name() + " - " + b.name())
                         .isBetween(60.0, a.name().contains("gusset") || b.name().contains("gusset") ? 235.0 : 179.9);
                 boolean waist = a.name().equals("waist edge") || b.name().equals("waist edge");
-                boolean side = a.name().equals("side edge") || b.name().equals("side edge");
-                if (waist && (!side || style.parts().sideSeam() == Parts.SideSeam.SHAPED)) {
+                boolean centre = a.name().endsWith("crotch") || b.name().endsWith("crotch");
+                if (waist && centre) {
                     softly.assertThat(angle)
                             .as(who + " " + piece.name() + " waist square")
                             .isCloseTo(90, within(3.0));
@@ -198,9 +198,27 @@ final class PartsInvariants {
                 }
             }
         }
+        for (Seam seam : pattern.seams()) {
+            if (seam.role() == Seam.Role.SIDE_SEAM || seam.role() == Seam.Role.PANEL) {
+                double both =
+                        seam.sides().stream().mapToDouble(this::waistCorner).sum();
+                softly.assertThat(both).as(who + " waist over " + seam.name()).isCloseTo(180, within(2.0));
+            }
+        }
         if (style.parts().gusset().isPresent() && pattern.legs().size() <= 2 && !pattern.legsDiffer()) {
             gussetCorners();
         }
+    }
+
+    private double waistCorner(Seam.Side side) {
+        Piece piece = pattern.piece(side.piece());
+        int at = piece.edges().indexOf(piece.edge(side.edge()));
+        int n = piece.edges().size();
+        Edge next = piece.edges().get((at + 1) % n);
+        Edge before = piece.edges().get((at + n - 1) % n);
+        return next.name().equals("waist edge")
+                ? corner(piece.edge(side.edge()).line(), next.line())
+                : corner(before.line(), piece.edge(side.edge()).line());
     }
 
     /** Where parts meet at a gusset's tip they hold more than a full turn: there lies the hollow of the hooks. */

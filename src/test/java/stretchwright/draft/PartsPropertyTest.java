@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,7 +26,8 @@ import stretchwright.pattern.Style;
 
 /** Random bodies with random mixes of side seam, panel, gusset, knee shaping and pockets; sizes go with the body. */
 class PartsPropertyTest {
-    private static final int BODIES = 400;
+    private static final int MANY = 400;
+    private static final int SOME = 120;
 
     /** Every option for itself and all together come up; sizes are those a maker would choose for that body. */
     static Parts parts(long seed, Body body, boolean pockets) {
@@ -45,22 +47,28 @@ class PartsPropertyTest {
         if (parts.cutAtSide() && random.between(0, 1) < 0.5) {
             parts = parts.withKneeShaping();
         }
-        return pockets ? parts.with(pockets(random, size)) : parts;
+        return pockets ? parts.with(pockets(random, size, parts)) : parts;
     }
 
-    private static List<Pocket> pockets(RandomStream random, double size) {
+    /** Those that the parts leave room for: a hip pad not over a side seam, on a panel nothing wider than it. */
+    private static List<Pocket> pockets(RandomStream random, double size, Parts parts) {
+        double room = Math.min(parts.panelWidth().orElse(1000) - 25, 80 * size);
         List<Pocket> out = new ArrayList<>();
-        out.add(new Pocket(Pocket.Kind.PHONE, 60 * size, 90 * size, 0));
-        out.add(new Pocket(Pocket.Kind.TAILBONE_PAD, 90 * size, 50 * size, 10));
-        out.add(new Pocket(Pocket.Kind.KNEE_PAD, 60 * size, 80 * size, random.between(5, 13)));
-        out.add(new Pocket(Pocket.Kind.HIP_PAD, 80 * size, 50 * size, random.between(5, 13)));
+        if (room > 20) {
+            out.add(new Pocket(Pocket.Kind.PHONE, Math.min(room, 60 * size), 80 * size, 0));
+        }
+        out.add(new Pocket(Pocket.Kind.TAILBONE_PAD, 90 * size, 40 * size, 10));
+        out.add(new Pocket(Pocket.Kind.KNEE_PAD, (parts.panelWidth().isPresent() ? 25 : 50) * size, 80 * size, 8));
+        if (room > 20 && (!parts.cutAtSide() || parts.panelWidth().isPresent())) {
+            out.add(new Pocket(Pocket.Kind.HIP_PAD, room, 40 * size, random.between(5, 13)));
+        }
         return out;
     }
 
-    private static Map<String, Integer> run(double stretch, Style base, boolean pockets) {
+    private static Map<String, Integer> run(double stretch, Style base, boolean pockets, int bodies) {
         Map<String, Integer> refused = new java.util.TreeMap<>();
         int drafted = 0;
-        for (int seed = 1; seed <= BODIES; seed++) {
+        for (int seed = 1; seed <= bodies; seed++) {
             Body body = SampleBody.random(seed);
             Optional<Boot> boot = Optional.of(SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305));
             Style style = base.with(parts(seed, body, pockets));
@@ -80,7 +88,7 @@ class PartsPropertyTest {
             }
         }
         System.out.println("parts at " + stretch + ": " + drafted + " drafted, refused " + refused);
-        assertThat(drafted).isGreaterThan(BODIES / 4);
+        assertThat(drafted).isGreaterThan(bodies / 2);
         return refused;
     }
 
@@ -94,22 +102,23 @@ class PartsPropertyTest {
                                 / (1 - pattern.reductions().crotch()));
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(doubles = {0.20, 0.60, 1.00})
     void everyBodyKeepsEveryInvariantInPartsOverABoot(double stretch) {
-        run(stretch, DraftTest.OVER_BOOT, false);
+        run(stretch, DraftTest.OVER_BOOT, false, MANY);
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {0.30, 0.60})
     void everyBodyKeepsEveryInvariantWithPockets(double stretch) {
-        run(stretch, DraftTest.OVER_BOOT, true);
-        run(stretch, DraftTest.ANKLE, true);
+        run(stretch, DraftTest.OVER_BOOT, true, SOME);
+        run(stretch, DraftTest.ANKLE, true, SOME);
     }
 
     @Test
     void shorterLegsKeepThemToo() {
-        run(0.6, Style.usual(Style.Leg.KNEE), false);
-        run(0.6, Style.usual(Style.Leg.SHORT), false);
+        run(0.6, Style.usual(Style.Leg.KNEE), false, SOME);
+        run(0.6, Style.usual(Style.Leg.SHORT), false, SOME);
     }
 }
