@@ -25,6 +25,12 @@ final class SideCut {
     static final String PANEL = "side panel";
     private static final int CHORDS = 24;
 
+    /** Shorter chords would point anywhere on the grid, mm. */
+    private static final double LEAST_CHORD = 2.5;
+
+    /** The ends of a waist edge run straight for so long, so that the corners are what they are meant to be, mm. */
+    private static final double STRAIGHT_END = 4;
+
     /** A notch nearer to a corner than this would disappear in the seam. */
     private static final double NOTCH_ROOM = 12;
 
@@ -177,14 +183,19 @@ final class SideCut {
         }
         Point leave = back == null || to == null ? whole.directionAt(0) : turned(whole, to, back);
         Point arrive = front == null || from == null ? whole.directionAt(whole.length()) : turned(whole, from, front);
-        double reach = start.distance(end) / 3;
-        Point one = start.plus(leave.times(reach));
-        Point two = end.minus(arrive.times(reach));
+        double straight = Math.min(STRAIGHT_END, start.distance(end) / 8);
+        Point first = start.plus(leave.times(straight));
+        Point last = end.minus(arrive.times(straight));
+        double reach = first.distance(last) / 3;
+        Point one = first.plus(leave.times(reach));
+        Point two = last.minus(arrive.times(reach));
         List<Point> points = new ArrayList<>();
-        for (int i = 0; i <= CHORDS; i++) {
-            double t = (double) i / CHORDS;
-            points.add(TopCurves.bezier(start, one, two, end, t));
+        points.add(start);
+        int chords = (int) Math.max(6, Math.min(CHORDS, first.distance(last) / LEAST_CHORD));
+        for (int i = 0; i <= chords; i++) {
+            points.add(TopCurves.bezier(first, one, two, last, (double) i / chords));
         }
+        points.add(end);
         return ends(new Path(points), start, end);
     }
 
