@@ -17,15 +17,11 @@ import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
-import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
 /** What must hold of the parts of a leg for every body and every mix of options (docs/maths/draft.md, Parts). */
 final class PartsInvariants {
-    private static final java.util.Set<String> ENDS =
-            java.util.Set.of("measured", "estimated", "fabric", "boot", "style", "rule");
-
     private final String who;
     private final Body body;
     private final Style style;
@@ -58,7 +54,7 @@ final class PartsInvariants {
         if (pattern.legs().stream().noneMatch(p -> p.name().startsWith("left"))) {
             i.areas(plain);
         }
-        i.reasons();
+        PartsReasonsCheck.check(i.softly, who, pattern);
         i.softly.assertAll();
     }
 
@@ -239,6 +235,10 @@ final class PartsInvariants {
     }
 
     private Piece with(String edge) {
+        return with(pattern, edge);
+    }
+
+    static Piece with(Pattern pattern, String edge) {
         return pattern.legs().stream()
                 .filter(p -> p.edges().stream().anyMatch(e -> e.name().equals(edge)))
                 .findFirst()
@@ -363,52 +363,5 @@ final class PartsInvariants {
         double area = Polygon.signedArea(ring);
         // positive where the leg loses cloth: the ring runs from the crotch point up the curve and back by the inseam
         return crotch.at(reach).x() > 0 ? -area : area;
-    }
-
-    /** Each reason's number is that of the drawn piece. */
-    private void reasons() {
-        List<String> names = pattern.reasons().stream().map(Reason::dimension).toList();
-        softly.assertThat(names).as(who).doesNotHaveDuplicates();
-        for (Reason r : pattern.reasons()) {
-            for (Reason.Input input : r.inputs()) {
-                softly.assertThat(ENDS.contains(input.from()) || names.contains(input.from()))
-                        .as(who + " " + r.dimension() + " <- " + input)
-                        .isTrue();
-            }
-        }
-        for (Reason r : pattern.reasons()) {
-            double drawn = switch (r.dimension()) {
-                case "side panel: width" ->
-                    pattern.pieces().stream()
-                            .filter(p -> p.name().endsWith("side panel"))
-                            .findFirst()
-                            .orElseThrow()
-                            .edge("hem")
-                            .length();
-                case "gusset: length" -> pattern.piece("gusset").sewLine().box().height();
-                case "gusset: width" -> pattern.piece("gusset").sewLine().box().width();
-                case "front leg: side take-in" -> {
-                    Path side = with("front crotch").edge("side edge").line();
-                    yield Math.abs(side.end().x() - side.start().x());
-                }
-                default -> {
-                    if (r.dimension().contains(" pocket: ")) {
-                        Edge edge = pattern.piece(r.dimension().split(":")[0])
-                                .edge(r.dimension().endsWith("width") ? "lower edge" : "left edge");
-                        yield r.dimension().startsWith("tailbone")
-                                        && r.dimension().endsWith("height")
-                                ? pattern.piece("tailbone pad pocket")
-                                        .marks()
-                                        .get(0)
-                                        .line()
-                                        .start()
-                                        .y()
-                                : edge.length();
-                    }
-                    yield r.mm();
-                }
-            };
-            softly.assertThat(drawn).as(who + " " + r.dimension()).isCloseTo(r.mm(), within(0.05));
-        }
     }
 }
