@@ -4,15 +4,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.assertj.core.api.SoftAssertions;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Edge;
-import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
@@ -40,12 +37,7 @@ final class PartsInvariants {
      */
     static void check(String who, Body body, Style style, Pattern pattern, Pattern plain) {
         PartsInvariants i = new PartsInvariants(who, body, style, pattern);
-        for (Piece piece : pattern.pieces()) {
-            i.simple(piece.name() + " sew line", piece.sewLine());
-            i.simple(piece.name() + " cut line", piece.cutLine());
-            i.notchesOnTheirEdges(piece);
-            i.marksInside(piece);
-        }
+        PieceCheck.check(i.softly, who, pattern);
         i.names();
         i.seams();
         i.crotchSeam();
@@ -56,57 +48,6 @@ final class PartsInvariants {
         }
         PartsReasonsCheck.check(i.softly, who, pattern);
         i.softly.assertAll();
-    }
-
-    private void simple(String what, Polygon polygon) {
-        Coordinate[] ring = new Coordinate[polygon.points().size() + 1];
-        for (int k = 0; k < ring.length; k++) {
-            Point p = polygon.points().get(k % polygon.points().size());
-            ring[k] = new Coordinate(p.x(), p.y());
-        }
-        softly.assertThat(new GeometryFactory().createPolygon(ring).isValid())
-                .as(who + " " + what + " is simple")
-                .isTrue();
-    }
-
-    private void notchesOnTheirEdges(Piece piece) {
-        for (Notch n : piece.notches()) {
-            Edge edge = piece.edge(n.edge());
-            softly.assertThat(n.along())
-                    .as(who + " " + piece.name() + " notch " + n.name() + " within " + n.edge())
-                    .isBetween(-0.01, edge.length() + 0.01);
-            softly.assertThat(edge.line().at(n.along()).distance(n.at()))
-                    .as(who + " " + piece.name() + " notch " + n.name() + " on " + n.edge())
-                    .isLessThan(0.05);
-        }
-        Point middle = piece.grain().from().towards(piece.grain().to(), 0.5);
-        softly.assertThat(piece.sewLine().contains(middle))
-                .as(who + " grain inside " + piece.name())
-                .isTrue();
-    }
-
-    private void marksInside(Piece piece) {
-        for (Mark mark : piece.marks()) {
-            for (Point p : mark.line().points()) {
-                double off = piece.sewLine().contains(p) ? 0 : distance(piece.sewLine(), p);
-                softly.assertThat(off)
-                        .as(who + " mark " + mark.name() + " inside " + piece.name())
-                        .isLessThan(0.05);
-            }
-        }
-    }
-
-    private static double distance(Polygon polygon, Point p) {
-        double best = Double.POSITIVE_INFINITY;
-        List<Point> q = polygon.points();
-        for (int k = 0; k < q.size(); k++) {
-            Point a = q.get(k);
-            Point b = q.get((k + 1) % q.size());
-            double t = Math.max(
-                    0, Math.min(1, p.minus(a).dot(b.minus(a)) / b.minus(a).dot(b.minus(a))));
-            best = Math.min(best, p.distance(a.towards(b, t)));
-        }
-        return best;
     }
 
     private void names() {

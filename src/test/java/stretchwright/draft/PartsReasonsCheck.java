@@ -51,7 +51,9 @@ final class PartsReasonsCheck {
                 case "gusset: length" -> pattern.piece("gusset").sewLine().box().height();
                 case "gusset: width" -> pattern.piece("gusset").sewLine().box().width();
                 case "front leg: side take-in" -> {
-                    Path side = PartsInvariants.with(pattern, "front crotch").edge("side edge").line();
+                    Path side = PartsInvariants.with(pattern, "front crotch")
+                            .edge("side edge")
+                            .line();
                     yield Math.abs(side.end().x() - side.start().x());
                 }
                 default -> {
