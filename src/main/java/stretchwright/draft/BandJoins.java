@@ -11,9 +11,9 @@ import stretchwright.pattern.Style;
 final class BandJoins {
     private BandJoins() {}
 
-    static List<Seam> of(List<Piece> pieces, List<Piece> legs, Style style) {
+    static List<Seam> of(List<Piece> pieces, List<LegSet> legs, Style style) {
         List<Seam> seams = new ArrayList<>();
-        for (Piece leg : legs) {
+        for (Piece leg : legs.stream().flatMap(l -> l.pieces().stream()).toList()) {
             if (leg.edges().stream().anyMatch(e -> e.name().equals(Darts.BACK_LEG))) {
                 String which = leg.name().replace("leg", "");
                 seams.add(Joins.seam(
@@ -27,9 +27,10 @@ final class BandJoins {
         }
         List<Piece> bands =
                 pieces.stream().filter(p -> p.name().startsWith("waistband")).toList();
-        Seam.Side top = new Seam.Side(legs.get(0).name(), "waist edge", Joins.around(legs, "waist edge"));
+        Seam.Side top =
+                new Seam.Side(legs.get(0).with("waist edge").name(), "waist edge", LegSet.around(legs, "waist edge"));
         if (bands.isEmpty()) {
-            double turn = legs.get(0).edge("waist edge").allowance();
+            double turn = legs.get(0).allowance("waist edge");
             seams.add(new Seam(Seam.Role.CASING, "casing", List.of(top), 0, turn, 1));
         }
         for (Piece band : bands) {

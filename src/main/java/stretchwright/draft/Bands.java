@@ -82,9 +82,9 @@ final class Bands {
     }
 
     /** One cuff cut twice; two that differ where the legs' lower ends do. */
-    static List<Piece> cuffs(List<Piece> legs, double height, Style style) {
-        double first = legs.get(0).edge("hem").length();
-        double last = legs.get(legs.size() - 1).edge("hem").length();
+    static List<Piece> cuffs(List<LegSet> legs, double height, Style style) {
+        double first = legs.get(0).length("hem");
+        double last = legs.get(legs.size() - 1).length("hem");
         if (Grid.units(first) == Grid.units(last)) {
             return List.of(cuff("cuff", 2, first, height, style));
         }

@@ -15,6 +15,7 @@ import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
 /**
@@ -28,7 +29,8 @@ public final class Draft {
     public static Optional<Pattern> of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Findings findings) {
         Pattern.Reductions r = Reducing.of(fabric, style.hold(), body.seated());
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
-        Order order = new Order(body, fabric, worn, style, r);
+        Body padded = Padded.of(body, style.parts());
+        Order order = new Order(padded, fabric, worn, style, r);
         if (worn.isPresent()
                 && !(BootCheck.pass(worn.get(), body, findings) && LowerCheck.pass(worn.get(), order, findings))) {
             return Optional.empty();
@@ -36,16 +38,17 @@ public final class Draft {
         if (!BandCheck.pass(order, findings)) {
             return Optional.empty();
         }
-        Frame frame = Frame.of(body, style, r);
+        Frame frame = Frame.of(padded, style, r);
         if (body.legs().alike()) {
-            return Leg.draft(order.on(body.leg(Side.LEFT)), frame, findings).map(leg -> pair(order, frame, leg));
+            return Leg.draft(order.on(padded.leg(Side.LEFT)), frame, findings)
+                    .flatMap(leg -> pair(order, frame, leg, findings));
         }
         return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
     }
 
-    private static Pattern pair(Order order, Frame frame, Leg leg) {
+    private static Optional<Pattern> pair(Order order, Frame frame, Leg leg, Findings findings) {
         Piece piece = leg.piece("leg", 2, true);
-        return assemble(order, frame, List.of(piece), List.of(leg), List.of(""));
+        return assemble(order, frame, List.of(piece), List.of(leg), List.of(""), findings);
     }
 
     /** Two legs apart: each follows its own leg of the body, and both meet at the crotch seam of the body's mean. */
@@ -58,21 +61,30 @@ public final class Draft {
                 return Optional.empty();
             }
             legs.add(leg.get());
-            Piece drawn = leg.get().piece(side.word() + " leg", 1, false);
-            pieces.add(side == Side.LEFT ? drawn : Mirror.of(drawn));
+            pieces.add(leg.get().piece(side.word() + " leg", 1, false));
         }
-        return Optional.of(assemble(order, frame, pieces, legs, List.of("left", "right")));
+        return assemble(order, frame, pieces, legs, List.of("left", "right"), findings);
+    }
+
+    /** @param drawn each leg in one piece, front to the left; a right leg is mirrored with its parts */
+    private static Optional<Pattern> assemble(
+            Order order, Frame frame, List<Piece> drawn, List<Leg> legs, List<String> names, Findings findings) {
+        double wanted = Frame.band(order.body(), order.style(), order.reductions());
+        return LegParts.of(order, legs, drawn, wanted, findings)
+                .map(parts -> assemble(order, frame, drawn, parts, legs, names));
     }
 
     private static Pattern assemble(
-            Order order, Frame frame, List<Piece> legPieces, List<Leg> legs, List<String> names) {
+            Order order, Frame frame, List<Piece> drawn, LegParts parts, List<Leg> legs, List<String> names) {
         Style style = order.style();
-        TopFinish finish = TopFinish.of(order, legPieces);
-        List<Piece> pieces = new ArrayList<>(legPieces);
+        TopFinish finish = TopFinish.of(order, parts.legs());
+        List<Piece> pieces = new ArrayList<>();
+        parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
         pieces.addAll(finish.pieces());
-        style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(legPieces, h, style)));
-        LowerParts lower = LowerParts.of(order, legs, legPieces, pieces);
+        style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(parts.legs(), h, style)));
+        LowerParts lower = LowerParts.of(order, legs, drawn, pieces);
         pieces.addAll(lower.pieces());
+        pieces.addAll(parts.added());
         List<Level> levels = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
         levels.add(new Level(
@@ -83,17 +95,20 @@ public final class Draft {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
             lower.hem(i, names.get(i)).ifPresent(levels::add);
-            reasons.addAll(LegReasons.of(legs.get(i), legPieces.get(i), frame, below));
+            reasons.addAll(LegReasons.of(legs.get(i), drawn.get(i), frame, below));
         }
         reasons.addAll(finish.reasons());
         for (int i = 0; i < legs.size(); i++) {
-            reasons.addAll(Darts.reasons(legs.get(i), legPieces.get(i)));
+            reasons.addAll(Darts.reasons(legs.get(i), drawn.get(i)));
         }
         reasons.addAll(lower.reasons());
         reasons.addAll(LengthPlan.reasons(order, levels));
+        reasons.addAll(parts.reasons());
         List<Notion> notions = new ArrayList<>(finish.notions());
         notions.addAll(lower.notions());
-        return new Pattern(pieces, Joins.of(pieces, legPieces, style), levels, order.reductions(), reasons, notions);
+        List<Seam> seams = new ArrayList<>(Joins.of(pieces, parts.legs(), style));
+        seams.addAll(parts.seams());
+        return new Pattern(pieces, seams, levels, order.reductions(), reasons, notions);
     }
 
     /** What a leg is drafted from. */

@@ -2,7 +2,6 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import stretchwright.pattern.Edge;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
@@ -11,27 +10,26 @@ import stretchwright.pattern.Style;
 final class Joins {
     private Joins() {}
 
-    static List<Seam> of(List<Piece> pieces, List<Piece> legs, Style style) {
-        Piece left = legs.get(0);
-        Piece right = legs.get(legs.size() - 1);
+    static List<Seam> of(List<Piece> pieces, List<LegSet> legs, Style style) {
+        LegSet left = legs.get(0);
+        LegSet right = legs.get(legs.size() - 1);
         List<Piece> cuffs =
                 pieces.stream().filter(p -> p.name().endsWith("cuff")).toList();
         List<Seam> seams = new ArrayList<>();
         for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
             String edge = rise == Seam.Role.FRONT_RISE ? "front crotch" : "back crotch";
             String name = rise == Seam.Role.FRONT_RISE ? "front rise" : "back rise";
-            seams.add(seam(style, rise, name, 1, side(left, edge), side(right, edge)));
+            seams.add(seam(style, rise, name, 1, left.side(edge), right.side(edge)));
         }
-        each(
-                legs,
-                "leg",
-                (leg, which, times) -> seams.add(seam(
-                        style,
-                        Seam.Role.INSEAM,
-                        which + "inseam",
-                        times,
-                        side(leg, "front inseam"),
-                        side(leg, "back inseam"))));
+        for (LegSet leg : legs) {
+            seams.add(seam(
+                    style,
+                    Seam.Role.INSEAM,
+                    leg.which() + "inseam",
+                    leg.cut(),
+                    leg.side("front inseam"),
+                    leg.side("back inseam")));
+        }
         seams.addAll(BandJoins.of(pieces, legs, style));
         if (Cover.wanted(style)) {
             seams.addAll(LowerJoins.covers(pieces, legs, style));
@@ -39,16 +37,15 @@ final class Joins {
         }
         seams.addAll(LowerJoins.straps(pieces, legs, style));
         if (cuffs.isEmpty()) {
-            each(
-                    legs,
-                    "leg",
-                    (leg, which, times) -> seams.add(new Seam(
-                            Seam.Role.HEM,
-                            which + "hem",
-                            List.of(side(leg, "hem")),
-                            0,
-                            leg.edge("hem").allowance(),
-                            times)));
+            for (LegSet leg : legs) {
+                seams.add(new Seam(
+                        Seam.Role.HEM,
+                        leg.which() + "hem",
+                        List.of(leg.side("hem")),
+                        0,
+                        leg.allowance("hem"),
+                        leg.cut()));
+            }
             return seams;
         }
         each(
@@ -61,16 +58,16 @@ final class Joins {
                         times,
                         side(cuff, "left end"),
                         side(cuff, "right end"))));
-        each(legs, "leg", (leg, which, times) -> {
-            Piece cuff = which.startsWith("right") ? cuffs.get(cuffs.size() - 1) : cuffs.get(0);
+        for (LegSet leg : legs) {
+            Piece cuff = leg.which().startsWith("right") ? cuffs.get(cuffs.size() - 1) : cuffs.get(0);
             seams.add(seam(
                     style,
                     Seam.Role.CUFF_JOIN,
-                    which + "cuff join",
-                    times,
-                    side(leg, "hem"),
+                    leg.which() + "cuff join",
+                    leg.cut(),
+                    leg.side("hem"),
                     side(cuff, "lower edge")));
-        });
+        }
         return seams;
     }
 
@@ -91,16 +88,5 @@ final class Joins {
 
     static Seam.Side side(Piece piece, String edge) {
         return new Seam.Side(piece.name(), edge, piece.edge(edge).length());
-    }
-
-    /** Length of an edge of the legs all the way round the body; where a dart parts it, of both its parts. */
-    static double around(List<Piece> legs, String edge) {
-        return legs.stream()
-                .mapToDouble(p -> p.cut()
-                        * p.edges().stream()
-                                .filter(e -> e.name().endsWith(edge))
-                                .mapToDouble(Edge::length)
-                                .sum())
-                .sum();
     }
 }

@@ -118,10 +118,12 @@ final class LegReasons {
         double back = piece.edge("back crotch").length();
         double drop = order.style().dropBelowWaist();
         double along = front + back;
+        double gusset = GussetCut.shortening(order.style());
         add(
                 "crotch seam length",
                 along,
                 "(total crotch length - 2 x drop below the waist + front waist + back waist) x (1 - reduction along the crotch seam)"
+                        + (gusset > 0 ? " + what the gusset is shorter than its hole" : "")
                         + (body.seated() ? " + 20 mm for who sits all day" : "")
                         + (order.body().legs().alike() ? "" : "; both legs are cut to the mean's"),
                 "The top",
@@ -129,7 +131,8 @@ final class LegReasons {
                 new Input("drop below the waist", drop, "mm", "style"),
                 new Input("front waist", order.style().top().frontRaise(), "mm", "style"),
                 new Input("back waist", order.style().top().backRaise(), "mm", "style"),
-                new Input(ReductionReasons.CROTCH, 100 * order.reductions().crotch(), "%", ReductionReasons.CROTCH));
+                new Input(ReductionReasons.CROTCH, 100 * order.reductions().crotch(), "%", ReductionReasons.CROTCH),
+                new Input("gusset shorter than its hole", gusset, "mm", "style"));
         Input whole = new Input("crotch seam length", along, "mm", name("crotch seam length"));
         add(
                 "front crotch length",
@@ -185,13 +188,13 @@ final class LegReasons {
         out.add(new Reason(name(what), mm, rule, inputs, DOCS + section));
     }
 
-    private String name(String what) {
-        return piece.name() + ": " + what;
+    /** The hip goes round both legs and is told once, with the left one. */
+    private String hipName() {
+        return name("hip width, both legs").replaceFirst("^right ", "left ");
     }
 
-    /** The hip is the whole body's; where there are two pieces it is told once, with the left one. */
-    private String hipName() {
-        return name("hip width, both legs").replace("right leg", "left leg");
+    private String name(String what) {
+        return piece.name() + ": " + what;
     }
 
     private static List<Input> inputs(Input... inputs) {
@@ -199,7 +202,9 @@ final class LegReasons {
     }
 
     private Input measure(Measure measure) {
-        return measure(body, measure);
+        Input input = measure(body, measure);
+        double pads = Padded.bulge(measure, order.style().parts());
+        return pads > 0 ? new Input(input.name() + " with pads", input.value(), "mm", input.from()) : input;
     }
 
     static Input measure(Body body, Measure measure) {

@@ -10,7 +10,7 @@ import stretchwright.pattern.Style;
 final class LowerJoins {
     private LowerJoins() {}
 
-    static List<Seam> covers(List<Piece> pieces, List<Piece> legs, Style style) {
+    static List<Seam> covers(List<Piece> pieces, List<LegSet> legs, Style style) {
         List<Piece> covers =
                 pieces.stream().filter(p -> p.name().endsWith("boot cover")).toList();
         List<Seam> seams = new ArrayList<>();
@@ -22,13 +22,13 @@ final class LowerJoins {
                 Seam.Side half = Joins.side(cover, edge);
                 seams.add(Joins.seam(style, Seam.Role.COVER_SEAM, name, pairs, half, half));
             }
-            Piece leg = which.startsWith("right") ? legs.get(legs.size() - 1) : legs.get(0);
+            LegSet leg = which.startsWith("right") ? legs.get(legs.size() - 1) : legs.get(0);
             seams.add(Joins.seam(
                     style,
                     Seam.Role.COVER_JOIN,
                     which + "cover join",
                     pairs,
-                    Joins.side(leg, "hem"),
+                    leg.side("hem"),
                     ring(cover, "upper edge")));
             seams.add(new Seam(
                     Seam.Role.HEM,
@@ -47,7 +47,7 @@ final class LowerJoins {
     }
 
     /** A strap of cloth: closed into a tube, each end caught flat in the hem. */
-    static List<Seam> straps(List<Piece> pieces, List<Piece> legs, Style style) {
+    static List<Seam> straps(List<Piece> pieces, List<LegSet> legs, Style style) {
         List<Seam> seams = new ArrayList<>();
         pieces.stream().filter(p -> p.name().equals("strap")).forEach(strap -> {
             seams.add(Joins.seam(
@@ -58,18 +58,17 @@ final class LowerJoins {
                     Joins.side(strap, "lower edge"),
                     Joins.side(strap, "upper edge")));
             double width = strap.edge("right end").length() / 2;
-            Joins.each(
-                    legs,
-                    "leg",
-                    (leg, which, times) -> seams.add(new Seam(
-                            Seam.Role.STRAP_ENDS,
-                            which + "strap ends",
-                            List.of(
-                                    new Seam.Side(leg.name(), "hem", width),
-                                    new Seam.Side(strap.name(), "right end", width)),
-                            0,
-                            strap.edge("right end").allowance(),
-                            2 * times)));
+            for (LegSet leg : legs) {
+                seams.add(new Seam(
+                        Seam.Role.STRAP_ENDS,
+                        leg.which() + "strap ends",
+                        List.of(
+                                new Seam.Side(leg.with("hem").name(), "hem", width),
+                                new Seam.Side(strap.name(), "right end", width)),
+                        0,
+                        strap.edge("right end").allowance(),
+                        2 * leg.cut()));
+            }
         });
         return seams;
     }

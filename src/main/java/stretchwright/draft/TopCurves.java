@@ -197,7 +197,7 @@ final class TopCurves {
         throw new IllegalStateException("the waist edge does not cross the side line");
     }
 
-    private static Point bezier(Point a, Point b, Point c, Point d, double t) {
+    static Point bezier(Point a, Point b, Point c, Point d, double t) {
         double s = 1 - t;
         return a.times(s * s * s)
                 .plus(b.times(3 * s * s * t))

@@ -29,8 +29,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
 
     private static final double CORD_END = 200;
 
-    static TopFinish of(Draft.Order order, List<Piece> legs) {
-        double topEdge = Joins.around(legs, "waist edge");
+    static TopFinish of(Draft.Order order, List<LegSet> legs) {
+        double topEdge = LegSet.around(legs, "waist edge");
         TopFinish plain = switch (order.style().top().band().shape()) {
             case STRAIGHT -> straight(order, topEdge);
             case CONTOURED -> contoured(order, topEdge);
@@ -71,12 +71,12 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
     }
 
     /** Key pocket, elastic and cord, which each kind of band may have. */
-    private TopFinish with(Draft.Order order, List<Piece> legs) {
+    private TopFinish with(Draft.Order order, List<LegSet> legs) {
         TopEnd.Band band = order.style().top().band();
         List<Piece> all = new ArrayList<>(pieces);
         List<Notion> bought = new ArrayList<>(notions);
         List<Reason> why = new ArrayList<>(reasons);
-        String piece = pieces.isEmpty() ? legs.get(0).name() : "waistband";
+        String piece = pieces.isEmpty() ? legs.get(0).with("waist edge").name() : "waistband";
         String edge = pieces.isEmpty() ? "waist edge" : "upper edge";
         if (band.keyPocket().isPresent()) {
             all.add(KeyPocket.piece(order.style()));

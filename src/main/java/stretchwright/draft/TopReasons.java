@@ -61,9 +61,10 @@ final class TopReasons {
         return inputs;
     }
 
-    static List<Reason> casing(Draft.Order order, List<Piece> legs) {
+    static List<Reason> casing(Draft.Order order, List<LegSet> legs) {
         List<Reason> out = new ArrayList<>();
-        for (Piece leg : legs) {
+        for (LegSet set : legs) {
+            Piece leg = set.with("waist edge");
             Edge edge = leg.edge("waist edge");
             out.add(new Reason(
                     leg.name() + ": turned down at the waist",

@@ -53,7 +53,7 @@ public final class FitCheck {
     }
 
     private static List<View> views(Pattern pattern, Body body) {
-        if (pattern.legs().size() == 1) {
+        if (!pattern.legsDiffer()) {
             return List.of(new View(pattern, body));
         }
         List<View> out = new ArrayList<>();

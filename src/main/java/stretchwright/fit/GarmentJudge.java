@@ -29,6 +29,7 @@ final class GarmentJudge {
     static List<Verdict> of(Pattern pattern, Body body, Fabric fabric, Style style, List<Pose> poses) {
         List<Verdict> out = new ArrayList<>();
         out.addAll(BandJudge.of(pattern, body, style));
+        out.addAll(PartsJudge.of(pattern, style));
         recovery(fabric, out);
         showThrough(fabric, poses, out);
         if (Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong()) > MUCH_SHRINKAGE) {

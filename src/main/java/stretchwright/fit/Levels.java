@@ -22,11 +22,13 @@ final class Levels {
     static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
         List<FitReport.LevelFit> out = new ArrayList<>();
         for (Level level : pattern.levels()) {
-            double girth = girth(level, pattern, body, boot, style);
+            double girth =
+                    girth(level, pattern, body, boot, style) + style.parts().bulge(level.name());
             double across = Strain.of(level.width(), girth);
             // a band is as high as it was cut; only the leg is pulled along
             boolean band = layers(level.name(), style) == 2;
-            double along = band ? 0 : 1 / (1 - pattern.reductions().along()) - 1;
+            double more = level.name() == Level.Name.KNEE ? PartsJudge.kneeShare(pattern) : 0;
+            double along = band ? 0 : 1 / ((1 - pattern.reductions().along()) * (1 + more)) - 1;
             int layers = layers(level.name(), style);
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
             double tension = layers * fabric.loadAcross().tension(across) / (1 + along);

@@ -96,6 +96,17 @@ final class Limits {
     static final Range ALLOWANCE = new Range(3, 40, "stitches need 3 mm; more than 40 mm is cut off again");
     static final Range HEM_ALLOWANCE = new Range(3, 80, "the depth of the turned hem");
 
+    /** Finished width of a strip along the side: narrower cannot be sewn, wider is no strip (common practice). */
+    static final Range PANEL = new Range(10, 300, "finished width of the strip along the side");
+
+    static final Range GUSSET = new Range(20, 400, "finished length or width of the diamond");
+
+    /** A key is smaller, a shin pad larger than what is sewn onto a legging (common practice). */
+    static final Range POCKET = new Range(30, 400, "width or height of the pocket or its pad");
+
+    /** Gel pads are about 5 mm, foam about 13 (makers-troubles 5.3); 60 mm is a cushion. */
+    static final Range PAD_THICKNESS = new Range(0, 60, "thickness of what is worn in the pocket");
+
     /** Four-thread overlock: its own bite, about 7 mm (trade values 4.3, seen in a thread maker's leaflet). */
     static final double ALLOWANCE_OVERLOCKED = 7;
 

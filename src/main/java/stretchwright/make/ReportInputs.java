@@ -5,6 +5,7 @@ import java.util.TreeMap;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 import tools.jackson.databind.node.ArrayNode;
@@ -74,6 +75,7 @@ final class ReportInputs {
         if (style.lower().growth() > 0) {
             out.put("growth", Numbers.mm(style.lower().growth()));
         }
+        parts(out, style.parts());
         out.put("hold", style.hold().name().toLowerCase(Locale.ROOT));
         out.put("allowance", Numbers.mm(style.allowance()));
         ObjectNode exceptions = out.putObject("allowances");
@@ -92,5 +94,23 @@ final class ReportInputs {
         top.band().elastic().ifPresent(v -> band.put("elastic", Numbers.mm(v)));
         band.put("drawstring", top.band().drawstring());
         top.band().keyPocket().ifPresent(v -> band.put("keyPocket", Numbers.mm(v)));
+    }
+
+    private static void parts(ObjectNode out, Parts parts) {
+        out.put("sideSeam", parts.sideSeam().name().toLowerCase(Locale.ROOT));
+        parts.panelWidth().ifPresent(v -> out.put("panelWidth", Numbers.mm(v)));
+        parts.gusset()
+                .ifPresent(g -> out.putObject("gusset")
+                        .put("length", Numbers.mm(g.length()))
+                        .put("width", Numbers.mm(g.width())));
+        out.put("kneeShaping", parts.kneeShaping());
+        ArrayNode pockets = out.putArray("pockets");
+        for (Parts.Pocket p : parts.pockets()) {
+            pockets.addObject()
+                    .put("kind", p.kind().word())
+                    .put("width", Numbers.mm(p.width()))
+                    .put("height", Numbers.mm(p.height()))
+                    .put("thickness", Numbers.mm(p.thickness()));
+        }
     }
 }

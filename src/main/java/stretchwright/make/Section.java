@@ -143,6 +143,29 @@ final class Section {
         return Optional.empty();
     }
 
+    /** The sections of a list, each with the same keys; a finding where the list holds something else. */
+    List<Section> sections(String key, List<String> known, int most, String example) {
+        List<Section> out = new ArrayList<>();
+        List<Tree> all = items(key, example).map(Tree.Items::items).orElse(List.of());
+        if (all.size() > most) {
+            add(key, "lists " + all.size() + " of them.", "Give up to " + most + ".");
+            return out;
+        }
+        for (Tree item : all) {
+            if (item instanceof Tree.Keys inside) {
+                out.add(new Section(inside, path(key), findings, unit, known));
+            } else {
+                add(key, "holds " + item.kind() + "; sections are wanted.", "Write for example: " + example);
+            }
+        }
+        return out;
+    }
+
+    /** Whether a single value stands there. */
+    boolean isValue(String key) {
+        return keys.entries().get(key) instanceof Tree.Text;
+    }
+
     boolean isSection(String key) {
         return keys.entries().get(key) instanceof Tree.Keys;
     }

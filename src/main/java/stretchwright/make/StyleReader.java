@@ -22,13 +22,12 @@ import stretchwright.pattern.TopEnd;
  * takes the usual value named in docs/formats.md.
  */
 final class StyleReader {
-    private static final List<String> KEYS = List.of(
+    private static final List<String> KEYS = keys(
             "leg",
             "rise",
             "front waist",
             "back waist",
             "back",
-            "side seam",
             "waistband",
             "hem",
             "hem drop",
@@ -53,6 +52,12 @@ final class StyleReader {
         this.machines = machines;
     }
 
+    private static List<String> keys(String... own) {
+        List<String> keys = new java.util.ArrayList<>(List.of(own));
+        keys.addAll(PartsReader.KEYS);
+        return List.copyOf(keys);
+    }
+
     private static Map<String, List<Seam.Role>> seams() {
         Map<String, List<Seam.Role>> seams = new LinkedHashMap<>();
         seams.put("front rise", List.of(Seam.Role.FRONT_RISE));
@@ -60,6 +65,10 @@ final class StyleReader {
         seams.put("inseam", List.of(Seam.Role.INSEAM));
         seams.put("waistband", List.of(Seam.Role.WAISTBAND_JOIN, Seam.Role.WAISTBAND_ENDS, Seam.Role.WAISTBAND_TOP));
         seams.put("cuff", List.of(Seam.Role.CUFF_JOIN, Seam.Role.CUFF_ENDS));
+        seams.put("side seam", List.of(Seam.Role.SIDE_SEAM));
+        seams.put("panel", List.of(Seam.Role.PANEL));
+        seams.put("gusset", List.of(Seam.Role.GUSSET));
+        seams.put("pocket", List.of(Seam.Role.POCKET));
         seams.put("hem", List.of(Seam.Role.HEM));
         return seams;
     }

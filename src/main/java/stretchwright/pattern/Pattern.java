@@ -61,9 +61,28 @@ public record Pattern(
         return levels.stream().filter(l -> l.name() == name).findFirst();
     }
 
-    /** The leg pieces: one that is cut as a mirrored pair, or a left and a right one. */
+    /** The leg pieces: one that is cut as a mirrored pair, or its parts; or those of the left and of the right leg. */
     public List<Piece> legs() {
         return pieces.stream().filter(p -> p.name().endsWith("leg")).toList();
+    }
+
+    /** Whether the legs were measured apart and have pieces of their own. */
+    public boolean legsDiffer() {
+        return pieces.stream()
+                .anyMatch(p -> p.name().startsWith("left ") && p.name().endsWith("leg"));
+    }
+
+    /** The pieces of one leg that carry an edge of this name: a waist edge or hem runs over front, panel and back. */
+    public List<Piece> carrying(Seam.Side side) {
+        String leg = side.piece().startsWith("left ") ? "left " : side.piece().startsWith("right ") ? "right " : "";
+        boolean ofLeg = side.piece().endsWith("leg") || side.piece().endsWith("panel");
+        return pieces.stream()
+                .filter(p -> p.name().equals(side.piece())
+                        || (ofLeg
+                                && p.name().startsWith(leg)
+                                && (p.name().endsWith("leg") || p.name().endsWith("panel"))
+                                && p.edges().stream().anyMatch(e -> e.name().equals(side.edge()))))
+                .toList();
     }
 
     /** The same pattern with the levels of one leg only, and those of the whole garment. */

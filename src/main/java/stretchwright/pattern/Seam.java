@@ -21,6 +21,14 @@ public record Seam(Role role, String name, List<Side> sides, double ease, double
         SIDE_SEAM,
         /** The two legs of one dart. */
         DART,
+        /** Where a strip along the side meets front and back. */
+        PANEL,
+        /** A diamond at the crotch, four edges. */
+        GUSSET,
+        /** Edge of a pocket that is turned under and sewn onto the leg, or closed. */
+        POCKET,
+        /** Edge of a pocket that is hemmed and stays open. */
+        POCKET_OPENING,
         WAISTBAND_ENDS,
         WAISTBAND_JOIN,
         /** The upper edges of the two layers of a contoured band. */

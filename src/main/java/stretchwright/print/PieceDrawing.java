@@ -2,6 +2,7 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.ground.Box;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
@@ -160,6 +161,10 @@ final class PieceDrawing {
     private void mark(Mark mark) {
         drawing.line(
                 mark.kind() == Mark.Kind.FOLD ? Ink.FOLD : Ink.MARK, mark.line().points(), false);
+        if (mark.kind() == Mark.Kind.PLACEMENT) {
+            placement(mark);
+            return;
+        }
         Path line = mark.line();
         Point a = line.start().x() <= line.end().x() ? line.start() : line.end();
         Point b = line.start().x() <= line.end().x() ? line.end() : line.start();
@@ -169,6 +174,15 @@ final class PieceDrawing {
         Point at = a.towards(b, share).plus(direction.left().times(1.2));
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         drawing.text(new Writing(Ink.MARK, at, degrees, SMALL, Writing.Align.START, mark.name()));
+    }
+
+    /** The name in the upper left corner of the outline, below its opening. */
+    private void placement(Mark mark) {
+        Box box = Box.around(mark.line().points());
+        String words = mark.name() + " here, opening up";
+        double size = Math.min(SMALL, SMALL * 0.9 * box.width() / Letters.width(words, SMALL));
+        Point at = new Point(box.minX() + 2, box.maxY() - 2 - size);
+        drawing.text(new Writing(Ink.MARK, at, 0, size, Writing.Align.START, words));
     }
 
     private void edgeName(Edge edge) {

@@ -18,6 +18,8 @@ import stretchwright.pattern.Piece;
 final class PieceLabel {
     private static final double[] SIZES = {6, 5, 4.5, 4, 3.5, 3, 2.6, 2.2};
     private static final double[] WIDTHS = {0, 110, 160, 220, 300};
+    private static final double[] NARROW = {30, 45, 60};
+    private static final double SMALLEST = 2.2;
     private static final double AIR = 3;
 
     private PieceLabel() {}
@@ -81,6 +83,12 @@ final class PieceLabel {
                 }
             }
         }
+        List<String> broken = broken(words);
+        for (double width : NARROW) {
+            if (place(packed(broken, SMALLEST, width), SMALLEST, inside, drawing)) {
+                return;
+            }
+        }
         // a piece too small for all of it says what it is; the rest stands on the larger pieces
         List<String> name = words.subList(0, Math.min(2, words.size()));
         for (double size : SIZES) {
@@ -89,6 +97,15 @@ final class PieceLabel {
             }
         }
         write(name, SIZES[SIZES.length - 1], inside.box().centre(), drawing);
+    }
+
+    /** The long sentence about allowances in its parts, for a small piece. */
+    private static List<String> broken(List<String> words) {
+        List<String> out = new ArrayList<>();
+        for (String phrase : words) {
+            out.addAll(List.of(phrase.split("(?<= by) |(?<=\\),) ")));
+        }
+        return out;
     }
 
     /** Several phrases to a line, none of them broken. */

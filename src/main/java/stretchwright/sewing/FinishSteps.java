@@ -94,10 +94,10 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 HEM,
                 tool,
                 Step.TURNED_HEM,
-                hem.joins(),
+                hem.places(pattern),
                 hem.length(),
                 Pace.ringSeam(tool.stitch(), hem.length(), hem.times()),
-                Set.of(LegSteps.SIDE, LegSteps.INSEAMS, LowerSteps.COVER_JOIN),
+                Set.of(LegSteps.SIDE, PartSteps.PANELS, LegSteps.INSEAMS, LowerSteps.COVER_JOIN),
                 "Now that " + (elastic.isEmpty() ? "the inner leg is" : "the covers are") + " closed, turn "
                         + Words.allowance(hem.first())
                         + " of the lower edge to the inside, all round. " + sloping(hem) + elastic + how

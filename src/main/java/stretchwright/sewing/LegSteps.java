@@ -32,9 +32,16 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
         Optional<SeamGroup> inseams = SeamGroup.of(pattern, Seam.Role.INSEAM);
         inseams.ifPresent(seams -> {
             steps.add(inseams(seams, front.isPresent() || back.isPresent()));
-            steps.add(bar(seams));
+            if (!gusset()) {
+                steps.add(bar(seams));
+            }
         });
         return steps;
+    }
+
+    /** With a gusset no four seams cross in one point, and no bar is needed. */
+    private boolean gusset() {
+        return SeamGroup.of(pattern, Seam.Role.GUSSET).isPresent();
     }
 
     private Step side(SeamGroup seams) {
@@ -46,12 +53,12 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 seams.joins(),
                 seams.length(),
                 Pace.flatSeam(tool.stitch(), seams.length(), seams.times()),
-                Set.of(),
+                PartSteps.ON_THE_FLAT_LEG,
                 "Lay front and back leg right sides together (the outsides of the cloth facing) and sew "
                         + Words.edges(seams.first()) + " of each leg." + Words.notches(pattern, seams.first())
                         + Words.sewLine(seams.first())
                         + Words.pins(tool) + Words.limitAlong(tool, fabric),
-                Words.lengths(seams.first()) + " The seam allowance is on the inside of the leg.");
+                Words.lengths(pattern, seams.first()) + " The seam allowance is on the inside of the leg.");
     }
 
     private Step rise(String name, SeamGroup seams) {
@@ -63,14 +70,15 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 seams.joins(),
                 seams.length(),
                 Pace.flatSeam(tool.stitch(), seams.length(), seams.times()),
-                Set.of(SIDE, TopSteps.DARTS),
+                PartSteps.BEFORE_THE_RISES,
                 "Lay the left and the right leg right sides together (the outsides of the cloth facing), "
-                        + Words.edges(seams.first()) + " level, and sew from the waist to the crotch."
+                        + Words.edges(seams.first()) + " level, and sew from the waist to "
+                        + (gusset() ? "the end of the edge, where the gusset begins." : "the crotch.")
                         + Words.notches(pattern, seams.first()) + Words.sewLine(seams.first()) + Words.pins(tool)
                         + Words.limitAlong(tool, fabric)
                         + (name.equals(BACK) ? spared() : ""),
-                Words.lengths(seams.first()) + " Opened out, the seam lies without waves and its allowance is on the"
-                        + " inside.");
+                Words.lengths(pattern, seams.first())
+                        + " Opened out, the seam lies without waves and its allowance is on the" + " inside.");
     }
 
     private String spared() {
@@ -95,17 +103,19 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Pace.row(tool.stitch(), length, times),
                 Set.of(FRONT, BACK),
                 "Open the legs out flat, outside up, with the allowance underneath laid to one side: the front one to"
-                        + " the wearer's left, the back one to the right. Coverstitch over each seam from waist to"
-                        + " crotch, one needle on each side of the seam line.",
+                        + " the wearer's left, the back one to the right. Coverstitch over each seam from waist to "
+                        + (gusset() ? "gusset" : "crotch")
+                        + ", one needle on each side of the seam line.",
                 "The seam line runs midway between the two rows and the allowance is caught flat all the way."));
     }
 
     private Step inseams(SeamGroup seams, boolean rises) {
         Tool tool = kit.seam();
-        String inOneGo = rises && seams.times() == 2
+        String inOneGo = rises && seams.times() == 2 && !gusset()
                 ? " Sew both legs in one go: from one lower edge up to the crotch, where the front and back seams meet,"
                         + " and down to the other lower edge; at the crotch turn the two allowances opposite ways."
-                : " Sew each leg from the lower edge to the crotch.";
+                : " Sew each leg from the lower edge to the "
+                        + (gusset() ? "gusset's tip, and stop on the seam line." : "crotch.");
         return Step.sewn(
                 INSEAMS,
                 tool,
@@ -113,13 +123,16 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 seams.joins(),
                 seams.length(),
                 Pace.flatSeam(tool.stitch(), seams.length(), seams.times()),
-                Set.of(SIDE, FRONT, BACK, ROW),
+                Set.of(SIDE, PartSteps.PANELS, FRONT, BACK, ROW, PartSteps.GUSSET),
                 "Fold each leg right sides together so that " + Words.edges(seams.first()) + " meet on the inner leg."
                         + Words.notches(pattern, seams.first()) + Words.sewLine(seams.first()) + inOneGo
                         + Words.pins(tool)
                         + Words.limitAlong(tool, fabric),
-                Words.lengths(seams.first())
-                        + " Neither leg twists when it hangs, and at the crotch the seams meet in one point.");
+                Words.lengths(pattern, seams.first())
+                        + " Neither leg twists when it hangs, and "
+                        + (gusset()
+                                ? "at the gusset's two inner tips nothing is caught in a fold."
+                                : "at the crotch the seams meet in one point."));
     }
 
     private static String slowly(Tool tool) {

@@ -46,14 +46,14 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
             "waistband",
             "leg top",
             "back rise seam",
-            Set.of(LegSteps.SIDE, TopSteps.DARTS, LegSteps.FRONT, LegSteps.BACK, LegSteps.ROW));
+            Set.of(LegSteps.SIDE, TopSteps.DARTS, PartSteps.PANELS, LegSteps.FRONT, LegSteps.BACK, LegSteps.ROW));
     private static final Kind CUFF = new Kind(
             Seam.Role.CUFF_ENDS,
             Seam.Role.CUFF_JOIN,
             "cuff",
             "leg end",
             "inseam",
-            Set.of(LegSteps.SIDE, LegSteps.INSEAMS));
+            Set.of(LegSteps.SIDE, PartSteps.PANELS, LegSteps.INSEAMS));
 
     /** The step that closes the band's layers into rings, whether there is one or two. */
     static String[] bandRings() {
@@ -102,7 +102,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         + (twoLayers(kind) ? ", each for itself." : ".")
                         + Words.sewLine(ends.first())
                         + Words.pins(tool) + Words.limitAlong(tool, fabric),
-                Words.lengths(ends.first()) + " The ring is not twisted.");
+                Words.lengths(pattern, ends.first()) + " The ring is not twisted.");
     }
 
     private static String whose(Kind kind, SeamGroup ends) {
@@ -160,7 +160,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
         return Step.unsewn(
                 kind.markStep(join.times()),
                 "table",
-                List.of(Words.place(garment(kind, join))),
+                Words.places(pattern, garment(kind, join)),
                 join.times() * Pace.MARK,
                 kind.garmentNeeds,
                 how,
@@ -177,20 +177,31 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 "join the " + kind.many(join.times()),
                 tool,
                 Step.SUPERIMPOSED,
-                join.joins(),
+                join.places(pattern),
                 join.length(),
                 Pace.ringSeam(tool.stitch(), join.length(), join.times()),
-                Set.of(foldName(kind, join.times()), kind.markStep(join.times()), TopSteps.ROW),
+                before(kind, join),
                 "With the pair right side out, slip " + Words.count(join.times(), "the", "a")
                         + (twoLayers(kind) ? " finished " : " folded ") + kind.ring + " over " + each + kind.garment
                         + ", right sides together, all three"
                         + " raw edges level, its seam on the " + kind.seamMeets + " and clip to clip; sew once round."
-                        + Words.stretch(ring, garment, kind.ring, kind.garment) + inside
+                        + Words.stretch(ring, garment, kind.ring, kind.garment) + inside + caught(kind)
                         + Words.notches(pattern, join.first())
                         + Words.sewLine(join.first()) + Words.pins(tool)
                         + Words.limitAround(tool, fabric),
                 "Fold the " + kind.ring + " away from the leg: all three layers are caught all round, the quarters"
                         + " still meet, and the seam stretches over your hands without a snap.");
+    }
+
+    private String caught(Kind kind) {
+        boolean pouch = pattern.pieces().stream().anyMatch(p -> p.name().equals(PartSteps.TAILBONE));
+        return kind == BAND && pouch ? " Catch the upper edge of the tailbone pad pocket in the seam, inside." : "";
+    }
+
+    private static Set<String> before(Kind kind, SeamGroup join) {
+        return kind == BAND
+                ? Set.of(kind.foldStep(join.times()), kind.markStep(join.times()), PartSteps.TAILBONE)
+                : Set.of(kind.foldStep(join.times()), kind.markStep(join.times()));
     }
 
     /** The side that is also closed into a ring; else the second side. */

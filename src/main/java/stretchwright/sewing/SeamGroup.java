@@ -33,4 +33,12 @@ record SeamGroup(List<Seam> seams) {
     List<String> joins() {
         return seams.stream().flatMap(s -> s.sides().stream()).map(Words::place).toList();
     }
+
+    /** The same, an edge that runs over several parts of a leg named on each. */
+    List<String> places(Pattern pattern) {
+        return seams.stream()
+                .flatMap(s -> s.sides().stream())
+                .flatMap(side -> Words.places(pattern, side).stream())
+                .toList();
+    }
 }

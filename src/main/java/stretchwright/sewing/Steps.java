@@ -15,7 +15,11 @@ final class Steps {
 
     static List<Step> of(Pattern pattern, Fabric fabric, Kit kit) {
         FinishSteps finish = new FinishSteps(pattern, fabric, kit);
-        List<Step> sewing = new ArrayList<>(new LegSteps(pattern, fabric, kit).all());
+        PartSteps parts = new PartSteps(pattern, fabric, kit);
+        List<Step> sewing = new ArrayList<>(parts.pockets());
+        parts.panels().ifPresent(sewing::add);
+        sewing.addAll(new LegSteps(pattern, fabric, kit).all());
+        parts.gusset().ifPresent(sewing::add);
         sewing.addAll(new TopSteps(pattern, fabric, kit).all());
         sewing.addAll(new RingSteps(pattern, fabric, kit).all());
         sewing.addAll(new LowerSteps(pattern, fabric, kit).all());

@@ -69,7 +69,7 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 "Fold each dart right sides together" + fold + ", so that " + Words.edges(darts.first())
                         + " lie on each other. Sew from the waist edge to the tip" + off + Words.pins(tool)
                         + Words.limitAlong(tool, fabric),
-                Words.lengths(darts.first())
+                Words.lengths(pattern, darts.first())
                         + " The waist edge runs on smoothly over the closed dart, and no peak stands" + " at its tip.");
     }
 
@@ -160,7 +160,8 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         + " meeting, and sew " + Words.edges(seams.first()) + " together all round."
                         + Words.notches(pattern, seams.first()) + Words.sewLine(seams.first()) + Words.pins(tool)
                         + Words.limitAround(tool, fabric),
-                Words.lengths(seams.first()) + " Turned right side out, the upper edge lies as one smooth curve.");
+                Words.lengths(pattern, seams.first())
+                        + " Turned right side out, the upper edge lies as one smooth curve.");
     }
 
     /** The row through both layers of a folded band that keeps elastic or cord at the fold. */

@@ -6,7 +6,6 @@ import java.util.Locale;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
-import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 
 /** Sentences that several steps share. Every number and name in them comes from the pattern, the cloth or the stitch. */
@@ -14,11 +13,21 @@ final class Words {
     /** Shorter differences than this are neither seen nor sewn, mm. */
     private static final double LEVEL = 1;
 
+    /** The upper one of the two notches between which a knee is eased. */
+    private static final String ABOVE_KNEE = "above knee";
+
     private Words() {}
 
     /** "leg: front inseam". */
     static String place(Seam.Side side) {
         return side.piece() + ": " + side.edge();
+    }
+
+    /** All parts of a leg over which the edge runs: "front leg: hem", "back leg: hem". */
+    static List<String> places(Pattern pattern, Seam.Side side) {
+        return pattern.carrying(side).stream()
+                .map(p -> p.name() + ": " + side.edge())
+                .toList();
     }
 
     static String mm(double length) {
@@ -70,18 +79,25 @@ final class Words {
     }
 
     private static List<Notch> on(Pattern pattern, Seam.Side side) {
-        Piece piece = pattern.piece(side.piece());
-        return piece.notches().stream()
+        return pattern.carrying(side).stream()
+                .flatMap(p -> p.notches().stream())
                 .filter(n -> n.edge().equals(side.edge()))
                 .toList();
     }
 
     /** What to see when the two edges of a seam have been sewn: their lengths, from the pattern. */
-    static String lengths(Seam seam) {
+    static String lengths(Pattern pattern, Seam seam) {
         double one = seam.sides().get(0).length();
         double other = seam.sides().get(seam.sides().size() - 1).length();
         if (Math.abs(one - other) <= LEVEL) {
             return "Both edges measure " + mm(one) + " along the sew line, so they must end level.";
+        }
+        if (seam.sides().stream()
+                .allMatch(side ->
+                        on(pattern, side).stream().anyMatch(n -> n.name().equals(ABOVE_KNEE)))) {
+            return "The edges measure " + mm(one) + " and " + mm(other)
+                    + " along the sew line; all of the difference lies between the notches below knee and above knee, where"
+                    + " the longer edge is eased in without a fold, and they end level.";
         }
         return "The edges measure " + mm(one) + " and " + mm(other)
                 + " along the sew line; the difference is spread over the whole seam and they end level.";

@@ -1,0 +1,154 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Grain;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.Notch;
+import stretchwright.pattern.Piece;
+
+/**
+ * Room for the bent knee: the front is drafted longer and the back shorter over the knee, and the front is eased in.
+ *
+ * <p>The zone is the {@link #ZONE} mm over the kneecap in which the skin of a deep bend grows (trade-values section 3,
+ * tool default). Each part gives or takes at most {@link #MOST} of it, and the front never more than the along reduction
+ * took off it: room by stretch, never by slack (section 2.1).
+ */
+final class KneeEase {
+    static final double ZONE = 200;
+
+    /** A small leg has a smaller knee: this share of the knee's height at most. */
+    private static final double ZONE_OF_KNEE = 0.45;
+
+    /** More than 2 x 4 % cannot be eased into a knit seam without gathers (common practice, no source). */
+    static final double MOST = 0.04;
+
+    /** Less than this on each side is not worth the easing, mm. */
+    static final double LEAST = 2;
+
+    private static final double NOTCH_ROOM = 15;
+
+    private KneeEase() {}
+
+    /** The middle of the zone on the flat leg, half its height, and how much each part changes, mm. */
+    record Zone(double middle, double half, double change) {
+        double low() {
+            return middle - half;
+        }
+
+        double high() {
+            return middle + half;
+        }
+
+        /** Where a height goes when the zone grows by this much; its middle stays. */
+        double moved(double y, double by) {
+            double t = Math.max(-1, Math.min(1, (y - middle) / half));
+            // the growth is even in the middle and fades out at the ends
+            double share = 0.75 * (t - t * t * t / 3) + 0.5;
+            return y + by * (share - 0.5);
+        }
+    }
+
+    static Zone zone(Draft.Order order) {
+        Body body = order.body();
+        double flat = 1 - order.reductions().along();
+        double knee = body.mm(Measure.KNEE_HEIGHT) * flat;
+        double zone = Math.min(ZONE, ZONE_OF_KNEE * knee);
+        double spare = body.seated() ? MOST : Math.min(MOST, order.reductions().along());
+        return new Zone(knee, zone / 2, spare * zone);
+    }
+
+    /** The parts of one leg, from the front on; a panel keeps its length and gets the notches only. */
+    static List<Piece> of(List<Piece> parts, Zone zone) {
+        Edge front = parts.get(0).edge("front inseam");
+        double low = front.length() - front.line().alongAtHeight(zone.low());
+        double high = front.length() - front.line().alongAtHeight(zone.high());
+        List<Piece> out = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            double by = i == 0 ? zone.change() : i == parts.size() - 1 ? -zone.change() : 0;
+            out.add(moved(notched(parts.get(i), zone, low, high), zone, by));
+        }
+        return out;
+    }
+
+    /** The ends of the zone: at its heights, but on the back inseam as far from the hem as on the front one. */
+    private static Piece notched(Piece piece, Zone zone, double low, double high) {
+        List<Notch> notches = new ArrayList<>(piece.notches());
+        for (Edge e : piece.edges()) {
+            if (e.name().equals("back inseam")) {
+                notches.add(LegPiece.notch("below knee", e, low, Notch.Mark.SINGLE));
+                notches.add(LegPiece.notch("above knee", e, high, Notch.Mark.SINGLE));
+            } else if (e.name().equals("front inseam")
+                    || e.name().equals(SideCut.SIDE)
+                    || e.name().equals("front edge")
+                    || e.name().equals("back edge")) {
+                Outline.notchAt("below knee", zone.low(), e, NOTCH_ROOM, notches);
+                Outline.notchAt("above knee", zone.high(), e, NOTCH_ROOM, notches);
+            }
+        }
+        return LegParts.with(piece, notches, piece.marks());
+    }
+
+    private static Piece moved(Piece piece, Zone zone, double by) {
+        List<Edge> edges = new ArrayList<>();
+        for (Edge e : piece.edges()) {
+            edges.add(new Edge(e.name(), moved(e.line(), zone, by), e.allowance()));
+        }
+        List<Notch> notches = new ArrayList<>();
+        for (Notch n : piece.notches()) {
+            Edge was = piece.edge(n.edge());
+            Edge is = Outline.edge(edges, n.edge());
+            double along =
+                    moved(Outline.before(was.line(), n.along()), zone, by).length();
+            notches.add(LegPiece.notch(n.name(), is, along, n.mark()));
+        }
+        List<Mark> marks = piece.marks().stream()
+                .map(m -> new Mark(m.name(), m.kind(), moved(m.line(), zone, by)))
+                .toList();
+        Grain grain =
+                new Grain(at(piece.grain().from(), zone, by), at(piece.grain().to(), zone, by));
+        return Piece.of(piece.name(), piece.cut(), piece.mirrored(), piece.onFold(), edges, grain, notches, marks);
+    }
+
+    private static Point at(Point p, Zone zone, double by) {
+        return new Point(p.x(), zone.moved(p.y(), by)).onGrid();
+    }
+
+    /** Long straight chords are cut at the zone first, so that what lies outside it keeps its length. */
+    private static Path moved(Path path, Zone zone, double by) {
+        List<Point> out = new ArrayList<>();
+        for (int i = 0; i < path.points().size(); i++) {
+            Point p = path.points().get(i);
+            if (i > 0) {
+                Point from = path.points().get(i - 1);
+                for (double share : stops(from, p, zone)) {
+                    out.add(at(from.towards(p, share), zone, by));
+                }
+            }
+            out.add(at(p, zone, by));
+        }
+        return new Path(out);
+    }
+
+    private static List<Double> stops(Point from, Point to, Zone zone) {
+        List<Double> out = new ArrayList<>();
+        double rise = to.y() - from.y();
+        if (Math.abs(rise) < zone.half() / 4) {
+            return out;
+        }
+        int parts = 20;
+        for (int k = 0; k <= parts; k++) {
+            double y = rise > 0 ? zone.low() + 2 * zone.half() * k / parts : zone.high() - 2 * zone.half() * k / parts;
+            double share = (y - from.y()) / rise;
+            if (share > 1e-6 && share < 1 - 1e-6) {
+                out.add(share);
+            }
+        }
+        return out;
+    }
+}

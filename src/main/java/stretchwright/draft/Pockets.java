@@ -1,0 +1,301 @@
+package stretchwright.draft;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stretchwright.ground.Box;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Grain;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.Parts.Pocket;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Seam;
+
+/**
+ * Pockets: where each sits on the leg, and its piece. The places are docs/maths/draft.md, Parts.
+ *
+ * <p>A pocket that is sewn onto the leg is a rectangle as drawn on the flat leg, its opening up, wholly on one part and
+ * clear of its seams. That for the tailbone pad would cross the back rise, so it is sewn to nothing there: it hangs from
+ * the waist seam, its lower end turned up into a pouch.
+ */
+final class Pockets {
+    /** A pocket's edge stays this far from every seam of the leg, mm. */
+    static final double CLEAR = 8;
+
+    /** Turned under at the opening, mm (common practice, no source). */
+    static final double OPENING = 20;
+
+    /** A pocket at the side of a leg with a side seam stands beside it, its edge this far off, mm. */
+    private static final double BESIDE_SEAM = 12;
+
+    /** A telephone ends this far above the middle of the knee, mm (common practice, no source). */
+    private static final double ABOVE_KNEE = 40;
+
+    /** The tailbone pouch ends this far above the crotch point, and its opening this far below the waist edge, mm. */
+    private static final double ABOVE_CROTCH = 30;
+
+    private final Draft.Order order;
+    private final Findings findings;
+    private final Map<Pocket.Kind, Double> drops = new LinkedHashMap<>();
+    private final Set<String> told = new HashSet<>();
+
+    Pockets(Draft.Order order, Findings findings) {
+        this.order = order;
+        this.findings = findings;
+    }
+
+    private record Place(Pocket pocket, Box box, Piece part) {}
+
+    /** The parts of one leg with the outlines of the pockets they carry. */
+    List<Piece> placed(Leg leg, Piece whole, List<Piece> parts) {
+        List<Place> places = new ArrayList<>();
+        for (Pocket pocket : order.style().parts().pockets()) {
+            if (pocket.kind() == Pocket.Kind.TAILBONE_PAD) {
+                hang(pocket, leg, whole);
+                continue;
+            }
+            Piece part = part(pocket, parts);
+            Place place = new Place(pocket, box(pocket, leg, whole, parts), part);
+            if (fits(place, leg) && apart(place, places)) {
+                places.add(place);
+            }
+        }
+        List<Piece> out = new ArrayList<>();
+        for (Piece part : parts) {
+            List<Mark> marks = new ArrayList<>(part.marks());
+            places.stream().filter(p -> p.part().equals(part)).forEach(p -> marks.add(mark(p)));
+            out.add(LegParts.with(part, part.notches(), marks));
+        }
+        return out;
+    }
+
+    private static Piece part(Pocket pocket, List<Piece> parts) {
+        boolean onPanel = parts.size() == 3 && pocket.kind() != Pocket.Kind.KNEE_PAD;
+        return parts.get(onPanel ? 1 : 0);
+    }
+
+    private Box box(Pocket pocket, Leg leg, Piece whole, List<Piece> parts) {
+        double w = pocket.finishedWidth();
+        double h = pocket.finishedHeight();
+        double flat = 1 - leg.order().reductions().along();
+        switch (pocket.kind()) {
+            case PHONE -> {
+                double top = whole.edge("front inseam").line().start().y();
+                double right = parts.size() == 2 ? -BESIDE_SEAM : w / 2;
+                return new Box(right - w, top - h, right, top);
+            }
+            case HIP_PAD -> {
+                double middle = leg.top().hipHeight();
+                return new Box(-w / 2, middle - h / 2, w / 2, middle + h / 2);
+            }
+            default -> {
+                double knee = leg.order().body().mm(stretchwright.body.Measure.KNEE_HEIGHT) * flat;
+                Path inseam = whole.edge("front inseam").line();
+                double along = inseam.alongAtHeight(knee);
+                double front = inseam.at(along < 0 ? inseam.length() : along).x();
+                double side = order.style().parts().panelWidth().orElse(0) / 2;
+                double x = (front - side) / 2;
+                return new Box(x - w / 2, knee - h / 2, x + w / 2, knee + h / 2);
+            }
+        }
+    }
+
+    private boolean fits(Place place, Leg leg) {
+        Pocket p = place.pocket();
+        boolean seamUnderPad =
+                p.kind() == Pocket.Kind.HIP_PAD && place.part().name().endsWith("front leg");
+        double knee = leg.order().body().mm(stretchwright.body.Measure.KNEE_HEIGHT)
+                * (1 - leg.order().reductions().along());
+        if (seamUnderPad) {
+            atOdds(
+                    p,
+                    "Choose side seam: none, or a panel wide enough for it.",
+                    "lies over the hip bone, where the side seam" + " runs: it would cross it");
+            return false;
+        }
+        if (p.kind() == Pocket.Kind.PHONE && place.box().minY() < knee + ABOVE_KNEE) {
+            double most = place.box().maxY() - knee - ABOVE_KNEE;
+            atOdds(
+                    p,
+                    most < 80
+                            ? "Leave it out."
+                            : String.format(
+                                    java.util.Locale.ROOT, "Choose a height of %.0f mm or less.", Math.floor(most)),
+                    "would reach down to the knee, from the crotch line on");
+            return false;
+        }
+        if (inside(place)) {
+            return true;
+        }
+        double room = room(place) - 2 * CLEAR;
+        String remedy = room > 20 && room < p.finishedWidth()
+                ? String.format(
+                        java.util.Locale.ROOT,
+                        "There %.0f mm of finished width have room; or choose it lower.",
+                        Math.floor(room))
+                : "Choose it smaller, or leave it out.";
+        atOdds(
+                p,
+                remedy,
+                "is larger than its place on the " + place.part().name() + ": it would cross a seam or come nearer to"
+                        + " one than 8 mm");
+        return false;
+    }
+
+    private void atOdds(Pocket p, String remedy, String what) {
+        String text = String.format(
+                java.util.Locale.ROOT,
+                "the %s pocket, finished %.0f mm by %.0f mm, %s.",
+                p.kind().word(),
+                p.finishedWidth(),
+                p.finishedHeight(),
+                what);
+        if (told.add(text)) {
+            findings.add("style.pockets", text, remedy);
+        }
+    }
+
+    /** Every point of the pocket's outline, moved out by the clearance, lies inside the part's sew line. */
+    private static boolean inside(Place place) {
+        Box b = place.box();
+        for (int i = 0; i <= 16; i++) {
+            double x = b.minX() - CLEAR + (b.width() + 2 * CLEAR) * i / 16;
+            double y = b.minY() - CLEAR + (b.height() + 2 * CLEAR) * i / 16;
+            for (Point p : List.of(
+                    new Point(x, b.minY() - CLEAR),
+                    new Point(x, b.maxY() + CLEAR),
+                    new Point(b.minX() - CLEAR, y),
+                    new Point(b.maxX() + CLEAR, y))) {
+                if (!place.part().sewLine().contains(p)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** The part's least width beside the pocket. */
+    private static double room(Place place) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= 10; i++) {
+            double y = place.box().minY() + place.box().height() * i / 10;
+            least = Math.min(
+                    least,
+                    Outline.across(place.part().edges(), y).map(Path::length).orElse(0.0));
+        }
+        return least;
+    }
+
+    private boolean apart(Place place, List<Place> others) {
+        for (Place other : others) {
+            Box a = place.box();
+            Box b = other.box();
+            boolean apart = a.maxX() + CLEAR < b.minX()
+                    || b.maxX() + CLEAR < a.minX()
+                    || a.maxY() + CLEAR < b.minY()
+                    || b.maxY() + CLEAR < a.minY();
+            if (other.part().equals(place.part()) && !apart) {
+                atOdds(
+                        place.pocket(),
+                        "Choose one of them lower, or leave one out.",
+                        "lies over the " + other.pocket().kind().word() + " pocket");
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Mark mark(Place place) {
+        Box b = place.box();
+        Path line = Path.of(
+                new Point(b.minX(), b.maxY()),
+                new Point(b.minX(), b.minY()),
+                new Point(b.maxX(), b.minY()),
+                new Point(b.maxX(), b.maxY()),
+                new Point(b.minX(), b.maxY()));
+        return new Mark(place.pocket().kind().piece(), Mark.Kind.PLACEMENT, line.onGrid());
+    }
+
+    /** How far the tailbone pouch hangs down: its middle lies where the back rise crosses the hip line. */
+    private void hang(Pocket p, Leg leg, Piece whole) {
+        Path rise = whole.edge("back crotch").line().reversed();
+        double toHip = rise.alongAtHeight(leg.top().hipHeight());
+        double h = p.finishedHeight();
+        double most = 2 * Math.min(toHip - ABOVE_CROTCH, rise.length() - toHip - ABOVE_CROTCH);
+        if (h > most) {
+            atOdds(
+                    p,
+                    most < 30
+                            ? "Leave it out, or raise the top edge."
+                            : String.format(
+                                    java.util.Locale.ROOT,
+                                    "Choose a pad of %.0f mm or less.",
+                                    Math.floor(most - Pocket.ROOM_FOR_PAD)),
+                    "is taller than its place between waist edge and crotch");
+        }
+        drops.merge(p.kind(), toHip + h / 2, Math::min);
+    }
+
+    List<Piece> pieces() {
+        return order.style().parts().pockets().stream().map(this::piece).toList();
+    }
+
+    private Piece piece(Pocket p) {
+        double side = order.style().allowance(Seam.Role.POCKET);
+        double w = p.finishedWidth();
+        double h = p.finishedHeight();
+        boolean hangs = p.kind() == Pocket.Kind.TAILBONE_PAD;
+        double top = hangs ? h + drops.getOrDefault(p.kind(), h) : h;
+        Point b = new Point(w, 0);
+        Point c = new Point(w, top);
+        Point d = new Point(0, top);
+        List<Edge> edges = List.of(
+                new Edge("lower edge", Path.of(Point.ORIGIN, b), hangs ? OPENING : side),
+                new Edge("right edge", Path.of(b, c), side),
+                new Edge(
+                        "upper edge",
+                        Path.of(c, d),
+                        hangs ? order.style().allowance(Seam.Role.WAISTBAND_JOIN) : OPENING),
+                new Edge("left edge", Path.of(d, Point.ORIGIN), side));
+        List<Mark> marks = hangs
+                ? List.of(new Mark(
+                        "fold up here",
+                        Mark.Kind.FOLD,
+                        Path.of(new Point(0, h), new Point(w, h)).onGrid()))
+                : List.of();
+        Grain grain = new Grain(new Point(0.88 * w, 0.15 * top).onGrid(), new Point(0.88 * w, 0.85 * top).onGrid());
+        return Piece.of(p.kind().piece(), p.kind().inAPair(), false, false, edges, grain, List.of(), marks);
+    }
+
+    /** Each edge is turned in for itself; the tailbone pouch's upper edge goes into the waist seam. */
+    List<Seam> seams() {
+        List<Seam> out = new ArrayList<>();
+        for (Piece piece : pieces()) {
+            boolean hangs = piece.name().equals(Pocket.Kind.TAILBONE_PAD.piece());
+            for (Edge edge : piece.edges()) {
+                boolean opening = edge.name().equals(hangs ? "lower edge" : "upper edge");
+                out.add(new Seam(
+                        opening ? Seam.Role.POCKET_OPENING : Seam.Role.POCKET,
+                        piece.name() + " " + edge.name(),
+                        List.of(new Seam.Side(piece.name(), edge.name(), edge.length())),
+                        0,
+                        edge.allowance(),
+                        piece.cut()));
+            }
+        }
+        return out;
+    }
+
+    List<Reason> reasons() {
+        return order.style().parts().pockets().stream()
+                .flatMap(p -> PartReasons.pocket(p).stream())
+                .toList();
+    }
+}

@@ -1,0 +1,272 @@
+package stretchwright.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stretchwright.body.Body;
+import stretchwright.body.Legs;
+import stretchwright.body.Measure;
+import stretchwright.body.SampleBody;
+import stretchwright.body.Side;
+import stretchwright.body.Value;
+import stretchwright.boot.SampleBoot;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
+import stretchwright.pattern.Parts;
+import stretchwright.pattern.Parts.Pocket;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+
+/** Parts of the leg: single cases, contradictions, two legs, continuity. Invented bodies. */
+class PartsTest {
+    private static final Body ADULT = SampleBody.smallAdult();
+    private static final Parts SEAM = Parts.PLAIN.with(Parts.SideSeam.SHAPED);
+
+    private static Pattern draft(Body body, Parts parts) {
+        return DraftTest.draft(
+                body, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), DraftTest.OVER_BOOT.with(parts));
+    }
+
+    private static Finding finding(Body body, Style style, double stretchAlong) {
+        Findings findings = new Findings("test");
+        assertThat(Draft.of(
+                        body,
+                        SampleFabric.with(1470, 0.6, stretchAlong, true),
+                        Optional.of(SampleBoot.figure()),
+                        style,
+                        findings))
+                .isEmpty();
+        return findings.all().get(0);
+    }
+
+    private static Finding finding(Parts parts) {
+        return finding(ADULT, DraftTest.OVER_BOOT.with(parts), 0.45);
+    }
+
+    private static Parts with(Parts parts, Pocket.Kind kind, double width, double height, double thickness) {
+        return parts.with(List.of(new Pocket(kind, width, height, thickness)));
+    }
+
+    /**
+     * By hand: hip 961 and waist 742 at a strain of 0.15: H = 417.8; centre seams take 14.3 + 37.6; the side may take
+     * 0.05 H = 20.9 at each edge, and (top edge - 1.03 band) / 4 where that is less.
+     */
+    @Test
+    void aShapedSideSeamTakesInWhatTheBandWouldHaveTo() {
+        Pattern plain = draft(ADULT, Parts.PLAIN);
+        Pattern shaped = draft(ADULT, SEAM);
+        double band = 2 * plain.piece("waistband").edge("lower edge").length();
+        double before = 2 * plain.piece("leg").edge("waist edge").length();
+        double after = 2
+                * (shaped.piece("front leg").edge("waist edge").length()
+                        + shaped.piece("back leg").edge("waist edge").length());
+        double taken = shaped.reasons().stream()
+                .filter(r -> r.dimension().endsWith("side take-in"))
+                .findFirst()
+                .orElseThrow()
+                .mm();
+        assertThat(taken).isCloseTo(Math.min((before - 1.03 * band) / 4, 20.89), within(0.05));
+        // the waist edge is drawn anew and a little more hollow
+        assertThat(before - after).isCloseTo(4 * taken, within(6.0));
+        assertThat(band / after).isBetween(0.90, 0.985);
+        assertThat(2 * shaped.piece("waistband").edge("lower edge").length()).isCloseTo(band, within(0.02));
+    }
+
+    @Test
+    void aWaistLargerThanTheHipGivesAStraightSideSeam() {
+        Pattern pattern = draft(SampleBody.with(ADULT, Measure.WAIST_GIRTH, 1040), SEAM);
+        Edge side = pattern.piece("front leg").edge("side edge");
+        assertThat(side.line().end().x()).isEqualTo(side.line().start().x());
+    }
+
+    /** By hand: L 150, W 60: reach = sqrt(75 squared + 0.75 x 30 squared) = 79.4; the curves grow by 8.8 before the cut. */
+    @Test
+    void aGussetKeepsTheCrotchSeamAndGivesRoom() {
+        Parts.Gusset g = new Parts.Gusset(150, 60);
+        Pattern plain = draft(ADULT, Parts.PLAIN);
+        Pattern pattern = draft(ADULT, Parts.PLAIN.with(g));
+        assertThat(GussetCut.reach(g)).isCloseTo(79.37, within(0.01));
+        Piece leg = pattern.piece("leg");
+        double through = leg.edge("front crotch").length()
+                + 150
+                + leg.edge("back crotch").length();
+        Piece was = plain.piece("leg");
+        assertThat(through)
+                .isCloseTo(
+                        was.edge("front crotch").length()
+                                + was.edge("back crotch").length(),
+                        within(0.5));
+        assertThat(leg.edge("front gusset edge").length())
+                .isCloseTo(pattern.piece("gusset").edge("left front edge").length(), within(0.05));
+        double room = pattern.reasons().stream()
+                .filter(r -> r.dimension().equals("leg: room from the gusset"))
+                .findFirst()
+                .orElseThrow()
+                .mm();
+        double inseam =
+                was.edge("front inseam").length() - leg.edge("front inseam").length();
+        assertThat(room).isCloseTo(60 - 2 * inseam, within(1.0)).isGreaterThan(20);
+    }
+
+    @Test
+    void aPanelIsAsWideAsAskedFromWaistToHem() {
+        Piece panel = draft(ADULT, Parts.PLAIN.withPanel(60)).piece("side panel");
+        assertThat(panel.edge("hem").length()).isEqualTo(60);
+        assertThat(panel.sewLine().box().width()).isEqualTo(60);
+        assertThat(panel.cut()).isEqualTo(2);
+    }
+
+    /** By hand: knee 460 x 0.95 = 437, zone 0.45 of it = 196.6; 4 % of it, 7.86 each; front longer than back by 15.7. */
+    @Test
+    void kneeShapingMakesTheFrontLongerThanTheBackWithinTheReduction() {
+        Pattern plain = draft(ADULT, SEAM);
+        Pattern pattern = draft(ADULT, SEAM.withKneeShaping());
+        double front = pattern.piece("front leg").edge("side edge").length();
+        double back = pattern.piece("back leg").edge("side edge").length();
+        assertThat(front - back).isCloseTo(15.73, within(0.1));
+        assertThat(front - plain.piece("front leg").edge("side edge").length()).isCloseTo(7.86, within(0.1));
+        Seam inseam = pattern.seam(Seam.Role.INSEAM).orElseThrow();
+        assertThat(inseam.ease()).isCloseTo(-15.73, within(0.75));
+        // never slack: the front over the knee stays shorter than the body there
+        double flat = 1 - pattern.reductions().along();
+        assertThat(196.6 + 7.86).isLessThan(196.6 / flat);
+    }
+
+    /** A pad of 13 mm adds 1.5 x 13 each: two at the hip 39 mm; a knee has its own. */
+    @Test
+    void padsAreAddedToTheGirthBeforeTheReduction() {
+        Pattern plain = draft(ADULT, Parts.PLAIN);
+        Pattern hips = draft(ADULT, with(Parts.PLAIN, Pocket.Kind.HIP_PAD, 100, 120, 13));
+        Pattern knees = draft(ADULT, with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 13));
+        double tight = 1 - plain.reductions().across();
+        assertThat(width(hips, Level.Name.HIP) - width(plain, Level.Name.HIP)).isCloseTo(39 * tight, within(0.5));
+        assertThat(width(knees, Level.Name.KNEE) - width(plain, Level.Name.KNEE))
+                .isBetween(10.0, 19.5 * tight + 0.5);
+    }
+
+    private static double width(Pattern pattern, Level.Name name) {
+        return pattern.level(name).orElseThrow().width();
+    }
+
+    @Test
+    void aPadsPocketIsThePadAndFiveMillimetres() {
+        Piece pocket = draft(ADULT, with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 5))
+                .piece("knee pad pocket");
+        assertThat(pocket.edge("lower edge").length()).isEqualTo(105);
+        assertThat(pocket.edge("left edge").length()).isEqualTo(125);
+        assertThat(pocket.cut()).isEqualTo(2);
+    }
+
+    @Test
+    void contradictionsNameBothThings() {
+        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(260, 250))).problem())
+                .contains("250 mm")
+                .contains("too wide for the thigh");
+        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(390, 60))).key()).isEqualTo("style.gusset.length");
+        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(390, 60))).problem())
+                .contains("front crotch curve");
+        assertThat(finding(Parts.PLAIN.with(new Parts.Gusset(60, 90))).problem())
+                .contains("more than the gusset's length");
+        assertThat(finding(Parts.PLAIN.withPanel(280)).problem())
+                .contains("280 mm")
+                .contains("inseam");
+        assertThat(finding(Parts.PLAIN.withKneeShaping()).problem()).contains("no seam at the side");
+        assertThat(finding(ADULT, DraftTest.OVER_BOOT.with(SEAM.withKneeShaping()), 0.05)
+                        .problem())
+                .contains("slack");
+        Style shorts = Style.usual(Style.Leg.SHORT).with(LowerEnd.PLAIN).with(SEAM.withKneeShaping());
+        assertThat(finding(ADULT, shorts, 0.45).problem()).contains("length of the leg");
+    }
+
+    @Test
+    void aPocketNeedsAPlace() {
+        assertThat(finding(with(SEAM, Pocket.Kind.HIP_PAD, 100, 100, 5)).problem())
+                .contains("side seam runs");
+        assertThat(finding(with(Parts.PLAIN.withPanel(60), Pocket.Kind.PHONE, 90, 160, 0))
+                        .problem())
+                .contains("larger than its place on the side panel");
+        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.PHONE, 90, 300, 0)).problem())
+                .contains("down to the knee");
+        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 250, 120, 5)).problem())
+                .contains("cross a seam");
+        assertThat(finding(with(Parts.PLAIN, Pocket.Kind.TAILBONE_PAD, 100, 390, 5))
+                        .problem())
+                .contains("taller than its place");
+        Parts over = Parts.PLAIN.with(
+                List.of(new Pocket(Pocket.Kind.HIP_PAD, 100, 200, 5), new Pocket(Pocket.Kind.PHONE, 80, 150, 0)));
+        assertThat(finding(over).problem()).contains("lies over the hip pad pocket");
+    }
+
+    /** Left and right leg measured apart, cut into front and back, with a gusset between them. */
+    @Test
+    void twoLegsThatDifferAreCutAndSewnTogether() {
+        Map<Side, Map<Measure, Value>> own = new EnumMap<>(Side.class);
+        own.put(Side.LEFT, Map.of(Measure.THIGH_GIRTH, new Value(590, Value.Origin.GIVEN, 3)));
+        own.put(Side.RIGHT, Map.of(Measure.THIGH_GIRTH, new Value(550, Value.Origin.GIVEN, 3)));
+        Body body = new Body(ADULT.figure(), ADULT.age(), false, ADULT.values(), new Legs(own, Map.of()));
+        Parts parts = SEAM.with(new Parts.Gusset(140, 60)).withPanel(50).withKneeShaping();
+        Style style = DraftTest.OVER_BOOT.with(parts);
+        Pattern pattern = draft(body, parts);
+        assertThat(pattern.pieces())
+                .extracting(Piece::name)
+                .contains("left front leg", "left side panel", "left back leg", "right front leg", "gusset");
+        PartsInvariants.check("two legs", body, style, pattern, pattern);
+        Point tip = pattern.piece("right front leg").edge("front crotch").line().start();
+        assertThat(tip.x())
+                .as("a right front leg has its centre front to the right")
+                .isPositive();
+    }
+
+    /** 1 mm on a measure moves no point by more than 5 mm, relative to its edge, with everything switched on. */
+    @Test
+    void partsMoveNoFartherThanTheLeg() {
+        Parts parts = SEAM.with(new Parts.Gusset(120, 50)).withKneeShaping();
+        double worst = 0;
+        String where = "";
+        for (int seed = 1; seed <= 25; seed++) {
+            Body body = SampleBody.random(seed);
+            double size = body.mm(Measure.HIP_GIRTH) / 960;
+            Parts sized = parts.with(new Parts.Gusset(120 * size, 50 * size));
+            Pattern before = draftScaled(body, body, sized);
+            for (Measure m : Measure.values()) {
+                Pattern after = draftScaled(SampleBody.with(body, m, body.mm(m) + 1), body, sized);
+                for (String name : List.of("front leg", "back leg")) {
+                    for (Edge e : before.piece(name).edges()) {
+                        Edge other = after.piece(name).edge(e.name());
+                        for (int i = 0; i <= 20; i++) {
+                            double moved = e.line()
+                                    .at(e.length() * i / 20)
+                                    .distance(other.line().at(other.length() * i / 20));
+                            if (moved > worst) {
+                                worst = moved;
+                                where = "seed " + seed + ", " + m.term() + ", " + name + " " + e.name();
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        System.out.printf("continuity of parts: worst %.2f mm (%s)%n", worst, where);
+        assertThat(worst).as(where).isLessThanOrEqualTo(5);
+    }
+
+    private static Pattern draftScaled(Body body, Body like, Parts parts) {
+        return DraftTest.draft(
+                body,
+                SampleFabric.heavyKnit(),
+                Optional.of(SampleBoot.scaled(like.mm(Measure.HEEL_GIRTH) / 305)),
+                DraftTest.OVER_BOOT.with(parts));
+    }
+}
