@@ -37,7 +37,7 @@ final class BandCheck {
 
     private static boolean pocket(Draft.Order order, Findings findings) {
         TopEnd.Band band = order.style().top().band();
-        double half = Frame.band(order.body(), order.style(), order.reductions()) / 2;
+        double half = Frame.band(order) / 2;
         double most = KeyPocket.widest(half);
         if (band.keyPocket().isEmpty() || band.keyPocket().getAsDouble() <= most) {
             return true;

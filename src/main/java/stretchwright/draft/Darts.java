@@ -152,12 +152,10 @@ final class Darts {
         }
         Dart dart = drawn.get();
         String name = piece.name();
-        double hip = Frame.of(
-                        leg.order().body(), leg.order().style(), leg.order().reductions())
-                .hip();
+        double hip = Frame.of(leg.order()).hip();
         List<Reason.Input> width = List.of(
-                new Reason.Input("waist edge less half the band", dart.surplus(), "mm", name + ": waist edge"),
-                new Reason.Input("half hip", hip, "mm", name + ": hip width"),
+                new Reason.Input("waist edge less half the band", dart.surplus(), "mm", name + ": waist edge length"),
+                new Reason.Input("half hip", hip, "mm", LegReasons.hipName(name)),
                 new Reason.Input("dart length", dart.length(), "mm", name + ": dart length"));
         return List.of(
                 new Reason(

@@ -38,7 +38,7 @@ public final class Draft {
         if (!BandCheck.pass(order, findings)) {
             return Optional.empty();
         }
-        Frame frame = Frame.of(padded, style, r);
+        Frame frame = Frame.of(order);
         if (body.legs().alike()) {
             return Leg.draft(order.on(padded.leg(Side.LEFT)), frame, findings)
                     .flatMap(leg -> pair(order, frame, leg, findings));
@@ -69,7 +69,7 @@ public final class Draft {
     /** @param drawn each leg in one piece, front to the left; a right leg is mirrored with its parts */
     private static Optional<Pattern> assemble(
             Order order, Frame frame, List<Piece> drawn, List<Leg> legs, List<String> names, Findings findings) {
-        double wanted = Frame.band(order.body(), order.style(), order.reductions());
+        double wanted = Frame.band(order);
         return LegParts.of(order, legs, drawn, wanted, findings)
                 .map(parts -> assemble(order, frame, drawn, parts, legs, names));
     }
@@ -81,15 +81,24 @@ public final class Draft {
         List<Piece> pieces = new ArrayList<>();
         parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
         pieces.addAll(finish.pieces());
-        style.cuffHeight().ifPresent(h -> pieces.addAll(Bands.cuffs(parts.legs(), h, style)));
+        List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
+        style.cuffHeight().ifPresent(h -> {
+            List<Piece> cuffs = Bands.cuffs(parts.legs(), h, style);
+            pieces.addAll(cuffs);
+            reasons.addAll(BandReasons.cuffs(cuffs, parts.legs(), h));
+        });
+        parts.legs().forEach(leg -> reasons.addAll(BandReasons.shares(leg)));
         LowerParts lower = LowerParts.of(order, legs, drawn, pieces);
         pieces.addAll(lower.pieces());
         pieces.addAll(parts.added());
         List<Level> levels = new ArrayList<>();
-        List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
         levels.add(new Level(
                 Level.Name.WAIST,
-                order.body().mm(Measure.WAIST_HEIGHT) * (1 - order.reductions().along()),
+                order.waist()
+                        + legs.stream()
+                                .mapToDouble(l -> l.top().correction())
+                                .average()
+                                .orElse(0),
                 finish.width()));
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));

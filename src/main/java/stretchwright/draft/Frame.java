@@ -3,7 +3,6 @@ package stretchwright.draft;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
-import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -43,8 +42,13 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     /** At most, as a share of half the hip, for a curved one: 0.07 more than the straight (common practice, no source). */
     private static final double CURVED_AT_MOST = 0.16;
 
-    static Frame of(Body body, Style style, Pattern.Reductions r) {
-        double tight = 1 - r.across();
+    /** A band that is 2 % shorter than the girth it lies on still stays up (common practice, no source). */
+    static final double STILL_HOLDS = 0.98;
+
+    static Frame of(Draft.Order order) {
+        Body body = order.body();
+        Style style = order.style();
+        double tight = 1 - order.reductions().across();
         double hip = body.mm(Measure.HIP_GIRTH) / 2 * tight;
         double spare = hip - topGirth(body, style) / 2 * tight;
         double front = within(FRONT_TAKES * spare, FRONT_AT_MOST * hip);
@@ -52,7 +56,7 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         if (style.top().back() != TopEnd.BackShape.SHAPED_SEAM) {
             return new Frame(hip, front, back, 1);
         }
-        double surplus = Math.max(0, hip - front - back - band(body, style, r) / 2);
+        double surplus = Math.max(0, hip - front - back - band(order) / 2);
         double more = Math.min(surplus, Math.max(0, CURVED_AT_MOST * hip - back));
         return new Frame(hip, front, back + more, more > 0 ? 1 + more / (back + more) : 1);
     }
@@ -66,9 +70,15 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         return leanAtHip > 1;
     }
 
-    /** The length, all round, of a band that holds at the top edge. */
-    static double band(Body body, Style style, Pattern.Reductions r) {
-        return topGirth(body, style) * (1 - r.waistband());
+    /**
+     * The length, all round, of a band that holds at the top edge; where the hips are much larger it is wider, so that they
+     * pass at an easy pull, as long as it still holds.
+     */
+    static double band(Draft.Order order) {
+        double girth = topGirth(order.body(), order.style());
+        double held = girth * (1 - order.reductions().waistband());
+        double passes = Reducing.narrowestFor(order.body().mm(Measure.HIP_GIRTH), order.fabric());
+        return Math.max(held, Math.min(passes, STILL_HOLDS * girth));
     }
 
     private static double within(double value, double limit) {

@@ -122,8 +122,8 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         if (order.style().top().back() != TopEnd.BackShape.DARTS) {
             return Optional.empty();
         }
-        double hip = Frame.of(order.body(), order.style(), order.reductions()).hip();
-        return Optional.of(Darts.of(top, hip, Frame.band(order.body(), order.style(), order.reductions())));
+        double hip = Frame.of(order).hip();
+        return Optional.of(Darts.of(top, hip, Frame.band(order)));
     }
 
     /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */

@@ -172,7 +172,7 @@ final class LegReasons {
                         "rule"));
         add(
                 "waist edge length",
-                piece.edge("waist edge").length(),
+                LegSet.of(piece).length("waist edge"),
                 "half the flat hip, less what centre front and centre back lean in, as a curve square to both",
                 "The frame",
                 new Input("half the flat hip", frame.hip(), "mm", hipName()),
@@ -188,9 +188,13 @@ final class LegReasons {
         out.add(new Reason(name(what), mm, rule, inputs, DOCS + section));
     }
 
-    /** The hip goes round both legs and is told once, with the left one. */
     private String hipName() {
-        return name("hip width, both legs").replaceFirst("^right ", "left ");
+        return hipName(piece.name());
+    }
+
+    /** The hip goes round both legs and is told once, with the left one. */
+    static String hipName(String leg) {
+        return (leg + ": hip width, both legs").replaceFirst("^right ", "left ");
     }
 
     private String name(String what) {

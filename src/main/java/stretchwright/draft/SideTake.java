@@ -39,7 +39,7 @@ final class SideTake {
             double side = waist.at(Outline.alongAtX(waist, 0).orElseThrow()).y();
             rise = Math.min(rise, side - legs.get(i).top().hipHeight());
         }
-        double hip = Frame.of(order.body(), order.style(), order.reductions()).hip();
+        double hip = Frame.of(order).hip();
         return new Limits(top - band * (1 + HELD), 4 * cuts, OF_HIP * hip / cuts, OF_RISE * rise);
     }
 

@@ -80,7 +80,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                     "Measure both from the floor, barefoot; or choose a higher rise.");
             return Optional.empty();
         }
-        double target = crotchTarget(body, style, r);
+        double target = crotchTarget(body, style, r) + GussetCut.shortening(style);
         TopCurves curves = new TopCurves(frame, hip, tilt(body), front, back);
 
         double fullness = fullness(curves, hip, waist, target);

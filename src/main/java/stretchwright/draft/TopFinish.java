@@ -40,8 +40,12 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
     }
 
     private static TopFinish straight(Draft.Order order, double topEdge) {
-        double length = Math.min(Frame.band(order.body(), order.style(), order.reductions()), topEdge);
-        return new TopFinish(List.of(Bands.waistband(length, order.style())), length, List.of(), List.of());
+        double length = Math.min(Frame.band(order), topEdge);
+        return new TopFinish(
+                List.of(Bands.waistband(length, order.style())),
+                length,
+                List.of(),
+                BandReasons.straight(order, length, topEdge));
     }
 
     private static TopFinish contoured(Draft.Order order, double topEdge) {
@@ -50,18 +54,20 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         List<Mark> inside = style.top().band().keyPocket().isPresent()
                 ? List.of(KeyPocket.place(contour, contour.lower() / 2, style))
                 : List.of();
+        List<Reason> reasons = new ArrayList<>(TopReasons.contoured(order, contour, topEdge));
+        reasons.add(BandReasons.facing(contour.lower()));
         List<Piece> pieces =
                 List.of(contour.piece("waistband", style, List.of()), contour.piece("waistband facing", style, inside));
-        return new TopFinish(pieces, contour.upper(), List.of(), TopReasons.contoured(order, contour, topEdge));
+        return new TopFinish(pieces, contour.upper(), List.of(), reasons);
     }
 
     /** The frustum between the girths where its edges sit, both reduced alike; never longer than the legs' top edge. */
     static Contour contour(Draft.Order order, double topEdge) {
         Style style = order.style();
-        double below = Frame.band(order.body(), style, order.reductions());
+        double below = Frame.band(order);
         double lower = Math.min(below, topEdge);
-        double above = upperGirth(order) * (1 - order.reductions().waistband());
-        return new Contour(lower, above * lower / below, style.bandHeight());
+        double girth = Frame.topGirth(order.body(), style);
+        return new Contour(lower, upperGirth(order) * lower / girth, style.bandHeight());
     }
 
     /** Girth of the body where the band's upper edge sits; above the waist nothing is measured and the waist stands. */

@@ -21,12 +21,15 @@ final class TopReasons {
                 new Reason.Input("waistband reduction", 100 * order.reductions().waistband(), "%", "fabric");
         List<Reason.Input> body = body(order);
         List<Reason.Input> lower = new ArrayList<>(body);
-        lower.add(new Reason.Input("girth at the top edge", girth, "mm", "in proportion between waist and hip"));
+        lower.add(new Reason.Input("girth at the top edge, in proportion between waist and hip", girth, "mm", "rule"));
         lower.add(taken);
-        lower.add(new Reason.Input("legs' top edge", topEdge, "mm", "leg: waist edge"));
+        lower.add(new Reason.Input("legs' top edge", topEdge, "mm", "rule"));
         List<Reason.Input> upper = new ArrayList<>(body);
         upper.add(new Reason.Input(
-                "girth at the upper edge", TopFinish.upperGirth(order), "mm", "in proportion between waist and hip"));
+                "girth at the upper edge, in proportion between waist and hip",
+                TopFinish.upperGirth(order),
+                "mm",
+                "rule"));
         upper.add(taken);
         upper.add(new Reason.Input("lower edge", contour.lower(), "mm", "waistband: lower edge all round"));
         return List.of(
@@ -102,7 +105,8 @@ final class TopReasons {
                 "girth at the top edge x share, at least hip girth / 1.85 so that it passes, at most the cloth it lies in; and"
                         + " 20 mm to lap the ends",
                 List.of(
-                        new Reason.Input("girth at the top edge", girth, "mm", "in proportion between waist and hip"),
+                        new Reason.Input(
+                                "girth at the top edge, in proportion between waist and hip", girth, "mm", "rule"),
                         new Reason.Input(
                                 "share for this hold",
                                 100 * TopFinish.elasticShare(order.style().hold()),
@@ -113,7 +117,7 @@ final class TopReasons {
                                 order.body().mm(Measure.HIP_GIRTH),
                                 "mm",
                                 order.body().isGiven(Measure.HIP_GIRTH) ? "measured" : "estimated"),
-                        new Reason.Input("cloth at the waist", width, "mm", "band or top edge")),
+                        new Reason.Input("cloth at the waist", width, "mm", "rule")),
                 "trade handbooks: 90 % soft, 80 to 85 % active; " + NOTE);
     }
 
@@ -122,7 +126,8 @@ final class TopReasons {
                 "cord: cut length",
                 girth + 2 * end,
                 "girth at the top edge and two ends of 200 mm to tie",
-                List.of(new Reason.Input("girth at the top edge", girth, "mm", "in proportion between waist and hip")),
+                List.of(new Reason.Input(
+                        "girth at the top edge, in proportion between waist and hip", girth, "mm", "rule")),
                 PRACTICE);
     }
 }

@@ -11,6 +11,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
@@ -34,6 +35,9 @@ final class BandJudge {
     /** A straight band follows the body where its edges differ by no more than this strain (common practice, no source). */
     static final double STRAIGHT_UP_TO = 0.15;
 
+    /** Farther than this from its place, mm, a top edge is seen and felt (common practice, no source). */
+    static final double OFF_ITS_PLACE = 40;
+
     private final Pattern pattern;
     private final Body body;
     private final Style style;
@@ -50,6 +54,7 @@ final class BandJudge {
         pattern.seam(Seam.Role.WAISTBAND_JOIN).ifPresent(judge::takenIn);
         pattern.notions().stream().filter(n -> n.name().equals("waist elastic")).forEach(judge::elastic);
         judge.noDart();
+        judge.place();
         if (style.top().band().shape() != Shape.CASING) {
             judge.stands();
         }
@@ -64,6 +69,31 @@ final class BandJudge {
 
     private void add(FitReport.Severity severity, String message, String remedy) {
         out.add(new Verdict(severity, "waistband", message, remedy));
+    }
+
+    /** Where rise and crotch length disagree, the draft keeps the crotch seam and lets the top edge move. */
+    private void place() {
+        double drawn = pattern.level(Level.Name.WAIST).orElseThrow().height()
+                / (1 - pattern.reductions().along());
+        double off = drawn - (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist());
+        if (Math.abs(off) <= OFF_ITS_PLACE) {
+            return;
+        }
+        boolean measured = body.isGiven(Measure.TOTAL_CROTCH_LENGTH);
+        out.add(new Verdict(
+                CAUTION,
+                "rise",
+                text(
+                        "At the side the legs' top edge would lie %.0f mm %s where it is wanted: the total crotch length of"
+                                + " %.0f mm%s is too %s for waist and crotch height.",
+                        Math.abs(off),
+                        off > 0 ? "above" : "below",
+                        body.mm(Measure.TOTAL_CROTCH_LENGTH),
+                        measured ? "" : " (estimated)",
+                        off > 0 ? "long" : "short"),
+                measured
+                        ? "Measure it again with the tape snug, and both heights; if all hold, baste the rise and try on first."
+                        : "Measure it: from the waist in front through the legs to the waist behind, the tape snug."));
     }
 
     private void takenIn(Seam join) {

@@ -6,7 +6,8 @@ import java.util.Locale;
  * A height at which the garment's flat width is compared with the body or the boot.
  *
  * @param name which one
- * @param height on the flat piece, mm; 0 is the floor before the along reduction
+ * @param height on the flat piece, mm; 0 is the floor before the along reduction; of the waist the legs' top edge at the
+ *     side line
  * @param width flat width of one leg, or of the whole garment above the crotch, mm
  * @param leg "left" or "right" where the legs differ, else empty
  */

@@ -3,18 +3,28 @@ package stretchwright.draft;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
+import stretchwright.boot.Boot;
 import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LowerEnd;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Style;
 
 /** The reasons tell the truth: their rules, worked out by hand from their inputs, give what is drawn. */
 class ReasonsTest {
@@ -67,23 +77,72 @@ class ReasonsTest {
         }
     }
 
+    private static Map<String, Pattern> styles() {
+        Map<String, Pattern> all = new LinkedHashMap<>(TopStyles.drafted());
+        for (LowerEnd.Hem hem : LowerEnd.Hem.values()) {
+            all.put(hem.word(), over(HemsTest.style(hem)));
+        }
+        all.put("cuff", over(DraftTest.OVER_BOOT));
+        all.put(
+                "parts",
+                over(DraftTest.OVER_BOOT.with(new Parts(
+                        Parts.SideSeam.SHAPED,
+                        OptionalDouble.of(60),
+                        Optional.of(new Parts.Gusset(140, 60)),
+                        true,
+                        List.of(new Parts.Pocket(Parts.Pocket.Kind.PHONE, 40, 90, 0))))));
+        all.put("stirrup", over(Style.usual(Style.Leg.STIRRUP)));
+        return all;
+    }
+
+    private static Pattern over(Style style) {
+        return DraftTest.draft(
+                SampleBody.smallAdult(),
+                SampleFabric.heavyKnit(),
+                Optional.of(SampleBoot.withSole(1, Boot.Dressing.LEG_FIRST)),
+                style);
+    }
+
     /** A chain that names another dimension can be followed, and ends at tape, cloth, boot, style or a rule of its own. */
     @Test
-    void everyChainCanBeFollowedToItsEnd() {
-        canBeFollowed(overBoot(SampleBody.smallAdult()));
+    void everyChainCanBeFollowedToItsEndInEveryStyle() {
+        SoftAssertions softly = new SoftAssertions();
+        styles().forEach((style, pattern) -> follow(softly, style, pattern));
+        softly.assertAll();
     }
 
     static void canBeFollowed(Pattern pattern) {
-        Set<String> names =
-                pattern.reasons().stream().map(Reason::dimension).collect(java.util.stream.Collectors.toSet());
-        assertThat(names).hasSameSizeAs(pattern.reasons());
+        SoftAssertions softly = new SoftAssertions();
+        follow(softly, "", pattern);
+        softly.assertAll();
+    }
+
+    private static void follow(SoftAssertions softly, String style, Pattern pattern) {
+        Set<String> names = pattern.reasons().stream().map(Reason::dimension).collect(Collectors.toSet());
+        softly.assertThat(names).as(style).hasSameSizeAs(pattern.reasons());
         for (Reason reason : pattern.reasons()) {
-            assertThat(reason.source()).as(reason.dimension()).isNotBlank();
+            softly.assertThat(reason.source())
+                    .as(style + ", " + reason.dimension())
+                    .isNotBlank();
             for (Reason.Input input : reason.inputs()) {
-                assertThat(ENDS.contains(input.from()) || names.contains(input.from()))
-                        .as(reason.dimension() + ": " + input)
+                softly.assertThat(ENDS.contains(input.from()) || names.contains(input.from()))
+                        .as(style + ", " + reason.dimension() + ": " + input)
                         .isTrue();
             }
         }
+    }
+
+    /** Every edge of every piece: its length is told, or that of the whole edge of which it is a part. */
+    @Test
+    void everyPieceHasReasonsInEveryStyle() {
+        SoftAssertions softly = new SoftAssertions();
+        styles().forEach((style, pattern) -> {
+            for (Piece piece : pattern.pieces()) {
+                softly.assertThat(pattern.reasons().stream().map(Reason::dimension))
+                        .as(style + ", " + piece.name())
+                        .anyMatch(d -> d.startsWith(piece.name() + ": "));
+            }
+        });
+        softly.assertAll();
     }
 }

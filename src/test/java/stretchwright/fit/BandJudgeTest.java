@@ -71,12 +71,13 @@ class BandJudgeTest {
     @Test
     void aBandThatTakesInMuchOffersDartsAndSaysWhatRibMayDo() {
         Body body = SampleBody.with(
-                SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 720), Measure.HIP_GIRTH, 1100);
-        assertThat(said(check(body, "straight"), "waistband"))
+                SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 670), Measure.HIP_GIRTH, 1100);
+        Fabric stretchy = SampleFabric.with(1470, 1.0, 0.6, true);
+        assertThat(said(check(body, stretchy, TopStyles.ankle(TopStyles.named("straight"))), "waistband"))
                 .contains("CAUTION")
                 .contains("back: darts or back: shaped seam")
                 .contains("rib");
-        assertThat(said(check(body, "darts"), "waistband"))
+        assertThat(said(check(body, stretchy, TopStyles.ankle(TopStyles.named("darts"))), "waistband"))
                 .contains("Each dart takes in")
                 .doesNotContain("back: darts or");
     }
