@@ -139,6 +139,13 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         }
         Point start = frontInseam.start();
         out.add(new Level(Level.Name.CROTCH, start.y(), backInseam.end().x() - start.x(), name));
+        double midThigh = (order.body().mm(Measure.CROTCH_HEIGHT) + order.body().mm(Measure.KNEE_HEIGHT))
+                / 2
+                * (1 - order.reductions().along());
+        if (line.leg().stream().noneMatch(n -> n.level() == Level.Name.MID_THIGH)
+                && midThigh > curves.endHeight() + 1) {
+            out.add(new Level(Level.Name.MID_THIGH, midThigh, widthAt(frontInseam, backInseam, midThigh), name));
+        }
         List<Node> below = new ArrayList<>(line.leg());
         below.add(line.narrow());
         for (Node node : below) {

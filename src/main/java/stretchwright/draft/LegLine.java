@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Body;
+import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
@@ -83,7 +84,19 @@ record LegLine(
         double hem = height * (1 - r.along());
         double width = HemHeights.widthOnBody(body, fabric, r, height, style.leg());
         Node narrow = new Node(hem + style.cuffHeight().orElse(0), width, Level.Name.HEM);
-        return assemble(onBody, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
+        List<Node> above = style.leg() == Style.Leg.KNEE ? aboveKnee(body, r, onBody.get(0), narrow) : onBody;
+        return assemble(above, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
+    }
+
+    /**
+     * Of a leg to the knee the mid-thigh may lie anywhere above the hem, and beside it too: in its stead stands the girth
+     * profile's halfway between crotch and throat, so that nothing jumps when it passes the throat.
+     */
+    private static List<Node> aboveKnee(Body body, Pattern.Reductions r, Node crotch, Node end) {
+        double throat = end.height() + turn(List.of(crotch), end.height());
+        double height = (crotch.height() + throat) / 2;
+        double girth = GirthProfile.of(body).girthAt(height / (1 - r.along()));
+        return List.of(crotch, new Node(height, girth * (1 - r.across()), null));
     }
 
     private static LegLine overBoot(

@@ -24,6 +24,8 @@ import stretchwright.pattern.Style;
 class DraftPropertyTest {
     private static final int BODIES = 400;
 
+    private static final int SHORT_CROTCH_SEAM = 317;
+
     @ParameterizedTest
     @ValueSource(doubles = {0.20, 0.60, 1.00})
     void everyBodyKeepsEveryInvariantOverABoot(double stretch) {
@@ -60,13 +62,26 @@ class DraftPropertyTest {
     void everyBodyKeepsEveryInvariantInShorterLegs(Style.Leg leg) {
         Style style = Style.usual(leg);
         for (int seed = 1; seed <= BODIES; seed++) {
-            keeps(
-                    leg + " seed " + seed,
-                    SampleBody.random(seed),
-                    SampleFabric.heavyKnit(),
-                    Optional.of(SampleBoot.figure()),
-                    style);
+            Body body = SampleBody.random(seed);
+            if (leg == Style.Leg.KNEE && seed == SHORT_CROTCH_SEAM) {
+                continue;
+            }
+            keeps(leg + " seed " + seed, body, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style);
         }
+    }
+
+    /** A drawn body whose crotch seam is so short that a leg to the knee cannot be closed; that is told. */
+    @Test
+    void aCrotchSeamMuchTooShortIsToldAndNotBent() {
+        Findings findings = new Findings("test");
+        assertThat(Draft.of(
+                        SampleBody.random(SHORT_CROTCH_SEAM),
+                        SampleFabric.heavyKnit(),
+                        Optional.empty(),
+                        Style.usual(Style.Leg.KNEE),
+                        findings))
+                .isEmpty();
+        assertThat(findings.all().get(0).key()).isEqualTo("wearer.measurements.total crotch length");
     }
 
     private static void keeps(String who, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
@@ -109,19 +124,7 @@ class DraftPropertyTest {
             }
         }
         System.out.printf("continuity, %s: worst %.2f mm (%s), %d over 5 mm%n", leg, worst, where, over);
-        assertThat(worst).as(where).isLessThanOrEqualTo(most(leg));
-    }
-
-    /**
-     * A known fault: LegLine leaves a level out as soon as it comes within 20 mm of the turn above the hem, and the inseam
-     * jumps (measured 5.15 mm to the ankle, 10.11 mm to the knee; once each in 3800 nudges or nearly). 5 is wanted.
-     */
-    private static double most(Style.Leg leg) {
-        return switch (leg) {
-            case ANKLE -> 5.5;
-            case KNEE -> 10.5;
-            case OVER_BOOT, STIRRUP, CALF, SHORT -> 5;
-        };
+        assertThat(worst).as(where).isLessThanOrEqualTo(5);
     }
 
     static double moved(Pattern before, Pattern after) {
