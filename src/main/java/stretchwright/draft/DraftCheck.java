@@ -3,7 +3,6 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import stretchwright.body.Body;
@@ -189,12 +188,10 @@ public final class DraftCheck {
 
     /** Above the boot's tongue, or above the straight run over a hem. */
     private double straightBelow(Piece leg) {
-        Optional<Level> top = pattern.level(Level.Name.BOOT_TOP);
-        if (top.isPresent()) {
-            return top.get().height() + LegLine.TONGUE + 1;
-        }
         double hem = leg.edge("hem").line().start().y();
-        return pattern.level(Level.Name.ANKLE).map(Level::height).orElse(hem) + LegLine.ANKLE_TURN + 1;
+        double turned = pattern.level(Level.Name.ANKLE).map(Level::height).orElse(hem) + LegLine.ANKLE_TURN;
+        double tongue = pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(hem) + LegLine.TONGUE;
+        return Math.max(turned, tongue) + 1;
     }
 
     /** Notches of one name on both inseams are sewn together: as far from the hem. */
