@@ -21,6 +21,11 @@ final class LayDrawing {
     private static final double ABOVE = 8;
     private static final double SMALL = 2.8;
 
+    /** A piece's name: at most, and at least before it is written upright instead, mm. */
+    private static final double NAME = 4;
+
+    private static final double SMALLEST = 2.4;
+
     private final Job job;
     private final Lay lay;
     private final Canvas canvas;
@@ -134,18 +139,43 @@ final class LayDrawing {
     }
 
     private void words(Placement p, Piece piece, Point from, Point to) {
-        double room = 0.42 * scale * piece.cutLine().box().width();
-        String name = name(p, piece);
-        double size = Math.min(4, 4 * room / Letters.width(name, 4));
         Point middle = from.towards(to, 0.5);
-        canvas.text(new Writing(
-                Ink.LABEL, middle.plus(new Point(-1.5, -size / 3)), 0, Math.max(1.8, size), Writing.Align.END, name));
+        name(name(p, piece), middle, from.distance(to), paper(p, outline(piece, p.unfolded())));
         List<Point> ends = List.of(from, to);
         for (int i = 0; i < Math.min(2, p.fromSelvage().size()); i++) {
             double lift = ends.get(i).y() > middle.y() ? -1.8 : 0.2;
             String words = "\u2190 " + Amounts.number(p.fromSelvage().get(i), 1);
             canvas.text(Writing.at(Ink.LABEL, ends.get(i).x() + 1.2, ends.get(i).y() + lift, 2.2, words));
         }
+    }
+
+    /** Beside the arrow, as large as fits between it and the outline; in a narrow piece upright along the arrow. */
+    private void name(String name, Point middle, double arrow, List<Point> outline) {
+        double room = middle.x() - leftOf(middle, outline) - 2.5;
+        double size = Math.min(NAME, NAME * room / Letters.width(name, NAME));
+        if (size >= SMALLEST) {
+            canvas.text(
+                    new Writing(Ink.LABEL, middle.plus(new Point(-1.5, -size / 3)), 0, size, Writing.Align.END, name));
+            return;
+        }
+        canvas.text(new Writing(
+                Ink.LABEL, middle.plus(new Point(-1.2, 0)), 90, Math.max(1.8, along), Writing.Align.MIDDLE, name));
+    }
+
+    /** Where the outline is crossed first, going left from a place inside it. */
+    private static double leftOf(Point from, List<Point> outline) {
+        double nearest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < outline.size(); i++) {
+            Point a = outline.get(i);
+            Point b = outline.get((i + 1) % outline.size());
+            if ((a.y() > from.y()) != (b.y() > from.y())) {
+                double x = a.towards(b, (from.y() - a.y()) / (b.y() - a.y())).x();
+                if (x < from.x()) {
+                    nearest = Math.max(nearest, x);
+                }
+            }
+        }
+        return nearest;
     }
 
     /**
