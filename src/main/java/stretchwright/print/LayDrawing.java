@@ -153,6 +153,7 @@ final class LayDrawing {
     private void name(String name, Point middle, double arrow, List<Point> outline) {
         double room = middle.x() - leftOf(middle, outline) - 2.5;
         double size = Math.min(NAME, NAME * room / Letters.width(name, NAME));
+        double along = Math.min(SMALL, SMALL * arrow / Letters.width(name, SMALL));
         if (size >= SMALLEST) {
             canvas.text(
                     new Writing(Ink.LABEL, middle.plus(new Point(-1.5, -size / 3)), 0, size, Writing.Align.END, name));
