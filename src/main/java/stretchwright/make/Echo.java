@@ -23,4 +23,10 @@ final class Echo {
         String line = text.replaceAll("\\s+", " ");
         return line.length() > most ? line.substring(0, most) + "..." : line;
     }
+
+    /** Control characters, and halves of a surrogate pair, which no file can carry. */
+    static boolean isNoLetter(int codePoint) {
+        return Character.isISOControl(codePoint)
+                || (codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE);
+    }
 }

@@ -1,5 +1,9 @@
 package stretchwright.make;
 
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
 /**
  * The range of each value of a make file, and why. Wide on purpose: they catch slips of unit and comma, not unusual
  * people or cloths; whether measures agree with each other is judged by the body room. Reasons marked "common
@@ -12,6 +16,26 @@ final class Limits {
     record Range(double least, double most, String why) {
         boolean holds(double value) {
             return value >= least && value <= most;
+        }
+
+        /** What is wrong with a value that was read from a text; null where nothing is. */
+        @Nullable
+        String whatIsWrong(String text, OptionalDouble value, String what) {
+            String lower = text.toLowerCase(Locale.ROOT);
+            if (lower.matches("[+-]?\\.?(inf|infinity|nan)\\b.*")) {
+                return Echo.quoted(text) + " cannot be measured.";
+            }
+            if (value.isEmpty()) {
+                return Echo.quoted(text) + " is not " + what + ".";
+            }
+            double v = value.getAsDouble();
+            if (v < 0) {
+                return Echo.quoted(text) + " is negative.";
+            }
+            if (v == 0 && least > 0) {
+                return Echo.quoted(text) + " is zero.";
+            }
+            return holds(v) ? null : Echo.quoted(text) + " is out of range.";
         }
     }
 

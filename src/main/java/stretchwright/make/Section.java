@@ -2,13 +2,11 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Quantities;
@@ -103,7 +101,7 @@ final class Section {
         Optional<String> text = text(key);
         if (text.isPresent()
                 && (text.get().length() > LONGEST_TEXT
-                        || text.get().codePoints().anyMatch(Section::isNoLetter))) {
+                        || text.get().codePoints().anyMatch(Echo::isNoLetter))) {
             add(
                     key,
                     "is too long, or holds control characters.",
@@ -314,7 +312,7 @@ final class Section {
             String remedy,
             Limits.Range range,
             Function<Double, String> shown) {
-        String wrong = whatIsWrong(text, value, what, range);
+        String wrong = range.whatIsWrong(text, value, what);
         if (wrong == null) {
             return value;
         }
@@ -325,24 +323,6 @@ final class Section {
             add(key, wrong, "Allowed is " + between + ": " + range.why() + ".");
         }
         return OptionalDouble.empty();
-    }
-
-    private static @Nullable String whatIsWrong(String text, OptionalDouble value, String what, Limits.Range range) {
-        String lower = text.toLowerCase(Locale.ROOT);
-        if (lower.matches("[+-]?\\.?(inf|infinity|nan)\\b.*")) {
-            return Echo.quoted(text) + " cannot be measured.";
-        }
-        if (value.isEmpty()) {
-            return Echo.quoted(text) + " is not " + what + ".";
-        }
-        double v = value.getAsDouble();
-        if (v < 0) {
-            return Echo.quoted(text) + " is negative.";
-        }
-        if (v == 0 && range.least() > 0) {
-            return Echo.quoted(text) + " is zero.";
-        }
-        return range.holds(v) ? null : Echo.quoted(text) + " is out of range.";
     }
 
     String shownLength(double mm) {
@@ -356,11 +336,5 @@ final class Section {
 
     private static String shown(double value, String symbol) {
         return (Numbers.plain(value) + " " + symbol).strip();
-    }
-
-    /** Control characters, and halves of a surrogate pair, which no file can carry. */
-    private static boolean isNoLetter(int codePoint) {
-        return Character.isISOControl(codePoint)
-                || (codePoint >= Character.MIN_SURROGATE && codePoint <= Character.MAX_SURROGATE);
     }
 }
