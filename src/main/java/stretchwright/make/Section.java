@@ -2,13 +2,11 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Quantities;
@@ -314,7 +312,7 @@ final class Section {
             String remedy,
             Limits.Range range,
             Function<Double, String> shown) {
-        String wrong = whatIsWrong(text, value, what, range);
+        String wrong = RangeCheck.problem(text, value, what, range);
         if (wrong == null) {
             return value;
         }
@@ -325,24 +323,6 @@ final class Section {
             add(key, wrong, "Allowed is " + between + ": " + range.why() + ".");
         }
         return OptionalDouble.empty();
-    }
-
-    private static @Nullable String whatIsWrong(String text, OptionalDouble value, String what, Limits.Range range) {
-        String lower = text.toLowerCase(Locale.ROOT);
-        if (lower.matches("[+-]?\\.?(inf|infinity|nan)\\b.*")) {
-            return Echo.quoted(text) + " cannot be measured.";
-        }
-        if (value.isEmpty()) {
-            return Echo.quoted(text) + " is not " + what + ".";
-        }
-        double v = value.getAsDouble();
-        if (v < 0) {
-            return Echo.quoted(text) + " is negative.";
-        }
-        if (v == 0 && range.least() > 0) {
-            return Echo.quoted(text) + " is zero.";
-        }
-        return range.holds(v) ? null : Echo.quoted(text) + " is out of range.";
     }
 
     String shownLength(double mm) {

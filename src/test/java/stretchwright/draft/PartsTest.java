@@ -187,7 +187,16 @@ class PartsTest {
                         .problem())
                 .contains("slack");
         Style shorts = Style.usual(Style.Leg.SHORT).with(LowerEnd.PLAIN).with(SEAM.withKneeShaping());
-        assertThat(finding(ADULT, shorts, 0.45).problem()).contains("length of the leg");
+        assertThat(finding(ADULT, shorts, 0.45).problem())
+                .contains("length of the leg")
+                .contains("mm above the middle of the knee");
+    }
+
+    @Test
+    void aCuffTallerThanAShortLegNamesBoth() {
+        Finding finding = finding(ADULT, Style.usual(Style.Leg.SHORT).with(LowerEnd.cuff(200)), 0.45);
+        assertThat(finding.key()).isEqualTo("style.cuff.height");
+        assertThat(finding.problem()).contains("200 mm").contains("between the crotch and the hem");
     }
 
     @Test
@@ -201,6 +210,12 @@ class PartsTest {
                 .contains("down to the knee");
         assertThat(finding(with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 250, 120, 5)).problem())
                 .contains("cross a seam");
+        Style shorts = Style.usual(Style.Leg.SHORT)
+                .with(LowerEnd.PLAIN)
+                .with(with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 5));
+        assertThat(finding(ADULT, shorts, 0.45).line())
+                .contains("length of the leg")
+                .contains("longer leg");
         assertThat(finding(with(Parts.PLAIN, Pocket.Kind.TAILBONE_PAD, 100, 390, 5))
                         .problem())
                 .contains("taller than its place");
