@@ -70,6 +70,20 @@ public record Boot(
             double wide = width.orElseThrow();
             return 2 * (length.orElseThrow() - wide) + Math.PI * wide;
         }
+
+        Sole scaled(double factor) {
+            return new Sole(
+                    times(ankleToSole, factor),
+                    times(length, factor),
+                    times(width, factor),
+                    times(arch, factor),
+                    times(gap, factor),
+                    times(plate, factor));
+        }
+
+        private static OptionalDouble times(OptionalDouble mm, double factor) {
+            return mm.isPresent() ? OptionalDouble.of(mm.getAsDouble() * factor) : mm;
+        }
     }
 
     /** A boot whose underside was not measured. */
@@ -93,6 +107,21 @@ public record Boot(
                 dressing,
                 OptionalDouble.empty(),
                 Sole.UNKNOWN);
+    }
+
+    /** The same boot for a larger or smaller foot: every tape measure times the factor. */
+    public Boot scaled(double factor) {
+        return new Boot(
+                kind,
+                topGirth * factor,
+                heelGirth * factor,
+                hemGirth * factor,
+                ankleToHem * factor,
+                ankleToTop * factor,
+                topEstimated,
+                dressing,
+                Sole.times(guardGirth, factor),
+                sole.scaled(factor));
     }
 
     /**

@@ -16,7 +16,15 @@ final class Casing {
     /** Beyond the row that closes the casing, mm: the two needle rows lie over the raw edge (common practice). */
     static final double BEYOND_ROW = 6;
 
+    private static final String FOLD = "fold the casing down along here";
+    private static final String ROW = "row that closes the casing";
+
     private Casing() {}
+
+    /** Whether a mark follows the waist edge and is drawn anew where that edge is cut. */
+    static boolean follows(Mark mark) {
+        return mark.name().equals(FOLD) || mark.name().equals(ROW);
+    }
 
     /** What is turned down at the waist edge, mm. */
     static double turn(Style style) {
@@ -32,34 +40,33 @@ final class Casing {
 
     /** The leg with the casing's fold, its row and the eyelet of a cord drawn. */
     static Piece marked(Piece leg, Style style) {
+        Piece lined = lined(leg, style);
+        if (style.top().band().shape() != TopEnd.Band.Shape.CASING
+                || !style.top().band().drawstring()) {
+            return lined;
+        }
+        List<Mark> marks = new ArrayList<>(lined.marks());
+        Path edge = leg.edge("waist edge").line();
+        double along = edge.length() - Bands.EYELET_ASIDE;
+        Point inwards = edge.directionAt(along).left();
+        Point middle = edge.at(along).plus(inwards.times(style.bandHeight() / 2));
+        marks.add(Bands.eyelet(middle, inwards));
+        return LegParts.with(lined, lined.notches(), marks);
+    }
+
+    /** A leg, or a part of one, with the fold and the row of its own stretch of the waist edge. */
+    static Piece lined(Piece leg, Style style) {
         if (style.top().band().shape() != TopEnd.Band.Shape.CASING) {
             return leg;
         }
         List<Mark> marks = new ArrayList<>(leg.marks());
         for (Edge edge : leg.edges()) {
             if (edge.name().endsWith("waist edge")) {
-                marks.add(new Mark("fold the casing down along here", Mark.Kind.FOLD, edge.line()));
-                marks.add(
-                        new Mark("row that closes the casing", Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
+                marks.add(new Mark(FOLD, Mark.Kind.FOLD, edge.line()));
+                marks.add(new Mark(ROW, Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
             }
         }
-        if (style.top().band().drawstring()) {
-            Path edge = leg.edge("waist edge").line();
-            double along = edge.length() - Bands.EYELET_ASIDE;
-            Point inwards = edge.directionAt(along).left();
-            Point middle = edge.at(along).plus(inwards.times(style.bandHeight() / 2));
-            marks.add(Bands.eyelet(middle, inwards));
-        }
-        return new Piece(
-                leg.name(),
-                leg.cut(),
-                leg.mirrored(),
-                leg.onFold(),
-                leg.edges(),
-                leg.grain(),
-                leg.notches(),
-                marks,
-                leg.cutLine());
+        return LegParts.with(leg, leg.notches(), marks);
     }
 
     private static Path inside(Edge edge, double away) {

@@ -24,6 +24,7 @@ final class Darts {
     static final String BACK_EDGE = "back waist edge";
     static final String BACK_LEG = "dart back leg";
     static final String FRONT_LEG = "dart front leg";
+    private static final String FOLD = "fold the dart";
 
     /** The tip ends this far above the hip line, mm: on the seat's fullest part it would stand up (common practice). */
     static final double TIP_ABOVE_HIP = 40;
@@ -107,7 +108,7 @@ final class Darts {
                         new Edge("mouth of the dart", Path.of(back, peak, front), waist.allowance(), waist.turned()),
                         frontEdge));
         List<Mark> marks = new ArrayList<>(leg.marks());
-        marks.add(new Mark("fold the dart", Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
+        marks.add(new Mark(FOLD, Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
         return Piece.of(
                         leg.name(),
                         leg.cut(),
@@ -118,6 +119,29 @@ final class Darts {
                         notches(leg, backEdge, frontEdge),
                         marks)
                 .cutAround(outline);
+    }
+
+    /** A leg with a dart, or the part of one that carries it, cut straight across the dart's mouth: it is folded, not cut out. */
+    static Piece cutAcross(Piece leg) {
+        Optional<Mark> fold =
+                leg.marks().stream().filter(m -> m.name().equals(FOLD)).findFirst();
+        if (fold.isEmpty()) {
+            return leg;
+        }
+        Edge waist = leg.edge("waist edge");
+        List<Edge> outline = new ArrayList<>();
+        for (Edge edge : leg.edges()) {
+            if (edge.name().equals(BACK_LEG)) {
+                Path mouth = Path.of(
+                        edge.line().start(),
+                        fold.get().line().end(),
+                        leg.edge(FRONT_LEG).line().end());
+                outline.add(new Edge("mouth of the dart", mouth, waist.allowance(), waist.turned()));
+            } else if (!edge.name().equals(FRONT_LEG)) {
+                outline.add(edge);
+            }
+        }
+        return leg.cutAround(outline);
     }
 
     private static List<Edge> replaced(List<Edge> edges, List<Edge> instead) {

@@ -99,7 +99,7 @@ final class GussetCut {
                 default -> edges.add(e);
             }
         }
-        return Piece.of(
+        return Darts.cutAcross(Piece.of(
                 leg.name(),
                 leg.cut(),
                 leg.mirrored(),
@@ -107,11 +107,14 @@ final class GussetCut {
                 edges,
                 leg.grain(),
                 notches(leg, edges, taken),
-                marks(leg, edges));
+                marks(leg, edges)));
     }
 
+    /** The levels end at the new edges; what is marked at the top stays. */
     private static List<Mark> marks(Piece leg, List<Edge> edges) {
-        return Outline.levels(leg.marks(), edges);
+        List<Mark> out = new ArrayList<>(Outline.levels(leg.marks(), edges));
+        leg.marks().stream().filter(m -> m.kind() != Mark.Kind.LEVEL).forEach(out::add);
+        return out;
     }
 
     /** Those of the inseams keep their places, those of the rises move up with what is left of them. */

@@ -23,6 +23,10 @@ final class HeightsCheck {
         boolean pastKnee = boot.isPresent() || line.hemHeight() / flat < body.mm(Measure.CALF_HEIGHT);
         boolean hasKnee = line.leg().stream().anyMatch(n -> n.level() == Level.Name.KNEE);
         if (line.leg().size() < 2 || (pastKnee && !hasKnee)) {
+            if (boot.isEmpty() && order.style().cuffHeight().isPresent()) {
+                findings.add("style.cuff.height", noLeg(line, order), "Choose a lower cuff, or a longer leg.");
+                return false;
+            }
             findings.add(
                     boot.isPresent() ? "boot.ankle to top" : "wearer.measurements.ankle height",
                     String.format(
@@ -79,6 +83,16 @@ final class HeightsCheck {
             return false;
         }
         return true;
+    }
+
+    private static String noLeg(LegLine line, Draft.Order order) {
+        double crotch = order.body().mm(Measure.CROTCH_HEIGHT);
+        double hem = line.hemHeight() / (1 - order.reductions().along());
+        return String.format(
+                Locale.ROOT,
+                "a cuff of %.0f mm is at odds with the length of the leg: %.0f mm lie between the crotch and the hem.",
+                order.style().cuffHeight().orElse(0),
+                crotch - hem);
     }
 
     private static String word(Level.@org.jspecify.annotations.Nullable Name level) {

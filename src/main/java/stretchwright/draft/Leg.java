@@ -95,8 +95,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         Draft.atOdds(
                 findings,
                 "wearer.measurements.hip girth",
-                "Measure hip girth, thigh girth and crotch height again; for this body a gusset or a side seam is needed, which"
-                        + " this draft has not.",
+                "Measure hip girth, thigh girth and crotch height again.",
                 "%.0f mm is at odds with the crotch height of %.0f mm: the front and back inseam cannot be made equally long.",
                 order.body().mm(Measure.HIP_GIRTH),
                 order.body().mm(Measure.CROTCH_HEIGHT));

@@ -114,9 +114,10 @@ final class PartsCheck {
                     findings,
                     "style.knee shaping",
                     "Choose a longer leg, or leave the knee shaping out.",
-                    "is at odds with the length of the leg: it ends %.0f mm below the middle of the knee, and the room needs"
-                            + " %.0f mm.",
-                    zone.middle() - end,
+                    "is at odds with the length of the leg: it ends %.0f mm %s the middle of the knee, and the room needs"
+                            + " %.0f mm below it.",
+                    Math.abs(zone.middle() - end),
+                    end > zone.middle() ? "above" : "below",
                     zone.half() + 25);
         }
     }

@@ -134,6 +134,17 @@ final class Pockets {
         if (inside(place)) {
             return true;
         }
+        double end = place.part().sewLine().box().minY();
+        if (place.box().minY() - CLEAR < end) {
+            atOdds(
+                    p,
+                    "Choose a longer leg, or leave the pocket out.",
+                    String.format(
+                            java.util.Locale.ROOT,
+                            "is at odds with the length of the leg: to lie where it must, it needs %.0f mm more of it",
+                            end - place.box().minY() + CLEAR));
+            return false;
+        }
         double room = room(place) - 2 * CLEAR;
         String remedy = room > 20 && room < p.finishedWidth()
                 ? String.format(

@@ -117,13 +117,13 @@ final class SideCut {
                     Path line = between(e.line(), from, to);
                     Point start = front == null ? line.start() : front.start();
                     Point end = back == null ? line.end() : back.start();
-                    edges.add(new Edge(e.name(), ends(line, start, end), e.allowance()));
+                    edges.add(new Edge(e.name(), ends(line, start, end), e.allowance(), e.turned()));
                     if (back != null) {
                         edges.add(new Edge(front == null ? SIDE : "back edge", back, seam()));
                     }
                 }
                 case "waist edge" -> {
-                    edges.add(new Edge(e.name(), waist(e.line(), back, front, from, to), e.allowance()));
+                    edges.add(new Edge(e.name(), waist(e.line(), back, front, from, to), e.allowance(), e.turned()));
                     if (front != null) {
                         edges.add(new Edge(back == null ? SIDE : "front edge", front.reversed(), seam()));
                     }
@@ -136,8 +136,9 @@ final class SideCut {
             }
         }
         String name = front == null ? "front leg" : back == null ? "back leg" : PANEL;
-        List<Mark> marks = Outline.levels(leg.marks(), edges);
-        return Piece.of(
+        List<Mark> marks = new ArrayList<>(Outline.levels(leg.marks(), edges));
+        leg.marks().stream().filter(m -> ownOf(m, from, to)).forEach(marks::add);
+        Piece part = Piece.of(
                 leg.name().replace("leg", name),
                 leg.cut(),
                 leg.mirrored(),
@@ -146,6 +147,15 @@ final class SideCut {
                 Outline.grain(leg.grain(), edges),
                 notches(edges),
                 marks);
+        return Casing.lined(Darts.cutAcross(part), style);
+    }
+
+    /** A mark that lies on this part and does not follow the waist edge: the fold of a dart, the eyelet of a cord. */
+    private static boolean ownOf(Mark mark, @Nullable Double from, @Nullable Double to) {
+        return mark.kind() != Mark.Kind.LEVEL
+                && !Casing.follows(mark)
+                && mark.line().points().stream()
+                        .allMatch(p -> (from == null || p.x() > from) && (to == null || p.x() < to));
     }
 
     private double seam() {

@@ -137,6 +137,14 @@ final class BandReader {
         }
     }
 
+    /** What else in the band takes up height. */
+    private String beside(TopEnd.Band band) {
+        if (band.elastic().isPresent()) {
+            return " below an elastic of " + s.shownLength(band.elastic().getAsDouble());
+        }
+        return band.drawstring() ? " below the channel of the cord" : "";
+    }
+
     private void keyPocket(TopEnd.Band band) {
         if (band.keyPocket().isEmpty()) {
             return;
@@ -150,7 +158,7 @@ final class BandReader {
             s.add(
                     "key pocket",
                     "would be only " + s.shownLength(Math.max(0, band.pocketDepth())) + " deep in a band of "
-                            + s.shownLength(band.height()) + ": a key falls out.",
+                            + s.shownLength(band.height()) + beside(band) + ": a key falls out.",
                     "Make the band "
                             + s.shownLength(LEAST_POCKET + band.height() - band.pocketDepth())
                             + " high or more, or leave the pocket out.");

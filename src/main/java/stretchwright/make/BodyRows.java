@@ -226,7 +226,10 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
 
         private Optional<Double> measure(Measure measure, String text, Optional<Unit> unit) {
             if (unit.isEmpty() && Quantities.number(text).isPresent()) {
-                add(measure.term(), Echo.quoted(text) + " has no unit.", "Name one: --unit cm, or a column unit.");
+                add(
+                        measure.term(),
+                        Echo.quoted(text) + " has no unit.",
+                        "Write it with its unit (74 cm), add a column unit, or, where the command has it, --unit cm.");
                 return Optional.empty();
             }
             OptionalDouble mm = Quantities.length(text, unit.orElse(Unit.MM));

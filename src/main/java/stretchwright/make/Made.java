@@ -74,7 +74,7 @@ public record Made(
         lines.add("  laid           " + lay.method().word());
         lines.add(String.format(
                 Locale.ROOT,
-                "  sewing         %.0f minutes for a practised sewer, %d changeovers",
+                "  sewing         %.0f minutes for a practised sewer, changes of machine: %d",
                 sewing.minutes(),
                 sewing.changeovers()));
         Measuring.next(body)

@@ -83,14 +83,6 @@ record SurveyCase(
 
     Optional<Boot> bootFor(Body body) {
         double factor = body.mm(Measure.HEEL_GIRTH) / heelGirth;
-        return boot.map(b -> new Boot(
-                b.kind(),
-                b.topGirth() * factor,
-                b.heelGirth() * factor,
-                b.hemGirth() * factor,
-                b.ankleToHem() * factor,
-                b.ankleToTop() * factor,
-                b.topEstimated(),
-                b.dressing()));
+        return boot.map(b -> b.scaled(factor));
     }
 }

@@ -54,7 +54,11 @@ public final class SurveyRun {
         List<BodyRows> read = new ArrayList<>();
         for (Source table : tables) {
             try {
-                read.add(BodyRows.of(table.file(), table.bytes(), Optional.empty()));
+                BodyRows rows = BodyRows.of(table.file(), table.bytes(), Optional.empty());
+                if (rows.rows().isEmpty()) {
+                    wrong.addAll(noBodies(table.file(), rows));
+                }
+                read.add(rows);
             } catch (BadInput e) {
                 wrong.addAll(e.findings());
             }
@@ -87,6 +91,18 @@ public final class SurveyRun {
             pool.shutdown();
         }
         return new SurveyRun(new SurveyResult(counted, cases, persons));
+    }
+
+    /** A table of which no row is a body surely has one fault in all rows: the first row tells it. */
+    private static List<Finding> noBodies(String file, BodyRows rows) {
+        BodyRows.Refused first = rows.refused().get(0);
+        return first.problems().stream()
+                .map(p -> new Finding(
+                        file,
+                        "row " + first.line() + (p.column().isEmpty() ? "" : ", column " + p.column()),
+                        "none of the " + rows.read() + " rows is a body; this one: " + p.problem(),
+                        p.remedy()))
+                .toList();
     }
 
     private static List<SurveyCase> cases(List<Source> makes, List<Finding> wrong) {

@@ -1,9 +1,10 @@
 package stretchwright.print;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
@@ -51,26 +52,25 @@ final class PieceLabel {
                 "drawn on (date): ____________");
     }
 
-    /** "the cut line is 7 mm outside the sew line", exceptions named. */
+    /** "the cut line is 7 mm outside the sew line", exceptions named: the width of the most edges first. */
     static String allowance(Piece piece) {
-        Set<Double> widths = new LinkedHashSet<>();
+        Map<Double, List<String>> widths = new LinkedHashMap<>();
         for (Edge edge : piece.edges()) {
             if (!(piece.onFold() && edge.allowance() == 0)) {
-                widths.add(edge.allowance());
+                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>()).add(edge.name());
             }
         }
-        if (widths.size() == 1) {
-            return "the cut line is " + Amounts.mm(widths.iterator().next()) + " outside the sew line";
-        }
-        List<String> parts = new ArrayList<>();
-        for (double width : widths) {
-            List<String> names = piece.edges().stream()
-                    .filter(e -> e.allowance() == width && !(piece.onFold() && width == 0))
-                    .map(Edge::name)
-                    .toList();
-            parts.add(Amounts.mm(width) + " (" + String.join(", ", names) + ")");
-        }
-        return "the cut line is outside the sew line by " + String.join(", ", parts);
+        double most = widths.entrySet().stream()
+                .max(Comparator.comparingInt(e -> e.getValue().size()))
+                .map(Map.Entry::getKey)
+                .orElse(0.0);
+        StringBuilder words = new StringBuilder("the cut line is " + Amounts.mm(most) + " outside the sew line");
+        widths.forEach((width, names) -> {
+            if (width != most) {
+                words.append(", ").append(Amounts.mm(width)).append(" at: ").append(String.join(", ", names));
+            }
+        });
+        return words.toString();
     }
 
     /** Puts the label into the piece, clear of everything already drawn. */
@@ -103,7 +103,7 @@ final class PieceLabel {
     private static List<String> broken(List<String> words) {
         List<String> out = new ArrayList<>();
         for (String phrase : words) {
-            out.addAll(List.of(phrase.split("(?<= by) |(?<=\\),) ")));
+            out.addAll(List.of(phrase.split("(?<=,) (?=\\d)")));
         }
         return out;
     }

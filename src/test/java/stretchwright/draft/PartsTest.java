@@ -28,6 +28,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /** Parts of the leg: single cases, contradictions, two legs, continuity. Invented bodies. */
 class PartsTest {
@@ -37,6 +38,10 @@ class PartsTest {
     private static Pattern draft(Body body, Parts parts) {
         return DraftTest.draft(
                 body, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), DraftTest.OVER_BOOT.with(parts));
+    }
+
+    private static Pattern styled(Style style) {
+        return DraftTest.draft(ADULT, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style);
     }
 
     private static Finding finding(Body body, Style style, double stretchAlong) {
@@ -187,7 +192,49 @@ class PartsTest {
                         .problem())
                 .contains("slack");
         Style shorts = Style.usual(Style.Leg.SHORT).with(LowerEnd.PLAIN).with(SEAM.withKneeShaping());
-        assertThat(finding(ADULT, shorts, 0.45).problem()).contains("length of the leg");
+        assertThat(finding(ADULT, shorts, 0.45).problem())
+                .contains("length of the leg")
+                .contains("mm above the middle of the knee");
+    }
+
+    @Test
+    void aCuffTallerThanAShortLegNamesBoth() {
+        Finding finding = finding(ADULT, Style.usual(Style.Leg.SHORT).with(LowerEnd.cuff(200)), 0.45);
+        assertThat(finding.key()).isEqualTo("style.cuff.height");
+        assertThat(finding.problem()).contains("200 mm").contains("between the crotch and the hem");
+    }
+
+    /** What the sewing plan names on the top of a leg in one piece is there on a leg in parts as well. */
+    @Test
+    void partsKeepTheCasingAndTheDart() {
+        TopEnd casing = new TopEnd(0, 0, 0, TopEnd.Band.casing(25), TopEnd.BackShape.PLAIN);
+        for (Parts parts : List.of(SEAM, Parts.PLAIN.withPanel(60))) {
+            for (Piece part :
+                    styled(DraftTest.OVER_BOOT.with(parts).with(casing)).pieces()) {
+                if (part.edges().stream().anyMatch(e -> e.name().equals("waist edge"))) {
+                    assertThat(part.edge("waist edge").turned()).as(part.name()).isTrue();
+                    assertThat(part.marks())
+                            .extracting(m -> m.name())
+                            .contains("fold the casing down along here", "row that closes the casing");
+                }
+            }
+        }
+        TopEnd darts = new TopEnd(0, 0, 0, TopEnd.Band.straight(60), TopEnd.BackShape.DARTS);
+        for (Parts parts : List.of(Parts.PLAIN.withPanel(60), Parts.PLAIN.with(new Parts.Gusset(120, 50)))) {
+            Pattern pattern = styled(DraftTest.OVER_BOOT.with(parts).with(darts));
+            Piece back = pattern.pieces().stream()
+                    .filter(p -> p.edges().stream().anyMatch(e -> e.name().equals(Darts.BACK_LEG)))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(back.marks()).extracting(m -> m.name()).contains("fold the dart");
+            Point mouth = back.marks().stream()
+                    .filter(m -> m.name().equals("fold the dart"))
+                    .findFirst()
+                    .orElseThrow()
+                    .line()
+                    .end();
+            assertThat(back.cutLine().contains(mouth)).isTrue();
+        }
     }
 
     @Test
@@ -201,6 +248,12 @@ class PartsTest {
                 .contains("down to the knee");
         assertThat(finding(with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 250, 120, 5)).problem())
                 .contains("cross a seam");
+        Style shorts = Style.usual(Style.Leg.SHORT)
+                .with(LowerEnd.PLAIN)
+                .with(with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 5));
+        assertThat(finding(ADULT, shorts, 0.45).line())
+                .contains("length of the leg")
+                .contains("longer leg");
         assertThat(finding(with(Parts.PLAIN, Pocket.Kind.TAILBONE_PAD, 100, 390, 5))
                         .problem())
                 .contains("taller than its place");

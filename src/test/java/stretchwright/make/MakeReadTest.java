@@ -166,6 +166,7 @@ class MakeReadTest {
                 "shape: straight, height: 6.5, elastic: none | shape: casing, height: 2.5, elastic: 3 | style.waistband.height | it would not go in",
                 "shape: straight, height: 6.5, elastic: none | shape: casing, elastic: 3, key pocket: 5 | style.waistband.key pocket | at odds with shape: casing",
                 "height: 6.5, elastic: none | height: 4, key pocket: 5 | style.waistband.key pocket | would be only 3 cm deep in a band of 4 cm",
+                "height: 6.5, elastic: none | height: 6, elastic: 4, key pocket: 5 | style.waistband.key pocket | in a band of 6 cm below an elastic of 4 cm",
                 "height: 6.5, elastic: none | height: 6.5, key pocket: 2 | style.waistband.key pocket | out of range",
                 "height: 6.5, elastic: none | height: 6.5, drawstring: yes | style.waistband.drawstring | Choose: true, false",
                 "rise: waist | front waist: -9 | style.front waist | Allowed is -5 cm to +6 cm",

@@ -143,4 +143,24 @@ class SurveyRunTest {
                                 .containsExactlyInAnyOrder(
                                         "none.csv", "empty.csv", "header.csv", "other.csv", "bad.yaml"));
     }
+
+    /** The sole, the gap and the guard grow with the boot: a cover and a strap are drafted, not a fault. */
+    @Test
+    void stylesThatNeedTheSoleAreSurveyed() throws Exception {
+        for (String example : List.of("whole-boot", "over-the-heel")) {
+            byte[] make = java.nio.file.Files.readAllBytes(java.nio.file.Path.of("examples", example + ".yaml"));
+            SurveyRun run = run(source("ours.csv", OURS), new SurveyRun.Source(example, make));
+            assertThat(survey(run).at("/cases/0/crashed")).as(example).isEmpty();
+            assertThat(run.hasFaults()).isFalse();
+        }
+    }
+
+    @Test
+    void aTableWithoutAnyBodyIsAFinding() {
+        assertThatThrownBy(() -> run(source("bare.csv", "figure,stature\nwoman,1650\nman,1780\n")))
+                .isInstanceOfSatisfying(
+                        BadInput.class,
+                        e -> assertThat(e.findings().get(0).line())
+                                .contains("bare.csv: row 2, column stature", "none of the 2 rows", "has no unit"));
+    }
 }

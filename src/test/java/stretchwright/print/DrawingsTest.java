@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
 import stretchwright.pattern.Piece;
 
 /** The two SVG drawings, read back with the JDK's own XML reader. */
@@ -87,6 +88,18 @@ class DrawingsTest {
                 .contains("leg: cut 1 + 1 mirrored", "waistband: cut 1 on the fold", "cuff: cut 2", "for Rowan")
                 .contains("stretch: across 60 %, along 45 %", "hem 10.7 %")
                 .contains("the cut line is 7 mm outside the sew line");
+    }
+
+    /** The width of most edges is told once, without their names: a list of all made the whole label too small to read. */
+    @Test
+    void onlyTheEdgesWithAnotherAllowanceAreNamed() {
+        Piece leg = SampleJob.on("A4").pattern().pieces().get(0);
+        List<Edge> edges = leg.edges().stream()
+                .map(e -> e.name().equals("hem") ? new Edge(e.name(), e.line(), 20) : e)
+                .toList();
+        assertThat(PieceLabel.allowance(
+                        Piece.of(leg.name(), 2, true, false, edges, leg.grain(), leg.notches(), leg.marks())))
+                .isEqualTo("the cut line is 7 mm outside the sew line, 20 mm at: hem");
     }
 
     /** By hand: leg 2 is mirrored and moved by (780, 13), so its crotch back (262, 728) plus allowance lies left of it. */
