@@ -97,7 +97,7 @@ final class KneeEase {
     private static Piece moved(Piece piece, Zone zone, double by) {
         List<Edge> edges = new ArrayList<>();
         for (Edge e : piece.edges()) {
-            edges.add(new Edge(e.name(), moved(e.line(), zone, by), e.allowance()));
+            edges.add(new Edge(e.name(), moved(e.line(), zone, by), e.allowance(), e.turned()));
         }
         List<Notch> notches = new ArrayList<>();
         for (Notch n : piece.notches()) {
@@ -112,7 +112,8 @@ final class KneeEase {
                 .toList();
         Grain grain =
                 new Grain(at(piece.grain().from(), zone, by), at(piece.grain().to(), zone, by));
-        return Piece.of(piece.name(), piece.cut(), piece.mirrored(), piece.onFold(), edges, grain, notches, marks);
+        return Darts.cutAcross(
+                Piece.of(piece.name(), piece.cut(), piece.mirrored(), piece.onFold(), edges, grain, notches, marks));
     }
 
     private static Point at(Point p, Zone zone, double by) {

@@ -208,7 +208,7 @@ class PartsTest {
     @Test
     void partsKeepTheCasingAndTheDart() {
         TopEnd casing = new TopEnd(0, 0, 0, TopEnd.Band.casing(25), TopEnd.BackShape.PLAIN);
-        for (Parts parts : List.of(SEAM, Parts.PLAIN.withPanel(60))) {
+        for (Parts parts : List.of(SEAM, Parts.PLAIN.withPanel(60), SEAM.withKneeShaping())) {
             for (Piece part :
                     styled(DraftTest.OVER_BOOT.with(parts).with(casing)).pieces()) {
                 if (part.edges().stream().anyMatch(e -> e.name().equals("waist edge"))) {
