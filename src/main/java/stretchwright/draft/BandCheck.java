@@ -3,6 +3,7 @@ package stretchwright.draft;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -32,6 +33,25 @@ final class BandCheck {
                 "a band of %.0f mm is taller than the rise: from the waist down to the crotch it is %.0f mm.",
                 style.bandHeight(),
                 rise);
+        return false;
+    }
+
+    /** A casing is cut as the mirror image of what it lies on; on too steep a waist edge that runs into itself. */
+    static boolean turnsDown(Pattern pattern, Draft.Order order, Findings findings) {
+        TopEnd top = order.style().top();
+        if (top.band().shape() != TopEnd.Band.Shape.CASING
+                || pattern.pieces().stream().noneMatch(p -> DraftCheck.crosses(p.cutLine()))) {
+            return true;
+        }
+        Draft.atOdds(
+                findings,
+                "style.waistband.shape",
+                "Choose a straight band, or bring front and back waist nearer together.",
+                "a casing of %.0f mm cannot be turned down on so steep a waist edge (front waist %+.0f mm, back waist %+.0f mm%s).",
+                top.band().height(),
+                top.frontRaise(),
+                top.backRaise(),
+                order.body().seated() ? ", a wearer who sits" : "");
         return false;
     }
 

@@ -71,7 +71,8 @@ public final class Draft {
             Order order, Frame frame, List<Piece> drawn, List<Leg> legs, List<String> names, Findings findings) {
         double wanted = Frame.band(order);
         return LegParts.of(order, legs, drawn, wanted, findings)
-                .map(parts -> assemble(order, frame, drawn, parts, legs, names));
+                .map(parts -> assemble(order, frame, drawn, parts, legs, names))
+                .filter(pattern -> BandCheck.turnsDown(pattern, order, findings));
     }
 
     private static Pattern assemble(

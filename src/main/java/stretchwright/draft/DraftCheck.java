@@ -67,15 +67,19 @@ public final class DraftCheck {
         }
     }
 
-    private void outline(String what, Polygon polygon) {
+    static boolean crosses(Polygon polygon) {
         List<Point> points = polygon.points();
         Coordinate[] ring = new Coordinate[points.size() + 1];
         for (int i = 0; i < ring.length; i++) {
             Point p = points.get(i % points.size());
             ring[i] = new Coordinate(p.x(), p.y());
         }
-        say(new GeometryFactory().createPolygon(ring).isValid(), "the %s crosses itself", what);
-        say(Polygon.signedArea(points) > 0, "the %s runs clockwise", what);
+        return !new GeometryFactory().createPolygon(ring).isValid();
+    }
+
+    private void outline(String what, Polygon polygon) {
+        say(!crosses(polygon), "the %s crosses itself", what);
+        say(Polygon.signedArea(polygon.points()) > 0, "the %s runs clockwise", what);
     }
 
     private void seams() {

@@ -179,7 +179,8 @@ final class PieceDrawing {
     /** The name in the upper left corner of the outline, below its opening. */
     private void placement(Mark mark) {
         Box box = Box.around(mark.line().points());
-        String words = mark.name() + " here, opening up";
+        boolean pocket = mark.name().endsWith("pocket");
+        String words = mark.name() + (pocket ? " here, opening up" : "");
         double size = Math.min(SMALL, SMALL * 0.9 * box.width() / Letters.width(words, SMALL));
         Point at = new Point(box.minX() + 2, box.maxY() - 2 - size);
         drawing.text(new Writing(Ink.MARK, at, 0, size, Writing.Align.START, words));

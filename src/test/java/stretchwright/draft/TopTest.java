@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
@@ -23,6 +24,7 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
@@ -178,6 +180,24 @@ class TopTest {
                                 .edge("lower edge")
                                 .length())
                 .isCloseTo(0.98 * 720, within(0.1));
+    }
+
+    /** A seated child in a casing raised behind under a low rise: the turned edge would run into itself; told, not drawn. */
+    @Test
+    void aCasingOnTooSteepAWaistEdgeIsToldOrLiesFlat() {
+        int told = 0;
+        for (int seed = 1; seed <= 60; seed++) {
+            Body standing = SampleBody.random(seed);
+            Body seated = new Body(standing.figure(), standing.age(), true, standing.values(), Legs.ALIKE);
+            TopEnd top = TopStyles.top(TopEnd.Band.casing(25)).dropped(40).raised(-20, 30);
+            Style style = TopStyles.ankle(top)
+                    .with(new Parts(Parts.SideSeam.SHAPED, OptionalDouble.empty(), Optional.empty(), false, List.of()));
+            Findings findings = new Findings("seed " + seed);
+            Optional<Pattern> pattern = Draft.of(seated, SampleFabric.heavyKnit(), Optional.empty(), style, findings);
+            pattern.ifPresent(p -> assertThat(p.pieces()).noneMatch(piece -> DraftCheck.crosses(piece.cutLine())));
+            told += findings.all().stream().anyMatch(f -> f.key().equals("style.waistband.shape")) ? 1 : 0;
+        }
+        assertThat(told).isPositive();
     }
 
     /** Waist hardly smaller than the hip: nothing to take in, no dart, and no finding. */
