@@ -19,8 +19,9 @@ import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
 /**
- * Drafts the pattern of a pair of stretch leggings without side seam: one leg piece (cut as a mirrored pair), or a left
- * and a right one where the legs differ; a straight, contoured or cased top; a folded cuff. The method is docs/maths/draft.md.
+ * Drafts the pattern of a pair of stretch leggings. Each leg is drafted in one piece (cut as a mirrored pair, or a left and a
+ * right one where the legs differ), then cut into the parts that the style asks for; bands, hems, straps and pockets
+ * are added. The method is docs/maths/draft.md.
  */
 public final class Draft {
     private Draft() {}

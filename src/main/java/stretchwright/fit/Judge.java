@@ -25,7 +25,7 @@ final class Judge {
     /** An opening cut to pass with just that reserve may fall short of it by the 0.01 mm grid: on 120 mm 0.0002. */
     static final double ROUNDING = 0.0005;
 
-    /** Standing, at most half of the stretch may be used (drafting method section 6). */
+    /** Standing, at most half of the stretch may be used (docs/maths/fit.md, Limits; common practice, no source). */
     static final double STANDING_SHARE = 0.5;
 
     // trade-values section 2.3, suggested limits, mmHg

@@ -1,11 +1,12 @@
 package stretchwright.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
+import static stretchwright.make.SampleReading.findings;
+import static stretchwright.make.SampleReading.only;
+import static stretchwright.make.SampleReading.read;
 
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,26 +26,6 @@ import stretchwright.pattern.Style;
 
 /** What the reader makes of good files, and what it says about bad ones. */
 class MakeReadTest {
-    private static MakeFile read(String text) {
-        return SampleRooms.read("a.yaml", text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private static List<Finding> findings(byte[] bytes) {
-        BadInput bad = catchThrowableOfType(BadInput.class, () -> SampleRooms.read("a.yaml", bytes));
-        assertThat(bad).as("the file should have been refused").isNotNull();
-        return bad.findings();
-    }
-
-    private static List<Finding> findings(String text) {
-        return findings(text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private static Finding only(String text) {
-        List<Finding> all = findings(text);
-        assertThat(all).hasSize(1);
-        return all.get(0);
-    }
-
     @Test
     void theWholeFileIsReadInMillimetresAndShares() {
         MakeFile make = read(SampleText.WHOLE);
