@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Side;
@@ -11,6 +12,7 @@ import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -26,8 +28,18 @@ import stretchwright.pattern.Style;
 public final class Draft {
     private Draft() {}
 
-    /** The pattern, on the 0.01 mm grid; empty where findings say which measures are at odds. */
+    /** Sewn with an overlocker and a coverstitch. */
     public static Optional<Pattern> of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Findings findings) {
+        return of(body, fabric, boot, style, Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH), findings);
+    }
+
+    /**
+     * The pattern, on the 0.01 mm grid; empty where findings say which measures are at odds.
+     *
+     * @param machines what it will be sewn with: how far a ring of the garment may stretch depends on its stitch
+     */
+    public static Optional<Pattern> of(
+            Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines, Findings findings) {
         Pattern.Reductions r = Reducing.of(fabric, style.hold(), body.seated());
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
         Body padded = Padded.of(body, style.parts());

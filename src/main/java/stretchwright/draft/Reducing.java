@@ -1,8 +1,8 @@
 package stretchwright.draft;
 
 import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Pattern;
-import stretchwright.pattern.Style;
 
 /**
  * From a fabric's stretch and the wanted hold to the shares taken off the body's measures.
@@ -39,8 +39,8 @@ final class Reducing {
     private Reducing() {}
 
     /** Who sits all day gets the leg's full length: a bent knee needs it (common practice, no source). */
-    static Pattern.Reductions of(Fabric fabric, Style.Hold hold, boolean seated) {
-        double leg = Math.min(MOST_STRAIN, share(hold) * fabric.stretchAcross());
+    static Pattern.Reductions of(Fabric fabric, Hold hold, boolean seated) {
+        double leg = Math.min(MOST_STRAIN, share(hold.named()) * fabric.stretchAcross());
         return new Pattern.Reductions(
                 reduction(leg),
                 seated ? 0 : Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong())),
@@ -49,7 +49,7 @@ final class Reducing {
                 reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())));
     }
 
-    static double share(Style.Hold hold) {
+    static double share(Hold.Named hold) {
         return switch (hold) {
             case LIGHT -> 1.0 / 5;
             case MEDIUM -> 1.0 / 4;

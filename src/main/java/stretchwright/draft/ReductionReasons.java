@@ -22,12 +22,8 @@ final class ReductionReasons {
         Pattern.Reductions r = order.reductions();
         Input across = new Input("stretch across", 100 * order.fabric().stretchAcross(), "%", "fabric");
         Input along = new Input("stretch along", 100 * order.fabric().stretchAlong(), "%", "fabric");
-        double share = Reducing.share(order.style().hold());
-        Input hold = new Input(
-                "share for " + order.style().hold().name().toLowerCase(Locale.ROOT) + " hold",
-                100 * share,
-                "%",
-                "style");
+        double share = Reducing.share(order.style().hold().named());
+        Input hold = new Input("share for " + order.style().hold().words() + " hold", 100 * share, "%", "style");
         return List.of(
                 reason(
                         ACROSS,

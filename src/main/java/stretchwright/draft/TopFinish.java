@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Piece;
@@ -91,7 +92,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         double girth = Frame.topGirth(order.body(), order.style());
         if (band.elastic().isPresent()) {
             double passes = order.body().mm(Measure.HIP_GIRTH) / (1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH);
-            double ring = Math.min(Math.max(elasticShare(order.style().hold()) * girth, passes), width);
+            double ring = Math.min(Math.max(elasticShare(order.style().hold().named()) * girth, passes), width);
             bought.add(
                     new Notion("waist elastic", 1, band.elastic().getAsDouble(), ring + LAP, girth, LAP, piece, edge));
             why.add(TopReasons.elastic(order, ring, width));
@@ -104,7 +105,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
     }
 
     /** Ring of an elastic per girth: 90 % soft, 80 to 85 % active (trade values section 5, [S25b] and common practice). */
-    static double elasticShare(Style.Hold hold) {
+    static double elasticShare(Hold.Named hold) {
         return switch (hold) {
             case LIGHT -> 0.90;
             case MEDIUM -> 0.85;

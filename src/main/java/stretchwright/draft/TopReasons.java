@@ -109,7 +109,9 @@ final class TopReasons {
                                 "girth at the top edge, in proportion between waist and hip", girth, "mm", "rule"),
                         new Reason.Input(
                                 "share for this hold",
-                                100 * TopFinish.elasticShare(order.style().hold()),
+                                100
+                                        * TopFinish.elasticShare(
+                                                order.style().hold().named()),
                                 "%",
                                 "style"),
                         new Reason.Input(

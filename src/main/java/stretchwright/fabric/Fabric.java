@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param oneWay print, nap or sheen has a direction: all pieces lie the same way up
  * @param repeatAlong print repeat, mm; 0 for none
  * @param showsThroughAt areal stretch at which the test card showed
+ * @param wrapped reduction found by the wrap test: share by which the cloth, pinned comfortably, was shorter than the girth
  */
 public record Fabric(
         String name,
@@ -31,7 +32,44 @@ public record Fabric(
         boolean oneWay,
         double repeatAlong,
         OptionalDouble showsThroughAt,
-        Optional<Price> price) {
+        Optional<Price> price,
+        OptionalDouble wrapped) {
+
+    /** Without a wrap test. */
+    public Fabric(
+            String name,
+            double usableWidth,
+            OptionalDouble onHand,
+            OptionalDouble weight,
+            double stretchAcross,
+            double stretchAlong,
+            LoadCurve loadAcross,
+            LoadCurve loadAlong,
+            OptionalDouble recovery,
+            double shrinkageAcross,
+            double shrinkageAlong,
+            boolean oneWay,
+            double repeatAlong,
+            OptionalDouble showsThroughAt,
+            Optional<Price> price) {
+        this(
+                name,
+                usableWidth,
+                onHand,
+                weight,
+                stretchAcross,
+                stretchAlong,
+                loadAcross,
+                loadAlong,
+                recovery,
+                shrinkageAcross,
+                shrinkageAlong,
+                oneWay,
+                repeatAlong,
+                showsThroughAt,
+                price,
+                OptionalDouble.empty());
+    }
 
     /** Price of one metre of length, in whatever money the maker uses. */
     public record Price(double perMetre) {}

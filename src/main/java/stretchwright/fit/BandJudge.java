@@ -10,6 +10,7 @@ import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
+import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;

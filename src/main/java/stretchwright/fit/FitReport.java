@@ -2,15 +2,48 @@ package stretchwright.fit;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import stretchwright.pattern.Level;
 
-/** What the fit check found: numbers first, then what they mean. Shares, not percent: 0.15 is 15 %. */
-public record FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose> poses, List<Verdict> verdicts) {
+/**
+ * What the fit check found: numbers first, then what they mean. Shares, not percent: 0.15 is 15 %.
+ *
+ * @param seams what each seam is asked in the worst pose
+ * @param covers how the cloth grows and thins, region by region
+ * @param lengths what washing does to the finished lengths
+ * @param slips what a slip of the tape would do
+ * @param course strain and pressure along the leg, from the top down, for the plots
+ */
+public record FitReport(
+        List<LevelFit> levels,
+        List<Opening> openings,
+        List<Pose> poses,
+        List<SeamFit> seams,
+        List<Cover> covers,
+        List<LengthFit> lengths,
+        List<Slip> slips,
+        List<CoursePoint> course,
+        List<Verdict> verdicts) {
     public FitReport {
         levels = List.copyOf(levels);
         openings = List.copyOf(openings);
         poses = List.copyOf(poses);
+        seams = List.copyOf(seams);
+        covers = List.copyOf(covers);
+        lengths = List.copyOf(lengths);
+        slips = List.copyOf(slips);
+        course = List.copyOf(course);
         verdicts = List.copyOf(verdicts);
+    }
+
+    /** Levels, openings and poses only. */
+    public FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose> poses, List<Verdict> verdicts) {
+        this(levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), verdicts);
+    }
+
+    /** The same numbers with other verdicts. */
+    public FitReport with(List<Verdict> other) {
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, other);
     }
 
     /**
@@ -72,13 +105,93 @@ public record FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose
             boolean passes) {}
 
     /**
+     * A seam in the worst pose against what its stitch stands.
+     *
+     * @param seam as named in the pattern
+     * @param standing strain along the seam, standing
+     * @param pose the pose that asks most of it
+     * @param needed strain along the seam in that pose
+     * @param stitch ISO 4915 number
+     * @param stands strain at which the stitch breaks
+     * @param reinforcement what to sew besides; empty where nothing is needed
+     */
+    public record SeamFit(
+            String seam,
+            double standing,
+            String pose,
+            double needed,
+            int stitch,
+            String stitchName,
+            double stands,
+            boolean holds,
+            String reinforcement) {}
+
+    /**
+     * How the cloth grows in area at a region, in the pose that asks most.
+     *
+     * @param areal (1 + across)(1 + along) - 1
+     * @param weight of the stretched cloth, g/m2; empty where the cloth's is not known
+     * @param limit areal stretch at which the test card showed; empty where it was not tested
+     */
+    public record Cover(String region, String pose, double areal, OptionalDouble weight, OptionalDouble limit) {
+        public boolean shows() {
+            return limit.isPresent() && areal >= limit.getAsDouble();
+        }
+    }
+
+    /**
+     * A finished length or width and what is left after washing, mm.
+     *
+     * @param direction "across" or "along"
+     */
+    public record LengthFit(String what, String direction, double cut, double washed) {}
+
+    /**
+     * What the verdicts become where one measure was taken longer or shorter by the usual slip.
+     *
+     * @param measure ISO 8559-1 term
+     * @param by mm, signed
+     * @param changes what changes; empty where nothing does
+     */
+    public record Slip(String measure, double by, String changes) {}
+
+    /**
+     * One height of the course along the leg.
+     *
+     * @param leg "left" or "right" where the legs differ, else empty
+     * @param height above the bare foot's floor, mm
+     * @param across strain across, standing
+     * @param pressure kPa
+     */
+    public record CoursePoint(String leg, double height, double girth, double width, double across, double pressure) {}
+
+    /**
      * What the fit check says.
      *
      * @param about the level, opening or pose it is about
      * @param message what, where and why, with the numbers
      * @param remedy what would change it
+     * @param tried remedies that the program has tried, the best first
      */
-    public record Verdict(Severity severity, String about, String message, String remedy) {}
+    public record Verdict(Severity severity, String about, String message, String remedy, List<Tried> tried) {
+        public Verdict {
+            tried = List.copyOf(tried);
+        }
+
+        /** Nothing tried yet. */
+        public Verdict(Severity severity, String about, String message, String remedy) {
+            this(severity, about, message, remedy, List.of());
+        }
+    }
+
+    /**
+     * A change and what became of the verdict when the program made it.
+     *
+     * @param change what to do, with its amount: "a cuff 12 mm wider"
+     * @param turns whether the verdict is gone and no worse one came in its place
+     * @param after what the fit check says then
+     */
+    public record Tried(String change, boolean turns, String after) {}
 
     public enum Severity {
         STOP,

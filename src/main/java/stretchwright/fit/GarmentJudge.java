@@ -11,6 +11,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Pattern;

@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stretchwright.body.Comfort;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.Opening;
 import stretchwright.fit.FitReport.Pose;
@@ -27,17 +29,6 @@ final class Judge {
 
     /** Standing, at most half of the stretch may be used (docs/maths/fit.md, Limits; common practice, no source). */
     static final double STANDING_SHARE = 0.5;
-
-    // trade-values section 2.3, suggested limits, mmHg
-    static final double NOTE_PRESSURE = 10;
-    static final double CAUTION_PRESSURE = 15;
-    static final double DEVICE_PRESSURE = 18;
-    static final double STOP_PRESSURE = 25;
-    static final double CAUTION_BAND_PRESSURE = 20;
-    static final double STOP_BAND_PRESSURE = 35;
-
-    /** Below this a thigh tighter than the calf does no harm worth a word: 3 mmHg is negligible (section 2.3). */
-    static final double HARMLESS_PRESSURE = 3;
 
     private Judge() {}
 
@@ -114,9 +105,9 @@ final class Judge {
     private static Optional<Verdict> pressure(LevelFit l) {
         double mmHg = Laplace.toMmHg(l.pressure());
         boolean band = l.level() == Level.Name.WAIST;
-        double stop = band ? STOP_BAND_PRESSURE : STOP_PRESSURE;
-        double caution = band ? CAUTION_BAND_PRESSURE : CAUTION_PRESSURE;
-        if (mmHg <= (band ? CAUTION_BAND_PRESSURE : NOTE_PRESSURE)) {
+        double stop = band ? Comfort.STOP_BAND : Comfort.STOP;
+        double caution = band ? Comfort.CAUTION_BAND : Comfort.CAUTION;
+        if (mmHg <= (band ? Comfort.CAUTION_BAND : Comfort.NOTE)) {
             return Optional.empty();
         }
         String indication = "";
@@ -131,7 +122,7 @@ final class Judge {
             return one(STOP, l, message, text("Stay below %.0f mmHg: choose a lighter hold or a softer cloth.", stop));
         }
         if (mmHg > caution) {
-            String device = mmHg > DEVICE_PRESSURE && !band
+            String device = mmHg > Comfort.DEVICE && !band
                     ? " That is in the range of medical compression, and this is no medical device: ask a clinician."
                     : "";
             return one(
@@ -148,7 +139,7 @@ final class Judge {
         double calf = pressureAt(levels, Level.Name.CALF);
         for (Level.Name name : List.of(Level.Name.CROTCH, Level.Name.MID_THIGH)) {
             double thigh = pressureAt(levels, name);
-            if (calf > 0 && thigh > 1.1 * calf && Laplace.toMmHg(thigh) > HARMLESS_PRESSURE) {
+            if (calf > 0 && thigh > 1.1 * calf && Laplace.toMmHg(thigh) > Comfort.NEGLIGIBLE) {
                 return Optional.of(new Verdict(
                         CAUTION,
                         name.word(),

@@ -9,6 +9,8 @@ import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
+import stretchwright.fabric.Strain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Pattern;

@@ -8,6 +8,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Strain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;

@@ -57,6 +57,19 @@ public final class Quantities {
         };
     }
 
+    /** A pressure in mmHg; "1 kPa" is 7.5006 mmHg. */
+    public static OptionalDouble pressure(String text) {
+        Reading reading = read(text);
+        if (reading == null) {
+            return OptionalDouble.empty();
+        }
+        return switch (reading.unit.toLowerCase(Locale.ROOT)) {
+            case "mmhg" -> OptionalDouble.of(reading.value);
+            case "kpa" -> OptionalDouble.of(reading.value * 1000 / 133.322);
+            default -> OptionalDouble.empty();
+        };
+    }
+
     /** A weight of cloth in g/m2; "oz/yd2" is 33.9057 g/m2. */
     public static OptionalDouble clothWeight(String text) {
         Reading reading = read(text);

@@ -61,6 +61,16 @@ final class Limits {
     /** N on a strip of 50 mm: 200 N is a heavy suitcase; leg wear stays under 15 (trade values 1.3). */
     static final Range LOAD_FORCE = new Range(0.01, 200, "on a strip of 50 mm; 100 g pull with 0.98 N");
 
+    /** Handbooks take up to 20 % off (trade values 2.1); a third off is half as wide again as anything worn. */
+    static final Range FIXED_REDUCTION = new Range(0, 0.35, "share taken off every girth; handbooks take 5 to 20 %");
+
+    /** Signed, mm on the flat width; makers let out 10 to 20 mm after wearing (makers' troubles 1.1). */
+    static final Range EASE =
+            new Range(-40, 60, "added to the flat width of one leg, or of the whole garment at the hip");
+
+    /** mmHg; the comfort limits of the program are stricter (trade values 2.3). */
+    static final Range PRESSURE = new Range(0.5, 60, "mmHg; clothes for sport stay under 25");
+
     static final Range RECOVERY = new Range(0.01, 1.00, "nothing returns more than it gave");
     static final Range SHRINKAGE = new Range(0, 0.4999, "half the cloth would be lost; usual is up to 5 %");
     static final Range SHOWS_THROUGH = new Range(0.01, 8.00, "areal stretch at which the card showed");

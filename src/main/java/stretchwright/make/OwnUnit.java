@@ -52,13 +52,15 @@ final class OwnUnit {
     }
 
     static FitReport verdicts(FitReport fit, Unit unit) {
-        return new FitReport(
-                fit.levels(),
-                fit.openings(),
-                fit.poses(),
-                fit.verdicts().stream()
-                        .map(v -> new FitReport.Verdict(
-                                v.severity(), v.about(), text(v.message(), unit), text(v.remedy(), unit)))
-                        .toList());
+        return fit.with(fit.verdicts().stream()
+                .map(v -> new FitReport.Verdict(
+                        v.severity(),
+                        v.about(),
+                        text(v.message(), unit),
+                        text(v.remedy(), unit),
+                        v.tried().stream()
+                                .map(t -> new FitReport.Tried(text(t.change(), unit), t.turns(), text(t.after(), unit)))
+                                .toList()))
+                .toList());
     }
 }

@@ -76,7 +76,7 @@ final class ReportInputs {
             out.put("growth", Numbers.mm(style.lower().growth()));
         }
         parts(out, style.parts());
-        out.put("hold", style.hold().name().toLowerCase(Locale.ROOT));
+        out.put("hold", style.hold().words());
         out.put("allowance", Numbers.mm(style.allowance()));
         ObjectNode exceptions = out.putObject("allowances");
         new TreeMap<>(style.allowances())

@@ -28,7 +28,7 @@ final class Rooms implements Stages {
 
     @Override
     public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
-        return Draft.of(body, make.fabric(), make.boot(), make.style(), findings);
+        return Draft.of(body, make.fabric(), make.boot(), make.style(), make.machines(), findings);
     }
 
     @Override

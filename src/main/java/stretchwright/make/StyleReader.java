@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.boot.Boot;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Parts;
@@ -35,6 +36,7 @@ final class StyleReader {
             "strap",
             "growth",
             "hold",
+            "ease",
             "seam allowance",
             "lay");
     private static final List<String> LEGS = List.of("over boot", "ankle", "stirrup", "calf", "knee", "short");
@@ -88,8 +90,7 @@ final class StyleReader {
         Parts parts = PartsReader.read(s);
         TopEnd topEnd = new TopReader(s, wearer, parts).read();
         LowerEnd lower = LowerReader.read(s, leg, boot);
-        Style.Hold hold = s.choice("hold", List.of(Style.Hold.values()), StyleReader::word)
-                .orElse(Style.Hold.MEDIUM);
+        Hold hold = HoldReader.read(s);
         Style.LayWay way = s.choice("lay", List.of(Style.LayWay.values()), StyleReader::word)
                 .orElse(Style.LayWay.ANY);
         Map<Seam.Role, Double> allowances = new EnumMap<>(Seam.Role.class);
@@ -97,7 +98,7 @@ final class StyleReader {
             allowances.put(Seam.Role.HEM, lower.turnUp());
         }
         double allowance = allowance(s, allowances);
-        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, way);
+        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, way, HoldReader.ease(s));
     }
 
     /** As written in the make file: "over boot". */

@@ -60,7 +60,7 @@ final class SurveyTrial {
     }
 
     static Optional<Pattern> draft(Body body, SurveyCase in, Findings findings) {
-        return Draft.of(body, in.fabric(), in.bootFor(body), in.style(), findings);
+        return Draft.of(body, in.fabric(), in.bootFor(body), in.style(), in.machines(), findings);
     }
 
     /** Never throws: a fault of the program is a result here, and the rest of the survey goes on. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param reductions what was taken off the body's measures
  * @param reasons why each dimension is what it is
  * @param notions what is bought and sewn on, such as an elastic
+ * @param holds what decided the width at each level
  */
 public record Pattern(
         List<Piece> pieces,
@@ -18,7 +19,19 @@ public record Pattern(
         List<Level> levels,
         Reductions reductions,
         List<Reason> reasons,
-        List<Notion> notions) {
+        List<Notion> notions,
+        List<LevelHold> holds) {
+
+    /** Without a word on how the widths were found. */
+    public Pattern(
+            List<Piece> pieces,
+            List<Seam> seams,
+            List<Level> levels,
+            Reductions reductions,
+            List<Reason> reasons,
+            List<Notion> notions) {
+        this(pieces, seams, levels, reductions, reasons, notions, List.of());
+    }
 
     /** Nothing to buy but the cloth. */
     public Pattern(
@@ -48,6 +61,7 @@ public record Pattern(
         levels = List.copyOf(levels);
         reasons = List.copyOf(reasons);
         notions = List.copyOf(notions);
+        holds = List.copyOf(holds);
     }
 
     public Piece piece(String name) {
@@ -95,7 +109,10 @@ public record Pattern(
                         .toList(),
                 reductions,
                 reasons,
-                notions);
+                notions,
+                holds.stream()
+                        .filter(h -> h.leg().isEmpty() || h.leg().equals(leg))
+                        .toList());
     }
 
     /** Whether the lower end is a folded cuff and not a turned hem. */

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param allowance seam allowance, mm
  * @param allowances exceptions by seam role
  * @param layWay which ways of laying are allowed
+ * @param ease what the wearer wants added to (or, below 0, taken off) the flat width at a level, mm
  */
 public record Style(
         Leg leg,
@@ -23,7 +24,21 @@ public record Style(
         Hold hold,
         double allowance,
         Map<Seam.Role, Double> allowances,
-        LayWay layWay) {
+        LayWay layWay,
+        Map<Level.Name, Double> ease) {
+
+    /** Without ease of one's own. */
+    public Style(
+            Leg leg,
+            LowerEnd lower,
+            TopEnd top,
+            Parts parts,
+            Hold hold,
+            double allowance,
+            Map<Seam.Role, Double> allowances,
+            LayWay layWay) {
+        this(leg, lower, top, parts, hold, allowance, allowances, layWay, Map.of());
+    }
 
     public enum Leg {
         OVER_BOOT,
@@ -39,12 +54,6 @@ public record Style(
         SHORT
     }
 
-    public enum Hold {
-        LIGHT,
-        MEDIUM,
-        FIRM
-    }
-
     public enum LayWay {
         ANY,
         FOLDED,
@@ -53,6 +62,7 @@ public record Style(
 
     public Style {
         allowances = Map.copyOf(allowances);
+        ease = Map.copyOf(ease);
     }
 
     /** The usual: at the waist, a straight folded band of 65 mm, a plain hem, medium hold, 7 mm allowance, one piece per leg. */
@@ -61,23 +71,28 @@ public record Style(
     }
 
     public Style with(LowerEnd other) {
-        return new Style(leg, other, top, parts, hold, allowance, allowances, layWay);
+        return new Style(leg, other, top, parts, hold, allowance, allowances, layWay, ease);
     }
 
     public Style with(TopEnd other) {
-        return new Style(leg, lower, other, parts, hold, allowance, allowances, layWay);
+        return new Style(leg, lower, other, parts, hold, allowance, allowances, layWay, ease);
     }
 
     public Style with(Parts other) {
-        return new Style(leg, lower, top, other, hold, allowance, allowances, layWay);
+        return new Style(leg, lower, top, other, hold, allowance, allowances, layWay, ease);
     }
 
     public Style with(Hold other) {
-        return new Style(leg, lower, top, parts, other, allowance, allowances, layWay);
+        return new Style(leg, lower, top, parts, other, allowance, allowances, layWay, ease);
     }
 
     public Style with(double usualAllowance, Map<Seam.Role, Double> exceptions) {
-        return new Style(leg, lower, top, parts, hold, usualAllowance, exceptions, layWay);
+        return new Style(leg, lower, top, parts, hold, usualAllowance, exceptions, layWay, ease);
+    }
+
+    /** With ease of one's own at some levels, mm. */
+    public Style withEase(Map<Level.Name, Double> other) {
+        return new Style(leg, lower, top, parts, hold, allowance, allowances, layWay, other);
     }
 
     public double dropBelowWaist() {

@@ -22,6 +22,7 @@ import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Parts;
@@ -60,7 +61,7 @@ class TopTest {
         Body body = SampleBody.with(
                 SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 860.9), Measure.HIP_GIRTH, 1021.2);
         Fabric stretchy = SampleFabric.with(1470, 1.2, 0.6, true);
-        Style firm = Style.usual(Style.Leg.ANKLE).with(Style.Hold.FIRM);
+        Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.FIRM);
         Pattern pattern = DraftTest.draft(body, stretchy, Optional.empty(), firm);
         assertThat(pattern.reductions().waistband()).isCloseTo(0.10, within(1e-9));
         double wanted = Frame.band(new Draft.Order(body, stretchy, Optional.empty(), firm, pattern.reductions()));
@@ -238,9 +239,8 @@ class TopTest {
     /** Trade values section 5: 90 % soft, 80 to 85 % active, of the waist; 742 mm. */
     @Test
     void anElasticIsCutFromTheWaistByItsHold() {
-        for (Map.Entry<Style.Hold, Double> each : Map.of(
-                        Style.Hold.LIGHT, 0.90, Style.Hold.MEDIUM, 0.85, Style.Hold.FIRM, 0.80)
-                .entrySet()) {
+        for (Map.Entry<Hold.Named, Double> each :
+                Map.of(Hold.LIGHT, 0.90, Hold.MEDIUM, 0.85, Hold.FIRM, 0.80).entrySet()) {
             Style style = TopStyles.ankle(TopStyles.top(Band.casing(25))).with(each.getKey());
             Notion elastic = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style)
                     .notions()

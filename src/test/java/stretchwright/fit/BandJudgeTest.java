@@ -13,7 +13,9 @@ import stretchwright.draft.Draft;
 import stretchwright.draft.TopStyles;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.fabric.Strain;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
@@ -59,7 +61,7 @@ class BandJudgeTest {
         Body body = SampleBody.with(
                 SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 860.9), Measure.HIP_GIRTH, 1021.2);
         Fabric stretchy = SampleFabric.with(1470, 1.2, 0.6, true);
-        Style firm = Style.usual(Style.Leg.ANKLE).with(Style.Hold.FIRM);
+        Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.FIRM);
         FitReport.Opening band = check(body, stretchy, firm).openings().get(0);
         assertThat(band.opening()).isEqualTo("waistband over hips");
         // at this hold the leg's own top edge is shorter than the band would be, and the band follows it

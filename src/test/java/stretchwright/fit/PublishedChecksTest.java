@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stretchwright.fabric.Laplace;
+import stretchwright.fabric.Strain;
 import stretchwright.ground.RandomStream;
 
 /** Worked checks W1 to W8 of the project's trade values; each names the publication behind it. */

@@ -1,4 +1,4 @@
-package stretchwright.fit;
+package stretchwright.fabric;
 
 /** Strain = (stretched - relaxed) / relaxed, as a share; trade-values section 1 and 2.1. */
 public final class Strain {

@@ -1,4 +1,4 @@
-package stretchwright.fit;
+package stretchwright.fabric;
 
 /**
  * Laplace's law for a cylinder: p = T / r = 2 pi T / C (trade-values section 2.2). A cylinder only: flat places get
