@@ -11,14 +11,18 @@ import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /**
  * Drafts the pattern of a pair of stretch leggings. Each leg is drafted in one piece (cut as a mirrored pair, or a left and a
@@ -40,10 +44,18 @@ public final class Draft {
      */
     public static Optional<Pattern> of(
             Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines, Findings findings) {
-        Pattern.Reductions r = Reducing.of(fabric, style.hold(), body.seated());
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
         Body padded = Padded.of(body, style.parts());
-        Order order = new Order(padded, fabric, worn, style, r);
+        if (style.hold() instanceof Hold.Profile && fabric.loadAcross().isAssumed()) {
+            atOdds(
+                    findings,
+                    "style.hold",
+                    "Hang weights on a strip of the cloth and write the readings as fabric.load across; or choose light, medium"
+                            + " or firm.",
+                    "pressures are wanted, and how hard the cloth pulls was not measured.");
+            return Optional.empty();
+        }
+        Order order = Order.of(padded, fabric, worn, style, machines);
         if (worn.isPresent()
                 && !(BootCheck.pass(worn.get(), body, findings) && LowerCheck.pass(worn.get(), order, findings))) {
             return Optional.empty();
@@ -106,6 +118,7 @@ public final class Draft {
         pieces.addAll(lower.pieces());
         pieces.addAll(parts.added());
         List<Level> levels = new ArrayList<>();
+        List<LevelHold> holds = new ArrayList<>();
         levels.add(new Level(
                 Level.Name.WAIST,
                 order.waist()
@@ -117,6 +130,9 @@ public final class Draft {
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
+            Order own = legs.get(i).order();
+            holds.addAll(HoldReasons.holds(own, names.get(i), below));
+            reasons.addAll(HoldReasons.of(own, drawn.get(i).name(), below));
             lower.hem(i, names.get(i)).ifPresent(levels::add);
             reasons.addAll(LegReasons.of(legs.get(i), drawn.get(i), frame, below));
         }
@@ -131,13 +147,50 @@ public final class Draft {
         notions.addAll(lower.notions());
         List<Seam> seams = new ArrayList<>(Joins.of(pieces, parts.legs(), style));
         seams.addAll(parts.seams());
-        return new Pattern(pieces, seams, levels, order.reductions(), reasons, notions);
+        return new Pattern(pieces, seams, levels, order.reductions(), reasons, notions, holds);
     }
 
     /** What a leg is drafted from. */
-    record Order(Body body, Fabric fabric, Optional<Boot> boot, Style style, Pattern.Reductions reductions) {
+    record Order(
+            Body body,
+            Fabric fabric,
+            Optional<Boot> boot,
+            Style style,
+            Set<Machine> machines,
+            Pattern.Reductions reductions,
+            Holding holding) {
+        static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
+            double along = Reducing.along(fabric, body.seated());
+            Holding holding = Holding.of(body, fabric, style, along);
+            return new Order(
+                    body, fabric, boot, style, machines, Reducing.of(body, fabric, style, along, holding), holding);
+        }
+
+        /** On one leg of the body; hip, band and lengths stay those of the whole. */
         Order on(Body other) {
-            return new Order(other, fabric, boot, style, reductions);
+            return new Order(
+                    other,
+                    fabric,
+                    boot,
+                    style,
+                    machines,
+                    reductions,
+                    Holding.of(other, fabric, style, reductions.along()));
+        }
+
+        /** By how much the band's ring can stretch: as far as the cloth and the seam that joins it. */
+        double bandStretch() {
+            boolean casing = style.top().band().shape() == TopEnd.Band.Shape.CASING;
+            return ring(casing ? Machine.forHem(machines) : Machine.forSeam(machines));
+        }
+
+        /** The same for the lower edge. */
+        double hemStretch() {
+            return ring(style.cuffHeight().isPresent() ? Machine.forSeam(machines) : Machine.forHem(machines));
+        }
+
+        private double ring(Stitch stitch) {
+            return Math.min(fabric.stretchAcross(), stitch.extensibility());
         }
 
         /** Height of the leg's top edge on the flat piece, mm. */

@@ -3,6 +3,7 @@ package stretchwright.draft;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -49,7 +50,7 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         Body body = order.body();
         Style style = order.style();
         double tight = 1 - order.reductions().across();
-        double hip = body.mm(Measure.HIP_GIRTH) / 2 * tight;
+        double hip = order.holding().at(Level.Name.HIP).width() / 2;
         double spare = hip - topGirth(body, style) / 2 * tight;
         double front = within(FRONT_TAKES * spare, FRONT_AT_MOST * hip);
         double back = within(BACK_TAKES * spare, BACK_AT_MOST * hip);
@@ -77,7 +78,7 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     static double band(Draft.Order order) {
         double girth = topGirth(order.body(), order.style());
         double held = girth * (1 - order.reductions().waistband());
-        double passes = Reducing.narrowestFor(order.body().mm(Measure.HIP_GIRTH), order.fabric());
+        double passes = Reducing.narrowestFor(order.body().mm(Measure.HIP_GIRTH), order.bandStretch());
         return Math.max(held, Math.min(passes, STILL_HOLDS * girth));
     }
 

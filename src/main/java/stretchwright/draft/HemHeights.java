@@ -4,9 +4,8 @@ import stretchwright.body.Body;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
-import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
-import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
 /** Where the lower end of the leg lies on the wearer, mm above the bare foot's floor, and how wide it is cut there. */
@@ -50,44 +49,51 @@ final class HemHeights {
     }
 
     /** Flat width of an end on the leg itself: as the body is there, and for the heel to pass where it must. */
-    static double widthOnBody(Body body, Fabric fabric, Pattern.Reductions r, double height, Style.Leg leg) {
+    static double widthOnBody(Draft.Order order, double height) {
+        Body body = order.body();
+        Style.Leg leg = order.style().leg();
         if (height <= body.mm(Measure.ANKLE_HEIGHT) || leg == Style.Leg.ANKLE || leg == Style.Leg.STIRRUP) {
-            return ankle(body, fabric, r);
+            return ankle(order);
         }
-        double width = GirthProfile.of(body).girthAt(height) * (1 - r.across());
-        return leg == Style.Leg.OVER_BOOT
-                ? Math.max(width, Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric))
-                : width;
+        double width =
+                GirthProfile.of(body).girthAt(height) * (1 - order.holding().reductionAt(height));
+        return leg == Style.Leg.OVER_BOOT ? Math.max(width, heelPasses(order)) : width;
     }
 
     /** Length of the edge of a hem over the boot: the boot's girth there, and for the heel to pass. */
-    static double widthOverBoot(Boot boot, Fabric fabric, Pattern.Reductions r, LowerEnd.Hem hem) {
+    static double widthOverBoot(Boot boot, Draft.Order order, LowerEnd.Hem hem) {
+        double held = 1 - order.reductions().hem();
         if (hem == LowerEnd.Hem.TO_COLLAR || hem == LowerEnd.Hem.WHOLE_BOOT) {
             double girth = boot.girthBelowTop(LowerEnd.LUNGE);
-            return passing(boot, girth, girth * (1 - r.hem()), fabric);
+            return passing(boot, girth, girth * held, order.hemStretch());
         }
-        double least = Math.max(boot.hemGirth() * (1 - r.hem()), Reducing.narrowestFor(boot.heelGirth(), fabric));
-        return passing(boot, boot.hemGirth(), least, fabric);
+        double least = Math.max(boot.hemGirth() * held, Reducing.narrowestFor(boot.heelGirth(), order.hemStretch()));
+        return passing(boot, boot.hemGirth(), least, order.hemStretch());
     }
 
     /** At the boot's top edge. Rolled up for lacing, the whole lower leg lies round the calf. */
-    static double widthAtTop(Boot boot, Body body, Fabric fabric, Pattern.Reductions r) {
+    static double widthAtTop(Boot boot, Draft.Order order) {
+        Body body = order.body();
+        double cloth = order.fabric().stretchAcross();
         double calf = boot.overLaced() ? 0 : body.mm(Measure.CALF_GIRTH);
         double foot = Math.max(calf, Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth()));
-        double least = Math.max(boot.topGirth() * (1 - r.hem()), Reducing.narrowestFor(foot, fabric));
-        return passing(boot, boot.topGirth(), least, fabric);
+        double held = boot.topGirth() * (1 - order.reductions().hem());
+        return passing(boot, boot.topGirth(), Math.max(held, Reducing.narrowestFor(foot, cloth)), cloth);
     }
 
     /** Pulled over the laced boot it is cut wider for guard and heel to pass, but never so wide that it hangs loose. */
-    private static double passing(Boot boot, double girth, double least, Fabric fabric) {
+    private static double passing(Boot boot, double girth, double least, double stretch) {
         if (!boot.overLaced()) {
             return least;
         }
-        return Math.max(least, Math.min(girth, Reducing.narrowestFor(boot.widestOverLaced(), fabric)));
+        return Math.max(least, Math.min(girth, Reducing.narrowestFor(boot.widestOverLaced(), stretch)));
     }
 
-    static double ankle(Body body, Fabric fabric, Pattern.Reductions r) {
-        return Math.max(
-                LegLine.flat(body, Measure.ANKLE_GIRTH, r), Reducing.narrowestFor(body.mm(Measure.HEEL_GIRTH), fabric));
+    static double ankle(Draft.Order order) {
+        return Math.max(order.holding().at(Level.Name.ANKLE).width(), heelPasses(order));
+    }
+
+    private static double heelPasses(Draft.Order order) {
+        return Reducing.narrowestFor(order.body().mm(Measure.HEEL_GIRTH), order.hemStretch());
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -77,7 +78,8 @@ final class HemReasons {
     private static void length(Draft.Order order, Piece leg, List<Reason> out) {
         List<Input> inputs = new ArrayList<>();
         Optional<Boot> over = order.boot().filter(b -> order.style().lower().outsideBoot());
-        String rule = over.map(b -> lengthOver(order, b, inputs)).orElseGet(() -> lengthOnLeg(order, inputs));
+        String rule =
+                over.map(b -> lengthOver(order, b, inputs)).orElseGet(() -> lengthOnLeg(order, leg.name(), inputs));
         inputs.add(new Input("stretch across", 100 * order.fabric().stretchAcross(), "%", "fabric"));
         out.add(new Reason(
                 leg.name() + ": hem length", leg.edge("hem").length(), rule, inputs, "docs/maths/draft.md, hems"));
@@ -106,8 +108,8 @@ final class HemReasons {
         return pass.isEmpty() ? girth : girth + "; " + pass;
     }
 
-    private static String lengthOnLeg(Draft.Order order, List<Input> inputs) {
-        inputs.add(new Input(ReductionReasons.ACROSS, 100 * order.reductions().across(), "%", ReductionReasons.ACROSS));
+    private static String lengthOnLeg(Draft.Order order, String leg, List<Input> inputs) {
+        inputs.add(HoldReasons.input(Level.Name.ANKLE, order.holding(), leg));
         boolean passes = order.boot().isPresent()
                 || order.style().leg() == Style.Leg.ANKLE
                 || order.style().leg() == Style.Leg.STIRRUP;

@@ -69,14 +69,8 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     }
 
     private static Optional<Lower> legs(Draft.Order order, Frame frame, Findings findings) {
-        double thigh = LegLine.flat(order.body(), Measure.THIGH_GIRTH, order.reductions());
-        LegLine line = LegLine.of(
-                order.body(),
-                order.fabric(),
-                order.boot(),
-                order.style(),
-                order.reductions(),
-                frame.crotchWidth(thigh));
+        double thigh = order.holding().at(Level.Name.CROTCH).width();
+        LegLine line = LegLine.of(order, frame.crotchWidth(thigh));
         if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
@@ -103,7 +97,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     }
 
     private static Lower lower(Draft.Order order, LegLine line, Frame frame, double steepest) {
-        LegCurves curves = new LegCurves(line, frame, steepest);
+        LegCurves curves = new LegCurves(line, frame, order.holding(), steepest);
         Path front = curves.inseam(-1, 0);
         OptionalDouble drop = Inseams.backDrop(curves, front.length());
         double d = drop.orElse(Inseams.most(curves));

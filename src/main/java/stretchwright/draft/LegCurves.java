@@ -3,6 +3,7 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
@@ -31,7 +32,7 @@ final class LegCurves {
     private final double narrowHalf;
 
     /** @param steepest the most that the leg's width may grow per mm of height at the crotch line */
-    LegCurves(LegLine line, Frame frame, double steepest) {
+    LegCurves(LegLine line, Frame frame, Holding holding, double steepest) {
         this.line = line;
         int n = line.leg().size();
         height = line.leg().stream().mapToDouble(Node::height).toArray();
@@ -52,7 +53,8 @@ final class LegCurves {
         double turn = line.turn() - (line.flare().isPresent() ? 0 : SQUARE_END);
         for (int round = 0; round < THROAT_ROUNDS; round++) {
             wanted[n - 1] = line.narrow().width() + 2 * drop;
-            width = ValleyFit.fit(height, wanted, firm, Math.min(knee, n - 2), margin, steepest);
+            double[] least = least(holding, width);
+            width = ValleyFit.fit(height, wanted, least, firm, Math.min(knee, n - 2), margin, steepest);
             drop = turn * throatSlope(width) / 4;
         }
         half = new double[n];
@@ -64,6 +66,27 @@ final class LegCurves {
             centre[i] = middle / 2 * (1 + up);
         }
         narrowHalf = half[n - 1] - drop;
+    }
+
+    /** What pose, comfort and the legs' blood allow, the widths being what they are in this round. */
+    private double[] least(Holding holding, double[] width) {
+        double[] least = new double[width.length];
+        OptionalDouble calf = OptionalDouble.empty();
+        for (int i = width.length - 1; i >= 0; i--) {
+            Level.Name level = line.leg().get(i).level();
+            if (level == null || line.leg().get(i).firm()) {
+                continue;
+            }
+            least[i] = holding.at(level).least();
+            if (level == Level.Name.CALF) {
+                calf = OptionalDouble.of(width[i]);
+            } else if (level == Level.Name.MID_THIGH || level == Level.Name.CROTCH) {
+                least[i] = Math.max(
+                        least[i],
+                        holding.narrowestThigh(level, calf, line.narrow().width()));
+            }
+        }
+        return least;
     }
 
     /** Where the middle line stops leaning: the knee, or the lower end of a leg that ends above it. */

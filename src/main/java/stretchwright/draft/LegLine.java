@@ -8,9 +8,7 @@ import stretchwright.body.Body;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
-import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Level;
-import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
 /**
@@ -55,36 +53,41 @@ record LegLine(
     /** A boot top nearer to the leg's lower edge than this, mm, cannot be marked apart from it (same). */
     private static final double SHORTEST_MARK = 10;
 
-    static LegLine of(
-            Body body, Fabric fabric, Optional<Boot> boot, Style style, Pattern.Reductions r, double crotchWidth) {
-        List<Node> onBody = onBody(body, r, crotchWidth);
-        if (boot.isEmpty()) {
-            return onLeg(body, fabric, style, r, onBody, HemHeights.onBody(body, style.leg()));
+    static LegLine of(Draft.Order order, double crotchWidth) {
+        Body body = order.body();
+        Style style = order.style();
+        List<Node> onBody = onBody(order, crotchWidth);
+        if (order.boot().isEmpty()) {
+            return onLeg(order, onBody, HemHeights.onBody(body, style.leg()));
         }
         if (!style.lower().outsideBoot()) {
-            double height = HemHeights.overBoot(body, boot.get(), style.lower().hem());
-            return onLeg(body, fabric, style, r, onBody, height);
+            double height =
+                    HemHeights.overBoot(body, order.boot().get(), style.lower().hem());
+            return onLeg(order, onBody, height);
         }
-        return overBoot(body, fabric, boot.get(), style, r, onBody);
+        return overBoot(order, order.boot().get(), onBody);
     }
 
-    private static List<Node> onBody(Body body, Pattern.Reductions r, double crotchWidth) {
-        double flat = 1 - r.along();
-        double crotch = body.mm(Measure.CROTCH_HEIGHT);
-        double knee = body.mm(Measure.KNEE_HEIGHT);
+    private static List<Node> onBody(Draft.Order order, double crotchWidth) {
+        Body body = order.body();
+        double flat = 1 - order.reductions().along();
         return List.of(
-                new Node(crotch * flat, crotchWidth, Level.Name.CROTCH, body.isHard(Measure.THIGH_GIRTH)),
-                node(body, (crotch + knee) / 2 * flat, Measure.MID_THIGH_GIRTH, Level.Name.MID_THIGH, r),
-                node(body, knee * flat, Measure.KNEE_GIRTH, Level.Name.KNEE, r),
-                node(body, body.mm(Measure.CALF_HEIGHT) * flat, Measure.CALF_GIRTH, Level.Name.CALF, r));
+                new Node(
+                        body.mm(Measure.CROTCH_HEIGHT) * flat,
+                        crotchWidth,
+                        Level.Name.CROTCH,
+                        body.isHard(Measure.THIGH_GIRTH)),
+                node(order, Level.Name.MID_THIGH, Measure.MID_THIGH_GIRTH),
+                node(order, Level.Name.KNEE, Measure.KNEE_GIRTH),
+                node(order, Level.Name.CALF, Measure.CALF_GIRTH));
     }
 
-    private static LegLine onLeg(
-            Body body, Fabric fabric, Style style, Pattern.Reductions r, List<Node> onBody, double height) {
-        double hem = height * (1 - r.along());
-        double width = HemHeights.widthOnBody(body, fabric, r, height, style.leg());
+    private static LegLine onLeg(Draft.Order order, List<Node> onBody, double height) {
+        Style style = order.style();
+        double hem = height * (1 - order.reductions().along());
+        double width = HemHeights.widthOnBody(order, height);
         Node narrow = new Node(hem + style.cuffHeight().orElse(0), width, Level.Name.HEM);
-        List<Node> above = style.leg() == Style.Leg.KNEE ? aboveKnee(body, r, onBody.get(0), narrow) : onBody;
+        List<Node> above = style.leg() == Style.Leg.KNEE ? aboveKnee(order, onBody.get(0), narrow) : onBody;
         return assemble(above, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
     }
 
@@ -92,26 +95,28 @@ record LegLine(
      * Of a leg to the knee the mid-thigh may lie anywhere above the hem, and beside it too: in its stead stands the girth
      * profile's halfway between crotch and throat, so that nothing jumps when it passes the throat.
      */
-    private static List<Node> aboveKnee(Body body, Pattern.Reductions r, Node crotch, Node end) {
+    private static List<Node> aboveKnee(Draft.Order order, Node crotch, Node end) {
         double throat = end.height() + turn(List.of(crotch), end.height());
         double height = (crotch.height() + throat) / 2;
-        double girth = GirthProfile.of(body).girthAt(height / (1 - r.along()));
-        return List.of(crotch, new Node(height, girth * (1 - r.across()), null));
+        double onBody = height / (1 - order.reductions().along());
+        double girth = GirthProfile.of(order.body()).girthAt(onBody);
+        return List.of(crotch, new Node(height, girth * (1 - order.holding().reductionAt(onBody)), null));
     }
 
-    private static LegLine overBoot(
-            Body body, Fabric fabric, Boot boot, Style style, Pattern.Reductions r, List<Node> onBody) {
-        double flat = 1 - r.along();
+    private static LegLine overBoot(Draft.Order order, Boot boot, List<Node> onBody) {
+        Body body = order.body();
+        Style style = order.style();
+        double flat = 1 - order.reductions().along();
         double hem = HemHeights.overBoot(body, boot, style.lower().hem()) * flat;
         double end = hem + style.cuffHeight().orElse(0);
-        double edge = HemHeights.widthOverBoot(boot, fabric, r, style.lower().hem());
+        double edge = HemHeights.widthOverBoot(boot, order, style.lower().hem());
         double width = HemLine.across(edge, style.lower().hemDrop());
         Node flare = new Node(end, width, Level.Name.HEM);
         double top = HemHeights.bootTop(body, boot) * flat;
         double ankle = body.mm(Measure.ANKLE_HEIGHT) * flat;
         Node narrow = top >= ankle
-                ? new Node(top, HemHeights.widthAtTop(boot, body, fabric, r), Level.Name.BOOT_TOP)
-                : new Node(ankle, HemHeights.ankle(body, fabric, r), Level.Name.ANKLE);
+                ? new Node(top, HemHeights.widthAtTop(boot, order), Level.Name.BOOT_TOP)
+                : new Node(ankle, HemHeights.ankle(order), Level.Name.ANKLE);
         double covered = narrow.height() - hem;
         OptionalDouble bootTop =
                 top >= ankle && top > end + SHORTEST_MARK ? OptionalDouble.of(top) : OptionalDouble.empty();
@@ -121,13 +126,10 @@ record LegLine(
         return assemble(onBody, narrow, Optional.of(flare), hem, covered, bootTop);
     }
 
-    private static Node node(Body body, double height, Measure girth, Level.Name level, Pattern.Reductions r) {
-        return new Node(height, flat(body, girth, r), level, body.isHard(girth));
-    }
-
-    /** A girth of the leg as cut: reduced, but not where it is that of a hard socket or brace. */
-    static double flat(Body body, Measure girth, Pattern.Reductions r) {
-        return body.mm(girth) * (body.isHard(girth) ? 1 : 1 - r.across());
+    private static Node node(Draft.Order order, Level.Name level, Measure girth) {
+        Holding.At at = order.holding().at(level);
+        double height = at.height() * (1 - order.reductions().along());
+        return new Node(height, at.width(), level, order.body().isHard(girth));
     }
 
     private static LegLine assemble(

@@ -59,8 +59,9 @@ final class LegReasons {
     }
 
     private void crotchWidth(Level level, Frame frame) {
-        double wanted = frame.crotchWidth(LegLine.flat(body, Measure.THIGH_GIRTH, order.reductions()));
-        List<Input> inputs = inputs(measure(Measure.THIGH_GIRTH), across(Measure.THIGH_GIRTH));
+        double wanted = frame.crotchWidth(order.holding().at(Level.Name.CROTCH).width());
+        List<Input> inputs = inputs(measure(Measure.THIGH_GIRTH), across(Level.Name.CROTCH));
+        ease(Level.Name.CROTCH, inputs);
         inputs.add(new Input("half the flat hip", frame.hip(), "mm", hipName()));
         evened(inputs, level.width() - wanted);
         add(
@@ -73,8 +74,9 @@ final class LegReasons {
     }
 
     private void girthWidth(Level level, Measure girth) {
-        double wanted = LegLine.flat(body, girth, order.reductions());
-        List<Input> inputs = inputs(measure(girth), across(girth));
+        double wanted = order.holding().at(level.name()).width();
+        List<Input> inputs = inputs(measure(girth), across(level.name()));
+        ease(level.name(), inputs);
         evened(inputs, level.width() - wanted);
         add(
                 level.name().word() + " width",
@@ -216,12 +218,18 @@ final class LegReasons {
     }
 
     private Input across() {
-        return new Input(ReductionReasons.ACROSS, 100 * order.reductions().across(), "%", ReductionReasons.ACROSS);
+        return HoldReasons.input(Level.Name.HIP, order.holding(), "");
     }
 
-    /** A girth over something hard is not reduced. */
-    private Input across(Measure girth) {
-        return body.isHard(girth) ? new Input("reduction over something hard", 0, "%", "rule") : across();
+    private Input across(Level.Name level) {
+        return HoldReasons.input(level, order.holding(), piece.name());
+    }
+
+    private void ease(Level.Name level, List<Input> inputs) {
+        double ease = order.style().ease().getOrDefault(level, 0.0);
+        if (ease != 0) {
+            inputs.add(new Input("ease at the " + level.word(), ease, "mm", "style"));
+        }
     }
 
     private Input along() {

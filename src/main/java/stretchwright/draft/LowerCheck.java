@@ -85,8 +85,7 @@ final class LowerCheck {
                     LegLine.SHORTEST_FLARE);
             return false;
         }
-        double width = HemLine.across(
-                HemHeights.widthOverBoot(boot, order.fabric(), order.reductions(), LowerEnd.Hem.OVER_HEEL), drop);
+        double width = HemLine.across(HemHeights.widthOverBoot(boot, order, LowerEnd.Hem.OVER_HEEL), drop);
         double most = TURN_OF_RADIUS * HemLine.sharpest(width, drop);
         double turn = order.style().hemAllowance();
         if (turn > most) {

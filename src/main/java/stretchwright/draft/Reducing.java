@@ -1,15 +1,20 @@
 package stretchwright.draft;
 
+import stretchwright.body.Body;
+import stretchwright.body.Comfort;
+import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
 import stretchwright.pattern.Hold;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
 
 /**
- * From a fabric's stretch and the wanted hold to the shares taken off the body's measures.
+ * From a fabric's stretch and the hold to the shares taken off the body's measures; those of the leg's girths are {@link
+ * Holding}'s.
  *
- * <p>Standing, the garment uses a share of the measured stretch across: a fifth, a quarter or a third (light, medium,
- * firm); at most half may be used (trade-values section 2.1: at most a third standing, two thirds in a squat). A strain
- * e is a reduction r = e / (1 + e) (section 2.1).
+ * <p>A strain e is a reduction r = e / (1 + e) (trade-values section 2.1).
  */
 final class Reducing {
     /** Beyond this strain standing, 20 % reduction, no handbook goes (section 2.1: 10 to 15 % for the stretchiest). */
@@ -38,15 +43,30 @@ final class Reducing {
 
     private Reducing() {}
 
-    /** Who sits all day gets the leg's full length: a bent knee needs it (common practice, no source). */
-    static Pattern.Reductions of(Fabric fabric, Hold hold, boolean seated) {
-        double leg = Math.min(MOST_STRAIN, share(hold.named()) * fabric.stretchAcross());
+    /** Off the leg's lengths. Who sits all day gets the full length: a bent knee needs it (common practice, no source). */
+    static double along(Fabric fabric, boolean seated) {
+        return seated ? 0 : Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong()));
+    }
+
+    static Pattern.Reductions of(Body body, Fabric fabric, Style style, double along, Holding holding) {
+        double hip = holding.at(Level.Name.HIP).reduction();
         return new Pattern.Reductions(
-                reduction(leg),
-                seated ? 0 : Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong())),
+                hip,
+                along,
                 Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.stretchAlong())),
-                Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * leg)),
+                Math.min(
+                        reduction(comfortableBand(body, fabric)),
+                        Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip)))),
                 reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())));
+    }
+
+    /** Strain at which a band of two layers presses as hard as is still comfortable; known where the curve was measured. */
+    private static double comfortableBand(Body body, Fabric fabric) {
+        if (fabric.loadAcross().isAssumed()) {
+            return MOST_STRAIN;
+        }
+        double both = Laplace.tension(Laplace.fromMmHg(Comfort.CAUTION_BAND), body.mm(Measure.WAIST_GIRTH));
+        return fabric.loadAcross().extension(both / 2);
     }
 
     static double share(Hold.Named hold) {
@@ -61,8 +81,8 @@ final class Reducing {
         return strain / (1 + strain);
     }
 
-    /** The narrowest width that still lets a girth through at an easy pull. */
-    static double narrowestFor(double girth, Fabric fabric) {
-        return girth / (1 + PASSING_SHARE * fabric.stretchAcross());
+    /** The narrowest width that still lets a girth through at an easy pull, where it can stretch by so much. */
+    static double narrowestFor(double girth, double stretch) {
+        return girth / (1 + PASSING_SHARE * stretch);
     }
 }

@@ -22,16 +22,7 @@ final class ReductionReasons {
         Pattern.Reductions r = order.reductions();
         Input across = new Input("stretch across", 100 * order.fabric().stretchAcross(), "%", "fabric");
         Input along = new Input("stretch along", 100 * order.fabric().stretchAlong(), "%", "fabric");
-        double share = Reducing.share(order.style().hold().named());
-        Input hold = new Input("share for " + order.style().hold().words() + " hold", 100 * share, "%", "style");
         return List.of(
-                reason(
-                        ACROSS,
-                        r.across(),
-                        "standing, the cloth is stretched by e = share x stretch across, at most "
-                                + percent(Reducing.MOST_STRAIN) + "; the reduction is e / (1 + e)",
-                        across,
-                        hold),
                 reason(
                         ALONG,
                         r.along(),
@@ -50,7 +41,7 @@ final class ReductionReasons {
                 reason(
                         BAND,
                         r.waistband(),
-                        "e = " + number(Reducing.BAND_SHARE_OF_LEG) + " x the leg's own strain; e / (1 + e), at most "
+                        "e = " + number(Reducing.BAND_SHARE_OF_LEG) + " x the strain at the hip; e / (1 + e), at most "
                                 + percent(Reducing.MOST_BAND_REDUCTION),
                         new Input(ACROSS, 100 * r.across(), "%", ACROSS)),
                 reason(

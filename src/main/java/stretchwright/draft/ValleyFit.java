@@ -19,12 +19,20 @@ final class ValleyFit {
     /**
      * @param height from the top down, falling
      * @param width wanted
+     * @param least the narrowest that each width may become
      * @param firm which widths are not to give way
      * @param valley index of the interval with the least slope
      * @param margin by how much slopes must differ, one value per inner node
      * @param steepest the most that the width may grow per mm of height at the top
      */
-    static double[] fit(double[] height, double[] width, boolean[] firm, int valley, double[] margin, double steepest) {
+    static double[] fit(
+            double[] height,
+            double[] width,
+            double[] least,
+            boolean[] firm,
+            int valley,
+            double[] margin,
+            double steepest) {
         int inner = Math.max(0, width.length - 2);
         double[][] row = new double[inner == 0 ? 0 : inner + 1][];
         double[] bound = new double[row.length];
@@ -45,9 +53,15 @@ final class ValleyFit {
         }
         double[] x = width.clone();
         double[] dual = new double[row.length];
+        double[] widening = new double[width.length];
         for (int sweep = 0; sweep < SWEEPS; sweep++) {
             for (int i = 0; i < row.length; i++) {
                 dual[i] += step(x, weight, row[i], i < inner ? i : 0, bound[i], dual[i]);
+            }
+            for (int i = 0; i < x.length; i++) {
+                double change = Math.max(-widening[i], (least[i] - x[i]) / weight[i]);
+                widening[i] += change;
+                x[i] += change * weight[i];
             }
         }
         return x;

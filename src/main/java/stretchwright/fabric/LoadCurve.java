@@ -16,6 +16,9 @@ public final class LoadCurve {
     /** Width of the test strip, m: 1 N on 50 mm is 20 N/m. */
     public static final double STRIP_WIDTH = 0.050;
 
+    /** Halvings of an interval of readings: 2^-50 of it is below the last digit. */
+    private static final int BISECTIONS = 50;
+
     private final List<Reading> readings;
     private final boolean assumed;
     private final double[] e;
@@ -88,6 +91,37 @@ public final class LoadCurve {
                 + slope[i] * h * s * r * r
                 + t[i + 1] * s * s * (3 - 2 * s)
                 - slope[i + 1] * h * s * s * r;
+    }
+
+    /** Extension of the last reading (or of the end of the assumed curve): beyond it nothing is known. */
+    public double lastExtension() {
+        return e[e.length - 1];
+    }
+
+    /** The extension that gives a tension in N/m, 0 for none; beyond the last reading straight on, as the tension is. */
+    public double extension(double tension) {
+        if (!(tension > 0)) {
+            return 0;
+        }
+        int last = e.length - 1;
+        if (tension >= t[last]) {
+            return e[last] + (tension - t[last]) / slope[last];
+        }
+        int i = 0;
+        while (tension > t[i + 1]) {
+            i++;
+        }
+        double low = e[i];
+        double high = e[i + 1];
+        for (int round = 0; round < BISECTIONS; round++) {
+            double middle = (low + high) / 2;
+            if (tension(middle) < tension) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
     }
 
     private static double[] slopes(double[] x, double[] y) {

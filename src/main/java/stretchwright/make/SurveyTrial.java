@@ -14,6 +14,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
 
 /** One body drafted in one case, checked and judged. */
@@ -110,13 +111,17 @@ final class SurveyTrial {
     }
 
     private static double evened(FitReport fit, Pattern pattern) {
-        double plain = 1 - pattern.reductions().across();
-        return fit.levels().stream()
-                .filter(l -> l.level() == Level.Name.MID_THIGH
-                        || l.level() == Level.Name.KNEE
-                        || l.level() == Level.Name.CALF)
-                .mapToDouble(l -> Math.abs(l.width() / (l.girth() * plain) - 1))
-                .max()
-                .orElse(0);
+        double most = 0;
+        for (LevelHold hold : pattern.holds()) {
+            boolean shaped = hold.level() == Level.Name.MID_THIGH
+                    || hold.level() == Level.Name.KNEE
+                    || hold.level() == Level.Name.CALF;
+            for (FitReport.LevelFit l : shaped ? fit.levels() : List.<FitReport.LevelFit>of()) {
+                if (l.level() == hold.level() && l.leg().equals(hold.leg())) {
+                    most = Math.max(most, Math.abs(l.width() / (l.girth() * (1 - hold.reduction())) - 1));
+                }
+            }
+        }
+        return most;
     }
 }

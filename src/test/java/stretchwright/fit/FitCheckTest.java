@@ -16,6 +16,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
@@ -129,7 +130,12 @@ class FitCheckTest {
                 0,
                 OptionalDouble.empty(),
                 Optional.empty());
-        FitReport report = check(stiff, OVERLOCK);
+        Style fixed = STYLE.with(new Hold.Fixed(0.13));
+        Pattern pattern = Draft.of(
+                        SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, new Findings("test"))
+                .orElseThrow();
+        FitReport report =
+                FitCheck.of(pattern, SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, OVERLOCK);
         assertThat(about(report, FitReport.Severity.STOP)).contains("calf");
         assertThat(report.verdicts())
                 .anyMatch(v -> v.about().equals("calf") && v.message().contains("beyond the last reading"));

@@ -1,0 +1,257 @@
+package stretchwright.draft;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import stretchwright.body.Body;
+import stretchwright.body.Comfort;
+import stretchwright.body.Measure;
+import stretchwright.body.SkinExtension;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
+import stretchwright.pattern.Hold;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold.Bound;
+import stretchwright.pattern.Style;
+
+/**
+ * How much is taken off each girth so that the garment holds as wanted, and what kept it from taking more.
+ *
+ * <p>With a measured load curve hold is a pressure, and the strain is the one whose tension gives it round that girth;
+ * with an assumed curve it is a share of the stretch; a fixed reduction is taken as it is. Rules and sources:
+ * docs/maths/draft.md, Hold.
+ */
+final class Holding {
+    /**
+     * One level of one leg, or the hip.
+     *
+     * @param height of the level on the body, mm
+     * @param girth mm
+     * @param reduction taken off it: width = girth x (1 - reduction) + ease
+     * @param wanted pressure, kPa
+     * @param bound what decided
+     * @param most strain that must not be passed for the deepest pose and for comfort
+     * @param ease the wearer's own, mm
+     */
+    record At(
+            double height,
+            double girth,
+            double reduction,
+            OptionalDouble wanted,
+            Bound bound,
+            double most,
+            double ease) {
+        double width() {
+            return girth * (1 - reduction) + ease;
+        }
+
+        /** The narrowest width that pose and comfort allow, mm. */
+        double least() {
+            return girth / (1 + most);
+        }
+    }
+
+    /** The levels of a leg, from the top down. */
+    static final List<Level.Name> LEG =
+            List.of(Level.Name.CROTCH, Level.Name.MID_THIGH, Level.Name.KNEE, Level.Name.CALF, Level.Name.ANKLE);
+
+    /** Kept of the stretch for the deepest pose, because the cut is rounded and cloth varies: 0.2 points. */
+    private static final double POSE_RESERVE = 0.002;
+
+    private final Map<Level.Name, At> levels;
+    private final Fabric fabric;
+    private final double along;
+    private final boolean ankle;
+    private final double standing;
+
+    private Holding(Map<Level.Name, At> levels, Fabric fabric, double along, Style style) {
+        this.levels = levels;
+        this.fabric = fabric;
+        this.along = along;
+        this.ankle = style.leg() == Style.Leg.ANKLE || style.leg() == Style.Leg.STIRRUP;
+        this.standing = Math.min(Reducing.MOST_STRAIN, share(style.hold()) * fabric.stretchAcross());
+    }
+
+    /** @param along share taken off the leg's lengths: stretched along, the cloth's pull is spread thinner */
+    static Holding of(Body body, Fabric fabric, Style style, double along) {
+        Map<Level.Name, At> levels = new EnumMap<>(Level.Name.class);
+        Holding holding = new Holding(levels, fabric, along, style);
+        Wanted wanted = Wanted.of(body, fabric, style.hold());
+        for (Level.Name level : LEG) {
+            levels.put(level, holding.at(level, wanted, body, style));
+        }
+        if (wanted.isPressure()) {
+            boolean calf = style.leg() != Style.Leg.KNEE && style.leg() != Style.Leg.SHORT;
+            levels.put(Level.Name.CROTCH, holding.noTighterThanBelow(Level.Name.CROTCH, calf));
+            levels.put(Level.Name.MID_THIGH, holding.noTighterThanBelow(Level.Name.MID_THIGH, calf));
+        }
+        levels.put(Level.Name.HIP, holding.hip(wanted, body, style));
+        return holding;
+    }
+
+    /** Most of the stretch that may be used standing; the wearer's own pressures may use as much as a firm hold. */
+    private static double share(Hold hold) {
+        return Reducing.share(hold instanceof Hold.Named named ? named : Hold.FIRM);
+    }
+
+    At at(Level.Name level) {
+        At at = levels.get(level);
+        if (at == null) {
+            throw new IllegalArgumentException("no hold is planned at the " + level.word());
+        }
+        return at;
+    }
+
+    /** Share taken off between the levels, in proportion; beyond the ends the end's own. */
+    double reductionAt(double height) {
+        At above = at(LEG.get(0));
+        if (height >= above.height) {
+            return above.reduction;
+        }
+        for (Level.Name level : LEG.subList(1, LEG.size())) {
+            At below = at(level);
+            if (height >= below.height) {
+                double share = (height - below.height) / (above.height - below.height);
+                return below.reduction + share * (above.reduction - below.reduction);
+            }
+            above = below;
+        }
+        return above.reduction;
+    }
+
+    /**
+     * The narrowest that the thigh may be cut so that it presses no more than the leg below it.
+     *
+     * @param calf width of the calf as cut; empty where the garment does not reach it
+     * @param end width of the lower end as cut
+     */
+    double narrowestThigh(Level.Name level, OptionalDouble calf, double end) {
+        At at = at(level);
+        if (at.wanted.isEmpty()) {
+            return 0;
+        }
+        double limit = ankle ? ankleLimit(end) : Double.POSITIVE_INFINITY;
+        if (calf.isPresent()) {
+            limit = Math.min(limit, pressure(at(Level.Name.CALF), calf.getAsDouble()));
+        }
+        return limit == Double.POSITIVE_INFINITY ? 0 : at.girth / (1 + strainFor(limit, at.girth));
+    }
+
+    private At at(Level.Name level, Wanted wanted, Body body, Style style) {
+        double girth = body.mm(girth(level));
+        double ease = style.ease().getOrDefault(level, 0.0);
+        double height = height(level, body);
+        if (body.isHard(girth(level))) {
+            return new At(height, girth, 0, OptionalDouble.empty(), Bound.HARD, Double.POSITIVE_INFINITY, ease);
+        }
+        OptionalDouble kPa = wanted.pressure(level);
+        double strain = kPa.isPresent() ? strainFor(kPa.getAsDouble(), girth) : wanted.strain();
+        double pose = level == Level.Name.KNEE ? poseLimit(SkinExtension.Region.KNEE) : Double.POSITIVE_INFINITY;
+        return bounded(height, girth, kPa, strain, wanted.isFixed(), pose, ease);
+    }
+
+    /** Above the crotch the cloth runs on as it is stretched at the thigh, or as the wearer's own profile says. */
+    private At hip(Wanted wanted, Body body, Style style) {
+        double girth = body.mm(Measure.HIP_GIRTH);
+        OptionalDouble kPa = wanted.pressure(Level.Name.HIP);
+        At thigh = at(Level.Name.CROTCH);
+        double strain = kPa.isPresent()
+                ? strainFor(kPa.getAsDouble(), girth)
+                : wanted.isPressure() && thigh.bound != Bound.HARD
+                        ? thigh.reduction / (1 - thigh.reduction)
+                        : wanted.strain();
+        return bounded(
+                body.mm(Measure.HIP_HEIGHT),
+                girth,
+                kPa,
+                strain,
+                wanted.isFixed(),
+                poseLimit(SkinExtension.Region.SEAT),
+                style.ease().getOrDefault(Level.Name.HIP, 0.0));
+    }
+
+    private At bounded(
+            double height, double girth, OptionalDouble kPa, double strain, boolean fixed, double pose, double ease) {
+        if (fixed) {
+            return new At(height, girth, Reducing.reduction(strain), kPa, Bound.NONE, Double.POSITIVE_INFINITY, ease);
+        }
+        double comfort = fabric.loadAcross().isAssumed()
+                ? Double.POSITIVE_INFINITY
+                : strainFor(Laplace.fromMmHg(Comfort.CAUTION), girth);
+        Map<Bound, Double> limits = new EnumMap<>(Bound.class);
+        limits.put(Bound.STANDING, standing);
+        limits.put(Bound.POSE, pose);
+        limits.put(Bound.COMFORT, comfort);
+        limits.put(Bound.READINGS, lastReading());
+        Bound bound = Bound.NONE;
+        double least = strain;
+        for (Map.Entry<Bound, Double> limit : limits.entrySet()) {
+            if (limit.getValue() < least) {
+                least = limit.getValue();
+                bound = limit.getKey();
+            }
+        }
+        return new At(height, girth, Reducing.reduction(least), kPa, bound, Math.min(pose, comfort), ease);
+    }
+
+    /** Beyond the last reading nothing is known of the cloth: no width is planned there. */
+    private double lastReading() {
+        return fabric.loadAcross().isAssumed()
+                ? Double.POSITIVE_INFINITY
+                : fabric.loadAcross().lastExtension();
+    }
+
+    /** Standing strain that leaves the cloth enough for the pose that widens the skin most. */
+    private double poseLimit(SkinExtension.Region region) {
+        return Math.max(0, (1 + fabric.stretchAcross() - POSE_RESERVE) / (1 + SkinExtension.mostAcross(region)) - 1);
+    }
+
+    private At noTighterThanBelow(Level.Name level, boolean calf) {
+        At at = at(level);
+        OptionalDouble below = calf ? OptionalDouble.of(at(Level.Name.CALF).width()) : OptionalDouble.empty();
+        double narrowest = narrowestThigh(level, below, at(Level.Name.ANKLE).width());
+        if (at.bound == Bound.HARD || at.girth * (1 - at.reduction) >= narrowest) {
+            return at;
+        }
+        double reduction = 1 - narrowest / at.girth;
+        return new At(at.height, at.girth, reduction, at.wanted, Bound.TOURNIQUET, at.most, at.ease);
+    }
+
+    /** A thigh no tighter than the ankle either, but a pressure that is not felt does no harm. */
+    private double ankleLimit(double width) {
+        return Math.max(pressure(at(Level.Name.ANKLE), width), Laplace.fromMmHg(Comfort.NEGLIGIBLE));
+    }
+
+    /** Pressure, kPa, of one layer of this width at the level. */
+    double pressure(At at, double width) {
+        double strain = Math.max(0, at.girth / width - 1);
+        return Laplace.kilopascals(fabric.loadAcross().tension(strain) * (1 - along), at.girth);
+    }
+
+    /** Strain across whose tension, spread over the length as worn, gives the pressure round the girth. */
+    private double strainFor(double kPa, double girth) {
+        return fabric.loadAcross().extension(Laplace.tension(kPa, girth) / (1 - along));
+    }
+
+    static Measure girth(Level.Name level) {
+        return switch (level) {
+            case CROTCH -> Measure.THIGH_GIRTH;
+            case MID_THIGH -> Measure.MID_THIGH_GIRTH;
+            case KNEE -> Measure.KNEE_GIRTH;
+            case CALF -> Measure.CALF_GIRTH;
+            default -> Measure.ANKLE_GIRTH;
+        };
+    }
+
+    static double height(Level.Name level, Body body) {
+        return switch (level) {
+            case HIP -> body.mm(Measure.HIP_HEIGHT);
+            case CROTCH -> body.mm(Measure.CROTCH_HEIGHT);
+            case MID_THIGH -> (body.mm(Measure.CROTCH_HEIGHT) + body.mm(Measure.KNEE_HEIGHT)) / 2;
+            case KNEE -> body.mm(Measure.KNEE_HEIGHT);
+            case CALF -> body.mm(Measure.CALF_HEIGHT);
+            default -> body.mm(Measure.ANKLE_HEIGHT);
+        };
+    }
+}
