@@ -131,7 +131,7 @@ public final class Draft {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
             Order own = legs.get(i).order();
-            holds.addAll(HoldReasons.holds(own, names.get(i), below));
+            holds.addAll(HoldReasons.holds(own, frame, names.get(i), below));
             reasons.addAll(HoldReasons.of(own, drawn.get(i).name(), below));
             lower.hem(i, names.get(i)).ifPresent(levels::add);
             reasons.addAll(LegReasons.of(legs.get(i), drawn.get(i), frame, below));

@@ -95,7 +95,7 @@ final class HoldReasons {
     }
 
     /** What decided each width, once the pattern is drawn: the plan, or the curve, or the room that the seat needs. */
-    static List<LevelHold> holds(Draft.Order order, String side, List<Level> levels) {
+    static List<LevelHold> holds(Draft.Order order, Frame frame, String side, List<Level> levels) {
         List<LevelHold> out = new ArrayList<>();
         for (Level level : levels) {
             if (level.name() != Level.Name.HIP && !Holding.LEG.contains(level.name())) {
@@ -103,21 +103,22 @@ final class HoldReasons {
             }
             Holding.At at = order.holding().at(level.name());
             String leg = level.name() == Level.Name.HIP ? "" : side;
-            out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), decided(level, at)));
+            boolean room = level.name() == Level.Name.CROTCH && frame.crotchWidth(at.width()) > at.width();
+            out.add(new LevelHold(
+                    level.name(), leg, at.reduction(), at.wanted(), room ? Bound.FRAME : decided(level, at)));
         }
         return out;
     }
 
     private static Bound decided(Level level, Holding.At at) {
         double change = level.width() / at.width() - 1;
-        if (Math.abs(change) <= SAME) {
+        if (Math.abs(change) <= SAME || at.bound() != Bound.NONE) {
             return at.bound();
         }
         if (change > 0 && level.width() <= at.least() * (1 + SAME)) {
             return Bound.POSE;
         }
         return switch (level.name()) {
-            case CROTCH -> change > 0 ? Bound.FRAME : Bound.SHAPE;
             case ANKLE, HEM -> Bound.PASSING;
             default -> Bound.SHAPE;
         };

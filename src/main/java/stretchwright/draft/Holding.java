@@ -70,7 +70,7 @@ final class Holding {
         this.fabric = fabric;
         this.along = along;
         this.ankle = style.leg() == Style.Leg.ANKLE || style.leg() == Style.Leg.STIRRUP;
-        this.standing = Math.min(Reducing.MOST_STRAIN, share(style.hold()) * fabric.stretchAcross());
+        this.standing = Math.min(Reducing.MOST_STRAIN, Reducing.share(Hold.Named.FIRM) * fabric.stretchAcross());
     }
 
     /** @param along share taken off the leg's lengths: stretched along, the cloth's pull is spread thinner */
@@ -90,10 +90,6 @@ final class Holding {
         return holding;
     }
 
-    /** Most of the stretch that may be used standing; the wearer's own pressures may use as much as a firm hold. */
-    private static double share(Hold hold) {
-        return Reducing.share(hold instanceof Hold.Named named ? named : Hold.FIRM);
-    }
 
     At at(Level.Name level) {
         At at = levels.get(level);

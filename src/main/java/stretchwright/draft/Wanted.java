@@ -13,7 +13,7 @@ import stretchwright.pattern.Level;
  * What hold is wanted at each level: a pressure where the load curve was measured, else a strain.
  *
  * <p>At the ankle the named holds lie in what is comfortable for daily wear, 0.4 to 1.3 kPa (trade-values section 2.3):
- * firm at its upper end, medium in its middle, light halfway from there to the lower end. Going up the pressure falls in
+ * light at its lower end, medium in its middle, firm at its upper end. Going up the pressure falls in
  * proportion to the height, to 4.6 / 13.5 of that at the gluteal fold: so it fell under made-to-measure sports tights, from
  * 13.5 mmHg by 8.9 (Ashby and others, Sports Engineering 24:12, 2021, control garment, left leg). No published figure
  * says which pressure people call firm.
@@ -21,7 +21,7 @@ import stretchwright.pattern.Level;
 final class Wanted {
     private static final double FIRM = 1.3;
     private static final double MEDIUM = (0.4 + 1.3) / 2;
-    private static final double LIGHT = (0.4 + MEDIUM) / 2;
+    private static final double LIGHT = 0.4;
     private static final double FOLD_OF_ANKLE = (13.5 - 8.9) / 13.5;
 
     private final Map<Level.Name, Double> pressures;
@@ -49,7 +49,7 @@ final class Wanted {
     private static double strain(Fabric fabric, Hold.Named hold) {
         if (fabric.wrapped().isPresent()) {
             double wrapped = fabric.wrapped().getAsDouble();
-            return wrapped / (1 - wrapped) * Reducing.share(hold) / Reducing.share(Hold.MEDIUM);
+            return wrapped / (1 - wrapped) * Reducing.share(hold) / Reducing.share(Hold.Named.MEDIUM);
         }
         return Reducing.share(hold) * fabric.stretchAcross();
     }

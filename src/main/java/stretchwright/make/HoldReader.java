@@ -29,15 +29,15 @@ final class HoldReader {
 
     static Hold read(Section style) {
         if (style.isSection(KEY)) {
-            return style.section(KEY, WORDS).flatMap(HoldReader::profile).orElse(Hold.MEDIUM);
+            return style.section(KEY, WORDS).flatMap(HoldReader::profile).orElse(Hold.Named.MEDIUM);
         }
         Optional<String> text = style.text(KEY);
         if (text.isEmpty()) {
-            return Hold.MEDIUM;
+            return Hold.Named.MEDIUM;
         }
         if (Quantities.share(text.get()).isPresent()) {
             OptionalDouble share = style.share(KEY, text.get(), Limits.FIXED_REDUCTION);
-            return share.isPresent() ? new Hold.Fixed(share.getAsDouble()) : Hold.MEDIUM;
+            return share.isPresent() ? new Hold.Fixed(share.getAsDouble()) : Hold.Named.MEDIUM;
         }
         Optional<Hold.Named> named = Arrays.stream(Hold.Named.values())
                 .filter(h -> h.words().equals(text.get()))
@@ -49,7 +49,7 @@ final class HoldReader {
                     "Choose light, medium or firm; or a share off every girth such as 10 %; or pressures by level, such as"
                             + " {calf: 8 mmHg, ankle: 10 mmHg}.");
         }
-        return named.<Hold>map(h -> h).orElse(Hold.MEDIUM);
+        return named.<Hold>map(h -> h).orElse(Hold.Named.MEDIUM);
     }
 
     /** What is to be added to or taken off the flat width, by level. */

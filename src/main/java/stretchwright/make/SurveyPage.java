@@ -42,6 +42,7 @@ final class SurveyPage {
         SurveyPage page = new SurveyPage(result);
         page.tables();
         page.cases();
+        page.hold();
         page.reasons("Stopped by the fit check", SurveyTrial.Kind.STOPPED);
         page.reasons("Measures at odds", SurveyTrial.Kind.AT_ODDS);
         page.reasons("Broken invariants", SurveyTrial.Kind.BROKEN);
@@ -105,6 +106,22 @@ final class SurveyPage {
                         n.apply(SurveyTrial.Kind.BROKEN),
                         n.apply(SurveyTrial.Kind.CRASHED),
                         result.farOff(group, in));
+            }
+        });
+    }
+
+    private void hold() {
+        add("");
+        add("How the fit check judges, its worst word for each draft, and the hold:");
+        add("");
+        lines.add(SurveyHold.HEADER);
+        add("|---|---|---|---|---|---|---|---|---|---|");
+        groups().forEach((name, group) -> {
+            for (int i = 0; i < result.cases().size(); i++) {
+                lines.add(SurveyHold.line(
+                        name,
+                        result.cases().get(i).name(),
+                        result.drafts(group, i).map(SurveyResult.Draft::outcome)));
             }
         });
     }

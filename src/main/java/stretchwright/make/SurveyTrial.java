@@ -1,6 +1,7 @@
 package stretchwright.make;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -47,12 +48,22 @@ final class SurveyTrial {
      * @param nanos the draft alone took
      * @param correction how far the waist edge at the side lies off its measured place, mm
      * @param bend the tightest of the leg's curves
+     * @param worst the worst that the fit check says, a note where it says nothing
+     * @param held the pressures reached
      * @param evened largest share by which a width from mid-thigh to calf was changed to keep the inseam smooth
      */
     record Outcome(
-            Kind kind, List<Reason> reasons, long nanos, double correction, Smoothness.Tightest bend, double evened) {
+            Kind kind,
+            List<Reason> reasons,
+            long nanos,
+            double correction,
+            Smoothness.Tightest bend,
+            double evened,
+            FitReport.Severity worst,
+            List<SurveyHold.Level> held) {
         Outcome {
             reasons = List.copyOf(reasons);
+            held = List.copyOf(held);
         }
 
         boolean isDrafted() {
@@ -85,7 +96,8 @@ final class SurveyTrial {
     }
 
     private static Outcome without(Kind kind, List<Reason> reasons, long took) {
-        return new Outcome(kind, reasons, took, 0, new Smoothness.Tightest("", Double.POSITIVE_INFINITY), 0);
+        Smoothness.Tightest none = new Smoothness.Tightest("", Double.POSITIVE_INFINITY);
+        return new Outcome(kind, reasons, took, 0, none, 0, FitReport.Severity.STOP, List.of());
     }
 
     private static Outcome judged(Body body, SurveyCase in, Pattern pattern, long took) {
@@ -107,7 +119,12 @@ final class SurveyTrial {
                 took,
                 DraftCheck.correction(body, in.style(), pattern),
                 DraftCheck.tightest(pattern),
-                evened(fit, pattern));
+                evened(fit, pattern),
+                fit.verdicts().stream()
+                        .map(FitReport.Verdict::severity)
+                        .min(Comparator.naturalOrder())
+                        .orElse(FitReport.Severity.NOTE),
+                SurveyHold.of(pattern, fit));
     }
 
     private static double evened(FitReport fit, Pattern pattern) {

@@ -6,10 +6,6 @@ import java.util.Map;
 
 /** How firmly the garment is to hold. */
 public sealed interface Hold {
-    Named LIGHT = Named.LIGHT;
-    Named MEDIUM = Named.MEDIUM;
-    Named FIRM = Named.FIRM;
-
     /** As said to people: "medium". */
     String words();
 

@@ -67,7 +67,7 @@ public record Style(
 
     /** The usual: at the waist, a straight folded band of 65 mm, a plain hem, medium hold, 7 mm allowance, one piece per leg. */
     public static Style usual(Leg leg) {
-        return new Style(leg, LowerEnd.PLAIN, TopEnd.band(65), Parts.PLAIN, Hold.MEDIUM, 7, Map.of(), LayWay.ANY);
+        return new Style(leg, LowerEnd.PLAIN, TopEnd.band(65), Parts.PLAIN, Hold.Named.MEDIUM, 7, Map.of(), LayWay.ANY);
     }
 
     public Style with(LowerEnd other) {

@@ -62,7 +62,7 @@ class TopTest {
         Body body = SampleBody.with(
                 SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 860.9), Measure.HIP_GIRTH, 1021.2);
         Fabric stretchy = SampleFabric.with(1470, 1.2, 0.6, true);
-        Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.FIRM);
+        Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.Named.FIRM);
         Pattern pattern = DraftTest.draft(body, stretchy, Optional.empty(), firm);
         assertThat(pattern.reductions().waistband()).isCloseTo(0.10, within(1e-9));
         double wanted = Frame.band(Draft.Order.of(body, stretchy, Optional.empty(), firm, Set.of(Machine.OVERLOCKER)));
@@ -241,7 +241,7 @@ class TopTest {
     @Test
     void anElasticIsCutFromTheWaistByItsHold() {
         for (Map.Entry<Hold.Named, Double> each :
-                Map.of(Hold.LIGHT, 0.90, Hold.MEDIUM, 0.85, Hold.FIRM, 0.80).entrySet()) {
+                Map.of(Hold.Named.LIGHT, 0.90, Hold.Named.MEDIUM, 0.85, Hold.Named.FIRM, 0.80).entrySet()) {
             Style style = TopStyles.ankle(TopStyles.top(Band.casing(25))).with(each.getKey());
             Notion elastic = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style)
                     .notions()

@@ -61,7 +61,7 @@ class BandJudgeTest {
         Body body = SampleBody.with(
                 SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 860.9), Measure.HIP_GIRTH, 1021.2);
         Fabric stretchy = SampleFabric.with(1470, 1.2, 0.6, true);
-        Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.FIRM);
+        Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.Named.FIRM);
         FitReport.Opening band = check(body, stretchy, firm).openings().get(0);
         assertThat(band.opening()).isEqualTo("waistband over hips");
         // at this hold the leg's own top edge is shorter than the band would be, and the band follows it
