@@ -15,7 +15,7 @@ import stretchwright.pattern.Level;
  */
 final class LegCurves {
     /** Slopes must differ by this much at the mid-thigh, the knee and the calf, so that the inseam stays a curve. */
-    private static final double MARGIN = 0.03;
+    private static final double MARGIN = 0.12;
 
     /** Chords of the inseam; at a radius of 500 mm a chord of 6 mm leaves the curve by 0.01 mm. */
     private static final double STEP = 6;
