@@ -14,8 +14,7 @@ import java.util.OptionalDouble;
  * @param across round the body or limb; empty where nothing is known
  * @param along along the limb; empty where nothing is known
  */
-public record SkinExtension(
-        String pose, Region region, OptionalDouble across, OptionalDouble along, Basis basis) {
+public record SkinExtension(String pose, Region region, OptionalDouble across, OptionalDouble along, Basis basis) {
     public enum Region {
         SEAT("seat"),
         KNEE("knee");
@@ -58,8 +57,7 @@ public record SkinExtension(
             hinged("high leg", Region.SEAT, Hinge.share(HIGH_LEG, Hinge.SEAT_SPREAD)));
 
     private static SkinExtension published(String pose, Region region, double across, double along) {
-        return new SkinExtension(
-                pose, region, OptionalDouble.of(across), OptionalDouble.of(along), Basis.PUBLISHED);
+        return new SkinExtension(pose, region, OptionalDouble.of(across), OptionalDouble.of(along), Basis.PUBLISHED);
     }
 
     private static SkinExtension hinged(String pose, Region region, double along) {

@@ -75,7 +75,9 @@ final class BandHoldJudge {
         if (waist.across() <= 0) {
             add(
                     CAUTION,
-                    text("The band is %.0f mm on a girth of %.0f mm%s: it is slack.", waist.width(), waist.girth(), known),
+                    text(
+                            "The band is %.0f mm on a girth of %.0f mm%s: it is slack.",
+                            waist.width(), waist.girth(), known),
                     "Choose a firmer hold, or a band with an elastic.");
             return;
         }

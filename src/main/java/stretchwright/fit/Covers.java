@@ -108,14 +108,16 @@ final class Covers {
                 .filter(c -> c.pose().equals("standing") && c.limit().isEmpty())
                 .filter(c -> c.weight().orElse(PALE) < PALE)
                 .max(Comparator.comparingDouble(Cover::areal))
-                .map(c -> List.of(new Verdict(
-                        NOTE,
-                        "show-through",
-                        text(
-                                "Standing, the cloth thins to %.0f g/m2 at the %s; as worn pale cloth wants 230, middling 200"
-                                        + " and dark 170 or more (common practice).",
-                                c.weight().orElseThrow(), c.region()),
-                        "Stretch it over a printed card until it shows and write the areal stretch as \"shows through at\".")))
+                .map(
+                        c -> List.of(
+                                new Verdict(
+                                        NOTE,
+                                        "show-through",
+                                        text(
+                                                "Standing, the cloth thins to %.0f g/m2 at the %s; as worn pale cloth wants 230, middling 200"
+                                                        + " and dark 170 or more (common practice).",
+                                                c.weight().orElseThrow(), c.region()),
+                                        "Stretch it over a printed card until it shows and write the areal stretch as \"shows through at\".")))
                 .orElse(List.of());
     }
 }

@@ -40,12 +40,11 @@ public final class FitCheck {
         List<FitReport.Pose> poses = new ArrayList<>();
         Set<FitReport.Verdict> verdicts = new LinkedHashSet<>();
         for (Worn leg : worn.legs()) {
-            List<FitReport.LevelFit> here =
-                    Levels.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style());
+            List<FitReport.LevelFit> here = Levels.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style());
             levels.addAll(here);
             verdicts.addAll(LevelJudge.of(here, leg));
-            openings.addAll(Openings.of(
-                    leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style(), leg.machines()));
+            openings.addAll(
+                    Openings.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style(), leg.machines()));
             poses.addAll(Poses.of(here, leg.fabric()));
         }
         Fabric fabric = worn.fabric();

@@ -43,8 +43,8 @@ final class LevelJudge {
                     STOP,
                     l.place(),
                     text(
-                            "At the %s the cloth would have to stretch %.0f %% standing; it has %.0f %%.",
-                            l.place(), percent(l.across()), percent(fabric.stretchAcross()))
+                                    "At the %s the cloth would have to stretch %.0f %% standing; it has %.0f %%.",
+                                    l.place(), percent(l.across()), percent(fabric.stretchAcross()))
                             + known,
                     text("Choose a lighter hold, or cloth of %.0f %% or more across.", percent(l.across()) * 2)));
         }
@@ -53,8 +53,8 @@ final class LevelJudge {
                     CAUTION,
                     l.place(),
                     text(
-                            "At the %s the cloth uses %.0f %% standing, more than half of its %.0f %%: little is left for bending.",
-                            l.place(), percent(l.across()), percent(fabric.stretchAcross()))
+                                    "At the %s the cloth uses %.0f %% standing, more than half of its %.0f %%: little is left for bending.",
+                                    l.place(), percent(l.across()), percent(fabric.stretchAcross()))
                             + known,
                     text("Cloth of %.0f %% or more across leaves enough.", Math.ceil(percent(l.across()) * 2))));
         }

@@ -33,11 +33,7 @@ final class PoseJudge {
         String about = p.pose() + ", " + p.region() + " " + p.direction();
         String numbers = text(
                         "%s, %s %s: needs %.0f %%, and the cloth has %.0f %%",
-                        Judge.capital(p.pose()),
-                        p.region(),
-                        p.direction(),
-                        percent(p.needed()),
-                        percent(p.available()))
+                        Judge.capital(p.pose()), p.region(), p.direction(), percent(p.needed()), percent(p.available()))
                 + (along ? "." : " (" + Judge.known(body, girth(p)) + ").");
         String cloth = text("Cloth of %.0f %% or more %s has enough.", Math.ceil(percent(p.needed())), p.direction());
         if (p.derived()) {

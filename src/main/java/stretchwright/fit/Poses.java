@@ -28,8 +28,9 @@ final class Poses {
                     .findFirst()
                     .ifPresent(l -> {
                         e.across().ifPresent(a -> out.add(pose(e, "across", l.across(), a, a, fabric.stretchAcross())));
-                        e.along().ifPresent(a ->
-                                out.add(pose(e, "along", l.along(), SLIDING * a, a, fabric.stretchAlong())));
+                        e.along()
+                                .ifPresent(a ->
+                                        out.add(pose(e, "along", l.along(), SLIDING * a, a, fabric.stretchAlong())));
                     });
         }
         return out;

@@ -41,7 +41,8 @@ final class PressureJudge {
             indication = " That lies beyond the last reading; the curve is carried on straight.";
         }
         String message = text("At the %s the pressure is about %.0f mmHg (%.1f kPa).", l.place(), mmHg, l.pressure())
-                + indication + known;
+                + indication
+                + known;
         if (mmHg > stop && !l.assumed()) {
             return one(STOP, l, message, text("Stay below %.0f mmHg: choose a lighter hold or a softer cloth.", stop));
         }
@@ -86,8 +87,7 @@ final class PressureJudge {
                                 "The pressure rises going up the leg: %.1f mmHg at the %s (%s), %.1f at the calf (%s).",
                                 Laplace.toMmHg(thigh),
                                 name.word(),
-                                Judge.known(
-                                        body, LevelJudge.measure(name).orElseThrow()),
+                                Judge.known(body, LevelJudge.measure(name).orElseThrow()),
                                 Laplace.toMmHg(calf),
                                 Judge.known(body, Measure.CALF_GIRTH)),
                         "Check the thigh and calf girths; a lighter hold makes the difference smaller."));

@@ -41,8 +41,9 @@ final class RecoveryJudge {
                     CAUTION,
                     "recovery",
                     text(
-                            "The cloth comes back by only %.0f %%: knees will bag and the band will slip.",
-                            percent(recovery)) + knee,
+                                    "The cloth comes back by only %.0f %%: knees will bag and the band will slip.",
+                                    percent(recovery))
+                            + knee,
                     text("Choose cloth that recovers %.0f %% or more.", percent(GOOD))));
         }
         return stays < SEEN

@@ -44,15 +44,14 @@ final class SeamJudge {
 
     /** Common practice, no source, where not said otherwise in docs/maths/fit.md; empty where nothing is needed. */
     static String reinforcement(Seam.Role role, double needed, double stands) {
-        String place =
-                switch (role) {
-                    case FRONT_RISE, BACK_RISE ->
-                        "a second row 25 to 50 mm each way over the crotch, its crossing allowances turned opposite ways";
-                    case GUSSET -> "a short row across each point of the gusset";
-                    case WAISTBAND_JOIN, CASING -> "no second row: it would stretch less than the join";
-                    case POCKET_OPENING -> "a short row across each end of the opening";
-                    default -> "";
-                };
+        String place = switch (role) {
+            case FRONT_RISE, BACK_RISE ->
+                "a second row 25 to 50 mm each way over the crotch, its crossing allowances turned opposite ways";
+            case GUSSET -> "a short row across each point of the gusset";
+            case WAISTBAND_JOIN, CASING -> "no second row: it would stretch less than the join";
+            case POCKET_OPENING -> "a short row across each end of the opening";
+            default -> "";
+        };
         String close = needed > Judge.EASY_SHARE * stands
                 ? "sew a test seam, pull it as hard as you can, and shorten the stitch or loosen the needle thread until"
                         + " nothing snaps"

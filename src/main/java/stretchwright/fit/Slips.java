@@ -130,8 +130,7 @@ final class Slips {
 
     private static boolean turnsStop(Map<String, Severity> before, Map<String, Severity> after) {
         return before.containsValue(STOP) != after.containsValue(STOP)
-                || after.entrySet().stream()
-                        .anyMatch(e -> e.getValue() == STOP && before.get(e.getKey()) != STOP);
+                || after.entrySet().stream().anyMatch(e -> e.getValue() == STOP && before.get(e.getKey()) != STOP);
     }
 
     private static boolean appears(Map<String, Severity> before, Map<String, Severity> after) {

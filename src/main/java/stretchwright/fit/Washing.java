@@ -62,8 +62,8 @@ final class Washing {
                     CAUTION,
                     "shrinkage",
                     text(
-                            "The cloth shrinks %.0f %% across and %.0f %% along.",
-                            percent(fabric.shrinkageAcross()), percent(fabric.shrinkageAlong()))
+                                    "The cloth shrinks %.0f %% across and %.0f %% along.",
+                                    percent(fabric.shrinkageAcross()), percent(fabric.shrinkageAlong()))
                             + lost(lengths),
                     "Wash and dry it as the garment will be, before cutting."));
         }
@@ -83,8 +83,8 @@ final class Washing {
             lengths.stream()
                     .filter(l -> l.direction().equals(direction) && l.cut() - l.washed() > TOLD)
                     .max(Comparator.comparingDouble(l -> l.cut() - l.washed()))
-                    .ifPresent(l -> words.add(text(
-                            "the %s comes out %.0f mm and not %.0f mm", l.what(), l.washed(), l.cut())));
+                    .ifPresent(l ->
+                            words.add(text("the %s comes out %.0f mm and not %.0f mm", l.what(), l.washed(), l.cut())));
         }
         return words.isEmpty() ? "" : " Unwashed, " + String.join(", and ", words) + ".";
     }
