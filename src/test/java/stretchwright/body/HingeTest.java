@@ -18,8 +18,7 @@ class HingeTest {
     @Test
     void aRightAngleAtTheKneeIsALittleMoreThanPublished() {
         assertThat(Hinge.extra(365, 90)).isCloseTo(91.25, within(1e-9));
-        double lunge =
-                row("lunge", SkinExtension.Region.KNEE).along().orElseThrow();
+        double lunge = row("lunge", SkinExtension.Region.KNEE).along().orElseThrow();
         assertThat(lunge).isCloseTo(0.456, within(0.0005)).isBetween(0.43, 0.43 * 1.1);
     }
 

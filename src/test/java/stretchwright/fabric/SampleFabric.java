@@ -22,8 +22,8 @@ public final class SampleFabric {
                 soft.weight(),
                 soft.stretchAcross(),
                 soft.stretchAlong(),
-                LoadCurve.through(java.util.List.of(
-                        new LoadCurve.Reading(0.20, 200), new LoadCurve.Reading(0.40, 450))),
+                LoadCurve.through(
+                        java.util.List.of(new LoadCurve.Reading(0.20, 200), new LoadCurve.Reading(0.40, 450))),
                 soft.loadAlong(),
                 soft.recovery(),
                 soft.shrinkageAcross(),

@@ -71,7 +71,9 @@ class FitPropertiesTest {
             }
             drafted++;
             FitReport fit = one.get().judged(one.get().fabric());
-            assertThat(numbers(fit).filter(v -> !Double.isFinite(v))).as("body " + seed).isEmpty();
+            assertThat(numbers(fit).filter(v -> !Double.isFinite(v)))
+                    .as("body " + seed)
+                    .isEmpty();
             assertThat(fit.seams())
                     .as("body " + seed)
                     .hasSameSizeAs(one.get().pattern().seams())
@@ -84,12 +86,12 @@ class FitPropertiesTest {
 
     private static DoubleStream numbers(FitReport fit) {
         return DoubleStream.concat(
-                        fit.seams().stream().flatMapToDouble(s -> DoubleStream.of(s.standing(), s.needed(), s.stands())),
-                        DoubleStream.concat(
-                                fit.covers().stream()
-                                        .flatMapToDouble(c -> DoubleStream.of(
-                                                c.areal(), c.weight().orElseThrow())),
-                                fit.lengths().stream().flatMapToDouble(l -> DoubleStream.of(l.cut(), l.washed()))));
+                fit.seams().stream().flatMapToDouble(s -> DoubleStream.of(s.standing(), s.needed(), s.stands())),
+                DoubleStream.concat(
+                        fit.covers().stream()
+                                .flatMapToDouble(c ->
+                                        DoubleStream.of(c.areal(), c.weight().orElseThrow())),
+                        fit.lengths().stream().flatMapToDouble(l -> DoubleStream.of(l.cut(), l.washed()))));
     }
 
     /** The same garment in cloth that stretches less, in either or both directions: nothing that was said becomes milder. */
@@ -131,8 +133,7 @@ class FitPropertiesTest {
             drafted(seed).ifPresent(c -> {
                 FitReport fit = FitCheck.of(c.pattern(), c.body(), c.fabric(), Optional.empty(), c.style(), OVERLOCK);
                 assertThat(fit.slips()).hasSize(2 * Slips.DECIDING.size());
-                assertThat(fit.verdicts().stream()
-                                .filter(v -> v.about().equals(Slips.ABOUT)))
+                assertThat(fit.verdicts().stream().filter(v -> v.about().equals(Slips.ABOUT)))
                         .hasSizeLessThanOrEqualTo(1);
             });
         }

@@ -48,13 +48,12 @@ class PressureClassesTest {
     @ParameterizedTest
     @CsvSource({"0.4, NEGLIGIBLE", "1.3, NOTE", "2.0, CAUTION", "3.3, STOP"})
     void limitsOfComfort(double kPa, String limit) {
-        double mmHg =
-                switch (limit) {
-                    case "NEGLIGIBLE" -> Comfort.NEGLIGIBLE;
-                    case "NOTE" -> Comfort.NOTE;
-                    case "CAUTION" -> Comfort.CAUTION;
-                    default -> Comfort.STOP;
-                };
+        double mmHg = switch (limit) {
+            case "NEGLIGIBLE" -> Comfort.NEGLIGIBLE;
+            case "NOTE" -> Comfort.NOTE;
+            case "CAUTION" -> Comfort.CAUTION;
+            default -> Comfort.STOP;
+        };
         assertThat(Laplace.fromMmHg(mmHg)).isCloseTo(kPa, within(0.05));
     }
 
