@@ -61,9 +61,9 @@ final class LevelJudge {
         return Optional.empty();
     }
 
-    /** " (knee girth, measured)": empty where the girth is the boot's or lies between two measures. */
+    /** " By the knee girth, measured.": empty where the girth is the boot's or lies between two measures. */
     private static String known(Level.Name level, Body body) {
-        return measure(level).map(m -> " (" + Judge.known(body, m) + ".)").orElse("");
+        return measure(level).map(m -> " By the " + Judge.known(body, m) + ".").orElse("");
     }
 
     static Optional<Measure> measure(Level.Name level) {

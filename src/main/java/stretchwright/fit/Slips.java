@@ -78,11 +78,11 @@ final class Slips {
 
     private static Verdict hangs(Severity severity, List<String> on) {
         List<String> named = on.subList(0, Math.min(NAMED, on.size()));
-        String rest = on.size() > NAMED ? text(", and %d more", on.size() - NAMED) : "";
+        String rest = on.size() > NAMED ? text("; and %d more", on.size() - NAMED) : "";
         return new Verdict(
                 severity,
                 ABOUT,
-                "The verdict hangs on " + String.join(", ", named) + rest + ".",
+                "The verdict hangs on " + String.join("; ", named) + rest + ".",
                 "Take these again before cutting: twice, and use the mean.");
     }
 

@@ -22,6 +22,8 @@ final class Washing {
     /** Less than this is not told, mm: within what sewing gives and takes (common practice, no source). */
     static final double TOLD = 5;
 
+    private static final String FIRST = "Wash and dry it as the garment will be, before cutting.";
+
     private Washing() {}
 
     /** What to cut for a finished length: 1000 at 5 % is 1052.6 (W20). */
@@ -65,7 +67,7 @@ final class Washing {
                                     "The cloth shrinks %.0f %% across and %.0f %% along.",
                                     percent(fabric.shrinkageAcross()), percent(fabric.shrinkageAlong()))
                             + lost(lengths),
-                    "Wash and dry it as the garment will be, before cutting."));
+                    FIRST));
         }
         return lost(lengths).isEmpty()
                 ? List.of()
@@ -73,7 +75,18 @@ final class Washing {
                         NOTE,
                         "shrinkage",
                         "Cut from cloth that was not washed," + lost(lengths).replaceFirst(" Unwashed,", ""),
-                        "Wash and dry it as the garment will be, before cutting."));
+                        FIRST + longer(lengths, fabric)));
+    }
+
+    /** What else could be done for the leg's length. */
+    private static String longer(List<LengthFit> lengths, Fabric fabric) {
+        return lengths.stream()
+                .filter(l -> l.direction().equals("along") && l.cut() - l.washed() > TOLD)
+                .max(Comparator.comparingDouble(LengthFit::cut))
+                .map(l -> text(
+                        " Where that cannot be, cut the %s %.0f mm for %.0f mm.",
+                        l.what(), toCut(l.cut(), fabric.shrinkageAlong()), l.cut()))
+                .orElse("");
     }
 
     /** The length and the width that lose most. */

@@ -74,8 +74,7 @@ class FitCheckTest {
     @Test
     void clothThatHardlyStretchesStopsAtTheBandAndTheKnee() {
         FitReport report = check(SampleFabric.with(1470, 0.08, 0.05, true), OVERLOCK);
-        assertThat(about(report, FitReport.Severity.STOP))
-                .contains("waistband over hips", "sit spin, knee across");
+        assertThat(about(report, FitReport.Severity.STOP)).contains("waistband over hips", "sit spin, knee across");
         // the leg is drafted wide enough for the calf to pass, though only just
         assertThat(about(report, FitReport.Severity.CAUTION)).contains("leg over calf");
         assertThat(report.stops()).isTrue();
