@@ -41,6 +41,8 @@ final class Slips {
             Measure.KNEE_HEIGHT,
             Measure.TOTAL_CROTCH_LENGTH);
 
+    private static final List<String> OPENINGS = List.of(Openings.BAND, Openings.HEM, Openings.LEG);
+
     private Slips() {}
 
     static FitReport added(Worn worn, FitReport base) {
@@ -133,7 +135,8 @@ final class Slips {
                 || after.entrySet().stream().anyMatch(e -> e.getValue() == STOP && before.get(e.getKey()) != STOP);
     }
 
+    /** An opening that is only just passable is no news: its reserve is kept for such a slip, and drafts use it up. */
     private static boolean appears(Map<String, Severity> before, Map<String, Severity> after) {
-        return after.keySet().stream().anyMatch(about -> !before.containsKey(about));
+        return after.keySet().stream().anyMatch(about -> !before.containsKey(about) && !OPENINGS.contains(about));
     }
 }

@@ -185,6 +185,16 @@ class FitNumbersTest {
                 .isEmpty();
     }
 
+    /** Drafts use an opening's reserve up: a heel of 5 mm more shows in the row, and is no verdict. */
+    @Test
+    void theReserveOfAnOpeningIsKeptForSlips() {
+        FitReport report = check(SampleFabric.heavyKnit());
+        assertThat(report.slips())
+                .anyMatch(
+                        s -> s.measure().equals("heel girth") && s.changes().equals("hem over heel becomes a caution"));
+        assertThat(about(report, Slips.ABOUT)).noneMatch(v -> v.message().contains("heel girth"));
+    }
+
     @Test
     void verdictsSayWhatWasEstimated() {
         Body guessed = estimated(BODY, Measure.HIP_GIRTH);
