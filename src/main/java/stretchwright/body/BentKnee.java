@@ -15,8 +15,13 @@ public final class BentKnee {
 
     private BentKnee() {}
 
+    /** Length of front that lengthens, mm: 200 on a knee of 365. */
+    public static double zone(Body body) {
+        return FRONT * body.mm(Measure.KNEE_GIRTH);
+    }
+
     /** mm more over the front of the leg than standing. */
     public static double extra(Body body) {
-        return EXTENSION * FRONT * body.mm(Measure.KNEE_GIRTH);
+        return EXTENSION * zone(body);
     }
 }

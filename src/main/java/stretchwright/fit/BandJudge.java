@@ -90,7 +90,7 @@ final class BandJudge {
                         Math.abs(off),
                         off > 0 ? "above" : "below",
                         body.mm(Measure.TOTAL_CROTCH_LENGTH),
-                        measured ? "" : " (estimated)",
+                        measured ? " (measured)" : " (estimated)",
                         off > 0 ? "long" : "short"),
                 measured
                         ? "Measure it again with the tape snug, and both heights; if all hold, baste the rise and try on first."
@@ -141,9 +141,12 @@ final class BandJudge {
             add(
                     NOTE,
                     text(
-                            "No dart is drawn: with a waist of %.0f mm and a hip of %.0f mm the band takes in the little that is"
-                                    + " left.",
-                            body.mm(Measure.WAIST_GIRTH), body.mm(Measure.HIP_GIRTH)),
+                            "No dart is drawn: with a waist of %.0f mm (%s) and a hip of %.0f mm (%s) the band takes in the"
+                                    + " little that is left.",
+                            body.mm(Measure.WAIST_GIRTH),
+                            Judge.known(body, Measure.WAIST_GIRTH),
+                            body.mm(Measure.HIP_GIRTH),
+                            Judge.known(body, Measure.HIP_GIRTH)),
                     "Write back: plain.");
         }
     }

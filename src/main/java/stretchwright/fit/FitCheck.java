@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import stretchwright.body.Body;
-import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Machine;
@@ -22,44 +21,69 @@ import stretchwright.pattern.Style;
 public final class FitCheck {
     private FitCheck() {}
 
-    /** One leg of the pattern on that leg of the body; where the legs are alike there is one view for both. */
-    private record View(Pattern pattern, Body body) {}
-
+    /** All of it, with what a slip of the tape would do. */
     public static FitReport of(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
-        Optional<Boot> boot = laced.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
+        Worn worn = new Worn(pattern, body, fabric, laced, style, machines);
+        return Slips.added(worn, judged(worn));
+    }
+
+    /** The same without slips, for those who judge many patterns: a twenty-fifth of the work. */
+    public static FitReport withoutSlips(
+            Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
+        return judged(new Worn(pattern, body, fabric, laced, style, machines));
+    }
+
+    static FitReport judged(Worn worn) {
         Set<FitReport.LevelFit> levels = new LinkedHashSet<>();
         List<FitReport.Opening> openings = new ArrayList<>();
         List<FitReport.Pose> poses = new ArrayList<>();
         Set<FitReport.Verdict> verdicts = new LinkedHashSet<>();
-        for (View view : views(pattern, body)) {
-            List<FitReport.LevelFit> here = Levels.of(view.pattern, view.body, fabric, boot, style);
+        for (Worn leg : worn.legs()) {
+            List<FitReport.LevelFit> here = Levels.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style());
             levels.addAll(here);
-            verdicts.addAll(
-                    Judge.levels(here, fabric, boot.isPresent() && style.lower().outsideBoot()));
-            openings.addAll(Openings.of(view.pattern, view.body, fabric, boot, style, machines));
-            poses.addAll(Poses.of(here, fabric));
+            verdicts.addAll(LevelJudge.of(here, leg));
+            openings.addAll(
+                    Openings.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style(), leg.machines()));
+            poses.addAll(Poses.of(here, leg.fabric()));
         }
-        List<FitReport.Opening> tightest = most(openings, FitReport.Opening::opening, FitReport.Opening::needed);
-        List<FitReport.Pose> hardest = most(poses, p -> p.pose() + p.region() + p.direction(), FitReport.Pose::needed);
-        verdicts.addAll(Judge.openings(tightest, fabric, LowerJudge.orElse(boot, pattern, tightest)));
-        verdicts.addAll(Judge.poses(hardest));
-        verdicts.addAll(GarmentJudge.of(pattern, body, fabric, style, hardest));
-        verdicts.addAll(LowerJudge.of(pattern, body, boot, style));
-        verdicts.addAll(LengthJudge.of(pattern, body, fabric, boot, style));
-        List<FitReport.Verdict> sorted = new ArrayList<>(verdicts);
-        sorted.sort(Comparator.comparing(FitReport.Verdict::severity));
-        return new FitReport(List.copyOf(levels), tightest, hardest, sorted);
+        Fabric fabric = worn.fabric();
+        FitReport numbers = new FitReport(
+                List.copyOf(levels),
+                most(openings, FitReport.Opening::opening, FitReport.Opening::needed),
+                most(poses, p -> p.pose() + p.region() + p.direction(), FitReport.Pose::needed),
+                List.of());
+        List<FitReport.SeamFit> seams = Seams.of(worn, numbers);
+        List<FitReport.Cover> covers = Covers.of(numbers.poses(), fabric);
+        List<FitReport.LengthFit> lengths = Washing.of(worn);
+        verdicts.addAll(PressureJudge.circulation(numbers.levels(), worn));
+        verdicts.addAll(OpeningJudge.of(numbers.openings(), worn));
+        verdicts.addAll(PoseJudge.of(numbers.poses(), worn.body()));
+        verdicts.addAll(SeamJudge.of(seams));
+        verdicts.addAll(Covers.judged(covers));
+        verdicts.addAll(BandHoldJudge.of(worn, numbers, seams));
+        verdicts.addAll(RecoveryJudge.of(worn, numbers.poses()));
+        verdicts.addAll(Washing.judged(lengths, worn));
+        verdicts.addAll(GarmentJudge.of(worn.pattern(), worn.body(), fabric, worn.style()));
+        verdicts.addAll(LowerJudge.of(worn.pattern(), worn.body(), worn.boot(), worn.style()));
+        verdicts.addAll(LengthJudge.of(worn.pattern(), worn.body(), fabric, worn.boot(), worn.style()));
+        return new FitReport(
+                numbers.levels(),
+                numbers.openings(),
+                numbers.poses(),
+                seams,
+                covers,
+                lengths,
+                List.of(),
+                List.of(),
+                sorted(verdicts));
     }
 
-    private static List<View> views(Pattern pattern, Body body) {
-        if (!pattern.legsDiffer()) {
-            return List.of(new View(pattern, body));
-        }
-        List<View> out = new ArrayList<>();
-        for (Side side : Side.values()) {
-            out.add(new View(pattern.onlyLeg(side.word()), body.leg(side)));
-        }
+    /** Most severe first; else in the order in which they were found. */
+    static List<FitReport.Verdict> sorted(Iterable<FitReport.Verdict> verdicts) {
+        List<FitReport.Verdict> out = new ArrayList<>();
+        verdicts.forEach(out::add);
+        out.sort(Comparator.comparing(FitReport.Verdict::severity));
         return out;
     }
 

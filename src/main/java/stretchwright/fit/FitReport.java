@@ -41,6 +41,11 @@ public record FitReport(
         this(levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), verdicts);
     }
 
+    /** The same with what a slip of the tape would do, and the verdicts that then stand. */
+    public FitReport with(List<Slip> other, List<Verdict> said) {
+        return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, said);
+    }
+
     /** The same numbers with other verdicts. */
     public FitReport with(List<Verdict> other) {
         return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, other);
@@ -94,6 +99,7 @@ public record FitReport(
      * @param direction "across" or "along"
      * @param needed where the cloth slides freely over the skin, the lower bound; it decides
      * @param neededIfStuck where the cloth sticks to the skin, the upper bound
+     * @param derived whether the skin's growth is derived here and not published: never more than a caution
      */
     public record Pose(
             String pose,
@@ -102,7 +108,20 @@ public record FitReport(
             double needed,
             double neededIfStuck,
             double available,
-            boolean passes) {}
+            boolean passes,
+            boolean derived) {
+        /** By a published figure. */
+        public Pose(
+                String pose,
+                String region,
+                String direction,
+                double needed,
+                double neededIfStuck,
+                double available,
+                boolean passes) {
+            this(pose, region, direction, needed, neededIfStuck, available, passes, false);
+        }
+    }
 
     /**
      * A seam in the worst pose against what its stitch stands.
@@ -127,7 +146,7 @@ public record FitReport(
             String reinforcement) {}
 
     /**
-     * How the cloth grows in area at a region, in the pose that asks most.
+     * How the cloth grows in area at a region in a pose.
      *
      * @param areal (1 + across)(1 + along) - 1
      * @param weight of the stretched cloth, g/m2; empty where the cloth's is not known

@@ -2,7 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.percent;
 import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
@@ -11,37 +10,18 @@ import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
-import stretchwright.fabric.Strain;
-import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
-/** What concerns the garment as a whole: band, recovery, show-through, shrinkage, the usual cautions. */
+/** What concerns the garment as a whole: band, parts, what was estimated, the usual cautions. */
 final class GarmentJudge {
-    /** Trade-values section 1.2: good from 90 %, reject for leggings below 85 %. */
-    static final double GOOD_RECOVERY = 0.90;
-
-    /** Trade-values section 1.3: ask above 5 %. */
-    static final double MUCH_SHRINKAGE = 0.05;
-
     private GarmentJudge() {}
 
-    static List<Verdict> of(Pattern pattern, Body body, Fabric fabric, Style style, List<Pose> poses) {
+    static List<Verdict> of(Pattern pattern, Body body, Fabric fabric, Style style) {
         List<Verdict> out = new ArrayList<>();
         out.addAll(BandJudge.of(pattern, body, style));
         out.addAll(PartsJudge.of(pattern, style));
-        recovery(fabric, out);
-        showThrough(fabric, poses, out);
-        if (Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong()) > MUCH_SHRINKAGE) {
-            out.add(new Verdict(
-                    CAUTION,
-                    "shrinkage",
-                    text(
-                            "The cloth shrinks %.0f %% across and %.0f %% along.",
-                            percent(fabric.shrinkageAcross()), percent(fabric.shrinkageAlong())),
-                    "Wash and dry it as the garment will be, before cutting."));
-        }
         estimates(body, out);
         if (body.seated()) {
             out.add(
@@ -59,47 +39,6 @@ final class GarmentJudge {
                     "Local rules on cords in children's clothing come first."));
         }
         return out;
-    }
-
-    private static void recovery(Fabric fabric, List<Verdict> out) {
-        double recovery = fabric.recovery().orElse(1);
-        if (recovery < GOOD_RECOVERY) {
-            out.add(new Verdict(
-                    CAUTION,
-                    "recovery",
-                    text(
-                            "The cloth comes back by only %.0f %%: knees will bag and the band will slip.",
-                            percent(recovery)),
-                    text("Choose cloth that recovers %.0f %% or more.", percent(GOOD_RECOVERY))));
-        }
-    }
-
-    /** Areal stretch (1 + across)(1 + along) - 1 at its largest, in the sliding bound, against the show-through card. */
-    private static void showThrough(Fabric fabric, List<Pose> poses, List<Verdict> out) {
-        if (fabric.showsThroughAt().isEmpty()) {
-            return;
-        }
-        double limit = fabric.showsThroughAt().getAsDouble();
-        for (Pose across : poses) {
-            for (Pose along : poses) {
-                if (across.direction().equals("across")
-                        && along.direction().equals("along")
-                        && across.pose().equals(along.pose())
-                        && across.region().equals(along.region())) {
-                    double areal = Strain.then(across.needed(), along.needed());
-                    if (areal >= limit) {
-                        out.add(new Verdict(
-                                CAUTION,
-                                "show-through",
-                                text(
-                                        "%s: at the %s the cloth grows by %.0f %% in area; it showed through at %.0f %%.",
-                                        across.pose(), across.region(), percent(areal), percent(limit)),
-                                "Choose denser cloth, or line this place."));
-                        return;
-                    }
-                }
-            }
-        }
     }
 
     private static void estimates(Body body, List<Verdict> out) {

@@ -12,7 +12,7 @@ import stretchwright.pattern.Level;
  *
  * <p>Skin extensions: {@link SkinExtension}. Where the cloth slides it spreads what
  * is asked along the leg: about half of it (mechanics method section 5: 20.7 % against 38.5 % at the knee); across it
- * cannot slide. Lunge and high leg have no figures in the sources at hand and are not judged yet.
+ * cannot slide. Lunge and high leg are derived here along the leg, and left out across.
  */
 final class Poses {
     /** Share of the lengthwise extension that is left where the cloth slides freely: (20.7 - 1.7) / (38.5 - 1.7). */
@@ -27,14 +27,16 @@ final class Poses {
                     .filter(l -> l.level() == level(e.region()))
                     .findFirst()
                     .ifPresent(l -> {
-                        out.add(pose(e, "across", l.across(), e.across(), e.across(), fabric.stretchAcross()));
-                        out.add(pose(e, "along", l.along(), SLIDING * e.along(), e.along(), fabric.stretchAlong()));
+                        e.across().ifPresent(a -> out.add(pose(e, "across", l.across(), a, a, fabric.stretchAcross())));
+                        e.along()
+                                .ifPresent(a ->
+                                        out.add(pose(e, "along", l.along(), SLIDING * a, a, fabric.stretchAlong())));
                     });
         }
         return out;
     }
 
-    private static Level.Name level(SkinExtension.Region region) {
+    static Level.Name level(SkinExtension.Region region) {
         return region == SkinExtension.Region.SEAT ? Level.Name.HIP : Level.Name.KNEE;
     }
 
@@ -48,6 +50,7 @@ final class Poses {
                 needed,
                 Strain.then(standing, stuck),
                 available,
-                needed <= available);
+                needed <= available,
+                e.basis() == SkinExtension.Basis.DERIVED);
     }
 }

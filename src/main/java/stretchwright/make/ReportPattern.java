@@ -34,6 +34,7 @@ final class ReportPattern {
                     .put("height", Numbers.mm(level.height()))
                     .put("width", Numbers.mm(level.width()));
         }
+        ReportHolds.holds(out.putArray("holds"), pattern);
         ArrayNode notions = out.putArray("notions");
         for (Notion n : pattern.notions()) {
             notions.addObject()

@@ -51,15 +51,22 @@ final class ReportResults {
                     .put("needed", Numbers.share(p.needed()))
                     .put("neededIfStuck", Numbers.share(p.neededIfStuck()))
                     .put("available", Numbers.share(p.available()))
-                    .put("passes", p.passes());
+                    .put("passes", p.passes())
+                    .put("derived", p.derived());
         }
+        ReportFit.seams(out.putArray("seams"), fit);
+        ReportFit.covers(out.putArray("covers"), fit);
+        ReportFit.lengths(out.putArray("lengths"), fit);
+        ReportFit.slips(out.putArray("slips"), fit);
+        ReportFit.course(out.putArray("course"), fit);
         ArrayNode verdicts = out.putArray("verdicts");
         for (FitReport.Verdict v : fit.verdicts()) {
-            verdicts.addObject()
-                    .put("severity", v.severity().word())
+            ObjectNode verdict = verdicts.addObject();
+            verdict.put("severity", v.severity().word())
                     .put("about", v.about())
                     .put("message", v.message())
                     .put("remedy", v.remedy());
+            ReportFit.tried(verdict.putArray("tried"), v);
         }
     }
 

@@ -12,6 +12,28 @@ public final class SampleFabric {
         return with(1470, 0.60, 0.45, true);
     }
 
+    /** 60 % across and 45 % along, and hard to stretch: 10 N on 50 mm at 20 %. */
+    public static Fabric stiff() {
+        Fabric soft = heavyKnit();
+        return new Fabric(
+                "stiff sample knit",
+                soft.usableWidth(),
+                soft.onHand(),
+                soft.weight(),
+                soft.stretchAcross(),
+                soft.stretchAlong(),
+                LoadCurve.through(
+                        java.util.List.of(new LoadCurve.Reading(0.20, 200), new LoadCurve.Reading(0.40, 450))),
+                soft.loadAlong(),
+                soft.recovery(),
+                soft.shrinkageAcross(),
+                soft.shrinkageAlong(),
+                soft.oneWay(),
+                soft.repeatAlong(),
+                soft.showsThroughAt(),
+                soft.price());
+    }
+
     public static Fabric with(double usableWidth, double across, double along, boolean oneWay) {
         return new Fabric(
                 "sample knit",

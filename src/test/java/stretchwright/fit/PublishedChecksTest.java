@@ -10,7 +10,7 @@ import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Strain;
 import stretchwright.ground.RandomStream;
 
-/** Worked checks W1 to W8 of the project's trade values; each names the publication behind it. */
+/** Worked checks of the project's trade values; each names the publication behind it. */
 class PublishedChecksTest {
 
     /** W1: fold test of Utah State University Extension, Considerations for Knit Fabrics: each inch gained on 4 is 25 %. */
@@ -83,6 +83,30 @@ class PublishedChecksTest {
     @CsvSource({"18, 2.400, 2.4", "21, 2.800, 2.8", "32, 4.266, 4.3", "49, 6.533, 6.5"})
     void w8CompressionClasses(double mmHg, double kPa, double printed) {
         assertThat(Laplace.fromMmHg(mmHg)).isCloseTo(kPa, within(0.0005)).isCloseTo(printed, within(0.05));
+    }
+
+    /** W13: straight lockstitch, 2.5 of thread per length in two threads, thread that stretches 18 %: 47.5 %, derived by hand. */
+    @Test
+    void w13CeilingOfALockstitch() {
+        assertThat(Seams.ceiling(2.5, 2, 0.18)).isCloseTo(0.475, within(1e-12));
+        assertThat(stretchwright.pattern.Stitch.LOCKSTITCH.extensibility()).isLessThan(0.475);
+    }
+
+    /** W15: 250 g/m2, 30 % across, 10 % along: L 1.43, 174.8 g/m2, light 1 % at rest 3.99 %; derived by hand. */
+    @Test
+    void w15ThinnedCloth() {
+        double areal = Strain.then(0.30, 0.10);
+        assertThat(1 + areal).isCloseTo(1.43, within(1e-12));
+        assertThat(Covers.thinned(250, areal)).isCloseTo(174.8, within(0.05));
+        assertThat(Covers.through(0.01, areal)).isCloseTo(0.0399, within(0.00005));
+    }
+
+    /** W20: 1000 mm finished at 5 and 3 % are 1052.6 and 1030.9 mm to cut, derived by hand. */
+    @ParameterizedTest
+    @CsvSource({"0.05, 1052.6", "0.03, 1030.9"})
+    void w20WhatToCutForAFinishedLength(double shrinkage, double cut) {
+        assertThat(Washing.toCut(1000, shrinkage)).isCloseTo(cut, within(0.05));
+        assertThat(Washing.washed(Washing.toCut(1000, shrinkage), shrinkage)).isCloseTo(1000, within(1e-9));
     }
 
     @Test

@@ -1,0 +1,85 @@
+package stretchwright.fit;
+
+import static stretchwright.fit.FitReport.Severity.CAUTION;
+import static stretchwright.fit.FitReport.Severity.STOP;
+import static stretchwright.fit.Judge.percent;
+import static stretchwright.fit.Judge.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.fabric.Fabric;
+import stretchwright.fit.FitReport.LevelFit;
+import stretchwright.fit.FitReport.Verdict;
+import stretchwright.pattern.Level;
+
+/** What the numbers of each level mean, standing. */
+final class LevelJudge {
+    /** Standing, at most half of the stretch may be used (docs/maths/fit.md, Limits; common practice, no source). */
+    static final double STANDING_SHARE = 0.5;
+
+    private LevelJudge() {}
+
+    static List<Verdict> of(List<LevelFit> levels, Worn worn) {
+        List<Verdict> out = new ArrayList<>();
+        for (LevelFit l : levels) {
+            strain(l, worn).ifPresent(out::add);
+            if (onSkin(l, worn.hemOnBoot())) {
+                PressureJudge.of(l, known(l.level(), worn.body())).ifPresent(out::add);
+            }
+        }
+        PressureJudge.rising(levels, worn.body()).ifPresent(out::add);
+        return out;
+    }
+
+    /** Half of it is the rule; beyond all of it the cloth is not there. */
+    private static Optional<Verdict> strain(LevelFit l, Worn worn) {
+        Fabric fabric = worn.fabric();
+        String known = known(l.level(), worn.body());
+        if (l.across() > fabric.stretchAcross()) {
+            return Optional.of(new Verdict(
+                    STOP,
+                    l.place(),
+                    text(
+                                    "At the %s the cloth would have to stretch %.0f %% standing; it has %.0f %%.",
+                                    l.place(), percent(l.across()), percent(fabric.stretchAcross()))
+                            + known,
+                    text("Choose a lighter hold, or cloth of %.0f %% or more across.", percent(l.across()) * 2)));
+        }
+        if (l.across() > STANDING_SHARE * fabric.stretchAcross()) {
+            return Optional.of(new Verdict(
+                    CAUTION,
+                    l.place(),
+                    text(
+                                    "At the %s the cloth uses %.0f %% standing, more than half of its %.0f %%: little is left for bending.",
+                                    l.place(), percent(l.across()), percent(fabric.stretchAcross()))
+                            + known,
+                    text("Cloth of %.0f %% or more across leaves enough.", Math.ceil(percent(l.across()) * 2))));
+        }
+        return Optional.empty();
+    }
+
+    /** " By the knee girth, measured.": empty where the girth is the boot's or lies between two measures. */
+    private static String known(Level.Name level, Body body) {
+        return measure(level).map(m -> " By the " + Judge.known(body, m) + ".").orElse("");
+    }
+
+    static Optional<Measure> measure(Level.Name level) {
+        return switch (level) {
+            case WAIST -> Optional.of(Measure.WAIST_GIRTH);
+            case HIP -> Optional.of(Measure.HIP_GIRTH);
+            case CROTCH -> Optional.of(Measure.THIGH_GIRTH);
+            case MID_THIGH -> Optional.of(Measure.MID_THIGH_GIRTH);
+            case KNEE -> Optional.of(Measure.KNEE_GIRTH);
+            case CALF -> Optional.of(Measure.CALF_GIRTH);
+            case ANKLE -> Optional.of(Measure.ANKLE_GIRTH);
+            case BOOT_TOP, HEM -> Optional.empty();
+        };
+    }
+
+    static boolean onSkin(LevelFit l, boolean hemOnBoot) {
+        return l.level() != Level.Name.BOOT_TOP && !(l.level() == Level.Name.HEM && hemOnBoot);
+    }
+}
