@@ -32,9 +32,11 @@ public final class FitCheck {
         List<FitReport.Opening> openings = new ArrayList<>();
         List<FitReport.Pose> poses = new ArrayList<>();
         Set<FitReport.Verdict> verdicts = new LinkedHashSet<>();
+        List<FitReport.CoursePoint> course = new ArrayList<>();
         for (View view : views(pattern, body)) {
             List<FitReport.LevelFit> here = Levels.of(view.pattern, view.body, fabric, boot, style);
             levels.addAll(here);
+            course.addAll(Course.of(here, view.pattern, view.body, fabric, boot, style));
             verdicts.addAll(
                     Judge.levels(here, fabric, boot.isPresent() && style.lower().outsideBoot()));
             openings.addAll(Openings.of(view.pattern, view.body, fabric, boot, style, machines));
@@ -49,7 +51,16 @@ public final class FitCheck {
         verdicts.addAll(LengthJudge.of(pattern, body, fabric, boot, style));
         List<FitReport.Verdict> sorted = new ArrayList<>(verdicts);
         sorted.sort(Comparator.comparing(FitReport.Verdict::severity));
-        return new FitReport(List.copyOf(levels), tightest, hardest, sorted);
+        return new FitReport(
+                List.copyOf(levels),
+                tightest,
+                hardest,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                course,
+                sorted);
     }
 
     private static List<View> views(Pattern pattern, Body body) {
