@@ -71,15 +71,9 @@ final class FitPdf {
                                 + v.remedy(),
                         2000)));
         for (FitReport.Tried t : v.tried()) {
-            all.add(text(6, "- " + tried(t)));
+            all.add(text(6, "- " + FitTables.tried(t)));
         }
         return all;
-    }
-
-    /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
-    static String tried(FitReport.Tried t) {
-        return (t.turns() ? "tried, and it helps: " : "tried, not enough: ") + t.change()
-                + (t.after().isEmpty() ? "" : ". Then: " + t.after());
     }
 
     private static Para text(double indent, String words) {

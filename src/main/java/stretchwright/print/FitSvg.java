@@ -17,10 +17,10 @@ import stretchwright.pattern.Level;
  */
 final class FitSvg {
     static final double WIDTH = 118;
-    static final double HEIGHT = 172;
+    static final double HEIGHT = 175;
     static final double TEXT = 4.1;
 
-    private static final double FOOT = 34;
+    private static final double FOOT = 37;
     private static final double HEAD = HEIGHT - 17;
     private static final double MIDDLE = 33;
     private static final double LEAST_GAP = 4.8;
@@ -91,22 +91,29 @@ final class FitSvg {
 
     private void draw() {
         levels();
-        frame(strain, "stretch, %", 3, 1);
-        frame(pressure, "mmHg", 3, 1);
+        frame(strain, "stretch, %");
+        frame(pressure, "mmHg");
         kilopascals();
         limits();
         List<String> legs = course.stream().map(CoursePoint::leg).distinct().toList();
         for (String leg : legs) {
-            List<CoursePoint> own =
-                    course.stream().filter(p -> p.leg().equals(leg)).toList();
+            List<CoursePoint> own = of(leg);
             outline(own);
-            curves(own, legs.size() > 1);
+            run(own, p -> strain.at(100 * p.across()));
+            run(own, p -> pressure.at(mmHg(p.pressure())));
+        }
+        if (legs.size() > 1) {
+            names(of("left"), of("right"));
         }
         wanted();
         legend(legs.size() > 1);
     }
 
-    private void frame(Axis x, String unit, int most, double scale) {
+    private List<CoursePoint> of(String leg) {
+        return course.stream().filter(p -> p.leg().equals(leg)).toList();
+    }
+
+    private void frame(Axis x, String unit) {
         canvas.line(
                 Ink.GRAIN,
                 List.of(
@@ -115,12 +122,12 @@ final class FitSvg {
                         new Point(x.end(), HEAD),
                         new Point(x.start(), HEAD)),
                 true);
-        double step = Axis.step(x.high() - x.low(), most);
+        double step = Axis.step(x.high() - x.low(), 3);
         for (double v = Math.ceil(x.low() / step) * step; v <= x.high() + 1e-9; v += step) {
             if (v > x.low() && v < x.high()) {
                 canvas.line(Ink.FAINT, new Point(x.at(v), FOOT), new Point(x.at(v), HEAD));
             }
-            canvas.text(Writing.middle(Ink.LABEL, x.at(v), FOOT - 5, TEXT, Amounts.number(v * scale, 1)));
+            canvas.text(Writing.middle(Ink.LABEL, x.at(v), FOOT - 5, TEXT, Amounts.number(v, 1)));
         }
         canvas.text(Writing.middle(Ink.LABEL, (x.start() + x.end()) / 2, FOOT - 10, TEXT, unit));
     }
@@ -189,18 +196,24 @@ final class FitSvg {
         canvas.line(Ink.CLOTH, left, false);
     }
 
-    private void curves(List<CoursePoint> own, boolean two) {
-        run(own, p -> strain.at(100 * p.across()), Ink.CUT);
-        run(own, p -> pressure.at(mmHg(p.pressure())), Ink.CUT);
-        if (two) {
-            CoursePoint knee = own.get(own.size() / 2);
-            canvas.text(Writing.middle(
-                    Ink.LABEL,
-                    strain.at(100 * knee.across()),
-                    height.at(knee.height()),
-                    TEXT,
-                    knee.leg().substring(0, 1).toUpperCase(java.util.Locale.ROOT)));
+    /** Where the legs differ most: which curve is whose. */
+    private void names(List<CoursePoint> left, List<CoursePoint> right) {
+        int most = 0;
+        double far = 0;
+        for (int i = 0; i < Math.min(left.size(), right.size()); i++) {
+            double off = Math.abs(left.get(i).across() - right.get(i).across());
+            most = off > far ? i : most;
+            far = Math.max(far, off);
         }
+        CoursePoint l = left.get(most);
+        CoursePoint r = right.get(most);
+        name("L", l, l.across() < r.across());
+        name("R", r, l.across() >= r.across());
+    }
+
+    private void name(String letter, CoursePoint p, boolean before) {
+        double x = strain.at(100 * p.across()) + (before ? -2.5 : 2.5);
+        canvas.text(Writing.middle(Ink.LABEL, x, height.at(p.height()) - 1.4, TEXT, letter));
     }
 
     private interface Across {
@@ -208,16 +221,16 @@ final class FitSvg {
     }
 
     /** Solid where read, dashed where assumed, dotted beyond the readings and over the crotch, where no ring lies. */
-    private void run(List<CoursePoint> own, Across x, Ink solid) {
+    private void run(List<CoursePoint> own, Across x) {
         boolean assumed = job.fabric().loadAcross().isAssumed();
         double last = job.fabric().loadAcross().lastExtension();
         List<Point> line = new ArrayList<>();
-        Ink before = solid;
+        Ink before = Ink.CUT;
         for (int i = 1; i < own.size(); i++) {
             CoursePoint a = own.get(i - 1);
             CoursePoint b = own.get(i);
             boolean beyond = Math.max(a.across(), b.across()) > last;
-            Ink ink = i == 1 || beyond ? Ink.MARK : assumed ? Ink.SEW : solid;
+            Ink ink = i == 1 || beyond ? Ink.MARK : assumed ? Ink.SEW : Ink.CUT;
             if (i == 1 || ink != before) {
                 stroke(before, line);
                 line.clear();
@@ -265,10 +278,13 @@ final class FitSvg {
         } else if (two) {
             words.add("L, R: left and right leg.");
         }
-        double y = FOOT - 17;
+        if (strain.low() < 0) {
+            words.add("Below 0 %: looser than what it goes round.");
+        }
+        double y = FOOT - 16;
         for (String line : words) {
             canvas.text(Writing.at(Ink.LABEL, 2, y, TEXT, line));
-            y -= 5.6;
+            y -= 5.3;
         }
     }
 

@@ -95,6 +95,12 @@ public final class FitTables {
                 + " there; bound by: what kept the width from giving it.";
     }
 
+    /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
+    public static String tried(FitReport.Tried t) {
+        return (t.turns() ? "tried, and it helps: " : "tried, not enough: ") + t.change()
+                + (t.after().isEmpty() ? "" : ". Then: " + t.after());
+    }
+
     private static List<String> opening(FitReport.Opening o, Unit unit) {
         return List.of(
                 o.opening(),

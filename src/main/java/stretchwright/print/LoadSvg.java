@@ -2,6 +2,7 @@ package stretchwright.print;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fit.FitReport;
@@ -95,11 +96,10 @@ final class LoadSvg {
         curve(along, Ink.GRAIN);
         dots(across, true);
         dots(along, false);
-        job.fit().levels().stream()
-                .filter(l -> l.level() == Level.Name.KNEE || l.level() == Level.Name.CROTCH)
-                .filter(l -> !l.leg().equals("right"))
-                .forEach(l -> stands(l.level() == Level.Name.KNEE ? "knee" : "thigh", l.across()));
-        stands("deepest pose", deepest(job, "across"));
+        boolean alongAbove = along.tension(0.006 * extension.high()) > across.tension(0.006 * extension.high());
+        name("across", across, !alongAbove);
+        name("along", along, alongAbove);
+        marks();
         legend(across, along);
     }
 
@@ -172,17 +172,40 @@ final class LoadSvg {
         }
     }
 
-    private void stands(String name, double share) {
-        if (share > 0 && 100 * share <= extension.high()) {
-            Point top = at(job.fabric().loadAcross(), share);
-            canvas.line(Ink.JOIN, new Point(top.x(), FOOT), top);
-            canvas.text(new Writing(
-                    Ink.LABEL,
-                    new Point(top.x() + (name.equals("knee") ? -0.8 : 4), top.y() + 3),
-                    90,
-                    TEXT,
-                    Writing.Align.START,
-                    name));
+    private void name(String name, LoadCurve curve, boolean above) {
+        Point at = at(curve, (above ? 0.0056 : 0.0084) * extension.high());
+        canvas.text(
+                above
+                        ? new Writing(Ink.LABEL, at.plus(new Point(-2, 1)), 0, TEXT, Writing.Align.END, name)
+                        : Writing.at(Ink.LABEL, at.x() + 1.5, at.y() - 5, TEXT, name));
+    }
+
+    private record Stand(String name, double share) {}
+
+    /** Where knee and thigh stand and how far the deepest pose goes; names side by side where they would run together. */
+    private void marks() {
+        List<Stand> all = new ArrayList<>();
+        job.fit().levels().stream()
+                .filter(l -> l.level() == Level.Name.KNEE || l.level() == Level.Name.CROTCH)
+                .filter(l -> !l.leg().equals("right"))
+                .forEach(l -> all.add(new Stand(l.level() == Level.Name.KNEE ? "knee" : "thigh", l.across())));
+        all.add(new Stand("deepest pose", deepest(job, "across")));
+        all.removeIf(s -> !(s.share > 0 && 100 * s.share <= extension.high()));
+        all.sort(Comparator.comparingDouble(Stand::share));
+        double free = extension.start() + TEXT;
+        for (Stand s : all) {
+            Point foot = new Point(extension.at(100 * s.share), FOOT);
+            double x = Math.max(free, foot.x() - 0.8);
+            boolean low = s.share * 100 > extension.high() / 2;
+            double y = low
+                    ? FOOT + 2
+                    : Math.max(
+                                    at(job.fabric().loadAcross(), s.share).y(),
+                                    at(job.fabric().loadAlong(), s.share).y())
+                            + 6;
+            canvas.line(Ink.JOIN, foot, low ? at(job.fabric().loadAcross(), s.share) : new Point(foot.x(), y - 1));
+            canvas.text(new Writing(Ink.LABEL, new Point(x, y), 90, TEXT, Writing.Align.START, s.name));
+            free = x + 1.15 * TEXT;
         }
     }
 
