@@ -54,9 +54,6 @@ final class FitPdf {
         plots();
         for (FitTables.Table table : FitTables.of(job.fit(), job.pattern(), job.unit())) {
             table(table);
-            if (table.caption().startsWith("Levels")) {
-                block(List.of(new Para(CELL, 0, 1, FitTables.signs())));
-            }
         }
         heading("Take care");
         PlanWords.cautions().forEach(p -> block(List.of(new Para(TEXT, 0, 1, p.words()))));
@@ -114,6 +111,9 @@ final class FitPdf {
 
     private void table(FitTables.Table table) {
         block(List.of(new Para(TEXT + 0.5, 0, 4, table.caption())), 18);
+        if (table.caption().startsWith("Levels")) {
+            block(List.of(new Para(CELL, 0, 1, FitTables.signs())));
+        }
         double[] widths = widths(table);
         row(table.heads(), widths);
         page.line(Ink.LABEL, new Point(room.minX(), column.y() - 0.6), new Point(room.maxX(), column.y() - 0.6));

@@ -173,7 +173,7 @@ final class LoadSvg {
     }
 
     private void name(String name, LoadCurve curve, boolean above) {
-        Point at = at(curve, (above ? 0.0056 : 0.0084) * extension.high());
+        Point at = at(curve, (above ? 0.0056 : 0.0036) * extension.high());
         canvas.text(
                 above
                         ? new Writing(Ink.LABEL, at.plus(new Point(-2, 1)), 0, TEXT, Writing.Align.END, name)

@@ -18,6 +18,7 @@ import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -28,6 +29,12 @@ class CourseTest {
             Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(32)),
             Style.usual(Style.Leg.ANKLE),
             Style.usual(Style.Leg.CALF),
+            Style.usual(Style.Leg.ANKLE).with(Parts.PLAIN.with(Parts.SideSeam.SHAPED)),
+            Style.usual(Style.Leg.ANKLE).with(Parts.PLAIN.withPanel(60)),
+            Style.usual(Style.Leg.ANKLE)
+                    .with(Parts.PLAIN.with(Parts.SideSeam.SHAPED).withKneeShaping()),
+            Style.usual(Style.Leg.CALF).with(Parts.PLAIN.with(new Parts.Gusset(120, 60))),
+            Style.usual(Style.Leg.STIRRUP),
             Style.usual(Style.Leg.SHORT));
 
     /** At the levels the course says what the levels say, and it is finite all the way between them. */
@@ -43,7 +50,7 @@ class CourseTest {
                     continue;
                 }
                 drafted++;
-                check(seed + " " + style.leg(), pattern.get(), body, boot, style);
+                check(seed + " " + style.leg() + " " + style.parts() + " ", pattern.get(), body, boot, style);
             }
         }
         assertThat(drafted).isGreaterThan(60);
