@@ -157,9 +157,8 @@ final class Course {
     }
 
     private double girth(double height) {
-        double bootTop = boot.map(b -> bodyHeight(pattern.level(Level.Name.BOOT_TOP)
-                        .map(Level::height)
-                        .orElse(0.0)))
+        double bootTop = boot.map(b -> bodyHeight(
+                        pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(0.0)))
                 .orElse(-1.0);
         if (height <= bootTop + HAIR) {
             return boot.orElseThrow().girthBelowTop(bootTop - height);
@@ -182,9 +181,8 @@ final class Course {
             if (level.name().wholeBody() || cuff) {
                 continue;
             }
-            double here = bulge
-                    ? style.parts().bulge(level.name())
-                    : fits.get(i).along();
+            double here =
+                    bulge ? style.parts().bulge(level.name()) : fits.get(i).along();
             if (Double.isNaN(aboveAt) || y >= aboveAt) {
                 value = here;
                 aboveAt = level.height();

@@ -52,15 +52,7 @@ public final class FitCheck {
         List<FitReport.Verdict> sorted = new ArrayList<>(verdicts);
         sorted.sort(Comparator.comparing(FitReport.Verdict::severity));
         return new FitReport(
-                List.copyOf(levels),
-                tightest,
-                hardest,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                course,
-                sorted);
+                List.copyOf(levels), tightest, hardest, List.of(), List.of(), List.of(), List.of(), course, sorted);
     }
 
     private static List<View> views(Pattern pattern, Body body) {

@@ -47,9 +47,7 @@ final class FitPdf {
             block(List.of(text(0, "Nothing to say.")));
         }
         for (FitReport.Severity severity : FitReport.Severity.values()) {
-            job.fit().verdicts().stream()
-                    .filter(v -> v.severity() == severity)
-                    .forEach(v -> block(verdict(v)));
+            job.fit().verdicts().stream().filter(v -> v.severity() == severity).forEach(v -> block(verdict(v)));
         }
         plots();
         for (FitTables.Table table : FitTables.of(job.fit(), job.pattern(), job.unit())) {
@@ -87,8 +85,7 @@ final class FitPdf {
         double top = column.y() - 6;
         FitSvg.draw(job, new Shrunk(page, scale, room.minX(), top - FitSvg.HEIGHT * scale));
         LoadSvg.draw(
-                job,
-                new Shrunk(page, scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale));
+                job, new Shrunk(page, scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale));
         column = new Column(page, room.minX(), top - FitSvg.HEIGHT * scale, room.width());
     }
 
@@ -148,7 +145,8 @@ final class FitPdf {
     private static double height(List<String> cells, double[] widths) {
         int lines = 1;
         for (int i = 0; i < widths.length; i++) {
-            lines = Math.max(lines, Letters.wrapped(cells.get(i), CELL, widths[i] - GAP).size());
+            lines = Math.max(
+                    lines, Letters.wrapped(cells.get(i), CELL, widths[i] - GAP).size());
         }
         return lines * CELL * Letters.LEADING + 1;
     }

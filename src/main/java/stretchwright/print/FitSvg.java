@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Comfort;
 import stretchwright.fabric.Laplace;
-import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.CoursePoint;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
@@ -42,9 +41,9 @@ final class FitSvg {
         double most = course.stream().mapToDouble(CoursePoint::across).max().orElse(0) * 100;
         double least = course.stream().mapToDouble(CoursePoint::across).min().orElse(0) * 100;
         double step = Axis.step(Math.max(5, most) - Math.min(0, least), 3);
-        strain = new Axis(
-                least < 0 ? -Axis.upTo(-least, step) : 0, Axis.upTo(Math.max(5, most), step), 53, 78);
-        double press = course.stream().mapToDouble(p -> mmHg(p.pressure())).max().orElse(0);
+        strain = new Axis(least < 0 ? -Axis.upTo(-least, step) : 0, Axis.upTo(Math.max(5, most), step), 53, 78);
+        double press =
+                course.stream().mapToDouble(p -> mmHg(p.pressure())).max().orElse(0);
         double wanted = job.pattern().holds().stream()
                 .mapToDouble(h -> mmHg(h.wanted().orElse(0)))
                 .max()
@@ -182,11 +181,8 @@ final class FitSvg {
     private void outline(List<CoursePoint> own) {
         List<Point> right = new ArrayList<>();
         List<Point> left = new ArrayList<>();
-        double widest = own.stream()
-                .skip(1)
-                .mapToDouble(CoursePoint::girth)
-                .max()
-                .orElse(1);
+        double widest =
+                own.stream().skip(1).mapToDouble(CoursePoint::girth).max().orElse(1);
         for (CoursePoint p : own.subList(1, own.size())) {
             double half = 9 * p.girth() / widest;
             right.add(new Point(MIDDLE + half, height.at(p.height())));
@@ -256,8 +252,8 @@ final class FitSvg {
                     .findFirst();
             level.filter(l -> l.name() != Level.Name.WAIST).ifPresent(l -> {
                 double x = pressure.at(mmHg(h.wanted().getAsDouble()));
-                double y = height.at(
-                        l.height() / (1 - job.pattern().reductions().along()));
+                double y =
+                        height.at(l.height() / (1 - job.pattern().reductions().along()));
                 canvas.line(Ink.CUT, new Point(x - 1.6, y), new Point(x + 1.6, y));
                 canvas.line(Ink.CUT, new Point(x, y - 1.6), new Point(x, y + 1.6));
             });
@@ -287,5 +283,4 @@ final class FitSvg {
             y -= 5.3;
         }
     }
-
 }

@@ -71,7 +71,8 @@ public final class FitTables {
 
     private static List<String> level(FitReport.LevelFit l, Pattern pattern, Unit unit) {
         Optional<LevelHold> hold = pattern.holds().stream()
-                .filter(h -> h.level() == l.level() && (h.leg().isEmpty() || h.leg().equals(l.leg())))
+                .filter(h ->
+                        h.level() == l.level() && (h.leg().isEmpty() || h.leg().equals(l.leg())))
                 .findFirst();
         String sign = l.assumed() ? " ~" : l.beyondReadings() ? " >" : "";
         return List.of(
@@ -85,7 +86,9 @@ public final class FitTables {
                 hold.filter(h -> h.wanted().isPresent())
                         .map(h -> Amounts.number(Laplace.toMmHg(h.wanted().getAsDouble()), 1))
                         .orElse("-"),
-                hold.map(h -> h.bound() == LevelHold.Bound.NONE ? "-" : h.bound().words())
+                hold.map(h -> h.bound() == LevelHold.Bound.NONE
+                                ? "-"
+                                : h.bound().words())
                         .orElse("-"));
     }
 
@@ -97,7 +100,8 @@ public final class FitTables {
 
     /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
     public static String tried(FitReport.Tried t) {
-        return (t.turns() ? "tried, and it helps: " : "tried, not enough: ") + t.change()
+        return (t.turns() ? "tried, and it helps: " : "tried, not enough: ")
+                + t.change()
                 + (t.after().isEmpty() ? "" : ". Then: " + t.after());
     }
 

@@ -56,7 +56,8 @@ final class LoadSvg {
     }
 
     static String says(Job job) {
-        return "Load on a strip of 50 mm against stretch. " + curve("Across", job.fabric().loadAcross()) + " "
+        return "Load on a strip of 50 mm against stretch. "
+                + curve("Across", job.fabric().loadAcross()) + " "
                 + curve("Along", job.fabric().loadAlong()) + " Deepest pose: across "
                 + Amounts.percent(deepest(job, "across")) + ", along " + Amounts.percent(deepest(job, "along")) + ".";
     }
@@ -114,23 +115,24 @@ final class LoadSvg {
                 true);
         double step = Axis.step(extension.high(), 5);
         for (double v = 0; v <= extension.high() + 1e-9; v += step) {
-            canvas.text(
-                    Writing.middle(Ink.LABEL, extension.at(v), FOOT - 5, TEXT, Amounts.number(v, 1)));
+            canvas.text(Writing.middle(Ink.LABEL, extension.at(v), FOOT - 5, TEXT, Amounts.number(v, 1)));
         }
         double up = Axis.step(load.high(), 5);
         for (double v = 0; v <= load.high() + 1e-9; v += up) {
             double y = load.at(v);
             canvas.line(Ink.FAINT, new Point(extension.start(), y), new Point(extension.end(), y));
             canvas.text(new Writing(
-                    Ink.LABEL, new Point(extension.start() - 1, y - 1.4), 0, TEXT, Writing.Align.END, Amounts.number(v, 2)));
-            canvas.text(Writing.at(
                     Ink.LABEL,
-                    extension.end() + 1,
-                    y - 1.4,
+                    new Point(extension.start() - 1, y - 1.4),
+                    0,
                     TEXT,
-                    Amounts.number(v / LoadCurve.STRIP_WIDTH, 1)));
+                    Writing.Align.END,
+                    Amounts.number(v, 2)));
+            canvas.text(Writing.at(
+                    Ink.LABEL, extension.end() + 1, y - 1.4, TEXT, Amounts.number(v / LoadCurve.STRIP_WIDTH, 1)));
         }
-        canvas.text(Writing.middle(Ink.LABEL, (extension.start() + extension.end()) / 2, FOOT - 10, TEXT, "stretch, %"));
+        canvas.text(
+                Writing.middle(Ink.LABEL, (extension.start() + extension.end()) / 2, FOOT - 10, TEXT, "stretch, %"));
         canvas.text(Writing.at(Ink.LABEL, 1, HEAD + 4, TEXT, "N on a 50 mm strip"));
         canvas.text(new Writing(Ink.LABEL, new Point(WIDTH - 2, HEAD + 4), 0, TEXT, Writing.Align.END, "N/m"));
     }

@@ -47,8 +47,7 @@ final class PieceLabel {
                 "cloth: " + job.cloth(),
                 "stretch: across " + Amounts.percent(job.fabric().stretchAcross()) + ", along "
                         + Amounts.percent(job.fabric().stretchAlong()),
-                "taken off the body: across " + across(job.pattern()) + ", along "
-                        + Amounts.percent(taken.along()),
+                "taken off the body: across " + across(job.pattern()) + ", along " + Amounts.percent(taken.along()),
                 "crotch " + Amounts.percent(taken.crotch()) + ", waistband " + Amounts.percent(taken.waistband())
                         + ", hem " + Amounts.percent(taken.hem()),
                 allowance(piece),

@@ -62,8 +62,7 @@ class CourseTest {
         for (int i = 0; i < levels.size(); i++) {
             Level level = pattern.levels().get(i);
             FitReport.LevelFit fit = levels.get(i);
-            if (level.name().wholeBody() || level.name() == Level.Name.HEM
-                    || level.name() == Level.Name.CROTCH) {
+            if (level.name().wholeBody() || level.name() == Level.Name.HEM || level.name() == Level.Name.CROTCH) {
                 continue;
             }
             FitReport.CoursePoint here = course.at(level.height() - 0.02);
@@ -78,7 +77,9 @@ class CourseTest {
         for (int i = 1; i < points.size(); i++) {
             FitReport.CoursePoint p = points.get(i);
             assertThat(p.height()).as(as).isLessThan(points.get(i - 1).height());
-            assertThat(Double.isFinite(p.across()) && Double.isFinite(p.pressure())).as(as + p).isTrue();
+            assertThat(Double.isFinite(p.across()) && Double.isFinite(p.pressure()))
+                    .as(as + p)
+                    .isTrue();
             assertThat(p.across()).as(as + p).isBetween(-0.6, 1.0);
             assertThat(p.pressure()).isNotNegative();
         }
@@ -100,7 +101,8 @@ class CourseTest {
         }
         System.out.println("course: " + best / 1000 + " us");
         assertThat(best).as("nanoseconds").isLessThan(5_000_000);
-        assertThat(FitCheck.of(pattern, body, FABRIC, BOOT, style, Set.of(Machine.OVERLOCKER)).course())
+        assertThat(FitCheck.of(pattern, body, FABRIC, BOOT, style, Set.of(Machine.OVERLOCKER))
+                        .course())
                 .hasSizeGreaterThan(50);
     }
 }

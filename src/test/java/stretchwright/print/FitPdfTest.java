@@ -12,6 +12,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.fit.FitReport;
 import stretchwright.pattern.Level;
@@ -31,9 +33,9 @@ class FitPdfTest {
                 List.of(new FitReport.LevelFit(Level.Name.KNEE, "", 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
                 List.of(new FitReport.Opening("hem over heel", 300, 360, 0.2, 0.6, true)),
                 List.of(new FitReport.Pose("deep bend", "knee", "across", 0.4, 0.5, 0.6, true)),
-                List.of(new FitReport.SeamFit("back rise", 0.05, "deep bend", 0.35, 514, "overlock", 0.6, false, "tape")),
-                List.of(new FitReport.Cover(
-                        "seat", "deep bend", 0.66, OptionalDouble.of(152), OptionalDouble.of(0.5))),
+                List.of(new FitReport.SeamFit(
+                        "back rise", 0.05, "deep bend", 0.35, 514, "overlock", 0.6, false, "tape")),
+                List.of(new FitReport.Cover("seat", "deep bend", 0.66, OptionalDouble.of(152), OptionalDouble.of(0.5))),
                 List.of(new FitReport.LengthFit("inseam", "along", 750, 738)),
                 List.of(new FitReport.Slip("calf girth", -6.5, "the caution at the calf goes")),
                 course,
@@ -120,6 +122,48 @@ class FitPdfTest {
         }
     }
 
+    /** Assumed is dashed and says so, read is solid, and dotted where the strain lies beyond the last reading. */
+    @Test
+    void theKindOfLineTellsHowMuchIsKnown() {
+        assertThat(curves(LoadCurve.assumed(0.6))).contains("class=\"sew-line\"", "indication only");
+        assertThat(curves(LoadCurve.through(List.of(new LoadCurve.Reading(0.2, 20)))))
+                .contains("class=\"cut-line\"")
+                .doesNotContain("class=\"sew-line\"", "indication only");
+        assertThat(curves(LoadCurve.through(List.of(new LoadCurve.Reading(0.05, 20)))))
+                .doesNotContain("class=\"cut-line\"");
+    }
+
+    private static String curves(LoadCurve across) {
+        Fabric f = JOB.fabric();
+        Fabric other = new Fabric(
+                f.name(),
+                f.usableWidth(),
+                f.onHand(),
+                f.weight(),
+                f.stretchAcross(),
+                f.stretchAlong(),
+                across,
+                f.loadAlong(),
+                f.recovery(),
+                0,
+                0,
+                false,
+                0,
+                f.showsThroughAt(),
+                f.price());
+        Job job = new Job(
+                JOB.makeName(),
+                JOB.wearerName(),
+                JOB.unit(),
+                JOB.pattern(),
+                other,
+                JOB.fit(),
+                JOB.lay(),
+                JOB.sewing(),
+                JOB.paper());
+        return new String(FitSvg.of(job).bytes(), StandardCharsets.UTF_8);
+    }
+
     @Test
     void theAxisStepIsRound() {
         assertThat(Axis.step(23, 3)).isEqualTo(10);
@@ -129,7 +173,8 @@ class FitPdfTest {
 
     @Test
     void theLabelGivesTheRangeWhereTheLevelsDiffer() {
-        assertThat(PieceLabel.across(holds(0.13, 0.131))).isEqualTo(Amounts.percent(JOB.pattern().reductions().across()));
+        assertThat(PieceLabel.across(holds(0.13, 0.131)))
+                .isEqualTo(Amounts.percent(JOB.pattern().reductions().across()));
         assertThat(PieceLabel.across(holds(0.11, 0.16))).isEqualTo("11 to 16 %, by level");
     }
 
