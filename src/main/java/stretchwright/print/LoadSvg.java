@@ -179,7 +179,8 @@ final class LoadSvg {
         canvas.text(
                 above
                         ? new Writing(Ink.LABEL, at.plus(new Point(-2, 1)), 0, TEXT, Writing.Align.END, name)
-                        : Writing.at(Ink.LABEL, at.x() + 1.5, at.y() - 5, TEXT, name));
+                        : Writing.at(
+                                Ink.LABEL, at.x() + 1.5, at.y() < FOOT + 6.5 ? at.y() + 2.5 : at.y() - 5, TEXT, name));
     }
 
     private record Stand(String name, double share) {}
@@ -192,13 +193,13 @@ final class LoadSvg {
                 .filter(l -> !l.leg().equals("right"))
                 .forEach(l -> all.add(new Stand(l.level() == Level.Name.KNEE ? "knee" : "thigh", l.across())));
         all.add(new Stand("deepest pose", deepest(job, "across")));
-        all.removeIf(s -> !(s.share > 0 && 100 * s.share <= extension.high()));
+        all.removeIf(s -> !(s.share > 0.001 && 100 * s.share <= extension.high()));
         all.sort(Comparator.comparingDouble(Stand::share));
         double free = extension.start() + TEXT;
         for (Stand s : all) {
             Point foot = new Point(extension.at(100 * s.share), FOOT);
             double x = Math.max(free, foot.x() - 0.8);
-            boolean low = s.share * 100 > extension.high() / 2;
+            boolean low = at(job.fabric().loadAcross(), s.share).y() > FOOT + Letters.width(s.name, TEXT) + 3;
             double y = low
                     ? FOOT + 2
                     : Math.max(
