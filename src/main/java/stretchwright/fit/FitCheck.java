@@ -21,17 +21,26 @@ import stretchwright.pattern.Style;
 public final class FitCheck {
     private FitCheck() {}
 
-    /** All of it, with what a slip of the tape would do. */
+    /** All of it, with the course along the leg and what a slip of the tape would do. */
     public static FitReport of(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
         Worn worn = new Worn(pattern, body, fabric, laced, style, machines);
-        return Slips.added(worn, judged(worn));
+        return Slips.added(worn, judged(worn)).withCourse(course(worn));
     }
 
-    /** The same without slips, for those who judge many patterns: a twenty-fifth of the work. */
+    /** The same without course and slips, for those who judge many patterns: a twenty-fifth of the work. */
     public static FitReport withoutSlips(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
         return judged(new Worn(pattern, body, fabric, laced, style, machines));
+    }
+
+    private static List<FitReport.CoursePoint> course(Worn worn) {
+        List<FitReport.CoursePoint> out = new ArrayList<>();
+        for (Worn leg : worn.legs()) {
+            List<FitReport.LevelFit> here = Levels.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style());
+            out.addAll(Course.of(here, leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style()));
+        }
+        return out;
     }
 
     static FitReport judged(Worn worn) {

@@ -46,6 +46,11 @@ public record FitReport(
         return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, said);
     }
 
+    /** The same with the course along the leg. */
+    public FitReport withCourse(List<CoursePoint> points) {
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, points, verdicts);
+    }
+
     /** The same numbers with other verdicts. */
     public FitReport with(List<Verdict> other) {
         return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, other);

@@ -2,6 +2,7 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,8 @@ import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
@@ -44,12 +47,24 @@ final class PieceLabel {
                 "cloth: " + job.cloth(),
                 "stretch: across " + Amounts.percent(job.fabric().stretchAcross()) + ", along "
                         + Amounts.percent(job.fabric().stretchAlong()),
-                "taken off the body: across " + Amounts.percent(taken.across()) + ", along "
-                        + Amounts.percent(taken.along()),
+                "taken off the body: across " + across(job.pattern()) + ", along " + Amounts.percent(taken.along()),
                 "crotch " + Amounts.percent(taken.crotch()) + ", waistband " + Amounts.percent(taken.waistband())
                         + ", hem " + Amounts.percent(taken.hem()),
                 allowance(piece),
                 "drawn on (date): ____________");
+    }
+
+    /** "13 %", or where the levels differ "11 to 16 %, by level"; the band and the hem stand apart. */
+    static String across(Pattern pattern) {
+        DoubleSummaryStatistics shares = pattern.holds().stream()
+                .filter(h -> h.level() != Level.Name.WAIST && h.level() != Level.Name.HEM)
+                .mapToDouble(LevelHold::reduction)
+                .summaryStatistics();
+        String low = Amounts.number(100 * shares.getMin(), 0);
+        String high = Amounts.number(100 * shares.getMax(), 0);
+        return shares.getCount() == 0 || low.equals(high)
+                ? Amounts.percent(pattern.reductions().across())
+                : low + " to " + high + " %, by level";
     }
 
     /** "the cut line is 7 mm outside the sew line", exceptions named: the width of the most edges first. */

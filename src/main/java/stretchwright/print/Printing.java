@@ -10,7 +10,8 @@ import java.util.function.Supplier;
  * The room's entry: from one job to finished files.
  *
  * <p>In: pattern, lay, plan and fit of one make, and the paper wanted. Out: the tiled pattern for that paper and always
- * for A4 and Letter, the pattern and the lay as SVG, the lay and the sewing plan as PDF. Promise: true scale (100 mm
+ * for A4 and Letter, the pattern and the lay as SVG, the lay and the sewing plan as PDF, what the
+ * fit check found as plots (SVG) and as a sheet (PDF). Promise: true scale (100 mm
  * is 100 mm), nothing nearer to a sheet's edge than 10 mm, the same job gives the same bytes.
  */
 public final class Printing {
@@ -25,6 +26,11 @@ public final class Printing {
         all.add(() -> LaySheet.svg(job));
         all.add(() -> LaySheet.pdf(job));
         all.add(() -> PlanPdf.of(job));
+        if (job.fit().course().size() > 1) {
+            all.add(() -> FitSvg.of(job));
+        }
+        all.add(() -> LoadSvg.of(job));
+        all.add(() -> FitPdf.of(job));
         // each file is a function of the job alone, so they may be made side by side; their order stays
         return all.parallelStream().map(Supplier::get).toList();
     }

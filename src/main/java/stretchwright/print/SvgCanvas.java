@@ -71,15 +71,21 @@ final class SvgCanvas implements Canvas {
     }
 
     String finished() {
+        return finished("");
+    }
+
+    /** With a description for those who do not see the drawing; empty for none. */
+    String finished(String description) {
         return String.format(
                         Locale.ROOT,
                         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
-                                + "width=\"%1$smm\" height=\"%2$smm\" viewBox=\"0 0 %1$s %2$s\">\n<title>%3$s</title>\n"
+                                + "width=\"%1$smm\" height=\"%2$smm\" viewBox=\"0 0 %1$s %2$s\">\n<title>%3$s</title>\n%5$s"
                                 + "<style>\n%4$s</style>\n",
                         number(width),
                         number(height),
                         escaped(title),
-                        styles())
+                        styles(),
+                        description.isEmpty() ? "" : "<desc>" + escaped(description) + "</desc>\n")
                 + body.toString()
                 + "</svg>\n";
     }

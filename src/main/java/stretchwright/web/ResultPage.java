@@ -12,13 +12,14 @@ import stretchwright.ground.Unit;
 import stretchwright.make.Made;
 import stretchwright.print.Amounts;
 import stretchwright.print.Document;
+import stretchwright.print.FitTables;
 import stretchwright.sewing.SewingPlan;
 
 /** A make as the page shows it: numbers as texts, in the maker's unit. */
 public record ResultPage(String id, Made made) {
 
     /** One verdict; the sign tells it apart without colour. */
-    public record Verdict(String severity, String sign, String about, String words) {}
+    public record Verdict(String severity, String sign, String about, String words, List<String> tried) {}
 
     public record File(String name, String kind, String size) {}
 
@@ -42,7 +43,11 @@ public record ResultPage(String id, Made made) {
         return made.fit().verdicts().stream()
                 .sorted(Comparator.comparing(FitReport.Verdict::severity))
                 .map(v -> new Verdict(
-                        v.severity().word(), sign(v.severity()), v.about(), (v.message() + " " + v.remedy()).strip()))
+                        v.severity().word(),
+                        sign(v.severity()),
+                        v.about(),
+                        (v.message() + " " + v.remedy()).strip(),
+                        v.tried().stream().map(FitTables::tried).toList()))
                 .toList();
     }
 
@@ -54,30 +59,18 @@ public record ResultPage(String id, Made made) {
         };
     }
 
-    /** Level, girth, width, stretch across, along, pressure. */
-    public List<List<String>> levels() {
-        return made.fit().levels().stream()
-                .map(l -> List.of(
-                        l.level().word() + (l.level().wholeBody() ? " (whole)" : " (one leg)"),
-                        length(l.girth()),
-                        length(l.width()),
-                        percent(l.across()),
-                        percent(l.along()),
-                        String.format(Locale.ROOT, "%.2f", l.pressure()) + (l.assumed() ? " (indication)" : "")))
-                .toList();
+    /** The numbers of the fit check, those of the printed sheet. */
+    public List<FitTables.Table> tables() {
+        return FitTables.of(made.fit(), made.pattern(), made.make().unit());
     }
 
-    /** Opening, at rest, must pass, needed, allowed, passes. */
-    public List<List<String>> openings() {
-        return made.fit().openings().stream()
-                .map(o -> List.of(
-                        o.opening(),
-                        length(o.relaxed()),
-                        length(o.mustPass()),
-                        percent(o.needed()),
-                        percent(o.allowed()),
-                        o.passes() ? "passes" : "does not pass"))
-                .toList();
+    /** What the signs in them mean. */
+    public String signs() {
+        return FitTables.signs();
+    }
+
+    public boolean plotted() {
+        return document("fit.svg").isPresent();
     }
 
     /** Term, value, given or estimated, spread. */
@@ -163,9 +156,5 @@ public record ResultPage(String id, Made made) {
         Unit unit = made.make().unit();
         int decimals = unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2;
         return String.format(Locale.ROOT, "%." + decimals + "f", unit.fromMm(mm));
-    }
-
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", share * 100);
     }
 }

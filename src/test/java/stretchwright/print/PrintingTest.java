@@ -23,7 +23,14 @@ class PrintingTest {
     void theUsualPapersComeAlwaysAndNoneTwice() {
         assertThat(names(A4))
                 .containsExactly(
-                        "pattern-A4.pdf", "pattern-Letter.pdf", "pattern.svg", "lay.svg", "lay.pdf", "sewing-plan.pdf");
+                        "pattern-A4.pdf",
+                        "pattern-Letter.pdf",
+                        "pattern.svg",
+                        "lay.svg",
+                        "lay.pdf",
+                        "sewing-plan.pdf",
+                        "load.svg",
+                        "fit.pdf");
     }
 
     @Test

@@ -68,6 +68,7 @@ class ServerTest {
         String at = answer.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
         String page = get(at).body();
         assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
+        assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = bytes(at + "/make.yaml");
         Made made = Make.run(Make.read("form", yaml), Progress.silent());
         assertThat(page).contains(made.sewing().operations().get(0).name());

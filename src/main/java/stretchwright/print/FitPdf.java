@@ -1,0 +1,197 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.print.Column.Para;
+
+/** What the fit check found, to read before cutting: verdicts, plots, tables, cautions. */
+final class FitPdf {
+    private static final double TEXT = 10 * 25.4 / 72;
+    private static final double CELL = 8.5 * 25.4 / 72;
+    private static final double GAP = 2;
+
+    private final Job job;
+    private final PdfFile file;
+    private final Paper sheet;
+    private final Box room;
+    private Canvas page;
+    private Column column;
+    private int number;
+
+    private FitPdf(Job job, PdfFile file) {
+        this.job = job;
+        this.file = file;
+        sheet = job.office();
+        room = new Box(0, 0, sheet.width(), sheet.height()).grown(-2 * Tiles.MARGIN);
+        page = file.page(sheet.width(), sheet.height());
+        column = begun();
+    }
+
+    static Document of(Job job) {
+        try (PdfFile file = new PdfFile(job.make() + " - fit sheet")) {
+            new FitPdf(job, file).write();
+            return file.finished("fit.pdf", "fit sheet");
+        }
+    }
+
+    private void write() {
+        block(List.of(
+                new Para(7, 0, 0, job.make() + " - fit sheet"),
+                text(0, "For " + job.wearer() + ", in " + job.cloth() + ". Read it before cutting.")));
+        heading(job.fit().stops() ? "Stop: read before cutting" : "What the fit check says");
+        if (job.fit().verdicts().isEmpty()) {
+            block(List.of(text(0, "Nothing to say.")));
+        }
+        for (FitReport.Severity severity : FitReport.Severity.values()) {
+            job.fit().verdicts().stream().filter(v -> v.severity() == severity).forEach(v -> block(verdict(v)));
+        }
+        plots();
+        for (FitTables.Table table : FitTables.of(job.fit(), job.pattern(), job.unit())) {
+            table(table);
+        }
+        heading("Take care");
+        PlanWords.cautions().forEach(p -> block(List.of(new Para(TEXT, 0, 1, p.words()))));
+    }
+
+    private static List<Para> verdict(FitReport.Verdict v) {
+        List<Para> all = new ArrayList<>();
+        all.add(text(
+                0,
+                Letters.shortened(
+                        v.severity().word().toUpperCase(Locale.ROOT) + ", " + v.about() + ": " + v.message() + " "
+                                + v.remedy(),
+                        2000)));
+        for (FitReport.Tried t : v.tried()) {
+            all.add(text(6, "- " + FitTables.tried(t)));
+        }
+        return all;
+    }
+
+    private static Para text(double indent, String words) {
+        return new Para(TEXT, indent, 1.2, words);
+    }
+
+    /** The two drawings side by side, small enough for both, large enough to read. */
+    private void plots() {
+        double scale = Math.min(1, (room.width() - 6) / (FitSvg.WIDTH + LoadSvg.WIDTH));
+        double tall = FitSvg.HEIGHT * scale + 6;
+        if (column.y() - tall < room.minY()) {
+            turnPage();
+        }
+        double top = column.y() - 6;
+        FitSvg.draw(job, new Shrunk(page, scale, room.minX(), top - FitSvg.HEIGHT * scale));
+        LoadSvg.draw(
+                job, new Shrunk(page, scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale));
+        column = new Column(page, room.minX(), top - FitSvg.HEIGHT * scale, room.width());
+    }
+
+    /** Another canvas, smaller; lines keep their width. */
+    private record Shrunk(Canvas under, double scale, double x, double y) implements Canvas {
+        @Override
+        public void line(Ink ink, List<Point> points, boolean closed) {
+            under.line(ink, points.stream().map(this::at).toList(), closed);
+        }
+
+        @Override
+        public void text(Writing w) {
+            under.text(new Writing(w.ink(), at(w.at()), w.degrees(), w.size() * scale, w.align(), w.words()));
+        }
+
+        private Point at(Point p) {
+            return new Point(x + scale * p.x(), y + scale * p.y());
+        }
+    }
+
+    private void table(FitTables.Table table) {
+        block(List.of(new Para(TEXT + 0.5, 0, 4, table.caption())), 18);
+        if (table.caption().startsWith("Levels")) {
+            block(List.of(new Para(CELL, 0, 1, FitTables.signs())));
+        }
+        double[] widths = widths(table);
+        row(table.heads(), widths);
+        page.line(Ink.LABEL, new Point(room.minX(), column.y() - 0.6), new Point(room.maxX(), column.y() - 0.6));
+        for (List<String> cells : table.rows()) {
+            double height = height(cells, widths);
+            if (column.y() - height < room.minY()) {
+                turnPage();
+                row(table.heads(), widths);
+            }
+            row(cells, widths);
+        }
+    }
+
+    /** Each column as wide as its longest cell, shrunk in proportion where that is more than the sheet has. */
+    private double[] widths(FitTables.Table table) {
+        double[] out = new double[table.heads().size()];
+        List<List<String>> all = new ArrayList<>(table.rows());
+        all.add(table.heads());
+        for (int i = 0; i < out.length; i++) {
+            for (List<String> cells : all) {
+                out[i] = Math.max(out[i], Math.min(70, Letters.width(cells.get(i), CELL)) + GAP);
+            }
+        }
+        double sum = java.util.Arrays.stream(out).sum();
+        double factor = Math.min(1.25, room.width() / sum);
+        for (int i = 0; i < out.length; i++) {
+            out[i] *= factor;
+        }
+        return out;
+    }
+
+    private static double height(List<String> cells, double[] widths) {
+        int lines = 1;
+        for (int i = 0; i < widths.length; i++) {
+            lines = Math.max(
+                    lines, Letters.wrapped(cells.get(i), CELL, widths[i] - GAP).size());
+        }
+        return lines * CELL * Letters.LEADING + 1;
+    }
+
+    private void row(List<String> cells, double[] widths) {
+        double top = column.y() - 1;
+        double x = room.minX();
+        for (int i = 0; i < widths.length; i++) {
+            new Column(page, x, top, widths[i] - GAP).write(new Para(CELL, 0, 0, cells.get(i)));
+            x += widths[i];
+        }
+        column = new Column(page, room.minX(), column.y() - height(cells, widths), room.width());
+    }
+
+    private void heading(String words) {
+        block(List.of(new Para(5, 0, 4, words)), 25);
+    }
+
+    private void block(List<Para> paras) {
+        block(paras, 0);
+    }
+
+    private void block(List<Para> paras, double more) {
+        if (column.y() - Column.height(paras, room.width()) - more < room.minY() && column.y() < room.maxY() - 1) {
+            turnPage();
+        }
+        for (Para para : paras) {
+            if (column.y() - para.height(room.width()) < room.minY()) {
+                turnPage();
+            }
+            column.write(para);
+        }
+    }
+
+    private void turnPage() {
+        page = file.page(sheet.width(), sheet.height());
+        column = begun();
+    }
+
+    private Column begun() {
+        number++;
+        double foot = room.minY() - 6;
+        page.text(Writing.at(Ink.FAINT, room.minX(), foot, 3, job.make() + " - for " + job.wearer()));
+        page.text(new Writing(
+                Ink.FAINT, new Point(room.maxX(), foot), 0, 3, Writing.Align.END, "fit sheet, page " + number));
+        return new Column(page, room.minX(), room.maxY(), room.width());
+    }
+}

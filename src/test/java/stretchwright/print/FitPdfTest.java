@@ -1,0 +1,200 @@
+package stretchwright.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.fit.FitReport;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
+
+/** The fit sheet and its plots, with made-up numbers in every list. */
+class FitPdfTest {
+    private static final Job JOB = job();
+
+    private static Job job() {
+        Job base = SampleJob.on("A4");
+        List<FitReport.CoursePoint> course = new ArrayList<>();
+        for (double height = 800; height >= 100; height -= 10) {
+            course.add(new FitReport.CoursePoint("", height, 300 + height / 4, 270 + height / 4, 0.08, 1.4));
+        }
+        FitReport fit = new FitReport(
+                List.of(new FitReport.LevelFit(Level.Name.KNEE, "", 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
+                List.of(new FitReport.Opening("hem over heel", 300, 360, 0.2, 0.6, true)),
+                List.of(new FitReport.Pose("deep bend", "knee", "across", 0.4, 0.5, 0.6, true)),
+                List.of(new FitReport.SeamFit(
+                        "back rise", 0.05, "deep bend", 0.35, 514, "overlock", 0.6, false, "tape")),
+                List.of(new FitReport.Cover("seat", "deep bend", 0.66, OptionalDouble.of(152), OptionalDouble.of(0.5))),
+                List.of(new FitReport.LengthFit("inseam", "along", 750, 738)),
+                List.of(new FitReport.Slip("calf girth", -6.5, "the caution at the calf goes")),
+                course,
+                List.of(
+                        new FitReport.Verdict(FitReport.Severity.NOTE, "band", "A note.", ""),
+                        new FitReport.Verdict(
+                                FitReport.Severity.STOP,
+                                "calf",
+                                "Too tight by far.",
+                                "Widen it.",
+                                List.of(
+                                        new FitReport.Tried("a calf 12 mm wider", true, "nothing at the calf"),
+                                        new FitReport.Tried("a light hold", false, "")))));
+        return new Job(
+                base.makeName(),
+                base.wearerName(),
+                base.unit(),
+                base.pattern(),
+                base.fabric(),
+                fit,
+                base.lay(),
+                base.sewing(),
+                base.paper());
+    }
+
+    @Test
+    void theSheetHoldsEveryListTheWorstFirst() throws Exception {
+        String all = text(FitPdf.of(JOB));
+        assertThat(all)
+                .contains("tried, and it helps: a calf 12 mm wider. Then: nothing at the calf")
+                .contains("tried, not enough: a light hold")
+                .contains("Openings, lengths in cm", "hem over heel", "deep bend", "goes")
+                .contains("514 overlock", "breaks; besides: tape")
+                .contains("66 %", "152", "shows through")
+                .contains("75 73.8", "-0.7", "the caution at the calf goes")
+                .contains("10.5 >", "1.4 >")
+                .contains("not a medical device");
+        assertThat(all.indexOf("STOP, calf")).isPositive().isLessThan(all.indexOf("NOTE, band"));
+        assertThat(FitPdf.of(JOB).pages()).isBetween(1, 3);
+    }
+
+    /** What is empty has no heading; an empty report still makes a sheet. */
+    @Test
+    void emptyListsAreNotShown() throws Exception {
+        String all = text(FitPdf.of(SampleJob.on("letter")));
+        assertThat(all).doesNotContain("After washing", "If the tape slipped", "Openings, lengths");
+    }
+
+    /** 11 px and more where the drawing is 328 px wide: a telephone of 360 px less the page's margins. */
+    @Test
+    void theLetteringIsLargeEnoughForATelephone() {
+        for (Document d : List.of(FitSvg.of(JOB), LoadSvg.of(JOB))) {
+            String svg = new String(d.bytes(), StandardCharsets.UTF_8);
+            assertThat(svg).contains("<title>", "<desc>");
+            double width = Double.parseDouble(svg.replaceAll("(?s).*?viewBox=\"0 0 ([0-9.]+) .*", "$1"));
+            Matcher size = Pattern.compile("font-size=\"([0-9.]+)\"").matcher(svg);
+            int found = 0;
+            while (size.find()) {
+                found++;
+                assertThat(Double.parseDouble(size.group(1)) * 328 / width).isGreaterThanOrEqualTo(11);
+            }
+            assertThat(found).isGreaterThan(8);
+        }
+    }
+
+    @Test
+    void theLettersStayOnTheDrawing() {
+        for (Job job : List.of(JOB, SampleJob.with("A4", "m", "w", SampleFabric.heavyKnit(), SampleJob.openLay()))) {
+            Canvas inside = new Canvas() {
+                @Override
+                public void line(Ink ink, List<stretchwright.ground.Point> points, boolean closed) {
+                    assertThat(points).allMatch(p -> p.x() >= -0.01 && p.x() <= 118.01 && p.y() >= -0.01);
+                }
+
+                @Override
+                public void text(Writing w) {
+                    assertThat(w.outline())
+                            .as(w.words())
+                            .allMatch(p -> p.x() >= 0 && p.x() <= 118 && p.y() >= 0 && p.y() <= FitSvg.HEIGHT);
+                }
+            };
+            FitSvg.draw(job, inside);
+            LoadSvg.draw(job, inside);
+        }
+    }
+
+    /** Assumed is dashed and says so, read is solid, and dotted where the strain lies beyond the last reading. */
+    @Test
+    void theKindOfLineTellsHowMuchIsKnown() {
+        assertThat(curves(LoadCurve.assumed(0.6))).contains("class=\"sew-line\"", "indication only");
+        assertThat(curves(LoadCurve.through(List.of(new LoadCurve.Reading(0.2, 20)))))
+                .contains("class=\"cut-line\"")
+                .doesNotContain("class=\"sew-line\"", "indication only");
+        assertThat(curves(LoadCurve.through(List.of(new LoadCurve.Reading(0.05, 20)))))
+                .doesNotContain("class=\"cut-line\"");
+    }
+
+    private static String curves(LoadCurve across) {
+        Fabric f = JOB.fabric();
+        Fabric other = new Fabric(
+                f.name(),
+                f.usableWidth(),
+                f.onHand(),
+                f.weight(),
+                f.stretchAcross(),
+                f.stretchAlong(),
+                across,
+                f.loadAlong(),
+                f.recovery(),
+                0,
+                0,
+                false,
+                0,
+                f.showsThroughAt(),
+                f.price());
+        Job job = new Job(
+                JOB.makeName(),
+                JOB.wearerName(),
+                JOB.unit(),
+                JOB.pattern(),
+                other,
+                JOB.fit(),
+                JOB.lay(),
+                JOB.sewing(),
+                JOB.paper());
+        return new String(FitSvg.of(job).bytes(), StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void theAxisStepIsRound() {
+        assertThat(Axis.step(23, 3)).isEqualTo(10);
+        assertThat(Axis.upTo(23, 10)).isEqualTo(30);
+        assertThat(new Axis(0, 10, 5, 25).at(5)).isEqualTo(15);
+    }
+
+    @Test
+    void theLabelGivesTheRangeWhereTheLevelsDiffer() {
+        assertThat(PieceLabel.across(holds(0.13, 0.131)))
+                .isEqualTo(Amounts.percent(JOB.pattern().reductions().across()));
+        assertThat(PieceLabel.across(holds(0.11, 0.16))).isEqualTo("11 to 16 %, by level");
+    }
+
+    private static stretchwright.pattern.Pattern holds(double knee, double calf) {
+        stretchwright.pattern.Pattern p = JOB.pattern();
+        return new stretchwright.pattern.Pattern(
+                p.pieces(),
+                p.seams(),
+                p.levels(),
+                p.reductions(),
+                p.reasons(),
+                p.notions(),
+                List.of(
+                        new LevelHold(Level.Name.KNEE, "", knee, OptionalDouble.of(1.2), LevelHold.Bound.NONE),
+                        new LevelHold(Level.Name.CALF, "", calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)));
+    }
+
+    private static String text(Document d) throws Exception {
+        try (PDDocument pdf = Loader.loadPDF(d.bytes())) {
+            return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+        }
+    }
+}
