@@ -31,6 +31,7 @@ final class GarmentJudge {
         List<Verdict> out = new ArrayList<>();
         out.addAll(BandJudge.of(pattern, body, style));
         out.addAll(PartsJudge.of(pattern, style));
+        out.addAll(AssumedJudge.of(fabric));
         recovery(fabric, out);
         showThrough(fabric, poses, out);
         if (Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong()) > MUCH_SHRINKAGE) {
