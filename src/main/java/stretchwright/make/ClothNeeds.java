@@ -35,6 +35,9 @@ public final class ClothNeeds {
     /** An along stretch that no pose asks for more than: trials across shall not be decided by it. */
     private static final double AMPLE = 1.0;
 
+    /** Standing, a cloth that is easy to wear uses at most this share of its stretch (docs/maths/fit.md, Limits). */
+    private static final double STANDING = 0.5;
+
     private final MakeFile make;
     private final Body body;
 
@@ -103,6 +106,7 @@ public final class ClothNeeds {
                 .filter(f -> f.poses().stream()
                         .filter(p -> p.direction().equals("across"))
                         .allMatch(FitReport.Pose::passes))
+                .filter(f -> !easily || f.levels().stream().allMatch(l -> l.across() <= STANDING * stretch))
                 .filter(f -> !easily || f.verdicts().stream().noneMatch(v -> speaksOf(f, v)))
                 .isPresent();
     }

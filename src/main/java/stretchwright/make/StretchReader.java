@@ -48,8 +48,9 @@ final class StretchReader {
         Optional<FoldTest> foldAlong = fold("fold along");
         Optional<WrapTest> wrap = wrapped();
         OptionalDouble across = measured("stretch across", "fold across", "60 %", foldAcross, hasWrap());
+        int before = section.problems();
         boolean reached = section.yes("reaches pose").orElse(false) && posed();
-        OptionalDouble along = measured("stretch along", "fold along", "45 %", foldAlong, section.has("reaches pose"));
+        OptionalDouble along = measured("stretch along", "fold along", "45 %", foldAlong, reached || section.problems() > before);
         OptionalDouble recovery = recovery(foldAcross, foldAlong);
         boolean acrossAssumed = across.isEmpty() && !tried("stretch across", "fold across") && wrap.isPresent();
         boolean alongAssumed = along.isEmpty() && !tried("stretch along", "fold along") && reached;

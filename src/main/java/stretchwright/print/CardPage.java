@@ -15,11 +15,16 @@ final class CardPage {
     private final Canvas page;
     private final Box room;
 
-    CardPage(PdfFile file, Paper sheet, String title, String foot) {
+    /**
+     * A new sheet.
+     *
+     * @param inset of the title: a scale as high as the sheet stands beside it
+     */
+    CardPage(PdfFile file, Paper sheet, double inset, String title, String foot) {
         page = file.page(sheet.width(), sheet.height());
         file.bookmark(title);
         room = new Box(0, 0, sheet.width(), sheet.height()).grown(-Tiles.MARGIN);
-        page.text(Writing.at(Ink.LABEL, room.minX(), room.maxY() - TITLE, TITLE, title));
+        page.text(Writing.at(Ink.LABEL, room.minX() + inset, room.maxY() - TITLE, TITLE, title));
         page.text(Writing.at(Ink.LABEL, room.minX(), room.minY() - 5, SMALL, foot));
         TestSquares.draw(page, room.maxX() - TestSquares.SIDE, room.minY());
     }

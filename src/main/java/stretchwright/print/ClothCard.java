@@ -29,12 +29,16 @@ final class ClothCard {
     }
 
     private CardPage page(int number, String title) {
-        return new CardPage(file, sheet, number + ". " + title, "Testing a cloth, sheet " + number + " of 5 - print at"
+        return page(number, 0, title);
+    }
+
+    private CardPage page(int number, double inset, String title) {
+        return new CardPage(file, sheet, inset, number + ". " + title, "Testing a cloth, sheet " + number + " of 5 - print at"
                 + " 100 %, without fitting to the page, and measure the squares first");
     }
 
     private void fold() {
-        CardPage card = page(1, "Fold test: stretch and return");
+        CardPage card = page(1, 84, "Fold test: stretch and return");
         double left = card.room().minX();
         double foot = card.room().minY() + 1;
         // 4 in and 150 % more are 254 mm: the scale needs the whole height beside the words
@@ -47,7 +51,7 @@ final class ClothCard {
                 card.room().maxX() - x,
                 "1. Fold the cloth in the middle, not at an edge. Mark 100 mm (or 4 in) on the fold with two pins.",
                 "2. Hold one pin at 0. Pull the other along the scale as far as it goes easily. Read the %.",
-                "3. Let go. Wait one minute. Lay it at 0 again and read how long it is now.",
+                "3. Let go. Wait one minute. Lay it at 0 again. The % it reads now has stayed: 2 % on 100 mm is 102 mm.",
                 "4. Do it across and along. The arrows show which is which.",
                 "Good cloth keeps at most a tenth of what it gained.");
         card.directions(x + 4, y - 36);
@@ -78,7 +82,7 @@ final class ClothCard {
             rows.add(List.of(
                     grams + " g", String.format(Locale.ROOT, "%.2f N", grams * 0.00980665), "", "", "", ""));
         }
-        card.table(left, y - 5, new double[] {24, 24, 34, 24, 34, 24}, 8, rows, 3.4);
+        card.table(left, y - 5, new double[] {21, 21, 28, 16, 28, 16}, 8, rows, 3.4);
         double below = card.room().minY() + 92;
         card.words(
                 left,
@@ -186,6 +190,7 @@ final class ClothCard {
         card.ellipse(x + 22, top - 34, 20, 3);
         card.canvas().line(Ink.CUT, new Point(x + 22, top - 50), new Point(x + 22, top - 36));
         card.label(x + 24, top - 43, 3, "pin");
+        tube(card, card.room().maxX() - 48, top - 118);
         double blank = Math.min(y - 12, card.room().minY() + 90);
         card.label(left, blank, CardPage.SMALL, "Into the make file, under fabric:");
         card.blank(left, blank - 12, 83, "wrap hip:");
@@ -196,6 +201,18 @@ final class ClothCard {
                 83,
                 "With a wrap and no stretch across, the stretch is assumed from it, and the fit check says so at"
                         + " the openings and poses.");
+    }
+
+    /** A calf with the tube round it, and the tube lying flat. */
+    private static void tube(CardPage card, double x, double y) {
+        card.path(x, y, 4, 36, 0, 22, 4, 0);
+        card.path(x, y, 18, 36, 22, 22, 18, 0);
+        card.ellipse(x + 11, y + 27, 11, 2);
+        card.ellipse(x + 11, y + 15, 11, 2);
+        card.rectangle(x + 28, y + 14, 22, 14);
+        card.arrow(x + 39, y + 9, x + 29, y + 9);
+        card.arrow(x + 39, y + 9, x + 49, y + 9);
+        card.label(x + 28, y + 3, 3, "measure flat");
     }
 
     private void pose() {

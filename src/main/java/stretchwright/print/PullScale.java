@@ -7,6 +7,9 @@ import stretchwright.ground.Point;
 final class PullScale {
     private static final int MOST_PERCENT = 150;
 
+    /** Up to here single per cents can be read: what is left after the rest. */
+    private static final int FINE = 20;
+
     private PullScale() {}
 
     /**
@@ -20,7 +23,7 @@ final class PullScale {
         page.line(Ink.CUT, new Point(x, y), new Point(x, y + at(length, MOST_PERCENT)));
         tick(page, x, y, 14);
         card.label(x + 15, y - 1, CardPage.SMALL, "0: hold here");
-        for (int percent = 0; percent <= MOST_PERCENT; percent += 2) {
+        for (int percent = 0; percent <= MOST_PERCENT; percent += percent < FINE ? 1 : 2) {
             double height = y + at(length, percent);
             tick(page, x, height, percent % 10 == 0 ? 10 : 4);
             if (percent % 10 == 0 && percent > 0) {

@@ -13,7 +13,7 @@ final class ShopCard {
 
     static Document of(Paper sheet, ShopNeeds needs) {
         try (PdfFile file = new PdfFile("Shop card")) {
-            CardPage card = new CardPage(file, sheet, "Is this cloth right? Two minutes", "Shop card - print at 100 %");
+            CardPage card = new CardPage(file, sheet, 36, "Is this cloth right? Two minutes", "Shop card - print at 100 %");
             write(card, needs);
             return file.finished("shop-card.pdf", "shop card");
         }
@@ -37,7 +37,8 @@ final class ShopCard {
                 y - 3 - 13 * 6 - 1,
                 width,
                 "Rest: pull 100 mm to 150 mm, let go, wait a minute, read again.",
-                weights(needs.areal()));
+                weights(needs.areal()),
+                "Changes: a lighter hold, a wider band or hem, or a lining. No: leave it in the shop.");
         double box = card.room().minY() + TestSquares.SIDE + 4;
         card.black(x, box, 2, 16);
         card.black(x + 10, box, 5, 16);

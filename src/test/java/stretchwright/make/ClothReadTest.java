@@ -24,7 +24,7 @@ class ClothReadTest {
     }
 
     private static String posed(String lengths, String along) {
-        return with(ALONG, along).replace("      hip girth: 96.1\n", "      hip girth: 96.1\n  pose lengths: " + lengths + "\n");
+        return with(ALONG, along).replace("  figure: woman\n", "  figure: woman\n  pose lengths: " + lengths + "\n");
     }
 
     @Test
@@ -83,7 +83,6 @@ class ClothReadTest {
         assertThat(cloth.wrapped().orElseThrow()).isCloseTo(reduction, within(1e-9));
         assertThat(cloth.stretchAcross()).isCloseTo(4 * reduction / (1 - reduction), within(1e-9));
         assertThat(cloth.assumed()).isEqualTo(new Fabric.Assumed(true, false));
-        assertThat(cloth.loadAcross().isAssumed()).isTrue();
     }
 
     @Test
@@ -148,9 +147,9 @@ class ClothReadTest {
         assertThat(read(with(load, "  load along: [[20 %, 4.0 N]]\n")).fabric().loadAlong().readings())
                 .hasSize(1);
         assertThat(only(with(load, "  load along: []\n")).line()).contains("0 readings");
-        String many = IntStream.rangeClosed(1, 10_000)
+        String many = IntStream.rangeClosed(1, 5_000)
                 .mapToObj(i -> "[" + (1 + i * 0.01) + " %, " + i * 0.01 + " N]")
                 .collect(Collectors.joining(", "));
-        assertThat(only(with(load, "  load along: [" + many + "]\n")).line()).contains("10000 readings");
+        assertThat(only(with(load, "  load along: [" + many + "]\n")).line()).contains("5000 readings");
     }
 }
