@@ -1,5 +1,7 @@
 package stretchwright.make;
 
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,6 +18,8 @@ import stretchwright.print.ClothCards;
 import stretchwright.print.Document;
 import stretchwright.print.Paper;
 import stretchwright.print.ShopNeeds;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Which cloth a wearer and a style need: cloths of more and less stretch are tried, drafted and judged by the fit check,
@@ -48,11 +52,33 @@ public final class ClothNeeds {
 
     /** What the two cards are, for no one in particular. */
     public static List<Document> usualCards(Paper paper) {
-        return ClothCards.of(paper, ShopNeeds.usual());
+        return cards(ShopNeeds.usual(), paper);
     }
 
     public static List<Document> cards(MakeFile make, Paper paper) {
-        return ClothCards.of(paper, of(make));
+        return cards(of(make), paper);
+    }
+
+    /** Both cards, and the numbers of the shop card as cloth.json; what no cloth reaches is left out there. */
+    private static List<Document> cards(ShopNeeds needs, Paper paper) {
+        List<Document> out = new ArrayList<>(ClothCards.of(paper, needs));
+        ObjectNode file = JsonMapper.builder().build().createObjectNode();
+        ObjectNode cards = file.putObject("clothCards");
+        step(cards.putObject("across"), needs.across());
+        step(cards.putObject("along"), needs.along());
+        cards.put("areal", Numbers.share(needs.areal()));
+        cards.put("source", needs.source());
+        out.add(new Document(
+                "cloth.json",
+                "cloth needs",
+                1,
+                (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
+        return out;
+    }
+
+    private static void step(ObjectNode out, ShopNeeds.Step step) {
+        step.yes().ifPresent(s -> out.put("yes", Numbers.share(s)));
+        step.changes().ifPresent(s -> out.put("changes", Numbers.share(s)));
     }
 
     static ShopNeeds of(MakeFile make) {

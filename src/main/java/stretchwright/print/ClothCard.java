@@ -190,7 +190,7 @@ final class ClothCard {
         card.ellipse(x + 22, top - 34, 20, 3);
         card.canvas().line(Ink.CUT, new Point(x + 22, top - 50), new Point(x + 22, top - 36));
         card.label(x + 24, top - 43, 3, "pin");
-        tube(card, card.room().maxX() - 48, top - 118);
+        tube(card, card.room().maxX() - 52, top - 118);
         double blank = Math.min(y - 12, card.room().minY() + 90);
         card.label(left, blank, CardPage.SMALL, "Into the make file, under fabric:");
         card.blank(left, blank - 12, 83, "wrap hip:");

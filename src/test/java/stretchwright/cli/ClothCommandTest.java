@@ -26,6 +26,7 @@ class ClothCommandTest {
         assertThat(Path.of(out, "cloth-test-card.pdf")).isNotEmptyFile();
         long usual = Path.of(out, "shop-card.pdf").toFile().length();
         assertThat(run("cloth", "examples/evening-practice.yaml", "--out", out, "--paper", "Letter"))
+                .as(err.toString())
                 .isZero();
         assertThat(Path.of(out, "shop-card.pdf").toFile().length()).isNotEqualTo(usual);
     }
