@@ -21,8 +21,9 @@ import stretchwright.print.Paper;
 /** The cards to test a cloth with. */
 @Command(
         name = "cloth",
-        description = "Writes a card to test a cloth with at home and one to take to the shop. With a make file the shop"
-                + " card asks what that wearer and style need; without one, what is usual.")
+        description =
+                "Writes a card to test a cloth with at home and one to take to the shop. With a make file the shop"
+                        + " card asks what that wearer and style need; without one, what is usual.")
 final class ClothCommand extends Task {
     @Parameters(paramLabel = "MAKE", arity = "0..1", description = "Make file (YAML or JSON).")
     private String file = "";
@@ -31,8 +32,9 @@ final class ClothCommand extends Task {
             names = "--out",
             paramLabel = "DIR",
             required = true,
-            description = "Where to write cloth-test-card.pdf and shop-card.pdf: a new folder, an empty one, or one this"
-                    + " program wrote (it is replaced).")
+            description =
+                    "Where to write cloth-test-card.pdf and shop-card.pdf: a new folder, an empty one, or one this"
+                            + " program wrote (it is replaced).")
     private String out = "";
 
     @Option(names = "--paper", paramLabel = "P", defaultValue = "A4", description = "A4 (usual) or Letter.")
@@ -47,7 +49,8 @@ final class ClothCommand extends Task {
 
     @Override
     public Integer call() throws IOException {
-        Optional<Paper> sheet = Paper.of(paper).filter(p -> List.of("A4", "Letter").contains(p.name()));
+        Optional<Paper> sheet =
+                Paper.of(paper).filter(p -> List.of("A4", "Letter").contains(p.name()));
         if (sheet.isEmpty()) {
             throw new CommandLine.ParameterException(line(), "--paper is A4 or Letter, not \"" + paper + "\"");
         }
@@ -61,7 +64,8 @@ final class ClothCommand extends Task {
                 SortedMap<String, byte[]> files = new TreeMap<>();
                 cards.get().forEach(d -> files.put(d.name(), d.bytes()));
                 folder.get().write(files);
-                console.tell("cloth-test-card.pdf and shop-card.pdf written; print them at 100 % and measure the squares");
+                console.tell(
+                        "cloth-test-card.pdf and shop-card.pdf written; print them at 100 % and measure the squares");
                 return Exit.DONE;
             }
         } catch (BadInput e) {

@@ -69,10 +69,7 @@ public final class ClothNeeds {
         cards.put("areal", Numbers.share(needs.areal()));
         cards.put("source", needs.source());
         out.add(new Document(
-                "cloth.json",
-                "cloth needs",
-                1,
-                (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
+                "cloth.json", "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
         return out;
     }
 
@@ -165,8 +162,7 @@ public final class ClothNeeds {
     private List<String> because(double across, double along) {
         return fit(across, along).stream()
                 .flatMap(f -> f.openings().stream())
-                .map(o -> String.format(
-                        Locale.ROOT, "%s asks %.0f %% across.", o.opening(), 100 * o.needed()))
+                .map(o -> String.format(Locale.ROOT, "%s asks %.0f %% across.", o.opening(), 100 * o.needed()))
                 .toList();
     }
 

@@ -52,8 +52,7 @@ public record MakeFile(
 
     /** The same make in another cloth. */
     MakeFile with(Fabric other) {
-        return new MakeFile(
-                file, name, unit, wearer, measured, other, boot, style, machines, paper, seed);
+        return new MakeFile(file, name, unit, wearer, measured, other, boot, style, machines, paper, seed);
     }
 
     public Figure figure() {

@@ -50,7 +50,8 @@ final class StretchReader {
         OptionalDouble across = measured("stretch across", "fold across", "60 %", foldAcross, hasWrap());
         int before = section.problems();
         boolean reached = section.yes("reaches pose").orElse(false) && posed();
-        OptionalDouble along = measured("stretch along", "fold along", "45 %", foldAlong, reached || section.problems() > before);
+        OptionalDouble along =
+                measured("stretch along", "fold along", "45 %", foldAlong, reached || section.problems() > before);
         OptionalDouble recovery = recovery(foldAcross, foldAlong);
         boolean acrossAssumed = across.isEmpty() && !tried("stretch across", "fold across") && wrap.isPresent();
         boolean alongAssumed = along.isEmpty() && !tried("stretch along", "fold along") && reached;
@@ -98,8 +99,7 @@ final class StretchReader {
         if (given.isPresent() && Math.abs(given.getAsDouble() - read) > SAME) {
             section.add(
                     key,
-                    text(
-                            "is %.1f %%, but %s gives %.1f %%.", 100 * given.getAsDouble(), where, 100 * read),
+                    text("is %.1f %%, but %s gives %.1f %%.", 100 * given.getAsDouble(), where, 100 * read),
                     "Test again, or leave one of them out.");
         }
     }
@@ -111,8 +111,9 @@ final class StretchReader {
         section.add(
                 section.has(key) ? key : "",
                 text("a stretch of %.1f %% comes out, and no cloth worn on a leg has that.", 100 * stretch),
-                text("Allowed is %.0f to %.0f %%. Test again.", 100 * Limits.STRETCH.least(), 100
-                        * Limits.STRETCH.most()));
+                text(
+                        "Allowed is %.0f to %.0f %%. Test again.",
+                        100 * Limits.STRETCH.least(), 100 * Limits.STRETCH.most()));
         return OptionalDouble.empty();
     }
 

@@ -33,8 +33,13 @@ final class ClothCard {
     }
 
     private CardPage page(int number, double inset, String title) {
-        return new CardPage(file, sheet, inset, number + ". " + title, "Testing a cloth, sheet " + number + " of 5 - print at"
-                + " 100 %, without fitting to the page, and measure the squares first");
+        return new CardPage(
+                file,
+                sheet,
+                inset,
+                number + ". " + title,
+                "Testing a cloth, sheet " + number + " of 5 - print at"
+                        + " 100 %, without fitting to the page, and measure the squares first");
     }
 
     private void fold() {
@@ -79,8 +84,7 @@ final class ClothCard {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("weight", "force", "across: mm", "%", "along: mm", "%"));
         for (int grams : new int[] {100, 200, 300, 500, 750, 1000}) {
-            rows.add(List.of(
-                    grams + " g", String.format(Locale.ROOT, "%.2f N", grams * 0.00980665), "", "", "", ""));
+            rows.add(List.of(grams + " g", String.format(Locale.ROOT, "%.2f N", grams * 0.00980665), "", "", "", ""));
         }
         card.table(left, y - 5, new double[] {21, 21, 28, 16, 28, 16}, 8, rows, 3.4);
         double below = card.room().minY() + 92;

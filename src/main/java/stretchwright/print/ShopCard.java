@@ -13,7 +13,8 @@ final class ShopCard {
 
     static Document of(Paper sheet, ShopNeeds needs) {
         try (PdfFile file = new PdfFile("Shop card")) {
-            CardPage card = new CardPage(file, sheet, 36, "Is this cloth right? Two minutes", "Shop card - print at 100 %");
+            CardPage card =
+                    new CardPage(file, sheet, 36, "Is this cloth right? Two minutes", "Shop card - print at 100 %");
             write(card, needs);
             return file.finished("shop-card.pdf", "shop card");
         }
@@ -28,7 +29,8 @@ final class ShopCard {
                 x,
                 card.top(),
                 width,
-                "For " + Letters.shortened(needs.forWhom(), Letters.LONGEST_NAME) + ". Fold the cloth, pinch 100 mm, pull"
+                "For " + Letters.shortened(needs.forWhom(), Letters.LONGEST_NAME)
+                        + ". Fold the cloth, pinch 100 mm, pull"
                         + " it easily along the scale. Across: from selvage to selvage. Along: beside the selvage.");
         double[] columns = {width - 3 * 37, 37, 37, 37};
         card.table(x, y - 3, columns, 13, rows(needs), BIG);
@@ -49,7 +51,10 @@ final class ShopCard {
         small.add("Source: " + needs.source() + ".");
         small.addAll(needs.because());
         Column column = new Column(
-                card.canvas(), x, card.room().minY() + TestSquares.SIDE, card.room().maxX() - TestSquares.SIDE - 3 - x);
+                card.canvas(),
+                x,
+                card.room().minY() + TestSquares.SIDE,
+                card.room().maxX() - TestSquares.SIDE - 3 - x);
         small.forEach(s -> column.write(new Column.Para(CardPage.SMALL, 0, 1, s)));
     }
 

@@ -15,8 +15,7 @@ import stretchwright.fabric.SampleFabric;
 /** Lengths in a pose, and stretch that was assumed. */
 class PoseTapeTest {
     private static FitReport.Pose pose(double standing, double inPose, double reduction, double cloth) {
-        return PoseTape.pose(
-                new PoseLength(PoseLength.Course.THIGH_TO_SHIN, standing, inPose), reduction, cloth);
+        return PoseTape.pose(new PoseLength(PoseLength.Course.THIGH_TO_SHIN, standing, inPose), reduction, cloth);
     }
 
     /** (780 - 15) / (700 x 0.95) - 1 = 15.04 %; with the band held fast 780 / 665 - 1 = 17.29 % (derived). */

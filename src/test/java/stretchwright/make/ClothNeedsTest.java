@@ -36,7 +36,8 @@ class ClothNeedsTest {
         }
         assertThat(found).isCloseTo(first, within(0.03));
         assertThat(needs.across().yes().orElseThrow()).isGreaterThanOrEqualTo(found);
-        assertThat(needs.along().yes().orElseThrow()).isGreaterThan(needs.along().changes().orElseThrow());
+        assertThat(needs.along().yes().orElseThrow())
+                .isGreaterThan(needs.along().changes().orElseThrow());
     }
 
     private static boolean goes(MakeFile make, double stretch) {

@@ -67,7 +67,8 @@ class ClothReadTest {
 
     @Test
     void aFoldAndAShareThatDifferAreAFinding() {
-        assertThat(only(with(ACROSS, ACROSS + "  fold across: [10, 17, 10.3]\n")).line())
+        assertThat(only(with(ACROSS, ACROSS + "  fold across: [10, 17, 10.3]\n"))
+                        .line())
                 .contains("fabric.stretch across", "60.0 %", "70.0 %");
         assertThat(read(with(ACROSS, ACROSS + "  fold across: [10, 16.4, 10.3]\n"))
                         .fabric()
@@ -144,7 +145,10 @@ class ClothReadTest {
     @Test
     void aCurveTakesOneToAHundredReadings() {
         String load = "  load along:  [[20 %, 4.0 N], [40 %, 9.5 N]]\n";
-        assertThat(read(with(load, "  load along: [[20 %, 4.0 N]]\n")).fabric().loadAlong().readings())
+        assertThat(read(with(load, "  load along: [[20 %, 4.0 N]]\n"))
+                        .fabric()
+                        .loadAlong()
+                        .readings())
                 .hasSize(1);
         assertThat(only(with(load, "  load along: []\n")).line()).contains("0 readings");
         String many = IntStream.rangeClosed(1, 5_000)

@@ -8,9 +8,9 @@ import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 import stretchwright.print.PageReader.Stroke;
 
 /** The cards read back from their bytes: true scale, squares on every sheet, nothing in the margin. */
@@ -40,7 +40,8 @@ class ClothCardTest {
     private static List<Stroke> squares(List<Stroke> strokes, double side) {
         return strokes.stream()
                 .filter(Stroke::closed)
-                .filter(s -> Math.abs(s.box().width() - side) < 0.01 && Math.abs(s.box().height() - side) < 0.01)
+                .filter(s -> Math.abs(s.box().width() - side) < 0.01
+                        && Math.abs(s.box().height() - side) < 0.01)
                 .toList();
     }
 

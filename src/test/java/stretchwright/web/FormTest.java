@@ -19,6 +19,7 @@ class FormTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "  "})
     void anEmptyFoldTestIsLeftOut(String typed) {
-        assertThat(new Form(Map.of("fabric.fold across", List.of(typed))).makeText()).doesNotContain("fold");
+        assertThat(new Form(Map.of("fabric.fold across", List.of(typed))).makeText())
+                .doesNotContain("fold");
     }
 }
