@@ -9,11 +9,10 @@ public sealed interface Hold {
     /** As said to people: "medium". */
     String words();
 
-    /**
-     * The named hold that elastic and strap follow: a hold in numbers takes those of medium. Not a default method: with
-     * one, a Named that is met first would be made after the constants above, and they would stay empty.
-     */
-    Named named();
+    /** The named hold that elastic and strap follow: a hold in numbers takes those of medium. */
+    default Named named() {
+        return Named.MEDIUM;
+    }
 
     /**
      * A word. With a measured load curve it stands for a pressure at the ankle that falls going up; with an assumed one
@@ -52,11 +51,6 @@ public sealed interface Hold {
         public String words() {
             return "own profile";
         }
-
-        @Override
-        public Named named() {
-            return Named.MEDIUM;
-        }
     }
 
     /**
@@ -74,11 +68,6 @@ public sealed interface Hold {
         @Override
         public String words() {
             return String.format(Locale.ROOT, "%.1f %% off every girth", 100 * across);
-        }
-
-        @Override
-        public Named named() {
-            return Named.MEDIUM;
         }
     }
 }
