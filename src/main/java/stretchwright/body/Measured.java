@@ -16,6 +16,7 @@ import java.util.Set;
  * @param whole measures of the body, or of both legs alike
  * @param sides per side the measures that were taken on each leg; the same ones on both sides
  * @param hard per side the girths taken over a hard socket or brace
+ * @param poseLengths lengths over the body standing and in the pose, in the order given
  */
 public record Measured(
         Figure figure,
@@ -23,8 +24,10 @@ public record Measured(
         boolean seated,
         Map<Measure, Readings> whole,
         Map<Side, Map<Measure, Readings>> sides,
-        Map<Side, Set<Measure>> hard) {
+        Map<Side, Set<Measure>> hard,
+        List<PoseLength> poseLengths) {
     public Measured {
+        poseLengths = List.copyOf(poseLengths);
         whole = Collections.unmodifiableMap(sorted(whole));
         Map<Side, Map<Measure, Readings>> bySide = new EnumMap<>(Side.class);
         Map<Side, Set<Measure>> sockets = new EnumMap<>(Side.class);
@@ -40,6 +43,17 @@ public record Measured(
                 || !side(Side.LEFT, sides).keySet().stream().allMatch(Measure::ofLeg)) {
             throw new IllegalArgumentException("only measures of the leg have sides, and then both");
         }
+    }
+
+    /** Nothing measured in a pose. */
+    public Measured(
+            Figure figure,
+            OptionalDouble age,
+            boolean seated,
+            Map<Measure, Readings> whole,
+            Map<Side, Map<Measure, Readings>> sides,
+            Map<Side, Set<Measure>> hard) {
+        this(figure, age, seated, whole, sides, hard, List.of());
     }
 
     /** Single values, both legs alike. */

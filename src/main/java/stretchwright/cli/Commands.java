@@ -70,6 +70,7 @@ public final class Commands implements Callable<Integer> {
         line.addSubcommand("make", new MakeCommand(root, jobs));
         line.addSubcommand("body", new BodyCommand(root));
         line.addSubcommand("why", new WhyCommand(root, jobs));
+        line.addSubcommand("cloth", new ClothCommand(root, jobs));
         line.addSubcommand("lay", new LayCommand(root));
         line.addSubcommand("sizes", new SizesCommand(root, jobs));
         line.addSubcommand("survey", new SurveyCommand(root));

@@ -63,6 +63,9 @@ final class OwnFiles {
         if (json(folder.resolve("body.json")).has("bodyCheck")) {
             own.addAll(Set.of("body.json", "body.svg"));
         }
+        if (json(folder.resolve("cloth.json")).has("clothCards")) {
+            own.addAll(Set.of("cloth.json", "cloth-test-card.pdf", "shop-card.pdf"));
+        }
         if (json(folder.resolve("survey.json")).has("survey")) {
             own.addAll(Set.of("survey.json", "survey.md", "worst.svg"));
         }

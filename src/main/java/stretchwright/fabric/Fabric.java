@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param repeatAlong print repeat, mm; 0 for none
  * @param showsThroughAt areal stretch at which the test card showed
  * @param wrapped reduction found by the wrap test: share by which the cloth, pinned comfortably, was shorter than the girth
+ * @param assumed which stretch was not measured
  */
 public record Fabric(
         String name,
@@ -33,9 +34,10 @@ public record Fabric(
         double repeatAlong,
         OptionalDouble showsThroughAt,
         Optional<Price> price,
-        OptionalDouble wrapped) {
+        OptionalDouble wrapped,
+        Assumed assumed) {
 
-    /** Without a wrap test. */
+    /** Without a wrap test, both stretches measured. */
     public Fabric(
             String name,
             double usableWidth,
@@ -68,7 +70,40 @@ public record Fabric(
                 repeatAlong,
                 showsThroughAt,
                 price,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Assumed.NOTHING);
+    }
+
+    /** The same cloth with another stretch and the curves that are assumed for it: a cloth to try with. */
+    public Fabric stretching(double across, double along) {
+        return new Fabric(
+                name,
+                usableWidth,
+                onHand,
+                weight,
+                across,
+                along,
+                LoadCurve.assumed(across),
+                LoadCurve.assumed(along),
+                recovery,
+                shrinkageAcross,
+                shrinkageAlong,
+                oneWay,
+                repeatAlong,
+                showsThroughAt,
+                price,
+                OptionalDouble.empty(),
+                Assumed.NOTHING);
+    }
+
+    /**
+     * Which stretch was not measured.
+     *
+     * @param across taken from a wrap test
+     * @param along taken from the lengths in a pose that the cloth reached: it may stretch more
+     */
+    public record Assumed(boolean across, boolean along) {
+        public static final Assumed NOTHING = new Assumed(false, false);
     }
 
     /** Price of one metre of length, in whatever money the maker uses. */

@@ -22,6 +22,7 @@ final class GarmentJudge {
         List<Verdict> out = new ArrayList<>();
         out.addAll(BandJudge.of(pattern, body, style));
         out.addAll(PartsJudge.of(pattern, style));
+        out.addAll(AssumedJudge.of(fabric));
         estimates(body, out);
         if (body.seated()) {
             out.add(

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import stretchwright.body.Measured;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Quantities;
@@ -12,7 +14,7 @@ import stretchwright.ground.Unit;
 
 /** Reads the fabric. */
 final class FabricReader {
-    static final List<String> KEYS = List.of(
+    private static final List<String> PLAIN = List.of(
             "name",
             "usable width",
             "on hand",
@@ -28,23 +30,26 @@ final class FabricReader {
             "repeat along",
             "shows through at",
             "price");
+    static final List<String> KEYS =
+            Stream.concat(PLAIN.stream(), StretchReader.KEYS.stream()).toList();
     private static final String LOAD_EXAMPLE = "[[20 %, 3.1 N], [40 %, 6.9 N]]";
     private static final int MOST_READINGS = 100;
 
     private final Section section;
+    private final Optional<Measured> wearer;
 
-    private FabricReader(Section section) {
+    private FabricReader(Section section, Optional<Measured> wearer) {
         this.section = section;
+        this.wearer = wearer;
     }
 
-    static Optional<Fabric> read(Section section) {
-        return new FabricReader(section).read();
+    /** The wearer's own girths and lengths say what a wrap test and a pose mean; empty where they could not be read. */
+    static Optional<Fabric> read(Section section, Optional<Measured> wearer) {
+        return new FabricReader(section, wearer).read();
     }
 
     private Optional<Fabric> read() {
         section.require("usable width", "147");
-        section.require("stretch across", "60 %");
-        section.require("stretch along", "45 %");
         String name = section.name("name").orElse("");
         OptionalDouble width = section.length("usable width", Limits.USABLE_WIDTH);
         OptionalDouble onHand = section.length("on hand", Limits.ON_HAND);
@@ -55,11 +60,9 @@ final class FabricReader {
                 "Write for example 260 g/m2, or 7.7 oz/yd2.",
                 Limits.WEIGHT,
                 "g/m2");
-        OptionalDouble across = section.share("stretch across", Limits.STRETCH);
-        OptionalDouble along = section.share("stretch along", Limits.STRETCH);
+        Optional<StretchReader.Found> found = new StretchReader(section, wearer).read();
         Optional<LoadCurve> loadAcross = load("load across");
         Optional<LoadCurve> loadAlong = load("load along");
-        OptionalDouble recovery = section.share("recovery", Limits.RECOVERY);
         double shrinkAcross =
                 section.share("shrinkage across", Limits.SHRINKAGE).orElse(0);
         double shrinkAlong = section.share("shrinkage along", Limits.SHRINKAGE).orElse(0);
@@ -67,25 +70,28 @@ final class FabricReader {
         double repeat = section.length("repeat along", Limits.REPEAT).orElse(0);
         OptionalDouble showsThrough = section.share("shows through at", Limits.SHOWS_THROUGH);
         Optional<Fabric.Price> price = price();
-        if (width.isEmpty() || across.isEmpty() || along.isEmpty()) {
+        if (width.isEmpty() || found.isEmpty()) {
             return Optional.empty();
         }
+        StretchReader.Found stretch = found.get();
         return Optional.of(new Fabric(
                 name,
                 width.getAsDouble(),
                 onHand,
                 weight,
-                across.getAsDouble(),
-                along.getAsDouble(),
-                loadAcross.orElseGet(() -> LoadCurve.assumed(across.getAsDouble())),
-                loadAlong.orElseGet(() -> LoadCurve.assumed(along.getAsDouble())),
-                recovery,
+                stretch.across(),
+                stretch.along(),
+                loadAcross.orElseGet(() -> LoadCurve.assumed(stretch.across())),
+                loadAlong.orElseGet(() -> LoadCurve.assumed(stretch.along())),
+                stretch.recovery(),
                 shrinkAcross,
                 shrinkAlong,
                 oneWay,
                 repeat,
                 showsThrough,
-                price));
+                price,
+                stretch.wrapped(),
+                stretch.assumed()));
     }
 
     /** Readings of the hanging test, on a strip of 50 mm; empty where none are given or any is wrong. */

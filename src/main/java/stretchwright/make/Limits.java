@@ -56,6 +56,12 @@ final class Limits {
     /** Above 0: without stretch nothing here can be worn. Rib reaches 100 % in the textbooks, loose tubes 200 %. */
     static final Range STRETCH = new Range(0.01, 3.00, "100 mm that pull to 160 mm are 60 %");
 
+    /** Marks on folded cloth: 100 mm or 4 in usual, pulled at most fourfold. */
+    static final Range FOLD = new Range(20, 2000, "100 mm or 4 in are marked on the fold");
+
+    /** From top of thigh to shin on a small child, to ankle and ankle of a tall adult (common practice). */
+    static final Range POSE_LENGTH = new Range(100, 3000, "a tape over the body, standing and in the pose");
+
     static final Range LOAD_EXTENSION = new Range(0.01, 3.00, "100 mm that pull to 120 mm are 20 %");
 
     /** N on a strip of 50 mm: 200 N is a heavy suitcase; leg wear stays under 15 (trade values 1.3). */

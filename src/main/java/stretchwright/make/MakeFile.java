@@ -50,6 +50,11 @@ public record MakeFile(
         machines = Collections.unmodifiableSet(new LinkedHashSet<>(machines));
     }
 
+    /** The same make in another cloth. */
+    MakeFile with(Fabric other) {
+        return new MakeFile(file, name, unit, wearer, measured, other, boot, style, machines, paper, seed);
+    }
+
     public Figure figure() {
         return measured.figure();
     }

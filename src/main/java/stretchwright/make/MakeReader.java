@@ -67,7 +67,8 @@ final class MakeReader {
         top.choice("unit", UNITS, Unit::symbol);
         Optional<WearerReader.Wearer> wearer =
                 top.section("wearer", WearerReader.KEYS).flatMap(s -> WearerReader.read(s, findings, stages));
-        Optional<Fabric> fabric = top.section("fabric", FabricReader.KEYS).flatMap(FabricReader::read);
+        Optional<Fabric> fabric = top.section("fabric", FabricReader.KEYS)
+                .flatMap(s -> FabricReader.read(s, wearer.map(WearerReader.Wearer::measured)));
         Optional<Boot> boot = top.section("boot", BootReader.KEYS).flatMap(BootReader::read);
         Set<Machine> machines = machines();
         Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();

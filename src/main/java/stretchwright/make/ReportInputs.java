@@ -22,6 +22,9 @@ final class ReportInputs {
         fabric.weight().ifPresent(v -> out.put("weight", Numbers.mm(v)));
         out.put("stretchAcross", Numbers.share(fabric.stretchAcross()));
         out.put("stretchAlong", Numbers.share(fabric.stretchAlong()));
+        out.put("stretchAcrossAssumed", fabric.assumed().across());
+        out.put("stretchAlongAssumed", fabric.assumed().along());
+        fabric.wrapped().ifPresent(v -> out.put("wrapped", Numbers.share(v)));
         load(out.putObject("loadAcross"), fabric.loadAcross());
         load(out.putObject("loadAlong"), fabric.loadAlong());
         fabric.recovery().ifPresent(v -> out.put("recovery", Numbers.share(v)));

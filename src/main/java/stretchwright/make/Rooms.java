@@ -8,6 +8,7 @@ import stretchwright.body.Measuring;
 import stretchwright.draft.Draft;
 import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.PoseTape;
 import stretchwright.ground.Findings;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
@@ -33,7 +34,8 @@ final class Rooms implements Stages {
 
     @Override
     public FitReport fit(Pattern pattern, Body body, MakeFile make) {
-        return FitCheck.of(pattern, body, make.fabric(), make.boot(), make.style(), make.machines());
+        FitReport fit = FitCheck.of(pattern, body, make.fabric(), make.boot(), make.style(), make.machines());
+        return PoseTape.added(fit, make.measured().poseLengths(), pattern, body, make.fabric());
     }
 
     @Override

@@ -67,6 +67,11 @@ final class Section {
         findings.add(path(key), (at == null ? "" : "line " + line + ": ") + problem, remedy);
     }
 
+    /** How many findings there are so far, of all sections. */
+    int problems() {
+        return findings.all().size();
+    }
+
     void require(String key, String example) {
         if (!has(key)) {
             add(key, "is missing.", "Write for example: " + key + ": " + example);

@@ -11,6 +11,7 @@ import java.util.Set;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.body.Measured;
+import stretchwright.body.PoseLength;
 import stretchwright.body.Readings;
 import stretchwright.body.Side;
 import stretchwright.ground.Findings;
@@ -19,7 +20,7 @@ import stretchwright.ground.Unit;
 
 /** Reads the wearer; each measure for itself. Whether they fit each other is asked of the body room. */
 final class WearerReader {
-    static final List<String> KEYS = List.of("name", "figure", "age", "seated", "measurements", "hard");
+    static final List<String> KEYS = List.of("name", "figure", "age", "seated", "measurements", "hard", "pose lengths");
     private static final List<String> TERMS =
             Arrays.stream(Measure.values()).map(Measure::term).toList();
     private static final List<String> SIDES =
@@ -70,10 +71,13 @@ final class WearerReader {
         section.section("measurements", TERMS).ifPresent(this::measurements);
         Map<Side, Set<Measure>> hard =
                 section.section("hard", SIDES).map(this::hard).orElse(Map.of());
+        List<PoseLength> poses = section.section("pose lengths", PoseReader.KEYS)
+                .map(PoseReader::read)
+                .orElse(List.of());
         if (figure.isEmpty() || (whole.isEmpty() && sides(Side.LEFT).isEmpty())) {
             return Optional.empty();
         }
-        return Optional.of(new Wearer(name, new Measured(figure.get(), age, seated, whole, sides, hard)));
+        return Optional.of(new Wearer(name, new Measured(figure.get(), age, seated, whole, sides, hard, poses)));
     }
 
     private Map<Measure, Readings> sides(Side side) {

@@ -22,7 +22,9 @@ public record Field(
         /** Several of the options; the example separates them with "; ". */
         MANY,
         /** Pairs of stretch and force: "20 % = 3.1 N; 40 % = 6.9 N". */
-        READINGS
+        READINGS,
+        /** Several lengths, separated by semicolons. */
+        LENGTHS
     }
 
     public String id() {

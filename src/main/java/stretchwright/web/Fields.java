@@ -121,8 +121,15 @@ public final class Fields {
                         "fabric.usable width", "Usable width", "between the selvage strips that cannot be used", "147"),
                 Field.text("fabric.on hand", "On hand", "length you own; may be left empty", Field.LENGTH, "1.6 m"),
                 Field.text("fabric.weight", "Weight", "may be left empty", "g/m2", "260"),
-                Field.text("fabric.stretch across", "Stretch across", "100 mm that pull to 160 mm are 60 %", "%", "60"),
+                Field.text(
+                        "fabric.stretch across",
+                        "Stretch across",
+                        "100 mm that pull to 160 mm are 60 %; or give the fold test",
+                        "%",
+                        "60"),
                 Field.text("fabric.stretch along", "Stretch along", "", "%", "45"),
+                fold("fabric.fold across", "Fold test across"),
+                fold("fabric.fold along", "Fold test along"),
                 readings("fabric.load across", "Load across", "20 % = 3.1 N; 40 % = 6.9 N; 60 % = 13 N"),
                 readings("fabric.load along", "Load along", "20 % = 4.0 N; 40 % = 9.5 N"),
                 Field.text(
@@ -147,6 +154,12 @@ public final class Fields {
                         "such as 14.50 per m, or 12 per yd; may be left empty",
                         "per m",
                         "14.50"));
+    }
+
+    private static Field fold(String key, String label) {
+        String hint =
+                "relaxed; pulled; rested for a minute, such as 100 mm; 160 mm; 102.5 mm. Gives stretch and recovery.";
+        return new Field(key, label, hint, Field.Kind.LENGTHS, "", List.of(), "");
     }
 
     private static Field readings(String key, String label, String example) {

@@ -66,6 +66,11 @@ record Form(Map<String, List<String>> typed) {
                     at.put(last, readings(text));
                 }
             }
+            case LENGTHS -> {
+                if (!text.isEmpty()) {
+                    at.put(last, lengths(text));
+                }
+            }
             default -> {
                 if (!text.isEmpty()) {
                     at.put(last, withUnit(text, f.unit()));
@@ -83,6 +88,14 @@ record Form(Map<String, List<String>> typed) {
     private static String withUnit(String text, String unit) {
         boolean own = unit.isEmpty() || unit.equals(Field.LENGTH) || unit.equals("years");
         return own || !text.matches("[0-9.,/ +-]+") ? text : text + " " + unit;
+    }
+
+    /** Separated by semicolons, or by commas with a space behind, as the make file does: a decimal comma stays whole. */
+    private static List<String> lengths(String text) {
+        return Arrays.stream(text.replaceAll("[\\[\\]]", "").split(";|,\\s+"))
+                .map(String::strip)
+                .filter(t -> !t.isEmpty())
+                .toList();
     }
 
     /** As the hint writes them, or as the make file does. */

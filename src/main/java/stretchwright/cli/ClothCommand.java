@@ -1,0 +1,87 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+import stretchwright.make.ClothNeeds;
+import stretchwright.make.MakeFile;
+import stretchwright.print.Document;
+import stretchwright.print.Paper;
+
+/** The cards to test a cloth with. */
+@Command(
+        name = "cloth",
+        description =
+                "Writes a card to test a cloth with at home and one to take to the shop. With a make file the shop"
+                        + " card asks what that wearer and style need; without one, what is usual.")
+final class ClothCommand extends Task {
+    @Parameters(paramLabel = "MAKE", arity = "0..1", description = "Make file (YAML or JSON).")
+    private String file = "";
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description =
+                    "Where to write cloth-test-card.pdf and shop-card.pdf: a new folder, an empty one, or one this"
+                            + " program wrote (it is replaced).")
+    private String out = "";
+
+    @Option(names = "--paper", paramLabel = "P", defaultValue = "A4", description = "A4 (usual) or Letter.")
+    private String paper = "A4";
+
+    private final Jobs jobs;
+
+    ClothCommand(Commands root, Jobs jobs) {
+        super(root);
+        this.jobs = jobs;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Optional<Paper> sheet =
+                Paper.of(paper).filter(p -> List.of("A4", "Letter").contains(p.name()));
+        if (sheet.isEmpty()) {
+            throw new CommandLine.ParameterException(line(), "--paper is A4 or Letter, not \"" + paper + "\"");
+        }
+        Console console = console();
+        Findings aboutOut = new Findings(out);
+        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        List<Finding> wrong = new ArrayList<>(aboutOut.all());
+        try {
+            Optional<List<Document>> cards = cards(sheet.get(), wrong);
+            if (wrong.isEmpty() && cards.isPresent() && folder.isPresent()) {
+                SortedMap<String, byte[]> files = new TreeMap<>();
+                cards.get().forEach(d -> files.put(d.name(), d.bytes()));
+                folder.get().write(files);
+                console.tell(
+                        "cloth-test-card.pdf and shop-card.pdf written; print them at 100 % and measure the squares");
+                return Exit.DONE;
+            }
+        } catch (BadInput e) {
+            wrong.addAll(e.findings());
+        }
+        console.findings(wrong);
+        return Exit.INPUT;
+    }
+
+    private Optional<List<Document>> cards(Paper sheet, List<Finding> wrong) {
+        if (file.isEmpty()) {
+            return Optional.of(ClothNeeds.usualCards(sheet));
+        }
+        Findings aboutFile = new Findings(file);
+        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, aboutFile);
+        wrong.addAll(aboutFile.all());
+        return bytes.map(b -> ClothNeeds.cards(jobs.read(file, b), sheet));
+    }
+}

@@ -1,0 +1,176 @@
+package stretchwright.make;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
+import stretchwright.body.Body;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Strain;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Findings;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+import stretchwright.print.ClothCards;
+import stretchwright.print.Document;
+import stretchwright.print.Paper;
+import stretchwright.print.ShopNeeds;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Which cloth a wearer and a style need: cloths of more and less stretch are tried, drafted and judged by the fit check,
+ * until the least that passes is found.
+ */
+public final class ClothNeeds {
+    private static final Stages ROOMS = new Rooms();
+
+    /** Cloth to try: less is none for leggings, more is not sold as such (common practice). */
+    private static final double LEAST = 0.05;
+
+    private static final double MOST = 1.50;
+
+    /** To one millimetre on the 100 mm of the card. */
+    private static final double FINE = 0.01;
+
+    /** An along stretch that no pose asks for more than: trials across shall not be decided by it. */
+    private static final double AMPLE = 1.0;
+
+    /** Standing, a cloth that is easy to wear uses at most this share of its stretch (docs/maths/fit.md, Limits). */
+    private static final double STANDING = 0.5;
+
+    private final MakeFile make;
+    private final Body body;
+
+    private ClothNeeds(MakeFile make, Body body) {
+        this.make = make;
+        this.body = body;
+    }
+
+    /** What the two cards are, for no one in particular. */
+    public static List<Document> usualCards(Paper paper) {
+        return cards(ShopNeeds.usual(), paper);
+    }
+
+    public static List<Document> cards(MakeFile make, Paper paper) {
+        return cards(of(make), paper);
+    }
+
+    /** Both cards, and the numbers of the shop card as cloth.json; what no cloth reaches is left out there. */
+    private static List<Document> cards(ShopNeeds needs, Paper paper) {
+        List<Document> out = new ArrayList<>(ClothCards.of(paper, needs));
+        ObjectNode file = JsonMapper.builder().build().createObjectNode();
+        ObjectNode cards = file.putObject("clothCards");
+        step(cards.putObject("across"), needs.across());
+        step(cards.putObject("along"), needs.along());
+        cards.put("areal", Numbers.share(needs.areal()));
+        cards.put("source", needs.source());
+        out.add(new Document(
+                "cloth.json", "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
+        return out;
+    }
+
+    private static void step(ObjectNode out, ShopNeeds.Step step) {
+        step.yes().ifPresent(s -> out.put("yes", Numbers.share(s)));
+        step.changes().ifPresent(s -> out.put("changes", Numbers.share(s)));
+    }
+
+    static ShopNeeds of(MakeFile make) {
+        Findings findings = new Findings(make.file());
+        Optional<Body> body = ROOMS.body(make.measured(), findings);
+        findings.throwIfAny();
+        return new ClothNeeds(make, body.orElseThrow()).needs();
+    }
+
+    private ShopNeeds needs() {
+        OptionalDouble easy = least(s -> across(s, true));
+        OptionalDouble goes = least(s -> across(s, false));
+        double across = easy.orElse(goes.orElse(MOST));
+        ShopNeeds.Step along =
+                new ShopNeeds.Step(least(s -> along(across, s, true)), least(s -> along(across, s, false)));
+        String whom = make.wearer().isEmpty() ? make.name() : make.wearer() + ", " + make.name();
+        return new ShopNeeds(
+                whom,
+                "the fit check of this program, tried with cloths of 5 to 150 %",
+                new ShopNeeds.Step(easy, goes),
+                along,
+                areal(across, along.yes().orElse(AMPLE)),
+                because(across, along.yes().orElse(AMPLE)));
+    }
+
+    /** The least stretch that passes; a cloth that stretches more passes too, or the search would mean nothing. */
+    static OptionalDouble least(DoublePredicate passes) {
+        if (!passes.test(MOST)) {
+            return OptionalDouble.empty();
+        }
+        double no = LEAST;
+        double yes = MOST;
+        if (passes.test(LEAST)) {
+            return OptionalDouble.of(LEAST);
+        }
+        while (yes - no > FINE) {
+            double middle = (no + yes) / 2;
+            if (passes.test(middle)) {
+                yes = middle;
+            } else {
+                no = middle;
+            }
+        }
+        return OptionalDouble.of(yes);
+    }
+
+    /** Whether it goes on and bends: at all, or with the reserve that leaves nothing to be said. */
+    boolean across(double stretch, boolean easily) {
+        return fit(stretch, AMPLE)
+                .filter(f -> f.openings().stream().allMatch(FitReport.Opening::passes))
+                .filter(f -> f.poses().stream()
+                        .filter(p -> p.direction().equals("across"))
+                        .allMatch(FitReport.Pose::passes))
+                .filter(f -> !easily || f.levels().stream().allMatch(l -> l.across() <= STANDING * stretch))
+                .filter(f -> !easily || f.verdicts().stream().noneMatch(v -> speaksOf(f, v)))
+                .isPresent();
+    }
+
+    /** A caution or stop about an opening; pressure, measures and the like are not the cloth's stretch. */
+    private static boolean speaksOf(FitReport fit, FitReport.Verdict v) {
+        return v.severity() != FitReport.Severity.NOTE
+                && fit.openings().stream().anyMatch(o -> o.opening().equals(v.about()));
+    }
+
+    boolean along(double across, double stretch, boolean easily) {
+        double reach = easily ? 1 : 2;
+        return fit(across, stretch)
+                .filter(f -> f.poses().stream()
+                        .filter(p -> p.direction().equals("along"))
+                        .allMatch(p -> p.needed() <= reach * p.available()))
+                .isPresent();
+    }
+
+    private double areal(double across, double along) {
+        return fit(across, along).stream()
+                .flatMap(f -> f.levels().stream())
+                .filter(l -> l.level() == Level.Name.HIP || l.level() == Level.Name.CROTCH)
+                .mapToDouble(l -> Strain.then(Math.max(0, l.across()), Math.max(0, l.along())))
+                .max()
+                .orElse(0);
+    }
+
+    /** What asks most of that cloth. */
+    private List<String> because(double across, double along) {
+        return fit(across, along).stream()
+                .flatMap(f -> f.openings().stream())
+                .map(o -> String.format(Locale.ROOT, "%s asks %.0f %% across.", o.opening(), 100 * o.needed()))
+                .toList();
+    }
+
+    private Optional<FitReport> fit(double across, double along) {
+        Fabric cloth = make.fabric().stretching(across, along);
+        MakeFile trial = make.with(cloth);
+        Findings findings = new Findings(make.file());
+        Optional<Pattern> pattern = ROOMS.draft(body, trial, findings);
+        return findings.isEmpty() ? pattern.map(p -> ROOMS.fit(p, body, trial)) : Optional.empty();
+    }
+}

@@ -1,0 +1,12 @@
+package stretchwright.print;
+
+import java.util.List;
+
+/** The papers to test a cloth with, at true scale: one for home, one for the shop. */
+public final class ClothCards {
+    private ClothCards() {}
+
+    public static List<Document> of(Paper sheet, ShopNeeds needs) {
+        return List.of(ClothCard.of(sheet), ShopCard.of(sheet, needs));
+    }
+}

@@ -1,0 +1,37 @@
+package stretchwright.print;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What a cloth must do, for the card to take to the shop. Shares, not percent.
+ *
+ * @param source where the numbers come from, in a few words
+ * @param areal how much the cloth grows in area standing, 0 if none
+ */
+public record ShopNeeds(String forWhom, String source, Step across, Step along, double areal, List<String> because) {
+    public ShopNeeds {
+        because = List.copyOf(because);
+    }
+
+    /** From the larger on: yes; from the smaller on: with changes; empty where no cloth that was tried is enough. */
+    public record Step(OptionalDouble yes, OptionalDouble changes) {
+        public static Step of(double yes, double changes) {
+            return new Step(OptionalDouble.of(yes), OptionalDouble.of(changes));
+        }
+    }
+
+    /**
+     * For no one in particular: 30 to 50 % and more is what a thread maker's leaflet on elastic cloth calls functional;
+     * the rest is common practice, no source.
+     */
+    public static ShopNeeds usual() {
+        return new ShopNeeds(
+                "any wearer",
+                "usual working values (30 to 50 % across: a thread maker's leaflet; the rest common practice, no source)",
+                Step.of(0.50, 0.35),
+                Step.of(0.40, 0.20),
+                0.43,
+                List.of("With a make file the numbers are worked out for that wearer and style."));
+    }
+}

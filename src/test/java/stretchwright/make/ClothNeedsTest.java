@@ -1,0 +1,68 @@
+package stretchwright.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Findings;
+import stretchwright.print.ShopNeeds;
+
+/** What a wearer needs of a cloth, against trying one per cent after the other. */
+class ClothNeedsTest {
+    private static MakeFile make(String name) throws IOException {
+        return Make.read(name, Files.readAllBytes(Path.of("examples", name)));
+    }
+
+    @Test
+    void theSearchFindsTheThreshold() {
+        assertThat(ClothNeeds.least(s -> s >= 0.372).orElseThrow()).isBetween(0.372, 0.382);
+        assertThat(ClothNeeds.least(s -> true)).hasValue(0.05);
+        assertThat(ClothNeeds.least(s -> false)).isEmpty();
+    }
+
+    /** Second opinion: the openings of cloths of rising stretch, one by one, straight through draft and fit check. */
+    @Test
+    void noClothWithLessGoesOn() throws IOException {
+        MakeFile make = make("evening-practice.yaml");
+        ShopNeeds needs = ClothNeeds.of(make);
+        double found = needs.across().changes().orElseThrow();
+        double first = 2;
+        for (double s = 1.50; s > 0.05 && goes(make, s); s -= 0.02) {
+            first = s;
+        }
+        assertThat(found).isCloseTo(first, within(0.03));
+        assertThat(needs.across().yes().orElseThrow()).isGreaterThanOrEqualTo(found);
+        assertThat(needs.along().yes().orElseThrow())
+                .isGreaterThan(needs.along().changes().orElseThrow());
+    }
+
+    private static boolean goes(MakeFile make, double stretch) {
+        Rooms rooms = new Rooms();
+        MakeFile trial = make.with(make.fabric().stretching(stretch, 1.0));
+        Findings none = new Findings("");
+        return rooms.body(trial.measured(), none)
+                .flatMap(b -> rooms.draft(b, trial, none).map(p -> rooms.fit(p, b, trial)))
+                .map(f -> f.openings().stream().allMatch(FitReport.Opening::passes)
+                        && f.poses().stream()
+                                .filter(p -> p.direction().equals("across"))
+                                .allMatch(FitReport.Pose::passes))
+                .orElse(false);
+    }
+
+    /** Read from the file: what the wearer's own lengths ask stands among the poses, and what was assumed is said. */
+    @Test
+    void theExampleToldByWrapAndPoseSaysWhatItAssumes() throws IOException {
+        MakeFile make = make("wrap-and-pose.yaml");
+        Rooms rooms = new Rooms();
+        Findings none = new Findings("");
+        FitReport fit = rooms.body(make.measured(), none)
+                .flatMap(b -> rooms.draft(b, make, none).map(p -> rooms.fit(p, b, make)))
+                .orElseThrow();
+        assertThat(fit.poses()).extracting(FitReport.Pose::pose).contains("your pose");
+        assertThat(fit.verdicts()).extracting(FitReport.Verdict::about).contains("stretch across", "stretch along");
+    }
+}
