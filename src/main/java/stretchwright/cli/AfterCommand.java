@@ -23,8 +23,9 @@ import stretchwright.make.WearingFit;
 /** What to change after the garment was worn. */
 @Command(
         name = "after",
-        description = "After wearing: from what the garment does to one bounded change of the next one. Without a symptom it"
-                + " lists those it knows.")
+        description =
+                "After wearing: from what the garment does to one bounded change of the next one. Without a symptom it"
+                        + " lists those it knows.")
 final class AfterCommand extends Task {
     @Parameters(paramLabel = "MAKE", index = "0", description = "Make file (YAML or JSON).")
     private String file = "";
@@ -35,7 +36,10 @@ final class AfterCommand extends Task {
     @Option(names = "--answer", paramLabel = "yes|no", description = "To the question that some symptoms need.")
     private @Nullable String answer;
 
-    @Option(names = "--date", paramLabel = "DATE", description = "Of the try-on, such as 2026-01-31; today if left out.")
+    @Option(
+            names = "--date",
+            paramLabel = "DATE",
+            description = "Of the try-on, such as 2026-01-31; today if left out.")
     private @Nullable String date;
 
     @Option(names = "--write", description = "Write the change into the make file, at the end of its history.")
@@ -62,7 +66,8 @@ final class AfterCommand extends Task {
         MakeFile make = jobs.read(file, bytes.get());
         String symptom = String.join(" ", said);
         if (symptom.isBlank()) {
-            Wearing.symptoms().forEach(s -> console.print(s + (Wearing.question(s).isPresent() ? "  (asks)" : "") + "\n"));
+            Wearing.symptoms()
+                    .forEach(s -> console.print(s + (Wearing.question(s).isPresent() ? "  (asks)" : "") + "\n"));
             return Exit.DONE;
         }
         if (!Wearing.knows(symptom, findings) || !answered(symptom, console, findings)) {
@@ -93,7 +98,8 @@ final class AfterCommand extends Task {
     private boolean answered(String symptom, Console console, Findings findings) {
         Optional<String> question = Wearing.question(symptom);
         if (answer != null && !List.of("yes", "no").contains(answer)) {
-            findings.add("--answer", "\"" + answer + "\" is neither yes nor no.", "Write --answer yes, or --answer no.");
+            findings.add(
+                    "--answer", "\"" + answer + "\" is neither yes nor no.", "Write --answer yes, or --answer no.");
         } else if (question.isPresent() && answer == null) {
             console.tell(question.get());
             findings.add("--answer", "is missing: " + question.get(), "Ask again with --answer yes, or --answer no.");

@@ -20,8 +20,9 @@ import stretchwright.print.Document;
 /** Two makes side by side. */
 @Command(
         name = "compare",
-        description = "Compares two makes (two fabrics, two bodies or two styles): what differs in the inputs, the pattern,"
-                + " cloth, time and fit, as a table; and a drawing with the pieces over each other.")
+        description =
+                "Compares two makes (two fabrics, two bodies or two styles): what differs in the inputs, the pattern,"
+                        + " cloth, time and fit, as a table; and a drawing with the pieces over each other.")
 final class CompareCommand extends Task {
     @Parameters(paramLabel = "A", index = "0", description = "Make file (YAML or JSON).")
     private String first = "";

@@ -18,6 +18,9 @@ final class ChangeCloth {
     /** Below this share of the pull no cloth of the same stretch is found (common practice, no source). */
     private static final int SOFTEST = 60;
 
+    static final String MORE = "cloth of more stretch ";
+    static final String RECOVERS = "cloth that recovers better";
+
     private final MakeFile make;
     private final Fabric f;
 
@@ -42,19 +45,34 @@ final class ChangeCloth {
     /** Washed and dried as the garment will be, until it keeps its size. */
     ChangeLever washed() {
         Fabric other = cloth(f.stretchAcross(), f.stretchAlong(), f.loadAcross(), f.loadAlong(), 0, 0);
-        return choice("the cloth washed and dried before cutting until it keeps its size", 0.5, with(other));
+        String words = "the cloth washed and dried before cutting until it keeps its size";
+        return new ChangeLever(words, 1, words, n -> 0.5, n -> words, false, n -> with(other));
     }
 
     ChangeLever moreAcross() {
-        return more("across", f.stretchAcross(), x -> cloth(
-                x, f.stretchAlong(), stretched(f.loadAcross(), x / f.stretchAcross(), x), f.loadAlong(),
-                f.shrinkageAcross(), f.shrinkageAlong()));
+        return more(
+                "across",
+                f.stretchAcross(),
+                x -> cloth(
+                        x,
+                        f.stretchAlong(),
+                        stretched(f.loadAcross(), x / f.stretchAcross(), x),
+                        f.loadAlong(),
+                        f.shrinkageAcross(),
+                        f.shrinkageAlong()));
     }
 
     ChangeLever moreAlong() {
-        return more("along", f.stretchAlong(), x -> cloth(
-                f.stretchAcross(), x, f.loadAcross(), stretched(f.loadAlong(), x / f.stretchAlong(), x),
-                f.shrinkageAcross(), f.shrinkageAlong()));
+        return more(
+                "along",
+                f.stretchAlong(),
+                x -> cloth(
+                        f.stretchAcross(),
+                        x,
+                        f.loadAcross(),
+                        stretched(f.loadAlong(), x / f.stretchAlong(), x),
+                        f.shrinkageAcross(),
+                        f.shrinkageAlong()));
     }
 
     /** The same stretch at a weaker pull; only where the pull was measured, an assumed one cannot be asked for. */
@@ -75,19 +93,27 @@ final class ChangeCloth {
                         n,
                         newtons * (100 - n) / 100,
                         100 * first.extension()),
-                n -> with(cloth(f.stretchAcross(), f.stretchAlong(), pulling(1 - n / 100.0), f.loadAlong(),
-                        f.shrinkageAcross(), f.shrinkageAlong()))));
+                n -> with(cloth(
+                        f.stretchAcross(),
+                        f.stretchAlong(),
+                        pulling(1 - n / 100.0),
+                        f.loadAlong(),
+                        f.shrinkageAcross(),
+                        f.shrinkageAlong()))));
     }
 
     ChangeLever recovering() {
         int now = (int) Math.floor(100 * f.recovery().orElse(1) + 1e-9);
         return new ChangeLever(
-                "cloth that recovers better",
+                RECOVERS,
                 Math.max(1, 100 - now),
                 "cloth that recovers fully",
                 n -> 3 + n / 20.0,
                 n -> "cloth that recovers " + (now + n) + " % or more",
-                n -> now + n > 100 ? Optional.empty() : with(with(OptionalDouble.of((now + n) / 100.0), f.showsThroughAt())));
+                false,
+                n -> now + n > 100
+                        ? Optional.empty()
+                        : with(with(OptionalDouble.of((now + n) / 100.0), f.showsThroughAt())));
     }
 
     /** Denser, or doubled by a lining: named by the areal stretch up to which nothing shows. */
@@ -99,6 +125,7 @@ final class ChangeCloth {
                 "cloth, or cloth and lining, that shows through only beyond " + (now + 200) + " % in area",
                 n -> 2.5 + n / 40.0,
                 n -> "denser cloth, or a lining there, that shows through only beyond " + (now + n) + " % in area",
+                false,
                 n -> with(with(f.recovery(), OptionalDouble.of((now + n) / 100.0))));
     }
 
@@ -110,7 +137,7 @@ final class ChangeCloth {
         int now = (int) Math.floor(100 * stretch + 1e-9);
         int most = Math.max(1, (int) Math.round(100 * STRETCHIEST) - now);
         return new ChangeLever(
-                "cloth of more stretch " + direction,
+                MORE + direction,
                 most,
                 "cloth of up to " + (now + most) + " % " + direction,
                 n -> 3 + n / 20.0,
@@ -128,8 +155,7 @@ final class ChangeCloth {
 
     private static LoadCurve scaled(LoadCurve curve, double extension, double tension) {
         List<LoadCurve.Reading> all = new ArrayList<>();
-        curve.readings()
-                .forEach(r -> all.add(new LoadCurve.Reading(r.extension() * extension, r.tension() * tension)));
+        curve.readings().forEach(r -> all.add(new LoadCurve.Reading(r.extension() * extension, r.tension() * tension)));
         return LoadCurve.through(all);
     }
 
@@ -138,17 +164,48 @@ final class ChangeCloth {
     }
 
     private Fabric cloth(
-            double across, double along, LoadCurve loadAcross, LoadCurve loadAlong, double shrinkAcross, double shrinkAlong) {
+            double across,
+            double along,
+            LoadCurve loadAcross,
+            LoadCurve loadAlong,
+            double shrinkAcross,
+            double shrinkAlong) {
         return new Fabric(
-                f.name(), f.usableWidth(), f.onHand(), f.weight(), across, along, loadAcross, loadAlong, f.recovery(),
-                shrinkAcross, shrinkAlong, f.oneWay(), f.repeatAlong(), f.showsThroughAt(), f.price(),
+                f.name(),
+                f.usableWidth(),
+                f.onHand(),
+                f.weight(),
+                across,
+                along,
+                loadAcross,
+                loadAlong,
+                f.recovery(),
+                shrinkAcross,
+                shrinkAlong,
+                f.oneWay(),
+                f.repeatAlong(),
+                f.showsThroughAt(),
+                f.price(),
                 across == f.stretchAcross() ? f.wrapped() : OptionalDouble.empty());
     }
 
     private Fabric with(OptionalDouble recovery, OptionalDouble showsThroughAt) {
         return new Fabric(
-                f.name(), f.usableWidth(), f.onHand(), f.weight(), f.stretchAcross(), f.stretchAlong(), f.loadAcross(),
-                f.loadAlong(), recovery, f.shrinkageAcross(), f.shrinkageAlong(), f.oneWay(), f.repeatAlong(),
-                showsThroughAt, f.price(), f.wrapped());
+                f.name(),
+                f.usableWidth(),
+                f.onHand(),
+                f.weight(),
+                f.stretchAcross(),
+                f.stretchAlong(),
+                f.loadAcross(),
+                f.loadAlong(),
+                recovery,
+                f.shrinkageAcross(),
+                f.shrinkageAlong(),
+                f.oneWay(),
+                f.repeatAlong(),
+                showsThroughAt,
+                f.price(),
+                f.wrapped());
     }
 }

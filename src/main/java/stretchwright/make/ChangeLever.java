@@ -12,6 +12,7 @@ import java.util.function.IntToDoubleFunction;
  * @param upTo in words, for a way that did not help: "up to 30 mm more at the knee"
  * @param effort how much is asked of the maker; small is tried and offered first
  * @param words what to do, with its amount
+ * @param redraft whether the draft sees it; what only the fit check reads is judged on the same pattern
  * @param make the changed make; empty where the make file's own rules would refuse it
  */
 record ChangeLever(
@@ -20,7 +21,19 @@ record ChangeLever(
         String upTo,
         IntToDoubleFunction effort,
         IntFunction<String> words,
+        boolean redraft,
         IntFunction<Optional<MakeFile>> make) {
+
+    /** One that the draft sees. */
+    ChangeLever(
+            String name,
+            int most,
+            String upTo,
+            IntToDoubleFunction effort,
+            IntFunction<String> words,
+            IntFunction<Optional<MakeFile>> make) {
+        this(name, most, upTo, effort, words, true, make);
+    }
 
     /** Made or not made. */
     static ChangeLever choice(String words, double effort, Optional<MakeFile> changed) {

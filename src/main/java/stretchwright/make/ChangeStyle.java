@@ -24,6 +24,9 @@ final class ChangeStyle {
     /** Lowering the rise further makes another garment (common practice, no source). */
     private static final int LOWEST_RISE = 120;
 
+    static final String WIDER = "more width at the ";
+    static final String LOWER_BAND = "a lower band";
+
     private final MakeFile make;
     private final Style s;
 
@@ -53,7 +56,11 @@ final class ChangeStyle {
                         "down to nothing off the girths",
                         n -> 1.1 + n / 5.0,
                         n -> String.format(
-                                Locale.ROOT, "%d %% off every girth (hold: %d %%; now %.0f %%)", from - n, from - n, 100 * now),
+                                Locale.ROOT,
+                                "%d %% off every girth (hold: %d %%; now %.0f %%)",
+                                from - n,
+                                from - n,
+                                100 * now),
                         n -> Optional.of(make.with(s.with(new Hold.Fixed((from - n) / 100.0))))));
     }
 
@@ -62,7 +69,7 @@ final class ChangeStyle {
         double already = s.ease().getOrDefault(level, 0.0);
         int most = (int) Math.floor(Limits.EASE.most() - already);
         return new ChangeLever(
-                "more width at the " + place,
+                WIDER + place,
                 Math.max(1, most),
                 "up to " + Math.max(1, most) + " mm more width at the " + place,
                 n -> 0.6 + n / 20.0,
@@ -120,7 +127,7 @@ final class ChangeStyle {
         double now = s.bandHeight();
         int most = (int) Math.floor(now - Limits.BAND_HEIGHT.least());
         return new ChangeLever(
-                "a lower band",
+                LOWER_BAND,
                 Math.max(1, most),
                 "a band down to " + Numbers.plain(Limits.BAND_HEIGHT.least()) + " mm",
                 n -> 0.8 + n / 40.0,
@@ -130,11 +137,13 @@ final class ChangeStyle {
 
     private Optional<MakeFile> lowBand(double height) {
         TopEnd.Band b = s.top().band();
-        boolean room = b.shape() == Shape.STRAIGHT && b.channel() <= height && b.keyPocket().isEmpty();
+        boolean room = b.shape() == Shape.STRAIGHT
+                && b.channel() <= height
+                && b.keyPocket().isEmpty();
         return height < Limits.BAND_HEIGHT.least() || !room
                 ? Optional.empty()
-                : Optional.of(make.with(
-                        s.with(s.top().with(new TopEnd.Band(b.shape(), height, b.elastic(), b.drawstring(), b.keyPocket())))));
+                : Optional.of(make.with(s.with(
+                        s.top().with(new TopEnd.Band(b.shape(), height, b.elastic(), b.drawstring(), b.keyPocket())))));
     }
 
     ChangeLever higherBack() {
@@ -167,7 +176,9 @@ final class ChangeStyle {
     Optional<ChangeLever> growth() {
         LowerEnd lower = s.lower();
         boolean over = s.leg() == Style.Leg.OVER_BOOT;
-        boolean plain = lower.cuffHeight().isEmpty() && s.leg() != Style.Leg.STIRRUP && lower.hemDrop() == 0
+        boolean plain = lower.cuffHeight().isEmpty()
+                && s.leg() != Style.Leg.STIRRUP
+                && lower.hemDrop() == 0
                 && (!over || lower.hem() == LowerEnd.Hem.OVER_LACES || lower.hem() == LowerEnd.Hem.TO_COLLAR);
         int most = (int) Math.floor(Limits.GROWTH.most() - lower.growth());
         return !plain || most < 1
@@ -177,7 +188,8 @@ final class ChangeStyle {
                         most,
                         "up to " + most + " mm kept in the hem",
                         n -> 0.7 + n / 30.0,
-                        n -> String.format(Locale.ROOT, "%.0f mm kept in the hem to let down (growth)", lower.growth() + n),
+                        n -> String.format(
+                                Locale.ROOT, "%.0f mm kept in the hem to let down (growth)", lower.growth() + n),
                         n -> Optional.of(make.with(s.with(lower.growing(lower.growth() + n))))));
     }
 
@@ -200,8 +212,16 @@ final class ChangeStyle {
                         "the legs put on first and rolled down over the boot (boot.dressing: leg first)",
                         0.9,
                         Optional.of(make.with(new Boot(
-                                b.kind(), b.topGirth(), b.heelGirth(), b.hemGirth(), b.ankleToHem(), b.ankleToTop(),
-                                b.topEstimated(), Boot.Dressing.LEG_FIRST, b.guardGirth(), b.sole())))));
+                                b.kind(),
+                                b.topGirth(),
+                                b.heelGirth(),
+                                b.hemGirth(),
+                                b.ankleToHem(),
+                                b.ankleToTop(),
+                                b.topEstimated(),
+                                Boot.Dressing.LEG_FIRST,
+                                b.guardGirth(),
+                                b.sole())))));
     }
 
     /** The hem higher on the boot. */
@@ -225,7 +245,15 @@ final class ChangeStyle {
         return ankleToHem < 0 || !covered
                 ? Optional.empty()
                 : Optional.of(make.with(new Boot(
-                        b.kind(), b.topGirth(), b.heelGirth(), b.hemGirth(), ankleToHem, b.ankleToTop(),
-                        b.topEstimated(), b.dressing(), b.guardGirth(), b.sole())));
+                        b.kind(),
+                        b.topGirth(),
+                        b.heelGirth(),
+                        b.hemGirth(),
+                        ankleToHem,
+                        b.ankleToTop(),
+                        b.topEstimated(),
+                        b.dressing(),
+                        b.guardGirth(),
+                        b.sole())));
     }
 }

@@ -70,7 +70,11 @@ public final class Compare {
         lines.add("B  " + b.make().name() + " (" + b.make().file() + ")");
         parts.forEach((part, rows) -> {
             lines.add("");
-            lines.add(row(title(part), rows.isEmpty() ? "the same" : "A", rows.isEmpty() ? "" : "B", rows.isEmpty() ? "" : "B - A"));
+            lines.add(row(
+                    title(part),
+                    rows.isEmpty() ? "the same" : "A",
+                    rows.isEmpty() ? "" : "B",
+                    rows.isEmpty() ? "" : "B - A"));
             rows.forEach(r -> lines.addAll(lines(r, own)));
         });
         List<String> onlyA = only(a.pattern(), b.pattern());
@@ -93,11 +97,12 @@ public final class Compare {
 
     static String line(CompareVerdict v) {
         String severity = v.status() == CompareVerdict.Status.MILDER || v.status() == CompareVerdict.Status.WORSE
-                ? v.a().orElseThrow().severity().word() + " -> " + v.b().orElseThrow().severity().word()
+                ? v.a().orElseThrow().severity().word() + " -> "
+                        + v.b().orElseThrow().severity().word()
                 : v.said().severity().word();
         return String.format(
                 Locale.ROOT,
-                "  %-7s %s: %s: %s",
+                "  %s %s: %s: %s",
                 v.status().word(),
                 severity,
                 v.said().about(),
@@ -124,7 +129,10 @@ public final class Compare {
 
     private static List<String> only(Pattern one, Pattern other) {
         List<String> names = other.pieces().stream().map(Piece::name).toList();
-        return one.pieces().stream().map(Piece::name).filter(n -> !names.contains(n)).toList();
+        return one.pieces().stream()
+                .map(Piece::name)
+                .filter(n -> !names.contains(n))
+                .toList();
     }
 
     /** A row; words that are too long for a column stand on lines of their own. */
@@ -134,7 +142,10 @@ public final class Compare {
         if (one.length() < VALUE && other.length() < VALUE) {
             return List.of(row("  " + r.what(), one, other, r.change(own)));
         }
-        return List.of("  " + Echo.shortened(r.what(), 90), "      A  " + Echo.shortened(one, 85), "      B  " + Echo.shortened(other, 85));
+        return List.of(
+                "  " + Echo.shortened(r.what(), 90),
+                "      A  " + Echo.shortened(one, 85),
+                "      B  " + Echo.shortened(other, 85));
     }
 
     private static String row(String what, String a, String b, String change) {
@@ -168,11 +179,17 @@ public final class Compare {
         only(b.pattern(), a.pattern()).forEach(onlyB::add);
         ArrayNode said = out.putArray("verdicts");
         for (CompareVerdict v : verdicts) {
-            ObjectNode one = said.addObject().put("status", v.status().word()).put("about", v.said().about());
+            ObjectNode one = said.addObject()
+                    .put("status", v.status().word())
+                    .put("about", v.said().about());
             v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", w.message()));
             v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", w.message()));
         }
         return Report.text(root);
+    }
+
+    private static String named(Made made) {
+        return Echo.shortened(made.make().name() + " (" + made.make().file() + ")", 90);
     }
 
     private static void side(ObjectNode out, Made made) {
@@ -196,6 +213,7 @@ public final class Compare {
     public List<Document> documents() {
         return List.of(
                 new Document("compare.json", "comparison", 1, json().getBytes(StandardCharsets.UTF_8)),
-                CompareSvg.of(a.pattern(), b.pattern(), a.make().name(), b.make().name(), a.make().unit()));
+                CompareSvg.of(
+                        a.pattern(), b.pattern(), named(a), named(b), a.make().unit()));
     }
 }

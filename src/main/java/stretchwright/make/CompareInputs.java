@@ -103,7 +103,9 @@ final class CompareInputs {
         if (node.isMissingNode()) {
             return "-";
         }
-        return node.isArray() ? readings(node) : node.isBoolean() ? (node.asBoolean() ? "yes" : "no") : node.asString("");
+        return node.isArray()
+                ? readings(node)
+                : node.isBoolean() ? (node.asBoolean() ? "yes" : "no") : node.asString("");
     }
 
     /** Readings of a load curve, as stretch and tension; any other list as it stands. */

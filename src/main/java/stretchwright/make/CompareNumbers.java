@@ -67,7 +67,9 @@ final class CompareNumbers {
         made.make()
                 .fabric()
                 .price()
-                .ifPresent(p -> out.put("cost of the fabric", new Number(p.perMetre() * made.lay().buy() / 1000, "")));
+                .ifPresent(p -> out.put(
+                        "cost of the fabric",
+                        new Number(p.perMetre() * made.lay().buy() / 1000, "")));
         return out;
     }
 

@@ -46,13 +46,16 @@ record CompareRow(String what, OptionalDouble a, OptionalDouble b, String textA,
         }
         double by = b.getAsDouble() - a.getAsDouble();
         String first = unit.equals("mm") ? String.format(Locale.ROOT, "%+.1f mm", by) : amount(by, own, true);
-        return unit.equals("mm") && own != Unit.MM ? first + String.format(Locale.ROOT, ", %+.2f %s", own.fromMm(by), own.symbol()) : first;
+        return unit.equals("mm") && own != Unit.MM
+                ? first + String.format(Locale.ROOT, ", %+.2f %s", own.fromMm(by), own.symbol())
+                : first;
     }
 
     private String amount(double value, Unit own, boolean signed) {
         String sign = signed ? "+" : "";
         return switch (unit) {
-            case "mm" -> String.format(Locale.ROOT, own == Unit.MM ? "%.1f mm" : "%.2f %s", own.fromMm(value), own.symbol());
+            case "mm" ->
+                String.format(Locale.ROOT, own == Unit.MM ? "%.1f mm" : "%.2f %s", own.fromMm(value), own.symbol());
             case "cm2" -> String.format(Locale.ROOT, "%" + sign + ".0f cm2", value);
             case "%" -> String.format(Locale.ROOT, "%" + sign + ".1f %%", value);
             case "" -> String.format(Locale.ROOT, "%" + sign + ".2f", value);

@@ -49,7 +49,8 @@ record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdict> b) {
         return same.isPresent()
                 ? same
                 : others.stream()
-                        .filter(w -> RemediesKey.place(w).equals(RemediesKey.place(v)) && w.severity() != v.severity()
+                        .filter(w -> RemediesKey.place(w).equals(RemediesKey.place(v))
+                                && w.severity() != v.severity()
                                 && RemediesLevers.topic(w) == RemediesLevers.topic(v)
                                 && RemediesLevers.topic(v) != RemediesLevers.Topic.NONE)
                         .findFirst();

@@ -16,19 +16,18 @@ import stretchwright.pattern.Style;
 
 /** Reads a whole make file section by section; everything that is wrong becomes a finding, nothing is guessed. */
 final class MakeReader {
-    private static final List<String> KEYS =
-            List.of(
-                    "stretchwright",
-                    "name",
-                    "unit",
-                    "wearer",
-                    "fabric",
-                    "boot",
-                    "style",
-                    "machines",
-                    "print",
-                    "seed",
-                    WearingReader.SECTION);
+    private static final List<String> KEYS = List.of(
+            "stretchwright",
+            "name",
+            "unit",
+            "wearer",
+            "fabric",
+            "boot",
+            "style",
+            "machines",
+            "print",
+            "seed",
+            WearingReader.SECTION);
     private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
 
     private final Findings findings;
@@ -102,7 +101,10 @@ final class MakeReader {
                 paper,
                 seed,
                 List.of());
-        return WearingApplied.on(plain, worn, findings);
+        Findings about = new Findings(file);
+        Optional<MakeFile> changed = WearingApplied.on(plain, worn, about);
+        OwnUnit.findings(about.all(), plain.unit()).forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+        return changed;
     }
 
     private void version() {

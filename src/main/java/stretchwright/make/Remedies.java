@@ -32,7 +32,7 @@ final class Remedies {
         this.make = make;
         this.pattern = pattern;
         this.before = before;
-        this.trial = new RemediesTrial(body, before, stages);
+        this.trial = new RemediesTrial(body, pattern, before, stages);
     }
 
     /** A change with its amount, and what the fit check says with it. */
@@ -72,7 +72,7 @@ final class Remedies {
             if (turning.size() == MOST_OFFERED) {
                 break;
             }
-            OptionalInt least = trial.least(lever, v);
+            OptionalInt least = trial.least(lever, v, RemediesGuess.of(lever, v, before, make));
             if (least.isPresent()) {
                 turning.add(turned(v, lever, least.getAsInt()));
             } else if (trial.isTriedAtAll(lever)) {
@@ -100,10 +100,14 @@ final class Remedies {
         boolean turns = tried.get(0).turns();
         String words = turns
                 ? "What turns it: "
-                        + tried.stream().map(t -> t.change() + " - " + t.after()).collect(Collectors.joining("; or "))
+                        + tried.stream()
+                                .map(t -> t.change() + " - " + t.after())
+                                .collect(Collectors.joining("; or "))
                         + "."
                 : "Nothing tried turns it: "
-                        + tried.stream().map(t -> t.change() + " (" + t.after() + ")").collect(Collectors.joining("; "))
+                        + tried.stream()
+                                .map(t -> t.change() + " (" + t.after() + ")")
+                                .collect(Collectors.joining("; "))
                         + ".";
         return new Verdict(
                 v.severity(), v.about(), v.message(), RemediesLevers.topic(v).kept() + words, tried);

@@ -30,8 +30,7 @@ record RemediesKey(String about, String saying) {
 
     /** Whether the same thing is said, and as severely. */
     boolean isSaidIn(FitReport fit, Severity severity) {
-        return fit.verdicts().stream()
-                .anyMatch(v -> v.severity().compareTo(severity) <= 0 && of(v).equals(this));
+        return fit.verdicts().stream().anyMatch(v -> v.severity().compareTo(severity) <= 0 && of(v).equals(this));
     }
 
     /**

@@ -65,7 +65,9 @@ final class RemediesLevers {
             case "hem over heel" -> says.contains("not measured") ? Topic.NONE : Topic.OPENING_HEM;
             case "leg over calf" -> Topic.OPENING_LEG;
             case "waistband" ->
-                says.contains("takes in") ? Topic.TAKEN_IN : says.contains("would reach") ? Topic.HIGH_BAND : Topic.NONE;
+                says.contains("takes in")
+                        ? Topic.TAKEN_IN
+                        : says.contains("would reach") ? Topic.HIGH_BAND : Topic.NONE;
             case "hem" -> says.contains("would end") ? Topic.GROUND : Topic.NONE;
             case "shrinkage" -> Topic.SHRINKS;
             case "recovery" -> Topic.RECOVERS;
@@ -83,7 +85,9 @@ final class RemediesLevers {
                 }
                 yield says.contains("pressure rises")
                         ? Topic.RISING_PRESSURE
-                        : says.contains("pressure") ? Topic.PRESSURE : says.contains("stretch") || says.contains("uses") ? Topic.STRAIN : Topic.NONE;
+                        : says.contains("pressure")
+                                ? Topic.PRESSURE
+                                : says.contains("stretch") || says.contains("uses") ? Topic.STRAIN : Topic.NONE;
             }
         };
     }

@@ -9,6 +9,7 @@ import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Pattern;
 
 /**
  * Drafts and judges changed makes, each once, and finds the least amount of a change that turns a verdict. Never more
@@ -16,17 +17,19 @@ import stretchwright.ground.Findings;
  * gives the same answer everywhere.
  */
 final class RemediesTrial {
-    /** Drafts and fit checks for one make, 1 to 2 ms each. */
-    static final int MOST = 72;
+    /** Drafts and fit checks for one make, a few ms each in a program just started. */
+    static final int MOST = 60;
 
     private final Body body;
+    private final Pattern pattern;
     private final FitReport before;
     private final Stages stages;
     private final Map<String, Optional<FitReport>> done = new HashMap<>();
     private int left = MOST;
 
-    RemediesTrial(Body body, FitReport before, Stages stages) {
+    RemediesTrial(Body body, Pattern pattern, FitReport before, Stages stages) {
         this.body = body;
+        this.pattern = pattern;
         this.before = before;
         this.stages = stages;
     }
@@ -38,11 +41,12 @@ final class RemediesTrial {
         if (known != null) {
             return known;
         }
-        if (left == 0) {
+        Optional<MakeFile> changed = lever.make().apply(amount);
+        if (changed.isPresent() && lever.redraft() && left-- <= 0) {
             return Optional.empty();
         }
-        left--;
-        Optional<FitReport> fit = lever.make().apply(amount).flatMap(this::judged);
+        Optional<FitReport> fit =
+                changed.flatMap(make -> lever.redraft() ? drafted(make) : Optional.of(stages.fit(pattern, body, make)));
         done.put(key, fit);
         return fit;
     }
@@ -51,7 +55,7 @@ final class RemediesTrial {
         return done.keySet().stream().anyMatch(k -> k.startsWith(lever.name() + " "));
     }
 
-    private Optional<FitReport> judged(MakeFile make) {
+    private Optional<FitReport> drafted(MakeFile make) {
         Findings findings = new Findings("");
         return stages.draft(body, make, findings)
                 .filter(p -> findings.isEmpty())
@@ -60,33 +64,58 @@ final class RemediesTrial {
 
     /**
      * The least amount after which nothing is said against the place any more; where no amount does that, the least that
-     * turns the verdict. By halving; each amount is whole, so what is offered was tried just so. Where the most does not
-     * help, a third of it is asked too: too much of a change may stop something else.
+     * turns the verdict. Each amount is whole, so what is offered was tried just so.
+     *
+     * @param guess where to begin; from there in growing steps, then by halving
      */
-    OptionalInt least(ChangeLever lever, Verdict verdict) {
+    OptionalInt least(ChangeLever lever, Verdict verdict, int guess) {
         Predicate<FitReport> turns = after -> RemediesKey.turns(verdict, before, after);
         Predicate<FitReport> clears = turns.and(
                 after -> RemediesKey.count(after, RemediesKey.place(verdict), FitReport.Severity.CAUTION) == 0);
-        OptionalInt clear = least(lever, clears);
-        return clear.isPresent() ? clear : least(lever, turns);
+        OptionalInt clear = least(lever, clears, Math.max(1, Math.min(lever.most(), guess)));
+        return clear.isPresent() ? clear : least(lever, turns, lever.most());
     }
 
-    private OptionalInt least(ChangeLever lever, Predicate<FitReport> good) {
-        int most = lever.most();
-        int reached = is(lever, most, good) ? most : most > 3 && is(lever, most / 3, good) ? most / 3 : 0;
-        if (reached == 0) {
-            return OptionalInt.empty();
-        }
+    private OptionalInt least(ChangeLever lever, Predicate<FitReport> good, int guess) {
         int failed = 0;
-        while (reached - failed > 1) {
-            int middle = failed + (reached - failed) / 2;
+        int reached = guess;
+        for (int step = 1; !is(lever, reached, good); step *= 4) {
+            if (reached == lever.most()) {
+                return fewer(lever, good);
+            }
+            failed = reached;
+            reached = Math.min(lever.most(), reached + step);
+        }
+        for (int step = 1; reached - failed > step && guess < lever.most(); step *= 4) {
+            if (!is(lever, reached - step, good)) {
+                failed = reached - step;
+                break;
+            }
+            reached -= step;
+        }
+        return OptionalInt.of(halved(lever, good, failed, reached));
+    }
+
+    /** Too much of a change may stop something else: where the most does not help, a third of it is asked. */
+    private OptionalInt fewer(ChangeLever lever, Predicate<FitReport> good) {
+        int third = lever.most() / 3;
+        return third > 0 && is(lever, third, good)
+                ? OptionalInt.of(halved(lever, good, 0, third))
+                : OptionalInt.empty();
+    }
+
+    private int halved(ChangeLever lever, Predicate<FitReport> good, int failed, int reached) {
+        int least = reached;
+        int less = failed;
+        while (least - less > 1) {
+            int middle = less + (least - less) / 2;
             if (is(lever, middle, good)) {
-                reached = middle;
+                least = middle;
             } else {
-                failed = middle;
+                less = middle;
             }
         }
-        return OptionalInt.of(reached);
+        return least;
     }
 
     private boolean is(ChangeLever lever, int amount, Predicate<FitReport> good) {

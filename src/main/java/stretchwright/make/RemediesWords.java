@@ -47,8 +47,8 @@ final class RemediesWords {
 
     private static Optional<Verdict> worst(FitReport fit, String place) {
         return fit.verdicts().stream()
-                .filter(w -> w.severity() != Severity.NOTE
-                        && RemediesKey.place(w).equals(place))
+                .filter(w ->
+                        w.severity() != Severity.NOTE && RemediesKey.place(w).equals(place))
                 .findFirst();
     }
 

@@ -55,12 +55,25 @@ final class ReportResults {
         }
         ArrayNode verdicts = out.putArray("verdicts");
         for (FitReport.Verdict v : fit.verdicts()) {
-            verdicts.addObject()
-                    .put("severity", v.severity().word())
+            ObjectNode verdict = verdicts.addObject();
+            verdict.put("severity", v.severity().word())
                     .put("about", v.about())
                     .put("message", v.message())
                     .put("remedy", v.remedy());
+            tried(verdict, v);
         }
+    }
+
+    private static void tried(ObjectNode verdict, FitReport.Verdict v) {
+        if (v.tried().isEmpty()) {
+            return;
+        }
+        ArrayNode tried = verdict.putArray("tried");
+        v.tried()
+                .forEach(t -> tried.addObject()
+                        .put("change", t.change())
+                        .put("turns", t.turns())
+                        .put("after", t.after()));
     }
 
     static void lay(ObjectNode out, Lay lay, Fabric fabric) {

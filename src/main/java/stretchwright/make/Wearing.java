@@ -82,11 +82,15 @@ public final class Wearing {
         WearingEntry entry = new WearingEntry(date, symptom.name(), symptom.asks() ? answer : "", next);
         List<WearingEntry> history = new ArrayList<>(make.worn());
         history.add(entry);
-        Optional<MakeFile> changed = WearingApplied.on(unworn(make, next), List.of(entry), findings)
-                .map(m -> make.worn(m.style(), history));
+        Optional<MakeFile> changed =
+                WearingApplied.on(unworn(make, next), List.of(entry), findings).map(m -> make.worn(m.style(), history));
         WearingApplied.sums(history).forEach((key, sum) -> bounded(key, sum, findings));
-        if (findings.isEmpty() && changed.map(MakeFile::style).filter(make.style()::equals).isPresent()) {
-            findings.add(WearingReader.SECTION, "the make has this change already: " + entry.changeText() + ".", "Measure again instead.");
+        if (findings.isEmpty()
+                && changed.map(MakeFile::style).filter(make.style()::equals).isPresent()) {
+            findings.add(
+                    WearingReader.SECTION,
+                    "the make has this change already: " + entry.changeText() + ".",
+                    "Measure again instead.");
         }
         return new Wearing(
                 make,
@@ -128,7 +132,8 @@ public final class Wearing {
             findings.add(
                     WearingReader.SECTION,
                     first.key().isChoice()
-                            ? "the make has " + first.key().word() + ": " + first.key().choice() + " already."
+                            ? "the make has " + first.key().word() + ": "
+                                    + first.key().choice() + " already."
                             : first.key().word() + " has been changed as far as makers go ("
                                     + first.key().shown(first.limit()) + ").",
                     "Measure again instead.");
@@ -167,9 +172,11 @@ public final class Wearing {
 
     private String limits() {
         List<String> all = new ArrayList<>();
-        cure.steps().forEach(s -> all.add(s.key().isChoice()
-                ? s.key().word() + ": once"
-                : s.key().word() + ": up to " + s.key().shown(s.limit()) + " in all"));
+        cure.steps()
+                .forEach(s -> all.add(
+                        s.key().isChoice()
+                                ? s.key().word() + ": once"
+                                : s.key().word() + ": up to " + s.key().shown(s.limit()) + " in all"));
         return String.join(", ", all);
     }
 

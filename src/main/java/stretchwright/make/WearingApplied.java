@@ -41,8 +41,9 @@ final class WearingApplied {
         if (!key.isChoice() && !key.range().holds(sum)) {
             add(
                     key,
-                    "the changes add up to " + key.shown(sum) + "; makers go from " + key.shown(key.range().least())
-                            + " to " + key.shown(key.range().most()) + ".",
+                    "the changes add up to " + key.shown(sum) + "; makers go from "
+                            + key.shown(key.range().least()) + " to "
+                            + key.shown(key.range().most()) + ".",
                     "Measure again instead, and write the new measures with this section left out.");
             return;
         }
@@ -65,7 +66,10 @@ final class WearingApplied {
     private void raised(WearingKey key, double front, double back) {
         double changed = key == WearingKey.FRONT_WAIST ? front : back;
         if (!Limits.RAISE.holds(changed)) {
-            add(key, "makes style." + key.word() + " " + key.shown(changed) + ", beyond what can be drafted.", "Measure again instead.");
+            add(
+                    key,
+                    "makes style." + key.word() + " " + key.shown(changed) + ", beyond what can be drafted.",
+                    "Measure again instead.");
             return;
         }
         make = make.with(make.style().with(make.style().top().raised(front, back)));
@@ -77,7 +81,10 @@ final class WearingApplied {
         ease.putAll(make.style().ease());
         double mm = ease.getOrDefault(level, 0.0) + sum;
         if (!Limits.EASE.holds(mm)) {
-            add(key, "and style.ease together are " + key.shown(mm) + ", more than is drafted.", "Measure again instead.");
+            add(
+                    key,
+                    "and style.ease together are " + key.shown(mm) + ", more than is drafted.",
+                    "Measure again instead.");
             return;
         }
         ease.put(level, mm);
@@ -95,7 +102,10 @@ final class WearingApplied {
             return;
         }
         if (lower.growth() + sum > Limits.GROWTH.most()) {
-            add(WearingKey.GROWTH, "and style.growth together are more than a hem holds.", "Measure the leg again instead.");
+            add(
+                    WearingKey.GROWTH,
+                    "and style.growth together are more than a hem holds.",
+                    "Measure the leg again instead.");
             return;
         }
         make = make.with(s.with(lower.growing(lower.growth() + sum)));
@@ -104,7 +114,10 @@ final class WearingApplied {
     private void back() {
         Style s = make.style();
         if (s.parts().sideSeam() == Parts.SideSeam.SHAPED || s.top().back() == TopEnd.BackShape.DARTS) {
-            add(WearingKey.BACK, "is at odds with a side seam or darts that take in the same surplus.", "Measure waist and hip again instead.");
+            add(
+                    WearingKey.BACK,
+                    "is at odds with a side seam or darts that take in the same surplus.",
+                    "Measure waist and hip again instead.");
             return;
         }
         make = make.with(s.with(s.top().with(TopEnd.BackShape.SHAPED_SEAM)));
@@ -112,9 +125,13 @@ final class WearingApplied {
 
     private void band() {
         boolean already = make.style().top().band().shape() == TopEnd.Band.Shape.CONTOURED;
-        Optional<MakeFile> changed = new ChangeStyle(make).contoured().flatMap(l -> l.make().apply(1));
+        Optional<MakeFile> changed =
+                new ChangeStyle(make).contoured().flatMap(l -> l.make().apply(1));
         if (changed.isEmpty() && !already) {
-            add(WearingKey.BAND, "is at odds with an elastic, a cord or a casing.", "Leave those out, or keep the band as it is.");
+            add(
+                    WearingKey.BAND,
+                    "is at odds with an elastic, a cord or a casing.",
+                    "Leave those out, or keep the band as it is.");
         }
         make = changed.orElse(make);
     }

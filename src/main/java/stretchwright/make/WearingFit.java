@@ -62,7 +62,8 @@ public final class WearingFit {
             after.pattern.levels().stream()
                     .filter(l -> l.name() == level.name() && l.leg().equals(level.leg()))
                     .findFirst()
-                    .ifPresent(l -> say(out, (level.leg() + " " + level.name().word()).strip(), l.width() - level.width()));
+                    .ifPresent(l ->
+                            say(out, (level.leg() + " " + level.name().word()).strip(), l.width() - level.width()));
         }
         before.pattern.seams().stream()
                 .filter(s -> s.name().endsWith("rise"))

@@ -54,9 +54,7 @@ final class WearingLeg {
                     "loose leg caught by the blade",
                     "Do not skate in it. No loose cloth may come near the blade: a firmer hold and a hem that lies close; the"
                             + " rink's or club's rules come first."),
-            one(
-                    "laces come loose or catch",
-                    "Let the leg cover them (style.hem: over the laces), the ends tucked in."),
+            one("laces come loose or catch", "Let the leg cover them (style.hem: over the laces), the ends tucked in."),
             one(
                     "hem wavy",
                     "This is in the sewing: it was stretched. Hem flat before the leg is closed, with starch or a fusible"

@@ -37,8 +37,9 @@ final class WearingReader {
         symptom.filter(WearingSymptom::asks)
                 .filter(w -> !s.has("answer"))
                 .ifPresent(w -> s.add("answer", "is missing: " + w.question(), "Write answer: yes, or answer: no."));
-        Map<WearingKey, Double> change =
-                s.section("change", WearingKey.words()).map(WearingReader::change).orElse(Map.of());
+        Map<WearingKey, Double> change = s.section("change", WearingKey.words())
+                .map(WearingReader::change)
+                .orElse(Map.of());
         return date.isEmpty() || symptom.isEmpty() || change.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new WearingEntry(date.get(), symptom.get().name(), answer.orElse(""), change));

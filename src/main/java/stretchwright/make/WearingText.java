@@ -25,15 +25,15 @@ final class WearingText {
             return Optional.empty();
         }
         String end = text.contains("\r\n") ? "\r\n" : "\n";
-        Optional<String> written = section(text) < 0
-                ? Optional.of(appended(text, entry, end))
-                : inserted(text, entry, end);
+        Optional<String> written =
+                section(text) < 0 ? Optional.of(appended(text, entry, end)) : inserted(text, entry, end);
         Optional<String> good = written.filter(t -> readsAs(t, entry, make));
         if (good.isEmpty()) {
             findings.add(
                     WearingReader.SECTION,
                     "the file is written in a way that cannot be added to here.",
-                    "Add by hand: " + String.join(" / ", lines(entry, "  ", " ")).strip());
+                    "Add by hand: "
+                            + String.join(" / ", lines(entry, "  ", " ")).strip());
         }
         return good;
     }
@@ -78,8 +78,11 @@ final class WearingText {
         int offset = offset(text, last + 1);
         String head = text.substring(0, offset);
         String gap = head.endsWith("\n") ? "" : end;
-        return Optional.of(
-                head + gap + String.join(end, lines(entry, item.group(1), item.group(2))) + end + text.substring(offset));
+        return Optional.of(head
+                + gap
+                + String.join(end, lines(entry, item.group(1), item.group(2)))
+                + end
+                + text.substring(offset));
     }
 
     /** Where a line begins; the text's end where there is no such line. */
@@ -111,8 +114,11 @@ final class WearingText {
         StringBuilder change = new StringBuilder();
         for (Map.Entry<WearingKey, Double> e : entry.change().entrySet()) {
             change.append(change.isEmpty() ? "" : ", ")
-                    .append('"').append(e.getKey().word()).append("\": \"")
-                    .append(e.getKey().shown(e.getValue())).append('"');
+                    .append('"')
+                    .append(e.getKey().word())
+                    .append("\": \"")
+                    .append(e.getKey().shown(e.getValue()))
+                    .append('"');
         }
         String answer = entry.answer().isEmpty() ? "" : "\"answer\": \"" + entry.answer() + "\", ";
         return "\"after wearing\": [{\"date\": \"" + entry.date() + "\", \"symptom\": \"" + entry.symptom() + "\", "

@@ -60,9 +60,7 @@ final class WearingTop {
                     new Cure(
                             "The rise is too long: shorten it in front and behind. First pull the tights up as high as they"
                                     + " are cut for.",
-                            List.of(
-                                    step(WearingKey.FRONT_WAIST, -5, -15),
-                                    step(WearingKey.BACK_WAIST, -5, -15)))),
+                            List.of(step(WearingKey.FRONT_WAIST, -5, -15), step(WearingKey.BACK_WAIST, -5, -15)))),
             one(
                     "fold under the front band",
                     "The front rise is too long: lower the centre front, nothing at the side.",

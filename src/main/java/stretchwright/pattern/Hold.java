@@ -4,15 +4,16 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 
-/** How firmly the garment is to hold. */
+/**
+ * How firmly the garment is to hold. No default method here: with one, {@link Named} would wait for this interface and this
+ * interface for it, and whoever came first would find a hold that is null.
+ */
 public sealed interface Hold {
     /** As said to people: "medium". */
     String words();
 
     /** The named hold that elastic and strap follow: a hold in numbers takes those of medium. */
-    default Named named() {
-        return Named.MEDIUM;
-    }
+    Named named();
 
     /**
      * A word. With a measured load curve it stands for a pressure at the ankle that falls going up; with an assumed one
@@ -51,6 +52,11 @@ public sealed interface Hold {
         public String words() {
             return "own profile";
         }
+
+        @Override
+        public Named named() {
+            return Named.MEDIUM;
+        }
     }
 
     /**
@@ -68,6 +74,11 @@ public sealed interface Hold {
         @Override
         public String words() {
             return String.format(Locale.ROOT, "%.1f %% off every girth", 100 * across);
+        }
+
+        @Override
+        public Named named() {
+            return Named.MEDIUM;
         }
     }
 }

@@ -58,7 +58,9 @@ public final class CompareSvg {
             svg.setLength(0);
             piece(name, new Point(x - box.minX(), top), box);
             pieces.append(svg);
-            double labelled = isLeg(name) ? LABELS : Math.max(0, LETTER * 0.55 * label(name).length() - box.width());
+            double labelled = isLeg(name)
+                    ? LABELS
+                    : Math.max(0, LETTER * 0.55 * label(name).length() - box.width());
             x += box.width() + labelled + GAP;
             tallest = Math.max(tallest, box.height());
         }
@@ -84,8 +86,11 @@ public final class CompareSvg {
 
     private void legend(String nameA, String nameB) {
         double line = LETTER * 1.5;
-        text(GAP, GAP, "Sew lines at a quarter of true scale; legs meet at side line and crotch line, other pieces at"
-                + " their middle");
+        text(
+                GAP,
+                GAP,
+                "Sew lines at a quarter of true scale; legs meet at side line and crotch line, other pieces at"
+                        + " their middle; numbers: how much wider B is");
         sample("a", "A  " + nameA, GAP + line);
         sample("b", "B  " + nameB, GAP + 2 * line);
     }
@@ -106,7 +111,8 @@ public final class CompareSvg {
     /** The place that lies on the same place in both. */
     private static Point anchor(Pattern pattern, Piece piece) {
         if (isLeg(piece.name()) || piece.name().endsWith("panel")) {
-            return new Point(0, pattern.level(Level.Name.CROTCH).map(Level::height).orElse(0.0));
+            return new Point(
+                    0, pattern.level(Level.Name.CROTCH).map(Level::height).orElse(0.0));
         }
         Box box = Box.around(piece.sewLine().points());
         return new Point(piece.onFold() ? 0 : (box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
