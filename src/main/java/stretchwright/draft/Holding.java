@@ -90,7 +90,6 @@ final class Holding {
         return holding;
     }
 
-
     At at(Level.Name level) {
         At at = levels.get(level);
         if (at == null) {

@@ -36,9 +36,10 @@ final class ChangeStyle {
     }
 
     Optional<ChangeLever> lightHold() {
-        return s.hold() == Hold.LIGHT
+        return s.hold() == Hold.Named.LIGHT
                 ? Optional.empty()
-                : Optional.of(choice("a lighter hold (hold: light)", 1, Optional.of(make.with(s.with(Hold.LIGHT)))));
+                : Optional.of(
+                        choice("a lighter hold (hold: light)", 1, Optional.of(make.with(s.with(Hold.Named.LIGHT)))));
     }
 
     /**

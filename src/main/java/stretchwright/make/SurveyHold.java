@@ -28,14 +28,15 @@ final class SurveyHold {
             fit.levels().stream()
                     .filter(l -> l.level() == hold.level() && l.leg().equals(hold.leg()))
                     .findFirst()
-                    .ifPresent(l -> out.add(
-                            new Level(l.pressure() / hold.wanted().getAsDouble(), hold.bound())));
+                    .ifPresent(
+                            l -> out.add(new Level(l.pressure() / hold.wanted().getAsDouble(), hold.bound())));
         }
         return List.copyOf(out);
     }
 
-    static final String HEADER = "| who | in | stop | caution | clean | levels with a wanted pressure | nothing bound it |"
-            + " error there, median / 95th percentile | error where a smooth seam decides | what bound the others |";
+    static final String HEADER =
+            "| who | in | stop | caution | clean | levels with a wanted pressure | nothing bound it |"
+                    + " error there, median / 95th percentile | error where a smooth seam decides | what bound the others |";
 
     static String line(String who, String in, Stream<SurveyTrial.Outcome> outcomes) {
         Map<FitReport.Severity, Integer> judged = new EnumMap<>(FitReport.Severity.class);
@@ -44,7 +45,8 @@ final class SurveyHold {
         List<Double> shaped = new ArrayList<>();
         int drafts = 0;
         int levels = 0;
-        for (SurveyTrial.Outcome o : outcomes.filter(SurveyTrial.Outcome::isDrafted).toList()) {
+        for (SurveyTrial.Outcome o :
+                outcomes.filter(SurveyTrial.Outcome::isDrafted).toList()) {
             drafts++;
             judged.merge(o.worst(), 1, Integer::sum);
             for (Level level : o.held()) {

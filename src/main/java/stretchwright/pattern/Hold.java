@@ -4,16 +4,15 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 
-/**
- * How firmly the garment is to hold. No default method here: with one, {@link Named} would wait for this interface and this
- * interface for it, and whoever came first would find a hold that is null.
- */
+/** How firmly the garment is to hold. */
 public sealed interface Hold {
     /** As said to people: "medium". */
     String words();
 
     /** The named hold that elastic and strap follow: a hold in numbers takes those of medium. */
-    Named named();
+    default Named named() {
+        return Named.MEDIUM;
+    }
 
     /**
      * A word. With a measured load curve it stands for a pressure at the ankle that falls going up; with an assumed one
@@ -52,11 +51,6 @@ public sealed interface Hold {
         public String words() {
             return "own profile";
         }
-
-        @Override
-        public Named named() {
-            return Named.MEDIUM;
-        }
     }
 
     /**
@@ -74,11 +68,6 @@ public sealed interface Hold {
         @Override
         public String words() {
             return String.format(Locale.ROOT, "%.1f %% off every girth", 100 * across);
-        }
-
-        @Override
-        public Named named() {
-            return Named.MEDIUM;
         }
     }
 }

@@ -240,8 +240,9 @@ class TopTest {
     /** Trade values section 5: 90 % soft, 80 to 85 % active, of the waist; 742 mm. */
     @Test
     void anElasticIsCutFromTheWaistByItsHold() {
-        for (Map.Entry<Hold.Named, Double> each :
-                Map.of(Hold.Named.LIGHT, 0.90, Hold.Named.MEDIUM, 0.85, Hold.Named.FIRM, 0.80).entrySet()) {
+        for (Map.Entry<Hold.Named, Double> each : Map.of(
+                        Hold.Named.LIGHT, 0.90, Hold.Named.MEDIUM, 0.85, Hold.Named.FIRM, 0.80)
+                .entrySet()) {
             Style style = TopStyles.ankle(TopStyles.top(Band.casing(25))).with(each.getKey());
             Notion elastic = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style)
                     .notions()

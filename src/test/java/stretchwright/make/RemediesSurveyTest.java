@@ -149,7 +149,9 @@ class RemediesSurveyTest {
                         r.below(3) == 0 ? Boot.Dressing.OVER_LACED_BOOT : Boot.Dressing.LEG_FIRST))
                 : Optional.empty();
         TopEnd top = TopEnd.band(r.between(40, 150)).dropped(r.below(2) * r.between(0, 60));
-        Hold[] holds = {Hold.LIGHT, Hold.MEDIUM, Hold.FIRM, Hold.FIRM, new Hold.Fixed(r.between(0.02, 0.30))};
+        Hold[] holds = {
+            Hold.Named.LIGHT, Hold.Named.MEDIUM, Hold.Named.FIRM, Hold.Named.FIRM, new Hold.Fixed(r.between(0.02, 0.30))
+        };
         Style style = Style.usual(leg).with(top).with(holds[r.below(holds.length)]);
         if (leg != Style.Leg.STIRRUP && r.below(2) == 0) {
             style = style.with(LowerEnd.cuff(32));

@@ -112,4 +112,18 @@ class RemediesTest {
         String text = example("too-little-stretch.yaml");
         assertThat(tried(text)).isEqualTo(tried(text));
     }
+
+    /** What is said in keys of the make file is written into one and read again. */
+    @Test
+    void widthAtALevelIsToldAsItIsWritten() throws IOException {
+        String text = example("evening-practice.yaml").replace("hold: medium", "hold: 27 %");
+        Verdict knee = about(tried(text), "knee").orElseThrow();
+        Tried wider = knee.tried().stream()
+                .filter(t -> t.change().contains("ease: {knee: "))
+                .findFirst()
+                .orElseThrow();
+        String ease = wider.change().replaceFirst(".*(ease: \\{knee: [0-9]+ mm}).*", "$1");
+        assertThat(about(tried(text.replace("hold: 27 %", "hold: 27 %\n  " + ease)), "knee"))
+                .isEmpty();
+    }
 }
