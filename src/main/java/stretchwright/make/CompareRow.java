@@ -52,14 +52,16 @@ record CompareRow(String what, OptionalDouble a, OptionalDouble b, String textA,
     }
 
     private String amount(double value, Unit own, boolean signed) {
-        String sign = signed ? "+" : "";
         return switch (unit) {
-            case "mm" ->
-                String.format(Locale.ROOT, own == Unit.MM ? "%.1f mm" : "%.2f %s", own.fromMm(value), own.symbol());
-            case "cm2" -> String.format(Locale.ROOT, "%" + sign + ".0f cm2", value);
-            case "%" -> String.format(Locale.ROOT, "%" + sign + ".1f %%", value);
-            case "" -> String.format(Locale.ROOT, "%" + sign + ".2f", value);
-            default -> String.format(Locale.ROOT, "%" + sign + ".1f %s", value, unit);
+            case "mm" -> number(own.fromMm(value), own == Unit.MM ? 1 : 2, signed) + " " + own.symbol();
+            case "cm2" -> number(value, 0, signed) + " cm2";
+            case "" -> number(value, 2, signed);
+            default -> number(value, 1, signed) + " " + unit;
         };
+    }
+
+    private static String number(double value, int decimals, boolean signed) {
+        String plain = String.format(Locale.ROOT, decimals == 0 ? "%.0f" : decimals == 1 ? "%.1f" : "%.2f", value);
+        return signed && !plain.startsWith("-") ? "+" + plain : plain;
     }
 }

@@ -23,6 +23,9 @@ final class Remedies {
     /** Offered for one verdict. */
     static final int MOST_OFFERED = 3;
 
+    /** Of the first and the last that are offered together, in the weights of the changes (common practice, no source). */
+    private static final double EFFORT_APART = 4;
+
     private final MakeFile make;
     private final Pattern pattern;
     private final FitReport before;
@@ -80,7 +83,13 @@ final class Remedies {
             }
         }
         turning.sort(Comparator.comparingDouble(Offer::effort));
-        return turning.isEmpty() ? vain : turning;
+        return turning.isEmpty() ? vain : worthwhile(turning);
+    }
+
+    /** A cloth of four times the stretch is no remedy where a few millimetres are one. */
+    private static List<Offer> worthwhile(List<Offer> turning) {
+        double best = turning.get(0).effort();
+        return turning.stream().filter(o -> o.effort() <= best + EFFORT_APART).toList();
     }
 
     private Offer turned(Verdict v, ChangeLever lever, int amount) {
