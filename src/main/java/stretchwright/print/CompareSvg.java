@@ -146,7 +146,9 @@ public final class CompareSvg {
         text(origin.x() + box.minX(), origin.y() - box.minY() + 1.6 * LETTER, label(name));
         if (isLeg(name)) {
             path("common", List.of(new Point(box.minX() - 20, 0), new Point(box.maxX() + 20, 0)), origin, false);
-            levels(name, origin, box);
+            if (label(name).equals(name)) {
+                levels(name, origin, box);
+            }
         }
         svg.append("</g>\n");
     }
