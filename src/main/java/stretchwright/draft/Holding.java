@@ -90,6 +90,7 @@ final class Holding {
         return holding;
     }
 
+
     At at(Level.Name level) {
         At at = levels.get(level);
         if (at == null) {
