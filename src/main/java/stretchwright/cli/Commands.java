@@ -73,6 +73,8 @@ public final class Commands implements Callable<Integer> {
         line.addSubcommand("cloth", new ClothCommand(root, jobs));
         line.addSubcommand("lay", new LayCommand(root));
         line.addSubcommand("sizes", new SizesCommand(root, jobs));
+        line.addSubcommand("compare", new CompareCommand(root, jobs));
+        line.addSubcommand("after", new AfterCommand(root, jobs));
         line.addSubcommand("survey", new SurveyCommand(root));
         door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(root, d)));
         line.setOut(out);

@@ -72,6 +72,9 @@ final class OwnFiles {
         if (json(folder.resolve("nest.json")).has("nest")) {
             own.addAll(Set.of("nest.json", "nest.svg", "sizes.csv", "grade.csv"));
         }
+        if (json(folder.resolve("compare.json")).has("compare")) {
+            own.addAll(Set.of("compare.json", "compare.svg"));
+        }
         if (startsWith(folder.resolve("bodies.csv"), BodyTable.FIRST_WORDS)) {
             own.add("bodies.csv");
         }

@@ -22,8 +22,7 @@ public final class PoseTape {
     private PoseTape() {}
 
     /** The report with these poses and what they mean. */
-    public static FitReport added(
-            FitReport fit, List<PoseLength> lengths, Pattern pattern, Body body, Fabric fabric) {
+    public static FitReport added(FitReport fit, List<PoseLength> lengths, Pattern pattern, Body body, Fabric fabric) {
         if (lengths.isEmpty()) {
             return fit;
         }

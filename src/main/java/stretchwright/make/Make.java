@@ -89,7 +89,8 @@ public final class Make {
         Pattern pattern = need(f -> stages.draft(body, make, f), make);
         progress.say("draft: " + pattern.pieces().size() + " pieces, "
                 + pattern.seams().size() + " seams");
-        FitReport fit = OwnUnit.verdicts(stages.fit(pattern, body, make), make.unit());
+        FitReport judged = Remedies.tried(make, body, pattern, stages.fit(pattern, body, make), stages);
+        FitReport fit = OwnUnit.verdicts(judged, make.unit());
         progress.say("fit: " + Verdicts.count(fit));
         Lay lay = need(f -> stages.lay(pattern, make, f), make);
         progress.say("lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "

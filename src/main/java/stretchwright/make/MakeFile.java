@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.Collections;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,6 +27,7 @@ import stretchwright.pattern.Style;
  * @param machines in the order of the file; never empty
  * @param paper name of the paper
  * @param seed of the search for the lay
+ * @param worn what was changed after wearing, oldest first; the style holds it already
  */
 public record MakeFile(
         String file,
@@ -38,7 +40,8 @@ public record MakeFile(
         Style style,
         Set<Machine> machines,
         String paper,
-        long seed) {
+        long seed,
+        List<WearingEntry> worn) {
 
     /** Version of the format that is read here. */
     public static final int VERSION = 1;
@@ -48,11 +51,30 @@ public record MakeFile(
 
     public MakeFile {
         machines = Collections.unmodifiableSet(new LinkedHashSet<>(machines));
+        worn = List.copyOf(worn);
+    }
+
+    MakeFile with(Style other) {
+        return new MakeFile(file, name, unit, wearer, measured, fabric, boot, other, machines, paper, seed, worn);
     }
 
     /** The same make in another cloth. */
     MakeFile with(Fabric other) {
-        return new MakeFile(file, name, unit, wearer, measured, other, boot, style, machines, paper, seed);
+        return new MakeFile(file, name, unit, wearer, measured, other, boot, style, machines, paper, seed, worn);
+    }
+
+    MakeFile with(Boot other) {
+        return new MakeFile(
+                file, name, unit, wearer, measured, fabric, Optional.of(other), style, machines, paper, seed, worn);
+    }
+
+    MakeFile with(Set<Machine> other) {
+        return new MakeFile(file, name, unit, wearer, measured, fabric, boot, style, other, paper, seed, worn);
+    }
+
+    /** With one more change after wearing, already in the style. */
+    MakeFile worn(Style changed, List<WearingEntry> history) {
+        return new MakeFile(file, name, unit, wearer, measured, fabric, boot, changed, machines, paper, seed, history);
     }
 
     public Figure figure() {

@@ -16,8 +16,18 @@ import stretchwright.pattern.Style;
 
 /** Reads a whole make file section by section; everything that is wrong becomes a finding, nothing is guessed. */
 final class MakeReader {
-    private static final List<String> KEYS =
-            List.of("stretchwright", "name", "unit", "wearer", "fabric", "boot", "style", "machines", "print", "seed");
+    private static final List<String> KEYS = List.of(
+            "stretchwright",
+            "name",
+            "unit",
+            "wearer",
+            "fabric",
+            "boot",
+            "style",
+            "machines",
+            "print",
+            "seed",
+            WearingReader.SECTION);
     private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
 
     private final Findings findings;
@@ -74,11 +84,12 @@ final class MakeReader {
         Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();
         String paper = paper();
         long seed = seed();
+        List<WearingEntry> worn = WearingReader.read(top);
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
         WearerReader.Wearer w = wearer.orElseThrow();
-        return Optional.of(new MakeFile(
+        MakeFile plain = new MakeFile(
                 file,
                 name.orElseThrow(),
                 unit.orElseThrow(),
@@ -89,7 +100,12 @@ final class MakeReader {
                 style.orElseThrow(),
                 machines,
                 paper,
-                seed));
+                seed,
+                List.of());
+        Findings about = new Findings(file);
+        Optional<MakeFile> changed = WearingApplied.on(plain, worn, about);
+        OwnUnit.findings(about.all(), plain.unit()).forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+        return changed;
     }
 
     private void version() {

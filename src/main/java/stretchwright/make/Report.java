@@ -53,6 +53,9 @@ final class Report {
         fabric(report.putObject("fabric"), make);
         make.boot().ifPresent(boot -> ReportInputs.boot(report.putObject("boot"), boot));
         ReportInputs.style(report.putObject("style"), make.style());
+        if (!make.worn().isEmpty()) {
+            ReportWearer.history(report.putArray("afterWearing"), make.worn());
+        }
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
         ReportPattern.pattern(report.putObject("pattern"), pattern);

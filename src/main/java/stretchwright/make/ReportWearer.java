@@ -1,5 +1,6 @@
 package stretchwright.make;
 
+import java.util.List;
 import java.util.Map;
 import stretchwright.body.Body;
 import stretchwright.body.Doubt;
@@ -84,6 +85,24 @@ final class ReportWearer {
                     .put("expected", Numbers.mm(doubt.expected()))
                     .put("spread", Numbers.mm(doubt.spread()))
                     .put("message", OwnUnit.text(doubt.message(), unit));
+        }
+    }
+
+    /** What was changed after wearing, oldest first; lengths in mm. */
+    static void history(ArrayNode out, List<WearingEntry> worn) {
+        for (WearingEntry entry : worn) {
+            ObjectNode one = out.addObject().put("date", entry.date()).put("symptom", entry.symptom());
+            if (!entry.answer().isEmpty()) {
+                one.put("answer", entry.answer());
+            }
+            ObjectNode change = one.putObject("change");
+            entry.change().forEach((key, mm) -> {
+                if (key.isChoice()) {
+                    change.put(key.word(), key.choice());
+                } else {
+                    change.put(key.word(), Numbers.mm(mm));
+                }
+            });
         }
     }
 }

@@ -39,6 +39,12 @@ final class Rooms implements Stages {
     }
 
     @Override
+    public FitReport judge(Pattern pattern, Body body, MakeFile make) {
+        FitReport fit = FitCheck.withoutSlips(pattern, body, make.fabric(), make.boot(), make.style(), make.machines());
+        return PoseTape.added(fit, make.measured().poseLengths(), pattern, body, make.fabric());
+    }
+
+    @Override
     public Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings) {
         return Laying.lay(pattern.pieces(), make.fabric(), make.style().layWay(), make.seed(), findings);
     }

@@ -19,6 +19,11 @@ interface Stages {
 
     FitReport fit(Pattern pattern, Body body, MakeFile make);
 
+    /** The fit check's verdicts alone, for trials: what a slip would do and the course for the plots are left out. */
+    default FitReport judge(Pattern pattern, Body body, MakeFile make) {
+        return fit(pattern, body, make);
+    }
+
     Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings);
 
     SewingPlan sewing(Pattern pattern, MakeFile make);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.PoseLength;
+import stretchwright.body.SampleBody;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
@@ -34,13 +35,13 @@ class PoseTapeTest {
 
     @Test
     void tooLittleStretchIsACautionAndLessThanHalfAStop() {
-        assertThat(Judge.poses(List.of(pose(600, 735, 0, 0.15))))
+        assertThat(PoseJudge.of(List.of(pose(600, 735, 0, 0.15)), SampleBody.smallAdult()))
                 .singleElement()
                 .satisfies(v -> {
                     assertThat(v.severity()).isEqualTo(FitReport.Severity.CAUTION);
                     assertThat(v.message()).contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
                 });
-        assertThat(Judge.poses(List.of(pose(600, 735, 0, 0.09))))
+        assertThat(PoseJudge.of(List.of(pose(600, 735, 0, 0.09)), SampleBody.smallAdult()))
                 .singleElement()
                 .satisfies(v -> assertThat(v.severity()).isEqualTo(FitReport.Severity.STOP));
     }

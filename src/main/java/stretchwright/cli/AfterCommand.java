@@ -1,0 +1,146 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.Findings;
+import stretchwright.make.MakeFile;
+import stretchwright.make.Wearing;
+import stretchwright.make.WearingFit;
+
+/** What to change after the garment was worn. */
+@Command(
+        name = "after",
+        description =
+                "After wearing: from what the garment does to one bounded change of the next one. Without a symptom it"
+                        + " lists those it knows.")
+final class AfterCommand extends Task {
+    @Parameters(paramLabel = "MAKE", index = "0", description = "Make file (YAML or JSON).")
+    private String file = "";
+
+    @Parameters(paramLabel = "SYMPTOM", index = "1..*", arity = "0..*", description = "Such as \"band slides down\".")
+    private List<String> said = List.of();
+
+    @Option(names = "--answer", paramLabel = "yes|no", description = "To the question that some symptoms need.")
+    private @Nullable String answer;
+
+    @Option(
+            names = "--date",
+            paramLabel = "DATE",
+            description = "Of the try-on, such as 2026-01-31; today if left out.")
+    private @Nullable String date;
+
+    @Option(names = "--write", description = "Write the change into the make file, at the end of its history.")
+    private boolean write;
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Write the changed make file here; a new file.")
+    private @Nullable String out;
+
+    private final Jobs jobs;
+
+    AfterCommand(Commands root, Jobs jobs) {
+        super(root);
+        this.jobs = jobs;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = console();
+        Findings findings = new Findings(file);
+        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
+        if (bytes.isEmpty()) {
+            return wrong(console, findings);
+        }
+        MakeFile make = jobs.read(file, bytes.get());
+        String symptom = String.join(" ", said);
+        if (symptom.isBlank()) {
+            Wearing.symptoms()
+                    .forEach(s -> console.print(s + (Wearing.question(s).isPresent() ? "  (asks)" : "") + "\n"));
+            return Exit.DONE;
+        }
+        if (!Wearing.knows(symptom, findings) || !answered(symptom, console, findings)) {
+            return wrong(console, findings);
+        }
+        String day = date == null ? LocalDate.now().toString() : date;
+        Wearing wearing = Wearing.of(make, symptom, answer == null ? "" : answer, day);
+        wearing.words().forEach(console::tell);
+        if (!wearing.findings().isEmpty()) {
+            console.findings(wearing.findings());
+            return Exit.INPUT;
+        }
+        if (!wearing.changesThePattern()) {
+            return Exit.DONE;
+        }
+        WearingFit fit = WearingFit.of(make, wearing.changed());
+        fit.lines().forEach(console::tell);
+        return written(wearing, new String(bytes.get(), StandardCharsets.UTF_8), findings, console)
+                ? (fit.stops() ? Exit.CANNOT_WORK : Exit.DONE)
+                : wrong(console, findings);
+    }
+
+    private static int wrong(Console console, Findings findings) {
+        console.findings(findings.all());
+        return Exit.INPUT;
+    }
+
+    private boolean answered(String symptom, Console console, Findings findings) {
+        Optional<String> question = Wearing.question(symptom);
+        if (answer != null && !List.of("yes", "no").contains(answer)) {
+            findings.add(
+                    "--answer", "\"" + answer + "\" is neither yes nor no.", "Write --answer yes, or --answer no.");
+        } else if (question.isPresent() && answer == null) {
+            console.tell(question.get());
+            findings.add("--answer", "is missing: " + question.get(), "Ask again with --answer yes, or --answer no.");
+        } else if (question.isEmpty() && answer != null) {
+            findings.add("--answer", "answers nothing: this symptom has one cure.", "Leave it out.");
+        }
+        return findings.isEmpty();
+    }
+
+    /** Nothing is written without --write or --out. */
+    private boolean written(Wearing wearing, String text, Findings findings, Console console) throws IOException {
+        if (!write && out == null) {
+            console.tell("  not written: --write puts it into " + file + ", --out FILE into a new file");
+            return true;
+        }
+        Optional<String> now = wearing.written(text, findings);
+        if (now.isEmpty()) {
+            return false;
+        }
+        byte[] bytes = now.get().getBytes(StandardCharsets.UTF_8);
+        if (out != null) {
+            return fresh(out, bytes, findings, console);
+        }
+        Path target = Path.of(file).toRealPath();
+        Path aside = Files.createTempFile(target.resolveSibling("."), ".after", ".yaml");
+        Files.write(aside, bytes);
+        Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+        console.tell("  written   " + file);
+        return true;
+    }
+
+    private static boolean fresh(String named, byte[] bytes, Findings findings, Console console) {
+        try {
+            Files.write(Path.of(named), bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            console.tell("  written   " + named);
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            findings.add("--out", "\"" + named + "\" is there already.", "Name a new file.");
+        } catch (InvalidPathException | IOException e) {
+            findings.add("--out", "cannot be written (" + e.getMessage() + ").", "Name another file.");
+        }
+        return false;
+    }
+}

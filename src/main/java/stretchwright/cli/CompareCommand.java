@@ -1,0 +1,85 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+import stretchwright.make.Compare;
+import stretchwright.make.Made;
+import stretchwright.make.MakeFile;
+import stretchwright.print.Document;
+
+/** Two makes side by side. */
+@Command(
+        name = "compare",
+        description =
+                "Compares two makes (two fabrics, two bodies or two styles): what differs in the inputs, the pattern,"
+                        + " cloth, time and fit, as a table; and a drawing with the pieces over each other.")
+final class CompareCommand extends Task {
+    @Parameters(paramLabel = "A", index = "0", description = "Make file (YAML or JSON).")
+    private String first = "";
+
+    @Parameters(paramLabel = "B", index = "1", description = "The other one.")
+    private String second = "";
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Where to write compare.svg and compare.json: a new folder, an empty one, or one this program"
+                    + " wrote (it is replaced).")
+    private String out = "";
+
+    private final Jobs jobs;
+
+    CompareCommand(Commands root, Jobs jobs) {
+        super(root);
+        this.jobs = jobs;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = console();
+        List<Finding> wrong = new ArrayList<>();
+        Findings aboutOut = new Findings(out);
+        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        wrong.addAll(aboutOut.all());
+        Optional<Made> a = made(first, console, wrong);
+        Optional<Made> b = made(second, console, wrong);
+        if (!wrong.isEmpty()) {
+            console.findings(wrong);
+            return Exit.INPUT;
+        }
+        Compare compare = Compare.of(a.orElseThrow(), b.orElseThrow());
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        for (Document d : compare.documents()) {
+            files.put(d.name(), d.bytes());
+        }
+        folder.orElseThrow().write(files);
+        compare.table().forEach(console::tell);
+        if (console.json()) {
+            console.print(compare.json());
+        }
+        return compare.stops() ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    private Optional<Made> made(String file, Console console, List<Finding> wrong) throws IOException {
+        Findings findings = new Findings(file);
+        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
+        wrong.addAll(findings.all());
+        try {
+            return bytes.map(b -> jobs.run(jobs.read(file, b), console.progress(file)));
+        } catch (BadInput e) {
+            wrong.addAll(e.findings());
+            return Optional.empty();
+        }
+    }
+}

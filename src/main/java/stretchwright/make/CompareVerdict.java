@@ -1,0 +1,63 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.fit.FitReport;
+import stretchwright.fit.FitReport.Verdict;
+
+/**
+ * A verdict of one make beside that of the other about the same.
+ *
+ * @param status what it is in B: new, gone, milder, worse or same
+ */
+record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdict> b) {
+    enum Status {
+        NEW,
+        WORSE,
+        SAME,
+        MILDER,
+        GONE;
+
+        String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    /** The verdict as B says it; of one that is gone, as A did. */
+    Verdict said() {
+        return b.or(() -> a).orElseThrow();
+    }
+
+    static List<CompareVerdict> of(FitReport a, FitReport b) {
+        List<Verdict> left = new ArrayList<>(b.verdicts());
+        List<CompareVerdict> out = new ArrayList<>();
+        for (Verdict v : a.verdicts()) {
+            Optional<Verdict> twin = twin(v, left);
+            twin.ifPresent(left::remove);
+            out.add(new CompareVerdict(twin.map(w -> status(v, w)).orElse(Status.GONE), Optional.of(v), twin));
+        }
+        left.forEach(w -> out.add(new CompareVerdict(Status.NEW, Optional.empty(), Optional.of(w))));
+        return out;
+    }
+
+    /** The one that says the same with other numbers; else one about the same place that is milder or worse. */
+    private static Optional<Verdict> twin(Verdict v, List<Verdict> others) {
+        Optional<Verdict> same = others.stream()
+                .filter(w -> RemediesKey.of(w).equals(RemediesKey.of(v)))
+                .findFirst();
+        return same.isPresent()
+                ? same
+                : others.stream()
+                        .filter(w -> RemediesKey.place(w).equals(RemediesKey.place(v))
+                                && w.severity() != v.severity()
+                                && RemediesLevers.topic(w) == RemediesLevers.topic(v)
+                                && RemediesLevers.topic(v) != RemediesLevers.Topic.NONE)
+                        .findFirst();
+    }
+
+    private static Status status(Verdict a, Verdict b) {
+        int by = b.severity().compareTo(a.severity());
+        return by > 0 ? Status.MILDER : by < 0 ? Status.WORSE : Status.SAME;
+    }
+}

@@ -1,0 +1,82 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.body.Body;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Findings;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+
+/** What a change after wearing does to pattern and fit, before anything is cut again. */
+public final class WearingFit {
+    private static final Stages ROOMS = new Rooms();
+
+    private final Trial before;
+    private final Trial after;
+
+    private WearingFit(Trial before, Trial after) {
+        this.before = before;
+        this.after = after;
+    }
+
+    private record Trial(Pattern pattern, FitReport fit) {}
+
+    /** @throws BadInput where one of them cannot be drafted */
+    public static WearingFit of(MakeFile make, MakeFile changed) {
+        return new WearingFit(trial(make), trial(changed));
+    }
+
+    private static Trial trial(MakeFile make) {
+        Findings findings = new Findings(make.file());
+        Optional<Body> body = ROOMS.body(make.measured(), findings);
+        Optional<Pattern> pattern = body.flatMap(b -> ROOMS.draft(b, make, findings));
+        if (pattern.isEmpty() || !findings.isEmpty()) {
+            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+        }
+        FitReport fit = ROOMS.fit(pattern.get(), body.orElseThrow(), make);
+        return new Trial(pattern.get(), OwnUnit.verdicts(fit, make.unit()));
+    }
+
+    public boolean stops() {
+        return after.fit.stops();
+    }
+
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add("  pattern   " + (moved().isEmpty() ? "the widths stay" : String.join(", ", moved())));
+        lines.add("  fit       " + Verdicts.count(after.fit) + " (before: " + Verdicts.count(before.fit) + ")");
+        CompareVerdict.of(before.fit, after.fit).stream()
+                .filter(v -> v.status() != CompareVerdict.Status.SAME)
+                .filter(v -> v.said().severity() != FitReport.Severity.NOTE)
+                .forEach(v -> lines.add("  " + Compare.line(v)));
+        return lines;
+    }
+
+    /** Widths that change, and the rise seams. */
+    private List<String> moved() {
+        List<String> out = new ArrayList<>();
+        for (Level level : before.pattern.levels()) {
+            after.pattern.levels().stream()
+                    .filter(l -> l.name() == level.name() && l.leg().equals(level.leg()))
+                    .findFirst()
+                    .ifPresent(l ->
+                            say(out, (level.leg() + " " + level.name().word()).strip(), l.width() - level.width()));
+        }
+        before.pattern.seams().stream()
+                .filter(s -> s.name().endsWith("rise"))
+                .forEach(s -> after.pattern.seams().stream()
+                        .filter(t -> t.name().equals(s.name()))
+                        .findFirst()
+                        .ifPresent(t -> say(out, s.name(), t.length() - s.length())));
+        return out;
+    }
+
+    private static void say(List<String> out, String what, double by) {
+        if (Math.abs(by) >= 0.5) {
+            out.add(String.format(java.util.Locale.ROOT, "%s %+.0f mm", what, by));
+        }
+    }
+}

@@ -1,0 +1,64 @@
+package stretchwright.make;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Something that a worn garment does, and what makers change then.
+ *
+ * @param name in plain words; typed and written to the make file
+ * @param question the one that tells two opposite cures apart; empty where there is one cure
+ * @param cure the only one, or that for yes
+ * @param ifNo the one for no; the same where nothing is asked
+ */
+record WearingSymptom(String name, String question, Cure cure, Cure ifNo) {
+
+    /**
+     * @param why the likely cause and what else to do
+     * @param steps what to change in the style; empty where the cure is in cloth, cutting or sewing
+     */
+    record Cure(String why, List<Step> steps) {
+        Cure {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * @param by first and every further step, mm; 1 for a choice
+     * @param limit all steps together
+     */
+    record Step(WearingKey key, double by, double limit) {}
+
+    static WearingSymptom one(String name, String why, Step... steps) {
+        Cure cure = new Cure(why, List.of(steps));
+        return new WearingSymptom(name, "", cure, cure);
+    }
+
+    static Step step(WearingKey key, double by, double limit) {
+        return new Step(key, by, limit);
+    }
+
+    static Step choice(WearingKey key) {
+        return new Step(key, 1, 1);
+    }
+
+    boolean asks() {
+        return !question.isEmpty();
+    }
+
+    Cure cure(String answer) {
+        return answer.equals("no") ? ifNo : cure;
+    }
+
+    static List<WearingSymptom> all() {
+        return Stream.of(WearingTop.WAIST, WearingTop.RISE, WearingLeg.LEG, WearingLeg.HEM)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    static Optional<WearingSymptom> of(String name) {
+        String plain = name.strip().toLowerCase(java.util.Locale.ROOT).replaceAll("\\s+", " ");
+        return all().stream().filter(s -> s.name.equals(plain)).findFirst();
+    }
+}
