@@ -55,7 +55,8 @@ class HoldingTest {
     }
 
     private static Optional<Pattern> ankle(Body body, Fabric fabric, Hold hold) {
-        return Draft.of(body, fabric, Optional.empty(), Style.usual(Style.Leg.ANKLE).with(hold), new Findings("test"));
+        return Draft.of(
+                body, fabric, Optional.empty(), Style.usual(Style.Leg.ANKLE).with(hold), new Findings("test"));
     }
 
     /** Pressure of one layer round the girth by p = 2 pi T / C, worked here from the drawn width alone. */
@@ -80,7 +81,9 @@ class HoldingTest {
                 if (hold.bound() == Bound.NONE && hold.wanted().isPresent()) {
                     assertThat(pressure(pattern.get(), body, firm, hold.level()))
                             .as("seed %d, %s", seed, hold.level().word())
-                            .isCloseTo(hold.wanted().getAsDouble(), within(0.02 * hold.wanted().getAsDouble()));
+                            .isCloseTo(
+                                    hold.wanted().getAsDouble(),
+                                    within(0.02 * hold.wanted().getAsDouble()));
                     reached++;
                 }
             }
@@ -91,10 +94,12 @@ class HoldingTest {
     /** The tourniquet shape of trade-values section 2.3: the thigh never presses more than the calf. */
     @Test
     void theThighNeverPressesMoreThanTheCalf() {
-        for (Fabric cloth : List.of(measured(0.60, 35, 80, 160), measured(0.60, 62, 138, 260), measured(1.0, 20, 60, 150))) {
+        for (Fabric cloth :
+                List.of(measured(0.60, 35, 80, 160), measured(0.60, 62, 138, 260), measured(1.0, 20, 60, 150))) {
             for (int seed = 0; seed < BODIES; seed++) {
                 Body body = SampleBody.random(seed);
-                for (Hold hold : List.of(Hold.Named.FIRM, new Hold.Profile(Map.of(Level.Name.CROTCH, 2.0, Level.Name.CALF, 0.5)))) {
+                for (Hold hold : List.of(
+                        Hold.Named.FIRM, new Hold.Profile(Map.of(Level.Name.CROTCH, 2.0, Level.Name.CALF, 0.5)))) {
                     Optional<Pattern> pattern = ankle(body, cloth, hold);
                     if (pattern.isEmpty() || pattern.get().legsDiffer()) {
                         continue;
@@ -117,7 +122,8 @@ class HoldingTest {
             Fabric cloth = measured(across, 40, 100, 220);
             for (int seed = 0; seed < BODIES; seed++) {
                 Body body = SampleBody.random(seed);
-                Holding holding = Holding.of(body, cloth, Style.usual(Style.Leg.ANKLE).with(hard), 0.05);
+                Holding holding =
+                        Holding.of(body, cloth, Style.usual(Style.Leg.ANKLE).with(hard), 0.05);
                 for (Level.Name level : Holding.LEG) {
                     Holding.At at = holding.at(level);
                     double strain = at.reduction() / (1 - at.reduction());
@@ -150,7 +156,9 @@ class HoldingTest {
         Style own = Style.usual(Style.Leg.ANKLE).with(new Hold.Profile(Map.of(Level.Name.CALF, 1.0)));
         assertThat(Draft.of(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), own, findings))
                 .isEmpty();
-        assertThat(findings.all()).singleElement().satisfies(f -> assertThat(f.key()).isEqualTo("style.hold"));
+        assertThat(findings.all())
+                .singleElement()
+                .satisfies(f -> assertThat(f.key()).isEqualTo("style.hold"));
         Pattern medium = ankle(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Hold.Named.MEDIUM)
                 .orElseThrow();
         assertThat(medium.holds()).allSatisfy(h -> assertThat(h.wanted()).isEmpty());
