@@ -59,7 +59,7 @@ public final class FitTables {
                 all,
                 "If the tape slipped, " + unit.symbol(),
                 List.of("measure", "by", "what changes"),
-                fit.slips().stream().map(s -> slip(s, unit)).toList());
+                slips(fit.slips(), unit));
         return List.copyOf(all);
     }
 
@@ -148,11 +148,19 @@ public final class FitTables {
                 c.limit().isEmpty() ? "-" : c.shows() ? "shows through" : "covers");
     }
 
-    private static List<String> slip(FitReport.Slip s, Unit unit) {
-        return List.of(
-                s.measure(),
-                (s.by() > 0 ? "+" : "") + mm(s.by(), unit),
-                s.changes().isEmpty() ? "nothing" : s.changes());
+    /** Slips that change something; of the others only how many they are. */
+    private static List<List<String>> slips(List<FitReport.Slip> slips, Unit unit) {
+        List<List<String>> rows = new ArrayList<>();
+        for (FitReport.Slip s : slips) {
+            if (!s.changes().isEmpty()) {
+                rows.add(List.of(s.measure(), (s.by() > 0 ? "+" : "") + mm(s.by(), unit), s.changes()));
+            }
+        }
+        int others = slips.size() - rows.size();
+        if (others > 0) {
+            rows.add(List.of(others + " other slips of the usual size", "", "nothing"));
+        }
+        return rows;
     }
 
     private static String mm(double mm, Unit unit) {

@@ -1,0 +1,185 @@
+package stretchwright.draft;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import stretchwright.body.Body;
+import stretchwright.body.Comfort;
+import stretchwright.body.Measure;
+import stretchwright.body.SampleBody;
+import stretchwright.body.SkinExtension;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Findings;
+import stretchwright.pattern.Hold;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
+import stretchwright.pattern.LevelHold.Bound;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+/** Hold sets the reduction: pressures reached, bounds kept, the handbook way as it was. */
+class HoldingTest {
+    private static final int BODIES = 120;
+
+    /** An invented cloth whose pull was measured: tension in N/m at a fifth, two fifths and three fifths of stretch. */
+    private static Fabric measured(double across, double... tensions) {
+        List<LoadCurve.Reading> readings = new ArrayList<>();
+        for (int i = 0; i < tensions.length; i++) {
+            readings.add(new LoadCurve.Reading(across * (i + 1) / tensions.length, tensions[i]));
+        }
+        return new Fabric(
+                "measured",
+                1470,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                across,
+                0.45,
+                LoadCurve.through(readings),
+                LoadCurve.assumed(0.45),
+                OptionalDouble.empty(),
+                0,
+                0,
+                true,
+                0,
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    private static Optional<Pattern> ankle(Body body, Fabric fabric, Hold hold) {
+        return Draft.of(
+                body, fabric, Optional.empty(), Style.usual(Style.Leg.ANKLE).with(hold), new Findings("test"));
+    }
+
+    /** Pressure of one layer round the girth by p = 2 pi T / C, worked here from the drawn width alone. */
+    private static double pressure(Pattern pattern, Body body, Fabric fabric, Level.Name level) {
+        double girth = body.mm(level == Level.Name.HIP ? Measure.HIP_GIRTH : Holding.girth(level));
+        double strain = girth / pattern.level(level).orElseThrow().width() - 1;
+        double along = 1 / (1 - pattern.reductions().along());
+        return 2 * Math.PI * fabric.loadAcross().tension(strain) / along / girth;
+    }
+
+    @Test
+    void whereNothingBindsTheWantedPressureIsReached() {
+        Fabric firm = measured(0.60, 62, 138, 260);
+        int reached = 0;
+        for (int seed = 0; seed < BODIES; seed++) {
+            Body body = SampleBody.random(seed);
+            Optional<Pattern> pattern = ankle(body, firm, Hold.Named.MEDIUM);
+            if (pattern.isEmpty() || pattern.get().legsDiffer()) {
+                continue;
+            }
+            for (LevelHold hold : pattern.get().holds()) {
+                if (hold.bound() == Bound.NONE && hold.wanted().isPresent()) {
+                    assertThat(pressure(pattern.get(), body, firm, hold.level()))
+                            .as("seed %d, %s", seed, hold.level().word())
+                            .isCloseTo(
+                                    hold.wanted().getAsDouble(),
+                                    within(0.02 * hold.wanted().getAsDouble()));
+                    reached++;
+                }
+            }
+        }
+        assertThat(reached).isGreaterThan(BODIES / 2);
+    }
+
+    /** The tourniquet shape of trade-values section 2.3: the thigh never presses more than the calf. */
+    @Test
+    void theThighNeverPressesMoreThanTheCalf() {
+        for (Fabric cloth :
+                List.of(measured(0.60, 35, 80, 160), measured(0.60, 62, 138, 260), measured(1.0, 20, 60, 150))) {
+            for (int seed = 0; seed < BODIES; seed++) {
+                Body body = SampleBody.random(seed);
+                for (Hold hold : List.of(
+                        Hold.Named.FIRM, new Hold.Profile(Map.of(Level.Name.CROTCH, 2.0, Level.Name.CALF, 0.5)))) {
+                    Optional<Pattern> pattern = ankle(body, cloth, hold);
+                    if (pattern.isEmpty() || pattern.get().legsDiffer()) {
+                        continue;
+                    }
+                    double calf = pressure(pattern.get(), body, cloth, Level.Name.CALF);
+                    for (Level.Name thigh : List.of(Level.Name.CROTCH, Level.Name.MID_THIGH)) {
+                        assertThat(pressure(pattern.get(), body, cloth, thigh))
+                                .as("seed %d, %s", seed, thigh.word())
+                                .isLessThanOrEqualTo(calf * 1.01);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void boundsAreKeptWhateverIsWanted() {
+        Hold hard = new Hold.Profile(Map.of(Level.Name.CROTCH, 6.0, Level.Name.ANKLE, 8.0));
+        for (double across : new double[] {0.32, 0.45, 0.6, 1.0}) {
+            Fabric cloth = measured(across, 40, 100, 220);
+            for (int seed = 0; seed < BODIES; seed++) {
+                Body body = SampleBody.random(seed);
+                Holding holding =
+                        Holding.of(body, cloth, Style.usual(Style.Leg.ANKLE).with(hard), 0.05);
+                for (Level.Name level : Holding.LEG) {
+                    Holding.At at = holding.at(level);
+                    double strain = at.reduction() / (1 - at.reduction());
+                    assertThat(strain).isBetween(0.0, Math.min(0.25, across / 3) + 1e-9);
+                    assertThat(holding.pressure(at, at.width()))
+                            .isLessThanOrEqualTo(Laplace.fromMmHg(Comfort.CAUTION) * (1 + 1e-9));
+                }
+                double knee = holding.at(Level.Name.KNEE).reduction();
+                double bent = (1 + SkinExtension.mostAcross(SkinExtension.Region.KNEE)) / (1 - knee) - 1;
+                assertThat(bent).isLessThanOrEqualTo(across + 1e-9);
+            }
+        }
+    }
+
+    /** W4 of the trade values: body 960, reduction 10 %: cut 864, strain 11.11 %. The handbook way knows no bounds. */
+    @Test
+    void w4AFixedReductionIsTakenAsItIs() {
+        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.HIP_GIRTH, 960);
+        for (Fabric cloth : List.of(SampleFabric.heavyKnit(), measured(0.60, 35, 80, 160))) {
+            Pattern pattern = ankle(body, cloth, new Hold.Fixed(0.10)).orElseThrow();
+            double hip = pattern.level(Level.Name.HIP).orElseThrow().width();
+            assertThat(hip).isCloseTo(864, within(0.05));
+            assertThat(960 / hip - 1).isCloseTo(0.1111, within(0.0001));
+        }
+    }
+
+    @Test
+    void anAssumedCurveDecidesNothing() {
+        Findings findings = new Findings("test");
+        Style own = Style.usual(Style.Leg.ANKLE).with(new Hold.Profile(Map.of(Level.Name.CALF, 1.0)));
+        assertThat(Draft.of(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), own, findings))
+                .isEmpty();
+        assertThat(findings.all())
+                .singleElement()
+                .satisfies(f -> assertThat(f.key()).isEqualTo("style.hold"));
+        Pattern medium = ankle(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Hold.Named.MEDIUM)
+                .orElseThrow();
+        assertThat(medium.holds()).allSatisfy(h -> assertThat(h.wanted()).isEmpty());
+        assertThat(medium.reductions().across()).isCloseTo(0.15 / 1.15, within(1e-9));
+    }
+
+    @Test
+    void easeIsAddedToTheWidth() {
+        Style plain = Style.usual(Style.Leg.ANKLE);
+        Body body = SampleBody.smallAdult();
+        Pattern before = Draft.of(body, SampleFabric.heavyKnit(), Optional.empty(), plain, new Findings("test"))
+                .orElseThrow();
+        Pattern after = Draft.of(
+                        body,
+                        SampleFabric.heavyKnit(),
+                        Optional.empty(),
+                        plain.withEase(Map.of(Level.Name.CALF, 12.0)),
+                        new Findings("test"))
+                .orElseThrow();
+        double calf = after.level(Level.Name.CALF).orElseThrow().width()
+                - before.level(Level.Name.CALF).orElseThrow().width();
+        assertThat(calf).isBetween(10.0, 14.0);
+    }
+}
