@@ -54,9 +54,11 @@ final class Reducing {
                 hip,
                 along,
                 Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.stretchAlong())),
-                Math.min(
-                        reduction(comfortableBand(body, fabric)),
-                        Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip)))),
+                Math.max(
+                        1 - Frame.STILL_HOLDS,
+                        Math.min(
+                                reduction(comfortableBand(body, fabric)),
+                                Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip))))),
                 reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())));
     }
 
