@@ -1,6 +1,7 @@
 package stretchwright.print;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import stretchwright.fit.FitReport;
@@ -124,22 +125,37 @@ final class FitPdf {
         }
     }
 
-    /** Each column as wide as its longest cell, shrunk in proportion where that is more than the sheet has. */
+    /** Each column as wide as its longest cell; where that is more than the sheet has, none narrower than its longest word. */
     private double[] widths(FitTables.Table table) {
-        double[] out = new double[table.heads().size()];
+        double[] least = new double[table.heads().size()];
+        double[] out = new double[least.length];
         List<List<String>> all = new ArrayList<>(table.rows());
         all.add(table.heads());
-        for (int i = 0; i < out.length; i++) {
-            for (List<String> cells : all) {
+        for (List<String> cells : all) {
+            for (int i = 0; i < out.length; i++) {
                 out[i] = Math.max(out[i], Math.min(70, Letters.width(cells.get(i), CELL)) + GAP);
+                least[i] = Math.max(least[i], whole(cells.get(i)) + GAP);
             }
         }
-        double sum = java.util.Arrays.stream(out).sum();
-        double factor = Math.min(1.25, room.width() / sum);
+        double needed = Arrays.stream(least).sum();
+        double wanted = Arrays.stream(out).sum();
+        double spare = (room.width() - needed) / Math.max(1, wanted - needed);
+        double factor = Math.min(1.25, room.width() / wanted);
         for (int i = 0; i < out.length; i++) {
-            out[i] *= factor;
+            out[i] = factor >= 1 ? out[i] * factor : least[i] + Math.max(0, spare) * (out[i] - least[i]);
         }
         return out;
+    }
+
+    /** The longest piece of a cell that must stay on one line: a word, or an amount with its sign. */
+    private static double whole(String cell) {
+        String[] pieces = cell.matches("[-0-9.]+ \\S{1,2}") ? new String[] {cell} : cell.split(" ");
+        // a hair more, or the last letter would be turned over by rounding
+        return Arrays.stream(pieces)
+                        .mapToDouble(w -> Letters.width(w, CELL))
+                        .max()
+                        .orElse(0)
+                + 0.1;
     }
 
     private static double height(List<String> cells, double[] widths) {

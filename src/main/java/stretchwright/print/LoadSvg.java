@@ -199,17 +199,28 @@ final class LoadSvg {
         for (Stand s : all) {
             Point foot = new Point(extension.at(100 * s.share), FOOT);
             double x = Math.max(free, foot.x() - 0.8);
-            boolean low = at(job.fabric().loadAcross(), s.share).y() > FOOT + Letters.width(s.name, TEXT) + 3;
-            double y = low
-                    ? FOOT + 2
-                    : Math.max(
-                                    at(job.fabric().loadAcross(), s.share).y(),
-                                    at(job.fabric().loadAlong(), s.share).y())
-                            + 6;
-            canvas.line(Ink.JOIN, foot, low ? at(job.fabric().loadAcross(), s.share) : new Point(foot.x(), y - 1));
+            double y = clear(s);
+            double up = Math.max(at(job.fabric().loadAcross(), s.share).y(), y - 1);
+            canvas.line(Ink.JOIN, foot, new Point(foot.x(), up));
             canvas.text(new Writing(Ink.LABEL, new Point(x, y), 90, TEXT, Writing.Align.START, s.name));
             free = x + 1.15 * TEXT;
         }
+    }
+
+    /** Where an upright name starts: the first room it fits in, below, between or above the curves; else the largest. */
+    private double clear(Stand s) {
+        double one = at(job.fabric().loadAcross(), s.share).y();
+        double other = at(job.fabric().loadAlong(), s.share).y();
+        double[] from = {FOOT + 2, Math.min(one, other) + 4, Math.max(one, other) + 4};
+        double[] to = {Math.min(one, other) - 1, Math.max(one, other) - 1, HEAD};
+        int largest = 0;
+        for (int i = 0; i < from.length; i++) {
+            if (to[i] - from[i] >= Letters.width(s.name, TEXT)) {
+                return from[i];
+            }
+            largest = to[i] - from[i] > to[largest] - from[largest] ? i : largest;
+        }
+        return Math.min(from[largest], HEAD - Letters.width(s.name, TEXT));
     }
 
     private void legend(LoadCurve across, LoadCurve along) {

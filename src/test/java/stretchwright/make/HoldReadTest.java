@@ -57,6 +57,7 @@ class HoldReadTest {
     void whatIsNoHoldIsAFinding(String value, String words) {
         Finding finding = only(SampleText.with("hold: medium", "hold: " + value));
         assertThat(finding.key()).startsWith("style.hold");
-        assertThat(finding.problem() + finding.remedy()).contains(words == null ? "" : words);
+        assertThat(String.join(" ", finding.key(), finding.problem(), finding.remedy()))
+                .contains(words == null ? "" : words);
     }
 }

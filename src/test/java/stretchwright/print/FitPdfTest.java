@@ -103,23 +103,52 @@ class FitPdfTest {
 
     @Test
     void theLettersStayOnTheDrawing() {
-        for (Job job : List.of(JOB, SampleJob.with("A4", "m", "w", SampleFabric.heavyKnit(), SampleJob.openLay()))) {
-            Canvas inside = new Canvas() {
-                @Override
-                public void line(Ink ink, List<stretchwright.ground.Point> points, boolean closed) {
-                    assertThat(points).allMatch(p -> p.x() >= -0.01 && p.x() <= 118.01 && p.y() >= -0.01);
-                }
-
-                @Override
-                public void text(Writing w) {
-                    assertThat(w.outline())
-                            .as(w.words())
-                            .allMatch(p -> p.x() >= 0 && p.x() <= 118 && p.y() >= 0 && p.y() <= FitSvg.HEIGHT);
-                }
-            };
-            FitSvg.draw(job, inside);
-            LoadSvg.draw(job, inside);
+        for (Job job : List.of(
+                JOB,
+                SampleJob.with("A4", "m", "w", SampleFabric.heavyKnit(), SampleJob.openLay()),
+                loaded(LoadCurve.assumed(0.6), LoadCurve.assumed(0.6)),
+                loaded(LoadCurve.assumed(1.1), LoadCurve.assumed(0.7)),
+                loaded(LoadCurve.assumed(0.6), LoadCurve.through(List.of(new LoadCurve.Reading(0.2, 90)))))) {
+            FitSvg.draw(job, inside(FitSvg.HEIGHT));
+            LoadSvg.draw(job, inside(LoadSvg.HEIGHT));
         }
+    }
+
+    private static Canvas inside(double height) {
+        return new Canvas() {
+            @Override
+            public void line(Ink ink, List<stretchwright.ground.Point> points, boolean closed) {
+                assertThat(points).allMatch(p -> p.x() >= -0.01 && p.x() <= 118.01 && p.y() >= -0.01);
+            }
+
+            @Override
+            public void text(Writing w) {
+                assertThat(w.outline())
+                        .as(w.words())
+                        .allMatch(p -> p.x() >= 0 && p.x() <= 118 && p.y() >= 0 && p.y() <= height);
+            }
+        };
+    }
+
+    /** Words of the heads stay whole, also where the last column is long. */
+    @Test
+    void noWordOfAHeadIsBroken() throws Exception {
+        String remedy =
+                "a second row 25 to 50 mm each way over the crotch, its crossing allowances turned opposite ways";
+        FitReport fit = JOB.fit();
+        List<FitReport.SeamFit> seams = List.of(new FitReport.SeamFit(
+                "waistband join", 0.163, "pulled over the hips", 0.402, 514, "four-thread overlock", 1, true, remedy));
+        FitReport with = new FitReport(
+                fit.levels(),
+                fit.openings(),
+                fit.poses(),
+                seams,
+                fit.covers(),
+                fit.lengths(),
+                fit.slips(),
+                fit.course(),
+                fit.verdicts());
+        assertThat(text(FitPdf.of(with(JOB.fabric(), with)))).contains("standing needed pose stitch stands", "40.2 %");
     }
 
     /** Assumed is dashed and says so, read is solid, and dotted where the strain lies beyond the last reading. */
@@ -134,6 +163,10 @@ class FitPdfTest {
     }
 
     private static String curves(LoadCurve across) {
+        return new String(FitSvg.of(loaded(across, JOB.fabric().loadAlong())).bytes(), StandardCharsets.UTF_8);
+    }
+
+    private static Job loaded(LoadCurve across, LoadCurve along) {
         Fabric f = JOB.fabric();
         Fabric other = new Fabric(
                 f.name(),
@@ -143,7 +176,7 @@ class FitPdfTest {
                 f.stretchAcross(),
                 f.stretchAlong(),
                 across,
-                f.loadAlong(),
+                along,
                 f.recovery(),
                 0,
                 0,
@@ -151,17 +184,20 @@ class FitPdfTest {
                 0,
                 f.showsThroughAt(),
                 f.price());
-        Job job = new Job(
+        return with(other, JOB.fit());
+    }
+
+    private static Job with(Fabric fabric, FitReport fit) {
+        return new Job(
                 JOB.makeName(),
                 JOB.wearerName(),
                 JOB.unit(),
                 JOB.pattern(),
-                other,
-                JOB.fit(),
+                fabric,
+                fit,
                 JOB.lay(),
                 JOB.sewing(),
                 JOB.paper());
-        return new String(FitSvg.of(job).bytes(), StandardCharsets.UTF_8);
     }
 
     @Test
