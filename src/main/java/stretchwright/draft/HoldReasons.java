@@ -24,9 +24,7 @@ final class HoldReasons {
     static List<Reason> of(Draft.Order order, String leg, List<Level> levels) {
         List<Reason> out = new ArrayList<>();
         for (Level level : levels) {
-            if (level.name() == Level.Name.HIP) {
-                out.add(reason(order, level.name(), leg));
-            } else if (Holding.LEG.contains(level.name())) {
+            if (level.name() == Level.Name.HIP || Holding.LEG.contains(level.name())) {
                 out.add(reason(order, level.name(), leg));
             }
         }
@@ -104,23 +102,23 @@ final class HoldReasons {
             Holding.At at = order.holding().at(level.name());
             String leg = level.name() == Level.Name.HIP ? "" : side;
             boolean room = level.name() == Level.Name.CROTCH && frame.crotchWidth(at.width()) > at.width();
-            out.add(new LevelHold(
-                    level.name(), leg, at.reduction(), at.wanted(), room ? Bound.FRAME : decided(level, at)));
+            Bound bound = room ? Bound.FRAME : decided(order, level, at);
+            out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), bound));
         }
         return out;
     }
 
-    private static Bound decided(Level level, Holding.At at) {
+    private static Bound decided(Draft.Order order, Level level, Holding.At at) {
         double change = level.width() / at.width() - 1;
         if (Math.abs(change) <= SAME || at.bound() != Bound.NONE) {
             return at.bound();
         }
         if (change > 0 && level.width() <= at.least() * (1 + SAME)) {
-            return Bound.POSE;
+            return at.keeps();
         }
-        return switch (level.name()) {
-            case ANKLE, HEM -> Bound.PASSING;
-            default -> Bound.SHAPE;
-        };
+        if (level.name() != Level.Name.ANKLE) {
+            return Bound.SHAPE;
+        }
+        return order.hemStretch() < order.fabric().stretchAcross() ? Bound.SEAM : Bound.PASSING;
     }
 }

@@ -32,6 +32,7 @@ final class Holding {
      * @param wanted pressure, kPa
      * @param bound what decided
      * @param most strain that must not be passed for the deepest pose and for comfort
+     * @param keeps which of the two that is
      * @param ease the wearer's own, mm
      */
     record At(
@@ -41,7 +42,22 @@ final class Holding {
             OptionalDouble wanted,
             Bound bound,
             double most,
+            Bound keeps,
             double ease) {
+        /** Where neither pose nor comfort is asked: a hard place, a fixed share. */
+        static At unbounded(
+                double height, double girth, double reduction, OptionalDouble wanted, Bound bound, double ease) {
+            return new At(height, girth, reduction, wanted, bound, Double.POSITIVE_INFINITY, Bound.NONE, ease);
+        }
+
+        At lessened(double less, Bound why) {
+            return new At(height, girth, less, wanted, why, most, keeps, ease);
+        }
+
+        double strain() {
+            return reduction / (1 - reduction);
+        }
+
         double width() {
             return girth * (1 - reduction) + ease;
         }
@@ -138,7 +154,7 @@ final class Holding {
         double ease = style.ease().getOrDefault(level, 0.0);
         double height = height(level, body);
         if (body.isHard(girth(level))) {
-            return new At(height, girth, 0, OptionalDouble.empty(), Bound.HARD, Double.POSITIVE_INFINITY, ease);
+            return At.unbounded(height, girth, 0, OptionalDouble.empty(), Bound.HARD, ease);
         }
         OptionalDouble kPa = wanted.pressure(level);
         double strain = kPa.isPresent() ? strainFor(kPa.getAsDouble(), girth) : wanted.strain();
@@ -153,9 +169,7 @@ final class Holding {
         At thigh = at(Level.Name.CROTCH);
         double strain = kPa.isPresent()
                 ? strainFor(kPa.getAsDouble(), girth)
-                : wanted.isPressure() && thigh.bound != Bound.HARD
-                        ? thigh.reduction / (1 - thigh.reduction)
-                        : wanted.strain();
+                : wanted.isPressure() && thigh.bound != Bound.HARD ? thigh.strain() : wanted.strain();
         return bounded(
                 body.mm(Measure.HIP_HEIGHT),
                 girth,
@@ -169,7 +183,7 @@ final class Holding {
     private At bounded(
             double height, double girth, OptionalDouble kPa, double strain, boolean fixed, double pose, double ease) {
         if (fixed) {
-            return new At(height, girth, Reducing.reduction(strain), kPa, Bound.NONE, Double.POSITIVE_INFINITY, ease);
+            return At.unbounded(height, girth, Reducing.reduction(strain), kPa, Bound.NONE, ease);
         }
         double comfort = fabric.loadAcross().isAssumed()
                 ? Double.POSITIVE_INFINITY
@@ -187,7 +201,8 @@ final class Holding {
                 bound = limit.getKey();
             }
         }
-        return new At(height, girth, Reducing.reduction(least), kPa, bound, Math.min(pose, comfort), ease);
+        Bound keeps = pose <= comfort ? Bound.POSE : Bound.COMFORT;
+        return new At(height, girth, Reducing.reduction(least), kPa, bound, Math.min(pose, comfort), keeps, ease);
     }
 
     /** Beyond the last reading nothing is known of the cloth: no width is planned there. */
@@ -209,8 +224,7 @@ final class Holding {
         if (at.bound == Bound.HARD || at.girth * (1 - at.reduction) >= narrowest) {
             return at;
         }
-        double reduction = 1 - narrowest / at.girth;
-        return new At(at.height, at.girth, reduction, at.wanted, Bound.TOURNIQUET, at.most, at.ease);
+        return at.lessened(1 - narrowest / at.girth, Bound.TOURNIQUET);
     }
 
     /** A thigh no tighter than the ankle either, but a pressure that is not felt does no harm. */

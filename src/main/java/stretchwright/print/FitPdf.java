@@ -16,20 +16,13 @@ final class FitPdf {
     private static final double GAP = 2;
 
     private final Job job;
-    private final PdfFile file;
-    private final Paper sheet;
+    private final TextPages pages;
     private final Box room;
-    private Canvas page;
-    private Column column;
-    private int number;
 
     private FitPdf(Job job, PdfFile file) {
         this.job = job;
-        this.file = file;
-        sheet = job.office();
-        room = new Box(0, 0, sheet.width(), sheet.height()).grown(-2 * Tiles.MARGIN);
-        page = file.page(sheet.width(), sheet.height());
-        column = begun();
+        pages = new TextPages(file, job.office(), job, "fit sheet");
+        room = pages.room();
     }
 
     static Document of(Job job) {
@@ -80,14 +73,15 @@ final class FitPdf {
     private void plots() {
         double scale = Math.min(1, (room.width() - 6) / (FitSvg.WIDTH + LoadSvg.WIDTH));
         double tall = FitSvg.HEIGHT * scale + 6;
-        if (column.y() - tall < room.minY()) {
-            turnPage();
+        if (pages.y() - tall < room.minY()) {
+            pages.turn();
         }
-        double top = column.y() - 6;
-        FitSvg.draw(job, new Shrunk(page, scale, room.minX(), top - FitSvg.HEIGHT * scale));
+        double top = pages.y() - 6;
+        FitSvg.draw(job, new Shrunk(pages.page(), scale, room.minX(), top - FitSvg.HEIGHT * scale));
         LoadSvg.draw(
-                job, new Shrunk(page, scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale));
-        column = new Column(page, room.minX(), top - FitSvg.HEIGHT * scale, room.width());
+                job,
+                new Shrunk(pages.page(), scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale));
+        pages.goOnAt(top - FitSvg.HEIGHT * scale);
     }
 
     /** Another canvas, smaller; lines keep their width. */
@@ -108,17 +102,17 @@ final class FitPdf {
     }
 
     private void table(FitTables.Table table) {
-        block(List.of(new Para(TEXT + 0.5, 0, 4, table.caption())), 18);
+        pages.block(List.of(new Para(TEXT + 0.5, 0, 4, table.caption())), 18);
         if (table.caption().startsWith("Levels")) {
             block(List.of(new Para(CELL, 0, 1, FitTables.signs())));
         }
         double[] widths = widths(table);
         row(table.heads(), widths);
-        page.line(Ink.LABEL, new Point(room.minX(), column.y() - 0.6), new Point(room.maxX(), column.y() - 0.6));
+        pages.page().line(Ink.LABEL, new Point(room.minX(), pages.y() - 0.6), new Point(room.maxX(), pages.y() - 0.6));
         for (List<String> cells : table.rows()) {
             double height = height(cells, widths);
-            if (column.y() - height < room.minY()) {
-                turnPage();
+            if (pages.y() - height < room.minY()) {
+                pages.turn();
                 row(table.heads(), widths);
             }
             row(cells, widths);
@@ -168,46 +162,20 @@ final class FitPdf {
     }
 
     private void row(List<String> cells, double[] widths) {
-        double top = column.y() - 1;
+        double top = pages.y() - 1;
         double x = room.minX();
         for (int i = 0; i < widths.length; i++) {
-            new Column(page, x, top, widths[i] - GAP).write(new Para(CELL, 0, 0, cells.get(i)));
+            new Column(pages.page(), x, top, widths[i] - GAP).write(new Para(CELL, 0, 0, cells.get(i)));
             x += widths[i];
         }
-        column = new Column(page, room.minX(), column.y() - height(cells, widths), room.width());
+        pages.goOnAt(pages.y() - height(cells, widths));
     }
 
     private void heading(String words) {
-        block(List.of(new Para(5, 0, 4, words)), 25);
+        pages.block(List.of(new Para(5, 0, 4, words)), 25);
     }
 
     private void block(List<Para> paras) {
-        block(paras, 0);
-    }
-
-    private void block(List<Para> paras, double more) {
-        if (column.y() - Column.height(paras, room.width()) - more < room.minY() && column.y() < room.maxY() - 1) {
-            turnPage();
-        }
-        for (Para para : paras) {
-            if (column.y() - para.height(room.width()) < room.minY()) {
-                turnPage();
-            }
-            column.write(para);
-        }
-    }
-
-    private void turnPage() {
-        page = file.page(sheet.width(), sheet.height());
-        column = begun();
-    }
-
-    private Column begun() {
-        number++;
-        double foot = room.minY() - 6;
-        page.text(Writing.at(Ink.FAINT, room.minX(), foot, 3, job.make() + " - for " + job.wearer()));
-        page.text(new Writing(
-                Ink.FAINT, new Point(room.maxX(), foot), 0, 3, Writing.Align.END, "fit sheet, page " + number));
-        return new Column(page, room.minX(), room.maxY(), room.width());
+        pages.block(paras, 0);
     }
 }

@@ -3,7 +3,6 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan.Operation;
@@ -17,20 +16,11 @@ final class PlanPdf {
     private static final double INDENT = 9;
 
     private final Job job;
-    private final PdfFile file;
-    private final Paper sheet;
-    private final Box room;
-    private Canvas page;
-    private Column column;
-    private int number;
+    private final TextPages pages;
 
     private PlanPdf(Job job, PdfFile file) {
         this.job = job;
-        this.file = file;
-        sheet = Paper.named("A4");
-        room = new Box(0, 0, sheet.width(), sheet.height()).grown(-2 * Tiles.MARGIN);
-        page = file.page(sheet.width(), sheet.height());
-        column = begun();
+        pages = new TextPages(file, Paper.named("A4"), job, "sewing plan");
     }
 
     static Document of(Job job) {
@@ -99,44 +89,26 @@ final class PlanPdf {
         block(tick, paras, 0);
     }
 
-    /** Keeps the paragraphs together unless they are taller than a page. */
     private void block(boolean tick, List<Para> paras, double more) {
-        double height = Column.height(paras, room.width());
-        if (column.y() - height - more < room.minY() && column.y() < room.maxY() - 1) {
-            turnPage();
-        }
+        pages.need(pages.height(paras) + more);
         if (tick) {
-            tickBox(column.y() - paras.get(0).before());
+            tickBox(pages.y() - paras.get(0).before());
         }
-        for (Para para : paras) {
-            if (column.y() - para.height(room.width()) < room.minY()) {
-                turnPage();
-            }
-            column.write(para);
-        }
+        pages.write(paras);
     }
 
     private void tickBox(double top) {
         double side = 4;
         double y = top - side - 0.8;
-        double x = room.minX();
-        page.line(
-                Ink.LABEL,
-                List.of(new Point(x, y), new Point(x + side, y), new Point(x + side, y + side), new Point(x, y + side)),
-                true);
-    }
-
-    private void turnPage() {
-        page = file.page(sheet.width(), sheet.height());
-        column = begun();
-    }
-
-    private Column begun() {
-        number++;
-        double foot = room.minY() - 6;
-        page.text(Writing.at(Ink.FAINT, room.minX(), foot, 3, job.make() + " - for " + job.wearer()));
-        page.text(new Writing(
-                Ink.FAINT, new Point(room.maxX(), foot), 0, 3, Writing.Align.END, "sewing plan, page " + number));
-        return new Column(page, room.minX(), room.maxY(), room.width());
+        double x = pages.room().minX();
+        pages.page()
+                .line(
+                        Ink.LABEL,
+                        List.of(
+                                new Point(x, y),
+                                new Point(x + side, y),
+                                new Point(x + side, y + side),
+                                new Point(x, y + side)),
+                        true);
     }
 }

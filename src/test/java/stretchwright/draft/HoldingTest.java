@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
 import stretchwright.body.SkinExtension;
+import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.LoadCurve;
@@ -23,6 +25,8 @@ import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.LevelHold.Bound;
+import stretchwright.pattern.LowerEnd;
+import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -163,6 +167,27 @@ class HoldingTest {
                 .orElseThrow();
         assertThat(medium.holds()).allSatisfy(h -> assertThat(h.wanted()).isEmpty());
         assertThat(medium.reductions().across()).isCloseTo(0.15 / 1.15, within(1e-9));
+    }
+
+    /** A low boot leaves the ankle bare; its girth is cut for the heel to pass, and zigzag stands 50 % only. */
+    @Test
+    void whatBindsTheAnkleIsTheHeelOrTheStitchRoundIt() {
+        Boot low = new Boot("roller skate", 260, 380, 370, 120, 10, false, Boot.Dressing.LEG_FIRST);
+        for (Machine machine : List.of(Machine.OVERLOCKER, Machine.LOCKSTITCH)) {
+            Pattern pattern = Draft.of(
+                            SampleBody.smallAdult(),
+                            SampleFabric.heavyKnit(),
+                            Optional.of(low),
+                            Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(32)),
+                            Set.of(machine),
+                            new Findings("test"))
+                    .orElseThrow();
+            LevelHold ankle = pattern.holds().stream()
+                    .filter(h -> h.level() == Level.Name.ANKLE)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(ankle.bound()).isEqualTo(machine == Machine.OVERLOCKER ? Bound.PASSING : Bound.SEAM);
+        }
     }
 
     @Test

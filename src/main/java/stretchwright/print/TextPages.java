@@ -1,0 +1,89 @@
+package stretchwright.print;
+
+import java.util.List;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.print.Column.Para;
+
+/** Pages of text in one column, each with a foot that says what it is; turned when the next block does not fit. */
+final class TextPages {
+    private static final double FOOT = 6;
+    private static final double FOOT_SIZE = 3;
+
+    private final PdfFile file;
+    private final Paper sheet;
+    private final String whose;
+    private final String title;
+    private final Box room;
+    private Canvas page;
+    private Column column;
+    private int number;
+
+    /** @param title of the document, as in its foot: "sewing plan" */
+    TextPages(PdfFile file, Paper sheet, Job job, String title) {
+        this.file = file;
+        this.sheet = sheet;
+        this.whose = job.make() + " - for " + job.wearer();
+        this.title = title;
+        room = new Box(0, 0, sheet.width(), sheet.height()).grown(-2 * Tiles.MARGIN);
+        page = file.page(sheet.width(), sheet.height());
+        column = begun();
+    }
+
+    Box room() {
+        return room;
+    }
+
+    Canvas page() {
+        return page;
+    }
+
+    /** Height of the line that is written next. */
+    double y() {
+        return column.y();
+    }
+
+    void goOnAt(double y) {
+        column = new Column(page, room.minX(), y, room.width());
+    }
+
+    /** A new page where less than this is left; a page that has nothing yet is not turned. */
+    void need(double height) {
+        if (column.y() - height < room.minY() && column.y() < room.maxY() - 1) {
+            turn();
+        }
+    }
+
+    /** Keeps the paragraphs together, and so much below them, unless they are taller than a page. */
+    void block(List<Para> paras, double more) {
+        need(height(paras) + more);
+        write(paras);
+    }
+
+    double height(List<Para> paras) {
+        return Column.height(paras, room.width());
+    }
+
+    void write(List<Para> paras) {
+        for (Para para : paras) {
+            if (column.y() - para.height(room.width()) < room.minY()) {
+                turn();
+            }
+            column.write(para);
+        }
+    }
+
+    void turn() {
+        page = file.page(sheet.width(), sheet.height());
+        column = begun();
+    }
+
+    private Column begun() {
+        number++;
+        double foot = room.minY() - FOOT;
+        page.text(Writing.at(Ink.FAINT, room.minX(), foot, FOOT_SIZE, whose));
+        page.text(new Writing(
+                Ink.FAINT, new Point(room.maxX(), foot), 0, FOOT_SIZE, Writing.Align.END, title + ", page " + number));
+        return new Column(page, room.minX(), room.maxY(), room.width());
+    }
+}
