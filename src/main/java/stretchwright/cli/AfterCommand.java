@@ -126,6 +126,10 @@ final class AfterCommand extends Task {
         Path target = Path.of(file).toRealPath();
         Path aside = Files.createTempFile(target.resolveSibling("."), ".after", ".yaml");
         Files.write(aside, bytes);
+        if (target.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(
+                    aside, Files.getPosixFilePermissions(target)); // a new file is its owner's alone
+        }
         Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
         console.tell("  written   " + file);
         return true;

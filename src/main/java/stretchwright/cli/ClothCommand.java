@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -61,9 +59,7 @@ final class ClothCommand extends Task {
         try {
             Optional<List<Document>> cards = cards(sheet.get(), wrong);
             if (wrong.isEmpty() && cards.isPresent() && folder.isPresent()) {
-                SortedMap<String, byte[]> files = new TreeMap<>();
-                cards.get().forEach(d -> files.put(d.name(), d.bytes()));
-                folder.get().write(files);
+                folder.get().write(cards.get());
                 console.tell(
                         "cloth-test-card.pdf and shop-card.pdf written; print them at 100 % and measure the squares");
                 return Exit.DONE;

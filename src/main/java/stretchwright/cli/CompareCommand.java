@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -15,7 +13,6 @@ import stretchwright.ground.Findings;
 import stretchwright.make.Compare;
 import stretchwright.make.Made;
 import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
 
 /** Two makes side by side. */
 @Command(
@@ -59,11 +56,7 @@ final class CompareCommand extends Task {
             return Exit.INPUT;
         }
         Compare compare = Compare.of(a.orElseThrow(), b.orElseThrow());
-        SortedMap<String, byte[]> files = new TreeMap<>();
-        for (Document d : compare.documents()) {
-            files.put(d.name(), d.bytes());
-        }
-        folder.orElseThrow().write(files);
+        folder.orElseThrow().write(compare.documents());
         compare.table().forEach(console::tell);
         if (console.json()) {
             console.print(compare.json());

@@ -13,11 +13,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.print.Document;
 
 /**
  * The folder given with --out: complete or untouched. Everything is first written into a hidden folder beside it; an
@@ -107,6 +109,13 @@ final class OutFolder {
         String some = String.join(", ", foreign.subList(0, Math.min(3, foreign.size())));
         return Optional.of(
                 "holds what this program did not write (" + some + (foreign.size() > 3 ? ", ..." : "") + ").");
+    }
+
+    /** Writes all documents under their names, or none. */
+    void write(List<Document> documents) throws IOException {
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        documents.forEach(d -> files.put(d.name(), d.bytes()));
+        write(files);
     }
 
     /** Writes all files (names relative, with / between folder and file), or none. */

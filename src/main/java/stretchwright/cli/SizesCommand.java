@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -82,9 +80,7 @@ final class SizesCommand extends Task {
     private int tell(Sizes sizes, OutFolder folder, Console console) throws IOException {
         List<Document> documents = sizes.documents();
         if (!documents.isEmpty()) {
-            SortedMap<String, byte[]> files = new TreeMap<>();
-            documents.forEach(d -> files.put(d.name(), d.bytes()));
-            folder.write(files);
+            folder.write(documents);
         }
         console.findings(sizes.findings());
         sizes.stopLines().forEach(console::warn);

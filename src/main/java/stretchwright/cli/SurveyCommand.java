@@ -6,8 +6,6 @@ import java.lang.management.ThreadMXBean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import stretchwright.ground.BadInput;
@@ -73,9 +71,7 @@ final class SurveyCommand extends Task {
             console.findings(e.findings());
             return Exit.INPUT;
         }
-        SortedMap<String, byte[]> files = new TreeMap<>();
-        survey.documents().forEach(d -> files.put(d.name(), d.bytes()));
-        folder.orElseThrow().write(files);
+        folder.orElseThrow().write(survey.documents());
         survey.summary().forEach(console::tell);
         if (console.json()) {
             console.print(survey.json());

@@ -2,12 +2,16 @@ package stretchwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -63,6 +67,16 @@ class AfterCommandTest {
         assertThat(after(FOLDS, "--answer", "no")).isZero();
         assertThat(out).contains("back waist: -0.6 cm");
         assertThat(file).hasContent(old);
+    }
+
+    /** A make file that others may read stays so. */
+    @Test
+    void writingKeepsWhoMayReadTheFile() throws IOException {
+        assumeThat(file.getFileSystem().supportedFileAttributeViews()).contains("posix");
+        Set<PosixFilePermission> shared = PosixFilePermissions.fromString("rw-rw-r--");
+        Files.setPosixFilePermissions(file, shared);
+        assertThat(after("band slides down", "--write")).isZero();
+        assertThat(Files.getPosixFilePermissions(file)).isEqualTo(shared);
     }
 
     @Test
