@@ -49,11 +49,11 @@ final class LegCurves {
             margin[i] = MARGIN + (i + 1 == knee ? 2 * lean : 0);
         }
         double[] width = wanted.clone();
+        double[] least = least(holding);
         double drop = 0;
         double turn = line.turn() - (line.flare().isPresent() ? 0 : SQUARE_END);
         for (int round = 0; round < THROAT_ROUNDS; round++) {
             wanted[n - 1] = line.narrow().width() + 2 * drop;
-            double[] least = least(holding, width);
             width = ValleyFit.fit(height, wanted, least, firm, Math.min(knee, n - 2), margin, steepest);
             drop = turn * throatSlope(width) / 4;
         }
@@ -68,22 +68,25 @@ final class LegCurves {
         narrowHalf = half[n - 1] - drop;
     }
 
-    /** What pose, comfort and the legs' blood allow, the widths being what they are in this round. */
-    private double[] least(Holding holding, double[] width) {
-        double[] least = new double[width.length];
+    /**
+     * What pose, comfort and the blood's way back allow. The thigh is held against the calf as planned: against the calf as it
+     * becomes, a calf that the curve widens would widen the thigh, and that again the calf.
+     */
+    private double[] least(Holding holding) {
+        double[] least = new double[height.length];
         OptionalDouble calf = OptionalDouble.empty();
-        for (int i = width.length - 1; i >= 0; i--) {
-            Level.Name level = line.leg().get(i).level();
-            if (level == null || line.leg().get(i).firm()) {
+        for (int i = height.length - 1; i >= 0; i--) {
+            Node node = line.leg().get(i);
+            if (node.level() == null || node.firm()) {
                 continue;
             }
-            least[i] = holding.at(level).least();
-            if (level == Level.Name.CALF) {
-                calf = OptionalDouble.of(width[i]);
-            } else if (level == Level.Name.MID_THIGH || level == Level.Name.CROTCH) {
-                least[i] = Math.max(
-                        least[i],
-                        holding.narrowestThigh(level, calf, line.narrow().width()));
+            least[i] = holding.at(node.level()).least();
+            if (node.level() == Level.Name.CALF) {
+                calf = OptionalDouble.of(node.width());
+            } else if (node.level() == Level.Name.MID_THIGH || node.level() == Level.Name.CROTCH) {
+                double narrowest =
+                        holding.narrowestThigh(node.level(), calf, line.narrow().width());
+                least[i] = Math.max(least[i], narrowest);
             }
         }
         return least;

@@ -158,7 +158,7 @@ public final class FitTables {
         }
         int others = slips.size() - rows.size();
         if (others > 0) {
-            rows.add(List.of(others + " other slips of the usual size", "", "nothing"));
+            rows.add(List.of(others + (rows.isEmpty() ? "" : " other") + " slips of the usual size", "", "nothing"));
         }
         return rows;
     }

@@ -12,7 +12,9 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Comfort;
+import stretchwright.body.Figure;
 import stretchwright.body.Measure;
+import stretchwright.body.Measuring;
 import stretchwright.body.SampleBody;
 import stretchwright.body.SkinExtension;
 import stretchwright.boot.Boot;
@@ -188,6 +190,37 @@ class HoldingTest {
                     .orElseThrow();
             assertThat(ankle.bound()).isEqualTo(machine == Machine.OVERLOCKER ? Bound.PASSING : Bound.SEAM);
         }
+    }
+
+    /** Round bodies told by three measures: the curve widens the calf, and that must not widen the thigh again. */
+    @Test
+    void largeHipsKeepASmoothInseam() {
+        Style style = Style.usual(Style.Leg.ANKLE);
+        Fabric cloth = measured(0.60, 35, 80, 160);
+        int drafted = 0;
+        for (Hold hold : List.of(Hold.Named.LIGHT, Hold.Named.FIRM)) {
+            for (double hip = 1300; hip <= 1600; hip += 12.5) {
+                for (double stature = 1520; stature <= 1720; stature += 20) {
+                    Body body = Measuring.body(
+                                    Figure.WOMAN,
+                                    OptionalDouble.empty(),
+                                    Map.of(
+                                            Measure.STATURE, stature,
+                                            Measure.WAIST_GIRTH, 0.9 * hip,
+                                            Measure.HIP_GIRTH, hip),
+                                    new Findings("test"))
+                            .orElseThrow();
+                    Optional<Pattern> pattern = ankle(body, cloth, hold);
+                    if (pattern.isPresent()) {
+                        drafted++;
+                        assertThat(DraftCheck.broken(body, style.with(hold), pattern.get()))
+                                .as("hip %.1f, stature %.0f", hip, stature)
+                                .isEmpty();
+                    }
+                }
+            }
+        }
+        assertThat(drafted).isGreaterThan(400);
     }
 
     @Test
