@@ -2,12 +2,6 @@ package stretchwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +13,7 @@ import stretchwright.ground.Findings;
 import stretchwright.make.MakeFile;
 import stretchwright.make.Wearing;
 import stretchwright.make.WearingFit;
+import stretchwright.make.WearingJson;
 
 /** What to change after the garment was worn. */
 @Command(
@@ -66,11 +61,10 @@ final class AfterCommand extends Task {
         MakeFile make = jobs.read(file, bytes.get());
         String symptom = String.join(" ", said);
         if (symptom.isBlank()) {
-            Wearing.symptoms()
-                    .forEach(s -> console.print(s + (Wearing.question(s).isPresent() ? "  (asks)" : "") + "\n"));
+            listed(console);
             return Exit.DONE;
         }
-        if (!Wearing.knows(symptom, findings) || !answered(symptom, console, findings)) {
+        if (!Wearing.knows(symptom, findings) || !answered(symptom, console, findings) || !onePlace(findings)) {
             return wrong(console, findings);
         }
         String day = date == null ? LocalDate.now().toString() : date;
@@ -81,13 +75,38 @@ final class AfterCommand extends Task {
             return Exit.INPUT;
         }
         if (!wearing.changesThePattern()) {
+            json(console, WearingJson.of(wearing, Optional.empty(), Optional.empty()));
             return Exit.DONE;
         }
         WearingFit fit = WearingFit.of(make, wearing.changed());
         fit.lines().forEach(console::tell);
-        return written(wearing, new String(bytes.get(), StandardCharsets.UTF_8), findings, console)
-                ? (fit.stops() ? Exit.CANNOT_WORK : Exit.DONE)
-                : wrong(console, findings);
+        Optional<String> place = written(wearing, new String(bytes.get(), StandardCharsets.UTF_8), findings, console);
+        if (!findings.isEmpty()) {
+            return wrong(console, findings);
+        }
+        json(console, WearingJson.of(wearing, Optional.of(fit), place));
+        return fit.stops() ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    private static void listed(Console console) {
+        json(console, WearingJson.symptoms());
+        if (!console.json()) {
+            Wearing.symptoms()
+                    .forEach(s -> console.print(s + (Wearing.question(s).isPresent() ? "  (asks)" : "") + "\n"));
+        }
+    }
+
+    private static void json(Console console, String text) {
+        if (console.json()) {
+            console.print(text);
+        }
+    }
+
+    private boolean onePlace(Findings findings) {
+        if (write && out != null) {
+            findings.add("--write", "and --out name two places to write.", "Keep one of them.");
+        }
+        return findings.isEmpty();
     }
 
     private static int wrong(Console console, Findings findings) {
@@ -109,42 +128,25 @@ final class AfterCommand extends Task {
         return findings.isEmpty();
     }
 
-    /** Nothing is written without --write or --out. */
-    private boolean written(Wearing wearing, String text, Findings findings, Console console) throws IOException {
+    /** The file that has the change now; nothing is written without --write or --out. */
+    private Optional<String> written(Wearing wearing, String text, Findings findings, Console console)
+            throws IOException {
         if (!write && out == null) {
             console.tell("  not written: --write puts it into " + file + ", --out FILE into a new file");
-            return true;
+            return Optional.empty();
         }
         Optional<String> now = wearing.written(text, findings);
         if (now.isEmpty()) {
-            return false;
+            return Optional.empty();
         }
-        byte[] bytes = now.get().getBytes(StandardCharsets.UTF_8);
-        if (out != null) {
-            return fresh(out, bytes, findings, console);
+        String name = out == null ? file : out;
+        boolean done = out == null
+                ? AfterFile.over(name, now.get(), findings)
+                : AfterFile.fresh(name, now.get(), findings);
+        if (!done) {
+            return Optional.empty();
         }
-        Path target = Path.of(file).toRealPath();
-        Path aside = Files.createTempFile(target.resolveSibling("."), ".after", ".yaml");
-        Files.write(aside, bytes);
-        if (target.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            Files.setPosixFilePermissions(
-                    aside, Files.getPosixFilePermissions(target)); // a new file is its owner's alone
-        }
-        Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
-        console.tell("  written   " + file);
-        return true;
-    }
-
-    private static boolean fresh(String named, byte[] bytes, Findings findings, Console console) {
-        try {
-            Files.write(Path.of(named), bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            console.tell("  written   " + named);
-            return true;
-        } catch (FileAlreadyExistsException e) {
-            findings.add("--out", "\"" + named + "\" is there already.", "Name a new file.");
-        } catch (InvalidPathException | IOException e) {
-            findings.add("--out", "cannot be written (" + e.getMessage() + ").", "Name another file.");
-        }
-        return false;
+        console.tell("  written   " + name);
+        return Optional.of(name);
     }
 }

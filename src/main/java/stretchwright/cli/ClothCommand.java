@@ -60,6 +60,9 @@ final class ClothCommand extends Task {
             Optional<List<Document>> cards = cards(sheet.get(), wrong);
             if (wrong.isEmpty() && cards.isPresent() && folder.isPresent()) {
                 folder.get().write(cards.get());
+                if (console.json()) {
+                    console.print(ClothNeeds.json(cards.get()));
+                }
                 console.tell(
                         "cloth-test-card.pdf and shop-card.pdf written; print them at 100 % and measure the squares");
                 return Exit.DONE;

@@ -42,6 +42,12 @@ final class WhyCommand extends Task {
             return Exit.INPUT;
         }
         Why why = Why.of(jobs.read(file, bytes.get()));
+        if (console.json()) {
+            String json = why.json(String.join(" ", asked), findings);
+            console.findings(findings.all());
+            console.print(findings.isEmpty() ? json : "");
+            return findings.isEmpty() ? Exit.DONE : Exit.INPUT;
+        }
         List<String> lines = asked.isEmpty() ? why.dimensions() : why.chain(String.join(" ", asked), findings);
         if (!findings.isEmpty()) {
             console.findings(findings.all());

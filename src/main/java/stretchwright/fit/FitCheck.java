@@ -66,6 +66,7 @@ public final class FitCheck {
         List<FitReport.Cover> covers = Covers.of(numbers.poses(), fabric);
         List<FitReport.LengthFit> lengths = Washing.of(worn);
         verdicts.addAll(PressureJudge.circulation(numbers.levels(), worn));
+        verdicts.addAll(HoldJudge.of(numbers.levels(), worn));
         verdicts.addAll(OpeningJudge.of(numbers.openings(), worn));
         verdicts.addAll(PoseJudge.of(numbers.poses(), worn.body()));
         verdicts.addAll(SeamJudge.of(seams));

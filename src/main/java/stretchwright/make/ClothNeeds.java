@@ -8,10 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import stretchwright.body.Body;
-import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.ClothCards;
@@ -28,6 +29,8 @@ import tools.jackson.databind.node.ObjectNode;
 public final class ClothNeeds {
     private static final Stages ROOMS = new Rooms();
 
+    private static final String NUMBERS = "cloth.json";
+
     /** Cloth to try: less is none for leggings, more is not sold as such (common practice). */
     private static final double LEAST = 0.05;
 
@@ -42,11 +45,16 @@ public final class ClothNeeds {
     /** Standing, a cloth that is easy to wear uses at most this share of its stretch (docs/maths/fit.md, Limits). */
     private static final double STANDING = 0.5;
 
+    private static final String AS_MEDIUM =
+            "; own pressures need readings, which no cloth in a shop has: a medium hold stands for them";
+
     private final MakeFile make;
     private final Body body;
+    private final boolean asMedium;
 
-    private ClothNeeds(MakeFile make, Body body) {
+    private ClothNeeds(MakeFile make, Body body, boolean asMedium) {
         this.make = make;
+        this.asMedium = asMedium;
         this.body = body;
     }
 
@@ -59,6 +67,15 @@ public final class ClothNeeds {
         return cards(of(make), paper);
     }
 
+    /** The numbers among the cards, as text. */
+    public static String json(List<Document> cards) {
+        return cards.stream()
+                .filter(d -> d.name().equals(NUMBERS))
+                .map(d -> new String(d.bytes(), StandardCharsets.UTF_8))
+                .findFirst()
+                .orElse("");
+    }
+
     /** Both cards, and the numbers of the shop card as cloth.json; what no cloth reaches is left out there. */
     private static List<Document> cards(ShopNeeds needs, Paper paper) {
         List<Document> out = new ArrayList<>(ClothCards.of(paper, needs));
@@ -69,7 +86,7 @@ public final class ClothNeeds {
         cards.put("areal", Numbers.share(needs.areal()));
         cards.put("source", needs.source());
         out.add(new Document(
-                "cloth.json", "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
+                NUMBERS, "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
         return out;
     }
 
@@ -82,7 +99,21 @@ public final class ClothNeeds {
         Findings findings = new Findings(make.file());
         Optional<Body> body = ROOMS.body(make.measured(), findings);
         findings.throwIfAny();
-        return new ClothNeeds(make, body.orElseThrow()).needs();
+        ClothNeeds trials = new ClothNeeds(unread(make), body.orElseThrow(), own(make));
+        trials.pattern(MOST, AMPLE, findings);
+        if (!findings.isEmpty()) {
+            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+        }
+        return trials.needs();
+    }
+
+    /** The cloths tried have no readings, so pressures cannot be asked of them: a medium hold stands for those. */
+    private static MakeFile unread(MakeFile make) {
+        return own(make) ? make.with(make.style().with(make.style().hold().named())) : make;
+    }
+
+    private static boolean own(MakeFile make) {
+        return make.style().hold() instanceof Hold.Profile;
     }
 
     private ShopNeeds needs() {
@@ -94,7 +125,7 @@ public final class ClothNeeds {
         String whom = make.wearer().isEmpty() ? make.name() : make.wearer() + ", " + make.name();
         return new ShopNeeds(
                 whom,
-                "the fit check of this program, tried with cloths of 5 to 150 %",
+                "the fit check of this program, tried with cloths of 5 to 150 %" + (asMedium ? AS_MEDIUM : ""),
                 new ShopNeeds.Step(easy, goes),
                 along,
                 areal(across, along.yes().orElse(AMPLE)),
@@ -167,10 +198,16 @@ public final class ClothNeeds {
     }
 
     private Optional<FitReport> fit(double across, double along) {
-        Fabric cloth = make.fabric().stretching(across, along);
-        MakeFile trial = make.with(cloth);
         Findings findings = new Findings(make.file());
-        Optional<Pattern> pattern = ROOMS.draft(body, trial, findings);
-        return findings.isEmpty() ? pattern.map(p -> ROOMS.fit(p, body, trial)) : Optional.empty();
+        Optional<Pattern> pattern = pattern(across, along, findings);
+        return findings.isEmpty() ? pattern.map(p -> ROOMS.fit(p, body, in(across, along))) : Optional.empty();
+    }
+
+    private Optional<Pattern> pattern(double across, double along, Findings findings) {
+        return ROOMS.draft(body, in(across, along), findings);
+    }
+
+    private MakeFile in(double across, double along) {
+        return make.with(make.fabric().stretching(across, along));
     }
 }

@@ -8,8 +8,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.body.PoseLength;
+import stretchwright.fabric.Laplace;
+import stretchwright.pattern.Hold;
+import stretchwright.pattern.Level;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -34,12 +39,56 @@ final class CompareInputs {
         inputs.section("fabric", fabric(a), fabric(b));
         inputs.section("boot", boot(a), boot(b));
         inputs.section("style", style(a), style(b));
+        inputs.holds(a, b);
+        inputs.poses(a, b);
+        inputs.add(CompareRow.words("seated", yes(a.make().measured().seated()), yes(b.make().measured().seated())));
         inputs.add(CompareRow.words("machines", machines(a), machines(b)));
         return inputs.rows.values().stream().filter(CompareRow::differs).toList();
     }
 
     private void add(CompareRow row) {
         rows.put(row.what(), row);
+    }
+
+    /** Own pressures, level by level. */
+    private void holds(Made a, Made b) {
+        for (Level.Name level : Level.Name.values()) {
+            add(CompareRow.of("style hold at " + level.word(), hold(a, level), hold(b, level), "mmHg"));
+        }
+    }
+
+    private static OptionalDouble hold(Made made, Level.Name level) {
+        return made.make().style().hold() instanceof Hold.Profile own
+                        && own.kilopascals().containsKey(level)
+                ? OptionalDouble.of(Laplace.toMmHg(own.kilopascals().getOrDefault(level, 0.0)))
+                : OptionalDouble.empty();
+    }
+
+    private void poses(Made a, Made b) {
+        for (PoseLength.Course course : PoseLength.Course.values()) {
+            add(CompareRow.of(
+                    course.word() + ", standing",
+                    pose(a, course, PoseLength::standing),
+                    pose(b, course, PoseLength::standing),
+                    "mm"));
+            add(CompareRow.of(
+                    course.word() + ", in the pose",
+                    pose(a, course, PoseLength::inPose),
+                    pose(b, course, PoseLength::inPose),
+                    "mm"));
+        }
+    }
+
+    private static OptionalDouble pose(
+            Made made, PoseLength.Course course, ToDoubleFunction<PoseLength> mm) {
+        return made.make().measured().poseLengths().stream()
+                .filter(l -> l.course() == course)
+                .mapToDouble(mm)
+                .findFirst();
+    }
+
+    private static String yes(boolean is) {
+        return is ? "yes" : "no";
     }
 
     private static String origin(Measure m, Body a, Body b) {

@@ -54,8 +54,11 @@ final class ReportPattern {
                 .put("crotch", Numbers.share(r.crotch()))
                 .put("waistband", Numbers.share(r.waistband()))
                 .put("hem", Numbers.share(r.hem()));
-        ArrayNode reasons = out.putArray("reasons");
-        pattern.reasons().forEach(why -> reason(reasons.addObject(), why));
+        reasons(out.putArray("reasons"), pattern.reasons());
+    }
+
+    static void reasons(ArrayNode out, List<Reason> all) {
+        all.forEach(why -> reason(out.addObject(), why));
     }
 
     private static void reason(ObjectNode out, Reason reason) {

@@ -95,14 +95,17 @@ final class ReportWearer {
             if (!entry.answer().isEmpty()) {
                 one.put("answer", entry.answer());
             }
-            ObjectNode change = one.putObject("change");
-            entry.change().forEach((key, mm) -> {
-                if (key.isChoice()) {
-                    change.put(key.word(), key.choice());
-                } else {
-                    change.put(key.word(), Numbers.mm(mm));
-                }
-            });
+            change(one.putObject("change"), entry);
         }
+    }
+
+    static void change(ObjectNode out, WearingEntry entry) {
+        entry.change().forEach((key, mm) -> {
+            if (key.isChoice()) {
+                out.put(key.word(), key.choice());
+            } else {
+                out.put(key.word(), Numbers.mm(mm));
+            }
+        });
     }
 }

@@ -61,6 +61,9 @@ final class StretchReader {
         if (alongAssumed) {
             along = OptionalDouble.of(lengthens());
         }
+        if (across.isPresent() && wrap.isPresent() && !acrossAssumed) {
+            beyond(wrap.get(), across.getAsDouble());
+        }
         if (across.isEmpty() || along.isEmpty()) {
             return Optional.empty();
         }
@@ -70,6 +73,18 @@ final class StretchReader {
                 recovery,
                 wrap.map(w -> OptionalDouble.of(w.reduction())).orElse(OptionalDouble.empty()),
                 new Fabric.Assumed(acrossAssumed, alongAssumed)));
+    }
+
+    /** Comfortably pinned, the cloth cannot have been pulled further than it goes easily. */
+    private void beyond(WrapTest wrap, double across) {
+        if (wrap.strain() > across + SAME) {
+            section.add(
+                    section.has("wrap hip") ? "wrap hip" : "wrap calf",
+                    text(
+                            "the cloth would have been stretched by %.1f %% there, and across it has %.1f %%.",
+                            100 * wrap.strain(), 100 * across),
+                    "Measure between the pins again, or test the stretch again.");
+        }
     }
 
     private boolean hasWrap() {

@@ -71,8 +71,9 @@ final class WearerReader {
         section.section("measurements", TERMS).ifPresent(this::measurements);
         Map<Side, Set<Measure>> hard =
                 section.section("hard", SIDES).map(this::hard).orElse(Map.of());
+        Optional<Readings> crotch = Optional.ofNullable(whole.get(Measure.TOTAL_CROTCH_LENGTH));
         List<PoseLength> poses = section.section("pose lengths", PoseReader.KEYS)
-                .map(PoseReader::read)
+                .map(s -> PoseReader.read(s, crotch.map(Readings::mean)))
                 .orElse(List.of());
         if (figure.isEmpty() || (whole.isEmpty() && sides(Side.LEFT).isEmpty())) {
             return Optional.empty();

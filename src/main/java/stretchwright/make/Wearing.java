@@ -8,6 +8,7 @@ import java.util.Optional;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Unit;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * After wearing: from what the worn garment does to one bounded change of the next one. In: a make file and a symptom
@@ -74,6 +75,12 @@ public final class Wearing {
         Findings findings = new Findings(make.file());
         if (!WearingReader.isDate(date)) {
             findings.add("--date", Echo.quoted(date) + " is not a date.", "Write year-month-day: 2026-01-31.");
+        }
+        if (!cure.steps().isEmpty() && make.worn().size() >= WearingReader.MOST) {
+            findings.add(
+                    WearingReader.SECTION,
+                    "has " + make.worn().size() + " entries, and there is room for " + WearingReader.MOST + ".",
+                    "Measure again, write the new measures, and start with this section left out.");
         }
         Map<WearingKey, Double> next = next(make, cure, findings);
         if (next.isEmpty() || !findings.isEmpty()) {
@@ -178,6 +185,19 @@ public final class Wearing {
                                 ? s.key().word() + ": once"
                                 : s.key().word() + ": up to " + s.key().shown(s.limit()) + " in all"));
         return String.join(", ", all);
+    }
+
+    /** The same for other programs: what is changed by how many mm, and how far it may go in all. */
+    void json(ObjectNode out) {
+        out.put("symptom", symptom.name()).put("why", cure.why());
+        entry.ifPresent(e -> out.put("date", e.date()));
+        entry.filter(e -> !e.answer().isEmpty()).ifPresent(e -> out.put("answer", e.answer()));
+        ObjectNode change = out.putObject("change");
+        entry.ifPresent(e -> ReportWearer.change(change, e));
+        ObjectNode bounds = out.putObject("bounds");
+        cure.steps().stream()
+                .filter(s -> !s.key().isChoice())
+                .forEach(s -> bounds.put(s.key().word(), Numbers.mm(s.limit())));
     }
 
     /** The make file's text with the change at the end of its history; a finding where it must be done by hand. */

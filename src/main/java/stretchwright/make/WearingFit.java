@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
@@ -9,6 +10,8 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** What a change after wearing does to pattern and fit, before anything is cut again. */
 public final class WearingFit {
@@ -55,9 +58,42 @@ public final class WearingFit {
         return lines;
     }
 
-    /** Widths that change, and the rise seams. */
+    /** The same for other programs: what moves by how many mm, and what is said before and after. */
+    void json(ObjectNode out) {
+        ArrayNode list = out.putArray("pattern");
+        moves().forEach(m -> list.addObject().put("what", m.what()).put("by", Numbers.mm(m.by())));
+        ObjectNode fit = out.putObject("fit");
+        counts(fit.putObject("before"), before.fit);
+        counts(fit.putObject("after"), after.fit);
+        ArrayNode said = fit.putArray("verdicts");
+        CompareVerdict.of(before.fit, after.fit).stream()
+                .filter(v -> v.status() != CompareVerdict.Status.SAME)
+                .forEach(v -> said.addObject()
+                        .put("status", v.status().word())
+                        .put("severity", v.said().severity().word())
+                        .put("about", v.said().about())
+                        .put("message", v.said().message()));
+    }
+
+    private static void counts(ObjectNode out, FitReport fit) {
+        for (FitReport.Severity s : FitReport.Severity.values()) {
+            out.put(
+                    s.word() + "s",
+                    fit.verdicts().stream().filter(v -> v.severity() == s).count());
+        }
+    }
+
+    private record Move(String what, double by) {}
+
     private List<String> moved() {
-        List<String> out = new ArrayList<>();
+        return moves().stream()
+                .map(m -> String.format(Locale.ROOT, "%s %+.0f mm", m.what(), m.by()))
+                .toList();
+    }
+
+    /** Widths that change, and the rise seams. */
+    private List<Move> moves() {
+        List<Move> out = new ArrayList<>();
         for (Level level : before.pattern.levels()) {
             after.pattern.levels().stream()
                     .filter(l -> l.name() == level.name() && l.leg().equals(level.leg()))
@@ -74,9 +110,9 @@ public final class WearingFit {
         return out;
     }
 
-    private static void say(List<String> out, String what, double by) {
+    private static void say(List<Move> out, String what, double by) {
         if (Math.abs(by) >= 0.5) {
-            out.add(String.format(java.util.Locale.ROOT, "%s %+.0f mm", what, by));
+            out.add(new Move(what, by));
         }
     }
 }

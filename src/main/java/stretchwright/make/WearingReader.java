@@ -15,7 +15,7 @@ final class WearingReader {
             "- {date: 2026-01-31, symptom: band slides down, change: {ease at crotch: 10 mm}}";
 
     /** Who has tried on so often should measure again. */
-    private static final int MOST = 40;
+    static final int MOST = 40;
 
     private WearingReader() {}
 

@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Reason;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Why a dimension of the pattern is what it is: the chain of reasons from the piece back to tape, cloth and style.
@@ -25,10 +27,12 @@ public final class Why {
 
     private final List<Reason> all;
     private final Unit unit;
+    private final List<WearingEntry> worn;
 
-    private Why(List<Reason> all, Unit unit) {
+    private Why(List<Reason> all, MakeFile make) {
         this.all = all;
-        this.unit = unit;
+        unit = make.unit();
+        worn = make.worn();
     }
 
     /** @throws BadInput where the measures cannot become a pattern */
@@ -39,14 +43,55 @@ public final class Why {
         if (!findings.isEmpty()) {
             throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
         }
-        return new Why(pattern.orElseThrow().reasons(), make.unit());
+        return new Why(pattern.orElseThrow().reasons(), make);
     }
 
     /** Every dimension with its value. */
     public List<String> dimensions() {
-        return all.stream()
-                .map(r -> r.dimension() + "  " + value(r.value(), r.unit()))
-                .toList();
+        List<String> lines = new ArrayList<>();
+        all.forEach(r -> lines.add(r.dimension() + "  " + value(r.value(), r.unit())));
+        lines.addAll(history());
+        return lines;
+    }
+
+    /** What was changed after wearing, oldest first: the draft starts from a style that holds it already. */
+    private List<String> history() {
+        List<String> lines = new ArrayList<>();
+        for (WearingEntry e : worn) {
+            if (lines.isEmpty()) {
+                lines.add("after wearing, in the style that all of it was drafted from:");
+            }
+            lines.add("  " + e.date() + "  " + e.symptom() + (e.answer().isEmpty() ? "" : " (" + e.answer() + ")")
+                    + ": " + OwnUnit.text(e.changeText(), unit));
+        }
+        return lines;
+    }
+
+    /** All reasons, or those of the dimension that is meant and what they rest on; a finding where none is. */
+    public String json(String asked, Findings findings) {
+        Set<String> told = new LinkedHashSet<>();
+        if (asked.isBlank()) {
+            all.forEach(r -> told.add(r.dimension()));
+        } else {
+            chain(asked, findings);
+            meant(plain(asked)).forEach(r -> gather(r, told));
+        }
+        ObjectNode root = Report.node();
+        ObjectNode out = root.put("stretchwright", MakeFile.VERSION).putObject("why");
+        ReportPattern.reasons(
+                out.putArray("reasons"),
+                told.stream()
+                        .flatMap(name -> all.stream().filter(r -> r.dimension().equals(name)))
+                        .distinct()
+                        .toList());
+        WearingJson.history(out, worn);
+        return Report.text(root);
+    }
+
+    private void gather(Reason reason, Set<String> told) {
+        if (told.add(reason.dimension())) {
+            reason.inputs().forEach(i -> reasonFor(i).ifPresent(next -> gather(next, told)));
+        }
     }
 
     /**
@@ -69,6 +114,7 @@ public final class Why {
         }
         List<String> lines = new ArrayList<>();
         meant.forEach(r -> tell(r, "", new HashSet<>(), lines));
+        lines.addAll(history());
         return lines;
     }
 

@@ -35,7 +35,7 @@ final class FitPdf {
     private void write() {
         block(List.of(
                 new Para(7, 0, 0, job.make() + " - fit sheet"),
-                text(0, "For " + job.wearer() + ", in " + job.cloth() + ". Read it before cutting.")));
+                text(0, (job.forWhom() + " Read it before cutting.").strip())));
         heading(job.fit().stops() ? "Stop: read before cutting" : "What the fit check says");
         if (job.fit().verdicts().isEmpty()) {
             block(List.of(text(0, "Nothing to say.")));

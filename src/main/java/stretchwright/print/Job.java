@@ -28,6 +28,15 @@ public record Job(
         return Letters.shortened(wearerName, Letters.LONGEST_NAME);
     }
 
+    /** "For Rowan, in Ink knit."; of what has no name nothing is said. */
+    String forWhom() {
+        String in = fabric.name().isBlank() ? "" : "in " + cloth();
+        if (wearerName.isBlank()) {
+            return in.isEmpty() ? "" : "I" + in.substring(1) + ".";
+        }
+        return "For " + wearer() + (in.isEmpty() ? "" : ", " + in) + ".";
+    }
+
     String cloth() {
         return Letters.shortened(fabric.name(), Letters.LONGEST_NAME);
     }

@@ -19,7 +19,7 @@ final class PlanWords {
                 .collect(Collectors.joining(", "));
         List<Para> all = new ArrayList<>(List.of(
                 new Para(7, 0, 0, job.make() + " - sewing plan"),
-                text("For " + job.wearer() + ", in " + job.cloth() + "."),
+                text(job.forWhom()),
                 text(plan.operations().size() + " steps, " + Amounts.number(plan.minutes(), 0)
                         + " minutes for a practised sewer from cut pieces, " + plan.changeovers()
                         + (plan.changeovers() == 1 ? " change" : " changes") + " of machine."),

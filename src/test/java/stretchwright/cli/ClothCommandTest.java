@@ -2,8 +2,10 @@ package stretchwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,5 +40,15 @@ class ClothCommandTest {
         assertThat(err.toString()).contains("A4 or Letter");
         assertThat(run("cloth", "no-such.yaml", "--out", out)).isEqualTo(Exit.INPUT);
         assertThat(Path.of(out)).doesNotExist();
+    }
+
+    @Test
+    void jsonIsTheNumbersOfTheShopCard() throws IOException {
+        StringWriter printed = new StringWriter();
+        Path out = folder.resolve("cards");
+        int code = Commands.run(
+                new PrintWriter(printed), new PrintWriter(err), "cloth", "--json", "--out", out.toString());
+        assertThat(code).isZero();
+        assertThat(printed).hasToString(Files.readString(out.resolve("cloth.json")));
     }
 }

@@ -120,4 +120,20 @@ class CompareCommandTest {
         assertThat(err).contains("no such file");
         assertThat(folder.resolve("x")).doesNotExist();
     }
+
+    /** Two makes that differ in nothing but own pressures and the pose tape do differ. */
+    @Test
+    void ownPressuresAndPoseLengthsAreInputs() throws IOException {
+        Path a = folder.resolve("a.yaml");
+        String text = Files.readString(Path.of(EXAMPLE));
+        Files.writeString(a, text.replace("hold: medium", "hold: {calf: 8 mmHg}"));
+        String b = changed("hold: medium", "hold: {calf: 10 mmHg, ankle: 12 mmHg}");
+        Files.writeString(
+                Path.of(b),
+                Files.readString(Path.of(b))
+                        .replace("  age: 31\n", "  age: 31\n  pose lengths: {top of thigh to shin: [52, 60]}\n"));
+        run("compare", a.toString(), b, "--out", folder.resolve("out").toString());
+        assertThat(out).contains("style hold at calf", "+2.0 mmHg", "style hold at ankle", "only in B");
+        assertThat(out).contains("top of thigh to shin, in the pose");
+    }
 }

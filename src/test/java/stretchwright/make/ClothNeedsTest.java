@@ -1,14 +1,18 @@
 package stretchwright.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Parts;
 import stretchwright.print.ShopNeeds;
 
 /** What a wearer needs of a cloth, against trying one per cent after the other. */
@@ -64,5 +68,29 @@ class ClothNeedsTest {
                 .orElseThrow();
         assertThat(fit.poses()).extracting(FitReport.Pose::pose).contains("your pose");
         assertThat(fit.verdicts()).extracting(FitReport.Verdict::about).contains("stretch across", "stretch along");
+    }
+
+    private static MakeFile changed(String old, String now) throws IOException {
+        String text = Files.readString(Path.of("examples/evening-practice.yaml"));
+        assertThat(text).contains(old);
+        return Make.read("x.yaml", text.replace(old, now).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** No cloth in a shop has readings: own pressures are looked for as a medium hold, and the card says so. */
+    @Test
+    void ownPressuresAreLookedForAsAMediumHold() throws IOException {
+        ShopNeeds medium = ClothNeeds.of(make("evening-practice.yaml"));
+        ShopNeeds own = ClothNeeds.of(changed("hold: medium", "hold: {calf: 8 mmHg}"));
+        assertThat(own.across()).isEqualTo(medium.across());
+        assertThat(own.source()).contains("medium hold");
+        assertThat(medium.source()).doesNotContain("medium hold");
+    }
+
+    /** Where no cloth at all can be drafted, the style is at fault: "none" would blame the shop. */
+    @Test
+    void whatCannotBeDraftedIsToldAndNotCalledNoCloth() throws IOException {
+        MakeFile make = make("evening-practice.yaml");
+        MakeFile high = make.with(make.style().with(make.style().parts().with(new Parts.Gusset(400, 300))));
+        assertThatThrownBy(() -> ClothNeeds.of(high)).isInstanceOf(BadInput.class);
     }
 }

@@ -156,4 +156,29 @@ class ClothReadTest {
                 .collect(Collectors.joining(", "));
         assertThat(only(with(load, "  load along: [" + many + "]\n")).line()).contains("5000 readings");
     }
+
+    /** The pins cannot have pulled the cloth further than it stretches. */
+    @Test
+    void aWrapTighterThanTheClothStretchesIsAFinding() {
+        String tight = with(ACROSS, ACROSS + "  wrap hip: 5\n");
+        assertThat(only(tight).line()).contains("fabric.wrap hip", "60.0 %");
+        assertThat(findings(with(ACROSS, ACROSS + "  wrap hip: 84\n"))).isEmpty();
+    }
+
+    @Test
+    void aPoseTwiceAsLongIsASlipOfTheTape() {
+        assertThat(only(posed("{top of thigh to shin: [10, 300]}", ALONG)).line())
+                .contains("wearer.pose lengths.top of thigh to shin", "more than twice");
+    }
+
+    /** Back waist to front waist through the legs is the total crotch length by another name. */
+    @Test
+    void aPoseTapeAtOddsWithTheCrotchLengthIsAFinding() {
+        assertThat(findings(posed("{back waist to front waist: [66, 75]}", ALONG)
+                        .replace("  measurements:\n", "  measurements:\n    total crotch length: 70\n")))
+                .isEmpty();
+        assertThat(only(posed("{back waist to front waist: [40, 46]}", ALONG)
+                        .replace("  measurements:\n", "  measurements:\n    total crotch length: 70\n")).line())
+                .contains("back waist to front waist", "total crotch length");
+    }
 }

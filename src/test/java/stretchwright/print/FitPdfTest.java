@@ -233,4 +233,33 @@ class FitPdfTest {
             return new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
         }
     }
+
+    @Test
+    void whatHasNoNameIsNotNamed() {
+        Fabric ink = SampleFabric.with(1470, 0.60, 0.45, true);
+        assertThat(SampleJob.named("A4", "Make", "Rowan").forWhom()).startsWith("For Rowan, in ").endsWith(".");
+        assertThat(SampleJob.named("A4", "Make", "").forWhom()).startsWith("In ");
+        Fabric unnamed = new Fabric(
+                "",
+                ink.usableWidth(),
+                ink.onHand(),
+                ink.weight(),
+                ink.stretchAcross(),
+                ink.stretchAlong(),
+                ink.loadAcross(),
+                ink.loadAlong(),
+                ink.recovery(),
+                ink.shrinkageAcross(),
+                ink.shrinkageAlong(),
+                ink.oneWay(),
+                ink.repeatAlong(),
+                ink.showsThroughAt(),
+                ink.price(),
+                ink.wrapped(),
+                ink.assumed());
+        assertThat(SampleJob.with("A4", "Make", "Rowan", unnamed, SampleJob.openLay()).forWhom())
+                .isEqualTo("For Rowan.");
+        assertThat(SampleJob.with("A4", "Make", "", unnamed, SampleJob.openLay()).forWhom())
+                .isEmpty();
+    }
 }
