@@ -140,9 +140,8 @@ final class AfterCommand extends Task {
             return Optional.empty();
         }
         String name = out == null ? file : out;
-        boolean done = out == null
-                ? AfterFile.over(name, now.get(), findings)
-                : AfterFile.fresh(name, now.get(), findings);
+        boolean done =
+                out == null ? AfterFile.over(name, now.get(), findings) : AfterFile.fresh(name, now.get(), findings);
         if (!done) {
             return Optional.empty();
         }

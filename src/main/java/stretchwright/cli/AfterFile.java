@@ -23,7 +23,8 @@ final class AfterFile {
         Path target = Path.of(named).toRealPath();
         boolean posix = target.getFileSystem().supportedFileAttributeViews().contains("posix");
         if (!Files.isWritable(target) || (posix && locked(Files.getPosixFilePermissions(target)))) {
-            findings.add("--write", "the file may not be written.", "Change its permissions, or name a new one by --out.");
+            findings.add(
+                    "--write", "the file may not be written.", "Change its permissions, or name a new one by --out.");
             return false;
         }
         Path aside;

@@ -41,7 +41,10 @@ final class CompareInputs {
         inputs.section("style", style(a), style(b));
         inputs.holds(a, b);
         inputs.poses(a, b);
-        inputs.add(CompareRow.words("seated", yes(a.make().measured().seated()), yes(b.make().measured().seated())));
+        inputs.add(CompareRow.words(
+                "seated",
+                yes(a.make().measured().seated()),
+                yes(b.make().measured().seated())));
         inputs.add(CompareRow.words("machines", machines(a), machines(b)));
         return inputs.rows.values().stream().filter(CompareRow::differs).toList();
     }
@@ -79,8 +82,7 @@ final class CompareInputs {
         }
     }
 
-    private static OptionalDouble pose(
-            Made made, PoseLength.Course course, ToDoubleFunction<PoseLength> mm) {
+    private static OptionalDouble pose(Made made, PoseLength.Course course, ToDoubleFunction<PoseLength> mm) {
         return made.make().measured().poseLengths().stream()
                 .filter(l -> l.course() == course)
                 .mapToDouble(mm)

@@ -11,7 +11,7 @@ final class PoseReader {
     static final List<String> KEYS =
             Stream.of(PoseLength.Course.values()).map(PoseLength.Course::word).toList();
 
-    /** Skin over a bent joint grows by half at most (docs/maths/fit.md); twice is a slip of the tape. */
+    /** Skin over a bent joint does not double: a slip of the tape (common practice, no source). */
     private static final double LONGEST = 2;
 
     /** Two tapes over the same course differ by less than this share (common practice, no source). */

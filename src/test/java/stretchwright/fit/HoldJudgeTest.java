@@ -28,7 +28,7 @@ class HoldJudgeTest {
 
     private static FitReport fit(Style style) {
         Body body = SampleBody.smallAdult();
-        Fabric cloth = SampleFabric.heavyKnit();
+        Fabric cloth = SampleFabric.stiff();
         Findings findings = new Findings("test");
         Pattern pattern =
                 Draft.of(body, cloth, Optional.empty(), style, findings).orElseThrow();

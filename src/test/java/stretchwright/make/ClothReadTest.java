@@ -162,7 +162,8 @@ class ClothReadTest {
     void aWrapTighterThanTheClothStretchesIsAFinding() {
         String tight = with(ACROSS, ACROSS + "  wrap hip: 5\n");
         assertThat(only(tight).line()).contains("fabric.wrap hip", "60.0 %");
-        assertThat(findings(with(ACROSS, ACROSS + "  wrap hip: 84\n"))).isEmpty();
+        assertThat(read(with(ACROSS, ACROSS + "  wrap hip: 84\n")).fabric().wrapped())
+                .isPresent();
     }
 
     @Test
@@ -174,11 +175,14 @@ class ClothReadTest {
     /** Back waist to front waist through the legs is the total crotch length by another name. */
     @Test
     void aPoseTapeAtOddsWithTheCrotchLengthIsAFinding() {
-        assertThat(findings(posed("{back waist to front waist: [66, 75]}", ALONG)
-                        .replace("  measurements:\n", "  measurements:\n    total crotch length: 70\n")))
-                .isEmpty();
+        assertThat(read(posed("{back waist to front waist: [66, 75]}", ALONG)
+                                .replace("  measurements:\n", "  measurements:\n    total crotch length: 70\n"))
+                        .measured()
+                        .poseLengths())
+                .hasSize(1);
         assertThat(only(posed("{back waist to front waist: [40, 46]}", ALONG)
-                        .replace("  measurements:\n", "  measurements:\n    total crotch length: 70\n")).line())
+                                .replace("  measurements:\n", "  measurements:\n    total crotch length: 70\n"))
+                        .line())
                 .contains("back waist to front waist", "total crotch length");
     }
 }

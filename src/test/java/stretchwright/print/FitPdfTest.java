@@ -237,7 +237,9 @@ class FitPdfTest {
     @Test
     void whatHasNoNameIsNotNamed() {
         Fabric ink = SampleFabric.with(1470, 0.60, 0.45, true);
-        assertThat(SampleJob.named("A4", "Make", "Rowan").forWhom()).startsWith("For Rowan, in ").endsWith(".");
+        assertThat(SampleJob.named("A4", "Make", "Rowan").forWhom())
+                .startsWith("For Rowan, in ")
+                .endsWith(".");
         assertThat(SampleJob.named("A4", "Make", "").forWhom()).startsWith("In ");
         Fabric unnamed = new Fabric(
                 "",
@@ -257,9 +259,11 @@ class FitPdfTest {
                 ink.price(),
                 ink.wrapped(),
                 ink.assumed());
-        assertThat(SampleJob.with("A4", "Make", "Rowan", unnamed, SampleJob.openLay()).forWhom())
+        assertThat(SampleJob.with("A4", "Make", "Rowan", unnamed, SampleJob.openLay())
+                        .forWhom())
                 .isEqualTo("For Rowan.");
-        assertThat(SampleJob.with("A4", "Make", "", unnamed, SampleJob.openLay()).forWhom())
+        assertThat(SampleJob.with("A4", "Make", "", unnamed, SampleJob.openLay())
+                        .forWhom())
                 .isEmpty();
     }
 }
