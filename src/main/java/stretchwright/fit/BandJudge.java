@@ -69,7 +69,11 @@ final class BandJudge {
     }
 
     private void add(FitReport.Severity severity, String message, String remedy) {
-        out.add(new Verdict(severity, "waistband", message, remedy));
+        add(severity, Subject.Kind.NONE, message, remedy);
+    }
+
+    private void add(FitReport.Severity severity, Subject.Kind kind, String message, String remedy) {
+        out.add(new Verdict(severity, Subject.of(kind, "waistband"), message, remedy));
     }
 
     /** Where rise and crotch length disagree, the draft keeps the crotch seam and lets the top edge move. */
@@ -110,13 +114,14 @@ final class BandJudge {
                     : "back: darts or back: shaped seam lies flatter, and so does a contoured band.";
             add(
                     CAUTION,
+                    Subject.Kind.TAKEN_IN,
                     numbers,
                     text(
                             "Stretch the band evenly between the quarter marks; %s A band of rib may be %.0f to %.0f mm for"
                                     + " this edge.",
                             back, SHORTEST_RIB * top, LONGEST_RIB * top));
         } else if (shaped) {
-            add(NOTE, numbers + darts(), "");
+            add(NOTE, Subject.Kind.TAKEN_IN, numbers + darts(), "");
         }
     }
 
@@ -172,6 +177,7 @@ final class BandJudge {
         if (over > HIGHEST_BAND) {
             add(
                     CAUTION,
+                    Subject.Kind.HIGH_BAND,
                     text(
                             "The band would reach %.0f mm above the waist, up the ribs, and is as narrow there as at the waist.",
                             over),

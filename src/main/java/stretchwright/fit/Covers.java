@@ -26,6 +26,8 @@ final class Covers {
     /** Under this weight as worn a pale cloth shows, g/m2; 200 for middling and 170 for dark ones (common practice). */
     static final double PALE = 230;
 
+    private static final Subject SUBJECT = Subject.of(Subject.Kind.SHOW_THROUGH, "show-through");
+
     private Covers() {}
 
     static List<Cover> of(List<Pose> poses, Fabric fabric) {
@@ -92,7 +94,7 @@ final class Covers {
                 .collect(Collectors.joining(". "));
         return List.of(new Verdict(
                 CAUTION,
-                "show-through",
+                SUBJECT,
                 text(
                         "The test card showed at %.0f %%. %s. As a rough rank, where 1 %% of the light passes at rest %.1f %%"
                                 + " would pass there.",
@@ -112,7 +114,7 @@ final class Covers {
                         c -> List.of(
                                 new Verdict(
                                         NOTE,
-                                        "show-through",
+                                        SUBJECT,
                                         text(
                                                 "Standing, the cloth thins to %.0f g/m2 at the %s; as worn pale cloth wants 230, middling 200"
                                                         + " and dark 170 or more (common practice).",

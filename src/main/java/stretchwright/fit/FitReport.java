@@ -192,19 +192,43 @@ public record FitReport(
     /**
      * What the fit check says.
      *
-     * @param about the level, opening or pose it is about
+     * @param subject the level, opening or pose it is about
      * @param message what, where and why, with the numbers
      * @param remedy what would change it
      * @param tried remedies that the program has tried, the best first
      */
-    public record Verdict(Severity severity, String about, String message, String remedy, List<Tried> tried) {
+    public record Verdict(Severity severity, Subject subject, String message, String remedy, List<Tried> tried) {
         public Verdict {
             tried = List.copyOf(tried);
         }
 
         /** Nothing tried yet. */
+        public Verdict(Severity severity, Subject subject, String message, String remedy) {
+            this(severity, subject, message, remedy, List.of());
+        }
+
+        /** About what no change of style, hold, cloth or stitch can turn. */
         public Verdict(Severity severity, String about, String message, String remedy) {
-            this(severity, about, message, remedy, List.of());
+            this(severity, Subject.of(about), message, remedy);
+        }
+
+        /** The same in other words, with what was tried. */
+        public Verdict worded(String other, String help, List<Tried> attempts) {
+            return new Verdict(severity, subject, other, help, attempts);
+        }
+
+        /** What it is about, as said to people. */
+        public String about() {
+            return subject.words();
+        }
+
+        public Subject.Kind kind() {
+            return subject.kind();
+        }
+
+        /** What it is about without the pose, because another pose may become the hardest one. */
+        public String place() {
+            return subject.place();
         }
     }
 

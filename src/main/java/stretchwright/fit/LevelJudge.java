@@ -38,10 +38,11 @@ final class LevelJudge {
     private static Optional<Verdict> strain(LevelFit l, Worn worn) {
         Fabric fabric = worn.fabric();
         String known = known(l.level(), worn.body());
+        Subject subject = Subject.at(Subject.Kind.STRAIN, l.level(), l.place());
         if (l.across() > fabric.stretchAcross()) {
             return Optional.of(new Verdict(
                     STOP,
-                    l.place(),
+                    subject,
                     text(
                                     "At the %s the cloth would have to stretch %.0f %% standing; it has %.0f %%.",
                                     l.place(), percent(l.across()), percent(fabric.stretchAcross()))
@@ -51,7 +52,7 @@ final class LevelJudge {
         if (l.across() > STANDING_SHARE * fabric.stretchAcross()) {
             return Optional.of(new Verdict(
                     CAUTION,
-                    l.place(),
+                    subject,
                     text(
                                     "At the %s the cloth uses %.0f %% standing, more than half of its %.0f %%: little is left for bending.",
                                     l.place(), percent(l.across()), percent(fabric.stretchAcross()))

@@ -96,7 +96,7 @@ final class LowerJudge {
         if (below > BLADE_LIFT) {
             out.add(new Verdict(
                     below > BLADE_LIFT + TAPE ? STOP : CAUTION,
-                    "hem",
+                    Subject.of(Subject.Kind.LOW_HEM, "hem"),
                     text(
                             "The hem would end %.0f mm below the floor of the bare foot; heel, sole and blade or wheels together"
                                     + " lift it by about %.0f mm at most. A hem in the blade makes the wearer fall.",

@@ -36,7 +36,7 @@ final class OpeningJudge {
                 String what = seam ? "a stitch that stretches %.0f %% or more" : "cloth of %.0f %% or more across";
                 out.add(new Verdict(
                         STOP,
-                        o.opening(),
+                        subject(o),
                         "It will not go on. " + numbers + (seam ? " The stitch is the limit." : ""),
                         text(
                                         "Use " + what + ", or make this opening %.0f mm wide.",
@@ -48,12 +48,22 @@ final class OpeningJudge {
             } else if (o.needed() > EASY_SHARE * o.allowed() + Judge.ROUNDING) {
                 out.add(new Verdict(
                         CAUTION,
-                        o.opening(),
+                        subject(o),
                         "It goes on, but only just. " + numbers,
                         text("%.0f mm at rest would pass easily.", wide)));
             }
         }
         return out;
+    }
+
+    private static Subject subject(Opening o) {
+        Subject.Kind kind = switch (o.opening()) {
+            case Openings.BAND -> Subject.Kind.BAND_OPENING;
+            case Openings.HEM -> Subject.Kind.HEM_OPENING;
+            case Openings.LEG -> Subject.Kind.LEG_OPENING;
+            default -> throw new IllegalArgumentException(o.opening());
+        };
+        return Subject.of(kind, o.opening());
     }
 
     /** Which measure it is that must pass, and whether it was taken or estimated. */

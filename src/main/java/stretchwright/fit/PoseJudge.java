@@ -14,6 +14,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.pattern.Level;
 
 /** What the poses ask against what the cloth has. */
 final class PoseJudge {
@@ -30,7 +31,7 @@ final class PoseJudge {
             return Optional.empty();
         }
         boolean along = p.direction().equals("along");
-        String about = p.pose() + ", " + p.region() + " " + p.direction();
+        Subject subject = Subject.of(p);
         String numbers = text(
                         "%s, %s %s: needs %.0f %%, and the cloth has %.0f %%",
                         Judge.capital(p.pose()), p.region(), p.direction(), percent(p.needed()), percent(p.available()))
@@ -38,17 +39,17 @@ final class PoseJudge {
         String cloth = text("Cloth of %.0f %% or more %s has enough.", Math.ceil(percent(p.needed())), p.direction());
         if (p.derived()) {
             String derived = " How far the skin grows in this pose is derived here; there is no published figure.";
-            return Optional.of(new Verdict(CAUTION, about, numbers + derived, cloth));
+            return Optional.of(new Verdict(CAUTION, subject, numbers + derived, cloth));
         }
         if (!along || p.needed() > 2 * p.available()) {
-            return Optional.of(new Verdict(STOP, about, numbers, cloth));
+            return Optional.of(new Verdict(STOP, subject, numbers, cloth));
         }
         return Optional.of(new Verdict(
-                CAUTION, about, numbers + " The hem will creep up or the band will be pulled down.", cloth));
+                CAUTION, subject, numbers + " The hem will creep up or the band will be pulled down.", cloth));
     }
 
     private static Measure girth(Pose p) {
-        return p.region().equals("seat") ? Measure.HIP_GIRTH : Measure.KNEE_GIRTH;
+        return Poses.level(p.region()) == Level.Name.HIP ? Measure.HIP_GIRTH : Measure.KNEE_GIRTH;
     }
 
     /**

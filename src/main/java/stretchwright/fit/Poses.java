@@ -1,6 +1,7 @@
 package stretchwright.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import stretchwright.body.SkinExtension;
 import stretchwright.fabric.Fabric;
@@ -38,6 +39,15 @@ final class Poses {
 
     static Level.Name level(SkinExtension.Region region) {
         return region == SkinExtension.Region.SEAT ? Level.Name.HIP : Level.Name.KNEE;
+    }
+
+    /** @param region as a pose names it */
+    static Level.Name level(String region) {
+        return Arrays.stream(SkinExtension.Region.values())
+                .filter(r -> r.word().equals(region))
+                .map(Poses::level)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(region));
     }
 
     private static FitReport.Pose pose(

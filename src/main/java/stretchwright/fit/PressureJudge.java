@@ -54,7 +54,8 @@ final class PressureJudge {
     }
 
     private static Optional<Verdict> one(FitReport.Severity severity, LevelFit l, String message, String remedy) {
-        return Optional.of(new Verdict(severity, l.place(), message, remedy));
+        return Optional.of(
+                new Verdict(severity, Subject.at(Subject.Kind.PRESSURE, l.level(), l.place()), message, remedy));
     }
 
     /** Once for the garment, where any place on the skin is over its caution (trade-values section 12). */
@@ -82,7 +83,7 @@ final class PressureJudge {
             if (calf > 0 && thigh > RISING * calf && Laplace.toMmHg(thigh) > Comfort.NEGLIGIBLE) {
                 return Optional.of(new Verdict(
                         CAUTION,
-                        name.word(),
+                        Subject.at(Subject.Kind.RISING_PRESSURE, name, name.word()),
                         text(
                                 "The pressure rises going up the leg: %.1f mmHg at the %s (%s), %.1f at the calf (%s).",
                                 Laplace.toMmHg(thigh),

@@ -19,6 +19,8 @@ final class RecoveryJudge {
     /** A knee that stays this much longer is seen, mm (common practice, no source). */
     static final double SEEN = 5;
 
+    private static final Subject SUBJECT = Subject.of(Subject.Kind.RECOVERY, "recovery");
+
     private RecoveryJudge() {}
 
     /** What stays, mm: stretch in the pose x (1 - recovery) over the length that is stretched, mm. */
@@ -39,7 +41,7 @@ final class RecoveryJudge {
         if (recovery < GOOD) {
             return List.of(new Verdict(
                     CAUTION,
-                    "recovery",
+                    SUBJECT,
                     text(
                                     "The cloth comes back by only %.0f %%: knees will bag and the band will slip.",
                                     percent(recovery))
@@ -50,7 +52,7 @@ final class RecoveryJudge {
                 ? List.of()
                 : List.of(new Verdict(
                         NOTE,
-                        "recovery",
+                        SUBJECT,
                         text("The cloth comes back by %.0f %%.", percent(recovery)) + knee,
                         "Let it rest between wearings; a cloth that comes back further bags less."));
     }

@@ -25,7 +25,7 @@ final class SeamJudge {
             boolean already = s.standing() > s.stands();
             out.add(new Verdict(
                     already ? STOP : CAUTION,
-                    s.seam() + " seam",
+                    Subject.of(Subject.Kind.SEAM, s.seam() + " seam"),
                     text(
                             "The thread breaks: along the %s the cloth is drawn by %.0f %% standing and %.0f %% in the worst"
                                     + " pose (%s), and %s stands about %.0f %%.",

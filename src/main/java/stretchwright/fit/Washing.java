@@ -24,6 +24,8 @@ final class Washing {
 
     private static final String FIRST = "Wash and dry it as the garment will be, before cutting.";
 
+    private static final Subject SUBJECT = Subject.of(Subject.Kind.SHRINKAGE, "shrinkage");
+
     private Washing() {}
 
     /** What to cut for a finished length: 1000 at 5 % is 1052.6 (W20). */
@@ -62,7 +64,7 @@ final class Washing {
         if (share > MUCH) {
             return List.of(new Verdict(
                     CAUTION,
-                    "shrinkage",
+                    SUBJECT,
                     text(
                                     "The cloth shrinks %.0f %% across and %.0f %% along.",
                                     percent(fabric.shrinkageAcross()), percent(fabric.shrinkageAlong()))
@@ -73,7 +75,7 @@ final class Washing {
                 ? List.of()
                 : List.of(new Verdict(
                         NOTE,
-                        "shrinkage",
+                        SUBJECT,
                         "Cut from cloth that was not washed," + lost(lengths).replaceFirst(" Unwashed,", ""),
                         FIRST + longer(lengths, fabric)));
     }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.make.ChangeLever.Way;
 
 /** Changes of the cloth: turned, washed, or another one with a number to ask the shop for. */
 final class ChangeCloth {
@@ -17,9 +18,6 @@ final class ChangeCloth {
 
     /** Below this share of the pull no cloth of the same stretch is found (common practice, no source). */
     private static final int SOFTEST = 60;
-
-    static final String MORE = "cloth of more stretch ";
-    static final String RECOVERS = "cloth that recovers better";
 
     private final MakeFile make;
     private final Fabric f;
@@ -46,11 +44,12 @@ final class ChangeCloth {
     ChangeLever washed() {
         Fabric other = cloth(f.stretchAcross(), f.stretchAlong(), f.loadAcross(), f.loadAlong(), 0, 0);
         String words = "the cloth washed and dried before cutting until it keeps its size";
-        return new ChangeLever(words, 1, words, n -> 0.5, n -> words, false, n -> with(other));
+        return choice(words, 0.5, with(other)).judgedOnly();
     }
 
     ChangeLever moreAcross() {
         return more(
+                Way.MORE_ACROSS,
                 "across",
                 f.stretchAcross(),
                 x -> cloth(
@@ -64,6 +63,7 @@ final class ChangeCloth {
 
     ChangeLever moreAlong() {
         return more(
+                Way.MORE_ALONG,
                 "along",
                 f.stretchAlong(),
                 x -> cloth(
@@ -105,44 +105,47 @@ final class ChangeCloth {
     ChangeLever recovering() {
         int now = (int) Math.floor(100 * f.recovery().orElse(1) + 1e-9);
         return new ChangeLever(
-                RECOVERS,
-                Math.max(1, 100 - now),
-                "cloth that recovers fully",
-                n -> 3 + n / 20.0,
-                n -> "cloth that recovers " + (now + n) + " % or more",
-                false,
-                n -> now + n > 100
-                        ? Optional.empty()
-                        : with(with(OptionalDouble.of((now + n) / 100.0), f.showsThroughAt())));
+                        "cloth that recovers better",
+                        Math.max(1, 100 - now),
+                        "cloth that recovers fully",
+                        n -> 3 + n / 20.0,
+                        n -> "cloth that recovers " + (now + n) + " % or more",
+                        n -> now + n > 100
+                                ? Optional.empty()
+                                : with(with(OptionalDouble.of((now + n) / 100.0), f.showsThroughAt())))
+                .by(Way.RECOVERING)
+                .judgedOnly();
     }
 
     /** Denser, or doubled by a lining: named by the areal stretch up to which nothing shows. */
     ChangeLever denser() {
         int now = (int) Math.floor(100 * f.showsThroughAt().orElse(0) + 1e-9);
         return new ChangeLever(
-                "denser cloth or a lining",
-                200,
-                "cloth, or cloth and lining, that shows through only beyond " + (now + 200) + " % in area",
-                n -> 2.5 + n / 40.0,
-                n -> "denser cloth, or a lining there, that shows through only beyond " + (now + n) + " % in area",
-                false,
-                n -> with(with(f.recovery(), OptionalDouble.of((now + n) / 100.0))));
+                        "denser cloth or a lining",
+                        200,
+                        "cloth, or cloth and lining, that shows through only beyond " + (now + 200) + " % in area",
+                        n -> 2.5 + n / 40.0,
+                        n -> "denser cloth, or a lining there, that shows through only beyond " + (now + n)
+                                + " % in area",
+                        n -> with(with(f.recovery(), OptionalDouble.of((now + n) / 100.0))))
+                .judgedOnly();
     }
 
     private interface Stretching {
         Fabric to(double share);
     }
 
-    private ChangeLever more(String direction, double stretch, Stretching other) {
+    private ChangeLever more(Way way, String direction, double stretch, Stretching other) {
         int now = (int) Math.floor(100 * stretch + 1e-9);
         int most = Math.max(1, (int) Math.round(100 * STRETCHIEST) - now);
         return new ChangeLever(
-                MORE + direction,
-                most,
-                "cloth of up to " + (now + most) + " % " + direction,
-                n -> 3 + n / 20.0,
-                n -> "cloth of " + (now + n) + " % or more " + direction,
-                n -> now + n > 100 * STRETCHIEST ? Optional.empty() : with(other.to((now + n) / 100.0)));
+                        "cloth of more stretch " + direction,
+                        most,
+                        "cloth of up to " + (now + most) + " % " + direction,
+                        n -> 3 + n / 20.0,
+                        n -> "cloth of " + (now + n) + " % or more " + direction,
+                        n -> now + n > 100 * STRETCHIEST ? Optional.empty() : with(other.to((now + n) / 100.0)))
+                .by(way);
     }
 
     private static LoadCurve stretched(LoadCurve curve, double factor, double stretch) {

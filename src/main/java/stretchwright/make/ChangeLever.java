@@ -12,6 +12,7 @@ import java.util.function.IntToDoubleFunction;
  * @param upTo in words, for a way that did not help: "up to 30 mm more at the knee"
  * @param effort how much is asked of the maker; small is tried and offered first
  * @param words what to do, with its amount
+ * @param way how the amount that will do can be guessed
  * @param redraft whether the draft sees it; what only the fit check reads is judged on the same pattern
  * @param make the changed make; empty where the make file's own rules would refuse it
  */
@@ -21,8 +22,19 @@ record ChangeLever(
         String upTo,
         IntToDoubleFunction effort,
         IntFunction<String> words,
+        Way way,
         boolean redraft,
         IntFunction<Optional<MakeFile>> make) {
+
+    /** Those whose amount follows from a limit of the fit check, and all others. */
+    enum Way {
+        MORE_ACROSS,
+        MORE_ALONG,
+        WIDER,
+        RECOVERING,
+        LOWER_BAND,
+        OTHER
+    }
 
     /** One that the draft sees. */
     ChangeLever(
@@ -32,7 +44,16 @@ record ChangeLever(
             IntToDoubleFunction effort,
             IntFunction<String> words,
             IntFunction<Optional<MakeFile>> make) {
-        this(name, most, upTo, effort, words, true, make);
+        this(name, most, upTo, effort, words, Way.OTHER, true, make);
+    }
+
+    ChangeLever by(Way other) {
+        return new ChangeLever(name, most, upTo, effort, words, other, redraft, make);
+    }
+
+    /** One that only the fit check reads. */
+    ChangeLever judgedOnly() {
+        return new ChangeLever(name, most, upTo, effort, words, way, false, make);
     }
 
     /** Made or not made. */

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.boot.Boot;
+import stretchwright.make.ChangeLever.Way;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
-import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Style;
@@ -23,9 +23,6 @@ import stretchwright.pattern.TopEnd.Band.Shape;
 final class ChangeStyle {
     /** Lowering the rise further makes another garment (common practice, no source). */
     private static final int LOWEST_RISE = 120;
-
-    static final String WIDER = "more width at the ";
-    static final String LOWER_BAND = "a lower band";
 
     private final MakeFile make;
     private final Style s;
@@ -70,13 +67,16 @@ final class ChangeStyle {
         double already = s.ease().getOrDefault(level, 0.0);
         int most = (int) Math.floor(Limits.EASE.most() - already);
         return new ChangeLever(
-                WIDER + place,
-                Math.max(1, most),
-                "up to " + Math.max(1, most) + " mm more width at the " + place,
-                n -> 0.6 + n / 20.0,
-                n -> n + " mm more width at the " + place + " (ease: {" + level.word() + ": "
-                        + Numbers.plain(already + n) + " mm})",
-                n -> already + n > Limits.EASE.most() ? Optional.empty() : Optional.of(eased(level, already + n)));
+                        "more width at the " + place,
+                        Math.max(1, most),
+                        "up to " + Math.max(1, most) + " mm more width at the " + place,
+                        n -> 0.6 + n / 20.0,
+                        n -> n + " mm more width at the " + place + " (ease: {" + level.word() + ": "
+                                + Numbers.plain(already + n) + " mm})",
+                        n -> already + n > Limits.EASE.most()
+                                ? Optional.empty()
+                                : Optional.of(eased(level, already + n)))
+                .by(Way.WIDER);
     }
 
     private MakeFile eased(Level.Name level, double mm) {
@@ -128,12 +128,13 @@ final class ChangeStyle {
         double now = s.bandHeight();
         int most = (int) Math.floor(now - Limits.BAND_HEIGHT.least());
         return new ChangeLever(
-                LOWER_BAND,
-                Math.max(1, most),
-                "a band down to " + Numbers.plain(Limits.BAND_HEIGHT.least()) + " mm",
-                n -> 0.8 + n / 40.0,
-                n -> String.format(Locale.ROOT, "a band of %.0f mm", Math.floor(now) - n + 0.0),
-                n -> lowBand(Math.floor(now) - n));
+                        "a lower band",
+                        Math.max(1, most),
+                        "a band down to " + Numbers.plain(Limits.BAND_HEIGHT.least()) + " mm",
+                        n -> 0.8 + n / 40.0,
+                        n -> String.format(Locale.ROOT, "a band of %.0f mm", Math.floor(now) - n + 0.0),
+                        n -> lowBand(Math.floor(now) - n))
+                .by(Way.LOWER_BAND);
     }
 
     private Optional<MakeFile> lowBand(double height) {
@@ -172,26 +173,6 @@ final class ChangeStyle {
                 "room for the bent knee (knee shaping: true" + (cut ? ")" : ", side seam: shaped)"),
                 2.2,
                 Optional.of(make.with(s.with(parts)))));
-    }
-
-    Optional<ChangeLever> growth() {
-        LowerEnd lower = s.lower();
-        boolean over = s.leg() == Style.Leg.OVER_BOOT;
-        boolean plain = lower.cuffHeight().isEmpty()
-                && s.leg() != Style.Leg.STIRRUP
-                && lower.hemDrop() == 0
-                && (!over || lower.hem() == LowerEnd.Hem.OVER_LACES || lower.hem() == LowerEnd.Hem.TO_COLLAR);
-        int most = (int) Math.floor(Limits.GROWTH.most() - lower.growth());
-        return !plain || most < 1
-                ? Optional.empty()
-                : Optional.of(new ChangeLever(
-                        "more length in the hem",
-                        most,
-                        "up to " + most + " mm kept in the hem",
-                        n -> 0.7 + n / 30.0,
-                        n -> String.format(
-                                Locale.ROOT, "%.0f mm kept in the hem to let down (growth)", lower.growth() + n),
-                        n -> Optional.of(make.with(s.with(lower.growing(lower.growth() + n))))));
     }
 
     /** The stitch of another machine, where the seam and not the cloth is the limit. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.fit.Subject;
 
 /**
  * A verdict of one make beside that of the other about the same.
@@ -49,10 +50,10 @@ record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdict> b) {
         return same.isPresent()
                 ? same
                 : others.stream()
-                        .filter(w -> RemediesKey.place(w).equals(RemediesKey.place(v))
+                        .filter(w -> w.place().equals(v.place())
                                 && w.severity() != v.severity()
-                                && RemediesLevers.topic(w) == RemediesLevers.topic(v)
-                                && RemediesLevers.topic(v) != RemediesLevers.Topic.NONE)
+                                && w.kind() == v.kind()
+                                && v.kind() != Subject.Kind.NONE)
                         .findFirst();
     }
 

@@ -53,9 +53,7 @@ final class OwnUnit {
 
     static FitReport verdicts(FitReport fit, Unit unit) {
         return fit.with(fit.verdicts().stream()
-                .map(v -> new FitReport.Verdict(
-                        v.severity(),
-                        v.about(),
+                .map(v -> v.worded(
                         text(v.message(), unit),
                         text(v.remedy(), unit),
                         v.tried().stream()

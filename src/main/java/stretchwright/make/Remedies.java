@@ -12,6 +12,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Tried;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.fit.Subject;
 import stretchwright.pattern.Pattern;
 
 /**
@@ -58,7 +59,7 @@ final class Remedies {
         Remedies remedies = new Remedies(make, body, pattern, before, stages);
         Map<Verdict, List<Offer>> out = new LinkedHashMap<>();
         for (Verdict v : before.verdicts()) {
-            if (v.severity() != Severity.NOTE && RemediesLevers.topic(v) != RemediesLevers.Topic.NONE) {
+            if (v.severity() != Severity.NOTE && v.kind() != Subject.Kind.NONE) {
                 List<Offer> offers = remedies.offers(v);
                 if (!offers.isEmpty()) {
                     out.put(v, offers);
@@ -118,7 +119,15 @@ final class Remedies {
                                 .map(t -> t.change() + " (" + t.after() + ")")
                                 .collect(Collectors.joining("; "))
                         + ".";
-        return new Verdict(
-                v.severity(), v.about(), v.message(), RemediesLevers.topic(v).kept() + words, tried);
+        return v.worded(v.message(), kept(v.kind()) + words, tried);
+    }
+
+    /** What the program cannot compute and still must be said. */
+    private static String kept(Subject.Kind kind) {
+        return switch (kind) {
+            case RISING_PRESSURE -> "Check the thigh and calf girths. ";
+            case TAKEN_IN -> "Stretch the band evenly between the quarter marks. ";
+            default -> "";
+        };
     }
 }

@@ -1,7 +1,9 @@
 package stretchwright.make;
 
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.DoubleStream;
+import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.pattern.Style;
@@ -21,25 +23,28 @@ final class RemediesGuess {
     private RemediesGuess() {}
 
     static int of(ChangeLever lever, Verdict v, FitReport before, MakeFile make) {
-        if (lever.name().startsWith(ChangeCloth.MORE)) {
-            boolean across = lever.name().endsWith("across");
-            double now = across ? make.fabric().stretchAcross() : make.fabric().stretchAlong();
-            OptionalDouble needed = needed(RemediesKey.place(v), before);
-            return needed.isEmpty()
-                    ? lever.most()
-                    : (int) Math.ceil(100 * needed.getAsDouble()) - (int) Math.floor(100 * now + 1e-9);
-        }
-        if (lever.name().startsWith(ChangeStyle.WIDER)) {
-            double mm = missing(RemediesKey.place(v), before, make.fabric().stretchAcross());
-            return mm > 0 ? (int) Math.ceil(mm) : lever.most();
-        }
-        if (lever.name().equals(ChangeCloth.RECOVERS)) {
-            return (int) Math.ceil(RECOVERY - 100 * make.fabric().recovery().orElse(1));
-        }
+        Fabric fabric = make.fabric();
         Style style = make.style();
-        return lever.name().equals(ChangeStyle.LOWER_BAND)
-                ? (int) Math.ceil(style.bandHeight() - style.dropBelowWaist() - HIGHEST_BAND)
-                : lever.most();
+        return switch (lever.way()) {
+            case MORE_ACROSS -> more(v, before, fabric.stretchAcross()).orElse(lever.most());
+            case MORE_ALONG -> more(v, before, fabric.stretchAlong()).orElse(lever.most());
+            case WIDER -> {
+                double mm = missing(v.place(), before, fabric.stretchAcross());
+                yield mm > 0 ? (int) Math.ceil(mm) : lever.most();
+            }
+            case RECOVERING ->
+                (int) Math.ceil(RECOVERY - 100 * fabric.recovery().orElse(1));
+            case LOWER_BAND -> (int) Math.ceil(style.bandHeight() - style.dropBelowWaist() - HIGHEST_BAND);
+            case OTHER -> lever.most();
+        };
+    }
+
+    /** Points of stretch that are missing; empty where the place is not known. */
+    private static OptionalInt more(Verdict v, FitReport before, double now) {
+        OptionalDouble needed = needed(v.place(), before);
+        return needed.isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of((int) Math.ceil(100 * needed.getAsDouble()) - (int) Math.floor(100 * now + 1e-9));
     }
 
     /** Flat width that is missing, mm; 0 where the place is not known. */

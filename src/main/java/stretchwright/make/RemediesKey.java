@@ -5,26 +5,19 @@ import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Verdict;
 
 /**
- * What a verdict is about, in words that stay when its numbers change: of a pose its region and direction, because
- * another pose may become the hardest one.
+ * What a verdict says, whatever its numbers.
  *
- * @param about the place, opening or region
  * @param saying the message without its numbers
  */
-record RemediesKey(String about, String saying) {
+record RemediesKey(String place, String saying) {
     static RemediesKey of(Verdict v) {
-        return new RemediesKey(place(v), v.message().replaceAll("-?[0-9]+([.,][0-9]+)?", "#"));
-    }
-
-    static String place(Verdict v) {
-        int comma = v.about().lastIndexOf(", ");
-        return comma < 0 ? v.about() : v.about().substring(comma + 2);
+        return new RemediesKey(v.place(), v.message().replaceAll("-?[0-9]+([.,][0-9]+)?", "#"));
     }
 
     /** How many verdicts about the same are at least so severe. */
     static long count(FitReport fit, String place, Severity severity) {
         return fit.verdicts().stream()
-                .filter(v -> v.severity().compareTo(severity) <= 0 && place(v).equals(place))
+                .filter(v -> v.severity().compareTo(severity) <= 0 && v.place().equals(place))
                 .count();
     }
 
@@ -38,11 +31,12 @@ record RemediesKey(String about, String saying) {
      * stops the garment that did not stop it before.
      */
     static boolean turns(Verdict verdict, FitReport before, FitReport after) {
-        String place = place(verdict);
+        String place = verdict.place();
         return !of(verdict).isSaidIn(after, verdict.severity())
                 && count(after, place, verdict.severity()) < count(before, place, verdict.severity())
                 && after.verdicts().stream()
                         .filter(v -> v.severity() == Severity.STOP)
-                        .allMatch(v -> count(after, place(v), Severity.STOP) <= count(before, place(v), Severity.STOP));
+                        .allMatch(
+                                v -> count(after, v.place(), Severity.STOP) <= count(before, v.place(), Severity.STOP));
     }
 }

@@ -24,8 +24,10 @@ final class RemediesTrial {
     private final Pattern pattern;
     private final FitReport before;
     private final Stages stages;
-    private final Map<String, Optional<FitReport>> done = new HashMap<>();
+    private final Map<Step, Optional<FitReport>> done = new HashMap<>();
     private int left = MOST;
+
+    private record Step(String lever, int amount) {}
 
     RemediesTrial(Body body, Pattern pattern, FitReport before, Stages stages) {
         this.body = body;
@@ -36,7 +38,7 @@ final class RemediesTrial {
 
     /** What the fit check says of the make so changed; empty where it is at odds, or where no trial is left. */
     Optional<FitReport> of(ChangeLever lever, int amount) {
-        String key = lever.name() + " " + amount;
+        Step key = new Step(lever.name(), amount);
         Optional<FitReport> known = done.get(key);
         if (known != null) {
             return known;
@@ -52,7 +54,7 @@ final class RemediesTrial {
     }
 
     boolean isTriedAtAll(ChangeLever lever) {
-        return done.keySet().stream().anyMatch(k -> k.startsWith(lever.name() + " "));
+        return done.keySet().stream().anyMatch(k -> k.lever().equals(lever.name()));
     }
 
     private Optional<FitReport> drafted(MakeFile make) {
@@ -70,8 +72,8 @@ final class RemediesTrial {
      */
     OptionalInt least(ChangeLever lever, Verdict verdict, int guess) {
         Predicate<FitReport> turns = after -> RemediesKey.turns(verdict, before, after);
-        Predicate<FitReport> clears = turns.and(
-                after -> RemediesKey.count(after, RemediesKey.place(verdict), FitReport.Severity.CAUTION) == 0);
+        Predicate<FitReport> clears =
+                turns.and(after -> RemediesKey.count(after, verdict.place(), FitReport.Severity.CAUTION) == 0);
         OptionalInt clear = least(lever, clears, Math.max(1, Math.min(lever.most(), guess)));
         return clear.isPresent() ? clear : least(lever, turns, lever.most());
     }

@@ -9,6 +9,7 @@ import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.fit.Subject;
 
 /** What the fit check says once a change was tried. */
 final class RemediesWords {
@@ -16,16 +17,16 @@ final class RemediesWords {
 
     /** Of a change that turns the verdict. */
     static String after(Verdict v, FitReport before, FitReport after) {
-        String place = RemediesKey.place(v);
+        String place = v.place();
         String left = worst(after, place)
                 .map(w -> "then a " + w.severity().word() + ": " + sentence(w.message()))
                 .orElseGet(() -> numbers(v, after).orElse("then nothing is said against it"));
         List<String> fresh = after.verdicts().stream()
                 .filter(w -> w.severity() != Severity.NOTE
-                        && !RemediesKey.place(w).equals(place)
-                        && RemediesKey.count(after, RemediesKey.place(w), w.severity())
-                                > RemediesKey.count(before, RemediesKey.place(w), w.severity()))
-                .map(w -> RemediesKey.place(w) + ": " + sentence(w.message()))
+                        && !w.place().equals(place)
+                        && RemediesKey.count(after, w.place(), w.severity())
+                                > RemediesKey.count(before, w.place(), w.severity()))
+                .map(w -> w.place() + ": " + sentence(w.message()))
                 .distinct()
                 .toList();
         return left + (fresh.isEmpty() ? "" : ", but a caution more: " + String.join("; ", fresh));
@@ -35,9 +36,9 @@ final class RemediesWords {
     static String vain(Verdict v, FitReport before, FitReport after) {
         List<String> stops = after.verdicts().stream()
                 .filter(w -> w.severity() == Severity.STOP
-                        && RemediesKey.count(after, RemediesKey.place(w), Severity.STOP)
-                                > RemediesKey.count(before, RemediesKey.place(w), Severity.STOP))
-                .map(RemediesKey::place)
+                        && RemediesKey.count(after, w.place(), Severity.STOP)
+                                > RemediesKey.count(before, w.place(), Severity.STOP))
+                .map(Verdict::place)
                 .distinct()
                 .toList();
         return stops.isEmpty()
@@ -47,15 +48,13 @@ final class RemediesWords {
 
     private static Optional<Verdict> worst(FitReport fit, String place) {
         return fit.verdicts().stream()
-                .filter(w ->
-                        w.severity() != Severity.NOTE && RemediesKey.place(w).equals(place))
+                .filter(w -> w.severity() != Severity.NOTE && w.place().equals(place))
                 .findFirst();
     }
 
     private static Optional<String> numbers(Verdict v, FitReport fit) {
-        String place = RemediesKey.place(v);
-        RemediesLevers.Topic topic = RemediesLevers.topic(v);
-        return Stream.of(opening(place, fit), pose(place, fit), level(place, topic, fit))
+        String place = v.place();
+        return Stream.of(opening(place, fit), pose(place, fit), level(place, v.kind(), fit))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -76,11 +75,11 @@ final class RemediesWords {
                 .map(p -> text("needs %.0f %%, the cloth has %.0f %%", 100 * p.needed(), 100 * p.available()));
     }
 
-    private static Optional<String> level(String place, RemediesLevers.Topic topic, FitReport fit) {
+    private static Optional<String> level(String place, Subject.Kind kind, FitReport fit) {
         return fit.levels().stream()
                 .filter(l -> l.place().equals(place))
                 .findFirst()
-                .map(l -> topic == RemediesLevers.Topic.STRAIN
+                .map(l -> kind == Subject.Kind.STRAIN
                         ? text("uses %.0f %% standing", 100 * l.across())
                         : text("about %.0f mmHg there", Laplace.toMmHg(l.pressure())));
     }

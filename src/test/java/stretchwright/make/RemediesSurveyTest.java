@@ -75,7 +75,7 @@ class RemediesSurveyTest {
     }
 
     private void check(MakeFile make, Body body, FitReport before, Verdict v, List<Remedies.Offer> all) {
-        int[] n = counts.computeIfAbsent(RemediesLevers.topic(v).name(), k -> new int[2]);
+        int[] n = counts.computeIfAbsent(v.kind().name(), k -> new int[2]);
         if (!all.get(0).tried().turns()) {
             without++;
             n[1]++;

@@ -11,6 +11,7 @@ import stretchwright.body.Measure;
 import stretchwright.body.Measured;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.Subject;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
 import stretchwright.lay.Lay;
@@ -66,7 +67,7 @@ public final class SampleRooms implements Stages {
                         new FitReport.Verdict(FitReport.Severity.NOTE, "hip", "The load curve was assumed.", ""),
                         new FitReport.Verdict(
                                 severity,
-                                "hem over heel",
+                                Subject.of(Subject.Kind.HEM_OPENING, "hem over heel"),
                                 "The hem must stretch 16 %.",
                                 "Use a cloth of 20 % or more.")));
     }

@@ -16,6 +16,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.Subject;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 
@@ -43,7 +44,7 @@ class FitPdfTest {
                         new FitReport.Verdict(FitReport.Severity.NOTE, "band", "A note.", ""),
                         new FitReport.Verdict(
                                 FitReport.Severity.STOP,
-                                "calf",
+                                Subject.of("calf"),
                                 "Too tight by far.",
                                 "Widen it.",
                                 List.of(

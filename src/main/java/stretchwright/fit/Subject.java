@@ -1,0 +1,76 @@
+package stretchwright.fit;
+
+import java.util.Optional;
+import stretchwright.pattern.Level;
+
+/**
+ * What a verdict is about: its words for people, kind and level for the program, which never reads the words.
+ *
+ * @param place opening, level, seam, or region with its direction: the same words whatever the numbers
+ * @param pose the one that asks most there; empty where none does
+ * @param level present iff the kind means one
+ */
+public record Subject(Kind kind, String place, String pose, Optional<Level.Name> level) {
+    /** What is wrong, as far as a change of style, hold, cloth or stitch could turn it. */
+    public enum Kind {
+        BAND_OPENING,
+        HEM_OPENING,
+        LEG_OPENING,
+        /** Standing, more stretch used than is good. */
+        STRAIN,
+        PRESSURE,
+        /** The thigh is tighter than the calf. */
+        RISING_PRESSURE,
+        POSE_ACROSS,
+        POSE_ALONG,
+        /** The band is much shorter than the edge that it takes in. */
+        TAKEN_IN,
+        HIGH_BAND,
+        /** The hem would end in the blade. */
+        LOW_HEM,
+        SHOW_THROUGH,
+        SHRINKAGE,
+        RECOVERY,
+        SEAM,
+        /** Nothing that such a change could turn: measures, health, blades, cords. */
+        NONE;
+
+        private boolean isAtLevel() {
+            return switch (this) {
+                case STRAIN, PRESSURE, RISING_PRESSURE, POSE_ACROSS, POSE_ALONG -> true;
+                default -> false;
+            };
+        }
+    }
+
+    public Subject {
+        if (kind.isAtLevel() != level.isPresent()) {
+            throw new IllegalArgumentException(kind + " with level " + level);
+        }
+    }
+
+    /** Of no kind that a change could turn. */
+    public static Subject of(String place) {
+        return of(Kind.NONE, place);
+    }
+
+    public static Subject of(Kind kind, String place) {
+        return new Subject(kind, place, "", Optional.empty());
+    }
+
+    /** @param place "left knee" where the legs differ */
+    static Subject at(Kind kind, Level.Name level, String place) {
+        return new Subject(kind, place, "", Optional.of(level));
+    }
+
+    static Subject of(FitReport.Pose p) {
+        Level.Name level = Poses.level(p.region());
+        Kind kind = p.direction().equals("along") ? Kind.POSE_ALONG : Kind.POSE_ACROSS;
+        return new Subject(kind, p.region() + " " + p.direction(), p.pose(), Optional.of(level));
+    }
+
+    /** As said to people: "knee", or "sit spin, knee across". */
+    public String words() {
+        return pose.isEmpty() ? place : pose + ", " + place;
+    }
+}
