@@ -54,6 +54,7 @@ final class LegCurves {
         double turn = line.turn() - (line.flare().isPresent() ? 0 : SQUARE_END);
         for (int round = 0; round < THROAT_ROUNDS; round++) {
             wanted[n - 1] = line.narrow().width() + 2 * drop;
+            least[n - 1] = wanted[n - 1];
             width = ValleyFit.fit(height, wanted, least, firm, Math.min(knee, n - 2), margin, steepest);
             drop = turn * throatSlope(width) / 4;
         }

@@ -49,7 +49,9 @@ final class PoseJudge {
     }
 
     private static Measure girth(Pose p) {
-        return Poses.level(p.region()) == Level.Name.HIP ? Measure.HIP_GIRTH : Measure.KNEE_GIRTH;
+        return Poses.level(p.region()).filter(Level.Name.HIP::equals).isPresent()
+                ? Measure.HIP_GIRTH
+                : Measure.KNEE_GIRTH;
     }
 
     /**

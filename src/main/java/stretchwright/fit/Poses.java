@@ -3,6 +3,7 @@ package stretchwright.fit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import stretchwright.body.SkinExtension;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
@@ -41,13 +42,16 @@ final class Poses {
         return region == SkinExtension.Region.SEAT ? Level.Name.HIP : Level.Name.KNEE;
     }
 
-    /** @param region as a pose names it */
-    static Level.Name level(String region) {
+    /**
+     * Empty for a pose length of the wearer's own.
+     *
+     * @param region as a pose names it
+     */
+    static Optional<Level.Name> level(String region) {
         return Arrays.stream(SkinExtension.Region.values())
                 .filter(r -> r.word().equals(region))
                 .map(Poses::level)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(region));
+                .findFirst();
     }
 
     private static FitReport.Pose pose(

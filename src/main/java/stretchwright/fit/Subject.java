@@ -8,7 +8,7 @@ import stretchwright.pattern.Level;
  *
  * @param place opening, level, seam, or region with its direction: the same words whatever the numbers
  * @param pose the one that asks most there; empty where none does
- * @param level present iff the kind means one
+ * @param level where the kind means one
  */
 public record Subject(Kind kind, String place, String pose, Optional<Level.Name> level) {
     /** What is wrong, as far as a change of style, hold, cloth or stitch could turn it. */
@@ -35,16 +35,18 @@ public record Subject(Kind kind, String place, String pose, Optional<Level.Name>
         /** Nothing that such a change could turn: measures, health, blades, cords. */
         NONE;
 
-        private boolean isAtLevel() {
+        /** A length of the wearer's own in a pose runs over several levels and means none. */
+        private boolean allows(Optional<Level.Name> level) {
             return switch (this) {
-                case STRAIN, PRESSURE, RISING_PRESSURE, POSE_ACROSS, POSE_ALONG -> true;
-                default -> false;
+                case STRAIN, PRESSURE, RISING_PRESSURE, POSE_ACROSS -> level.isPresent();
+                case POSE_ALONG -> true;
+                default -> level.isEmpty();
             };
         }
     }
 
     public Subject {
-        if (kind.isAtLevel() != level.isPresent()) {
+        if (!kind.allows(level)) {
             throw new IllegalArgumentException(kind + " with level " + level);
         }
     }
@@ -64,9 +66,8 @@ public record Subject(Kind kind, String place, String pose, Optional<Level.Name>
     }
 
     static Subject of(FitReport.Pose p) {
-        Level.Name level = Poses.level(p.region());
         Kind kind = p.direction().equals("along") ? Kind.POSE_ALONG : Kind.POSE_ACROSS;
-        return new Subject(kind, p.region() + " " + p.direction(), p.pose(), Optional.of(level));
+        return new Subject(kind, p.region() + " " + p.direction(), p.pose(), Poses.level(p.region()));
     }
 
     /** As said to people: "knee", or "sit spin, knee across". */

@@ -3,6 +3,7 @@ package stretchwright.make;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.fit.Subject;
 import stretchwright.pattern.Level;
@@ -71,7 +72,7 @@ final class RemediesLevers {
                 cloth.softer().ifPresent(out::add);
                 clothAcross();
             }
-            case POSE_ALONG -> along(level(subject));
+            case POSE_ALONG -> along(subject.level());
             case SEAM -> {
                 style.machine(Machine.OVERLOCKER).ifPresent(out::add);
                 style.machine(Machine.COVERSTITCH).ifPresent(out::add);
@@ -115,8 +116,8 @@ final class RemediesLevers {
         return level == Level.Name.CROTCH ? "thigh, at the crotch" : level.word();
     }
 
-    private void along(Level.Name level) {
-        if (level == Level.Name.KNEE) {
+    private void along(Optional<Level.Name> level) {
+        if (level.filter(Level.Name.KNEE::equals).isPresent()) {
             style.kneeShaping().ifPresent(out::add);
         } else {
             out.add(style.higherBack());

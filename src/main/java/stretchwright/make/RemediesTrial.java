@@ -18,7 +18,7 @@ import stretchwright.pattern.Pattern;
  */
 final class RemediesTrial {
     /** Drafts and fit checks for one make, a few ms each in a program just started. */
-    static final int MOST = 60;
+    static final int MOST = 80;
 
     private final Body body;
     private final Pattern pattern;

@@ -278,12 +278,12 @@ class HemsTest {
         assertThat(why(pattern, "leg: length over the boot")).isCloseTo(185, within(0.02));
     }
 
-    /** Pulled over the laced boot the boot's top is cut wider for what must pass, but never so wide that it hangs. */
+    /** Pulled over the laced boot the boot's top is cut wider for what must pass, but not over its girth of 290: it would hang. */
     @Test
     void overTheLacedBootTheNarrowestPlaceOpensButDoesNotHangLoose() {
         double first = bootTop(Boot.Dressing.LEG_FIRST);
         double over = bootTop(Boot.Dressing.OVER_LACED_BOOT);
-        assertThat(over).isGreaterThan(first).isLessThanOrEqualTo(290.0);
+        assertThat(over).isGreaterThan(first).isLessThanOrEqualTo(290.01);
     }
 
     private static double bootTop(Boot.Dressing dressing) {

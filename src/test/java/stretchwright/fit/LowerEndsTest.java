@@ -101,12 +101,12 @@ class LowerEndsTest {
                 .isEqualTo(560);
     }
 
-    /** By hand: a boot top of 290 at most must pass 520: 79 %, and the cloth has 60. */
+    /** By hand: a boot top of 290 at most, cut to 0.01 mm, must pass 520: 79 %, and the cloth has 60. */
     @Test
     void whatCannotPassGuardAndBladeByStretchIsStoppedAndTheWaysOutNamed() {
         FitReport report = over(Hem.OVER_LACES, Boot.Dressing.OVER_LACED_BOOT);
         assertThat(hem(report).passes()).isFalse();
-        assertThat(hem(report).needed()).isGreaterThanOrEqualTo(520.0 / 290 - 1 - 1e-9);
+        assertThat(hem(report).needed()).isGreaterThanOrEqualTo(520.0 / 290 - 1 - 1e-4);
         assertThat(report.stops()).isTrue();
         assertThat(said(report)).contains("stop hem over heel", "zip", "hook tape", "wrap", "leg first");
     }

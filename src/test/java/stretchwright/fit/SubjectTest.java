@@ -1,0 +1,65 @@
+package stretchwright.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import stretchwright.body.Body;
+import stretchwright.body.SampleBody;
+import stretchwright.draft.Draft;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Findings;
+import stretchwright.pattern.Hold;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+
+class SubjectTest {
+    /** The kind was once read from the words, where "hem" meant the blade only: strain at a hem got no remedy. */
+    @Test
+    void strainAtAHemIsStrainAtThatLevel() {
+        List<Verdict> atHem = new ArrayList<>();
+        for (int seed = 1; seed <= 20; seed++) {
+            verdicts(SampleBody.random(seed)).stream()
+                    .filter(v -> v.about().equals("hem") && v.message().contains("standing"))
+                    .forEach(atHem::add);
+        }
+        assertThat(atHem).isNotEmpty().allSatisfy(v -> {
+            assertThat(v.kind()).isEqualTo(Subject.Kind.STRAIN);
+            assertThat(v.subject().level()).contains(Level.Name.HEM);
+        });
+    }
+
+    @Test
+    void aKindThatMeansALevelHasOneAndNoOther() {
+        assertThatThrownBy(() -> Subject.of(Subject.Kind.STRAIN, "knee")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Subject.at(Subject.Kind.SHRINKAGE, Level.Name.KNEE, "knee"))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aPoseIsSaidBeforeItsPlace() {
+        Subject seat = Subject.of(new FitReport.Pose("sit spin", "seat", "across", 0.6, 0.6, 0.5, false));
+        assertThat(seat.words()).isEqualTo("sit spin, seat across");
+        assertThat(seat.place()).isEqualTo("seat across");
+        assertThat(seat.kind()).isEqualTo(Subject.Kind.POSE_ACROSS);
+        assertThat(seat.level()).contains(Level.Name.HIP);
+    }
+
+    private static List<Verdict> verdicts(Body body) {
+        Fabric cloth = SampleFabric.with(1470, 0.40, 0.30, true);
+        Style style = Style.usual(Style.Leg.KNEE).with(new Hold.Fixed(0.22));
+        Optional<Pattern> pattern = Draft.of(body, cloth, Optional.empty(), style, new Findings("test"));
+        return pattern.map(
+                        p -> FitCheck.withoutSlips(p, body, cloth, Optional.empty(), style, Set.of(Machine.OVERLOCKER))
+                                .verdicts())
+                .orElse(List.of());
+    }
+}
