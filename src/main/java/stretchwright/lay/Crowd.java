@@ -1,0 +1,234 @@
+package stretchwright.lay;
+
+import java.util.Arrays;
+
+/**
+ * Parts on the bed that may overlap: where each lies, how deep each pair overlaps, and how much each pair weighs.
+ *
+ * <p>All positions are whole units, so a crowd without overlap is a valid layout. Every part lies inside the bed of
+ * the present length at all times. Flat arrays: the search reads and writes nothing else.
+ */
+final class Crowd {
+    private static final int BINS = 512;
+
+    final Bed bed;
+    final int n;
+    final int[] variant;
+    final double[] x;
+    final double[] y;
+    /** Boxes of the parts where they lie. */
+    final double[] boxX0;
+
+    final double[] boxX1;
+    final double[] boxY0;
+    final double[] boxY1;
+    final double[] depth;
+    final double[] weight;
+    double length;
+    /** Bins along the cloth list the parts whose boxes reach into them. */
+    private final double binSize;
+
+    private final int[][] bin = new int[BINS][8];
+    private final int[] binCount = new int[BINS];
+    private final int[] firstBin;
+    private final int[] lastBin;
+
+    Crowd(Bed bed, double longest) {
+        this.bed = bed;
+        this.n = bed.parts();
+        variant = new int[n];
+        x = new double[n];
+        y = new double[n];
+        boxX0 = new double[n];
+        boxX1 = new double[n];
+        boxY0 = new double[n];
+        boxY1 = new double[n];
+        firstBin = new int[n];
+        lastBin = new int[n];
+        depth = new double[n * n];
+        weight = new double[n * n];
+        double typical = 0;
+        for (int i = 0; i < n; i++) {
+            typical += bed.maxY[bed.variants[i][0]] - bed.minY[bed.variants[i][0]];
+        }
+        binSize = n < 40 ? longest + 1 : Math.max(typical / n * 0.7, longest / (BINS - 1));
+        Arrays.fill(weight, 1);
+    }
+
+    /** A state that can be gone back to: positions, depths; weights are not part of it. */
+    record Snapshot(int[] variant, double[] x, double[] y, double length, double overlap) {}
+
+    Snapshot snapshot() {
+        return new Snapshot(variant.clone(), x.clone(), y.clone(), length, overlap());
+    }
+
+    void restore(Snapshot s) {
+        length = s.length;
+        Arrays.fill(binCount, 0);
+        for (int i = 0; i < n; i++) {
+            put(i, s.variant[i], s.x[i], s.y[i]);
+        }
+        measureAll();
+    }
+
+    void start(Layout layout) {
+        length = layout.length();
+        Arrays.fill(binCount, 0);
+        for (int i = 0; i < n; i++) {
+            Layout.Spot s = layout.spots().get(i);
+            put(i, bed.variants[i][s.variant()], s.x(), s.y());
+        }
+        measureAll();
+    }
+
+    private void put(int i, int v, double px, double py) {
+        variant[i] = v;
+        x[i] = px;
+        y[i] = py;
+        boxX0[i] = px + bed.minX[v];
+        boxX1[i] = px + bed.maxX[v];
+        boxY0[i] = py + bed.minY[v];
+        boxY1[i] = py + bed.maxY[v];
+        firstBin[i] = binOf(boxY0[i]);
+        lastBin[i] = binOf(boxY1[i]);
+        for (int b = firstBin[i]; b <= lastBin[i]; b++) {
+            if (binCount[b] == bin[b].length) {
+                bin[b] = Arrays.copyOf(bin[b], 2 * bin[b].length);
+            }
+            bin[b][binCount[b]++] = i;
+        }
+    }
+
+    private int binOf(double along) {
+        return (int) Math.max(0, Math.min(BINS - 1, along / binSize));
+    }
+
+    /** Moves one part and measures its overlaps anew. */
+    void move(int i, int v, double px, double py) {
+        for (int b = firstBin[i]; b <= lastBin[i]; b++) {
+            int[] list = bin[b];
+            int at = 0;
+            while (list[at] != i) {
+                at++;
+            }
+            list[at] = list[--binCount[b]];
+        }
+        put(i, v, px, py);
+        measure(i);
+    }
+
+    void measureAll() {
+        for (int i = 0; i < n; i++) {
+            measure(i);
+        }
+    }
+
+    private void measure(int i) {
+        for (int j = 0; j < n; j++) {
+            if (j != i) {
+                double d = boxX0[i] < boxX1[j] && boxX0[j] < boxX1[i] && boxY0[i] < boxY1[j] && boxY0[j] < boxY1[i]
+                        ? depth(variant[i], x[i], y[i], j)
+                        : 0;
+                depth[i * n + j] = d;
+                depth[j * n + i] = d;
+            }
+        }
+    }
+
+    private double depth(int v, double px, double py, int j) {
+        int w = variant[j];
+        return v <= w
+                ? bed.noFits.of(v, w).depth(px - x[j], py - y[j])
+                : bed.noFits.of(w, v).depth(x[j] - px, y[j] - py);
+    }
+
+    /** The weighted overlap of part i if it lay there; anything not below the limit once it is reached. */
+    double weighed(int i, int v, double px, double py, double limit) {
+        double x0 = px + bed.minX[v];
+        double x1 = px + bed.maxX[v];
+        double y0 = py + bed.minY[v];
+        double y1 = py + bed.maxY[v];
+        int first = binOf(y0);
+        int last = binOf(y1);
+        double sum = 0;
+        for (int b = first; b <= last; b++) {
+            int[] list = bin[b];
+            for (int k = 0; k < binCount[b]; k++) {
+                int j = list[k];
+                if (y0 < boxY1[j]
+                        && boxY0[j] < y1
+                        && x0 < boxX1[j]
+                        && boxX0[j] < x1
+                        && j != i
+                        && b == Math.max(first, firstBin[j])) {
+                    double d = depth(v, px, py, j);
+                    if (d > 0) {
+                        sum += severity(d) * weight[i * n + j];
+                        if (sum >= limit) {
+                            return sum;
+                        }
+                    }
+                }
+            }
+        }
+        return sum;
+    }
+
+    static double severity(double d) {
+        return d;
+    }
+
+    double weighed(int i) {
+        double sum = 0;
+        for (int j = 0; j < n; j++) {
+            sum += severity(depth[i * n + j]) * weight[i * n + j];
+        }
+        return sum;
+    }
+
+    boolean overlaps(int i) {
+        for (int j = 0; j < n; j++) {
+            if (depth[i * n + j] > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The sum over all pairs, without weights; 0 exactly for a valid layout. */
+    double overlap() {
+        double sum = 0;
+        for (int i = 1; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                sum += severity(depth[i * n + j]);
+            }
+        }
+        return sum;
+    }
+
+    double greatestDepth() {
+        double most = 0;
+        for (double d : depth) {
+            most = Math.max(most, d);
+        }
+        return most;
+    }
+
+    /** Heavier where pairs overlap, by how deep; lighter where they no longer do. */
+    void reweigh() {
+        double most = greatestDepth();
+        for (int i = 1; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                double d = depth[i * n + j];
+                double w = weight[i * n + j];
+                w = d > 0 ? w * (1.2 + 0.8 * d / most) : Math.max(1, w * 0.95);
+                weight[i * n + j] = w;
+                weight[j * n + i] = w;
+            }
+        }
+    }
+
+    void forgetWeights() {
+        Arrays.fill(weight, 1);
+    }
+}

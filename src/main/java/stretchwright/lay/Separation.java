@@ -1,0 +1,67 @@
+package stretchwright.lay;
+
+import java.util.function.BooleanSupplier;
+import stretchwright.ground.RandomStream;
+
+/** Moves overlapping parts one by one, reweighing after each round, until none overlap or nothing is gained. */
+final class Separation {
+    private final Crowd crowd;
+    private final Mover mover;
+    private final RandomStream random;
+    private final int[] order;
+    private final BooleanSupplier halt;
+
+    Separation(Crowd crowd, Mover mover, RandomStream random, BooleanSupplier halt) {
+        this.crowd = crowd;
+        this.mover = mover;
+        this.random = random;
+        this.order = new int[crowd.n];
+        this.halt = halt;
+    }
+
+    /** Whether the crowd was separated; if not, it is left in the state of least overlap seen. */
+    boolean separate(int strikes, int patience) {
+        crowd.forgetWeights();
+        Crowd.Snapshot best = crowd.snapshot();
+        int strike = 0;
+        while (strike < strikes && best.overlap() > 0) {
+            double before = best.overlap();
+            for (int idle = 0; idle < patience && best.overlap() > 0; idle++) {
+                if (!round()) {
+                    crowd.restore(best);
+                    return false;
+                }
+                double overlap = crowd.overlap();
+                if (overlap < best.overlap()) {
+                    idle = overlap < 0.98 * best.overlap() ? -1 : idle;
+                    best = crowd.snapshot();
+                }
+                crowd.reweigh();
+            }
+            strike = best.overlap() < 0.98 * before ? 0 : strike + 1;
+            crowd.restore(best);
+        }
+        return best.overlap() == 0;
+    }
+
+    private boolean round() {
+        int count = 0;
+        for (int i = 0; i < crowd.n; i++) {
+            if (crowd.overlaps(i)) {
+                order[count++] = i;
+            }
+        }
+        for (int k = count - 1; k >= 0; k--) {
+            int other = random.below(k + 1);
+            int i = order[other];
+            order[other] = order[k];
+            if (crowd.overlaps(i)) {
+                if (halt.getAsBoolean()) {
+                    return false;
+                }
+                mover.move(i);
+            }
+        }
+        return true;
+    }
+}
