@@ -174,8 +174,50 @@ final class Crowd {
         return sum;
     }
 
+    static int MODE = 0;
+    static double ADD = 0;
+    static double G0 = 1.2;
+    static double G1 = 0.8;
+    static double DECAY = 0.95;
+    static double UNIT = 1000;
+
     static double severity(double d) {
-        return d;
+        return MODE == 0 ? d : d <= 0 ? 0 : MODE == 1 ? Math.sqrt(d * UNIT) : d + UNIT;
+    }
+
+    /** The neighbour whose weighted overlap is greatest if part i lay there; -1 where it is free. */
+    int worst(int i, int v, double px, double py, int except) {
+        int worst = -1;
+        double most = 0;
+        for (int b = binOf(py + bed.minY[v]); b <= binOf(py + bed.maxY[v]); b++) {
+            for (int k = 0; k < binCount[b]; k++) {
+                int j = bin[b][k];
+                if (j != i && j != except) {
+                    double d = depth(v, px, py, j) * weight[i * n + j];
+                    if (d > most) {
+                        most = d;
+                        worst = j;
+                    }
+                }
+            }
+        }
+        return worst;
+    }
+
+    /** The edge to leave neighbour j by: outward normal x and y, and offset, in coordinates of the bed. */
+    double[] wayOut(int v, double px, double py, int j) {
+        int w = variant[j];
+        boolean first = v <= w;
+        double @org.jspecify.annotations.Nullable [] e = first
+                ? bed.noFits.of(v, w).wayOut(px - x[j], py - y[j])
+                : bed.noFits.of(w, v).wayOut(x[j] - px, y[j] - py);
+        if (e == null) {
+            throw new IllegalStateException("there is nothing to leave");
+        }
+        double sign = first ? 1 : -1;
+        double nx = sign * e[0];
+        double ny = sign * e[1];
+        return new double[] {nx, ny, e[2] + nx * x[j] + ny * y[j]};
     }
 
     double weighed(int i) {
@@ -221,7 +263,7 @@ final class Crowd {
             for (int j = 0; j < i; j++) {
                 double d = depth[i * n + j];
                 double w = weight[i * n + j];
-                w = d > 0 ? w * (1.2 + 0.8 * d / most) : Math.max(1, w * 0.95);
+                w = ADD > 0 ? (d > 0 ? w + ADD * d / most : Math.max(1, w * DECAY)) : d > 0 ? w * (G0 + G1 * d / most) : Math.max(1, w * DECAY);
                 weight[i * n + j] = w;
                 weight[j * n + i] = w;
             }

@@ -55,11 +55,13 @@ final class Mover {
         }
         int winner = 0;
         for (int k = 0; k < kept; k++) {
-            refine(i, k);
+            refine(i, k, 0.1, COARSE);
             if (best[k] < best[winner]) {
                 winner = k;
             }
         }
+        refine(i, winner, COARSE, FINE);
+        contact(i, winner);
         if (best[winner] < present) {
             crowd.move(i, bestVariant[winner], bestX[winner], bestY[winner]);
         }
@@ -115,17 +117,20 @@ final class Mover {
         best[to] = best[from];
     }
 
-    private void refine(int i, int k) {
+    static double COARSE = 0.02;
+    static double FINE = 0.02;
+
+    private void refine(int i, int k, double from, double to) {
         int v = bestVariant[k];
-        double step = 0.1 * Math.min(bed.maxX[v] - bed.minX[v], bed.maxY[v] - bed.minY[v]);
-        double least = Math.max(1, step * 1e-3);
+        double size = Math.min(bed.maxX[v] - bed.minX[v], bed.maxY[v] - bed.minY[v]);
+        double step = from * size;
+        double least = Math.max(1, to * size);
         while (best[k] > 0 && step >= least) {
             int axis = random.below(4);
             double dx = axis == 1 ? 0 : step;
             double dy = axis == 0 ? 0 : axis == 3 ? -step : step;
             step *= attempt(i, k, dx, dy) || attempt(i, k, -dx, -dy) ? 1.1 : 0.5;
         }
-        contact(i, k);
     }
 
     private boolean attempt(int i, int k, double dx, double dy) {
@@ -143,5 +148,50 @@ final class Mover {
         return false;
     }
 
-    private void contact(int i, int k) {}
+    /** Moves out of the worst neighbour, then to where it leaves the two worst at once, while that helps. */
+    private void contact(int i, int k) {
+        int v = bestVariant[k];
+        for (int turn = 0; turn < CONTACTS && best[k] > 0; turn++) {
+            int a = crowd.worst(i, v, bestX[k], bestY[k], -1);
+            double[] one = crowd.wayOut(v, bestX[k], bestY[k], a);
+            double off = (one[2] - one[0] * bestX[k] - one[1] * bestY[k]) / (one[0] * one[0] + one[1] * one[1]);
+            double px = away(bestX[k] + off * one[0], one[0]);
+            double py = away(bestY[k] + off * one[1], one[1]);
+            if (tryAt(i, k, px, py)) {
+                continue;
+            }
+            int b = crowd.worst(i, v, clampX(v, px), clampY(v, py), a);
+            if (b < 0) {
+                return;
+            }
+            double[] other = crowd.wayOut(v, clampX(v, px), clampY(v, py), b);
+            double det = one[0] * other[1] - one[1] * other[0];
+            if (det == 0) {
+                return;
+            }
+            double qx = (one[2] * other[1] - one[1] * other[2]) / det;
+            double qy = (one[0] * other[2] - one[2] * other[0]) / det;
+            boolean better = false;
+            for (int c = 0; c < 4 && !better; c++) {
+                double cx = (c & 1) == 0 ? Math.floor(qx) : Math.ceil(qx);
+                double cy = (c & 2) == 0 ? Math.floor(qy) : Math.ceil(qy);
+                better = one[0] * cx + one[1] * cy >= one[2]
+                        && other[0] * cx + other[1] * cy >= other[2]
+                        && tryAt(i, k, cx, cy);
+            }
+            if (!better) {
+                return;
+            }
+        }
+    }
+
+    static int CONTACTS = 8;
+
+    private static double away(double value, double normal) {
+        return normal > 0 ? Math.ceil(value) : normal < 0 ? Math.floor(value) : Math.rint(value);
+    }
+
+    private boolean tryAt(int i, int k, double px, double py) {
+        return attempt(i, k, px - bestX[k], py - bestY[k]);
+    }
 }

@@ -1,6 +1,8 @@
 package stretchwright.lay;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -13,30 +15,30 @@ import org.jspecify.annotations.Nullable;
  * the outlines must move apart, and zero exactly where they do not overlap.
  */
 final class NoFit {
-    /** Numbers for each edge: normal x and y (outward), offset, one over length. */
-    private static final int EDGE = 4;
+    /** Numbers before a part's edges: its box, and where the next part begins. */
+    private static final int HEAD = 5;
+    /** Numbers for each edge: outward unit normal x and y, and offset along it. */
+    private static final int EDGE = 3;
+    /** Whole shifts lie either on an edge, or off it by more than this: edges are shorter than 10^6.5 units. */
+    private static final double TOUCH = 1e-7;
 
     final double minX;
     final double minY;
     final double maxX;
     final double maxY;
-    private final int[] start;
-    private final double[] box;
-    private final double[] edge;
+    private final double[] data;
 
-    private NoFit(int[] start, double[] box, double[] edge) {
-        this.start = start;
-        this.box = box;
-        this.edge = edge;
+    private NoFit(double[] data) {
+        this.data = data;
         double x0 = Double.POSITIVE_INFINITY;
         double y0 = Double.POSITIVE_INFINITY;
         double x1 = Double.NEGATIVE_INFINITY;
         double y1 = Double.NEGATIVE_INFINITY;
-        for (int p = 0; p < box.length; p += 4) {
-            x0 = Math.min(x0, box[p]);
-            y0 = Math.min(y0, box[p + 1]);
-            x1 = Math.max(x1, box[p + 2]);
-            y1 = Math.max(y1, box[p + 3]);
+        for (int p = 0; p < data.length; p = (int) data[p + 4]) {
+            x0 = Math.min(x0, data[p]);
+            y0 = Math.min(y0, data[p + 1]);
+            x1 = Math.max(x1, data[p + 2]);
+            y1 = Math.max(y1, data[p + 3]);
         }
         minX = x0;
         minY = y0;
@@ -46,29 +48,44 @@ final class NoFit {
 
     /** Shifts of the moving outline, from the lying one, at which they overlap. */
     static NoFit of(List<long[][]> moving, List<long[][]> lying) {
-        int parts = moving.size() * lying.size();
-        int[] start = new int[parts + 1];
-        double[] box = new double[parts * 4];
-        double[][] edges = new double[parts][];
-        int p = 0;
+        List<double[]> parts = new ArrayList<>();
         int size = 0;
         for (long[][] m : moving) {
             for (long[][] l : lying) {
-                long[][] sum = sum(l, negative(m));
-                edges[p] = edges(sum);
-                box[p * 4] = Outline.least(sum[0]);
-                box[p * 4 + 1] = Outline.least(sum[1]);
-                box[p * 4 + 2] = Outline.greatest(sum[0]);
-                box[p * 4 + 3] = Outline.greatest(sum[1]);
-                size += edges[p].length;
-                start[++p] = size;
+                double[] part = part(sum(l, negative(m)));
+                parts.add(part);
+                size += part.length;
             }
         }
-        double[] edge = new double[size];
-        for (int k = 0; k < parts; k++) {
-            System.arraycopy(edges[k], 0, edge, start[k], edges[k].length);
+        parts.sort(Comparator.comparingDouble(p -> -(p[2] - p[0]) * (p[3] - p[1])));
+        double[] data = new double[size];
+        int at = 0;
+        for (double[] part : parts) {
+            System.arraycopy(part, 0, data, at, part.length);
+            data[at + 4] = at + part.length;
+            at += part.length;
         }
-        return new NoFit(start, box, edge);
+        return new NoFit(data);
+    }
+
+    private static double[] part(long[][] corners) {
+        int n = corners[0].length;
+        double[] out = new double[HEAD + n * EDGE];
+        out[0] = Outline.least(corners[0]);
+        out[1] = Outline.least(corners[1]);
+        out[2] = Outline.greatest(corners[0]);
+        out[3] = Outline.greatest(corners[1]);
+        int size = HEAD;
+        for (int i = 0; i < n; i++) {
+            int k = (i + 1) % n;
+            long dx = corners[0][k] - corners[0][i];
+            long dy = corners[1][k] - corners[1][i];
+            double length = Math.sqrt((double) dx * dx + (double) dy * dy);
+            out[size++] = dy / length;
+            out[size++] = -dx / length;
+            out[size++] = (dy * corners[0][i] - dx * corners[1][i]) / length;
+        }
+        return out;
     }
 
     private static long[][] negative(long[][] part) {
@@ -115,65 +132,51 @@ final class NoFit {
         return best;
     }
 
-    private static double[] edges(long[][] part) {
-        int n = part[0].length;
-        double[] out = new double[n * EDGE];
-        int size = 0;
-        for (int i = 0; i < n; i++) {
-            int k = (i + 1) % n;
-            long dx = part[0][k] - part[0][i];
-            long dy = part[1][k] - part[1][i];
-            if (dx == 0 && dy == 0) {
-                continue;
-            }
-            out[size++] = dy;
-            out[size++] = -dx;
-            out[size++] = dy * part[0][i] - dx * part[1][i];
-            out[size++] = 1 / Math.sqrt((double) dx * dx + (double) dy * dy);
-        }
-        return Arrays.copyOf(out, size);
-    }
-
     /** How deep a shift lies, in units; 0 where the outlines do not overlap. */
     double depth(double x, double y) {
-        double deepest = 0;
-        for (int p = 0; p < start.length - 1; p++) {
-            int b = p * 4;
-            if (x > box[b] && y > box[b + 1] && x < box[b + 2] && y < box[b + 3]) {
-                deepest = Math.max(deepest, depth(p, x, y, deepest));
-            }
-        }
-        return deepest;
-    }
-
-    /** The depth in one part, or anything not above the given depth where it is not deeper than that. */
-    private double depth(int part, double x, double y, double atLeast) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int e = start[part]; e < start[part + 1]; e += EDGE) {
-            double inside = (edge[e + 2] - edge[e] * x - edge[e + 1] * y) * edge[e + 3];
-            if (inside <= atLeast) {
-                return 0;
-            }
-            least = Math.min(least, inside);
-        }
-        return least;
-    }
-
-    /** Normal x and y, offset and one over length of the nearest edge out of the deepest part; null where free. */
-    double @Nullable [] wayOut(double x, double y) {
-        double deepest = 0;
-        int nearest = -1;
-        for (int p = 0; p < start.length - 1; p++) {
-            double least = depth(p, x, y, deepest);
-            if (least > deepest) {
-                deepest = least;
-                for (int e = start[p]; e < start[p + 1]; e += EDGE) {
-                    if ((edge[e + 2] - edge[e] * x - edge[e + 1] * y) * edge[e + 3] == least) {
-                        nearest = e;
+        final double[] d = data;
+        double deepest = TOUCH;
+        for (int p = 0; p < d.length; ) {
+            int end = (int) d[p + 4];
+            if (x > d[p] && y > d[p + 1] && x < d[p + 2] && y < d[p + 3]) {
+                double least = Double.POSITIVE_INFINITY;
+                for (int e = p + HEAD; e < end; e += EDGE) {
+                    double inside = d[e + 2] - d[e] * x - d[e + 1] * y;
+                    if (inside < least) {
+                        least = inside;
+                        if (inside <= deepest) {
+                            break;
+                        }
                     }
                 }
+                if (least > deepest) {
+                    deepest = least;
+                }
+            }
+            p = end;
+        }
+        return deepest == TOUCH ? 0 : deepest;
+    }
+
+    /** Outward unit normal x and y, and offset, of the nearest edge out of the deepest part; null where free. */
+    double @Nullable [] wayOut(double x, double y) {
+        double deepest = TOUCH;
+        int nearest = -1;
+        for (int p = 0; p < data.length; p = (int) data[p + 4]) {
+            double least = Double.POSITIVE_INFINITY;
+            int at = -1;
+            for (int e = p + HEAD; e < (int) data[p + 4]; e += EDGE) {
+                double inside = data[e + 2] - data[e] * x - data[e + 1] * y;
+                if (inside < least) {
+                    least = inside;
+                    at = e;
+                }
+            }
+            if (least > deepest) {
+                deepest = least;
+                nearest = at;
             }
         }
-        return nearest < 0 ? null : Arrays.copyOfRange(edge, nearest, nearest + EDGE);
+        return nearest < 0 ? null : Arrays.copyOfRange(data, nearest, nearest + EDGE);
     }
 }

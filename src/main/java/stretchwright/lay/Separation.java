@@ -5,6 +5,10 @@ import stretchwright.ground.RandomStream;
 
 /** Moves overlapping parts one by one, reweighing after each round, until none overlap or nothing is gained. */
 final class Separation {
+    static boolean FORGET = false;
+    static int GOBACK = 1;
+    static boolean FRESH = true;
+    static boolean LOG = Boolean.getBoolean("log");
     private final Crowd crowd;
     private final Mover mover;
     private final RandomStream random;
@@ -21,7 +25,9 @@ final class Separation {
 
     /** Whether the crowd was separated; if not, it is left in the state of least overlap seen. */
     boolean separate(int strikes, int patience) {
-        crowd.forgetWeights();
+        if (FRESH) {
+            crowd.forgetWeights();
+        }
         Crowd.Snapshot best = crowd.snapshot();
         int strike = 0;
         while (strike < strikes && best.overlap() > 0) {
@@ -38,9 +44,16 @@ final class Separation {
                 }
                 crowd.reweigh();
             }
+            if (LOG) { int c = 0; for (int i = 0; i < crowd.n; i++) c += crowd.overlaps(i) ? 1 : 0; System.out.printf("    strike %d before %.0f best %.0f end %.0f colliding %d work %.2fM len %.0f%n", strike, before, best.overlap(), crowd.overlap(), c, mover.work()/1e6, crowd.length); }
             strike = best.overlap() < 0.98 * before ? 0 : strike + 1;
-            crowd.restore(best);
+            if (FORGET) {
+                crowd.forgetWeights();
+            }
+            if (strike % GOBACK == 0) {
+                crowd.restore(best);
+            }
         }
+        crowd.restore(best);
         return best.overlap() == 0;
     }
 

@@ -9,7 +9,10 @@ import stretchwright.ground.RandomStream;
 
 /** Shortens a layout: explores with larger steps and disturbances, then compresses with small ones. */
 final class Squeeze {
-    private static final double EXPLORE = 0.001;
+    static double EXPLORE = 0.001;
+    static double STEP0 = 0.001;
+    static int STRIKES = 3;
+    static int PATIENCE = 200;
 
     private final Crowd crowd;
     private final RandomStream random;
@@ -34,12 +37,16 @@ final class Squeeze {
 
     void explore() {
         List<Crowd.Snapshot> pool = new ArrayList<>();
-        shrink(EXPLORE);
+        double step = STEP0;
+        shrink(step);
         while (!halt.getAsBoolean()) {
-            if (separation.separate(3, 200)) {
+            if (separation.separate(step > EXPLORE ? 1 : STRIKES, step > EXPLORE ? 50 : PATIENCE)) {
                 keep();
                 pool.clear();
-                shrink(EXPLORE);
+                shrink(step);
+            } else if (step > EXPLORE) {
+                step = Math.max(EXPLORE, step / 2);
+                shrink(step);
             } else {
                 pool.add(crowd.snapshot());
                 pool.sort(Comparator.comparingDouble(Crowd.Snapshot::overlap));
