@@ -1,9 +1,12 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * What a search works on, fixed for its whole run: every variant's outline, box and places allowed across, and the
@@ -29,8 +32,11 @@ final class Bed {
     final double[] toX;
     final NoFits noFits;
     final List<Part> parts;
+    /** No layout is shorter than its tallest part in its lowest variant. */
+    final double tallest;
 
-    Bed(List<Part> parts, long width) {
+    /** @param outline the outline of a variant to search with: the true one or one that encloses it */
+    Bed(List<Part> parts, long width, Function<Part.Variant, Shape> outline) {
         this.parts = List.copyOf(parts);
         this.width = width;
         List<Shape> shapes = new ArrayList<>();
@@ -47,7 +53,7 @@ final class Bed {
                 int[] numbers = new int[part.variants().size()];
                 for (int v = 0; v < numbers.length; v++) {
                     numbers[v] = shapes.size();
-                    shapes.add(part.variants().get(v).exact());
+                    shapes.add(outline.apply(part.variants().get(v)));
                     atFold.add(part.atFold());
                 }
                 return numbers;
@@ -64,6 +70,22 @@ final class Bed {
             toX[v] = atFold.get(v) ? 0 : width - maxX[v];
         }
         noFits = new NoFits(shapes);
+        tallest = Arrays.stream(variants)
+                .mapToDouble(own -> Arrays.stream(own)
+                        .mapToDouble(v -> maxY[v] - minY[v])
+                        .min()
+                        .orElseThrow())
+                .max()
+                .orElseThrow();
+    }
+
+    /** Parts of at least this share of the largest area. */
+    List<Integer> large(double share) {
+        double largest = Arrays.stream(area).max().orElseThrow();
+        return IntStream.range(0, parts())
+                .filter(i -> area[i] >= share * largest)
+                .boxed()
+                .toList();
     }
 
     int parts() {

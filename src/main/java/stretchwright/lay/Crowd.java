@@ -1,6 +1,9 @@
 package stretchwright.lay;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Parts on the bed that may overlap: where each lies, how deep each pair overlaps, and how much each pair weighs.
@@ -10,6 +13,19 @@ import java.util.Arrays;
  */
 final class Crowd {
     private static final int BINS = 512;
+    /** Work of a place tried, whatever lies there. */
+    private static final int PLACE = 50;
+
+    /** Few parts are not worth sorting into bins. */
+    private static final int FEW = 40;
+    /** A pair that overlaps gets heavier by this factor a round, and by more the deeper it is. */
+    private static final double GROWTH = 1.2;
+
+    private static final double MORE_GROWTH = 0.8;
+    /** A pair that does not overlap gets lighter again, slowly: what was learnt about it serves the next attempt. */
+    private static final double DECAY = 0.98;
+
+    private static final double HEAVIEST = 1e9;
 
     final Bed bed;
     final int n;
@@ -25,6 +41,7 @@ final class Crowd {
     final double[] depth;
     final double[] weight;
     double length;
+    private long work;
     /** Bins along the cloth list the parts whose boxes reach into them. */
     private final double binSize;
 
@@ -51,12 +68,24 @@ final class Crowd {
         for (int i = 0; i < n; i++) {
             typical += bed.maxY[bed.variants[i][0]] - bed.minY[bed.variants[i][0]];
         }
-        binSize = n < 40 ? longest + 1 : Math.max(typical / n * 0.7, longest / (BINS - 1));
+        binSize = n < FEW ? longest + 1 : Math.max(typical / n * 0.7, longest / (BINS - 1));
         Arrays.fill(weight, 1);
     }
 
     /** A state that can be gone back to: positions, depths; weights are not part of it. */
-    record Snapshot(int[] variant, double[] x, double[] y, double length, double overlap) {}
+    record Snapshot(int[] variant, double[] x, double[] y, double length, double overlap) {
+        /** As a layout; it holds where nothing overlaps. */
+        Layout layout(Bed bed) {
+            List<Layout.Spot> spots = new ArrayList<>();
+            for (int i = 0; i < x.length; i++) {
+                int v = variant[i] - bed.variants[i][0];
+                Part part = bed.parts.get(i);
+                long top = (long) y[i] + part.variants().get(v).exact().maxY;
+                spots.add(new Layout.Spot(part, v, (long) x[i], (long) y[i], top));
+            }
+            return new Layout(spots, spots.stream().mapToLong(Layout.Spot::top).max().orElse(0));
+        }
+    }
 
     Snapshot snapshot() {
         return new Snapshot(variant.clone(), x.clone(), y.clone(), length, overlap());
@@ -71,6 +100,7 @@ final class Crowd {
         measureAll();
     }
 
+    /** Takes over a layout of the same parts in the same order. */
     void start(Layout layout) {
         length = layout.length();
         Arrays.fill(binCount, 0);
@@ -137,9 +167,14 @@ final class Crowd {
 
     private double depth(int v, double px, double py, int j) {
         int w = variant[j];
-        return v <= w
-                ? bed.noFits.of(v, w).depth(px - x[j], py - y[j])
-                : bed.noFits.of(w, v).depth(x[j] - px, y[j] - py);
+        NoFit noFit = v <= w ? bed.noFits.of(v, w) : bed.noFits.of(w, v);
+        work += noFit.size();
+        return v <= w ? noFit.depth(px - x[j], py - y[j]) : noFit.depth(x[j] - px, y[j] - py);
+    }
+
+    /** Numbers of no-fit polygons read so far, and some for every place tried: the unit in which all effort is counted. */
+    long work() {
+        return work;
     }
 
     /** The weighted overlap of part i if it lay there; anything not below the limit once it is reached. */
@@ -151,6 +186,7 @@ final class Crowd {
         int first = binOf(y0);
         int last = binOf(y1);
         double sum = 0;
+        work += PLACE;
         for (int b = first; b <= last; b++) {
             int[] list = bin[b];
             for (int k = 0; k < binCount[b]; k++) {
@@ -163,7 +199,7 @@ final class Crowd {
                         && b == Math.max(first, firstBin[j])) {
                     double d = depth(v, px, py, j);
                     if (d > 0) {
-                        sum += severity(d) * weight[i * n + j];
+                        sum += d * weight[i * n + j];
                         if (sum >= limit) {
                             return sum;
                         }
@@ -172,17 +208,6 @@ final class Crowd {
             }
         }
         return sum;
-    }
-
-    static int MODE = 0;
-    static double ADD = 0;
-    static double G0 = 1.2;
-    static double G1 = 0.8;
-    static double DECAY = 0.95;
-    static double UNIT = 1000;
-
-    static double severity(double d) {
-        return MODE == 0 ? d : d <= 0 ? 0 : MODE == 1 ? Math.sqrt(d * UNIT) : d + UNIT;
     }
 
     /** The neighbour whose weighted overlap is greatest if part i lay there; -1 where it is free. */
@@ -208,7 +233,7 @@ final class Crowd {
     double[] wayOut(int v, double px, double py, int j) {
         int w = variant[j];
         boolean first = v <= w;
-        double @org.jspecify.annotations.Nullable [] e = first
+        double @Nullable [] e = first
                 ? bed.noFits.of(v, w).wayOut(px - x[j], py - y[j])
                 : bed.noFits.of(w, v).wayOut(x[j] - px, y[j] - py);
         if (e == null) {
@@ -223,7 +248,7 @@ final class Crowd {
     double weighed(int i) {
         double sum = 0;
         for (int j = 0; j < n; j++) {
-            sum += severity(depth[i * n + j]) * weight[i * n + j];
+            sum += depth[i * n + j] * weight[i * n + j];
         }
         return sum;
     }
@@ -242,7 +267,7 @@ final class Crowd {
         double sum = 0;
         for (int i = 1; i < n; i++) {
             for (int j = 0; j < i; j++) {
-                sum += severity(depth[i * n + j]);
+                sum += depth[i * n + j];
             }
         }
         return sum;
@@ -263,7 +288,7 @@ final class Crowd {
             for (int j = 0; j < i; j++) {
                 double d = depth[i * n + j];
                 double w = weight[i * n + j];
-                w = ADD > 0 ? (d > 0 ? w + ADD * d / most : Math.max(1, w * DECAY)) : d > 0 ? w * (G0 + G1 * d / most) : Math.max(1, w * DECAY);
+                w = d > 0 ? Math.min(HEAVIEST, w * (GROWTH + MORE_GROWTH * d / most)) : Math.max(1, w * DECAY);
                 weight[i * n + j] = w;
                 weight[j * n + i] = w;
             }

@@ -22,28 +22,10 @@ final class NoFit {
     /** Whole shifts lie either on an edge, or off it by more than this: edges are shorter than 10^6.5 units. */
     private static final double TOUCH = 1e-7;
 
-    final double minX;
-    final double minY;
-    final double maxX;
-    final double maxY;
     private final double[] data;
 
     private NoFit(double[] data) {
         this.data = data;
-        double x0 = Double.POSITIVE_INFINITY;
-        double y0 = Double.POSITIVE_INFINITY;
-        double x1 = Double.NEGATIVE_INFINITY;
-        double y1 = Double.NEGATIVE_INFINITY;
-        for (int p = 0; p < data.length; p = (int) data[p + 4]) {
-            x0 = Math.min(x0, data[p]);
-            y0 = Math.min(y0, data[p + 1]);
-            x1 = Math.max(x1, data[p + 2]);
-            y1 = Math.max(y1, data[p + 3]);
-        }
-        minX = x0;
-        minY = y0;
-        maxX = x1;
-        maxY = y1;
     }
 
     /** Shifts of the moving outline, from the lying one, at which they overlap. */
@@ -66,6 +48,11 @@ final class NoFit {
             at += part.length;
         }
         return new NoFit(data);
+    }
+
+    /** How many numbers it is made of. */
+    int size() {
+        return data.length;
     }
 
     private static double[] part(long[][] corners) {

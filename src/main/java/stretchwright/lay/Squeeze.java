@@ -3,61 +3,107 @@ package stretchwright.lay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 import stretchwright.ground.RandomStream;
 
-/** Shortens a layout: explores with larger steps and disturbances, then compresses with small ones. */
+/**
+ * One worker's search for shorter layouts: takes a little off the length, separates what then overlaps, and so on.
+ *
+ * <p>Exploring, a length that cannot be reached makes it disturb the arrangement; compressing, it takes off less.
+ * Between any two moves it meets the other workers at the gate and goes on from their layout if that is shorter.
+ */
 final class Squeeze {
-    static double EXPLORE = 0.001;
-    static double STEP0 = 0.001;
-    static int STRIKES = 3;
-    static int PATIENCE = 200;
+    /** Shares of the length taken off while exploring: the first, halved where it is too much, and the least. */
+    private static final double FIRST = 0.02;
+
+    private static final double LEAST = 0.001;
+    /** The same while compressing. */
+    private static final double COMPRESS_FIRST = 0.0005;
+
+    private static final double COMPRESS_LEAST = 0.00001;
+    private static final int STRIKES = 30;
+    private static final int COMPRESS_STRIKES = 5;
+    private static final int PATIENCE = 40;
+    /** Large parts are those of at least this share of the largest area. */
+    private static final double LARGE = 0.25;
+    /** States kept of a length that was not reached. */
+    private static final int POOL = 40;
+    /** Up to this many parts are also scattered: fresh starts beat small changes. */
+    private static final int FEW = 8;
 
     private final Crowd crowd;
     private final RandomStream random;
     private final Separation separation;
-    private final BooleanSupplier halt;
-    private final Consumer<Crowd.Snapshot> found;
+    private final Crew crew;
+    private final List<Crowd.Snapshot> pool = new ArrayList<>();
     private Crowd.Snapshot incumbent;
+    private long rested;
 
-    Squeeze(
-            Crowd crowd,
-            Mover mover,
-            RandomStream random,
-            BooleanSupplier halt,
-            Consumer<Crowd.Snapshot> found) {
-        this.crowd = crowd;
+    Squeeze(Bed bed, Layout start, RandomStream random, Crew crew) {
+        this.crowd = new Crowd(bed, start.length());
         this.random = random;
-        this.halt = halt;
-        this.found = found;
-        this.separation = new Separation(crowd, mover, random, halt);
+        this.crew = crew;
+        this.separation = new Separation(crowd, new Mover(crowd, random), random, () -> crew.meet(this));
+        crowd.start(start);
         this.incumbent = crowd.snapshot();
     }
 
+    /** Work done, and rested. */
+    long work() {
+        return crowd.work() + rested;
+    }
+
+    /** The shortest layout this worker knows. */
+    Crowd.Snapshot incumbent() {
+        return incumbent;
+    }
+
+    /** The length it is trying for. */
+    double length() {
+        return crowd.length;
+    }
+
+    /** Until the exploring is over. */
     void explore() {
-        List<Crowd.Snapshot> pool = new ArrayList<>();
-        double step = STEP0;
-        shrink(step);
-        while (!halt.getAsBoolean()) {
-            if (separation.separate(step > EXPLORE ? 1 : STRIKES, step > EXPLORE ? 50 : PATIENCE)) {
+        double step = FIRST;
+        boolean moved = shrink(step);
+        while (!crew.over(Crew.Phase.EXPLORE)) {
+            boolean large = step > LEAST;
+            boolean done = moved && separation.separate(large ? 1 : STRIKES, PATIENCE);
+            if (done) {
                 keep();
-                pool.clear();
-                shrink(step);
-            } else if (step > EXPLORE) {
-                step = Math.max(EXPLORE, step / 2);
-                shrink(step);
-            } else {
-                pool.add(crowd.snapshot());
-                pool.sort(Comparator.comparingDouble(Crowd.Snapshot::overlap));
-                int pick = (int) Math.min(pool.size() - 1, Math.abs(random.nextGaussian()) * 0.25 * pool.size());
-                crowd.restore(pool.get(pick));
-                swap();
+            } else if (large) {
+                step = Math.max(LEAST, step / 2);
+            }
+            if (takeOver() || done || large || !moved) {
+                moved = shrink(step);
+            } else if (!crew.over(Crew.Phase.EXPLORE)) {
+                disturb();
             }
         }
     }
 
-    void compress(BooleanSupplier halt, double progress) {}
+    /** The same with ever smaller steps, always from the shortest layout. */
+    void compress() {
+        double step = COMPRESS_FIRST;
+        while (!crew.over(Crew.Phase.COMPRESS)) {
+            takeOver();
+            if (shrink(step) && separation.separate(COMPRESS_STRIKES, PATIENCE)) {
+                keep();
+            } else {
+                step = step / 2 > COMPRESS_LEAST ? step / 2 : COMPRESS_FIRST;
+            }
+        }
+    }
+
+    /** Goes on from another worker's layout where that is shorter. */
+    private boolean takeOver() {
+        if (crew.best().length() >= incumbent.length()) {
+            return false;
+        }
+        incumbent = crew.best();
+        pool.clear();
+        return true;
+    }
 
     private void keep() {
         double top = 0;
@@ -66,64 +112,82 @@ final class Squeeze {
         }
         crowd.length = top;
         incumbent = crowd.snapshot();
-        found.accept(incumbent);
+        pool.clear();
     }
 
-    /** Takes a share of the length away at a random cut; what lies beyond it moves up. */
-    private void shrink(double share) {
+    /**
+     * Takes a share of the length away at a random cut; what lies beyond it moves up, and over others if it must.
+     * False, after a rest, where the layout is as short as its tallest part.
+     */
+    private boolean shrink(double share) {
         crowd.restore(incumbent);
-        double length = Math.floor(crowd.length * (1 - share));
+        double length = Math.max(crowd.bed.tallest, Math.floor(crowd.length * (1 - share)));
         double gone = crowd.length - length;
+        if (gone <= 0) {
+            rested += Crew.ROUND;
+            crew.meet(this);
+            return false;
+        }
         double cut = random.nextDouble() * length;
         crowd.length = length;
         for (int i = 0; i < crowd.n; i++) {
             double middle = (crowd.boxY0[i] + crowd.boxY1[i]) / 2;
-            double to = middle > cut ? crowd.y[i] - gone : crowd.y[i];
-            int v = crowd.variant[i];
-            to = Math.max(-crowd.bed.minY[v], Math.min(length - crowd.bed.maxY[v], to));
-            crowd.move(i, v, crowd.x[i], to);
+            lay(i, crowd.x[i], middle > cut ? crowd.y[i] - gone : crowd.y[i]);
+        }
+        return true;
+    }
+
+    private void lay(int i, double px, double py) {
+        Bed bed = crowd.bed;
+        int v = crowd.variant[i];
+        double x = Math.max(bed.fromX[v], Math.min(bed.toX[v], Math.rint(px)));
+        double y = Math.max(-bed.minY[v], Math.min(crowd.length - bed.maxY[v], Math.rint(py)));
+        crowd.move(i, v, x, y);
+    }
+
+    /** Goes back to one of the states that failed, rather a better one, and changes it. */
+    private void disturb() {
+        pool.add(crowd.snapshot());
+        pool.sort(Comparator.comparingDouble(Crowd.Snapshot::overlap));
+        if (pool.size() > POOL) {
+            pool.remove(POOL);
+        }
+        int pick = (int) Math.min(pool.size() - 1, Math.abs(random.nextGaussian()) * 0.25 * pool.size());
+        crowd.restore(pool.get(pick));
+        if (crowd.n <= FEW && random.nextDouble() < 0.5) {
+            scatter();
+        } else {
+            swap();
         }
     }
 
-    /** Two large parts of different kinds change places. */
+    private void scatter() {
+        for (int i = 0; i < crowd.n; i++) {
+            lay(i, random.nextDouble() * crowd.bed.width, random.nextDouble() * crowd.length);
+        }
+    }
+
+    /** Two large parts of different kinds change places; where all are alike, one goes elsewhere. */
     private void swap() {
         Bed bed = crowd.bed;
-        double largest = 0;
-        for (double a : bed.area) {
-            largest = Math.max(largest, a);
-        }
-        List<Integer> large = new ArrayList<>();
-        for (int i = 0; i < crowd.n; i++) {
-            if (bed.area[i] > 0.25 * largest) {
-                large.add(i);
-            }
-        }
+        List<Integer> large = bed.large(LARGE);
         int a = large.get(random.below(large.size()));
         List<Integer> others =
                 large.stream().filter(i -> bed.kind[i] != bed.kind[a]).toList();
         if (others.isEmpty()) {
+            lay(a, random.nextDouble() * bed.width, random.nextDouble() * crowd.length);
             return;
         }
         int b = others.get(random.below(others.size()));
-        double ax = crowd.boxX0[a] + crowd.boxX1[a];
-        double ay = crowd.boxY0[a] + crowd.boxY1[a];
-        centre(a, crowd.boxX0[b] + crowd.boxX1[b], crowd.boxY0[b] + crowd.boxY1[b]);
+        double ax = (crowd.boxX0[a] + crowd.boxX1[a]) / 2;
+        double ay = (crowd.boxY0[a] + crowd.boxY1[a]) / 2;
+        centre(a, (crowd.boxX0[b] + crowd.boxX1[b]) / 2, (crowd.boxY0[b] + crowd.boxY1[b]) / 2);
         centre(b, ax, ay);
     }
 
-    private void centre(int i, double twiceX, double twiceY) {
+    private void centre(int i, double px, double py) {
         Bed bed = crowd.bed;
         int v = crowd.variant[i];
-        double px = Math.rint((twiceX - bed.minX[v] - bed.maxX[v]) / 2);
-        double py = Math.rint((twiceY - bed.minY[v] - bed.maxY[v]) / 2);
-        crowd.move(
-                i,
-                v,
-                Math.max(bed.fromX[v], Math.min(bed.toX[v], px)),
-                Math.max(-bed.minY[v], Math.min(crowd.length - bed.maxY[v], py)));
-    }
-
-    Crowd.Snapshot incumbent() {
-        return incumbent;
+        lay(i, px - (bed.minX[v] + bed.maxX[v]) / 2, py - (bed.minY[v] + bed.maxY[v]) / 2);
     }
 }
