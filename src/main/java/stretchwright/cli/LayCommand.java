@@ -2,16 +2,19 @@ package stretchwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
+import stretchwright.lay.Effort;
+import stretchwright.lay.LayClock;
 import stretchwright.lay.StripInstance;
 import stretchwright.lay.StripLay;
 import stretchwright.lay.StripResult;
@@ -20,6 +23,8 @@ import stretchwright.lay.StripResult;
 @Command(name = "lay", description = "Lays a plain layout instance on its strip and writes lay.json and lay.svg.")
 final class LayCommand extends Task {
     private static final double LONGEST = 86_400;
+    /** Share of the time for exploring; the rest compresses. */
+    private static final double EXPLORING = 0.8;
 
     @Parameters(paramLabel = "INSTANCE.json", description = "Layout instance, format strip-instance/1.")
     private String file = "";
@@ -37,6 +42,20 @@ final class LayCommand extends Task {
             defaultValue = "1",
             description = "Seed of the search (default: ${DEFAULT-VALUE}).")
     private long seed;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "T",
+            defaultValue = "2",
+            description = "1 or 2 threads; the layout is the same, only sooner (default: ${DEFAULT-VALUE}).")
+    private int threads;
+
+    @Option(
+            names = "--rounds",
+            paramLabel = "E,C",
+            split = ",",
+            description = "Instead of the clock: the rounds of an earlier run (lay.json), to get its layout again.")
+    private int[] rounds = {};
 
     @Option(
             names = "--out",
@@ -57,12 +76,18 @@ final class LayCommand extends Task {
         if (!(seconds > 0 && seconds <= LONGEST)) {
             aboutArguments.add("--seconds", seconds + " seconds cannot be.", "Give more than 0, at most 86400.");
         }
+        if (rounds.length != 0 && (rounds.length != 2 || rounds[0] < 0 || rounds[1] < 0)) {
+            aboutArguments.add("--rounds", "these are not two counts of rounds.", "Write for example 400,100.");
+        }
+        if (threads != 1 && threads != 2) {
+            aboutArguments.add("--threads", threads + " threads cannot be.", "Give 1 or 2.");
+        }
         Findings findings = new Findings(file);
         Optional<StripInstance> instance =
                 Intake.read(file, StripFile.LARGEST, findings).flatMap(bytes -> StripFile.read(bytes, findings));
         StripHistory history = new StripHistory(console.progress(""));
         Optional<StripResult> result = aboutArguments.isEmpty() && findings.isEmpty()
-                ? instance.flatMap(i -> history.lay(i, seed, seconds, findings))
+                ? instance.flatMap(i -> history.lay(i, findings))
                 : Optional.empty();
         if (result.isEmpty()) {
             console.findings(aboutArguments.all());
@@ -95,28 +120,33 @@ final class LayCommand extends Task {
     }
 
     /** The clock of one run: stops the search, and notes when each better layout was found. */
-    private static final class StripHistory {
+    private final class StripHistory {
         private final Progress progress;
-        private final java.util.List<double[]> lines = new java.util.ArrayList<>();
+        private final List<double[]> lines = new ArrayList<>();
         private final long start = System.nanoTime();
 
         StripHistory(Progress progress) {
             this.progress = progress;
         }
 
-        Optional<StripResult> lay(StripInstance instance, long seed, double seconds, Findings findings) {
-            Consumer<StripResult.Step> better = step -> {
-                lines.add(new double[] {elapsed(), step.length()});
-                progress.say(String.format(Locale.ROOT, "lay: %.1f s, length %.4f", elapsed(), step.length()));
-            };
-            return StripLay.lay(instance, seed, Long.MAX_VALUE, () -> elapsed() >= seconds, better, findings);
+        Optional<StripResult> lay(StripInstance instance, Findings findings) {
+            boolean replay = rounds.length == 2;
+            Effort effort = replay ? new Effort(rounds[0], rounds[1]) : Effort.UNLIMITED;
+            LayClock clock =
+                    replay ? LayClock.NONE : LayClock.of(() -> elapsed() >= EXPLORING * seconds, () -> elapsed() >= seconds);
+            return StripLay.lay(instance, seed, effort, threads, clock, this::note, findings);
+        }
+
+        private void note(StripResult.Step step) {
+            lines.add(new double[] {elapsed(), step.length()});
+            progress.say(String.format(Locale.ROOT, "lay: %.1f s, length %.4f", elapsed(), step.length()));
         }
 
         private double elapsed() {
             return (System.nanoTime() - start) / 1e9;
         }
 
-        java.util.List<double[]> lines() {
+        List<double[]> lines() {
             return lines;
         }
     }

@@ -32,7 +32,8 @@ final class StripOutput {
         out.put("width", instance.stripHeight());
         out.put("length", result.length());
         out.put("density", result.density());
-        out.put("work", result.work());
+        out.put("work", result.spent().explore() + result.spent().compress());
+        out.putArray("rounds").add(result.spent().explore()).add(result.spent().compress());
         ArrayNode placements = out.putArray("placements");
         for (StripResult.Placement p : result.placements()) {
             placements

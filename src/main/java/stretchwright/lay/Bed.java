@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -15,6 +14,9 @@ import java.util.stream.IntStream;
  * <p>Parts of one kind share their variants. Arrays by variant number: the inner loops read nothing else.
  */
 final class Bed {
+    /** More corners than this make the search slow. */
+    private static final int MANY = 24;
+
     final long width;
     /** Variant numbers of each part. */
     final int[][] variants;
@@ -30,13 +32,14 @@ final class Bed {
     final double[] fromX;
 
     final double[] toX;
+    private final int mostCorners;
     final NoFits noFits;
     final List<Part> parts;
     /** No layout is shorter than its tallest part in its lowest variant. */
     final double tallest;
 
-    /** @param outline the outline of a variant to search with: the true one or one that encloses it */
-    Bed(List<Part> parts, long width, Function<Part.Variant, Shape> outline) {
+    /** @param tolerance outlines with many corners are searched with by enclosing ones, nowhere farther off than this */
+    Bed(List<Part> parts, long width, double tolerance) {
         this.parts = List.copyOf(parts);
         this.width = width;
         List<Shape> shapes = new ArrayList<>();
@@ -53,12 +56,13 @@ final class Bed {
                 int[] numbers = new int[part.variants().size()];
                 for (int v = 0; v < numbers.length; v++) {
                     numbers[v] = shapes.size();
-                    shapes.add(outline.apply(part.variants().get(v)));
+                    shapes.add(outline(part.variants().get(v).exact(), tolerance));
                     atFold.add(part.atFold());
                 }
                 return numbers;
             });
         }
+        mostCorners = shapes.stream().mapToInt(Shape::corners).max().orElse(0);
         minX = shapes.stream().mapToDouble(s -> s.minX).toArray();
         minY = shapes.stream().mapToDouble(s -> s.minY).toArray();
         maxX = shapes.stream().mapToDouble(s -> s.maxX).toArray();
@@ -79,6 +83,11 @@ final class Bed {
                 .orElseThrow();
     }
 
+    /** Corners of the outline with most of them. */
+    int mostCorners() {
+        return mostCorners;
+    }
+
     /** Parts of at least this share of the largest area. */
     List<Integer> large(double share) {
         double largest = Arrays.stream(area).max().orElseThrow();
@@ -86,6 +95,11 @@ final class Bed {
                 .filter(i -> area[i] >= share * largest)
                 .boxed()
                 .toList();
+    }
+
+    private Shape outline(Shape exact, double tolerance) {
+        Shape enclosing = exact.corners() <= MANY ? exact : Enclosing.of(exact, tolerance);
+        return enclosing.width() <= width ? enclosing : exact;
     }
 
     int parts() {

@@ -2,7 +2,9 @@ package stretchwright.lay;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 
@@ -51,6 +53,40 @@ final class BottomLeft {
             lying.add(best);
         }
         return new Layout(lying, length);
+    }
+
+    /**
+     * The same layout with each part in turn, the lowest first, taken up and put down as low as it goes where it is,
+     * then pushed left and down, until none moves; never longer.
+     */
+    Layout settled(Layout layout) {
+        lying.clear();
+        lying.addAll(layout.spots());
+        boolean moved = true;
+        for (int turn = 0; turn < TURNS && moved; turn++) {
+            moved = false;
+            List<Integer> order = IntStream.range(0, lying.size())
+                    .boxed()
+                    .sorted(Comparator.comparingLong(i -> lying.get(i).top()))
+                    .toList();
+            for (int i : order) {
+                moved |= settle(i);
+            }
+        }
+        return new Layout(
+                lying, lying.stream().mapToLong(Layout.Spot::top).max().orElse(0));
+    }
+
+    private boolean settle(int i) {
+        Layout.Spot old = lying.remove(i);
+        Shape shape = old.shape(rough);
+        Layout.Spot spot = spot(old.part(), old.variant(), shape, old.x());
+        if (!old.part().atFold()) {
+            spot = settled(spot, shape, -shape.minX);
+        }
+        boolean better = spot.top() < old.top();
+        lying.add(i, better ? spot : old);
+        return better;
     }
 
     private Layout.Spot best(Part part) {

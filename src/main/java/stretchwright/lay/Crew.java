@@ -24,7 +24,7 @@ final class Crew {
 
     private final Bed bed;
     private final Effort effort;
-    private final Clock clock;
+    private final LayClock clock;
     private final Consumer<Found> better;
     private final Semaphore permits;
     private final CyclicBarrier barrier = new CyclicBarrier(WORKERS, this::endOfRound);
@@ -42,35 +42,13 @@ final class Crew {
         DONE
     }
 
-    /** Rounds to explore and to compress, at most. */
-    record Effort(int explore, int compress) {}
-
-    /** The clock outside, asked once a round; both once true stay true. */
-    interface Clock {
-        Clock NONE = new Clock() {
-            @Override
-            public boolean exploreNoMore() {
-                return false;
-            }
-
-            @Override
-            public boolean stop() {
-                return false;
-            }
-        };
-
-        boolean exploreNoMore();
-
-        boolean stop();
-    }
-
     /** A layout shorter than all before, at the end of the round in which it was found. */
     record Found(int round, Layout layout) {}
 
     /** The shortest layout, and the rounds it took: given as effort they yield it again. */
     record Result(Layout layout, Effort spent) {}
 
-    private Crew(Bed bed, Layout start, long seed, int threads, Effort effort, Clock clock, Consumer<Found> better) {
+    private Crew(Bed bed, Layout start, long seed, int threads, Effort effort, LayClock clock, Consumer<Found> better) {
         this.bed = bed;
         this.effort = effort;
         this.clock = clock;
@@ -88,7 +66,7 @@ final class Crew {
      * @param better told of each shorter layout, on a worker's thread, between rounds
      */
     static Result search(
-            Bed bed, Layout start, long seed, int threads, Effort effort, Clock clock, Consumer<Found> better) {
+            Bed bed, Layout start, long seed, int threads, Effort effort, LayClock clock, Consumer<Found> better) {
         Crew crew = new Crew(bed, start, seed, threads, effort, clock, better);
         crew.run();
         return new Result(

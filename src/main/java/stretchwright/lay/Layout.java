@@ -1,11 +1,31 @@
 package stretchwright.lay;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Where the parts lie, each in its variant moved by (x, y); the length is the highest y of any corner. */
 record Layout(List<Spot> spots, long length) {
     Layout {
         spots = List.copyOf(spots);
+    }
+
+    /** The same places for parts free to turn, where the search held some to one turn; in the order of the parts. */
+    Layout of(List<Part> parts) {
+        List<Spot> left = new ArrayList<>(spots);
+        List<Spot> out = new ArrayList<>();
+        for (Part part : parts) {
+            Spot spot = left.stream()
+                    .filter(s -> s.part.kind() == part.kind())
+                    .findFirst()
+                    .orElseThrow();
+            left.remove(spot);
+            int variant = 0;
+            while (part.variants().get(variant).rotation() != spot.rotation()) {
+                variant++;
+            }
+            out.add(new Spot(part, variant, spot.x, spot.y, spot.top));
+        }
+        return new Layout(out, length);
     }
 
     /** One part in its place; top is the highest y of its box. */
@@ -16,6 +36,10 @@ record Layout(List<Spot> spots, long length) {
 
         Shape shape() {
             return shape(false);
+        }
+
+        double rotation() {
+            return part.variants().get(variant).rotation();
         }
 
         /** Lower first, then farther left. */

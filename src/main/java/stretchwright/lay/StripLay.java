@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
@@ -13,28 +12,29 @@ import stretchwright.ground.RandomStream;
 /**
  * Lays a plain layout instance on its strip.
  *
- * <p>In: the instance, a seed, a budget in work, and when to stop. Out: a layout in which no two pieces overlap, all
- * lie on the strip and every copy is there (checked exactly in whole units before it is returned), or findings where
- * an item is higher than the strip. The same instance, seed and work give the same layout; a stop by the clock is
- * replayed by the work it reached. Method: bottom-left over changing orders (Orders); docs/maths/lay.md.
+ * <p>In: the instance, a seed, how long to search, and on how many threads. Out: a layout in which no two pieces
+ * overlap, all lie on the strip and every copy is there (checked exactly in whole units before it is returned), or
+ * findings where an item is higher than the strip. The same instance, seed and rounds give the same layout on any number
+ * of threads; a stop by the clock is replayed by the rounds it reached. Method: docs/maths/lay.md.
  */
 public final class StripLay {
-    private StripLay() {}
+    /** Positions and pairs tried for the first layout. */
+    private static final long START = 100_000;
+    /** Enclosing outlines stand off no more than this share of the strip's height. */
+    private static final double TOLERANCE = 2e-4;
+    /** Beyond these the search would not get far: the first layout is the answer. */
+    private static final int MOST_PARTS = 2000;
 
-    /**
-     * @param work positions and pairs of outlines to try at most; the order under way is finished
-     * @param stop asked between orders; the first order is always laid
-     * @param better told of each layout shorter than all before, as it is found
-     */
-    public static Optional<StripResult> lay(
-            StripInstance instance,
-            long seed,
-            long work,
-            BooleanSupplier stop,
-            Consumer<StripResult.Step> better,
-            Findings findings) {
-        StripScale scale = StripScale.of(instance);
-        List<Part> parts = new ArrayList<>();
+    private static final int MOST_CORNERS = 400;
+
+    private final StripInstance instance;
+    private final StripScale scale;
+    private final List<Part> parts = new ArrayList<>();
+    private final List<StripResult.Step> history = new ArrayList<>();
+
+    private StripLay(StripInstance instance, Findings findings) {
+        this.instance = instance;
+        this.scale = StripScale.of(instance);
         for (int i = 0; i < instance.items().size(); i++) {
             StripInstance.Item item = instance.items().get(i);
             Part part = scale.part(i, item, instance.rotations());
@@ -49,39 +49,56 @@ public final class StripLay {
                 parts.add(part);
             }
         }
-        if (!findings.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(search(instance, scale, parts, seed, work, stop, better));
     }
 
-    private static StripResult search(
+    /**
+     * @param effort rounds of work at most
+     * @param threads 1 or 2; the layout is the same
+     * @param clock may end the search earlier
+     * @param better told of each layout shorter than all before, as it is found
+     */
+    public static Optional<StripResult> lay(
             StripInstance instance,
-            StripScale scale,
-            List<Part> parts,
             long seed,
-            long work,
-            BooleanSupplier stop,
-            Consumer<StripResult.Step> better) {
-        List<StripResult.Step> history = new ArrayList<>();
-        Orders[] orders = new Orders[1];
-        orders[0] = new Orders(scale.width(), false, 1, work, stop, layout -> {
-            StripResult.Step step = new StripResult.Step(orders[0].work(), scale.out(layout.length()));
-            history.add(step);
-            better.accept(step);
-        });
-        Layout best = orders[0]
-                .search(parts, RandomStream.of(seed, "strip lay"))
+            Effort effort,
+            int threads,
+            LayClock clock,
+            Consumer<StripResult.Step> better,
+            Findings findings) {
+        StripLay lay = new StripLay(instance, findings);
+        return findings.isEmpty() ? Optional.of(lay.search(seed, effort, threads, clock, better)) : Optional.empty();
+    }
+
+    private StripResult search(
+            long seed, Effort effort, int threads, LayClock clock, Consumer<StripResult.Step> better) {
+        Orders orders = new Orders(scale.width(), false, 1, START, clock::stop, layout -> {});
+        Layout best = orders.search(parts, RandomStream.of(seed, "strip lay"))
                 .get(0)
-                .layout();
+                .layout()
+                .of(parts);
+        note(0, best, better);
+        Effort spent = new Effort(0, 0);
+        Bed bed = new Bed(parts, scale.width(), TOLERANCE * scale.width());
+        if (parts.size() <= MOST_PARTS && bed.mostCorners() <= MOST_CORNERS) {
+            Crew.Result found = Crew.search(
+                    bed, best, seed, threads, effort, clock, f -> note(f.round(), f.layout(), better));
+            spent = found.spent();
+            best = new BottomLeft(scale.width(), false).settled(found.layout());
+        }
         check(instance, scale, best);
         double length = scale.out(best.length());
         return new StripResult(
                 best.spots().stream().map(s -> placement(instance, scale, s)).toList(),
                 length,
                 instance.area() / (instance.stripHeight() * length),
-                orders[0].work(),
+                spent,
                 history);
+    }
+
+    private void note(int round, Layout layout, Consumer<StripResult.Step> better) {
+        StripResult.Step step = new StripResult.Step(round, scale.out(layout.length()));
+        history.add(step);
+        better.accept(step);
     }
 
     private static StripResult.Placement placement(StripInstance instance, StripScale scale, Layout.Spot spot) {

@@ -7,14 +7,14 @@ import java.util.List;
  *
  * @param length the largest x of any corner
  * @param density area of all copies over strip height times length
- * @param work what was spent: positions tried and pairs of outlines compared
- * @param history each layout shorter than all before: the work spent when it was found, and its length
+ * @param spent the rounds it took; the same seed and these rounds give it again
+ * @param history each layout shorter than all before: the round in which it was found (0: to start with), and its length
  */
-public record StripResult(List<Placement> placements, double length, double density, long work, List<Step> history) {
+public record StripResult(List<Placement> placements, double length, double density, Effort spent, List<Step> history) {
     /** One copy of an item: turned about the origin, then moved by (x, y). */
     public record Placement(String item, double x, double y, double rotation) {}
 
-    public record Step(long work, double length) {}
+    public record Step(int round, double length) {}
 
     public StripResult {
         placements = List.copyOf(placements);

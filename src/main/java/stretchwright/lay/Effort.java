@@ -1,0 +1,17 @@
+package stretchwright.lay;
+
+/**
+ * How long a search may take, in rounds of work: to explore with larger steps, then to compress with small ones.
+ *
+ * <p>A round is 12 million numbers read, 10 to 25 ms on a desktop machine; the same on every machine in work.
+ */
+public record Effort(int explore, int compress) {
+    public Effort {
+        if (explore < 0 || compress < 0) {
+            throw new IllegalArgumentException("rounds cannot be fewer than none: " + explore + ", " + compress);
+        }
+    }
+
+    /** As long as the clock allows. */
+    public static final Effort UNLIMITED = new Effort(Integer.MAX_VALUE / 2, Integer.MAX_VALUE / 2);
+}

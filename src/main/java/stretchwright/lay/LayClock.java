@@ -1,0 +1,27 @@
+package stretchwright.lay;
+
+import java.util.function.BooleanSupplier;
+
+/** The clock outside a search, asked after each round of work; once true, both stay true. */
+public interface LayClock {
+    /** No clock: the effort alone ends the search. */
+    LayClock NONE = of(() -> false, () -> false);
+
+    boolean exploreNoMore();
+
+    boolean stop();
+
+    static LayClock of(BooleanSupplier exploreNoMore, BooleanSupplier stop) {
+        return new LayClock() {
+            @Override
+            public boolean exploreNoMore() {
+                return exploreNoMore.getAsBoolean();
+            }
+
+            @Override
+            public boolean stop() {
+                return stop.getAsBoolean();
+            }
+        };
+    }
+}
