@@ -132,8 +132,9 @@ final class LayCommand extends Task {
         Optional<StripResult> lay(StripInstance instance, Findings findings) {
             boolean replay = rounds.length == 2;
             Effort effort = replay ? new Effort(rounds[0], rounds[1]) : Effort.UNLIMITED;
-            LayClock clock =
-                    replay ? LayClock.NONE : LayClock.of(() -> elapsed() >= EXPLORING * seconds, () -> elapsed() >= seconds);
+            LayClock clock = replay
+                    ? LayClock.NONE
+                    : LayClock.of(() -> elapsed() >= EXPLORING * seconds, () -> elapsed() >= seconds);
             return StripLay.lay(instance, seed, effort, threads, clock, this::note, findings);
         }
 

@@ -69,8 +69,7 @@ final class Crew {
             Bed bed, Layout start, long seed, int threads, Effort effort, LayClock clock, Consumer<Found> better) {
         Crew crew = new Crew(bed, start, seed, threads, effort, clock, better);
         crew.run();
-        return new Result(
-                crew.best.layout(bed), new Effort(crew.explored, crew.rounds - crew.explored));
+        return new Result(crew.best.layout(bed), new Effort(crew.explored, crew.rounds - crew.explored));
     }
 
     private void run() {

@@ -83,7 +83,8 @@ final class Crowd {
                 long top = (long) y[i] + part.variants().get(v).exact().maxY;
                 spots.add(new Layout.Spot(part, v, (long) x[i], (long) y[i], top));
             }
-            return new Layout(spots, spots.stream().mapToLong(Layout.Spot::top).max().orElse(0));
+            return new Layout(
+                    spots, spots.stream().mapToLong(Layout.Spot::top).max().orElse(0));
         }
     }
 

@@ -75,7 +75,11 @@ final class Enclosing {
             Corner c = at(i + 1);
             double off = -turn(a, b, c) / distance(a, c) + Math.max(a.off, b.off);
             boolean last = i == corners.size() - 1;
-            if (!left && !(last && out.size() < i) && turn(a, b, c) <= 0 && off <= tolerance && corners.size() > FEWEST) {
+            if (!left
+                    && !(last && out.size() < i)
+                    && turn(a, b, c) <= 0
+                    && off <= tolerance
+                    && corners.size() > FEWEST) {
                 a.off = Math.max(0, off);
                 left = true;
             } else {

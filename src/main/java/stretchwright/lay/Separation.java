@@ -8,7 +8,7 @@ import stretchwright.ground.RandomStream;
  * gained (guided local search, after Voudouris and Tsang 1999 and Umetani 2009, from memory).
  *
  * <p>After some rounds without gain it goes back to the state of least overlap, with the weights as they have become:
- * they hold what was learnt. Weights forgotten there gave layouts about one point less dense (docs/maths/lay.md).
+ * they hold what was learnt. Weights forgotten there gave layouts 1.2 points less dense in the mean (docs/maths/lay.md).
  */
 final class Separation {
     /** Overlap counts as less only if it is so by this share, or creeping would never end. */

@@ -80,8 +80,8 @@ public final class StripLay {
         Effort spent = new Effort(0, 0);
         Bed bed = new Bed(parts, scale.width(), TOLERANCE * scale.width());
         if (parts.size() <= MOST_PARTS && bed.mostCorners() <= MOST_CORNERS) {
-            Crew.Result found = Crew.search(
-                    bed, best, seed, threads, effort, clock, f -> note(f.round(), f.layout(), better));
+            Crew.Result found =
+                    Crew.search(bed, best, seed, threads, effort, clock, f -> note(f.round(), f.layout(), better));
             spent = found.spent();
             best = new BottomLeft(scale.width(), false).settled(found.layout());
         }

@@ -25,8 +25,15 @@ class StripLayTest {
     private static final Path SHARED =
             Path.of(System.getProperty("stretchwright.shared", "../shared")).resolve("data/layout");
 
-    private static StripResult lay(StripInstance instance, long seed, long work) {
-        return StripLay.lay(instance, seed, work, () -> false, step -> {}, new Findings("test"))
+    private static StripResult lay(StripInstance instance, int rounds, int threads) {
+        return StripLay.lay(
+                        instance,
+                        7,
+                        new Effort(rounds, rounds / 4),
+                        threads,
+                        LayClock.NONE,
+                        step -> {},
+                        new Findings("test"))
                 .orElseThrow();
     }
 
@@ -38,7 +45,7 @@ class StripLayTest {
     /** By hand: four squares of a half on a strip of one make a square of one. */
     @Test
     void squaresFillTheStrip() {
-        StripResult result = lay(squares(1), 1, 1000);
+        StripResult result = lay(squares(1), 4, 2);
         assertThat(result.length()).isEqualTo(1);
         assertThat(result.density()).isCloseTo(1, within(1e-12));
         assertThat(result.placements()).hasSize(4);
@@ -47,7 +54,7 @@ class StripLayTest {
     @Test
     void anItemHigherThanTheStripIsAFinding() {
         Findings findings = new Findings("squares.json");
-        assertThat(StripLay.lay(squares(0.4), 1, 1000, () -> false, step -> {}, findings))
+        assertThat(StripLay.lay(squares(0.4), 1, new Effort(4, 1), 2, LayClock.NONE, step -> {}, findings))
                 .isEmpty();
         assertThat(findings.all().get(0).line())
                 .startsWith("squares.json: items.square: The item is higher than the strip of 0.4");
@@ -55,14 +62,18 @@ class StripLayTest {
 
     @Test
     void aStopAtOnceStillGivesALayout() {
-        assertThat(StripLay.lay(squares(1), 1, Long.MAX_VALUE, () -> true, step -> {}, new Findings("test")))
+        LayClock over = LayClock.of(() -> true, () -> true);
+        assertThat(StripLay.lay(squares(1), 1, Effort.UNLIMITED, 2, over, step -> {}, new Findings("test")))
                 .isPresent();
     }
 
     @Test
-    void theSameSeedAndWorkGiveTheSameLayout() throws IOException {
+    void theSameSeedAndRoundsGiveTheSameLayoutOnOneThreadAndTwo() throws IOException {
         StripInstance fu = read("fu");
-        assertThat(lay(fu, 7, 60_000)).isEqualTo(lay(fu, 7, 60_000));
+        StripResult result = lay(fu, 16, 2);
+        assertThat(result.history()).hasSizeGreaterThan(1);
+        assertThat(lay(fu, 16, 2)).isEqualTo(result);
+        assertThat(lay(fu, 16, 1)).isEqualTo(result);
     }
 
     /** best-known.md, table D: one pass of bottom-left on a raster; the work here is a few passes of each. */
@@ -82,15 +93,15 @@ class StripLayTest {
         for (String name : names) {
             StripInstance instance = read(name);
             long start = System.nanoTime();
-            StripResult result = lay(instance, 1, 3_000_000);
+            StripResult result = lay(instance, 24, 2);
             System.out.printf(
                     Locale.ROOT,
-                    "%s: length %.4f, density %.2f %%, first %.4f, work %d, %.2f s%n",
+                    "%s: length %.4f, density %.2f %%, first %.4f, rounds %s, %.2f s%n",
                     name,
                     result.length(),
                     100 * result.density(),
                     result.history().get(0).length(),
-                    result.work(),
+                    result.spent(),
                     (System.nanoTime() - start) / 1e9);
             mustHold(instance, result);
         }
