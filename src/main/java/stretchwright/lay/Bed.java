@@ -2,9 +2,11 @@ package stretchwright.lay;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -16,6 +18,11 @@ import java.util.stream.IntStream;
 final class Bed {
     /** More corners than this make the search slow. */
     private static final int MANY = 24;
+    /** Beyond these a search would not get far, or need more memory than a desk has to spare. */
+    private static final int MOST_PARTS = 2000;
+
+    private static final int MOST_CORNERS = 400;
+    private static final int MOST_CONVEX = 1000;
 
     final long width;
     /** Variant numbers of each part. */
@@ -32,14 +39,16 @@ final class Bed {
     final double[] fromX;
 
     final double[] toX;
-    private final int mostCorners;
     final NoFits noFits;
     final List<Part> parts;
-    /** No layout is shorter than its tallest part in its lowest variant. */
+    /** The variant of each part that is lowest. */
+    final int[] lowest;
+    /** No layout of the outlines searched with is shorter than the tallest part in its lowest variant. */
     final double tallest;
 
-    /** @param tolerance outlines with many corners are searched with by enclosing ones, nowhere farther off than this */
-    Bed(List<Part> parts, long width, double tolerance) {
+    private final List<List<long[][]>> convex;
+
+    private Bed(List<Part> parts, long width, double tolerance) {
         this.parts = List.copyOf(parts);
         this.width = width;
         List<Shape> shapes = new ArrayList<>();
@@ -62,7 +71,6 @@ final class Bed {
                 return numbers;
             });
         }
-        mostCorners = shapes.stream().mapToInt(Shape::corners).max().orElse(0);
         minX = shapes.stream().mapToDouble(s -> s.minX).toArray();
         minY = shapes.stream().mapToDouble(s -> s.minY).toArray();
         maxX = shapes.stream().mapToDouble(s -> s.maxX).toArray();
@@ -73,19 +81,56 @@ final class Bed {
             fromX[v] = atFold.get(v) ? 0 : -minX[v];
             toX[v] = atFold.get(v) ? 0 : width - maxX[v];
         }
-        noFits = new NoFits(shapes);
-        tallest = Arrays.stream(variants)
-                .mapToDouble(own -> Arrays.stream(own)
-                        .mapToDouble(v -> maxY[v] - minY[v])
-                        .min()
+        convex = shapes.stream().allMatch(s -> s.corners() <= MOST_CORNERS)
+                ? shapes.stream().map(Convex::parts).toList()
+                : List.of();
+        noFits = new NoFits(convex);
+        lowest = Arrays.stream(variants)
+                .mapToInt(own -> Arrays.stream(own)
+                        .boxed()
+                        .min(Comparator.comparingDouble(this::height))
                         .orElseThrow())
-                .max()
-                .orElseThrow();
+                .toArray();
+        tallest = Arrays.stream(lowest).mapToDouble(this::height).max().orElseThrow();
     }
 
-    /** Corners of the outline with most of them. */
-    int mostCorners() {
-        return mostCorners;
+    /**
+     * Empty where a search would not get far, or could not tell touching from overlapping.
+     *
+     * @param tolerance outlines with many corners are searched with by enclosing ones, nowhere farther off than this
+     */
+    static Optional<Bed> of(List<Part> parts, long width, double tolerance) {
+        if (parts.size() > MOST_PARTS) {
+            return Optional.empty();
+        }
+        Bed bed = new Bed(parts, width, tolerance);
+        return bed.searchable() ? Optional.of(bed) : Optional.empty();
+    }
+
+    private boolean searchable() {
+        int count = convex.stream().mapToInt(List::size).sum();
+        double extent = 0;
+        double edge = 0;
+        for (List<long[][]> outline : convex) {
+            for (long[][] part : outline) {
+                edge = Math.max(edge, NoFit.longestEdge(part));
+                for (long[] coordinates : part) {
+                    for (long c : coordinates) {
+                        extent = Math.max(extent, Math.abs((double) c));
+                    }
+                }
+            }
+        }
+        return count > 0 && count <= MOST_CONVEX && 2 * extent * 2 * edge <= NoFit.EXACT;
+    }
+
+    private double height(int v) {
+        return maxY[v] - minY[v];
+    }
+
+    /** The variant itself, or the part's lowest where it is taller than the length. */
+    int within(int i, int v, double length) {
+        return height(v) <= length ? v : lowest[i];
     }
 
     /** Parts of at least this share of the largest area. */

@@ -17,7 +17,7 @@ import stretchwright.ground.RandomStream;
  * end of a round. The same start, seed and rounds give the same layout on one thread and on two, and on every run.
  */
 final class Crew {
-    /** Work of one round: 10 to 25 ms, so that a stop is answered in time. */
+    /** Work of one round: 14 to 56 ms where it was measured, beside other work (docs/maths/lay.md). */
     static final long ROUND = 12_000_000;
 
     private static final int WORKERS = 2;

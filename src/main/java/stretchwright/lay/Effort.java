@@ -3,7 +3,7 @@ package stretchwright.lay;
 /**
  * How long a search may take, in rounds of work: to explore with larger steps, then to compress with small ones.
  *
- * <p>A round is 12 million numbers read, 10 to 25 ms on a desktop machine; the same on every machine in work.
+ * <p>A round is 12 million numbers read by each worker, on every machine; the time it takes differs.
  */
 public record Effort(int explore, int compress) {
     public Effort {

@@ -99,7 +99,7 @@ final class Enclosing {
             Corner b = at(i);
             Corner c = at(i + 1);
             Corner d = at(i + 2);
-            if (turn(a, b, c) <= 0 || turn(b, c, d) <= 0 || b.off > 0) {
+            if (turn(a, b, c) <= 0 || turn(b, c, d) <= 0) {
                 continue;
             }
             Corner meet = meet(a, b, c, d);
@@ -129,7 +129,7 @@ final class Enclosing {
             long x = (long) Math.floor(px) - 1 + (k & 3);
             long y = (long) Math.floor(py) - 1 + (k >> 2);
             Corner p = new Corner(x, y, c.off, 0);
-            double off = turn(b, p, c) / distance(b, c) + Math.max(b.tip, c.tip);
+            double off = turn(b, p, c) / distance(b, c) + b.off + Math.max(b.tip, c.tip);
             boolean holds = turn(a, p, b) >= 0 && turn(p, d, c) >= 0 && turn(a, p, d) > 0;
             double away = Math.hypot(x - px, y - py);
             if (holds && off <= tolerance && away < nearest) {

@@ -52,7 +52,8 @@ final class Mover {
 
     private int turned(int i) {
         int[] variants = bed.variants[i];
-        return variants.length == 1 ? variants[0] : variants[random.below(variants.length)];
+        int v = variants.length == 1 ? variants[0] : variants[random.below(variants.length)];
+        return bed.within(i, v, crowd.length);
     }
 
     private void allOver(int i) {

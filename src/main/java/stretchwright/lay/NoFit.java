@@ -19,22 +19,31 @@ final class NoFit {
     private static final int HEAD = 5;
     /** Numbers for each edge: outward unit normal x and y, and offset along it. */
     private static final int EDGE = 3;
-    /** Whole shifts lie either on an edge, or off it by more than this: edges are shorter than 10^6.5 units. */
-    private static final double TOUCH = 1e-7;
+    /** Four roundings of 2^-53 of the extent are less than a quarter over the edge up to 5.6 10^14; a third of that. */
+    static final double EXACT = 2e14;
 
     private final double[] data;
+    /**
+     * A whole shift lies on an edge, or off it by at least one over the edge's length: half of that tells the two
+     * apart, and rounding stays below it as long as extent times edge is at most {@link #EXACT}.
+     */
+    private final double touch;
 
-    private NoFit(double[] data) {
+    private NoFit(double[] data, double touch) {
         this.data = data;
+        this.touch = touch;
     }
 
     /** Shifts of the moving outline, from the lying one, at which they overlap. */
     static NoFit of(List<long[][]> moving, List<long[][]> lying) {
         List<double[]> parts = new ArrayList<>();
         int size = 0;
+        double longest = 0;
         for (long[][] m : moving) {
             for (long[][] l : lying) {
-                double[] part = part(sum(l, negative(m)));
+                long[][] sum = sum(l, negative(m));
+                longest = Math.max(longest, longestEdge(sum));
+                double[] part = part(sum);
                 parts.add(part);
                 size += part.length;
             }
@@ -47,12 +56,22 @@ final class NoFit {
             data[at + 4] = at + part.length;
             at += part.length;
         }
-        return new NoFit(data);
+        return new NoFit(data, 0.5 / longest);
     }
 
     /** How many numbers it is made of. */
     int size() {
         return data.length;
+    }
+
+    static double longestEdge(long[][] corners) {
+        int n = corners[0].length;
+        double longest = 0;
+        for (int i = 0; i < n; i++) {
+            int k = (i + 1) % n;
+            longest = Math.max(longest, Math.hypot(corners[0][k] - corners[0][i], corners[1][k] - corners[1][i]));
+        }
+        return longest;
     }
 
     private static double[] part(long[][] corners) {
@@ -122,7 +141,7 @@ final class NoFit {
     /** How deep a shift lies, in units; 0 where the outlines do not overlap. */
     double depth(double x, double y) {
         final double[] d = data;
-        double deepest = TOUCH;
+        double deepest = touch;
         for (int p = 0; p < d.length; ) {
             int end = (int) d[p + 4];
             if (x > d[p] && y > d[p + 1] && x < d[p + 2] && y < d[p + 3]) {
@@ -142,12 +161,12 @@ final class NoFit {
             }
             p = end;
         }
-        return deepest == TOUCH ? 0 : deepest;
+        return deepest == touch ? 0 : deepest;
     }
 
     /** Outward unit normal x and y, and offset, of the nearest edge out of the deepest part; null where free. */
     double @Nullable [] wayOut(double x, double y) {
-        double deepest = TOUCH;
+        double deepest = touch;
         int nearest = -1;
         for (int p = 0; p < data.length; p = (int) data[p + 4]) {
             double least = Double.POSITIVE_INFINITY;

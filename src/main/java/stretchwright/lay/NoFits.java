@@ -10,10 +10,10 @@ final class NoFits {
     private final int count;
     private final AtomicReferenceArray<@Nullable NoFit> known;
 
-    /** @param shapes the outlines of the variants, by number */
-    NoFits(List<Shape> shapes) {
-        this.parts = shapes.stream().map(Convex::parts).toList();
-        this.count = shapes.size();
+    /** @param parts the convex parts of the variants' outlines, by number */
+    NoFits(List<List<long[][]>> parts) {
+        this.parts = List.copyOf(parts);
+        this.count = parts.size();
         this.known = new AtomicReferenceArray<>(count * (count + 1) / 2);
     }
 

@@ -9,7 +9,7 @@ import stretchwright.ground.RandomStream;
  * One worker's search for shorter layouts: takes a little off the length, separates what then overlaps, and so on.
  *
  * <p>Exploring, a length that cannot be reached makes it disturb the arrangement; compressing, it takes off less.
- * Between any two moves it meets the other workers at the gate and goes on from their layout if that is shorter.
+ * After each round of work it meets the other worker and goes on from that one's layout if it is shorter.
  */
 final class Squeeze {
     /** Shares of the length taken off while exploring: the first, halved where it is too much, and the least. */
@@ -139,7 +139,7 @@ final class Squeeze {
 
     private void lay(int i, double px, double py) {
         Bed bed = crowd.bed;
-        int v = crowd.variant[i];
+        int v = bed.within(i, crowd.variant[i], crowd.length);
         double x = Math.max(bed.fromX[v], Math.min(bed.toX[v], Math.rint(px)));
         double y = Math.max(-bed.minY[v], Math.min(crowd.length - bed.maxY[v], Math.rint(py)));
         crowd.move(i, v, x, y);

@@ -22,10 +22,6 @@ public final class StripLay {
     private static final long START = 100_000;
     /** Enclosing outlines stand off no more than this share of the strip's height. */
     private static final double TOLERANCE = 2e-4;
-    /** Beyond these the search would not get far: the first layout is the answer. */
-    private static final int MOST_PARTS = 2000;
-
-    private static final int MOST_CORNERS = 400;
 
     private final StripInstance instance;
     private final StripScale scale;
@@ -78,10 +74,10 @@ public final class StripLay {
                 .of(parts);
         note(0, best, better);
         Effort spent = new Effort(0, 0);
-        Bed bed = new Bed(parts, scale.width(), TOLERANCE * scale.width());
-        if (parts.size() <= MOST_PARTS && bed.mostCorners() <= MOST_CORNERS) {
-            Crew.Result found =
-                    Crew.search(bed, best, seed, threads, effort, clock, f -> note(f.round(), f.layout(), better));
+        Optional<Bed> bed = Bed.of(parts, scale.width(), TOLERANCE * scale.width());
+        if (bed.isPresent()) {
+            Crew.Result found = Crew.search(
+                    bed.get(), best, seed, threads, effort, clock, f -> note(f.round(), f.layout(), better));
             spent = found.spent();
             best = new BottomLeft(scale.width(), false).settled(found.layout());
         }

@@ -66,6 +66,20 @@ class NoFitTest {
         assertThat(noFit.wayOut(5, 1)).containsExactly(1, 0, 10);
     }
 
+    /** A tip that pokes through a long slanted edge by less than a ten-millionth of a unit still overlaps. */
+    @Test
+    void aTouchIsToldFromTheLeastOverlapOnLongEdges() {
+        long far = 12_000_000;
+        Shape lying = Shape.of(new long[] {0, far, 0}, new long[] {0, 1, 10});
+        Shape tip = Shape.of(new long[] {-3, 3, 0}, new long[] {-10, -10, 0});
+        NoFit noFit = NoFit.of(Convex.parts(tip), Convex.parts(lying));
+        assertThat(noFit.depth(far - 1, 1)).isPositive();
+        assertThat(Overlap.between(moved(tip.x, far - 1), moved(tip.y, 1), lying.x, lying.y))
+                .isTrue();
+        assertThat(noFit.depth(0, 0)).isZero();
+        assertThat(Overlap.between(tip.x, tip.y, lying.x, lying.y)).isFalse();
+    }
+
     @Test
     void anEnclosingOutlineHasFewerCornersAndStaysNear() {
         int n = 200;
