@@ -17,7 +17,7 @@ import stretchwright.pattern.Style;
 
 /** Pressures that the wearer named and does not get: who asks for a number is told where it is missed, and by what. */
 final class HoldJudge {
-    /** A pressure this far off is another pressure, mmHg: readings at home are no finer (common practice, no source). */
+    /** A pressure this far off is another pressure, mmHg: readings at home are no finer (our own limit, no source). */
     private static final double OFF = 1.5;
 
     private HoldJudge() {}

@@ -11,10 +11,10 @@ final class PoseReader {
     static final List<String> KEYS =
             Stream.of(PoseLength.Course.values()).map(PoseLength.Course::word).toList();
 
-    /** Skin over a bent joint does not double: a slip of the tape (common practice, no source). */
+    /** Skin over a bent joint does not double: a slip of the tape (our own limit, no source). */
     private static final double LONGEST = 2;
 
-    /** Two tapes over the same course differ by less than this share (common practice, no source). */
+    /** Two tapes over the same course differ by less than this share (our own limit, no source). */
     private static final double SAME = 0.15;
 
     private PoseReader() {}
