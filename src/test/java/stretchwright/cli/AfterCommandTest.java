@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
@@ -36,12 +34,10 @@ class AfterCommandTest {
     }
 
     private int run(String... args) {
-        StringWriter o = new StringWriter();
-        StringWriter e = new StringWriter();
-        int code = Commands.run(new PrintWriter(o), new PrintWriter(e), args);
-        out = o.toString();
-        err = e.toString();
-        return code;
+        Ran ran = Ran.of((Object[]) args);
+        out = ran.out();
+        err = ran.err();
+        return ran.code();
     }
 
     private int after(String... args) {

@@ -3,13 +3,10 @@ package stretchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,23 +32,13 @@ class BodyCommandTest {
     @TempDir
     Path folder;
 
-    private record Ran(int code, String out, String err) {}
-
-    private static Ran run(Object... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
-        int code = Commands.run(new PrintWriter(out), new PrintWriter(err), words);
-        return new Ran(code, out.toString(), err.toString());
-    }
-
     private Path file(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text);
     }
 
     @Test
     void aFileWithOnlyAWearerIsShownAsATable() throws IOException {
-        Ran ran = run("body", file("w.yaml", WEARER));
+        Ran ran = Ran.of("body", file("w.yaml", WEARER));
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isEqualTo(0);
         assertThat(ran.out().lines())
@@ -65,28 +52,28 @@ class BodyCommandTest {
     void theDrawingAndItsNumbersAreWrittenAndReplaced() throws IOException {
         Path w = file("w.yaml", WEARER);
         Path out = folder.resolve("out");
-        assertThat(run("body", w, "--out", out).code()).isEqualTo(0);
+        assertThat(Ran.of("body", w, "--out", out).code()).isEqualTo(0);
         assertThat(Files.readString(out.resolve("body.svg"))).contains("L 35.0, R 33.0", "hip girth 96.1", "~");
-        Ran again = run("body", w, "--out", out, "--json");
+        Ran again = Ran.of("body", w, "--out", out, "--json");
         assertThat(again.code()).isEqualTo(0);
         JsonNode json = JSON.readTree(again.out());
         assertThat(JSON.readTree(Files.readAllBytes(out.resolve("body.json")))).isEqualTo(json);
         assertThat(json.at("/measurements/hip girth/value").asDouble()).isEqualTo(961);
         assertThat(json.at("/measurements/calf girth/right/value").asDouble()).isEqualTo(330);
         Files.writeString(out.resolve("mine.txt"), "mine");
-        assertThat(run("body", w, "--out", out).code()).isEqualTo(2);
+        assertThat(Ran.of("body", w, "--out", out).code()).isEqualTo(2);
     }
 
     @Test
     void aSlipIsShownBesideWhatTheOthersSayAndNothingIsWritten() throws IOException {
         Path out = folder.resolve("out");
         Path w = file("w.yaml", WEARER.replace("77.2", "30.4"));
-        Ran ran = run("body", w, "--out", out);
+        Ran ran = Ran.of("body", w, "--out", out);
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).startsWith(w + ": wearer.measurements.crotch height: ");
         assertThat(ran.out().lines()).anyMatch(l -> l.matches("  crotch height +30\\.4 .*FINDING: .*"));
         assertThat(out).doesNotExist();
-        assertThat(JSON.readTree(run("body", w, "--json").out())
+        assertThat(JSON.readTree(Ran.of("body", w, "--json").out())
                         .at("/findings/0/key")
                         .asString())
                 .isEqualTo("wearer.measurements.crotch height");
@@ -94,20 +81,22 @@ class BodyCommandTest {
 
     @Test
     void badFilesAndArgumentsAreFindings() throws IOException {
-        assertThat(run("body").code()).isEqualTo(2);
-        assertThat(run("body", folder.resolve("none.yaml")).code()).isEqualTo(2);
-        assertThat(run("body", file("e.yaml", "")).code()).isEqualTo(2);
-        assertThat(run("body", file("u.yaml", WEARER.replace("unit: cm\n", ""))).code())
+        assertThat(Ran.of("body").code()).isEqualTo(2);
+        assertThat(Ran.of("body", folder.resolve("none.yaml")).code()).isEqualTo(2);
+        assertThat(Ran.of("body", file("e.yaml", "")).code()).isEqualTo(2);
+        assertThat(Ran.of("body", file("u.yaml", WEARER.replace("unit: cm\n", "")))
+                        .code())
                 .isEqualTo(2);
-        assertThat(run("body", file("n.yaml", WEARER.replace("162.7", ".nan"))).code())
+        assertThat(Ran.of("body", file("n.yaml", WEARER.replace("162.7", ".nan")))
+                        .code())
                 .isEqualTo(2);
-        assertThat(run("body", file("t.csv", "figure,stature\nwoman,160\n")).code())
+        assertThat(Ran.of("body", file("t.csv", "figure,stature\nwoman,160\n")).code())
                 .isEqualTo(2);
         Path out = folder.resolve("o");
-        assertThat(run("body", file("h.csv", "figure,statur\nwoman,160\n"), "--unit", "cm", "--out", out)
+        assertThat(Ran.of("body", file("h.csv", "figure,statur\nwoman,160\n"), "--unit", "cm", "--out", out)
                         .err())
                 .contains("Is \"stature\" meant?");
-        assertThat(run("body", file("l.csv", "figure,stature\nwoman,160\n"), "--unit", "ell", "--out", out)
+        assertThat(Ran.of("body", file("l.csv", "figure,stature\nwoman,160\n"), "--unit", "ell", "--out", out)
                         .err())
                 .contains("--unit");
         assertThat(out).doesNotExist();
@@ -115,7 +104,7 @@ class BodyCommandTest {
 
     @Test
     void theGuideIsToldWithoutAFile() throws IOException {
-        Ran ran = run("body", "--guide");
+        Ran ran = Ran.of("body", "--guide");
         assertThat(ran.code()).isEqualTo(0);
         assertThat(ran.out()).isEqualTo(Files.readString(Path.of("docs/measuring.md")));
     }
@@ -132,7 +121,7 @@ class BodyCommandTest {
                 Sam,man,,,177,98,12
                 """);
         Path out = folder.resolve("out");
-        Ran ran = run("body", table, "--unit", "cm", "--out", out);
+        Ran ran = Ran.of("body", table, "--unit", "cm", "--out", out);
         assertThat(ran.code()).isEqualTo(2);
         List<String> rows = Files.readAllLines(out.resolve("bodies.csv"));
         assertThat(rows).hasSize(3);
@@ -143,7 +132,7 @@ class BodyCommandTest {
                 .anyMatch(l -> l.contains("row 5, column hip girth"))
                 .anyMatch(l -> l.contains("row 6, column hip girth"))
                 .anyMatch(l -> l.contains("row 7: has 7 cells"));
-        assertThat(run("body", table, "--unit", "cm", "--out", out).code()).isEqualTo(2);
+        assertThat(Ran.of("body", table, "--unit", "cm", "--out", out).code()).isEqualTo(2);
     }
 
     /** One document, with or without a folder: good rows, broken ones by row and column in the row's own unit. */
@@ -156,7 +145,7 @@ class BodyCommandTest {
                 Ash,child,9,in,52.4,272
                 Sam,man,,,177,98,12
                 """);
-        Ran ran = run("body", table, "--unit", "cm", "--json");
+        Ran ran = Ran.of("body", table, "--unit", "cm", "--json");
         assertThat(ran.code()).isEqualTo(2);
         JsonNode json = JSON.readTree(ran.out());
         assertThat(json.get("bodyTable").asInt()).isEqualTo(1);
@@ -174,16 +163,17 @@ class BodyCommandTest {
         assertThat(json.at("/broken/1/problem").asString()).contains("is no measure of a body");
         assertThat(json.at("/broken/2/column").asString()).isEmpty();
         Path out = folder.resolve("out");
-        assertThat(run("body", table, "--unit", "cm", "--json", "--out", out).out())
+        assertThat(Ran.of("body", table, "--unit", "cm", "--json", "--out", out).out())
                 .isEqualTo(ran.out());
         assertThat(out.resolve("bodies.csv")).exists();
-        assertThat(run("body", file("h.csv", "figur\nwoman\n"), "--json").out()).isEmpty();
+        assertThat(Ran.of("body", file("h.csv", "figur\nwoman\n"), "--json").out())
+                .isEmpty();
     }
 
     @Test
     void aSlipOnOneLegIsNamedWithItsSide() throws IOException {
         Path w = file("w.yaml", WEARER.replace("{left: 35.0, right: 33.0}", "{left: 53.2, right: 35.0}"));
-        Ran ran = run("body", w);
+        Ran ran = Ran.of("body", w);
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err())
                 .startsWith(w + ": wearer.measurements.calf girth.left: 53.2 cm ")
@@ -195,7 +185,7 @@ class BodyCommandTest {
     void semicolonsAndDecimalCommasAreRead() throws IOException {
         Path out = folder.resolve("out");
         Path table = file("s.csv", "\uFEFFname;figure;stature\r\nKim;woman;162,7\r\n");
-        assertThat(run("body", table, "--unit", "cm", "--out", out).err()).isEmpty();
+        assertThat(Ran.of("body", table, "--unit", "cm", "--out", out).err()).isEmpty();
         assertThat(Files.readAllLines(out.resolve("bodies.csv")).get(1)).contains(",1627,given,");
     }
 
@@ -221,7 +211,7 @@ class BodyCommandTest {
         Path file = file("many.csv", table.toString());
         Path out = folder.resolve("out");
         long start = System.nanoTime();
-        Ran ran = run("body", file, "--unit", "mm", "--out", out);
+        Ran ran = Ran.of("body", file, "--unit", "mm", "--out", out);
         double seconds = (System.nanoTime() - start) / 1e9;
         System.out.printf(Locale.ROOT, "10000 bodies: %.2f s%n", seconds);
         assertThat(ran.code()).isEqualTo(2);

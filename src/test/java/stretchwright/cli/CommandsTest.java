@@ -3,8 +3,6 @@ package stretchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -35,8 +33,6 @@ class CommandsTest {
     private Path firm;
     private Path bad;
 
-    private record Ran(int code, String out, String err) {}
-
     @BeforeEach
     void files() throws IOException {
         good = Files.writeString(folder.resolve("good.yaml"), SampleText.WHOLE);
@@ -59,16 +55,8 @@ class CommandsTest {
         }
     };
 
-    private static Ran run(Jobs jobs, Object... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
-        int code = Commands.run(jobs, new PrintWriter(out), new PrintWriter(err), words);
-        return new Ran(code, out.toString(), err.toString());
-    }
-
     private static Ran run(Object... args) {
-        return run(SAMPLE, args);
+        return Ran.with(SAMPLE, args);
     }
 
     private List<String> entries() throws IOException {
@@ -243,11 +231,11 @@ class CommandsTest {
                 throw new AssertionError();
             }
         };
-        Ran ran = run(broken, "make", good, "--out", folder.resolve("out"));
+        Ran ran = Ran.with(broken, "make", good, "--out", folder.resolve("out"));
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err().lines()).hasSize(1);
         assertThat(ran.err()).contains("two lines").contains("--trace");
-        assertThat(run(broken, "make", good, "--out", folder.resolve("out"), "--trace")
+        assertThat(Ran.with(broken, "make", good, "--out", folder.resolve("out"), "--trace")
                         .err())
                 .contains("at stretchwright.cli.MakeCommand");
     }

@@ -3,8 +3,6 @@ package stretchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -28,12 +26,10 @@ class CompareCommandTest {
     private String err = "";
 
     private int run(String... args) {
-        StringWriter o = new StringWriter();
-        StringWriter e = new StringWriter();
-        int code = Commands.run(new PrintWriter(o), new PrintWriter(e), args);
-        out = o.toString();
-        err = e.toString();
-        return code;
+        Ran ran = Ran.of((Object[]) args);
+        out = ran.out();
+        err = ran.err();
+        return ran.code();
     }
 
     private String changed(String old, String now) throws IOException {

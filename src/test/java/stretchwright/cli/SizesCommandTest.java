@@ -3,12 +3,9 @@ package stretchwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.make.SampleText;
@@ -27,22 +24,12 @@ class SizesCommandTest {
     @TempDir
     Path folder;
 
-    private record Ran(int code, String out, String err) {}
-
-    private static Ran run(Object... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        String[] words = Stream.of(args).map(Object::toString).toArray(String[]::new);
-        int code = Commands.run(new PrintWriter(out), new PrintWriter(err), words);
-        return new Ran(code, out.toString(), err.toString());
-    }
-
     private Path file(String name, String text) throws IOException {
         return Files.writeString(folder.resolve(name), text);
     }
 
     private Ran sizes(String table) throws IOException {
-        return run(
+        return Ran.of(
                 "sizes",
                 file("m.yaml", SampleText.WHOLE),
                 "--bodies",
@@ -120,7 +107,7 @@ class SizesCommandTest {
     void badTablesAndFilesAreFindings() throws IOException {
         assertThat(sizes("").err()).contains("holds no row under a header");
         assertThat(sizes("figure,unit\nwoman,cm\n").err()).contains("no column holds a measure");
-        assertThat(run("sizes", "nowhere.yaml", "--bodies", "nor.csv", "--out", folder.resolve("o"))
+        assertThat(Ran.of("sizes", "nowhere.yaml", "--bodies", "nor.csv", "--out", folder.resolve("o"))
                         .err())
                 .contains("nowhere.yaml")
                 .contains("nor.csv");
@@ -129,12 +116,13 @@ class SizesCommandTest {
     @Test
     void aSurveyIsWrittenAndReplaced() throws IOException {
         for (int i = 0; i < 2; i++) {
-            Ran ran = run("survey", "--bodies", file("t.csv", TEAM), "--out", folder.resolve("s"), "--quiet");
+            Ran ran = Ran.of("survey", "--bodies", file("t.csv", TEAM), "--out", folder.resolve("s"), "--quiet");
             assertThat(ran.code()).as(ran.err()).isEqualTo(0);
         }
         assertThat(folder.resolve("s").toFile().list())
                 .containsExactlyInAnyOrder("survey.json", "survey.md", "worst.svg");
-        Ran ran = run("survey", "--bodies", file("t.csv", TEAM), "--style", "moon.yaml", "--out", folder.resolve("s"));
+        Ran ran =
+                Ran.of("survey", "--bodies", file("t.csv", TEAM), "--style", "moon.yaml", "--out", folder.resolve("s"));
         assertThat(ran.code()).isEqualTo(Exit.INPUT);
         assertThat(ran.err()).contains("moon.yaml: there is no such file");
     }
