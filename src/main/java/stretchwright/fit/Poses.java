@@ -14,7 +14,7 @@ import stretchwright.pattern.Level;
  *
  * <p>Skin extensions: {@link SkinExtension}. Where the cloth slides it spreads what
  * is asked along the leg: about half of it (mechanics method section 5: 20.7 % against 38.5 % at the knee); across it
- * cannot slide. Lunge and high leg are derived here along the leg, and left out across.
+ * cannot slide.
  */
 final class Poses {
     /** Share of the lengthwise extension that is left where the cloth slides freely: (20.7 - 1.7) / (38.5 - 1.7). */
@@ -29,10 +29,8 @@ final class Poses {
                     .filter(l -> l.level() == level(e.region()))
                     .findFirst()
                     .ifPresent(l -> {
-                        e.across().ifPresent(a -> out.add(pose(e, "across", l.across(), a, a, fabric.stretchAcross())));
-                        e.along()
-                                .ifPresent(a ->
-                                        out.add(pose(e, "along", l.along(), SLIDING * a, a, fabric.stretchAlong())));
+                        out.add(pose(e, "across", l.across(), e.across(), e.across(), fabric.stretchAcross()));
+                        out.add(pose(e, "along", l.along(), SLIDING * e.along(), e.along(), fabric.stretchAlong()));
                     });
         }
         return out;

@@ -18,18 +18,28 @@ class HingeTest {
     @Test
     void aRightAngleAtTheKneeIsALittleMoreThanPublished() {
         assertThat(Hinge.extra(365, 90)).isCloseTo(91.25, within(1e-9));
-        double lunge = row("lunge", SkinExtension.Region.KNEE).along().orElseThrow();
+        double lunge = row("lunge", SkinExtension.Region.KNEE).along();
         assertThat(lunge).isCloseTo(0.456, within(0.0005)).isBetween(0.43, 0.43 * 1.1);
     }
 
     /** The seat's spread is set by the published right angle, 27 %; 120 degrees are then 36 %, under the published deep bend. */
     @Test
     void theSeatStaysBelowTheDeepestPublishedBend() {
-        assertThat(row("lunge", SkinExtension.Region.SEAT).along().orElseThrow())
-                .isCloseTo(0.27, within(1e-9));
-        assertThat(row("high leg", SkinExtension.Region.SEAT).along().orElseThrow())
+        assertThat(row("lunge", SkinExtension.Region.SEAT).along()).isCloseTo(0.27, within(1e-9));
+        assertThat(row("high leg", SkinExtension.Region.SEAT).along())
                 .isCloseTo(0.36, within(1e-9))
-                .isLessThan(row("sit spin", SkinExtension.Region.SEAT).along().orElseThrow());
+                .isLessThan(row("sit spin", SkinExtension.Region.SEAT).along());
+    }
+
+    /** A lunge bends hip and knee as sitting does; a raised leg's hip bends no further than the deepest published bend. */
+    @Test
+    void acrossTheSameBendWidensTheSame() {
+        for (SkinExtension.Region region : SkinExtension.Region.values()) {
+            assertThat(row("lunge", region).across())
+                    .isEqualTo(row("sitting", region).across());
+        }
+        assertThat(row("high leg", SkinExtension.Region.SEAT).across())
+                .isEqualTo(SkinExtension.mostAcross(SkinExtension.Region.SEAT));
     }
 
     /** What the draft goes by is published: 28.5 and 19 %. */
