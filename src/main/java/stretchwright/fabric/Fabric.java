@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param showsThroughAt areal stretch at which the test card showed
  * @param wrapped reduction found by the wrap test: share by which the cloth, pinned comfortably, was shorter than the girth
  * @param assumed which stretch was not measured
+ * @param shape what of it can be cut from
  */
 public record Fabric(
         String name,
@@ -35,7 +36,8 @@ public record Fabric(
         OptionalDouble showsThroughAt,
         Optional<Price> price,
         OptionalDouble wrapped,
-        Assumed assumed) {
+        Assumed assumed,
+        ClothShape shape) {
 
     /** Without a wrap test, both stretches measured. */
     public Fabric(
@@ -71,7 +73,70 @@ public record Fabric(
                 showsThroughAt,
                 price,
                 OptionalDouble.empty(),
-                Assumed.NOTHING);
+                Assumed.NOTHING,
+                ClothShape.WHOLE);
+    }
+
+    /** The whole width without a flaw. */
+    public Fabric(
+            String name,
+            double usableWidth,
+            OptionalDouble onHand,
+            OptionalDouble weight,
+            double stretchAcross,
+            double stretchAlong,
+            LoadCurve loadAcross,
+            LoadCurve loadAlong,
+            OptionalDouble recovery,
+            double shrinkageAcross,
+            double shrinkageAlong,
+            boolean oneWay,
+            double repeatAlong,
+            OptionalDouble showsThroughAt,
+            Optional<Price> price,
+            OptionalDouble wrapped,
+            Assumed assumed) {
+        this(
+                name,
+                usableWidth,
+                onHand,
+                weight,
+                stretchAcross,
+                stretchAlong,
+                loadAcross,
+                loadAlong,
+                recovery,
+                shrinkageAcross,
+                shrinkageAlong,
+                oneWay,
+                repeatAlong,
+                showsThroughAt,
+                price,
+                wrapped,
+                assumed,
+                ClothShape.WHOLE);
+    }
+
+    public Fabric with(ClothShape other) {
+        return new Fabric(
+                name,
+                usableWidth,
+                onHand,
+                weight,
+                stretchAcross,
+                stretchAlong,
+                loadAcross,
+                loadAlong,
+                recovery,
+                shrinkageAcross,
+                shrinkageAlong,
+                oneWay,
+                repeatAlong,
+                showsThroughAt,
+                price,
+                wrapped,
+                assumed,
+                other);
     }
 
     /** The same cloth with another stretch and the curves that are assumed for it: a cloth to try with. */
@@ -93,7 +158,8 @@ public record Fabric(
                 showsThroughAt,
                 price,
                 OptionalDouble.empty(),
-                Assumed.NOTHING);
+                Assumed.NOTHING,
+                shape);
     }
 
     /**

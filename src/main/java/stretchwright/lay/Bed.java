@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * What a search works on, fixed for its whole run: every variant's outline, box and places allowed across, and the
- * no-fit polygons between them, in whole units.
+ * What a search works on, fixed for its whole run: every variant's outline, box and places allowed, and the no-fit
+ * polygons between them, in whole units.
  *
- * <p>Parts of one kind share their variants. Arrays by variant number: the inner loops read nothing else.
+ * <p>Parts of one kind share their variants. What is taken on the strip are parts too, after all others, that never move. Arrays by variant number: the inner loops read nothing else.
  */
 final class Bed {
     /** More corners than this make the search slow. */
@@ -25,7 +25,7 @@ final class Bed {
     private static final int MOST_CONVEX = 1000;
 
     final long width;
-    /** Variant numbers of each part. */
+    /** Variant numbers of each part, and of what is taken. */
     final int[][] variants;
     /** Parts with equal numbers are alike. */
     final int[] kind;
@@ -39,22 +39,30 @@ final class Bed {
     final double[] fromX;
 
     final double[] toX;
+    /** Least y at which a variant may lie, and the step from there. */
+    final double[] fromY;
+
+    final double[] stepY;
     final NoFits noFits;
     final List<Part> parts;
     /** The variant of each part that is lowest. */
     final int[] lowest;
-    /** No layout of the outlines searched with is shorter than the tallest part in its lowest variant. */
-    final double tallest;
+    /** No layout of the outlines searched with is shorter: the highest part in its lowest variant, or what is proved. */
+    final double shortest;
+
+    private final int movable;
 
     private final List<List<long[][]>> convex;
 
-    private Bed(List<Part> parts, long width, double tolerance) {
+    private Bed(List<Part> parts, Strip strip, double tolerance, long floor) {
         this.parts = List.copyOf(parts);
-        this.width = width;
+        this.width = strip.width();
+        this.movable = parts.size();
         List<Shape> shapes = new ArrayList<>();
-        List<Boolean> atFold = new ArrayList<>();
+        List<Across> across = new ArrayList<>();
+        List<Beat> beats = new ArrayList<>();
         Map<Integer, int[]> byKind = new HashMap<>();
-        variants = new int[parts.size()][];
+        variants = new int[movable + strip.taken().size()][];
         kind = new int[parts.size()];
         area = new double[parts.size()];
         for (int i = 0; i < parts.size(); i++) {
@@ -65,11 +73,16 @@ final class Bed {
                 int[] numbers = new int[part.variants().size()];
                 for (int v = 0; v < numbers.length; v++) {
                     numbers[v] = shapes.size();
-                    shapes.add(outline(part.variants().get(v).exact(), tolerance));
-                    atFold.add(part.atFold());
+                    shapes.add(outline(part, part.variants().get(v).exact(), tolerance));
+                    across.add(part.across());
+                    beats.add(part.variants().get(v).beat());
                 }
                 return numbers;
             });
+        }
+        for (Shape taken : strip.taken()) {
+            variants[movable + shapes.size() - across.size()] = new int[] {shapes.size()};
+            shapes.add(taken);
         }
         minX = shapes.stream().mapToDouble(s -> s.minX).toArray();
         minY = shapes.stream().mapToDouble(s -> s.minY).toArray();
@@ -77,21 +90,26 @@ final class Bed {
         maxY = shapes.stream().mapToDouble(s -> s.maxY).toArray();
         fromX = new double[shapes.size()];
         toX = new double[shapes.size()];
-        for (int v = 0; v < fromX.length; v++) {
-            fromX[v] = atFold.get(v) ? 0 : -minX[v];
-            toX[v] = atFold.get(v) ? 0 : width - maxX[v];
+        fromY = new double[shapes.size()];
+        stepY = new double[shapes.size()];
+        for (int v = 0; v < across.size(); v++) {
+            fromX[v] = across.get(v).least(shapes.get(v));
+            toX[v] = across.get(v).greatest(shapes.get(v));
+            fromY[v] = beats.get(v).from(-shapes.get(v).minY);
+            stepY[v] = beats.get(v).every();
         }
         convex = shapes.stream().allMatch(s -> s.corners() <= MOST_CORNERS)
                 ? shapes.stream().map(Convex::parts).toList()
                 : List.of();
         noFits = new NoFits(convex);
-        lowest = Arrays.stream(variants)
+        lowest = Arrays.stream(variants, 0, movable)
                 .mapToInt(own -> Arrays.stream(own)
                         .boxed()
-                        .min(Comparator.comparingDouble(this::height))
+                        .min(Comparator.comparingDouble(this::leastTop))
                         .orElseThrow())
                 .toArray();
-        tallest = Arrays.stream(lowest).mapToDouble(this::height).max().orElseThrow();
+        shortest = Math.max(
+                floor, Arrays.stream(lowest).mapToDouble(this::leastTop).max().orElseThrow());
     }
 
     /**
@@ -99,11 +117,16 @@ final class Bed {
      *
      * @param tolerance outlines with many corners are searched with by enclosing ones, nowhere farther off than this
      */
-    static Optional<Bed> of(List<Part> parts, long width, double tolerance) {
+    static Optional<Bed> of(List<Part> parts, Strip strip, double tolerance) {
+        return of(parts, strip, tolerance, 0);
+    }
+
+    /** @param floor a length that no layout goes below: a search that reaches it is over */
+    static Optional<Bed> of(List<Part> parts, Strip strip, double tolerance, long floor) {
         if (parts.size() > MOST_PARTS) {
             return Optional.empty();
         }
-        Bed bed = new Bed(parts, width, tolerance);
+        Bed bed = new Bed(parts, strip, tolerance, floor);
         return bed.searchable() ? Optional.of(bed) : Optional.empty();
     }
 
@@ -124,30 +147,50 @@ final class Bed {
         return count > 0 && count <= MOST_CONVEX && 2 * extent * 2 * edge <= NoFit.EXACT;
     }
 
-    private double height(int v) {
-        return maxY[v] - minY[v];
+    private double leastTop(int v) {
+        return fromY[v] + maxY[v];
     }
 
-    /** The variant itself, or the part's lowest where it is taller than the length. */
+    /** The variant itself, or the part's lowest where it does not lie within the length. */
     int within(int i, int v, double length) {
-        return height(v) <= length ? v : lowest[i];
+        return leastTop(v) <= length ? v : lowest[i];
+    }
+
+    /** The place across nearest to this one. */
+    double onX(int v, double x) {
+        return Math.rint(Math.max(fromX[v], Math.min(toX[v], x)));
+    }
+
+    /** The place along nearest to this one: within the length, and on the beat. */
+    double onY(int v, double y, double length) {
+        double step = stepY[v];
+        double greatest =
+                step == 1 ? length - maxY[v] : fromY[v] + Math.floor((length - maxY[v] - fromY[v]) / step) * step;
+        double inside = Math.max(fromY[v], Math.min(greatest, y));
+        return step == 1 ? Math.rint(inside) : fromY[v] + Math.rint((inside - fromY[v]) / step) * step;
     }
 
     /** Parts of at least this share of the largest area. */
     List<Integer> large(double share) {
         double largest = Arrays.stream(area).max().orElseThrow();
-        return IntStream.range(0, parts())
+        return IntStream.range(0, movable)
                 .filter(i -> area[i] >= share * largest)
                 .boxed()
                 .toList();
     }
 
-    private Shape outline(Shape exact, double tolerance) {
+    private static Shape outline(Part part, Shape exact, double tolerance) {
         Shape enclosing = exact.corners() <= MANY ? exact : Enclosing.of(exact, tolerance);
-        return enclosing.width() <= width ? enclosing : exact;
+        return part.across().holds(enclosing) ? enclosing : exact;
     }
 
-    int parts() {
+    /** The parts that move. */
+    int movable() {
+        return movable;
+    }
+
+    /** All parts, those that never move last. */
+    int all() {
         return variants.length;
     }
 }

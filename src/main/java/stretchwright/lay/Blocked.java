@@ -40,15 +40,15 @@ final class Blocked {
         to[size++] = stop;
     }
 
-    /** The least whole number from start on that is not blocked. */
-    long firstFree(long start) {
-        long at = start;
+    /** The least whole number of the beat from start on that is not blocked. */
+    long firstFree(long start, Beat beat) {
+        long at = beat.from(start);
         boolean moved = true;
         while (moved) {
             moved = false;
             for (int i = 0; i < size; i++) {
                 if (from[i] < at && at < to[i]) {
-                    at = to[i];
+                    at = beat.from(to[i]);
                     moved = true;
                 }
             }

@@ -23,15 +23,21 @@ final class BottomLeft {
     /** Left and down turns before a part is left where it is; each turn moves it, so this only ends creeping. */
     private static final int TURNS = 50;
 
-    private final long width;
     private final boolean rough;
     private final Blocked blocked = new Blocked();
+    private final List<Layout.Spot> taken;
     private final List<Layout.Spot> lying = new ArrayList<>();
     private long work;
 
-    BottomLeft(long width, boolean rough) {
-        this.width = width;
+    BottomLeft(Strip strip, boolean rough) {
         this.rough = rough;
+        this.taken = strip.taken().stream().map(BottomLeft::lying).toList();
+    }
+
+    private static Layout.Spot lying(Shape taken) {
+        Part.Variant still = new Part.Variant(0, taken, taken, Beat.FREE);
+        Part part = new Part(-1, List.of(still), Across.between(taken.minX, taken.maxX));
+        return new Layout.Spot(part, 0, 0, 0, taken.maxY);
     }
 
     /** Positions tried and pairs of outlines compared so far; every order costs some, or a search could not end. */
@@ -43,6 +49,7 @@ final class BottomLeft {
     @Nullable
     Layout lay(List<Part> order, long limit) {
         lying.clear();
+        lying.addAll(taken);
         long length = 0;
         for (Part part : order) {
             Layout.Spot best = best(part);
@@ -52,7 +59,12 @@ final class BottomLeft {
             }
             lying.add(best);
         }
-        return new Layout(lying, length);
+        return new Layout(laid(), length);
+    }
+
+    /** What lies there but what the strip came with. */
+    private List<Layout.Spot> laid() {
+        return lying.subList(taken.size(), lying.size());
     }
 
     /**
@@ -61,11 +73,12 @@ final class BottomLeft {
      */
     Layout settled(Layout layout) {
         lying.clear();
+        lying.addAll(taken);
         lying.addAll(layout.spots());
         boolean moved = true;
         for (int turn = 0; turn < TURNS && moved; turn++) {
             moved = false;
-            List<Integer> order = IntStream.range(0, lying.size())
+            List<Integer> order = IntStream.range(taken.size(), lying.size())
                     .boxed()
                     .sorted(Comparator.comparingLong(i -> lying.get(i).top()))
                     .toList();
@@ -74,16 +87,14 @@ final class BottomLeft {
             }
         }
         return new Layout(
-                lying, lying.stream().mapToLong(Layout.Spot::top).max().orElse(0));
+                laid(), laid().stream().mapToLong(Layout.Spot::top).max().orElse(0));
     }
 
     private boolean settle(int i) {
         Layout.Spot old = lying.remove(i);
         Shape shape = old.shape(rough);
         Layout.Spot spot = spot(old.part(), old.variant(), shape, old.x());
-        if (!old.part().atFold()) {
-            spot = settled(spot, shape, -shape.minX);
-        }
+        spot = settled(spot, shape, old.part().across().least(shape));
         boolean better = spot.top() < old.top();
         lying.add(i, better ? spot : old);
         return better;
@@ -93,7 +104,7 @@ final class BottomLeft {
         Layout.Spot best = null;
         for (int v = 0; v < part.variants().size(); v++) {
             Shape shape = part.variants().get(v).shape(rough);
-            if (shape.width() <= width) {
+            if (part.across().holds(shape)) {
                 Layout.Spot spot = best(part, v, shape);
                 best = best == null || spot.betterThan(best) ? spot : best;
             }
@@ -105,11 +116,11 @@ final class BottomLeft {
     }
 
     private Layout.Spot best(Part part, int variant, Shape shape) {
-        if (part.atFold()) {
-            return spot(part, variant, shape, 0);
+        long from = part.across().least(shape);
+        long to = part.across().greatest(shape);
+        if (from == to) {
+            return spot(part, variant, shape, from);
         }
-        long from = -shape.minX;
-        long to = width - shape.maxX;
         Layout.Spot best = spot(part, variant, shape, from);
         for (long x : candidates(shape, from, to)) {
             Layout.Spot next = spot(part, variant, shape, x);
@@ -128,7 +139,7 @@ final class BottomLeft {
                 work++;
             }
         }
-        long y = blocked.firstFree(-shape.minY);
+        long y = blocked.firstFree(-shape.minY, part.variants().get(variant).beat());
         return new Layout.Spot(part, variant, x, y, y + shape.maxY);
     }
 
@@ -189,7 +200,7 @@ final class BottomLeft {
                 work++;
             }
         }
-        return blocked.firstFree(from);
+        return blocked.firstFree(from, Beat.FREE);
     }
 
     /** The corners of a shape moved, for checks: {x, y}. */

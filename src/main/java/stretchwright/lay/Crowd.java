@@ -28,7 +28,10 @@ final class Crowd {
     private static final double HEAVIEST = 1e9;
 
     final Bed bed;
+    /** All parts; those from {@code movable} on never move. */
     final int n;
+
+    final int movable;
     final int[] variant;
     final double[] x;
     final double[] y;
@@ -52,7 +55,8 @@ final class Crowd {
 
     Crowd(Bed bed, double longest) {
         this.bed = bed;
-        this.n = bed.parts();
+        this.n = bed.all();
+        this.movable = bed.movable();
         variant = new int[n];
         x = new double[n];
         y = new double[n];
@@ -77,7 +81,7 @@ final class Crowd {
         /** As a layout; it holds where nothing overlaps. */
         Layout layout(Bed bed) {
             List<Layout.Spot> spots = new ArrayList<>();
-            for (int i = 0; i < x.length; i++) {
+            for (int i = 0; i < bed.movable(); i++) {
                 int v = variant[i] - bed.variants[i][0];
                 Part part = bed.parts.get(i);
                 long top = (long) y[i] + part.variants().get(v).exact().maxY;
@@ -105,9 +109,12 @@ final class Crowd {
     void start(Layout layout) {
         length = layout.length();
         Arrays.fill(binCount, 0);
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < movable; i++) {
             Layout.Spot s = layout.spots().get(i);
             put(i, bed.variants[i][s.variant()], s.x(), s.y());
+        }
+        for (int i = movable; i < n; i++) {
+            put(i, bed.variants[i][0], 0, 0);
         }
         measureAll();
     }
@@ -156,7 +163,7 @@ final class Crowd {
 
     private void measure(int i) {
         for (int j = 0; j < n; j++) {
-            if (j != i) {
+            if (j != i && (i < movable || j < movable)) {
                 double d = boxX0[i] < boxX1[j] && boxX0[j] < boxX1[i] && boxY0[i] < boxY1[j] && boxY0[j] < boxY1[i]
                         ? depth(variant[i], x[i], y[i], j)
                         : 0;

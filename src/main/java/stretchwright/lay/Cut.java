@@ -17,14 +17,37 @@ record Cut(Piece piece, int copy, boolean mirrored, boolean unfolded, int layers
     /** How far a piece may differ from its mirror image and still be cut as it: rounding to the grid, twice, mm. */
     private static final double ALIKE = 0.03;
 
-    /** All cuttings that yield the demanded copies. */
+    /** All cuttings that yield the demanded copies, where the cloth is spread in one way throughout. */
     static List<Cut> all(List<Piece> pieces, Lay.Method method) {
         List<Cut> out = new ArrayList<>();
         for (Piece piece : pieces) {
-            if (method == Lay.Method.OPEN) {
+            switch (method) {
+                case OPEN -> open(piece, out);
+                case FOLDED, FOLDED_OFF_THE_MIDDLE -> folded(piece, out);
+                case FOLDED_CROSSWISE -> crosswise(piece, out);
+                case PART_FOLDED -> throw new IllegalArgumentException("part folded is spread in two ways");
+            }
+        }
+        return out;
+    }
+
+    /** What is cut from the folded stretch of cloth that is part folded: all that goes through both layers. */
+    static List<Cut> ofFoldedStretch(List<Piece> pieces, boolean withFoldPieces) {
+        return all(pieces, Lay.Method.FOLDED).stream()
+                .filter(c -> c.layers() == 2 && (withFoldPieces || !c.atFold()))
+                .toList();
+    }
+
+    /** What is then cut from the open stretch. */
+    static List<Cut> ofOpenStretch(List<Piece> pieces, boolean withFoldPieces) {
+        List<Cut> out = new ArrayList<>();
+        for (Piece piece : pieces) {
+            if (piece.onFold() && !withFoldPieces) {
                 open(piece, out);
             } else {
-                folded(piece, out);
+                all(List.of(piece), Lay.Method.FOLDED).stream()
+                        .filter(c -> c.layers() == 1)
+                        .forEach(out::add);
             }
         }
         return out;
@@ -48,6 +71,19 @@ record Cut(Piece piece, int copy, boolean mirrored, boolean unfolded, int layers
         int once = piece.onFold() ? 0 : piece.cut() - (pairs ? 2 * twice : 0);
         for (int copy = 1; copy <= twice + once; copy++) {
             out.add(of(piece, copy, false, false, copy <= twice ? 2 : 1));
+        }
+    }
+
+    /**
+     * As folded, but no piece can lie on this fold. The lower layer's copy comes out mirrored top to bottom, which is
+     * a left-to-right mirror image turned by half a turn.
+     */
+    private static void crosswise(Piece piece, List<Cut> out) {
+        boolean pairs = piece.mirrored() || piece.onFold() || isOwnMirrorImage(piece.cutLine());
+        int twice = pairs ? piece.cut() / 2 : 0;
+        int once = piece.cut() - 2 * twice;
+        for (int copy = 1; copy <= twice + once; copy++) {
+            out.add(of(piece, copy, false, piece.onFold(), copy <= twice ? 2 : 1));
         }
     }
 

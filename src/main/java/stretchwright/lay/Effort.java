@@ -12,6 +12,9 @@ public record Effort(int explore, int compress) {
         }
     }
 
+    /** No search: the first layout is taken. */
+    public static final Effort NONE = new Effort(0, 0);
+
     /** As long as the clock allows. */
     public static final Effort UNLIMITED = new Effort(Integer.MAX_VALUE / 2, Integer.MAX_VALUE / 2);
 }

@@ -11,6 +11,7 @@ import java.util.Locale;
  * @param buy what the shop is asked for: length with shrinkage and straightening, rounded up as shops sell it
  * @param use share of the cloth used: piece area over lay area
  * @param floor a proven lower bound on length
+ * @param doubled how far the cloth lies double: across where it is folded off the middle, along where only part is folded; else 0
  */
 public record Lay(
         Method method,
@@ -19,17 +20,38 @@ public record Lay(
         double buy,
         double use,
         double floor,
+        double doubled,
         List<Placement> placements) {
+    /** Where the method alone says where the cloth lies double. */
+    public Lay(
+            Method method,
+            double fabricWidth,
+            double length,
+            double buy,
+            double use,
+            double floor,
+            List<Placement> placements) {
+        this(method, fabricWidth, length, buy, use, floor, 0, placements);
+    }
+
     public Lay {
         placements = List.copyOf(placements);
     }
 
+    /** How far the spread cloth reaches along, mm: half of what is needed where it is folded crosswise. */
+    public double spreadLength() {
+        return method == Method.FOLDED_CROSSWISE ? length / 2 : length;
+    }
+
     public enum Method {
         FOLDED,
-        OPEN;
+        OPEN,
+        FOLDED_CROSSWISE,
+        FOLDED_OFF_THE_MIDDLE,
+        PART_FOLDED;
 
         public String word() {
-            return name().toLowerCase(Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
     }
 

@@ -5,41 +5,61 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.locationtech.jts.geom.Geometry;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
 
 /**
  * Whether a lay holds, from its placements alone, in whole units of 0.01 mm: independent of the search, with which it only shares the unfolding of fold pieces.
  *
- * <p>Out: one sentence for each fault; none when no two cut lines overlap (touching is allowed), all lie inside the
- * cloth, the grain runs along the selvage, pieces on one-way cloth lie the same way up, pieces on the fold lie on it,
- * and every copy, left and right, is there once.
+ * <p>Out: one sentence for each fault; none when no two cut lines overlap (touching is allowed where no gap is asked for),
+ * all lie inside the cloth and off its flaws, the grain runs along the selvage within its tolerance, pieces on one-way
+ * cloth lie the same way up, pieces on the fold lie on it, what is cut through two layers lies where there are two, a
+ * print meets at the notch asked for, and every copy, left and right, is there once.
  */
 final class LayCheck {
     /** Rounding of a width that came from inches, mm. */
     private static final double TINY = 1e-6;
+    /** Rounding of both ends of a grain line to the grid, in degrees times its length in mm. */
+    private static final double ROUNDED = Math.toDegrees(2 * Grid.STEP);
+    /** A sliver of less than this comes from rounding: 0.01 mm along an edge of 0.1 m, mm2. */
+    private static final double FLECK = 1;
 
     private final List<Piece> pieces;
     private final Fabric fabric;
+    private final LayTerms terms;
     private final Lay lay;
     private final List<String> faults = new ArrayList<>();
 
-    private LayCheck(List<Piece> pieces, Fabric fabric, Lay lay) {
+    private LayCheck(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
         this.pieces = pieces;
         this.fabric = fabric;
+        this.terms = terms;
         this.lay = lay;
     }
 
+    /** Where pieces may touch and the grain is straight. */
     static List<String> faults(List<Piece> pieces, Fabric fabric, Lay lay) {
-        LayCheck check = new LayCheck(pieces, fabric, lay);
+        return faults(pieces, fabric, LayTerms.of(Style.LayWay.ANY), lay);
+    }
+
+    static List<String> faults(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
+        LayCheck check = new LayCheck(pieces, fabric, terms, lay);
         check.cloth();
+        check.gaps();
+        check.matched();
         for (Lay.Placement placement : lay.placements()) {
             check.inside(placement);
             check.grain(placement);
             check.manner(placement);
+            check.layers(placement);
+            check.onCloth(placement);
         }
         check.overlaps();
         pieces.forEach(check::demand);
@@ -51,7 +71,17 @@ final class LayCheck {
     }
 
     private void cloth() {
-        double width = fabric.usableWidth() / (lay.method() == Lay.Method.FOLDED ? 2 : 1);
+        double width = switch (lay.method()) {
+            case FOLDED -> fabric.usableWidth() / 2;
+            case FOLDED_OFF_THE_MIDDLE -> fabric.usableWidth() - lay.doubled();
+            case OPEN, FOLDED_CROSSWISE, PART_FOLDED -> fabric.usableWidth();
+        };
+        if (lay.method() == Lay.Method.FOLDED_OFF_THE_MIDDLE && lay.doubled() > width + TINY) {
+            fault("%.2f mm lie double of a spread %.2f mm wide", lay.doubled(), width);
+        }
+        if (lay.method() == Lay.Method.FOLDED_CROSSWISE && (fabric.oneWay() || fabric.repeatAlong() > 0)) {
+            fault("cloth with a direction or a repeat is folded crosswise");
+        }
         double spare = width - lay.fabricWidth();
         if (!(spare > -TINY && spare < Grid.STEP + TINY)) {
             fault("the lay is %.2f mm wide, the cloth %.2f mm", lay.fabricWidth(), width);
@@ -88,7 +118,7 @@ final class LayCheck {
         if (Outline.least(x) < 0
                 || Outline.greatest(x) > Grid.units(lay.fabricWidth())
                 || Outline.least(y) < 0
-                || Outline.greatest(y) > Grid.units(lay.length())) {
+                || Outline.greatest(y) > Grid.units(lay.spreadLength())) {
             fault("%s %d reaches beyond the cloth", placement.piece(), placement.copy());
         }
     }
@@ -101,17 +131,30 @@ final class LayCheck {
             ends.add(Grid.units(turned.x()) + Grid.units(placement.x()));
         }
         List<Long> said = placement.fromSelvage().stream().map(Grid::units).toList();
-        if (!ends.get(0).equals(ends.get(1)) || !ends.equals(said)) {
+        double length = piece.grain().from().distance(piece.grain().to());
+        double off = Math.toDegrees(Math.asin(Math.min(1, Grid.mm(Math.abs(ends.get(0) - ends.get(1))) / length)));
+        if (off > terms.tilt() + ROUNDED / length || !ends.equals(said)) {
             fault(
                     "the grain of %s %d lies %s from the selvage, not %s",
                     placement.piece(), placement.copy(), ends, said);
         }
     }
 
+    /** Whether the placement lies on the stretch that is folded, or on cloth folded lengthwise throughout. */
+    private boolean folded(Lay.Placement placement) {
+        return switch (lay.method()) {
+            case FOLDED, FOLDED_OFF_THE_MIDDLE -> true;
+            case OPEN, FOLDED_CROSSWISE -> false;
+            case PART_FOLDED -> placement.layers() == 2;
+        };
+    }
+
     private void manner(Lay.Placement placement) {
-        boolean folded = lay.method() == Lay.Method.FOLDED;
+        boolean folded = folded(placement);
         boolean onFold = piece(placement).onFold();
-        if (!(placement.rotation() == 0 || (placement.rotation() == 180 && !fabric.oneWay()))) {
+        double off = placement.rotation() - 180 * Math.rint(placement.rotation() / 180);
+        boolean turned = Math.abs(placement.rotation()) > 90;
+        if (Math.abs(off) > terms.tilt() + TINY || turned && fabric.oneWay()) {
             fault("%s %d is turned by %.1f degrees", placement.piece(), placement.copy(), placement.rotation());
         }
         if (placement.unfolded() != (onFold && !folded)) {
@@ -120,8 +163,94 @@ final class LayCheck {
         if (onFold && folded && !(placement.x() == 0 && placement.rotation() == 0 && !placement.mirrored())) {
             fault("%s %d does not lie on the fold", placement.piece(), placement.copy());
         }
-        if (placement.layers() < 1 || placement.layers() > (folded ? 2 : 1)) {
+    }
+
+    /** Through two layers only where there are two, through one not across the edge of the double cloth. */
+    private void layers(Lay.Placement placement) {
+        Polygon outline = outline(placement);
+        long[] across = units(outline, true);
+        long[] along = units(outline, false);
+        long doubled = Grid.units(lay.doubled());
+        boolean two = placement.layers() == 2;
+        boolean holds = switch (lay.method()) {
+            case FOLDED, FOLDED_CROSSWISE -> placement.layers() == 1 || two;
+            case OPEN -> placement.layers() == 1;
+            case FOLDED_OFF_THE_MIDDLE -> two ? Outline.greatest(across) <= doubled : Outline.least(across) >= doubled;
+            case PART_FOLDED ->
+                two
+                        ? Outline.greatest(along) <= doubled
+                                && Outline.greatest(across) <= Grid.units(fabric.usableWidth() / 2)
+                        : Outline.least(along) >= doubled;
+        };
+        if (!holds) {
             fault("%s %d goes through %d layers", placement.piece(), placement.copy(), placement.layers());
+        }
+    }
+
+    /** Inside a remnant's outline and off the flaws, in both layers. */
+    private void onCloth(Lay.Placement placement) {
+        ClothShape cloth = fabric.shape();
+        if (cloth.equals(ClothShape.WHOLE)) {
+            return;
+        }
+        Geometry piece = Gaps.geometry(outline(placement));
+        double fold = lay.method() == Lay.Method.FOLDED ? lay.fabricWidth() : 0;
+        for (boolean lower : fold > 0 ? new boolean[] {false, true} : new boolean[] {false}) {
+            for (Polygon flaw : cloth.flaws()) {
+                if (piece.intersection(Gaps.geometry(spread(flaw, lower, fold))).getArea() > FLECK) {
+                    fault("%s %d lies on a flaw", placement.piece(), placement.copy());
+                }
+            }
+            if (cloth.outline().isPresent()) {
+                Polygon outline = cloth.outline().get();
+                double off = piece.difference(Gaps.geometry(spread(outline, lower, fold)))
+                        .getArea();
+                double above =
+                        piece.getEnvelopeInternal().getMaxY() - outline.box().maxY();
+                if (off > FLECK && above <= 0) {
+                    fault("%s %d reaches beyond the remnant", placement.piece(), placement.copy());
+                }
+            }
+        }
+    }
+
+    private static Polygon spread(Polygon onCloth, boolean lower, double fold) {
+        return onCloth.placed(lower, 0, new Point(lower ? fold : -fold, 0));
+    }
+
+    private void gaps() {
+        if (terms.gap() > 0) {
+            List<Polygon> outlines =
+                    lay.placements().stream().map(this::outline).toList();
+            for (int i = 0; i < outlines.size(); i++) {
+                for (int j = 0; j < i; j++) {
+                    if (Gaps.nearer(outlines.get(i), outlines.get(j), terms.gap())) {
+                        fault("%s is nearer to %s than %.1f mm", named(i), named(j), terms.gap());
+                    }
+                }
+            }
+        }
+    }
+
+    private void matched() {
+        if (terms.matchAt().isEmpty() || fabric.repeatAlong() == 0) {
+            return;
+        }
+        long repeat = Grid.units(fabric.repeatAlong());
+        Set<Long> heights = new HashSet<>();
+        for (Lay.Placement placement : lay.placements()) {
+            piece(placement).notches().stream()
+                    .filter(n -> n.name().equals(terms.matchAt().get()))
+                    .findFirst()
+                    .ifPresent(n -> {
+                        Point at = (placement.mirrored() ? n.at().mirrored() : n.at()).turned(placement.rotation());
+                        heights.add(Math.floorMod(Grid.units(at.y()) + Grid.units(placement.y()), repeat));
+                    });
+        }
+        if (heights.size() > 1) {
+            fault(
+                    "the notch %s lies at %d heights of the print",
+                    terms.matchAt().get(), heights.size());
         }
     }
 

@@ -5,157 +5,228 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
-import stretchwright.ground.Point;
-import stretchwright.ground.RandomStream;
+import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 
 /**
- * Lays the pieces of one garment on the cloth.
+ * Lays the pieces of one garment, or of many, on the cloth.
  *
- * <p>In: pieces, cloth, the ways permitted. Out: the shorter of the lays found, or findings where a piece is wider
- * than the cloth in every permitted way. Promised: no two cut lines overlap, all lie inside the usable width, the
- * grain runs along the selvage, every copy is there, pieces lie the same way up on one-way cloth (LayCheck, exact on
- * the 0.01 mm grid, run on every answer); the same input gives the same lay. Pieces may touch: the room for scissors
- * is not yet kept. Method and bound: docs/maths/lay.md.
+ * <p>In: pieces, cloth, what the lay has to keep to. Out: the shortest of the lays found, or findings where a piece is
+ * wider than the cloth in every permitted way. Promised: no two cut lines come nearer than the gap, all lie inside the
+ * usable width and on the cloth there is, the grain runs along the selvage within its tolerance, every copy is there,
+ * pieces lie the same way up on one-way cloth (LayCheck, exact on the 0.01 mm grid, run on every answer); the same input
+ * gives the same lay. Method and bound: docs/maths/lay.md.
  */
 public final class Laying {
-    /** Corners left out while choosing among orders stand off no more than this, in units of 0.01 mm. */
-    private static final double ROUGH = 50;
-    /** Positions and pairs tried while choosing among orders; a fraction of a second (docs/maths/lay.md). */
-    private static final long BUDGET = 150_000;
-    /** Orders laid again with the true outlines. */
-    private static final int KEPT = 3;
+    /** Ways within this of the shortest quick lay are searched on. */
+    private static final double NEAR = 1.1;
+    /** Rounds of the search that lets parts overlap. */
+    private static final Effort USUAL = new Effort(24, 8);
+
+    /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
+    private static final double WORTH = 5;
 
     private static final long USUAL_SEED = 1;
 
-    private Laying() {}
+    private final List<Piece> pieces;
+    private final Fabric fabric;
+    private final LayTerms terms;
+    private final long seed;
 
-    /** The shortest lay found among the permitted ways; empty, with findings, where a piece fits in none of them. */
-    public static Optional<Lay> lay(List<Piece> pieces, Fabric fabric, Style.LayWay way, Findings findings) {
-        return lay(pieces, fabric, way, USUAL_SEED, findings);
-    }
-
-    /** The same with a seed of the search; the same seed gives the same lay. */
-    public static Optional<Lay> lay(List<Piece> pieces, Fabric fabric, Style.LayWay way, long seed, Findings findings) {
+    private Laying(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
         if (pieces.isEmpty()) {
             throw new IllegalArgumentException("there is nothing to lay");
         }
         pieces.forEach(Laying::grainMustStand);
-        List<Lay.Method> fitting = permitted(way).stream()
-                .filter(m -> tooWide(pieces, fabric, m).isEmpty())
+        this.pieces = List.copyOf(pieces);
+        this.fabric = fabric;
+        this.terms = terms;
+        this.seed = seed;
+    }
+
+    /** The shortest lay found among the permitted ways; empty, with findings, where a piece fits in none of them. */
+    public static Optional<Lay> lay(List<Piece> pieces, Fabric fabric, Style.LayWay way, Findings findings) {
+        return lay(pieces, fabric, LayTerms.of(way), USUAL_SEED, findings);
+    }
+
+    /** The same with a seed of the search; the same seed gives the same lay. */
+    public static Optional<Lay> lay(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
+        return ways(pieces, fabric, terms, seed, findings).stream().findFirst();
+    }
+
+    /** The shortest lay found for each permitted way, shortest first; none, with findings, where a piece fits in none. */
+    public static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
+        return new Laying(pieces, fabric, terms, seed).ways(findings, USUAL, LayClock.NONE);
+    }
+
+    /** The same, searched for as long as the effort and the clock allow. */
+    public static List<Lay> ways(
+            List<Piece> pieces,
+            Fabric fabric,
+            LayTerms terms,
+            long seed,
+            Effort effort,
+            LayClock clock,
+            Findings findings) {
+        return new Laying(pieces, fabric, terms, seed).ways(findings, effort, clock);
+    }
+
+    /** The shortest lay found quickly: what will be needed, before buying. */
+    public static Optional<Lay> estimate(
+            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
+        return new Laying(pieces, fabric, terms, seed)
+                .ways(findings, Effort.NONE, LayClock.NONE).stream().findFirst();
+    }
+
+    /** A way of spreading the cloth, and the layouts of its stretches. */
+    private record Laid(Plan plan, List<Layout> layouts) {
+        double length() {
+            return plan.length(layouts);
+        }
+    }
+
+    private List<Lay> ways(Findings findings, Effort effort, LayClock clock) {
+        List<Lay.Method> methods = permitted(findings);
+        List<Plan> fitting = methods.stream()
+                .flatMap(m -> Plan.by(m, pieces, fabric, terms.straight()).stream()
+                        .filter(p -> p.method() == m || methods.size() == 1))
+                .filter(p -> p.tooWide().isEmpty())
                 .toList();
         if (fitting.isEmpty()) {
-            report(pieces, fabric, way, findings);
-            return Optional.empty();
+            if (findings.isEmpty()) {
+                report(methods, findings);
+            }
+            return List.of();
         }
-        double floor = fitting.stream()
-                .mapToDouble(m -> Grid.mm(Floor.under(Cut.all(pieces, m), width(fabric, m))))
-                .min()
-                .orElseThrow();
         // the ways know nothing of each other and may be tried side by side; ties go to the first
-        return fitting.parallelStream().map(m -> lay(pieces, fabric, m, floor, seed)).toList().stream()
-                .min(Comparator.comparingDouble(Lay::length));
+        List<Laid> quick =
+                shortestOfEach(fitting.parallelStream().map(this::quick).toList());
+        double near = NEAR * quick.get(0).length();
+        List<Laid> searched = effort.equals(Effort.NONE)
+                ? quick
+                : quick.stream()
+                        .map(l -> l.length() <= near ? longer(l, effort, clock) : l)
+                        .toList();
+        double floor = floor(fitting);
+        return shortestOfEach(searched).stream().map(l -> checked(l, floor)).toList();
     }
 
-    private static List<Lay.Method> permitted(Style.LayWay way) {
-        return switch (way) {
-            case FOLDED -> List.of(Lay.Method.FOLDED);
-            case OPEN -> List.of(Lay.Method.OPEN);
-            case ANY -> List.of(Lay.Method.FOLDED, Lay.Method.OPEN);
-        };
+    private static List<Laid> shortestOfEach(List<Laid> all) {
+        List<Laid> out = new ArrayList<>();
+        all.stream().sorted(Comparator.comparingDouble(Laid::length)).forEach(l -> {
+            if (out.stream().noneMatch(o -> o.plan.method() == l.plan.method())) {
+                out.add(l);
+            }
+        });
+        return out;
     }
 
-    /** The width of the lay in units: the whole usable width, or half of it, rounded down to the grid. */
-    static long width(Fabric fabric, Lay.Method method) {
-        long whole = (long) Math.floor(fabric.usableWidth() / Grid.STEP + 1e-6);
-        return method == Lay.Method.OPEN ? whole : whole / 2;
+    private Laid quick(Plan plan) {
+        return new Laid(
+                plan,
+                plan.spreads().stream().map(s -> new LaySearch(s, seed).quick()).toList());
     }
 
-    private static Lay lay(List<Piece> pieces, Fabric fabric, Lay.Method method, double floor, long seed) {
-        List<Cut> cuts = Cut.all(pieces, method);
-        long width = width(fabric, method);
-        List<Part> parts = parts(cuts, method, fabric.oneWay());
-        Layout layout = shortest(parts, width, seed);
-        double length = Grid.mm(layout.length());
-        double area = cuts.stream().mapToDouble(c -> c.outline().area()).sum();
+    private Laid longer(Laid laid, Effort effort, LayClock clock) {
+        List<Layout> layouts = new ArrayList<>();
+        for (int i = 0; i < laid.layouts.size(); i++) {
+            Spread spread = laid.plan.spreads().get(i);
+            layouts.add(new LaySearch(spread, seed).longer(laid.layouts.get(i), effort, clock));
+        }
+        return tilted(new Laid(laid.plan, layouts), effort, clock);
+    }
+
+    private Laid tilted(Laid straight, Effort effort, LayClock clock) {
+        if (terms.tilt() == 0) {
+            return straight;
+        }
+        List<Spread> spreads = straight.plan.spreads().stream()
+                .map(s -> s.tilted(terms.tilt()))
+                .toList();
+        List<Layout> layouts = new ArrayList<>();
+        for (int i = 0; i < spreads.size(); i++) {
+            Layout start = straight.layouts.get(i).of(spreads.get(i).parts);
+            layouts.add(new LaySearch(spreads.get(i), seed).longer(start, effort, clock));
+        }
+        Laid tilted = new Laid(new Plan(straight.plan.method(), spreads), layouts);
+        return tilted.length() <= straight.length() - WORTH ? tilted : straight;
+    }
+
+    private Lay checked(Laid laid, double floor) {
+        double length = laid.length();
+        Plan plan = laid.plan;
         Lay lay = new Lay(
-                method,
-                Grid.mm(width),
+                plan.method(),
+                plan.drawnWidth(),
                 length,
                 Shop.metric(Shop.needed(length, fabric)),
-                area / (Grid.mm(width) * length),
+                plan.use(laid.layouts),
                 floor,
-                placements(cuts, layout));
-        List<String> faults = LayCheck.faults(pieces, fabric, lay);
+                plan.doubled(laid.layouts),
+                plan.placements(laid.layouts));
+        List<String> faults = LayCheck.faults(pieces, fabric, terms, lay);
         if (!faults.isEmpty()) {
             throw new IllegalStateException("the lay does not hold: " + String.join("; ", faults));
         }
         return lay;
     }
 
-    private static Layout shortest(List<Part> parts, long width, long seed) {
-        Orders orders = new Orders(width, true, KEPT, BUDGET, () -> false, layout -> {});
-        BottomLeft exact = new BottomLeft(width, false);
-        return orders.search(parts, new RandomStream(seed)).stream()
-                .map(found -> exact.lay(found.order(), Long.MAX_VALUE))
-                .min(Comparator.comparingLong(Layout::length))
-                .orElseThrow();
+    /**
+     * The least over the ways that fit. Whatever is folded can be unfolded into an open lay of the same length, so the open
+     * lay's floor holds for every way.
+     */
+    private double floor(List<Plan> fitting) {
+        boolean onlyFolded = fitting.stream().allMatch(p -> p.method() == Lay.Method.FOLDED);
+        Lay.Method method = onlyFolded ? Lay.Method.FOLDED : Lay.Method.OPEN;
+        return Grid.mm(Floor.under(Cut.all(pieces, method), Spread.whole(fabric) / (onlyFolded ? 2 : 1)));
     }
 
-    /** Cuttings as parts; the kind is the index of the first cutting like it. */
-    private static List<Part> parts(List<Cut> cuts, Lay.Method method, boolean oneWay) {
-        List<Part> out = new ArrayList<>();
-        for (Cut cut : cuts) {
-            int kind = 0;
-            while (!cuts.get(kind).outline().equals(cut.outline())) {
-                kind++;
+    private List<Lay.Method> permitted(Findings findings) {
+        boolean whole = fabric.shape().equals(ClothShape.WHOLE);
+        boolean crosswise = whole && !fabric.oneWay() && fabric.repeatAlong() == 0;
+        return switch (terms.way()) {
+            case FOLDED -> List.of(Lay.Method.FOLDED);
+            case OPEN -> List.of(Lay.Method.OPEN);
+            case ANY -> {
+                List<Lay.Method> out = new ArrayList<>(List.of(Lay.Method.FOLDED, Lay.Method.OPEN));
+                if (whole) {
+                    out.add(Lay.Method.FOLDED_OFF_THE_MIDDLE);
+                    out.add(Lay.Method.PART_FOLDED);
+                }
+                if (crosswise) {
+                    out.add(Lay.Method.FOLDED_CROSSWISE);
+                }
+                yield out;
             }
-            if (out.size() > kind) {
-                out.add(out.get(kind));
-                continue;
+            case FOLDED_CROSSWISE -> {
+                if (crosswise) {
+                    yield List.of(Lay.Method.FOLDED_CROSSWISE);
+                }
+                findings.add(
+                        "style.lay",
+                        "Folded crosswise the upper layer lies the other way round, which this cloth does not allow.",
+                        "Lay it folded or open (style.lay), or take cloth without direction, repeat or flaws.");
+                yield List.of();
             }
-            List<Part.Variant> variants = new ArrayList<>();
-            variants.add(Part.Variant.of(0, Shape.of(cut.outline()), ROUGH));
-            if (!oneWay && !(method == Lay.Method.FOLDED && cut.atFold())) {
-                variants.add(Part.Variant.of(180, Shape.of(cut.outline().placed(false, 180, Point.ORIGIN)), ROUGH));
+            case FOLDED_OFF_THE_MIDDLE, PART_FOLDED -> {
+                if (whole) {
+                    yield List.of(
+                            terms.way() == Style.LayWay.PART_FOLDED
+                                    ? Lay.Method.PART_FOLDED
+                                    : Lay.Method.FOLDED_OFF_THE_MIDDLE);
+                }
+                findings.add(
+                        "style.lay",
+                        "A remnant with an outline and cloth with flaws are only laid open or folded in the middle.",
+                        "Write style.lay: open, folded or any.");
+                yield List.of();
             }
-            out.add(new Part(kind, variants, cut.atFold()));
-        }
-        return out;
-    }
-
-    /** Gives each cutting, in order of the pieces, a place that the layout has for its kind. */
-    private static List<Lay.Placement> placements(List<Cut> cuts, Layout layout) {
-        List<Layout.Spot> free = new ArrayList<>(layout.spots());
-        List<Lay.Placement> out = new ArrayList<>();
-        for (Cut cut : cuts) {
-            Layout.Spot spot = free.stream()
-                    .filter(s -> cuts.get(s.part().kind()).outline().equals(cut.outline()))
-                    .findFirst()
-                    .orElseThrow();
-            free.remove(spot);
-            out.add(placement(cut, spot));
-        }
-        return out;
-    }
-
-    private static Lay.Placement placement(Cut cut, Layout.Spot spot) {
-        double rotation = spot.part().variants().get(spot.variant()).rotation();
-        long grain = Grid.units(cut.grainX()) * (rotation == 0 ? 1 : -1) + spot.x();
-        return new Lay.Placement(
-                cut.piece().name(),
-                cut.copy(),
-                Grid.mm(spot.x()),
-                Grid.mm(spot.y()),
-                rotation,
-                cut.mirrored(),
-                cut.unfolded(),
-                cut.layers(),
-                List.of(Grid.mm(grain), Grid.mm(grain)));
+        };
     }
 
     private static void grainMustStand(Piece piece) {
@@ -165,20 +236,15 @@ public final class Laying {
         }
     }
 
-    private static List<Cut> tooWide(List<Piece> pieces, Fabric fabric, Lay.Method method) {
-        return Cut.all(pieces, method).stream()
-                .filter(c -> c.copy() == 1 && c.widthUnits() > width(fabric, method))
-                .toList();
-    }
-
-    private static void report(List<Piece> pieces, Fabric fabric, Style.LayWay way, Findings findings) {
-        Lay.Method method = way == Style.LayWay.FOLDED ? Lay.Method.FOLDED : Lay.Method.OPEN;
-        for (Cut cut : tooWide(pieces, fabric, method)) {
+    private void report(List<Lay.Method> methods, Findings findings) {
+        Lay.Method method = methods.contains(Lay.Method.OPEN) ? Lay.Method.OPEN : methods.get(0);
+        boolean folded = method == Lay.Method.FOLDED || method == Lay.Method.FOLDED_OFF_THE_MIDDLE;
+        for (Cut cut : Plan.by(method, pieces, fabric, terms).get(0).tooWide()) {
             boolean whole = cut.atFold();
             double width = cut.width() * (whole ? 2 : 1);
-            double cloth = method == Lay.Method.FOLDED && !whole ? fabric.usableWidth() / 2 : fabric.usableWidth();
-            double need = Math.ceil(method == Lay.Method.FOLDED && !whole ? 2 * width : width);
-            boolean openHelps = method == Lay.Method.FOLDED && width <= fabric.usableWidth();
+            double cloth = folded && !whole ? fabric.usableWidth() / 2 : fabric.usableWidth();
+            double need = Math.ceil(folded && !whole ? 2 * width : width);
+            boolean openHelps = folded && width <= fabric.usableWidth();
             String problem = String.format(
                     Locale.ROOT,
                     "%s is %.1f mm wide%s, wider than the %.1f mm of the cloth%s.",
@@ -186,7 +252,7 @@ public final class Laying {
                     width,
                     cut.piece().onFold() ? " unfolded" : "",
                     cloth,
-                    method == Lay.Method.FOLDED && !whole ? " folded lengthwise" : "");
+                    folded && !whole ? " folded lengthwise" : "");
             String remedy = (openHelps ? "Lay it open (style.lay: open), or take" : "Take")
                     + String.format(Locale.ROOT, " cloth of at least %.0f mm usable width.", need);
             findings.add("fabric.usable width", problem, remedy);

@@ -75,21 +75,13 @@ final class Mover {
         }
     }
 
-    private double onBedX(int v, double px) {
-        return Math.rint(Math.max(bed.fromX[v], Math.min(bed.toX[v], px)));
-    }
-
-    private double onBedY(int v, double py) {
-        return Math.rint(Math.max(-bed.minY[v], Math.min(crowd.length - bed.maxY[v], py)));
-    }
-
     private double extent(int v) {
         return Math.min(bed.maxX[v] - bed.minX[v], bed.maxY[v] - bed.minY[v]);
     }
 
     private void sample(int i, int v, double px, double py) {
-        double cx = onBedX(v, px);
-        double cy = onBedY(v, py);
+        double cx = bed.onX(v, px);
+        double cy = bed.onY(v, py, crowd.length);
         double limit = best.limit();
         double value = crowd.weighed(i, v, cx, cy, limit);
         if (value < limit) {
@@ -113,8 +105,8 @@ final class Mover {
 
     private boolean improved(int i, int k, double px, double py) {
         int v = best.variant[k];
-        double cx = onBedX(v, px);
-        double cy = onBedY(v, py);
+        double cx = bed.onX(v, px);
+        double cy = bed.onY(v, py, crowd.length);
         double value = crowd.weighed(i, v, cx, cy, best.value[k]);
         if (value < best.value[k]) {
             best.value[k] = value;
@@ -135,7 +127,7 @@ final class Mover {
             double off = one[2] - one[0] * best.x[k] - one[1] * best.y[k];
             double px = away(best.x[k] + off * one[0], one[0]);
             double py = away(best.y[k] + off * one[1], one[1]);
-            better = improved(i, k, px, py) || corner(i, k, one, a, onBedX(v, px), onBedY(v, py));
+            better = improved(i, k, px, py) || corner(i, k, one, a, bed.onX(v, px), bed.onY(v, py, crowd.length));
         }
     }
 

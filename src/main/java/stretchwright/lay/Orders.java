@@ -39,8 +39,8 @@ final class Orders {
      * @param stop asked between orders
      * @param better told each layout shorter than all before
      */
-    Orders(long width, boolean rough, int keep, long budget, BooleanSupplier stop, Consumer<Layout> better) {
-        this.bottomLeft = new BottomLeft(width, rough);
+    Orders(Strip strip, boolean rough, int keep, long budget, BooleanSupplier stop, Consumer<Layout> better) {
+        this.bottomLeft = new BottomLeft(strip, rough);
         this.keep = keep;
         this.budget = budget;
         this.stop = stop;
@@ -153,6 +153,6 @@ final class Orders {
             return Optional.empty();
         }
         Part.Variant one = part.variants().get(random.below(part.variants().size()));
-        return Optional.of(new Part(part.kind(), List.of(one), part.atFold()));
+        return Optional.of(new Part(part.kind(), List.of(one), part.across()));
     }
 }

@@ -7,9 +7,9 @@ import java.util.List;
  *
  * @param kind parts of one kind are alike; swapping them changes nothing
  * @param variants the ways it may be turned
- * @param atFold it lies with its own x = 0 on the edge of the cloth at x = 0
+ * @param across where it may lie across the strip
  */
-record Part(int kind, List<Variant> variants, boolean atFold) {
+record Part(int kind, List<Variant> variants, Across across) {
     Part {
         variants = List.copyOf(variants);
     }
@@ -17,13 +17,19 @@ record Part(int kind, List<Variant> variants, boolean atFold) {
     /**
      * @param exact the true outline
      * @param rough the outline with fewer corners, for choosing among orders
+     * @param beat the heights at which it may lie
      */
-    record Variant(double rotation, Shape exact, Shape rough) {
+    record Variant(double rotation, Shape exact, Shape rough, Beat beat) {
         /** Below this many corners nothing is gained by leaving some out. */
         private static final int FEW_CORNERS = 24;
 
         static Variant of(double rotation, Shape exact, double tolerance) {
-            return new Variant(rotation, exact, exact.corners() <= FEW_CORNERS ? exact : exact.simplified(tolerance));
+            return of(rotation, exact, tolerance, Beat.FREE);
+        }
+
+        static Variant of(double rotation, Shape exact, double tolerance, Beat beat) {
+            Shape rough = exact.corners() <= FEW_CORNERS ? exact : exact.simplified(tolerance);
+            return new Variant(rotation, exact, rough, beat);
         }
 
         Shape shape(boolean rough) {

@@ -26,7 +26,7 @@ final class Separation {
         this.mover = mover;
         this.random = random;
         this.halt = halt;
-        this.order = new int[crowd.n];
+        this.order = new int[crowd.movable];
     }
 
     /**
@@ -70,7 +70,7 @@ final class Separation {
     /** False if it was halted. */
     private boolean round() {
         int count = 0;
-        for (int i = 0; i < crowd.n; i++) {
+        for (int i = 0; i < crowd.movable; i++) {
             if (crowd.overlaps(i)) {
                 order[count++] = i;
             }

@@ -107,7 +107,7 @@ final class Squeeze {
 
     private void keep() {
         double top = 0;
-        for (int i = 0; i < crowd.n; i++) {
+        for (int i = 0; i < crowd.movable; i++) {
             top = Math.max(top, crowd.boxY1[i]);
         }
         crowd.length = top;
@@ -117,11 +117,11 @@ final class Squeeze {
 
     /**
      * Takes a share of the length away at a random cut; what lies beyond it moves up, and over others if it must.
-     * False, after a rest, where the layout is as short as its tallest part.
+     * False, after a rest, where the layout is as short as any can be.
      */
     private boolean shrink(double share) {
         crowd.restore(incumbent);
-        double length = Math.max(crowd.bed.tallest, Math.floor(crowd.length * (1 - share)));
+        double length = Math.max(crowd.bed.shortest, Math.floor(crowd.length * (1 - share)));
         double gone = crowd.length - length;
         if (gone <= 0) {
             rested += Crew.ROUND;
@@ -130,7 +130,7 @@ final class Squeeze {
         }
         double cut = random.nextDouble() * length;
         crowd.length = length;
-        for (int i = 0; i < crowd.n; i++) {
+        for (int i = 0; i < crowd.movable; i++) {
             double middle = (crowd.boxY0[i] + crowd.boxY1[i]) / 2;
             lay(i, crowd.x[i], middle > cut ? crowd.y[i] - gone : crowd.y[i]);
         }
@@ -140,9 +140,7 @@ final class Squeeze {
     private void lay(int i, double px, double py) {
         Bed bed = crowd.bed;
         int v = bed.within(i, crowd.variant[i], crowd.length);
-        double x = Math.max(bed.fromX[v], Math.min(bed.toX[v], Math.rint(px)));
-        double y = Math.max(-bed.minY[v], Math.min(crowd.length - bed.maxY[v], Math.rint(py)));
-        crowd.move(i, v, x, y);
+        crowd.move(i, v, bed.onX(v, px), bed.onY(v, py, crowd.length));
     }
 
     /** Goes back to one of the states that failed, rather a better one, and changes it. */
@@ -154,7 +152,7 @@ final class Squeeze {
         }
         int pick = (int) Math.min(pool.size() - 1, Math.abs(random.nextGaussian()) * 0.25 * pool.size());
         crowd.restore(pool.get(pick));
-        if (crowd.n <= FEW && random.nextDouble() < 0.5) {
+        if (crowd.movable <= FEW && random.nextDouble() < 0.5) {
             scatter();
         } else {
             swap();
@@ -162,7 +160,7 @@ final class Squeeze {
     }
 
     private void scatter() {
-        for (int i = 0; i < crowd.n; i++) {
+        for (int i = 0; i < crowd.movable; i++) {
             lay(i, random.nextDouble() * crowd.bed.width, random.nextDouble() * crowd.length);
         }
     }

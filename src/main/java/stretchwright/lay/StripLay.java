@@ -67,19 +67,20 @@ public final class StripLay {
 
     private StripResult search(
             long seed, Effort effort, int threads, LayClock clock, Consumer<StripResult.Step> better) {
-        Orders orders = new Orders(scale.width(), false, 1, START, clock::stop, layout -> {});
+        Strip strip = Strip.plain(scale.width());
+        Orders orders = new Orders(strip, false, 1, START, clock::stop, layout -> {});
         Layout best = orders.search(parts, RandomStream.of(seed, "strip lay"))
                 .get(0)
                 .layout()
                 .of(parts);
         note(0, best, better);
         Effort spent = new Effort(0, 0);
-        Optional<Bed> bed = Bed.of(parts, scale.width(), TOLERANCE * scale.width());
+        Optional<Bed> bed = Bed.of(parts, strip, TOLERANCE * scale.width());
         if (bed.isPresent()) {
             Crew.Result found = Crew.search(
                     bed.get(), best, seed, threads, effort, clock, f -> note(f.round(), f.layout(), better));
             spent = found.spent();
-            best = new BottomLeft(scale.width(), false).settled(found.layout());
+            best = new BottomLeft(strip, false).settled(found.layout());
         }
         check(instance, scale, best);
         double length = scale.out(best.length());

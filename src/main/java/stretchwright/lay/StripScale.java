@@ -42,7 +42,7 @@ record StripScale(double factor, long width) {
                         .map(r -> Part.Variant.of(r, shape(item, r), 0))
                         .filter(v -> v.exact().width() <= width)
                         .toList(),
-                false);
+                Across.between(0, width));
     }
 
     private Shape shape(StripInstance.Item item, double rotation) {

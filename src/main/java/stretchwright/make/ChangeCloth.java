@@ -192,7 +192,8 @@ final class ChangeCloth {
                 across == f.stretchAcross() ? f.wrapped() : OptionalDouble.empty(),
                 new Fabric.Assumed(
                         f.assumed().across() && across == f.stretchAcross(),
-                        f.assumed().along() && along == f.stretchAlong()));
+                        f.assumed().along() && along == f.stretchAlong()),
+                f.shape());
     }
 
     private Fabric with(OptionalDouble recovery, OptionalDouble showsThroughAt) {
@@ -213,6 +214,7 @@ final class ChangeCloth {
                 showsThroughAt,
                 f.price(),
                 f.wrapped(),
-                f.assumed());
+                f.assumed(),
+                f.shape());
     }
 }

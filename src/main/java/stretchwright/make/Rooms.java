@@ -46,7 +46,7 @@ final class Rooms implements Stages {
 
     @Override
     public Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings) {
-        return Laying.lay(pattern.pieces(), make.fabric(), make.style().layWay(), make.seed(), findings);
+        return Laying.lay(pattern.pieces(), make.fabric(), make.style().lay(), make.seed(), findings);
     }
 
     @Override

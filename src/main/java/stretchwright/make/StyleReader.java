@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.boot.Boot;
 import stretchwright.pattern.Hold;
+import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Parts;
@@ -98,7 +99,7 @@ final class StyleReader {
             allowances.put(Seam.Role.HEM, lower.turnUp());
         }
         double allowance = allowance(s, allowances);
-        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, way, HoldReader.ease(s));
+        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, LayTerms.of(way), HoldReader.ease(s));
     }
 
     /** As written in the make file: "over boot". */

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param hold how firmly it is to hold
  * @param allowance seam allowance, mm
  * @param allowances exceptions by seam role
- * @param layWay which ways of laying are allowed
+ * @param lay how the pieces are to be laid
  * @param ease what the wearer wants added to (or, below 0, taken off) the flat width at a level, mm
  */
 public record Style(
@@ -24,7 +24,7 @@ public record Style(
         Hold hold,
         double allowance,
         Map<Seam.Role, Double> allowances,
-        LayWay layWay,
+        LayTerms lay,
         Map<Level.Name, Double> ease) {
 
     /** Without ease of one's own. */
@@ -36,8 +36,8 @@ public record Style(
             Hold hold,
             double allowance,
             Map<Seam.Role, Double> allowances,
-            LayWay layWay) {
-        this(leg, lower, top, parts, hold, allowance, allowances, layWay, Map.of());
+            LayTerms lay) {
+        this(leg, lower, top, parts, hold, allowance, allowances, lay, Map.of());
     }
 
     public enum Leg {
@@ -54,10 +54,20 @@ public record Style(
         SHORT
     }
 
+    /** Ways of laying the cloth to be cut. */
     public enum LayWay {
+        /** Whichever is shortest. */
         ANY,
+        /** Lengthwise, selvage on selvage. */
         FOLDED,
-        OPEN
+        /** One layer. */
+        OPEN,
+        /** Cut end on cut end: the upper layer lies the other way round. */
+        FOLDED_CROSSWISE,
+        /** Lengthwise, one selvage short of the other. */
+        FOLDED_OFF_THE_MIDDLE,
+        /** What is cut in pairs from a folded stretch, the rest from an open one. */
+        PART_FOLDED
     }
 
     public Style {
@@ -67,32 +77,48 @@ public record Style(
 
     /** The usual: at the waist, a straight folded band of 65 mm, a plain hem, medium hold, 7 mm allowance, one piece per leg. */
     public static Style usual(Leg leg) {
-        return new Style(leg, LowerEnd.PLAIN, TopEnd.band(65), Parts.PLAIN, Hold.Named.MEDIUM, 7, Map.of(), LayWay.ANY);
+        return new Style(
+                leg,
+                LowerEnd.PLAIN,
+                TopEnd.band(65),
+                Parts.PLAIN,
+                Hold.Named.MEDIUM,
+                7,
+                Map.of(),
+                LayTerms.of(LayWay.ANY));
     }
 
     public Style with(LowerEnd other) {
-        return new Style(leg, other, top, parts, hold, allowance, allowances, layWay, ease);
+        return new Style(leg, other, top, parts, hold, allowance, allowances, lay, ease);
     }
 
     public Style with(TopEnd other) {
-        return new Style(leg, lower, other, parts, hold, allowance, allowances, layWay, ease);
+        return new Style(leg, lower, other, parts, hold, allowance, allowances, lay, ease);
     }
 
     public Style with(Parts other) {
-        return new Style(leg, lower, top, other, hold, allowance, allowances, layWay, ease);
+        return new Style(leg, lower, top, other, hold, allowance, allowances, lay, ease);
     }
 
     public Style with(Hold other) {
-        return new Style(leg, lower, top, parts, other, allowance, allowances, layWay, ease);
+        return new Style(leg, lower, top, parts, other, allowance, allowances, lay, ease);
     }
 
     public Style with(double usualAllowance, Map<Seam.Role, Double> exceptions) {
-        return new Style(leg, lower, top, parts, hold, usualAllowance, exceptions, layWay, ease);
+        return new Style(leg, lower, top, parts, hold, usualAllowance, exceptions, lay, ease);
     }
 
     /** With ease of one's own at some levels, mm. */
     public Style withEase(Map<Level.Name, Double> other) {
-        return new Style(leg, lower, top, parts, hold, allowance, allowances, layWay, other);
+        return new Style(leg, lower, top, parts, hold, allowance, allowances, lay, other);
+    }
+
+    public Style with(LayTerms other) {
+        return new Style(leg, lower, top, parts, hold, allowance, allowances, other, ease);
+    }
+
+    public LayWay layWay() {
+        return lay.way();
     }
 
     public double dropBelowWaist() {

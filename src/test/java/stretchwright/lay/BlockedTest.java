@@ -21,7 +21,9 @@ class BlockedTest {
             along.addPair(lying.columns, moving.columns, x - lyingX, lyingY);
             for (long y = -60; y <= 60; y++) {
                 boolean overlaps = overlaps(lying, lyingX, lyingY, moving, x, y);
-                assertThat(along.firstFree(y) != y).as("seed %d, y %d", seed, y).isEqualTo(overlaps);
+                assertThat(along.firstFree(y, Beat.FREE) != y)
+                        .as("seed %d, y %d", seed, y)
+                        .isEqualTo(overlaps);
                 blocked += overlaps ? 1 : 0;
             }
         }
@@ -38,7 +40,7 @@ class BlockedTest {
             Blocked across = new Blocked();
             across.addPair(lying.rows, moving.rows, y, 5);
             for (long x = -60; x <= 60; x++) {
-                assertThat(across.firstFree(x) != x)
+                assertThat(across.firstFree(x, Beat.FREE) != x)
                         .as("seed %d, x %d", seed, x)
                         .isEqualTo(overlaps(lying, 5, 0, moving, x, y));
             }
@@ -55,7 +57,7 @@ class BlockedTest {
             long x = random.below(160_000) - 80_000;
             Blocked along = new Blocked();
             along.addPair(lying.columns, moving.columns, x, 0);
-            long y = along.firstFree(0);
+            long y = along.firstFree(0, Beat.FREE);
             assertThat(overlaps(lying, 0, 0, moving, x, y)).as("seed %d", seed).isFalse();
             if (y > 0) {
                 assertThat(overlaps(lying, 0, 0, moving, x, y - 1))

@@ -87,7 +87,7 @@ class LayingTest {
     /** Common practice, no source: an adult pair comes from 1 1/2 yd of cloth 58 in wide. */
     @Test
     void smallAdultPairComesFromAYardAndAHalf() {
-        for (LayWay way : LayWay.values()) {
+        for (LayWay way : List.of(LayWay.ANY, LayWay.FOLDED, LayWay.OPEN, LayWay.PART_FOLDED)) {
             Lay lay = lay(PIECES, cloth(58 * 25.4, true), way);
             assertThat(lay.length()).as(way.name()).isLessThanOrEqualTo(1.5 * 914.4);
             assertThat(Shop.eighths(Shop.needed(lay.length(), CLOTH))).isLessThanOrEqualTo(12);
@@ -123,7 +123,7 @@ class LayingTest {
 
     @Test
     void aPieceWiderThanTheOpenClothNeedsWiderCloth() {
-        for (LayWay way : LayWay.values()) {
+        for (LayWay way : List.of(LayWay.ANY, LayWay.FOLDED, LayWay.OPEN, LayWay.PART_FOLDED)) {
             Findings findings = new Findings("make.yaml");
             assertThat(Laying.lay(PIECES, cloth(600, true), way, findings)).isEmpty();
             assertThat(findings.all())

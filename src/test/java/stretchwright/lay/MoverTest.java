@@ -15,8 +15,9 @@ class MoverTest {
     private static Bed bars() {
         Shape lying = Shape.of(new long[] {0, 900, 900, 0}, new long[] {0, 0, 20, 20});
         Shape standing = Shape.of(new long[] {0, 20, 20, 0}, new long[] {0, 0, 900, 900});
-        Part bar = new Part(0, List.of(Part.Variant.of(0, lying, 0), Part.Variant.of(90, standing, 0)), false);
-        return Bed.of(Collections.nCopies(3, bar), WIDE, 0).orElseThrow();
+        Part bar = new Part(
+                0, List.of(Part.Variant.of(0, lying, 0), Part.Variant.of(90, standing, 0)), Across.between(0, WIDE));
+        return Bed.of(Collections.nCopies(3, bar), Strip.plain(WIDE), 0).orElseThrow();
     }
 
     @Test
@@ -42,7 +43,7 @@ class MoverTest {
     @Test
     void whatWouldNotBeSearchedInTimeIsNotTried() {
         Part bar = bars().parts.get(0);
-        assertThat(Bed.of(Collections.nCopies(2001, bar), WIDE, 0)).isEmpty();
+        assertThat(Bed.of(Collections.nCopies(2001, bar), Strip.plain(WIDE), 0)).isEmpty();
         int n = 2000;
         long[] x = new long[n];
         long[] y = new long[n];
@@ -50,8 +51,8 @@ class MoverTest {
             x[i] = Math.round(400 * StrictMath.cos(2 * Math.PI * i / n) * 100);
             y[i] = Math.round(400 * StrictMath.sin(2 * Math.PI * i / n) * 100);
         }
-        Part round = new Part(0, List.of(Part.Variant.of(0, Shape.of(x, y), 0)), false);
-        assertThat(Bed.of(List.of(round), 100_000, 0)).isEmpty();
-        assertThat(Bed.of(List.of(round), 100_000, 20)).isPresent();
+        Part round = new Part(0, List.of(Part.Variant.of(0, Shape.of(x, y), 0)), Across.between(0, 100_000));
+        assertThat(Bed.of(List.of(round), Strip.plain(100_000), 0)).isEmpty();
+        assertThat(Bed.of(List.of(round), Strip.plain(100_000), 20)).isPresent();
     }
 }

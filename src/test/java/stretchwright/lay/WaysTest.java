@@ -1,0 +1,113 @@
+package stretchwright.lay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Findings;
+import stretchwright.ground.RandomStream;
+import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.SamplePattern;
+import stretchwright.pattern.Style.LayWay;
+
+/** The ways of spreading the cloth, by hand on rectangles and as properties on curved legs. */
+class WaysTest {
+    private static final List<Piece> LEGGINGS = SamplePattern.overBoot().pieces();
+
+    static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayWay way) {
+        return ways(pieces, fabric, LayTerms.of(way));
+    }
+
+    static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms) {
+        Findings findings = new Findings("test");
+        List<Lay> lays = Laying.ways(pieces, fabric, terms, 1, new Effort(4, 2), LayClock.NONE, findings);
+        assertThat(findings.all()).isEmpty();
+        for (Lay lay : lays) {
+            assertThat(LayCheck.faults(pieces, fabric, terms, lay)).isEmpty();
+        }
+        return lays;
+    }
+
+    private static Piece pair(String name, double width, double height) {
+        Piece one = SamplePieces.rectangle(name, 2, width, height);
+        return Piece.of(name, 2, true, false, one.edges(), one.grain(), List.of(), List.of());
+    }
+
+    /** By hand: a pair 400 wide through two layers of 400, a single 200 on the 200 beside it: 1000 wide, 700 long. */
+    @Test
+    void foldedOffTheMiddleTheSinglePieceLiesBesideTheDoubleCloth() {
+        List<Piece> pieces = List.of(pair("leg", 400, 700), SamplePieces.rectangle("panel", 1, 200, 700));
+        Fabric cloth = LayingTest.cloth(1000, true);
+        Lay off = ways(pieces, cloth, LayWay.FOLDED_OFF_THE_MIDDLE).get(0);
+        assertThat(off.method()).isEqualTo(Lay.Method.FOLDED_OFF_THE_MIDDLE);
+        assertThat(off.length()).isEqualTo(700);
+        assertThat(off.doubled()).isEqualTo(400);
+        assertThat(off.fabricWidth()).isEqualTo(600);
+        assertThat(off.use()).isCloseTo(1, within(1e-9));
+        assertThat(ways(pieces, cloth, LayWay.FOLDED).get(0).length()).isEqualTo(1400);
+    }
+
+    /** By hand: the pair 500 wide, 700 long from folded cloth; then a single 900 wide, 100 long from open cloth. */
+    @Test
+    void partFoldedTheWideSinglePieceFollowsOnOpenCloth() {
+        List<Piece> pieces = List.of(pair("leg", 500, 700), SamplePieces.rectangle("band", 1, 900, 100));
+        Lay part =
+                ways(pieces, LayingTest.cloth(1000, true), LayWay.PART_FOLDED).get(0);
+        assertThat(part.method()).isEqualTo(Lay.Method.PART_FOLDED);
+        assertThat(part.length()).isEqualTo(800);
+        assertThat(part.doubled()).isEqualTo(700);
+        assertThat(part.placements().get(1).y()).isEqualTo(700);
+        assertThat(part.use()).isCloseTo((2 * 500 * 700 + 900 * 100) / (1000.0 * 800), within(1e-9));
+    }
+
+    /** By hand: a pair 900 wide needs 2 x 300 of cloth 1000 wide, cut end on cut end. */
+    @Test
+    void foldedCrosswiseTwiceTheSpreadIsNeeded() {
+        Lay lay = ways(List.of(pair("leg", 900, 300)), LayingTest.cloth(1000, false), LayWay.FOLDED_CROSSWISE)
+                .get(0);
+        assertThat(lay.length()).isEqualTo(600);
+        assertThat(lay.spreadLength()).isEqualTo(300);
+        assertThat(lay.placements()).singleElement().matches(p -> p.layers() == 2);
+        assertThat(lay.use()).isCloseTo(0.9, within(1e-9));
+    }
+
+    @Test
+    void oneWayClothIsNeverFoldedCrosswise() {
+        Findings findings = new Findings("test");
+        assertThat(Laying.lay(
+                        LEGGINGS, LayingTest.cloth(1470, true), LayTerms.of(LayWay.FOLDED_CROSSWISE), 1, findings))
+                .isEmpty();
+        assertThat(findings.all()).singleElement().matches(f -> f.problem().contains("the other way round"));
+        assertThat(ways(LEGGINGS, LayingTest.cloth(1470, true), LayWay.ANY))
+                .noneMatch(l -> l.method() == Lay.Method.FOLDED_CROSSWISE);
+    }
+
+    @Test
+    void anyTriesAllWaysAndPutsTheCheapestFirst() {
+        List<Lay> lays = ways(LEGGINGS, LayingTest.cloth(1470, false), LayWay.ANY);
+        assertThat(lays)
+                .extracting(Lay::method)
+                .contains(Lay.Method.FOLDED, Lay.Method.OPEN, Lay.Method.PART_FOLDED, Lay.Method.FOLDED_CROSSWISE)
+                .doesNotHaveDuplicates();
+        assertThat(lays).extracting(Lay::length).isSorted();
+        assertThat(lays).allMatch(l -> l.floor() <= l.length());
+    }
+
+    /** Odd widths and turned-over halves do not upset any way; the floor of the open lay holds for all of them. */
+    @Test
+    void everyWayHoldsForCurvedLegs() {
+        for (int seed = 20; seed < 24; seed++) {
+            RandomStream random = new RandomStream(seed);
+            List<Piece> pieces = List.of(
+                    SamplePieces.curvedLeg(random),
+                    LEGGINGS.get(1),
+                    SamplePieces.rectangle("panel", 3, random.between(50, 150), random.between(100, 300)));
+            List<Lay> lays = ways(pieces, LayingTest.cloth(random.between(1300, 1800), false), LayWay.ANY);
+            assertThat(lays.size()).as("seed %d", seed).isGreaterThan(3);
+            assertThat(lays).as("seed %d", seed).allMatch(l -> l.floor() <= l.length());
+        }
+    }
+}
