@@ -49,8 +49,15 @@ final class CompareCommand extends Task {
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
         wrong.addAll(aboutOut.all());
-        Optional<Made> a = made(first, console, wrong);
-        Optional<Made> b = made(second, console, wrong);
+        // both are read before either is laid: a fault in the second is told at once
+        Optional<MakeFile> readA = read(first, wrong);
+        Optional<MakeFile> readB = read(second, wrong);
+        if (!wrong.isEmpty()) {
+            console.findings(wrong);
+            return Exit.INPUT;
+        }
+        Optional<Made> a = made(readA.orElseThrow(), console, wrong);
+        Optional<Made> b = made(readB.orElseThrow(), console, wrong);
         if (!wrong.isEmpty()) {
             console.findings(wrong);
             return Exit.INPUT;
@@ -64,12 +71,21 @@ final class CompareCommand extends Task {
         return compare.stops() ? Exit.CANNOT_WORK : Exit.DONE;
     }
 
-    private Optional<Made> made(String file, Console console, List<Finding> wrong) throws IOException {
+    private Optional<MakeFile> read(String file, List<Finding> wrong) {
         Findings findings = new Findings(file);
         Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
         wrong.addAll(findings.all());
         try {
-            return bytes.map(b -> jobs.run(jobs.read(file, b), console.progress(file)));
+            return bytes.map(b -> jobs.read(file, b));
+        } catch (BadInput e) {
+            wrong.addAll(e.findings());
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Made> made(MakeFile make, Console console, List<Finding> wrong) {
+        try {
+            return Optional.of(jobs.run(make, console.progress(make.file())));
         } catch (BadInput e) {
             wrong.addAll(e.findings());
             return Optional.empty();

@@ -33,7 +33,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
      *
      * @param line in the file, from 1
      * @param name may be empty
-     * @param age as written; may be empty
+     * @param age as written, a decimal comma as a point; may be empty
      */
     record Row(int line, String name, String age, Body body) {
         /** How people find it again: its name, or else its line. */

@@ -20,7 +20,7 @@ import tools.jackson.databind.node.ObjectNode;
  * its spread as another table or as JSON, and findings by row and column of the broken ones. Pure.
  */
 public record BodyTable(String file, List<Good> good, List<Broken> broken) {
-    /** One good row: its line in the table, the name and age as written. */
+    /** One good row: its line in the table, the name as written, the age with a decimal point. */
     public record Good(int row, String name, String age, Body body) {}
 
     /** What is wrong in one row; the column is empty where it is the row as a whole. */
@@ -98,10 +98,7 @@ public record BodyTable(String file, List<Good> good, List<Broken> broken) {
     private static String line(Good good) {
         StringBuilder line = new StringBuilder();
         line.append(good.row).append(',').append(CsvLines.cell(good.name)).append(',');
-        line.append(good.body.figure().word())
-                .append(',')
-                .append(good.age.replace(',', '.'))
-                .append(",mm");
+        line.append(good.body.figure().word()).append(',').append(good.age).append(",mm");
         for (Measure measure : Measure.values()) {
             Value value = good.body.value(measure);
             line.append(',').append(Numbers.rounded(value.mm(), 1).toPlainString());

@@ -132,7 +132,7 @@ final class ChangeStyle {
                         Math.max(1, most),
                         "a band down to " + Numbers.plain(Limits.BAND_HEIGHT.least()) + " mm",
                         n -> 0.8 + n / 40.0,
-                        n -> String.format(Locale.ROOT, "a band of %.0f mm", Math.floor(now) - n + 0.0),
+                        n -> String.format(Locale.ROOT, "a band of %.0f mm", Math.floor(now) - n),
                         n -> lowBand(Math.floor(now) - n))
                 .by(Way.LOWER_BAND);
     }

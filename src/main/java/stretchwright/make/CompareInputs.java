@@ -15,13 +15,20 @@ import stretchwright.body.PoseLength;
 import stretchwright.fabric.Laplace;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Parts;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** What was put in and differs: measures, and whatever the report repeats of fabric, boot, style and machines. */
+/** What was put in and differs: figure, age, measures, whatever the report repeats of fabric, boot and style, machines. */
 final class CompareInputs {
-    private static final Set<String> SHARES =
-            Set.of("stretchAcross", "stretchAlong", "recovery", "shrinkageAcross", "shrinkageAlong", "showsThroughAt");
+    private static final Set<String> SHARES = Set.of(
+            "stretchAcross",
+            "stretchAlong",
+            "wrapped",
+            "recovery",
+            "shrinkageAcross",
+            "shrinkageAlong",
+            "showsThroughAt");
 
     private final Map<String, CompareRow> rows = new LinkedHashMap<>();
 
@@ -29,6 +36,9 @@ final class CompareInputs {
 
     static List<CompareRow> of(Made a, Made b) {
         CompareInputs inputs = new CompareInputs();
+        inputs.add(CompareRow.words(
+                "figure", a.body().figure().word(), b.body().figure().word()));
+        inputs.add(CompareRow.of("age", a.body().age(), b.body().age(), "years"));
         for (Measure m : Measure.values()) {
             inputs.add(CompareRow.of(
                     m.term() + origin(m, a.body(), b.body()),
@@ -39,7 +49,9 @@ final class CompareInputs {
         inputs.section("fabric", fabric(a), fabric(b));
         inputs.section("boot", boot(a), boot(b));
         inputs.section("style", style(a), style(b));
+        inputs.pockets(a, b);
         inputs.holds(a, b);
+        inputs.eases(a, b);
         inputs.poses(a, b);
         inputs.add(CompareRow.words(
                 "seated",
@@ -65,6 +77,44 @@ final class CompareInputs {
                         && own.kilopascals().containsKey(level)
                 ? OptionalDouble.of(Laplace.toMmHg(own.kilopascals().getOrDefault(level, 0.0)))
                 : OptionalDouble.empty();
+    }
+
+    /** Width that the maker adds, level by level. */
+    private void eases(Made a, Made b) {
+        for (Level.Name level : Level.Name.values()) {
+            add(CompareRow.of("style ease at " + level.word(), ease(a, level), ease(b, level), "mm"));
+        }
+    }
+
+    private static OptionalDouble ease(Made made, Level.Name level) {
+        Double mm = made.make().style().ease().get(level);
+        return mm == null ? OptionalDouble.empty() : OptionalDouble.of(mm);
+    }
+
+    /** Pockets of the same kind, size by size; the list of kinds stands with the style. */
+    private void pockets(Made a, Made b) {
+        for (Parts.Pocket.Kind kind : Parts.Pocket.Kind.values()) {
+            String what = "style " + kind.word() + " pocket ";
+            add(CompareRow.of(
+                    what + "width", pocket(a, kind, Parts.Pocket::width), pocket(b, kind, Parts.Pocket::width), "mm"));
+            add(CompareRow.of(
+                    what + "height",
+                    pocket(a, kind, Parts.Pocket::height),
+                    pocket(b, kind, Parts.Pocket::height),
+                    "mm"));
+            add(CompareRow.of(
+                    what + "thickness",
+                    pocket(a, kind, Parts.Pocket::thickness),
+                    pocket(b, kind, Parts.Pocket::thickness),
+                    "mm"));
+        }
+    }
+
+    private static OptionalDouble pocket(Made made, Parts.Pocket.Kind kind, ToDoubleFunction<Parts.Pocket> mm) {
+        return made.make().style().parts().pockets().stream()
+                .filter(p -> p.kind() == kind)
+                .mapToDouble(mm)
+                .findFirst();
     }
 
     private void poses(Made a, Made b) {

@@ -7,7 +7,7 @@ import stretchwright.ground.Unit;
 /**
  * One thing that two makes have in different amounts, or only one of them has.
  *
- * @param unit "mm", "%", "cm2", "mmHg", "min", "" for a plain number, or "words" for texts
+ * @param unit "mm", "%", "cm2", "mmHg", "min", "years", "g/m2", "" for a plain number, or "words" for texts
  */
 record CompareRow(String what, OptionalDouble a, OptionalDouble b, String textA, String textB, String unit) {
     static CompareRow words(String what, String a, String b) {

@@ -21,7 +21,11 @@ final class Echo {
 
     static String shortened(String text, int most) {
         String line = text.replaceAll("\\s+", " ");
-        return line.length() > most ? line.substring(0, most) + "..." : line;
+        if (line.length() <= most) {
+            return line;
+        }
+        int end = Character.isHighSurrogate(line.charAt(most - 1)) ? most - 1 : most;
+        return line.substring(0, end) + "...";
     }
 
     /** Control characters, and halves of a surrogate pair, which no file can carry. */

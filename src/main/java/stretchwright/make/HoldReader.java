@@ -3,7 +3,6 @@ package stretchwright.make;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,7 +54,7 @@ final class HoldReader {
     /** What is to be added to or taken off the flat width, by level. */
     static Map<Level.Name, Double> ease(Section style) {
         Map<Level.Name, Double> out = new EnumMap<>(Level.Name.class);
-        Optional<Section> levels = style.has("ease") ? style.section("ease", WORDS) : Optional.empty();
+        Optional<Section> levels = style.section("ease", WORDS);
         levels.ifPresent(s -> LEVELS.forEach(
                 level -> s.signedLength(level.word(), Limits.EASE).ifPresent(mm -> out.put(level, mm))));
         return out;
@@ -75,10 +74,7 @@ final class HoldReader {
         }
         if (out.isEmpty() && WORDS.stream().noneMatch(levels::has)) {
             levels.add(
-                    "",
-                    "names no level.",
-                    "Give a pressure at one level or more: "
-                            + String.join(", ", WORDS).toLowerCase(Locale.ROOT) + ".");
+                    "", "names no level.", "Give a pressure at one level or more: " + String.join(", ", WORDS) + ".");
         }
         return out.isEmpty() ? Optional.empty() : Optional.of(new Hold.Profile(out));
     }

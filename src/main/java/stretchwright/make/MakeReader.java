@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.body.Measured;
 import stretchwright.boot.Boot;
@@ -58,7 +57,7 @@ final class MakeReader {
         reader.top.require("wearer", "{figure: woman, measurements: {hip girth: 96.1}}");
         reader.top.choice("unit", UNITS, Unit::symbol);
         Optional<WearerReader.Wearer> wearer =
-                reader.top.section("wearer", WearerReader.KEYS).flatMap(s -> WearerReader.taken(s, findings));
+                reader.top.section("wearer", WearerReader.KEYS).flatMap(WearerReader::taken);
         return findings.isEmpty()
                 ? wearer.map(w -> new WearerFile(w.name(), reader.unit.orElseThrow(), w.measured()))
                 : Optional.empty();
@@ -175,11 +174,5 @@ final class MakeReader {
             top.add("seed", Echo.quoted(seed.get()) + " is not a whole number.", "Write for example: seed: 1");
             return 1;
         }
-    }
-
-    /** Words for a finding about something the format names but this version cannot do. */
-    static String notYet(String value, List<String> ready) {
-        return "this version does not draft " + Echo.quoted(value) + " yet. It drafts: "
-                + ready.stream().collect(Collectors.joining(", ")) + ".";
     }
 }

@@ -1,6 +1,7 @@
 package stretchwright.make;
 
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
 import stretchwright.lay.Lay;
 import stretchwright.sewing.SewingPlan;
@@ -9,9 +10,6 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Fit, lay and sewing plan in the report. */
 final class ReportResults {
-    /** kPa per mmHg, conventional (ISO 80000-4: 1 mmHg = 133.322 Pa). */
-    private static final double KPA_PER_MMHG = 0.133322;
-
     private ReportResults() {}
 
     static void fit(ObjectNode out, FitReport fit) {
@@ -28,7 +26,7 @@ final class ReportResults {
                     .put("along", Numbers.share(l.along()))
                     .put("tension", Numbers.mm(l.tension()))
                     .put("pressure", Numbers.rounded(l.pressure(), 3))
-                    .put("pressureMmHg", Numbers.mm(l.pressure() / KPA_PER_MMHG))
+                    .put("pressureMmHg", Numbers.mm(Laplace.toMmHg(l.pressure())))
                     .put("assumed", l.assumed())
                     .put("beyondReadings", l.beyondReadings());
         }

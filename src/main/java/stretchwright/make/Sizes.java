@@ -90,7 +90,8 @@ public final class Sizes {
 
     private static Optional<Pattern> drafted(MakeFile make, BodyRows.Row row, Findings findings) {
         Findings here = new Findings("");
-        Optional<Pattern> pattern = Draft.of(row.body(), make.fabric(), make.boot(), make.style(), here);
+        Optional<Pattern> pattern =
+                Draft.of(row.body(), make.fabric(), make.boot(), make.style(), make.machines(), here);
         for (Finding f : OwnUnit.findings(here.all(), make.unit())) {
             boolean measure = f.key().startsWith("wearer.measurements.");
             String key = "row " + row.line()

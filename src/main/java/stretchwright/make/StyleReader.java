@@ -20,8 +20,7 @@ import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
 /**
- * Reads the style. What the format names but this version cannot draft is a finding that says so; what is left out
- * takes the usual value named in docs/formats.md.
+ * Reads the style. What is left out takes the usual value named in docs/formats.md.
  */
 final class StyleReader {
     private static final List<String> KEYS = keys(
@@ -111,17 +110,8 @@ final class StyleReader {
         return value.name().toLowerCase(Locale.ROOT);
     }
 
-    /** One of the words; a finding where it is one that this version cannot draft. */
-    static Optional<String> only(Section s, String key, List<String> ready, List<String> all) {
-        Optional<String> word = s.choice(key, all, w -> w);
-        if (word.isPresent() && !ready.contains(word.get())) {
-            s.add(key, MakeReader.notYet(word.get(), ready), "");
-        }
-        return word;
-    }
-
     private Style.Leg leg(Section s) {
-        Optional<String> word = only(s, "leg", LEGS, LEGS);
+        Optional<String> word = s.choice("leg", LEGS, w -> w);
         if (word.isEmpty()) {
             return boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
         }

@@ -44,7 +44,7 @@ final class WearerReader {
     }
 
     static Optional<Wearer> read(Section section, Findings findings, Stages stages) {
-        Optional<Wearer> wearer = taken(section, findings);
+        Optional<Wearer> wearer = taken(section);
         // asked now, so that measures at odds are told together with everything else; the job asks again
         wearer.ifPresent(w -> {
             Findings about = new Findings("");
@@ -56,7 +56,7 @@ final class WearerReader {
     }
 
     /** What was measured, not yet asked whether it goes together. */
-    static Optional<Wearer> taken(Section section, Findings findings) {
+    static Optional<Wearer> taken(Section section) {
         return new WearerReader(section).taken();
     }
 

@@ -89,8 +89,10 @@ public final class Wearing {
         WearingEntry entry = new WearingEntry(date, symptom.name(), symptom.asks() ? answer : "", next);
         List<WearingEntry> history = new ArrayList<>(make.worn());
         history.add(entry);
+        // the style holds the earlier changes already; only the new one is to be made on it
+        MakeFile plain = make.worn(make.style(), List.of());
         Optional<MakeFile> changed =
-                WearingApplied.on(unworn(make, next), List.of(entry), findings).map(m -> make.worn(m.style(), history));
+                WearingApplied.on(plain, List.of(entry), findings).map(m -> make.worn(m.style(), history));
         WearingApplied.sums(history).forEach((key, sum) -> bounded(key, sum, findings));
         if (findings.isEmpty()
                 && changed.map(MakeFile::style).filter(make.style()::equals).isPresent()) {
@@ -106,11 +108,6 @@ public final class Wearing {
                 Optional.of(entry),
                 findings.isEmpty() ? changed : Optional.empty(),
                 findings.all());
-    }
-
-    /** The style holds the earlier changes already; only the new one is to be made on it. */
-    private static MakeFile unworn(MakeFile make, Map<WearingKey, Double> next) {
-        return next.isEmpty() ? make : make.worn(make.style(), List.of());
     }
 
     private static void bounded(WearingKey key, double sum, Findings findings) {

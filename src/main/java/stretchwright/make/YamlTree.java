@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.CollectionStartEvent;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.MappingStartEvent;
 import org.snakeyaml.engine.v2.events.NodeEvent;
@@ -47,6 +48,7 @@ final class YamlTree {
     private final Map<String, Tree> anchors = new HashMap<>();
     private int values;
     private int aliases;
+    private int reached = 1;
 
     private YamlTree(Findings findings) {
         this.findings = findings;
@@ -112,13 +114,13 @@ final class YamlTree {
                 .setParseComments(false)
                 .build();
         Iterator<Event> events = new Parse(settings).parseString(text).iterator();
-        events.next();
-        if (!events.hasNext() || events.next().getEventId() != Event.ID.DocumentStart) {
+        next(events);
+        if (next(events).getEventId() != Event.ID.DocumentStart) {
             throw new Unreadable("the file holds only comments.", "Start with the line: stretchwright: 1");
         }
-        Tree root = node(events.next(), events, 1, "");
-        events.next();
-        if (events.next().getEventId() != Event.ID.StreamEnd) {
+        Tree root = node(next(events), events, 1, "");
+        next(events);
+        if (next(events).getEventId() != Event.ID.StreamEnd) {
             throw new Unreadable("the file holds more than one document (\"---\").", "Keep one make in one file.");
         }
         if (root instanceof Tree.Keys keys) {
@@ -127,6 +129,20 @@ final class YamlTree {
         throw new Unreadable(
                 "line " + root.line() + ": a make file is a section with keys, not " + root.kind() + ".",
                 "Start with the line: stretchwright: 1");
+    }
+
+    /** The parser does not check how large the number of an escape is, and then fails in a way of its own. */
+    private Event next(Iterator<Event> events) {
+        try {
+            Event event = events.next();
+            reached = line(event);
+            return event;
+        } catch (IllegalArgumentException e) {
+            throw new Unreadable(
+                    "line " + reached
+                            + " or below: this is not YAML: the number of an escape (\"\\U...\") is too large.",
+                    "Write the letter itself.");
+        }
     }
 
     private Tree node(Event event, Iterator<Event> events, int depth, String path) {
@@ -175,7 +191,7 @@ final class YamlTree {
         Optional<String> tag = Optional.empty();
         if (event instanceof ScalarEvent scalar) {
             tag = scalar.getTag();
-        } else if (event instanceof org.snakeyaml.engine.v2.events.CollectionStartEvent collection) {
+        } else if (event instanceof CollectionStartEvent collection) {
             tag = collection.getTag();
         }
         tag.filter(t -> !CORE_TAGS.contains(t)).ifPresent(t -> {
@@ -186,10 +202,10 @@ final class YamlTree {
 
     private Tree items(Iterator<Event> events, int depth, String path, int line) {
         List<Tree> items = new ArrayList<>();
-        Event event = events.next();
+        Event event = next(events);
         while (event.getEventId() != Event.ID.SequenceEnd) {
             items.add(node(event, events, depth + 1, path + "[" + (items.size() + 1) + "]"));
-            event = events.next();
+            event = next(events);
         }
         return new Tree.Items(items, line);
     }
@@ -197,7 +213,7 @@ final class YamlTree {
     private Tree keys(Iterator<Event> events, int depth, String path, int line) {
         Map<String, Tree> entries = new LinkedHashMap<>();
         Map<String, Integer> lines = new HashMap<>();
-        Event event = events.next();
+        Event event = next(events);
         while (event.getEventId() != Event.ID.MappingEnd) {
             int at = line(event);
             if (!(event instanceof ScalarEvent name)) {
@@ -205,7 +221,7 @@ final class YamlTree {
             }
             String key = name.getValue();
             String inside = Echo.path(path, key);
-            Tree value = node(events.next(), events, depth + 1, inside);
+            Tree value = node(next(events), events, depth + 1, inside);
             Integer before = lines.putIfAbsent(key, at);
             if (before == null) {
                 entries.put(key, value);
@@ -215,7 +231,7 @@ final class YamlTree {
                         "line " + at + ": stands twice; the first is on line " + before + ".",
                         "Keep one of them.");
             }
-            event = events.next();
+            event = next(events);
         }
         return new Tree.Keys(entries, line);
     }

@@ -46,6 +46,26 @@ class HostileTextTest {
         assertThat(all.get(0).problem()).contains("%YAML").doesNotContain("SpecVersion", "@", "[");
     }
 
+    /** Unicode ends at U+10FFFF; an escape beyond it names no letter. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\\UFFFFFFFF", "\\U00110000"})
+    void anEscapeBeyondTheLastLetterIsAFinding(String escape) {
+        List<Finding> all = findings(SampleText.WHOLE.replace("name: Evening practice", "name: \"" + escape + "\""));
+        assertThat(all).hasSize(1);
+        assertThat(all.get(0).problem()).contains("this is not YAML");
+        assertThat(all.get(0).remedy()).isNotEmpty();
+    }
+
+    /** Cut in the middle of a letter of two halves, half a letter would be left, which no file can carry. */
+    @Test
+    void aLongTextIsNotCutWithinALetter() {
+        String skate = Character.toString(0x26F8) + Character.toString(0x1F6FC);
+        for (int before = 0; before < 50; before++) {
+            String said = Echo.quoted("x".repeat(before) + skate.repeat(30));
+            assertThat(said.codePoints()).as(said).noneMatch(c -> c >= 0xD800 && c <= 0xDFFF);
+        }
+    }
+
     @Test
     void aHugeKeyOrValueIsNotEchoed() {
         String huge = "x".repeat(900);
