@@ -22,7 +22,7 @@ final class Bed {
     private static final int MOST_PARTS = 2000;
 
     private static final int MOST_CORNERS = 400;
-    private static final int MOST_CONVEX = 1000;
+    private static final int MOST_CONVEX = 20_000;
 
     final long width;
     /** Variant numbers of each part, and of what is taken. */

@@ -1,7 +1,9 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,6 +53,27 @@ final class Enclosing {
         return Shape.of(
                 enclosing.corners.stream().mapToLong(c -> c.x).toArray(),
                 enclosing.corners.stream().mapToLong(c -> c.y).toArray());
+    }
+
+    /** The parts with enclosing outlines, but where one would no longer have a place across; alike parts stay alike. */
+    static List<Part> all(List<Part> parts, double tolerance) {
+        Map<Integer, Part> known = new HashMap<>();
+        return parts.stream()
+                .map(p -> known.computeIfAbsent(p.kind(), k -> enclosed(p, tolerance)))
+                .toList();
+    }
+
+    private static Part enclosed(Part part, double tolerance) {
+        return new Part(
+                part.kind(),
+                part.variants().stream()
+                        .map(v -> {
+                            Shape shape = of(v.exact(), tolerance);
+                            Shape fitting = part.across().holds(shape) ? shape : v.exact();
+                            return new Part.Variant(v.rotation(), fitting, fitting, v.beat());
+                        })
+                        .toList(),
+                part.across());
     }
 
     private Corner at(int i) {

@@ -3,50 +3,74 @@ package stretchwright.lay;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stretchwright.ground.RandomStream;
 
 /**
  * The shortest layout of a spread that was found: bottom-left over many orders, and from the best of these on the search
- * that lets parts overlap. Counted in work, so the same input gives the same layout.
+ * that lets parts overlap, first with coarse outlines round the true ones, then with finer ones. Counted in work, so the
+ * same input gives the same layout.
  */
 final class LaySearch {
     /** Positions and pairs tried while choosing among orders; a fraction of a second (docs/maths/lay.md). */
     private static final long BUDGET = 150_000;
     /** Orders laid again with the true outlines. */
     private static final int KEPT = 3;
-    /** Enclosing outlines stand off no more than this, in units: 0.3 mm. */
-    private static final double TOLERANCE = 30;
+    /** More parts than this are laid by coarse outlines to start with. */
+    private static final int FEW = 8;
+    /** More than this are many: no-fit polygons of finer outlines would not be kept in memory. */
+    private static final int MANY = 100;
 
     private final Spread spread;
     private final long seed;
+    private final List<Part> coarse;
+    private final List<Part> fine;
 
     LaySearch(Spread spread, long seed) {
         this.spread = spread;
         this.seed = seed;
+        this.coarse = Enclosing.all(spread.parts, off(300, 300, 500));
+        this.fine = Enclosing.all(spread.parts, off(60, 100, 200));
+    }
+
+    /** How far enclosing outlines may stand off for few, some and many parts, in units of 0.01 mm. */
+    private double off(double few, double some, double many) {
+        int n = spread.parts.size();
+        return n <= FEW ? few : n <= MANY ? some : many;
     }
 
     /** By bottom-left alone. */
     Layout quick() {
-        Orders orders = new Orders(spread.strip, true, KEPT, BUDGET, () -> false, layout -> {});
+        if (spread.parts.size() > FEW) {
+            return orders(coarse, false, 1).search(coarse, new RandomStream(seed)).get(0).layout().of(spread.parts);
+        }
         BottomLeft exact = new BottomLeft(spread.strip, false);
-        return orders.search(spread.parts, new RandomStream(seed)).stream()
+        return orders(spread.parts, true, KEPT).search(spread.parts, new RandomStream(seed)).stream()
                 .map(found -> exact.lay(found.order(), Long.MAX_VALUE))
                 .min(Comparator.comparingLong(Layout::length))
                 .orElseThrow()
                 .of(spread.parts);
     }
 
+    private Orders orders(List<Part> parts, boolean rough, int keep) {
+        return new Orders(spread.strip, rough, keep, BUDGET, () -> false, layout -> {});
+    }
+
     /** Searched on from a layout; never longer. */
     Layout longer(Layout start, Effort effort, LayClock clock) {
-        Optional<Bed> bed = Bed.of(spread.parts, spread.strip, TOLERANCE, spread.floor());
-        if (bed.isEmpty()) {
-            return start;
-        }
-        Layout found =
-                Crew.search(bed.get(), start, seed, 2, effort, clock, f -> {}).layout();
-        Layout settled = new BottomLeft(spread.strip, false).settled(found);
-        return List.of(start, settled).stream()
+        Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), clock).of(spread.parts);
+        Layout finer = found(fine, rough, new Effort(0, effort.compress()), clock).of(spread.parts);
+        Layout settled = new BottomLeft(spread.strip, false).settled(finer);
+        return Stream.of(start, settled)
                 .min(Comparator.comparingLong(Layout::length))
                 .orElseThrow();
+    }
+
+    private Layout found(List<Part> parts, Layout start, Effort effort, LayClock clock) {
+        Optional<Bed> bed = Bed.of(parts, spread.strip, 0, spread.floor());
+        return bed.isEmpty()
+                ? start
+                : Crew.search(bed.get(), start.of(parts), seed, 2, effort, clock, f -> {})
+                        .layout();
     }
 }

@@ -27,6 +27,8 @@ final class Spread {
     final List<Part> parts;
     final Strip strip;
     private final long margin;
+    /** Worked out when first asked for. */
+    private long floor = -1;
     private final Fabric fabric;
     private final LayTerms terms;
 
@@ -113,7 +115,10 @@ final class Spread {
 
     /** No layout is shorter, in units of the strip: the floor knows nothing of gaps, flaws and places across. */
     long floor() {
-        return Floor.under(cuts, width) + 2 * margin;
+        if (floor < 0) {
+            floor = Floor.under(cuts, width) + 2 * margin;
+        }
+        return floor;
     }
 
     private Lay.Placement placement(Cut cut, Layout.Spot spot, double from) {

@@ -64,6 +64,10 @@ public record Piece(
         return new Piece(name, cut, mirrored, onFold, edges, grain, notches, marks, CutLine.around(outline));
     }
 
+    public Piece named(String other) {
+        return new Piece(other, cut, mirrored, onFold, edges, grain, notches, marks, cutLine);
+    }
+
     public Edge edge(String edgeName) {
         return edges.stream()
                 .filter(e -> e.name().equals(edgeName))
