@@ -2,6 +2,7 @@ package stretchwright.lay;
 
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
+import stretchwright.ground.Unit;
 
 /**
  * What to buy, as a sum that can be followed: the lay, what washing takes, straightening at both cut ends, one repeat
@@ -29,6 +30,11 @@ public record Buying(
 
         public double step() {
             return step;
+        }
+
+        /** Yards for those who measure in inches, else metric. */
+        public static Counter of(Unit unit) {
+            return unit == Unit.IN || unit == Unit.YD ? YARDS : METRIC;
         }
     }
 

@@ -5,8 +5,10 @@ import java.util.Collections;
 import java.util.List;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
+import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Lay.Placement;
+import stretchwright.lay.Leftover;
 import stretchwright.pattern.Piece;
 
 /**
@@ -20,11 +22,6 @@ final class LayDrawing {
     private static final double BELOW = 8;
     private static final double ABOVE = 8;
     private static final double SMALL = 2.8;
-
-    /** A piece's name: at most, and at least before it is written upright instead, mm. */
-    private static final double NAME = 4;
-
-    private static final double SMALLEST = 2.4;
 
     private final Job job;
     private final Lay lay;
@@ -51,6 +48,10 @@ final class LayDrawing {
         cloth();
         scaleBar();
         lay.placements().forEach(this::placement);
+        List<Leftover> left = job.use().leftovers();
+        for (int i = 0; i < left.size(); i++) {
+            leftover(left.get(i), (char) ('A' + i));
+        }
     }
 
     private Point at(double x, double y) {
@@ -65,8 +66,8 @@ final class LayDrawing {
         boolean folded = lay.method() == Lay.Method.FOLDED;
         canvas.line(folded ? Ink.FOLD : Ink.CUT, at(0, 0), at(0, h));
         canvas.line(Ink.CUT, at(w, 0), at(w, h));
-        upright(at(0, h / 2).plus(new Point(-2, 0)), folded ? "fold" : "selvage");
-        upright(at(w, h / 2).plus(new Point(4, 0)), folded ? "both selvages" : "selvage");
+        upright(at(0, h / 2).plus(new Point(-2, 0)), folded ? "fold - not cut" : "left selvage");
+        upright(at(w, h / 2).plus(new Point(4, 0)), folded ? "both selvages" : "right selvage");
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
         dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
         if (job.fabric().oneWay()) {
@@ -119,7 +120,8 @@ final class LayDrawing {
 
     private void placement(Placement p) {
         Piece piece = job.pattern().piece(p.piece());
-        canvas.line(Ink.LABEL, paper(p, outline(piece, p.unfolded())), true);
+        List<Point> outline = paper(p, outline(piece, p.unfolded()));
+        canvas.line(Ink.LABEL, outline, true);
         if (p.unfolded()) {
             Box box = piece.cutLine().box();
             double tick = box.height() / 8;
@@ -131,66 +133,36 @@ final class LayDrawing {
         canvas.line(Ink.GRAIN, from, to);
         head(Ink.GRAIN, from, to);
         head(Ink.GRAIN, to, from);
-        words(p, piece, from, to);
+        CuttingGuide.Step step = job.use().guide().step(p.piece(), p.copy());
+        new LayWords(canvas, step, from, to, outline).write(ClothWords.name(step, piece.cut()));
+        step.weights().forEach(w -> weight(at(w.x(), w.y())));
+    }
+
+    /** A small square, beside the arrow so that both can be seen. */
+    private void weight(Point w) {
+        Point c = w.plus(new Point(-1.6, 0));
+        double h = 0.7;
+        canvas.line(
+                Ink.GRAIN,
+                List.of(
+                        c.plus(new Point(-h, -h)),
+                        c.plus(new Point(h, -h)),
+                        c.plus(new Point(h, h)),
+                        c.plus(new Point(-h, h))),
+                true);
+    }
+
+    /** Dotted, a little inside, so that it is not taken for a piece. */
+    private void leftover(Leftover l, char letter) {
+        double in = 0.5;
+        Point low = at(l.x(), l.y()).plus(new Point(in, in));
+        Point high = at(l.x() + l.width(), l.y() + l.height()).plus(new Point(-in, -in));
+        canvas.line(Ink.MARK, List.of(low, new Point(high.x(), low.y()), high, new Point(low.x(), high.y())), true);
+        canvas.text(Writing.at(Ink.MARK, low.x() + 0.8, low.y() + 0.9, SMALL, String.valueOf(letter)));
     }
 
     private void middleTick(Placement p, double low, double high) {
         canvas.line(Ink.MARK, paper(p, List.of(new Point(0, low), new Point(0, high))), false);
-    }
-
-    private void words(Placement p, Piece piece, Point from, Point to) {
-        Point middle = from.towards(to, 0.5);
-        name(name(p, piece), middle, from.distance(to), paper(p, outline(piece, p.unfolded())));
-        List<Point> ends = List.of(from, to);
-        for (int i = 0; i < Math.min(2, p.fromSelvage().size()); i++) {
-            double lift = ends.get(i).y() > middle.y() ? -1.8 : 0.2;
-            String words = "\u2190 " + Amounts.number(p.fromSelvage().get(i), 1);
-            canvas.text(Writing.at(Ink.LABEL, ends.get(i).x() + 1.2, ends.get(i).y() + lift, 2.2, words));
-        }
-    }
-
-    /** Beside the arrow, as large as fits between it and the outline; in a narrow piece upright along the arrow. */
-    private void name(String name, Point middle, double arrow, List<Point> outline) {
-        double room = middle.x() - leftOf(middle, outline) - 2.5;
-        double size = Math.min(NAME, NAME * room / Letters.width(name, NAME));
-        double along = Math.min(SMALL, SMALL * arrow / Letters.width(name, SMALL));
-        if (size >= SMALLEST) {
-            canvas.text(
-                    new Writing(Ink.LABEL, middle.plus(new Point(-1.5, -size / 3)), 0, size, Writing.Align.END, name));
-            return;
-        }
-        canvas.text(new Writing(
-                Ink.LABEL, middle.plus(new Point(-1.2, 0)), 90, Math.max(1.8, along), Writing.Align.MIDDLE, name));
-    }
-
-    /** Where the outline is crossed first, going left from a place inside it. */
-    private static double leftOf(Point from, List<Point> outline) {
-        double nearest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < outline.size(); i++) {
-            Point a = outline.get(i);
-            Point b = outline.get((i + 1) % outline.size());
-            if ((a.y() > from.y()) != (b.y() > from.y())) {
-                double x = a.towards(b, (from.y() - a.y()) / (b.y() - a.y())).x();
-                if (x < from.x()) {
-                    nearest = Math.max(nearest, x);
-                }
-            }
-        }
-        return nearest;
-    }
-
-    /**
-     * The unmirrored leg, seen from its right side with the front on the left, is the left leg: whoever looks at a
-     * wearer's left side sees the front on the left.
-     */
-    static String name(Placement p, Piece piece) {
-        if (piece.mirrored()) {
-            String side = p.layers() == 2 ? " L + R" : p.mirrored() ? " R" : " L";
-            return piece.name() + side;
-        }
-        String copy = piece.cut() > 1 && p.layers() == 1 ? " " + p.copy() : "";
-        String fold = piece.onFold() && !p.unfolded() ? " (on the fold)" : "";
-        return piece.name() + copy + fold + (p.layers() == 2 ? " (two layers)" : "");
     }
 
     private List<Point> paper(Placement p, List<Point> points) {

@@ -6,7 +6,10 @@ import java.util.stream.Stream;
 import stretchwright.ground.Box;
 import stretchwright.print.Column.Para;
 
-/** The lay on one office sheet, scaled to fit, as PDF and as SVG: the same drawing on two canvases. */
+/**
+ * The lay on one office sheet, scaled to fit, as PDF and as SVG: the same drawing on two canvases. Behind it, in the
+ * PDF, the cutting guide.
+ */
 final class LaySheet {
     private static final double TEXT = 3.4;
 
@@ -16,6 +19,7 @@ final class LaySheet {
         Paper sheet = sheet(job);
         try (PdfFile file = new PdfFile(title(job))) {
             draw(job, file.page(sheet.width(), sheet.height()), sheet);
+            CuttingPages.write(file, job);
             return file.finished("lay.pdf", "lay");
         }
     }
@@ -69,16 +73,21 @@ final class LaySheet {
         String size = "Lay " + Amounts.number(lay.length(), 0) + " mm (" + Amounts.length(lay.length(), job.unit())
                 + ") of cloth, " + Amounts.number(lay.fabricWidth(), 0) + " mm ("
                 + Amounts.length(lay.fabricWidth(), job.unit())
-                + ") wide" + (folded(job) ? " when folded" : "") + ". Buy " + Amounts.toBuy(lay.buy())
+                + ") wide" + (folded(job) ? " when folded" : "") + ". Buy "
+                + Amounts.toBuy(job.use().buying())
                 + ". Pieces take up " + Amounts.percent(lay.use()) + " of the cloth laid.";
         String way = folded(job)
-                ? "Folded lengthwise, right sides together, two layers: one placement gives a left and a right piece."
-                : "Open, one layer, right side up: pieces marked L and R are mirror images. Wrong side up, L and R"
-                        + " change places. Tick each piece when it is cut.";
+                ? "Folded lengthwise, OUTSIDE OUT; one cut through both layers gives a left (upper) and a right (lower)"
+                        + " piece."
+                : "Open, one layer, OUTSIDE UP.";
+        String signs =
+                "Number in a ring: order of placing and cutting. This side up: the paper's printed side up; TURNED"
+                        + " OVER: down. L and R: the wearer's left and right. Small squares: weights. Dotted, with a letter: left"
+                        + " over.";
         return List.of(
                 new Para(5.5, 0, 0, title(job)),
                 new Para(TEXT, 0, 0.5, size),
-                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way),
+                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way + " " + signs),
                 new Para(
                         TEXT,
                         0,

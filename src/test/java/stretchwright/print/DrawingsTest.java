@@ -127,7 +127,8 @@ class DrawingsTest {
     void aFoldedLayNamesItsFoldAndGivesPairs() throws Exception {
         List<String> words = texts(LaySheet.svg(SampleJob.folded()));
         assertThat(words)
-                .contains("fold", "both selvages", "leg L + R", "cuff (two layers)", "waistband (on the fold)");
+                .contains(
+                        "fold - not cut", "both selvages", "leg L + R", "cuff (two layers)", "waistband (on the fold)");
     }
 
     static Element parsed(Document document) throws Exception {

@@ -1,0 +1,176 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import stretchwright.ground.Unit;
+import stretchwright.lay.Buying;
+import stretchwright.lay.ClothUse;
+import stretchwright.lay.CuttingGuide;
+import stretchwright.lay.Hand;
+import stretchwright.lay.Lay;
+import stretchwright.lay.Leftover;
+import stretchwright.lay.Offcut;
+import stretchwright.lay.OnHand;
+
+/** The cloth in sentences: the sum to buy, the cloth at hand, each step of cutting, what is left; in the maker's unit. */
+public final class ClothWords {
+    private ClothWords() {}
+
+    /** "lay 119.7 cm + shrinkage 2.4 cm + straightening 2 x 5 cm = 132.1 cm, sold as 1.35 m"; its terms add up as shown. */
+    public static String sum(Buying b, Unit unit) {
+        double digit = unit == Unit.MM ? 1 : unit == Unit.CM ? 1 : unit.toMm(0.01);
+        long length = Math.round(b.length() / digit);
+        long ends = Math.round(b.straightening() / digit / 2) * 2;
+        long repeat = Math.round(b.repeat() / digit);
+        long needed = Math.round(b.needed() / digit);
+        long shrinkage = needed - length - ends - repeat;
+        List<String> terms = new ArrayList<>();
+        terms.add("lay " + length(length * digit, unit));
+        if (b.shrinkage() > 0) {
+            terms.add("shrinkage " + length(shrinkage * digit, unit));
+        }
+        terms.add("straightening 2 x " + length(ends * digit / 2, unit));
+        if (b.repeat() > 0) {
+            terms.add("print repeat " + length(repeat * digit, unit));
+        }
+        String step = b.counter() == Buying.Counter.YARDS
+                ? "eighths of a yard"
+                : "steps of " + length(b.counter().step(), unit);
+        return String.join(" + ", terms) + " = " + length(needed * digit, unit) + " needed; in " + step + ": "
+                + Amounts.bought(b);
+    }
+
+    private static String length(double mm, Unit unit) {
+        return Amounts.length(mm, unit);
+    }
+
+    /** "fits, 27 cm to spare". */
+    public static String onHand(OnHand hand, Unit unit) {
+        double whole = hand.spare() >= 0 ? Math.floor(hand.spare() + 1e-6) : Math.ceil(-hand.spare() - 1e-6);
+        return switch (hand.verdict()) {
+            case FITS -> "fits, " + length(whole, unit) + " to spare";
+            case SHORT -> "does not fit: " + length(whole, unit) + " short";
+            case FITS_IF ->
+                length(whole, unit) + " short, but fits if "
+                        + hand.conditions().stream().map(c -> inUnit(c, unit)).collect(Collectors.joining("; or if "));
+        };
+    }
+
+    /** The one number in a condition, "1234 mm needed", in the maker's unit. */
+    private static String inUnit(String condition, Unit unit) {
+        int mm = condition.lastIndexOf(" mm needed");
+        int colon = condition.lastIndexOf(": ");
+        if (mm < 0 || colon < 0) {
+            return condition;
+        }
+        double value = Double.parseDouble(condition.substring(colon + 2, mm));
+        return condition.substring(0, colon) + " (" + length(value, unit) + " needed)";
+    }
+
+    /** How a piece lies, short, as on the drawing. */
+    static String side(CuttingGuide.Step s) {
+        return (s.turnedOver() ? "TURNED OVER" : "this side up") + (s.headDown() ? ", top down" : "");
+    }
+
+    /** "leg R", "cuff 2", "waistband (on the fold)". */
+    static String name(CuttingGuide.Step s, int cut) {
+        String fold = s.onFold() ? " (on the fold)" : "";
+        if (s.hand() == Hand.EITHER) {
+            String layers = s.layers() == 2 && !s.onFold() ? " (two layers)" : "";
+            return s.piece() + (cut > 1 && s.layers() == 1 ? " " + s.copy() : "") + fold + layers;
+        }
+        boolean said = s.piece().startsWith(s.hand().word() + " ");
+        boolean several = cut > 2 && s.layers() == 1;
+        return s.piece()
+                + (several ? " " + s.copy() : "")
+                + (said ? "" : " " + s.hand().mark());
+    }
+
+    /** One step of the tick list, behind its name. */
+    public static String step(CuttingGuide.Step s, Lay lay, Unit unit) {
+        boolean folded = lay.method() == Lay.Method.FOLDED;
+        List<String> parts = new ArrayList<>();
+        parts.add(
+                s.turnedOver() ? "paper turned over, printed side DOWN" : "this side up: printed side of the paper up");
+        if (s.headDown()) {
+            parts.add("its top towards the near end");
+        }
+        if (s.onFold()) {
+            parts.add("its fold edge exactly on the fold of the cloth, which is not cut");
+        }
+        boolean unfolded = lay.placements().stream()
+                .anyMatch(p -> p.piece().equals(s.piece()) && p.copy() == s.copy() && p.unfolded());
+        if (unfolded) {
+            parts.add("the half pattern is traced, flipped over at its fold edge and traced again: one whole piece");
+        }
+        if (folded) {
+            parts.add(s.layers() == 2 ? layers(s) : "upper layer only");
+        }
+        parts.add("grain " + grain(s, unit) + " from the " + (folded ? "fold" : "left selvage"));
+        return String.join("; ", parts) + ".";
+    }
+
+    private static String layers(CuttingGuide.Step s) {
+        return switch (s.hand()) {
+            case PAIR -> "both layers: the upper one gives the left, the lower one the right";
+            case BOTH -> "both layers: the upper one as drawn, the lower one its mirror image";
+            default -> s.onFold() ? "both layers: one whole piece" : "both layers: two pieces";
+        };
+    }
+
+    private static String grain(CuttingGuide.Step s, Unit unit) {
+        String first = length(s.fromEdge().get(0), unit);
+        String second = length(s.fromEdge().get(1), unit);
+        return first.equals(second) ? first + " at both ends" : first + " at its foot, " + second + " at its head";
+    }
+
+    /** How the cloth lies and how the list is to be used. */
+    public static List<String> before(Lay lay) {
+        boolean folded = lay.method() == Lay.Method.FOLDED;
+        return List.of(
+                folded
+                        ? "Fold the cloth lengthwise, selvage on selvage, its OUTSIDE OUT. The fold lies on your left, the"
+                                + " selvages on your right; the lower edge of the picture is the end next to you. Right"
+                                + " and left are the wearer's."
+                        : "Lay the cloth open in one layer, its OUTSIDE UP. The lower edge of the picture is the end next"
+                                + " to you. Right and left are the wearer's.",
+                "Place the pieces in the order of the list: long ones first, from the "
+                        + (folded ? "fold" : "left selvage")
+                        + " outwards, because a long piece off grain twists. Measure both ends of each grain arrow; then"
+                        + " put weights where the drawing has small squares, at both ends first.",
+                "When all lie as drawn, and left and right are both there, cut in the same order and tick. Write L or R"
+                        + " and the top on each cut piece, on its inside.");
+    }
+
+    public static String leftover(Leftover l, char letter, Unit unit) {
+        String size = length(l.width(), unit) + " across x " + length(l.height(), unit) + " along";
+        String layers = l.layers() == 1 ? "" : l.atFold() ? ", two layers, at the fold" : ", two layers";
+        return letter + ": " + size + layers;
+    }
+
+    /** What comes out of the leftovers, each as if nothing else were cut; what does not come out is left away. */
+    public static List<String> offcuts(ClothUse use, Unit unit) {
+        return use.offcuts().stream()
+                .filter(f -> f.total() > 0)
+                .map(f -> f.what().name() + " (" + size(f.what(), unit) + "; "
+                        + f.what().source() + "): " + f.total() + from(f))
+                .toList();
+    }
+
+    private static String from(Offcut.Fit fit) {
+        StringBuilder letters = new StringBuilder();
+        for (int i = 0; i < fit.counts().size(); i++) {
+            if (fit.counts().get(i) > 0) {
+                letters.append(letters.isEmpty() ? ", from " : ", ").append((char) ('A' + i));
+            }
+        }
+        return letters.toString();
+    }
+
+    private static String size(Offcut what, Unit unit) {
+        return String.format(
+                Locale.ROOT, "%s across x %s along", length(what.across(), unit), length(what.along(), unit));
+    }
+}
