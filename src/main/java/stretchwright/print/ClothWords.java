@@ -71,18 +71,18 @@ public final class ClothWords {
 
     /** How a piece lies, short, as on the drawing. */
     static String side(CuttingGuide.Step s) {
-        return (s.turnedOver() ? "TURNED OVER" : "this side up") + (s.headDown() ? ", top down" : "");
+        return (s.turnedOver() ? "TURNED OVER" : "this side up")
+                + (s.headDown() ? ", top down" : "")
+                + (s.onFold() ? ", on the fold" : s.layers() == 2 ? ", two layers" : "");
     }
 
-    /** "leg R", "cuff 2", "waistband (on the fold)". */
+    /** "leg R", "cuff 2", "waistband". */
     static String name(CuttingGuide.Step s, int cut) {
-        String fold = s.onFold() ? " (on the fold)" : "";
         if (s.hand() == Hand.EITHER) {
-            String layers = s.layers() == 2 && !s.onFold() ? " (two layers)" : "";
-            return s.piece() + (cut > 1 && s.layers() == 1 ? " " + s.copy() : "") + fold + layers;
+            return s.piece() + (cut > 1 && s.count() < cut ? " " + s.copy() : "");
         }
         boolean said = s.piece().startsWith(s.hand().word() + " ");
-        boolean several = cut > 2 && s.layers() == 1;
+        boolean several = cut > 2;
         return s.piece()
                 + (several ? " " + s.copy() : "")
                 + (said ? "" : " " + s.hand().mark());

@@ -62,7 +62,8 @@ final class CuttingPages {
                     4.4,
                     INDENT,
                     2.5,
-                    s.number() + ". " + ClothWords.name(s, cut) + (s.turnedOver() ? " - turned over" : ""));
+                    s.number() + ". " + ClothWords.name(s, cut)
+                            + (s.turnedOver() ? " - TURNED OVER" : s.onFold() ? " - on the fold" : ""));
             Para how = new Para(TEXT, INDENT, 0, capital(ClothWords.step(s, job.lay(), job.unit())));
             pages.need(
                     name.height(pages.room().width()) + how.height(pages.room().width()));
@@ -117,6 +118,11 @@ final class CuttingPages {
             sizes.add(ClothWords.leftover(use.leftovers().get(i), (char) ('A' + i), job.unit()));
         }
         text("Rectangles that no cut line enters, dotted on the drawing: " + String.join("; ", sizes) + ".");
+        use.onHand()
+                .filter(h -> h.spare() > 0)
+                .ifPresent(h ->
+                        text("And a strip over the whole width, " + Amounts.length(Math.floor(h.spare()), job.unit())
+                                + " of unwashed cloth, from what is on hand."));
         List<String> fits = ClothWords.offcuts(use, job.unit());
         text(
                 fits.isEmpty()

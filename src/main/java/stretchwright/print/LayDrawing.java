@@ -134,7 +134,7 @@ final class LayDrawing {
         head(Ink.GRAIN, from, to);
         head(Ink.GRAIN, to, from);
         CuttingGuide.Step step = job.use().guide().step(p.piece(), p.copy());
-        new LayWords(canvas, step, from, to, outline).write(ClothWords.name(step, piece.cut()));
+        new LayWords(canvas, step, ClothWords.name(step, piece.cut()), from, to, outline).write();
         step.weights().forEach(w -> weight(at(w.x(), w.y())));
     }
 

@@ -128,7 +128,13 @@ class DrawingsTest {
         List<String> words = texts(LaySheet.svg(SampleJob.folded()));
         assertThat(words)
                 .contains(
-                        "fold - not cut", "both selvages", "leg L + R", "cuff (two layers)", "waistband (on the fold)");
+                        "fold - not cut",
+                        "both selvages",
+                        "leg L + R",
+                        "cuff",
+                        "waistband",
+                        "this side up, two layers",
+                        "this side up, on the fold");
     }
 
     static Element parsed(Document document) throws Exception {
