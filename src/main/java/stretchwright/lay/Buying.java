@@ -41,7 +41,8 @@ public record Buying(
     public static Buying of(double length, Fabric fabric, Counter counter) {
         double needed = Shop.needed(length, fabric);
         double straightening = 2 * Shop.STRAIGHTENING;
-        double shrinkage = needed - length - straightening - fabric.repeatAlong();
+        // not what is left of the need: that would be a hair off zero where nothing shrinks
+        double shrinkage = length / (1 - fabric.shrinkageAlong()) - length;
         long steps = counter == Counter.YARDS
                 ? Shop.eighths(needed)
                 : Grid.units(Shop.metric(needed)) / Grid.units(counter.step());

@@ -1,22 +1,27 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 
-/** The same garment laid on cloths of several widths, each one-way and turned: to know before buying. */
+/**
+ * The same garment laid on cloths of several widths, each one-way and turned: to know before buying. The make's own
+ * cloth is laid as the make itself lays it, so that both say the same; the others by QuickLay.
+ */
 public record ClothWidths(List<Row> rows) {
-    /** Usable widths often sold beside one's own, mm: common practice, no source. */
+    /** Usable widths often sold beside one's own, mm, narrowest first: common practice, no source. */
     static final List<Double> COMMON = List.of(1400.0, 1600.0);
 
     /** Widths nearer to each other than this are one, mm. */
     private static final double SAME = 10;
+
+    private static final Lengths NONE = new Lengths(OptionalDouble.empty(), OptionalDouble.empty());
 
     public ClothWidths {
         rows = List.copyOf(rows);
@@ -31,37 +36,59 @@ public record ClothWidths(List<Row> rows) {
      */
     public record Row(double width, boolean own, Optional<Buying> oneWay, Optional<Buying> turned) {}
 
+    /** Lengths of lays, mm. */
+    private record Lengths(OptionalDouble oneWay, OptionalDouble turned) {
+        /** A lay with nothing turned will do where pieces may be turned; the search need not find it there. */
+        static Lengths of(OptionalDouble oneWay, OptionalDouble free) {
+            return new Lengths(oneWay, least(oneWay, free));
+        }
+
+        /** A lay on narrower cloth lies on this one too. */
+        Lengths atMost(Lengths narrower) {
+            return new Lengths(least(oneWay, narrower.oneWay), least(turned, narrower.turned));
+        }
+
+        private static OptionalDouble least(OptionalDouble a, OptionalDouble b) {
+            return DoubleStream.concat(a.stream(), b.stream()).min();
+        }
+    }
+
     public static ClothWidths of(
             List<Piece> pieces, Fabric fabric, Style.LayWay way, long seed, Buying.Counter counter) {
+        double ownWidth = fabric.usableWidth();
+        Lengths own = own(pieces, fabric, way, seed);
         List<Row> rows = new ArrayList<>();
-        rows.add(row(fabric.usableWidth(), true, pieces, fabric, way, seed, counter));
+        rows.add(row(ownWidth, true, own, fabric, counter));
+        Lengths narrower = NONE;
         for (double width : COMMON) {
-            if (Math.abs(width - fabric.usableWidth()) > SAME) {
-                rows.add(row(width, false, pieces, fabric, way, seed, counter));
+            if (Math.abs(width - ownWidth) > SAME) {
+                Lengths quick = Lengths.of(
+                                QuickLay.length(pieces, OtherCloth.of(fabric, width, true), way, seed),
+                                QuickLay.length(pieces, OtherCloth.of(fabric, width, false), way, seed))
+                        .atMost(narrower)
+                        .atMost(width > ownWidth ? own : NONE);
+                rows.add(row(width, false, quick, fabric, counter));
+                narrower = quick;
             }
         }
         return new ClothWidths(rows);
     }
 
-    private static Row row(
-            double width,
-            boolean own,
-            List<Piece> pieces,
-            Fabric fabric,
-            Style.LayWay way,
-            long seed,
-            Buying.Counter counter) {
-        Optional<Buying> oneWay = buying(pieces, OtherCloth.of(fabric, width, true), way, seed, counter);
-        Optional<Buying> free = buying(pieces, OtherCloth.of(fabric, width, false), way, seed, counter);
-        // a lay with nothing turned will do where pieces may be turned; the search need not find it there
-        Optional<Buying> turned =
-                Stream.of(free, oneWay).flatMap(Optional::stream).min(Comparator.comparingDouble(Buying::needed));
-        return new Row(width, own, oneWay, turned);
+    private static Lengths own(List<Piece> pieces, Fabric fabric, Style.LayWay way, long seed) {
+        OptionalDouble made = Laying.lay(pieces, fabric, way, seed, new Findings("trial"))
+                .map(lay -> OptionalDouble.of(lay.length()))
+                .orElse(OptionalDouble.empty());
+        OptionalDouble other =
+                QuickLay.length(pieces, OtherCloth.of(fabric, fabric.usableWidth(), !fabric.oneWay()), way, seed);
+        return fabric.oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
     }
 
-    private static Optional<Buying> buying(
-            List<Piece> pieces, Fabric cloth, Style.LayWay way, long seed, Buying.Counter counter) {
-        return Laying.lay(pieces, cloth, way, seed, new Findings("trial"))
-                .map(lay -> Buying.of(lay.length(), cloth, counter));
+    private static Row row(double width, boolean own, Lengths lengths, Fabric fabric, Buying.Counter counter) {
+        return new Row(
+                width, own, buying(lengths.oneWay(), fabric, counter), buying(lengths.turned(), fabric, counter));
+    }
+
+    private static Optional<Buying> buying(OptionalDouble length, Fabric fabric, Buying.Counter counter) {
+        return length.isPresent() ? Optional.of(Buying.of(length.getAsDouble(), fabric, counter)) : Optional.empty();
     }
 }

@@ -6,11 +6,16 @@ import java.util.Locale;
 import java.util.Optional;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Grid;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 
 /**
  * Whether the cloth at hand is long enough; mm.
+ *
+ * <p>It is held against what the lay needs, not against what a shop would cut for it: cloth that is there was cut
+ * already, and up to one step of the counter more would be asked of it for nothing. Compared on the grid of 0.01 mm, as
+ * the report shows both numbers.
  *
  * @param have the length at hand
  * @param needed of unwashed cloth, not rounded up to what a shop cuts
@@ -32,12 +37,16 @@ public record OnHand(double have, double needed, List<String> conditions) {
     }
 
     public Verdict verdict() {
-        return have >= needed ? Verdict.FITS : conditions.isEmpty() ? Verdict.SHORT : Verdict.FITS_IF;
+        return enough(have, needed) ? Verdict.FITS : conditions.isEmpty() ? Verdict.SHORT : Verdict.FITS_IF;
     }
 
-    /** What is left over; negative where it is short. */
+    private static boolean enough(double have, double needed) {
+        return Grid.units(have) >= Grid.units(needed);
+    }
+
+    /** What is left over, on the grid; negative where it is short. */
     public double spare() {
-        return have - needed;
+        return Grid.mm(Grid.units(have) - Grid.units(needed));
     }
 
     /** Empty where nothing is at hand. Lays are tried only where it is short. */
@@ -48,7 +57,7 @@ public record OnHand(double have, double needed, List<String> conditions) {
         double have = fabric.onHand().getAsDouble();
         double needed = Shop.needed(lay.length(), fabric);
         return Optional.of(new OnHand(
-                have, needed, have >= needed ? List.of() : conditions(have, lay, pieces, fabric, way, seed)));
+                have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, way, seed)));
     }
 
     private static List<String> conditions(
@@ -56,14 +65,14 @@ public record OnHand(double have, double needed, List<String> conditions) {
         List<String> out = new ArrayList<>();
         if (way != Style.LayWay.ANY) {
             tried(pieces, fabric, Style.LayWay.ANY, seed)
-                    .filter(l -> have >= Shop.needed(l.length(), fabric))
+                    .filter(l -> enough(have, Shop.needed(l.length(), fabric)))
                     .ifPresent(l -> out.add("it is laid " + l.method().word() + " (style.lay: any): "
                             + mm(Shop.needed(l.length(), fabric)) + " needed"));
         }
         if (fabric.oneWay()) {
             Fabric either = OtherCloth.of(fabric, fabric.usableWidth(), false);
             tried(pieces, either, way, seed)
-                    .filter(l -> have >= Shop.needed(l.length(), fabric))
+                    .filter(l -> enough(have, Shop.needed(l.length(), fabric)))
                     .ifPresent(l -> out.add("it has no nap, sheen or print with a direction, so that pieces may be"
                             + " turned (fabric.one way: false): " + mm(Shop.needed(l.length(), fabric)) + " needed"));
         }
@@ -77,16 +86,16 @@ public record OnHand(double have, double needed, List<String> conditions) {
         double ends = 2 * Shop.STRAIGHTENING;
         double shrunk = length / (1 - fabric.shrinkageAlong());
         double repeat = fabric.repeatAlong();
-        if (repeat > 0 && have >= shrunk + ends) {
+        if (repeat > 0 && enough(have, shrunk + ends)) {
             out.add("the print need not be shifted: " + mm(shrunk + ends) + " needed");
         }
-        if (have >= shrunk + repeat) {
+        if (enough(have, shrunk + repeat)) {
             out.add("both cut ends are straight already: " + mm(shrunk + repeat) + " needed");
         }
-        if (fabric.shrinkageAlong() > 0 && have >= length + ends + repeat) {
+        if (fabric.shrinkageAlong() > 0 && enough(have, length + ends + repeat)) {
             out.add("it is washed and dried already and was measured after that: " + mm(length + ends + repeat)
                     + " needed");
-        } else if (out.isEmpty() && fabric.shrinkageAlong() > 0 && have >= length + repeat) {
+        } else if (out.isEmpty() && fabric.shrinkageAlong() > 0 && enough(have, length + repeat)) {
             out.add("it is washed and dried already and both cut ends are straight: " + mm(length + repeat)
                     + " needed");
         }

@@ -27,8 +27,12 @@ public final class Amounts {
 
     /** In the maker's own unit; yards and metres with two decimals, inches too. */
     static String length(double mm, Unit unit) {
-        int decimals = unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2;
-        return number(unit.fromMm(mm), decimals) + " " + unit.symbol();
+        return bare(mm, unit) + " " + unit.symbol();
+    }
+
+    /** The same without the unit, where one word says it for all. */
+    static String bare(double mm, Unit unit) {
+        return number(unit.fromMm(mm), unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2);
     }
 
     /** As a shop cuts it, each rounded up from what is needed, the maker's own first: "1.35 m or 1 1/2 yd". */

@@ -2,7 +2,9 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.lay.CuttingGuide;
@@ -22,6 +24,9 @@ final class LayDrawing {
     private static final double BELOW = 8;
     private static final double ABOVE = 8;
     private static final double SMALL = 2.8;
+
+    /** On a shorter arrow its weights would hide it. */
+    private static final double ROOM_FOR_WEIGHTS = 5;
 
     private final Job job;
     private final Lay lay;
@@ -44,14 +49,18 @@ final class LayDrawing {
         return Math.max(1e-3, Math.min(wide, tall));
     }
 
-    void draw() {
+    /** Gives the pieces that are too small for their words, in the order of cutting. */
+    List<CuttingGuide.Step> draw() {
         cloth();
         scaleBar();
-        lay.placements().forEach(this::placement);
+        List<CuttingGuide.Step> unsaid = new ArrayList<>();
+        lay.placements().forEach(p -> placement(p).ifPresent(unsaid::add));
         List<Leftover> left = job.use().leftovers();
         for (int i = 0; i < left.size(); i++) {
             leftover(left.get(i), (char) ('A' + i));
         }
+        unsaid.sort(Comparator.comparingInt(CuttingGuide.Step::number));
+        return unsaid;
     }
 
     private Point at(double x, double y) {
@@ -118,7 +127,7 @@ final class LayDrawing {
                 Amounts.number(bar, 0) + " mm of cloth; drawn 1 : " + Amounts.number(1 / scale, 1)));
     }
 
-    private void placement(Placement p) {
+    private Optional<CuttingGuide.Step> placement(Placement p) {
         Piece piece = job.pattern().piece(p.piece());
         List<Point> outline = paper(p, outline(piece, p.unfolded()));
         canvas.line(Ink.LABEL, outline, true);
@@ -134,8 +143,13 @@ final class LayDrawing {
         head(Ink.GRAIN, from, to);
         head(Ink.GRAIN, to, from);
         CuttingGuide.Step step = job.use().guide().step(p.piece(), p.copy());
-        new LayWords(canvas, step, ClothWords.name(step, piece.cut()), from, to, outline).write();
-        step.weights().forEach(w -> weight(at(w.x(), w.y())));
+        boolean said = new LayWords(
+                        canvas, step, ClothWords.name(step, piece.cut()), job.unit(), List.of(from, to), outline)
+                .write();
+        if (from.distance(to) >= ROOM_FOR_WEIGHTS) {
+            step.weights().forEach(w -> weight(at(w.x(), w.y())));
+        }
+        return said ? Optional.empty() : Optional.of(step);
     }
 
     /** A small square, beside the arrow so that both can be seen. */

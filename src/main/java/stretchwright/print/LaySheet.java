@@ -2,8 +2,10 @@ package stretchwright.print;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.ground.Box;
+import stretchwright.lay.CuttingGuide;
 import stretchwright.print.Column.Para;
 
 /**
@@ -12,6 +14,9 @@ import stretchwright.print.Column.Para;
  */
 final class LaySheet {
     private static final double TEXT = 3.4;
+
+    /** How often the key is tried at most; the second try is usually like the first. */
+    private static final int KEYS = 4;
 
     private LaySheet() {}
 
@@ -44,17 +49,17 @@ final class LaySheet {
     }
 
     private static double scale(Job job, Paper sheet) {
-        return LayDrawing.scale(job.lay(), clothRoom(job, sheet));
+        return LayDrawing.scale(job.lay(), clothRoom(job, sheet, List.of()));
     }
 
     private static Box room(Paper sheet) {
         return new Box(0, 0, sheet.width(), sheet.height()).grown(-Tiles.MARGIN);
     }
 
-    private static Box clothRoom(Job job, Paper sheet) {
+    private static Box clothRoom(Job job, Paper sheet, List<Para> key) {
         Box room = room(sheet);
         double top = room.maxY() - Column.height(head(job), room.width()) - 3;
-        double foot = room.minY() + Column.height(cautions(), room.width()) + 4;
+        double foot = room.minY() + Column.height(key, room.width()) + Column.height(cautions(), room.width()) + 4;
         return new Box(room.minX(), foot, room.maxX(), top);
     }
 
@@ -62,10 +67,38 @@ final class LaySheet {
         Box room = room(sheet);
         Column head = new Column(canvas, room.minX(), room.maxY(), room.width());
         head(job).forEach(head::write);
-        Box cloth = clothRoom(job, sheet);
+        List<Para> key = key(job, sheet);
+        Box cloth = clothRoom(job, sheet, key);
         new LayDrawing(job, canvas, cloth).draw();
         Column foot = new Column(canvas, room.minX(), cloth.minY() - 3, room.width());
+        key.forEach(foot::write);
         cautions().forEach(foot::write);
+    }
+
+    /** What the small pieces have no room for. It takes room from the drawing, so it is tried until it stays the same. */
+    private static List<Para> key(Job job, Paper sheet) {
+        List<Para> key = List.of();
+        for (int i = 0; i < KEYS; i++) {
+            Canvas scrap = new SvgCanvas(sheet.width(), sheet.height(), "");
+            List<CuttingGuide.Step> unsaid = new LayDrawing(job, scrap, clothRoom(job, sheet, key)).draw();
+            List<Para> next = unsaid.isEmpty() ? List.of() : List.of(new Para(TEXT, 0, 1, keyed(job, unsaid)));
+            if (next.equals(key)) {
+                return key;
+            }
+            key = next;
+        }
+        return key;
+    }
+
+    private static String keyed(Job job, List<CuttingGuide.Step> unsaid) {
+        return unsaid.stream()
+                        .map(s -> s.number() + " "
+                                + ClothWords.name(
+                                        s, job.pattern().piece(s.piece()).cut())
+                                + ": " + ClothWords.side(s) + ", \u2190 "
+                                + Amounts.length(s.fromEdge().get(0), job.unit()))
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 
     private static List<Para> head(Job job) {
@@ -94,7 +127,7 @@ final class LaySheet {
                         0.5,
                         "Grain arrows lie along the selvage: the same distance at both ends (2 mm off over the arrow is"
                                 + " still good). Distances are from the " + (folded(job) ? "fold" : "left selvage")
-                                + ", in mm; " + job.around() + " the leg."));
+                                + ", in " + job.unit().symbol() + "; " + job.around() + " the leg."));
     }
 
     private static boolean folded(Job job) {

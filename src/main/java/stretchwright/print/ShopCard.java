@@ -50,7 +50,7 @@ final class ShopCard {
                 weights(needs.areal()),
                 "Changes: a lighter hold, a wider band or hem, or a lining. No: leave it in the shop.");
         double below = y;
-        needs.lengths().ifPresent(l -> lengths(card, x, below - 1, width, l));
+        needs.lengths().ifPresent(l -> lengths(card, x, below - 4, width, l));
         double box = card.room().minY() + TestSquares.SIDE + 4;
         card.black(x, box, 2, 16);
         card.black(x + 10, box, 5, 16);
@@ -84,7 +84,10 @@ final class ShopCard {
         }
         card.table(x, top, columns, 6.5, List.of(heads, oneWay, turned), 3.8);
         card.words(
-                x, top - 3 * 6.5, width, "With shrinkage and straightening, laid on each width. * common, no source.");
+                x,
+                top - 3 * 6.5,
+                width,
+                "As laid on each width, with shrinkage and straightening. * a common width, no source.");
     }
 
     private static List<List<String>> rows(ShopNeeds needs) {

@@ -114,11 +114,9 @@ public record ResultPage(String id, Made made) {
         lines.add("As a sum: " + ClothWords.sum(made.use().buying(), made.make().unit()));
         made.use()
                 .onHand()
-                .ifPresent(hand -> lines.add(String.format(
-                        Locale.ROOT,
-                        "On hand: %.2f m. It %s.",
-                        hand.have() / 1000,
-                        ClothWords.onHand(hand, made.make().unit()))));
+                .ifPresent(hand -> lines.add("On hand: "
+                        + length(hand.have()) + " " + lengthUnit() + ". It "
+                        + ClothWords.onHand(hand, made.make().unit()) + "."));
         made.make()
                 .fabric()
                 .price()
