@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.Piece;
@@ -20,8 +22,6 @@ public record ClothWidths(List<Row> rows) {
 
     /** Widths nearer to each other than this are one, mm. */
     private static final double SAME = 10;
-
-    private static final Lengths NONE = new Lengths(OptionalDouble.empty(), OptionalDouble.empty());
 
     public ClothWidths {
         rows = List.copyOf(rows);
@@ -56,22 +56,30 @@ public record ClothWidths(List<Row> rows) {
     public static ClothWidths of(
             List<Piece> pieces, Fabric fabric, Style.LayWay way, long seed, Buying.Counter counter) {
         double ownWidth = fabric.usableWidth();
-        Lengths own = own(pieces, fabric, way, seed);
+        List<Double> widths = Stream.concat(
+                        Stream.of(ownWidth), COMMON.stream().filter(w -> Math.abs(w - ownWidth) > SAME))
+                .toList();
+        // the widths know nothing of each other and may be laid side by side
+        List<Lengths> laid = IntStream.range(0, widths.size())
+                .parallel()
+                .mapToObj(
+                        i -> i == 0 ? own(pieces, fabric, way, seed) : quick(pieces, fabric, widths.get(i), way, seed))
+                .toList();
         List<Row> rows = new ArrayList<>();
-        rows.add(row(ownWidth, true, own, fabric, counter));
-        Lengths narrower = NONE;
-        for (double width : COMMON) {
-            if (Math.abs(width - ownWidth) > SAME) {
-                Lengths quick = Lengths.of(
-                                QuickLay.length(pieces, OtherCloth.of(fabric, width, true), way, seed),
-                                QuickLay.length(pieces, OtherCloth.of(fabric, width, false), way, seed))
-                        .atMost(narrower)
-                        .atMost(width > ownWidth ? own : NONE);
-                rows.add(row(width, false, quick, fabric, counter));
-                narrower = quick;
+        for (int i = 0; i < widths.size(); i++) {
+            Lengths lengths = laid.get(i);
+            for (int j = 0; j < widths.size() && i > 0; j++) {
+                lengths = widths.get(j) < widths.get(i) ? lengths.atMost(laid.get(j)) : lengths;
             }
+            rows.add(row(widths.get(i), i == 0, lengths, fabric, counter));
         }
         return new ClothWidths(rows);
+    }
+
+    private static Lengths quick(List<Piece> pieces, Fabric fabric, double width, Style.LayWay way, long seed) {
+        return Lengths.of(
+                QuickLay.length(pieces, OtherCloth.of(fabric, width, true), way, seed),
+                QuickLay.length(pieces, OtherCloth.of(fabric, width, false), way, seed));
     }
 
     private static Lengths own(List<Piece> pieces, Fabric fabric, Style.LayWay way, long seed) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.ground.Box;
+import stretchwright.ground.Unit;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.print.Column.Para;
 
@@ -127,7 +128,9 @@ final class LaySheet {
                         0.5,
                         "Grain arrows lie along the selvage: the same distance at both ends (2 mm off over the arrow is"
                                 + " still good). Distances are from the " + (folded(job) ? "fold" : "left selvage")
-                                + ", in " + job.unit().symbol() + "; " + job.around() + " the leg."));
+                                + ", in "
+                                + (job.unit() == Unit.IN ? "inches" : job.unit().symbol()) + "; " + job.around()
+                                + " the leg."));
     }
 
     private static boolean folded(Job job) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import stretchwright.ground.Unit;
 import stretchwright.lay.ClothWidths;
 
 /** One page to take to the shop: yes, with changes or no for a cloth, in two minutes. */
@@ -78,7 +79,7 @@ final class ShopCard {
         List<String> oneWay = new ArrayList<>(List.of("One way (nap, print)"));
         List<String> turned = new ArrayList<>(List.of("Pieces turned"));
         for (ClothWidths.Row r : widths) {
-            heads.add(Amounts.length(r.width(), lengths.unit()) + (r.own() ? "" : " *"));
+            heads.add(width(r.width(), lengths.unit()) + (r.own() ? "" : " *"));
             oneWay.add(r.oneWay().map(Amounts::bought).orElse("too narrow"));
             turned.add(r.turned().map(Amounts::bought).orElse("too narrow"));
         }
@@ -88,6 +89,11 @@ final class ShopCard {
                 top - 3 * 6.5,
                 width,
                 "As laid on each width, with shrinkage and straightening. * a common width, no source.");
+    }
+
+    /** A tenth of an inch is enough for a width. */
+    private static String width(double mm, Unit unit) {
+        return unit == Unit.IN ? Amounts.number(unit.fromMm(mm), 1) + " in" : Amounts.length(mm, unit);
     }
 
     private static List<List<String>> rows(ShopNeeds needs) {

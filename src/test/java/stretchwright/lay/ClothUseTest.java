@@ -75,7 +75,7 @@ class ClothUseTest {
         OnHand just = onHand(needed, 0.02, 0, Style.LayWay.ANY, true);
         assertThat(just.verdict()).isEqualTo(OnHand.Verdict.FITS);
         assertThat(just.spare()).isCloseTo(0, within(1e-9));
-        assertThat(onHand(needed + 37, 0.02, 0, Style.LayWay.ANY, true).spare()).isCloseTo(37, within(1e-6));
+        assertThat(onHand(needed + 37, 0.02, 0, Style.LayWay.ANY, true).spare()).isCloseTo(37, within(0.01));
     }
 
     @Test
@@ -83,7 +83,7 @@ class ClothUseTest {
         double needed = needed(0.02, 0, Style.LayWay.ANY);
         OnHand half = onHand(needed / 2, 0.02, 0, Style.LayWay.ANY, true);
         assertThat(half.verdict()).isEqualTo(OnHand.Verdict.SHORT);
-        assertThat(half.spare()).isCloseTo(-needed / 2, within(1e-6));
+        assertThat(half.spare()).isCloseTo(-needed / 2, within(0.01));
     }
 
     @Test
@@ -117,7 +117,7 @@ class ClothUseTest {
                 .isEmpty();
     }
 
-    /** Each length in the table is that of a lay made on such a cloth; turning never asks for more. */
+    /** The own width is laid as the make lays it; the others quickly, so a little longer, but never below the proven floor. */
     @Test
     void theWidthsAreLaidNotGuessed() {
         Fabric fabric = cloth(OptionalDouble.empty(), 0.02, 0, true);
@@ -125,9 +125,32 @@ class ClothUseTest {
         assertThat(widths.rows()).extracting(ClothWidths.Row::width).containsExactly(1470.0, 1400.0, 1600.0);
         for (ClothWidths.Row row : widths.rows()) {
             Lay lay = LayingTest.lay(PIECES, OtherCloth.of(fabric, row.width(), true), Style.LayWay.ANY);
-            assertThat(row.oneWay().orElseThrow().bought()).isEqualTo(lay.buy());
-            assertThat(row.turned().orElseThrow().needed())
-                    .isLessThanOrEqualTo(row.oneWay().orElseThrow().needed());
+            Buying oneWay = row.oneWay().orElseThrow();
+            if (row.own()) {
+                assertThat(oneWay.length()).isEqualTo(lay.length());
+            }
+            assertThat(oneWay.length()).isBetween(lay.floor(), 1.05 * lay.length());
+            assertThat(row.turned().orElseThrow().needed()).isLessThanOrEqualTo(oneWay.needed());
+        }
+    }
+
+    /** Of generated garments: wider cloth never asks for more; a quick lay lies between the floor and 8 % above the full lay. */
+    @Test
+    void widerClothNeverAsksForMore() {
+        for (SampleMakes make : SampleMakes.all()) {
+            ClothWidths widths = ClothWidths.of(make.pieces(), make.fabric(), make.way(), 1, Buying.Counter.METRIC);
+            double narrow = widths.rows().get(1).oneWay().orElseThrow().length();
+            double wide = widths.rows()
+                    .get(widths.rows().size() - 1)
+                    .oneWay()
+                    .orElseThrow()
+                    .length();
+            assertThat(wide).as(make.name()).isLessThanOrEqualTo(narrow);
+            double quick =
+                    QuickLay.length(make.pieces(), make.fabric(), make.way(), 1).orElseThrow();
+            assertThat(quick)
+                    .as(make.name())
+                    .isBetween(make.lay().floor(), 1.08 * make.lay().length());
         }
     }
 
