@@ -129,12 +129,12 @@ class ClothUseTest {
             if (row.own()) {
                 assertThat(oneWay.length()).isEqualTo(lay.length());
             }
-            assertThat(oneWay.length()).isBetween(lay.floor(), 1.05 * lay.length());
+            assertThat(oneWay.length()).isBetween(lay.floor(), 1.03 * lay.length());
             assertThat(row.turned().orElseThrow().needed()).isLessThanOrEqualTo(oneWay.needed());
         }
     }
 
-    /** Of generated garments: wider cloth never asks for more; a quick lay lies between the floor and 8 % above the full lay. */
+    /** Of generated garments: wider cloth never asks for more; a quick lay lies between the floor and 3 % above the full lay. */
     @Test
     void widerClothNeverAsksForMore() {
         for (SampleMakes make : SampleMakes.all()) {
@@ -150,7 +150,7 @@ class ClothUseTest {
                     QuickLay.length(make.pieces(), make.fabric(), make.way(), 1).orElseThrow();
             assertThat(quick)
                     .as(make.name())
-                    .isBetween(make.lay().floor(), 1.08 * make.lay().length());
+                    .isBetween(make.lay().floor(), 1.03 * make.lay().length());
         }
     }
 
