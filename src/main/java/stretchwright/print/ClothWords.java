@@ -46,14 +46,14 @@ public final class ClothWords {
         return Amounts.length(mm, unit);
     }
 
-    /** "fits, 27 cm to spare". */
+    /** What is said of it, without its subject: "fits, 27 cm to spare". */
     public static String onHand(OnHand hand, Unit unit) {
         double whole = hand.spare() >= 0 ? Math.floor(hand.spare() + 1e-6) : Math.ceil(-hand.spare() - 1e-6);
         return switch (hand.verdict()) {
             case FITS -> "fits, " + length(whole, unit) + " to spare";
             case SHORT -> "does not fit: " + length(whole, unit) + " short";
             case FITS_IF ->
-                length(whole, unit) + " short, but fits if "
+                "is " + length(whole, unit) + " short, but fits if "
                         + hand.conditions().stream().map(c -> inUnit(c, unit)).collect(Collectors.joining("; or if "));
         };
     }

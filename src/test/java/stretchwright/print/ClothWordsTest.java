@@ -62,7 +62,7 @@ class ClothWordsTest {
         assertThat(ClothWords.onHand(
                         new OnHand(1300, 1321.4, List.of("both cut ends are straight already: 1222 mm needed")),
                         Unit.IN))
-                .isEqualTo("0.87 in short, but fits if both cut ends are straight already (48.11 in needed)");
+                .isEqualTo("is 0.87 in short, but fits if both cut ends are straight already (48.11 in needed)");
     }
 
     private static CuttingGuide.Step step(Hand hand, boolean over, boolean down, boolean fold, int layers) {
