@@ -34,6 +34,40 @@ public record Polygon(List<Point> points) {
         return twice / 2;
     }
 
+    /** Whether no two edges meet but neighbours in their common corner. */
+    public boolean isSimple() {
+        int n = points.size();
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                boolean neighbours = j == i + 1 || i == 0 && j == n - 1;
+                if (!neighbours && meet(points.get(i), points.get(i + 1), points.get(j), points.get((j + 1) % n))) {
+                    return false;
+                }
+            }
+            Point next = points.get((i + 1) % n);
+            Point after = points.get((i + 2) % n);
+            Point back = points.get(i).minus(next);
+            Point on = after.minus(next);
+            boolean folds = back.cross(on) == 0 && back.x() * on.x() + back.y() * on.y() > 0;
+            if (points.get(i).equals(next) || folds) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean meet(Point a, Point b, Point c, Point d) {
+        double c1 = b.minus(a).cross(c.minus(a));
+        double d1 = b.minus(a).cross(d.minus(a));
+        double a1 = d.minus(c).cross(a.minus(c));
+        double b1 = d.minus(c).cross(b.minus(c));
+        boolean boxes = Math.max(a.x(), b.x()) >= Math.min(c.x(), d.x())
+                && Math.max(c.x(), d.x()) >= Math.min(a.x(), b.x())
+                && Math.max(a.y(), b.y()) >= Math.min(c.y(), d.y())
+                && Math.max(c.y(), d.y()) >= Math.min(a.y(), b.y());
+        return boxes && c1 * d1 <= 0 && a1 * b1 <= 0;
+    }
+
     /** Area in mm2. */
     public double area() {
         return signedArea(points);

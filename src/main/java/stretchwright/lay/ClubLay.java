@@ -107,8 +107,8 @@ public final class ClubLay {
         int most = byArea(left, length);
         Optional<Table> fitting = Optional.empty();
         for (int count = most; count >= 1 && fitting.isEmpty() && findings.isEmpty(); count--) {
-            fitting = table(left.subList(0, count), findings)
-                    .filter(t -> t.lay().spreadLength() <= length);
+            fitting =
+                    table(left.subList(0, count), findings).filter(t -> t.lay().spreadLength() <= length);
         }
         return fitting;
     }

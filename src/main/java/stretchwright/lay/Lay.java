@@ -43,6 +43,18 @@ public record Lay(
         return method == Method.FOLDED_CROSSWISE ? length / 2 : length;
     }
 
+    /**
+     * Whether the grain of what goes through so many layers is measured from the fold, on the left, and not from the left
+     * selvage.
+     */
+    public boolean fromFold(int layers) {
+        return switch (method) {
+            case FOLDED, FOLDED_OFF_THE_MIDDLE -> true;
+            case OPEN, FOLDED_CROSSWISE -> false;
+            case PART_FOLDED -> layers == 2;
+        };
+    }
+
     public enum Method {
         FOLDED,
         OPEN,

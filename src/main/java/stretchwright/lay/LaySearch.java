@@ -42,7 +42,11 @@ final class LaySearch {
     /** By bottom-left alone. */
     Layout quick() {
         if (spread.parts.size() > FEW) {
-            return orders(coarse, false, 1).search(coarse, new RandomStream(seed)).get(0).layout().of(spread.parts);
+            return orders(coarse, false, 1)
+                    .search(coarse, new RandomStream(seed))
+                    .get(0)
+                    .layout()
+                    .of(spread.parts);
         }
         BottomLeft exact = new BottomLeft(spread.strip, false);
         return orders(spread.parts, true, KEPT).search(spread.parts, new RandomStream(seed)).stream()
@@ -58,8 +62,10 @@ final class LaySearch {
 
     /** Searched on from a layout; never longer. */
     Layout longer(Layout start, Effort effort, LayClock clock) {
-        Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), clock).of(spread.parts);
-        Layout finer = found(fine, rough, new Effort(0, effort.compress()), clock).of(spread.parts);
+        Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), clock)
+                .of(spread.parts);
+        Layout finer =
+                found(fine, rough, new Effort(0, effort.compress()), clock).of(spread.parts);
         Layout settled = new BottomLeft(spread.strip, false).settled(finer);
         return Stream.of(start, settled)
                 .min(Comparator.comparingLong(Layout::length))

@@ -5,11 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
 import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 
@@ -27,6 +29,8 @@ public final class Laying {
     private static final double NEAR = 1.1;
     /** Rounds of the search that lets parts overlap. */
     private static final Effort USUAL = new Effort(24, 8);
+
+    private static final Effort SHORT = new Effort(4, 2);
 
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;
@@ -76,11 +80,20 @@ public final class Laying {
         return new Laying(pieces, fabric, terms, seed).ways(findings, effort, clock);
     }
 
-    /** The shortest lay found quickly: what will be needed, before buying. */
-    public static Optional<Lay> estimate(
-            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
-        return new Laying(pieces, fabric, terms, seed)
-                .ways(findings, Effort.NONE, LayClock.NONE).stream().findFirst();
+    /**
+     * What will be needed, before buying, mm: as a rule a little more than the lay to cut by, as it is searched for less
+     * (docs/maths/lay.md). Of any way only folded in the middle and open are tried, which no other way beats. Empty where a
+     * piece is wider than the cloth.
+     */
+    public static OptionalDouble estimate(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
+        Laying laying = new Laying(pieces, fabric, terms.straight(), seed);
+        List<Lay.Method> methods = laying.permitted(new Findings("estimate")).stream()
+                .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
+                .toList();
+        return laying.plans(methods).stream()
+                .map(laying::quick)
+                .mapToDouble(l -> laying.longer(l, SHORT, LayClock.NONE).length())
+                .min();
     }
 
     /** A way of spreading the cloth, and the layouts of its stretches. */
@@ -91,12 +104,9 @@ public final class Laying {
     }
 
     private List<Lay> ways(Findings findings, Effort effort, LayClock clock) {
-        List<Lay.Method> methods = permitted(findings);
-        List<Plan> fitting = methods.stream()
-                .flatMap(m -> Plan.by(m, pieces, fabric, terms.straight()).stream()
-                        .filter(p -> p.method() == m || methods.size() == 1))
-                .filter(p -> p.tooWide().isEmpty())
-                .toList();
+        terms.matchAt().ifPresent(name -> mustBeThere(name, findings));
+        List<Lay.Method> methods = findings.isEmpty() ? permitted(findings) : List.of();
+        List<Plan> fitting = plans(methods);
         if (fitting.isEmpty()) {
             if (findings.isEmpty()) {
                 report(methods, findings);
@@ -114,6 +124,15 @@ public final class Laying {
                         .toList();
         double floor = floor(fitting);
         return shortestOfEach(searched).stream().map(l -> checked(l, floor)).toList();
+    }
+
+    /** The ways of spreading on which every piece has a place. */
+    private List<Plan> plans(List<Lay.Method> methods) {
+        return methods.stream()
+                .flatMap(m -> Plan.by(m, pieces, fabric, terms.straight()).stream()
+                        .filter(p -> p.method() == m || methods.size() == 1))
+                .filter(p -> p.tooWide().isEmpty())
+                .toList();
     }
 
     private static List<Laid> shortestOfEach(List<Laid> all) {
@@ -233,6 +252,21 @@ public final class Laying {
         if (Math.abs(piece.grain().from().x() - piece.grain().to().x()) >= Grid.STEP / 2) {
             throw new IllegalArgumentException(
                     piece.name() + ": the grain must run along y to be laid, not " + piece.grain());
+        }
+    }
+
+    private void mustBeThere(String notch, Findings findings) {
+        List<String> known = pieces.stream()
+                .flatMap(p -> p.notches().stream())
+                .map(Notch::name)
+                .distinct()
+                .sorted()
+                .toList();
+        if (!known.contains(notch)) {
+            findings.add(
+                    "style.lay.match print at",
+                    "No piece has a notch of this name.",
+                    "Choose: " + String.join(", ", known) + ".");
         }
     }
 

@@ -57,6 +57,15 @@ final class Shape {
                 corners.stream().mapToLong(c -> c[1]).toArray());
     }
 
+    /** In millimetres. */
+    Polygon polygon() {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < x.length; i++) {
+            points.add(new Point(Grid.mm(x[i]), Grid.mm(y[i])));
+        }
+        return new Polygon(points);
+    }
+
     /** From millimetres, each corner on the 0.01 mm grid. */
     static Shape of(Polygon polygon) {
         return of(

@@ -29,6 +29,7 @@ final class Spread {
     private final long margin;
     /** Worked out when first asked for. */
     private long floor = -1;
+
     private final Fabric fabric;
     private final LayTerms terms;
 

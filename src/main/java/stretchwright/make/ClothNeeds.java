@@ -12,6 +12,8 @@ import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
+import stretchwright.lay.Buying;
+import stretchwright.lay.ClothWidths;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
@@ -20,6 +22,7 @@ import stretchwright.print.Document;
 import stretchwright.print.Paper;
 import stretchwright.print.ShopNeeds;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -51,9 +54,12 @@ public final class ClothNeeds {
     private final MakeFile make;
     private final Body body;
     private final boolean asMedium;
+    private final MakeFile own;
 
-    private ClothNeeds(MakeFile make, Body body, boolean asMedium) {
+    /** @param own as written, with its own pressures where it has them */
+    private ClothNeeds(MakeFile make, Body body, boolean asMedium, MakeFile own) {
         this.make = make;
+        this.own = own;
         this.asMedium = asMedium;
         this.body = body;
     }
@@ -85,9 +91,27 @@ public final class ClothNeeds {
         step(cards.putObject("along"), needs.along());
         cards.put("areal", Numbers.share(needs.areal()));
         cards.put("source", needs.source());
+        needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
         out.add(new Document(
                 NUMBERS, "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
         return out;
+    }
+
+    /** One entry per width and way of laying; a length is left out where the pieces do not fit on that width. */
+    private static void widths(ArrayNode out, ClothWidths widths) {
+        for (ClothWidths.Row row : widths.rows()) {
+            ObjectNode one = out.addObject();
+            one.put("usableWidth", Numbers.mm(row.width()));
+            one.put("source", row.own() ? "the make's cloth" : "common width, no source");
+            row.oneWay().ifPresent(b -> bought(one.putObject("oneWay"), b));
+            row.turned().ifPresent(b -> bought(one.putObject("turned"), b));
+        }
+    }
+
+    private static void bought(ObjectNode out, Buying b) {
+        out.put("lay", Numbers.mm(b.length()))
+                .put("needed", Numbers.mm(b.needed()))
+                .put("buy", Numbers.mm(b.bought()));
     }
 
     private static void step(ObjectNode out, ShopNeeds.Step step) {
@@ -99,7 +123,7 @@ public final class ClothNeeds {
         Findings findings = new Findings(make.file());
         Optional<Body> body = ROOMS.body(make.measured(), findings);
         findings.throwIfAny();
-        ClothNeeds trials = new ClothNeeds(unread(make), body.orElseThrow(), own(make));
+        ClothNeeds trials = new ClothNeeds(unread(make), body.orElseThrow(), own(make), make);
         trials.pattern(MOST, AMPLE, findings);
         if (!findings.isEmpty()) {
             throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
@@ -129,7 +153,17 @@ public final class ClothNeeds {
                 new ShopNeeds.Step(easy, goes),
                 along,
                 areal(across, along.yes().orElse(AMPLE)),
-                because(across, along.yes().orElse(AMPLE)));
+                because(across, along.yes().orElse(AMPLE)),
+                lengths());
+    }
+
+    /** Lays of the make's own pattern, as drafted for its own cloth, on several widths; empty where that cannot be drafted. */
+    private Optional<ShopNeeds.Lengths> lengths() {
+        return ROOMS.draft(body, own, new Findings(own.file())).map(p -> {
+            ClothWidths widths = ClothWidths.of(
+                    p.pieces(), own.fabric(), own.style().lay(), own.seed(), Buying.Counter.of(own.unit()));
+            return new ShopNeeds.Lengths(widths, own.unit());
+        });
     }
 
     /** The least stretch that passes; a cloth that stretches more passes too, or the search would mean nothing. */

@@ -59,7 +59,7 @@ final class CompareNumbers {
 
     private static Map<String, Number> work(Made made) {
         Map<String, Number> out = new LinkedHashMap<>();
-        out.put("fabric to buy", new Number(made.lay().buy(), "mm"));
+        out.put("fabric to buy", new Number(made.use().buying().bought(), "mm"));
         out.put("the lay needs", new Number(made.lay().length(), "mm"));
         out.put("cloth used", new Number(100 * made.lay().use(), "%"));
         out.put("sewing", new Number(made.sewing().minutes(), "min"));
@@ -69,7 +69,7 @@ final class CompareNumbers {
                 .price()
                 .ifPresent(p -> out.put(
                         "cost of the fabric",
-                        new Number(p.perMetre() * made.lay().buy() / 1000, "")));
+                        new Number(p.perMetre() * made.use().buying().bought() / 1000, "")));
         return out;
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stretchwright.body.Measured;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Quantities;
@@ -18,6 +19,7 @@ final class FabricReader {
             "name",
             "usable width",
             "on hand",
+            "flaws",
             "weight",
             "stretch across",
             "stretch along",
@@ -52,7 +54,8 @@ final class FabricReader {
         section.require("usable width", "147");
         String name = section.name("name").orElse("");
         OptionalDouble width = section.length("usable width", Limits.USABLE_WIDTH);
-        OptionalDouble onHand = section.length("on hand", Limits.ON_HAND);
+        ClothShape shape = ClothShapeReader.read(section, width);
+        OptionalDouble onHand = ClothShapeReader.onHand(section, shape);
         OptionalDouble weight = section.quantity(
                 "weight",
                 Quantities::clothWeight,
@@ -91,7 +94,8 @@ final class FabricReader {
                 showsThrough,
                 price,
                 stretch.wrapped(),
-                stretch.assumed()));
+                stretch.assumed(),
+                shape));
     }
 
     /** Readings of the hanging test, on a strip of 50 mm; empty where none are given or any is wrong. */

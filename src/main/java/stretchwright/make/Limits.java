@@ -3,6 +3,7 @@ package stretchwright.make;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import stretchwright.pattern.LayTerms;
 
 /**
  * The range of each value of a make file, and why. Wide on purpose: they catch slips of unit and comma, not unusual
@@ -48,6 +49,13 @@ final class Limits {
     static final Range USABLE_WIDTH = new Range(200, 4000, "cloth is not sold like that");
 
     static final Range ON_HAND = new Range(50, 200_000, "a roll holds about 100 m");
+    static final Range SCISSOR_GAP = new Range(0, LayTerms.MOST_GAP, "room for the scissors between two pieces");
+    static final Range GRAIN_TOLERANCE = new Range(
+            0, LayTerms.MOST_TILT, "degrees; a leg cut farther off grain twists (common practice, no source)");
+    /** Of a remnant's corners and of flaws, from the edge of the usable width or from the cut end. */
+    static final Range ON_CLOTH = new Range(0, 200_000, "a place on the cloth");
+
+    static final Range FLAW = new Range(1, 10_000, "width or length of a place to lay round");
     static final Range REPEAT = new Range(0, 2000, "print repeats are shorter");
 
     /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */

@@ -7,8 +7,11 @@ import stretchwright.body.Body;
 import stretchwright.body.Measuring;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
+import stretchwright.print.Amounts;
+import stretchwright.print.ClothWords;
 import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
@@ -23,6 +26,7 @@ public record Made(
         Pattern pattern,
         FitReport fit,
         Lay lay,
+        ClothUse use,
         SewingPlan sewing,
         List<Document> documents) {
     public Made {
@@ -63,14 +67,14 @@ public record Made(
         lines.add(String.format(
                 Locale.ROOT,
                 "  fabric to buy  %s of a cloth %s wide between the selvages (the lay needs %s, %.0f %% of it used)",
-                cloth(lay.buy()),
+                Amounts.bought(use.buying()),
                 width(make.fabric().usableWidth()),
                 cloth(lay.length()),
                 lay.use() * 100));
-        make.fabric()
-                .onHand()
-                .ifPresent(have -> lines.add("  on hand        " + cloth(have) + ": "
-                        + (have >= lay.buy() ? "enough" : "less than that; see the lay before you cut")));
+        lines.add("  that is        " + ClothWords.sum(use.buying(), make.unit()));
+        use.onHand()
+                .ifPresent(hand -> lines.add(
+                        "  on hand        " + cloth(hand.have()) + ": " + ClothWords.onHand(hand, make.unit())));
         lines.add("  laid           " + lay.method().word());
         lines.add(String.format(
                 Locale.ROOT,

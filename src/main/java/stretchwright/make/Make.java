@@ -14,6 +14,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
@@ -95,13 +96,14 @@ public final class Make {
         Lay lay = need(f -> stages.lay(pattern, make, f), make);
         progress.say("lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "
                 + Numbers.plain(lay.use() * 100) + " % of the cloth used");
+        ClothUse use = stages.cloth(pattern, make, lay);
         SewingPlan sewing = stages.sewing(pattern, make);
         progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
                 + " minutes");
-        List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lay, sewing));
-        documents.add(Report.document(make, body, pattern, fit, lay, sewing, documents));
+        List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lay, use, sewing));
+        documents.add(Report.document(make, body, pattern, fit, lay, use, sewing, documents));
         progress.say("print: " + documents.size() + " files");
-        return new Made(make, body, pattern, fit, lay, sewing, documents);
+        return new Made(make, body, pattern, fit, lay, use, sewing, documents);
     }
 
     private interface Stage<T> {

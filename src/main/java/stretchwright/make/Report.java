@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
@@ -40,6 +41,7 @@ final class Report {
             Pattern pattern,
             FitReport fit,
             Lay lay,
+            ClothUse use,
             SewingPlan sewing,
             List<Document> others) {
         ObjectNode report = node();
@@ -60,9 +62,9 @@ final class Report {
         make.machines().forEach(machine -> machines.add(machine.word()));
         ReportPattern.pattern(report.putObject("pattern"), pattern);
         ReportResults.fit(report.putObject("fit"), fit);
-        ReportResults.lay(report.putObject("lay"), lay, make.fabric());
+        ReportCloth.lay(report.putObject("lay"), lay, use);
         ReportResults.sewing(report.putObject("sewing"), sewing);
-        cost(report.putObject("cost"), make, lay);
+        cost(report.putObject("cost"), make, use);
         files(report, others);
         return new Document(NAME, KIND, 1, withOwnSize(report));
     }
@@ -71,9 +73,9 @@ final class Report {
         ReportInputs.fabric(out, make.fabric());
     }
 
-    private static void cost(ObjectNode out, MakeFile make, Lay lay) {
+    private static void cost(ObjectNode out, MakeFile make, ClothUse use) {
         Optional.of(make.fabric()).flatMap(f -> f.price()).ifPresent(price -> {
-            double metres = lay.buy() / 1000;
+            double metres = use.buying().bought() / 1000;
             out.put("fabric", Numbers.mm(price.perMetre() * metres));
             out.put("pricePerMetre", Numbers.mm(price.perMetre()));
             out.put("metres", Numbers.share(metres));

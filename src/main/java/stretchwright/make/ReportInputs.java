@@ -85,7 +85,14 @@ final class ReportInputs {
         new TreeMap<>(style.allowances())
                 .forEach((role, mm) ->
                         exceptions.put(role.name().toLowerCase(Locale.ROOT).replace('_', ' '), Numbers.mm(mm)));
-        out.put("lay", style.layWay().name().toLowerCase(Locale.ROOT));
+        out.put("lay", LayReader.word(style.layWay()));
+        if (style.lay().gap() > 0) {
+            out.put("scissorGap", Numbers.mm(style.lay().gap()));
+        }
+        if (style.lay().tilt() > 0) {
+            out.put("grainTolerance", Numbers.mm(style.lay().tilt()));
+        }
+        style.lay().matchAt().ifPresent(n -> out.put("matchPrintAt", n));
     }
 
     private static void top(ObjectNode out, TopEnd top) {

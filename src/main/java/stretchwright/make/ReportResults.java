@@ -1,14 +1,12 @@
 package stretchwright.make;
 
-import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
-import stretchwright.lay.Lay;
 import stretchwright.sewing.SewingPlan;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Fit, lay and sewing plan in the report. */
+/** Fit and sewing plan in the report. */
 final class ReportResults {
     private ReportResults() {}
 
@@ -65,30 +63,6 @@ final class ReportResults {
                     .put("message", v.message())
                     .put("remedy", v.remedy());
             ReportFit.tried(verdict.putArray("tried"), v);
-        }
-    }
-
-    static void lay(ObjectNode out, Lay lay, Fabric fabric) {
-        out.put("method", lay.method().word());
-        out.put("fabricWidth", Numbers.mm(lay.fabricWidth()));
-        out.put("length", Numbers.mm(lay.length()));
-        out.put("buy", Numbers.mm(lay.buy()));
-        fabric.onHand().ifPresent(have -> out.put("onHand", Numbers.mm(have)).put("enough", have >= lay.buy()));
-        out.put("use", Numbers.share(lay.use()));
-        out.put("floor", Numbers.mm(lay.floor()));
-        ArrayNode placements = out.putArray("placements");
-        for (Lay.Placement p : lay.placements()) {
-            ObjectNode one = placements.addObject();
-            one.put("piece", p.piece());
-            one.put("copy", p.copy());
-            one.put("x", Numbers.mm(p.x()));
-            one.put("y", Numbers.mm(p.y()));
-            one.put("rotation", Numbers.mm(p.rotation()));
-            one.put("mirrored", p.mirrored());
-            one.put("unfolded", p.unfolded());
-            one.put("layers", p.layers());
-            ArrayNode fromSelvage = one.putArray("fromSelvage");
-            p.fromSelvage().forEach(v -> fromSelvage.add(Numbers.mm(v)));
         }
     }
 

@@ -10,6 +10,7 @@ import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.PoseTape;
 import stretchwright.ground.Findings;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
@@ -55,7 +56,8 @@ final class Rooms implements Stages {
     }
 
     @Override
-    public List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, SewingPlan sewing) {
+    public List<Document> documents(
+            MakeFile make, Pattern pattern, FitReport fit, Lay lay, ClothUse use, SewingPlan sewing) {
         return Printing.documents(new Job(
                 make.name(),
                 make.wearer(),
@@ -64,6 +66,7 @@ final class Rooms implements Stages {
                 make.fabric(),
                 fit,
                 lay,
+                use,
                 sewing,
                 Paper.of(make.paper()).orElseThrow()));
     }

@@ -211,6 +211,28 @@ final class Section {
         return all.size() == list.items().size() ? all : List.of();
     }
 
+    /** A list of pairs of lengths, in mm; findings where one of them is something else. */
+    List<List<Double>> lengthPairs(String key, Limits.Range range, int most, String example) {
+        List<List<Double>> out = new ArrayList<>();
+        List<Tree> all = items(key, example).map(Tree.Items::items).orElse(List.of());
+        if (all.size() > most) {
+            add(key, "lists " + all.size() + " of them.", "Give up to " + most + ".");
+            return out;
+        }
+        for (Tree item : all) {
+            Section alone =
+                    new Section(new Tree.Keys(Map.of(key, item), item.line()), path, findings, unit, List.of(key));
+            List<Double> pair = item instanceof Tree.Items ? alone.lengths(key, range, 2) : List.of();
+            if (pair.size() == 2) {
+                out.add(pair);
+            } else {
+                add(key, "holds something that is not a pair of lengths.", "Write for example: " + example);
+                return out;
+            }
+        }
+        return out;
+    }
+
     /** The texts of a list, or the single text as a list of one. */
     List<String> texts(String key, String example) {
         if (keys.entries().get(key) instanceof Tree.Text) {

@@ -6,7 +6,10 @@ import stretchwright.body.Body;
 import stretchwright.body.Measured;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
+import stretchwright.lay.Buying;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
+import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
@@ -26,9 +29,19 @@ interface Stages {
 
     Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings);
 
+    /** What follows from the lay; lays are tried again only where the cloth at hand is short. */
+    default ClothUse cloth(Pattern pattern, MakeFile make, Lay lay) {
+        return ClothUse.of(
+                lay,
+                pattern.pieces(),
+                make.fabric(),
+                Buying.Counter.of(make.unit()),
+                OnHand.of(lay, pattern.pieces(), make.fabric(), make.style().lay(), make.seed()));
+    }
+
     SewingPlan sewing(Pattern pattern, MakeFile make);
 
-    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, SewingPlan sewing);
+    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, ClothUse use, SewingPlan sewing);
 
     boolean knowsPaper(String name);
 }

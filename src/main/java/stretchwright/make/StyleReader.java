@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.boot.Boot;
 import stretchwright.pattern.Hold;
-import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Parts;
@@ -91,14 +90,12 @@ final class StyleReader {
         TopEnd topEnd = new TopReader(s, wearer, parts).read();
         LowerEnd lower = LowerReader.read(s, leg, boot);
         Hold hold = HoldReader.read(s);
-        Style.LayWay way = s.choice("lay", List.of(Style.LayWay.values()), StyleReader::word)
-                .orElse(Style.LayWay.ANY);
         Map<Seam.Role, Double> allowances = new EnumMap<>(Seam.Role.class);
         if (lower.cuffHeight().isEmpty()) {
             allowances.put(Seam.Role.HEM, lower.turnUp());
         }
         double allowance = allowance(s, allowances);
-        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, LayTerms.of(way), HoldReader.ease(s));
+        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, LayReader.read(s), HoldReader.ease(s));
     }
 
     /** As written in the make file: "over boot". */

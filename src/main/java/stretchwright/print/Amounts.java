@@ -2,12 +2,11 @@ package stretchwright.print;
 
 import java.util.Locale;
 import stretchwright.ground.Unit;
+import stretchwright.lay.Buying;
+import stretchwright.lay.Shop;
 
 /** Numbers as people read them, the same in every country. */
 public final class Amounts {
-    /** Cloth is sold by the eighth of a yard in the US: 114.3 mm (trade-values section 10). */
-    private static final double EIGHTH_OF_A_YARD = 914.4 / 8;
-
     private Amounts() {}
 
     /** Up to so many decimals, without idle zeros. */
@@ -28,18 +27,31 @@ public final class Amounts {
 
     /** In the maker's own unit; yards and metres with two decimals, inches too. */
     static String length(double mm, Unit unit) {
-        int decimals = unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2;
-        return number(unit.fromMm(mm), decimals) + " " + unit.symbol();
+        return bare(mm, unit) + " " + unit.symbol();
     }
 
-    /** As a shop cuts it: "1.35 m or 1 1/2 yd". */
-    public static String toBuy(double mm) {
-        return number(mm / 1000, 2) + " m or " + yards(mm);
+    /** The same without the unit, where one word says it for all. */
+    static String bare(double mm, Unit unit) {
+        return number(unit.fromMm(mm), unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2);
+    }
+
+    /** As a shop cuts it, each rounded up from what is needed, the maker's own first: "1.35 m or 1 1/2 yd". */
+    public static String toBuy(Buying buying) {
+        String metres = number(Shop.metric(buying.needed()) / 1000, 2) + " m";
+        String yards = yards(buying.needed());
+        return buying.counter() == Buying.Counter.YARDS ? yards + " or " + metres : metres + " or " + yards;
+    }
+
+    /** Only as the maker's own shop cuts it. */
+    public static String bought(Buying buying) {
+        return buying.counter() == Buying.Counter.YARDS
+                ? yards(buying.bought())
+                : number(buying.bought() / 1000, 2) + " m";
     }
 
     /** In yards, rounded up to the next eighth. */
     static String yards(double mm) {
-        int eighths = (int) Math.ceil(mm / EIGHTH_OF_A_YARD - 1e-9);
+        int eighths = (int) Shop.eighths(mm);
         int whole = eighths / 8;
         int rest = eighths % 8;
         String part = switch (rest) {

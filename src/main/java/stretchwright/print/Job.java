@@ -1,8 +1,11 @@
 package stretchwright.print;
 
+import java.util.Optional;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.lay.Buying;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.SewingPlan;
@@ -16,8 +19,33 @@ public record Job(
         Fabric fabric,
         FitReport fit,
         Lay lay,
+        ClothUse use,
         SewingPlan sewing,
         Paper paper) {
+
+    /** With what follows from the lay alone: nothing was tried for the cloth at hand. */
+    public Job(
+            String makeName,
+            String wearerName,
+            Unit unit,
+            Pattern pattern,
+            Fabric fabric,
+            FitReport fit,
+            Lay lay,
+            SewingPlan sewing,
+            Paper paper) {
+        this(
+                makeName,
+                wearerName,
+                unit,
+                pattern,
+                fabric,
+                fit,
+                lay,
+                ClothUse.of(lay, pattern.pieces(), fabric, Buying.Counter.of(unit), Optional.empty()),
+                sewing,
+                paper);
+    }
 
     /** The make's name as it stands on paper. */
     String make() {

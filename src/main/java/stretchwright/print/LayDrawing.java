@@ -2,11 +2,16 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Lay.Placement;
+import stretchwright.lay.Leftover;
 import stretchwright.pattern.Piece;
 
 /**
@@ -21,10 +26,8 @@ final class LayDrawing {
     private static final double ABOVE = 8;
     private static final double SMALL = 2.8;
 
-    /** A piece's name: at most, and at least before it is written upright instead, mm. */
-    private static final double NAME = 4;
-
-    private static final double SMALLEST = 2.4;
+    /** On a shorter arrow its weights would hide it. */
+    private static final double ROOM_FOR_WEIGHTS = 5;
 
     private final Job job;
     private final Lay lay;
@@ -38,19 +41,27 @@ final class LayDrawing {
         lay = job.lay();
         scale = scale(lay, room);
         double idle = room.width() - 2 * SIDE - lay.fabricWidth() * scale;
-        corner = new Point(room.minX() + SIDE + idle / 2, room.maxY() - ABOVE - lay.length() * scale);
+        corner = new Point(room.minX() + SIDE + idle / 2, room.maxY() - ABOVE - lay.spreadLength() * scale);
     }
 
     static double scale(Lay lay, Box room) {
         double wide = (room.width() - 2 * SIDE) / lay.fabricWidth();
-        double tall = (room.height() - BELOW - ABOVE) / lay.length();
+        double tall = (room.height() - BELOW - ABOVE) / lay.spreadLength();
         return Math.max(1e-3, Math.min(wide, tall));
     }
 
-    void draw() {
+    /** Gives the pieces that are too small for their words, in the order of cutting. */
+    List<CuttingGuide.Step> draw() {
         cloth();
         scaleBar();
-        lay.placements().forEach(this::placement);
+        List<CuttingGuide.Step> unsaid = new ArrayList<>();
+        lay.placements().forEach(p -> placement(p).ifPresent(unsaid::add));
+        List<Leftover> left = job.use().leftovers();
+        for (int i = 0; i < left.size(); i++) {
+            leftover(left.get(i), (char) ('A' + i));
+        }
+        unsaid.sort(Comparator.comparingInt(CuttingGuide.Step::number));
+        return unsaid;
     }
 
     private Point at(double x, double y) {
@@ -59,19 +70,45 @@ final class LayDrawing {
 
     private void cloth() {
         double w = lay.fabricWidth();
-        double h = lay.length();
+        double h = lay.spreadLength();
         canvas.line(Ink.CLOTH, at(0, 0), at(w, 0));
         canvas.line(Ink.CLOTH, at(0, h), at(w, h));
-        boolean folded = lay.method() == Lay.Method.FOLDED;
-        canvas.line(folded ? Ink.FOLD : Ink.CUT, at(0, 0), at(0, h));
-        canvas.line(Ink.CUT, at(w, 0), at(w, h));
-        upright(at(0, h / 2).plus(new Point(-2, 0)), folded ? "fold" : "selvage");
-        upright(at(w, h / 2).plus(new Point(4, 0)), folded ? "both selvages" : "selvage");
+        ClothEdges edges = ClothEdges.of(lay, job.fabric());
+        for (ClothEdges.Line line : edges.lines()) {
+            canvas.line(
+                    line.ink(),
+                    at(line.from().x(), line.from().y()),
+                    at(line.to().x(), line.to().y()));
+        }
+        upright(at(0, edges.leftMiddle()).plus(new Point(-2, 0)), edges.left());
+        upright(at(w, edges.rightMiddle()).plus(new Point(4, 0)), edges.right());
+        job.fabric().shape().flaws().forEach(f -> spoiled(f, w));
+        job.fabric().shape().outline().ifPresent(o -> onCloth(o, w).forEach(p -> canvas.line(Ink.CLOTH, p, true)));
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
         dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
         if (job.fabric().oneWay()) {
             direction(at(w, h / 2).plus(new Point(8, 0)), h * scale);
         }
+    }
+
+    private void spoiled(Polygon flaw, double width) {
+        for (List<Point> outline : onCloth(flaw, width)) {
+            canvas.line(Ink.FOLD, outline, true);
+            Box box = Box.around(outline);
+            canvas.text(Writing.at(Ink.LABEL, box.maxX() + 1, box.minY(), SMALL, "flaw"));
+        }
+    }
+
+    /** A place on the cloth as it is drawn: in both layers where it is folded in the middle. */
+    private List<List<Point>> onCloth(Polygon place, double width) {
+        boolean folded = lay.method() == Lay.Method.FOLDED;
+        List<Polygon> layers = folded
+                ? List.of(place.placed(false, 0, new Point(-width, 0)), place.placed(true, 0, new Point(width, 0)))
+                : List.of(place);
+        return layers.stream()
+                .filter(p -> p.box().maxX() > 0)
+                .map(p -> p.points().stream().map(q -> at(q.x(), q.y())).toList())
+                .toList();
     }
 
     private void upright(Point at, String words) {
@@ -103,7 +140,7 @@ final class LayDrawing {
 
     private void scaleBar() {
         double bar = lay.fabricWidth() >= 400 ? 200 : 50;
-        Point a = at(0, lay.length()).plus(new Point(0, 3));
+        Point a = at(0, lay.spreadLength()).plus(new Point(0, 3));
         Point b = a.plus(new Point(bar * scale, 0));
         canvas.line(Ink.LABEL, a, b);
         for (Point p : List.of(a, a.towards(b, 0.5), b)) {
@@ -117,9 +154,10 @@ final class LayDrawing {
                 Amounts.number(bar, 0) + " mm of cloth; drawn 1 : " + Amounts.number(1 / scale, 1)));
     }
 
-    private void placement(Placement p) {
+    private Optional<CuttingGuide.Step> placement(Placement p) {
         Piece piece = job.pattern().piece(p.piece());
-        canvas.line(Ink.LABEL, paper(p, outline(piece, p.unfolded())), true);
+        List<Point> outline = paper(p, outline(piece, p.unfolded()));
+        canvas.line(Ink.LABEL, outline, true);
         if (p.unfolded()) {
             Box box = piece.cutLine().box();
             double tick = box.height() / 8;
@@ -131,66 +169,41 @@ final class LayDrawing {
         canvas.line(Ink.GRAIN, from, to);
         head(Ink.GRAIN, from, to);
         head(Ink.GRAIN, to, from);
-        words(p, piece, from, to);
+        CuttingGuide.Step step = job.use().guide().step(p.piece(), p.copy());
+        boolean said = new LayWords(
+                        canvas, step, ClothWords.name(step, piece.cut()), job.unit(), List.of(from, to), outline)
+                .write();
+        if (from.distance(to) >= ROOM_FOR_WEIGHTS) {
+            step.weights().forEach(w -> weight(at(w.x(), w.y())));
+        }
+        return said ? Optional.empty() : Optional.of(step);
+    }
+
+    /** A small square, beside the arrow so that both can be seen. */
+    private void weight(Point w) {
+        Point c = w.plus(new Point(-1.6, 0));
+        double h = 0.7;
+        canvas.line(
+                Ink.GRAIN,
+                List.of(
+                        c.plus(new Point(-h, -h)),
+                        c.plus(new Point(h, -h)),
+                        c.plus(new Point(h, h)),
+                        c.plus(new Point(-h, h))),
+                true);
+    }
+
+    /** Dotted, a little inside, so that it is not taken for a piece. */
+    private void leftover(Leftover l, char letter) {
+        double in = 0.5;
+        Point low = at(l.x(), l.y()).plus(new Point(in, in));
+        Point high = at(l.x() + l.width(), l.y() + l.height()).plus(new Point(-in, -in));
+        canvas.line(Ink.MARK, List.of(low, new Point(high.x(), low.y()), high, new Point(low.x(), high.y())), true);
+        canvas.text(Writing.at(Ink.MARK, low.x() + 0.8, low.y() + 0.9, SMALL, String.valueOf(letter)));
     }
 
     private void middleTick(Placement p, double low, double high) {
         canvas.line(Ink.MARK, paper(p, List.of(new Point(0, low), new Point(0, high))), false);
-    }
-
-    private void words(Placement p, Piece piece, Point from, Point to) {
-        Point middle = from.towards(to, 0.5);
-        name(name(p, piece), middle, from.distance(to), paper(p, outline(piece, p.unfolded())));
-        List<Point> ends = List.of(from, to);
-        for (int i = 0; i < Math.min(2, p.fromSelvage().size()); i++) {
-            double lift = ends.get(i).y() > middle.y() ? -1.8 : 0.2;
-            String words = "\u2190 " + Amounts.number(p.fromSelvage().get(i), 1);
-            canvas.text(Writing.at(Ink.LABEL, ends.get(i).x() + 1.2, ends.get(i).y() + lift, 2.2, words));
-        }
-    }
-
-    /** Beside the arrow, as large as fits between it and the outline; in a narrow piece upright along the arrow. */
-    private void name(String name, Point middle, double arrow, List<Point> outline) {
-        double room = middle.x() - leftOf(middle, outline) - 2.5;
-        double size = Math.min(NAME, NAME * room / Letters.width(name, NAME));
-        double along = Math.min(SMALL, SMALL * arrow / Letters.width(name, SMALL));
-        if (size >= SMALLEST) {
-            canvas.text(
-                    new Writing(Ink.LABEL, middle.plus(new Point(-1.5, -size / 3)), 0, size, Writing.Align.END, name));
-            return;
-        }
-        canvas.text(new Writing(
-                Ink.LABEL, middle.plus(new Point(-1.2, 0)), 90, Math.max(1.8, along), Writing.Align.MIDDLE, name));
-    }
-
-    /** Where the outline is crossed first, going left from a place inside it. */
-    private static double leftOf(Point from, List<Point> outline) {
-        double nearest = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < outline.size(); i++) {
-            Point a = outline.get(i);
-            Point b = outline.get((i + 1) % outline.size());
-            if ((a.y() > from.y()) != (b.y() > from.y())) {
-                double x = a.towards(b, (from.y() - a.y()) / (b.y() - a.y())).x();
-                if (x < from.x()) {
-                    nearest = Math.max(nearest, x);
-                }
-            }
-        }
-        return nearest;
-    }
-
-    /**
-     * The unmirrored leg, seen from its right side with the front on the left, is the left leg: whoever looks at a
-     * wearer's left side sees the front on the left.
-     */
-    static String name(Placement p, Piece piece) {
-        if (piece.mirrored()) {
-            String side = p.layers() == 2 ? " L + R" : p.mirrored() ? " R" : " L";
-            return piece.name() + side;
-        }
-        String copy = piece.cut() > 1 && p.layers() == 1 ? " " + p.copy() : "";
-        String fold = piece.onFold() && !p.unfolded() ? " (on the fold)" : "";
-        return piece.name() + copy + fold + (p.layers() == 2 ? " (two layers)" : "");
     }
 
     private List<Point> paper(Placement p, List<Point> points) {

@@ -2,13 +2,23 @@ package stretchwright.print;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.ground.Box;
+import stretchwright.ground.Unit;
+import stretchwright.lay.CuttingGuide;
+import stretchwright.lay.Lay;
 import stretchwright.print.Column.Para;
 
-/** The lay on one office sheet, scaled to fit, as PDF and as SVG: the same drawing on two canvases. */
+/**
+ * The lay on one office sheet, scaled to fit, as PDF and as SVG: the same drawing on two canvases. Behind it, in the
+ * PDF, the cutting guide.
+ */
 final class LaySheet {
     private static final double TEXT = 3.4;
+
+    /** How often the key is tried at most; the second try is usually like the first. */
+    private static final int KEYS = 4;
 
     private LaySheet() {}
 
@@ -16,6 +26,7 @@ final class LaySheet {
         Paper sheet = sheet(job);
         try (PdfFile file = new PdfFile(title(job))) {
             draw(job, file.page(sheet.width(), sheet.height()), sheet);
+            CuttingPages.write(file, job);
             return file.finished("lay.pdf", "lay");
         }
     }
@@ -40,17 +51,17 @@ final class LaySheet {
     }
 
     private static double scale(Job job, Paper sheet) {
-        return LayDrawing.scale(job.lay(), clothRoom(job, sheet));
+        return LayDrawing.scale(job.lay(), clothRoom(job, sheet, List.of()));
     }
 
     private static Box room(Paper sheet) {
         return new Box(0, 0, sheet.width(), sheet.height()).grown(-Tiles.MARGIN);
     }
 
-    private static Box clothRoom(Job job, Paper sheet) {
+    private static Box clothRoom(Job job, Paper sheet, List<Para> key) {
         Box room = room(sheet);
         double top = room.maxY() - Column.height(head(job), room.width()) - 3;
-        double foot = room.minY() + Column.height(cautions(), room.width()) + 4;
+        double foot = room.minY() + Column.height(key, room.width()) + Column.height(cautions(), room.width()) + 4;
         return new Box(room.minX(), foot, room.maxX(), top);
     }
 
@@ -58,10 +69,38 @@ final class LaySheet {
         Box room = room(sheet);
         Column head = new Column(canvas, room.minX(), room.maxY(), room.width());
         head(job).forEach(head::write);
-        Box cloth = clothRoom(job, sheet);
+        List<Para> key = key(job, sheet);
+        Box cloth = clothRoom(job, sheet, key);
         new LayDrawing(job, canvas, cloth).draw();
         Column foot = new Column(canvas, room.minX(), cloth.minY() - 3, room.width());
+        key.forEach(foot::write);
         cautions().forEach(foot::write);
+    }
+
+    /** What the small pieces have no room for. It takes room from the drawing, so it is tried until it stays the same. */
+    private static List<Para> key(Job job, Paper sheet) {
+        List<Para> key = List.of();
+        for (int i = 0; i < KEYS; i++) {
+            Canvas scrap = new SvgCanvas(sheet.width(), sheet.height(), "");
+            List<CuttingGuide.Step> unsaid = new LayDrawing(job, scrap, clothRoom(job, sheet, key)).draw();
+            List<Para> next = unsaid.isEmpty() ? List.of() : List.of(new Para(TEXT, 0, 1, keyed(job, unsaid)));
+            if (next.equals(key)) {
+                return key;
+            }
+            key = next;
+        }
+        return key;
+    }
+
+    private static String keyed(Job job, List<CuttingGuide.Step> unsaid) {
+        return unsaid.stream()
+                        .map(s -> s.number() + " "
+                                + ClothWords.name(
+                                        s, job.pattern().piece(s.piece()).cut())
+                                + ": " + ClothWords.side(s) + ", \u2190 "
+                                + Amounts.length(s.fromEdge().get(0), job.unit()))
+                        .collect(Collectors.joining("; "))
+                + ".";
     }
 
     private static List<Para> head(Job job) {
@@ -69,27 +108,34 @@ final class LaySheet {
         String size = "Lay " + Amounts.number(lay.length(), 0) + " mm (" + Amounts.length(lay.length(), job.unit())
                 + ") of cloth, " + Amounts.number(lay.fabricWidth(), 0) + " mm ("
                 + Amounts.length(lay.fabricWidth(), job.unit())
-                + ") wide" + (folded(job) ? " when folded" : "") + ". Buy " + Amounts.toBuy(lay.buy())
+                + ") wide" + (job.lay().method() == Lay.Method.FOLDED ? " when folded" : "") + ". Buy "
+                + Amounts.toBuy(job.use().buying())
                 + ". Pieces take up " + Amounts.percent(lay.use()) + " of the cloth laid.";
-        String way = folded(job)
-                ? "Folded lengthwise, right sides together, two layers: one placement gives a left and a right piece."
-                : "Open, one layer, right side up: pieces marked L and R are mirror images. Wrong side up, L and R"
-                        + " change places. Tick each piece when it is cut.";
+        String pair = "; one cut through both layers gives a left (upper) and a right (lower) piece.";
+        String way = switch (lay.method()) {
+            case OPEN -> "Open, one layer, OUTSIDE UP.";
+            case FOLDED -> "Folded lengthwise, OUTSIDE OUT" + pair;
+            case FOLDED_CROSSWISE -> "Folded across, cut end on cut end, OUTSIDE OUT" + pair;
+            case FOLDED_OFF_THE_MIDDLE -> "Folded lengthwise off the middle, OUTSIDE OUT" + pair;
+            case PART_FOLDED -> "First part folded lengthwise, OUTSIDE OUT" + pair + " The rest open.";
+        };
+        String signs =
+                "Number in a ring: order of placing and cutting. This side up: the paper's printed side up; TURNED"
+                        + " OVER: down. L and R: the wearer's left and right. Small squares: weights. Dotted, with a letter: left"
+                        + " over.";
         return List.of(
                 new Para(5.5, 0, 0, title(job)),
                 new Para(TEXT, 0, 0.5, size),
-                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way),
+                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way + " " + signs),
                 new Para(
                         TEXT,
                         0,
                         0.5,
                         "Grain arrows lie along the selvage: the same distance at both ends (2 mm off over the arrow is"
-                                + " still good). Distances are from the " + (folded(job) ? "fold" : "left selvage")
-                                + ", in mm; " + job.around() + " the leg."));
-    }
-
-    private static boolean folded(Job job) {
-        return job.lay().method() == stretchwright.lay.Lay.Method.FOLDED;
+                                + " still good). Distances are from the " + (lay.fromFold(2) ? "fold" : "left selvage")
+                                + ", in "
+                                + (job.unit() == Unit.IN ? "inches" : job.unit().symbol()) + "; " + job.around()
+                                + " the leg."));
     }
 
     /** Common practice, no source; grain tolerance and tools: trade-values sections 10 and 12. */

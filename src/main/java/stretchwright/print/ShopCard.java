@@ -1,13 +1,21 @@
 package stretchwright.print;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import stretchwright.ground.Unit;
+import stretchwright.lay.ClothWidths;
 
 /** One page to take to the shop: yes, with changes or no for a cloth, in two minutes. */
 final class ShopCard {
     private static final double BIG = 5.6;
+
+    /** Rows of the first table, the lower ones where a second table follows. */
+    private static final double HIGH = 13;
+
+    private static final double LOW = 9.5;
 
     private ShopCard() {}
 
@@ -33,14 +41,17 @@ final class ShopCard {
                         + ". Fold the cloth, pinch 100 mm, pull"
                         + " it easily along the scale. Across: from selvage to selvage. Along: beside the selvage.");
         double[] columns = {width - 3 * 37, 37, 37, 37};
-        card.table(x, y - 3, columns, 13, rows(needs), BIG);
+        double row = needs.lengths().isPresent() ? LOW : HIGH;
+        card.table(x, y - 3, columns, row, rows(needs), BIG);
         y = card.words(
                 x,
-                y - 3 - 13 * 6 - 1,
+                y - 3 - row * 6 - 1,
                 width,
                 "Rest: pull 100 mm to 150 mm, let go, wait a minute, read again.",
                 weights(needs.areal()),
                 "Changes: a lighter hold, a wider band or hem, or a lining. No: leave it in the shop.");
+        double below = y;
+        needs.lengths().ifPresent(l -> lengths(card, x, below - 4, width, l));
         double box = card.room().minY() + TestSquares.SIDE + 4;
         card.black(x, box, 2, 16);
         card.black(x + 10, box, 5, 16);
@@ -56,6 +67,33 @@ final class ShopCard {
                 card.room().minY() + TestSquares.SIDE,
                 card.room().maxX() - TestSquares.SIDE - 3 - x);
         small.forEach(s -> column.write(new Column.Para(CardPage.SMALL, 0, 1, s)));
+    }
+
+    /** How much to ask for: a column per width, a row for cloth with and without a direction. */
+    private static void lengths(CardPage card, double x, double top, double width, ShopNeeds.Lengths lengths) {
+        List<ClothWidths.Row> widths = lengths.widths().rows();
+        double[] columns = new double[widths.size() + 1];
+        Arrays.fill(columns, 30);
+        columns[0] = width - 30 * widths.size();
+        List<String> heads = new ArrayList<>(List.of("Buy, usable width"));
+        List<String> oneWay = new ArrayList<>(List.of("One way (nap, print)"));
+        List<String> turned = new ArrayList<>(List.of("Pieces turned"));
+        for (ClothWidths.Row r : widths) {
+            heads.add(width(r.width(), lengths.unit()) + (r.own() ? "" : " *"));
+            oneWay.add(r.oneWay().map(Amounts::bought).orElse("too narrow"));
+            turned.add(r.turned().map(Amounts::bought).orElse("too narrow"));
+        }
+        card.table(x, top, columns, 6.5, List.of(heads, oneWay, turned), 3.8);
+        card.words(
+                x,
+                top - 3 * 6.5,
+                width,
+                "As laid on each width, with shrinkage and straightening. * a common width, no source.");
+    }
+
+    /** A tenth of an inch is enough for a width. */
+    private static String width(double mm, Unit unit) {
+        return unit == Unit.IN ? Amounts.number(unit.fromMm(mm), 1) + " in" : Amounts.length(mm, unit);
     }
 
     private static List<List<String>> rows(ShopNeeds needs) {

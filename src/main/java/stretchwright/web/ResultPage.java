@@ -11,6 +11,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.make.Made;
 import stretchwright.print.Amounts;
+import stretchwright.print.ClothWords;
 import stretchwright.print.Document;
 import stretchwright.print.FitTables;
 import stretchwright.sewing.SewingPlan;
@@ -102,22 +103,20 @@ public record ResultPage(String id, Made made) {
 
     public List<String> toBuy() {
         List<String> lines = new ArrayList<>();
-        double mm = made.lay().buy();
+        double mm = made.use().buying().bought();
         lines.add(String.format(
                 Locale.ROOT,
                 "Fabric: %s, %s %s wide between the selvages. The lay itself needs %.2f m.",
-                Amounts.toBuy(mm),
+                Amounts.toBuy(made.use().buying()),
                 length(made.make().fabric().usableWidth()),
                 lengthUnit(),
                 made.lay().length() / 1000));
-        made.make()
-                .fabric()
+        lines.add("As a sum: " + ClothWords.sum(made.use().buying(), made.make().unit()));
+        made.use()
                 .onHand()
-                .ifPresent(have -> lines.add(String.format(
-                        Locale.ROOT,
-                        "On hand: %.2f m. %s",
-                        have / 1000,
-                        have >= mm ? "That is enough." : "That is less; look at the lay before you cut.")));
+                .ifPresent(hand -> lines.add("On hand: "
+                        + length(hand.have()) + " " + lengthUnit() + ". It "
+                        + ClothWords.onHand(hand, made.make().unit()) + "."));
         made.make()
                 .fabric()
                 .price()

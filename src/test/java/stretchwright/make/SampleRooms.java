@@ -14,6 +14,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.fit.Subject;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
@@ -83,7 +84,8 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
-    public List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, SewingPlan sewing) {
+    public List<Document> documents(
+            MakeFile make, Pattern pattern, FitReport fit, Lay lay, ClothUse use, SewingPlan sewing) {
         return List.of(
                 new Document("pattern-A4.pdf", "pattern tiles", 2, (make.name() + pattern.pieces()).getBytes(UTF_8)),
                 new Document("lay.svg", "lay", 1, lay.toString().getBytes(UTF_8)));

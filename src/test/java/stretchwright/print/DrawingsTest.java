@@ -12,7 +12,9 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
+import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Point;
+import stretchwright.lay.Lay;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Piece;
 
@@ -119,15 +121,33 @@ class DrawingsTest {
             Point expected = new Point(corner.x() + scale * onCloth.x(), corner.y() - scale * onCloth.y());
             assertThat(drawn.get(i).distance(expected)).isLessThan(0.001);
         }
-        assertThat(texts(LaySheet.svg(job))).contains("leg L", "leg R", "cuff 1", "cuff 2", "waistband", "\u2190 780");
+        assertThat(texts(LaySheet.svg(job))).contains("leg L", "leg R", "cuff 1", "cuff 2", "waistband", "\u2190 78");
         assertThat(String.join(" ", texts(LaySheet.svg(job)))).contains("Buy 1.35 m or 1 1/2 yd", "one way");
+    }
+
+    /** Drawn so small that no words fit into a cuff: its number stays, the words stand below the drawing. */
+    @Test
+    void whatASmallPieceHasNoRoomForIsSaidBelow() throws Exception {
+        Lay open = SampleJob.openLay();
+        Lay tall = new Lay(open.method(), 1470, 6000, 6100, 0.1, 1100, open.placements());
+        Job job = SampleJob.with("A4", "Evening practice", "Rowan", SampleFabric.with(1470, 0.60, 0.45, true), tall);
+        List<String> words = texts(LaySheet.svg(job));
+        assertThat(words).doesNotContain("cuff 1").contains("4", "5");
+        assertThat(String.join(" ", words)).contains("cuff 1: this side up, \u2190 125.7 cm");
     }
 
     @Test
     void aFoldedLayNamesItsFoldAndGivesPairs() throws Exception {
         List<String> words = texts(LaySheet.svg(SampleJob.folded()));
         assertThat(words)
-                .contains("fold", "both selvages", "leg L + R", "cuff (two layers)", "waistband (on the fold)");
+                .contains(
+                        "fold - not cut",
+                        "both selvages",
+                        "leg L + R",
+                        "cuff",
+                        "waistband",
+                        "this side up, two layers",
+                        "this side up, on the fold");
     }
 
     static Element parsed(Document document) throws Exception {

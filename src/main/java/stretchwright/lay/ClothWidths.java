@@ -1,0 +1,101 @@
+package stretchwright.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Findings;
+import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Piece;
+
+/**
+ * The same garment laid on cloths of several widths, each one-way and turned: to know before buying. The make's own
+ * cloth is laid as the make itself lays it, so that both say the same; the others are estimated.
+ */
+public record ClothWidths(List<Row> rows) {
+    /** Usable widths often sold beside one's own, mm, narrowest first: common practice, no source. */
+    static final List<Double> COMMON = List.of(1400.0, 1600.0);
+
+    /** Widths nearer to each other than this are one, mm. */
+    private static final double SAME = 10;
+
+    public ClothWidths {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * One width; what to buy is empty where the pieces do not fit on it.
+     *
+     * @param own the width of the make's own cloth, not a common one
+     * @param oneWay every piece the same way up
+     * @param turned pieces may be turned by half a turn
+     */
+    public record Row(double width, boolean own, Optional<Buying> oneWay, Optional<Buying> turned) {}
+
+    /** Lengths of lays, mm. */
+    private record Lengths(OptionalDouble oneWay, OptionalDouble turned) {
+        /** A lay with nothing turned will do where pieces may be turned; the search need not find it there. */
+        static Lengths of(OptionalDouble oneWay, OptionalDouble free) {
+            return new Lengths(oneWay, least(oneWay, free));
+        }
+
+        /** A lay on narrower cloth lies on this one too. */
+        Lengths atMost(Lengths narrower) {
+            return new Lengths(least(oneWay, narrower.oneWay), least(turned, narrower.turned));
+        }
+
+        private static OptionalDouble least(OptionalDouble a, OptionalDouble b) {
+            return DoubleStream.concat(a.stream(), b.stream()).min();
+        }
+    }
+
+    public static ClothWidths of(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Buying.Counter counter) {
+        double ownWidth = fabric.usableWidth();
+        List<Double> widths = Stream.concat(
+                        Stream.of(ownWidth), COMMON.stream().filter(w -> Math.abs(w - ownWidth) > SAME))
+                .toList();
+        // the widths know nothing of each other and may be laid side by side
+        List<Lengths> laid = IntStream.range(0, widths.size())
+                .parallel()
+                .mapToObj(i ->
+                        i == 0 ? own(pieces, fabric, terms, seed) : quick(pieces, fabric, widths.get(i), terms, seed))
+                .toList();
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < widths.size(); i++) {
+            Lengths lengths = laid.get(i);
+            for (int j = 0; j < widths.size() && i > 0; j++) {
+                lengths = widths.get(j) < widths.get(i) ? lengths.atMost(laid.get(j)) : lengths;
+            }
+            rows.add(row(widths.get(i), i == 0, lengths, fabric, counter));
+        }
+        return new ClothWidths(rows);
+    }
+
+    private static Lengths quick(List<Piece> pieces, Fabric fabric, double width, LayTerms terms, long seed) {
+        return Lengths.of(
+                Laying.estimate(pieces, OtherCloth.of(fabric, width, true), terms, seed),
+                Laying.estimate(pieces, OtherCloth.of(fabric, width, false), terms, seed));
+    }
+
+    private static Lengths own(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
+        OptionalDouble made = Laying.lay(pieces, fabric, terms, seed, new Findings("trial"))
+                .map(lay -> OptionalDouble.of(lay.length()))
+                .orElse(OptionalDouble.empty());
+        OptionalDouble other =
+                Laying.estimate(pieces, OtherCloth.of(fabric, fabric.usableWidth(), !fabric.oneWay()), terms, seed);
+        return fabric.oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
+    }
+
+    private static Row row(double width, boolean own, Lengths lengths, Fabric fabric, Buying.Counter counter) {
+        return new Row(
+                width, own, buying(lengths.oneWay(), fabric, counter), buying(lengths.turned(), fabric, counter));
+    }
+
+    private static Optional<Buying> buying(OptionalDouble length, Fabric fabric, Buying.Counter counter) {
+        return length.isPresent() ? Optional.of(Buying.of(length.getAsDouble(), fabric, counter)) : Optional.empty();
+    }
+}

@@ -1,0 +1,53 @@
+package stretchwright.lay;
+
+import stretchwright.pattern.Piece;
+
+/**
+ * For which side of the wearer a cut piece is. The unmirrored leg, seen from the outside of the cloth with its front on
+ * the left, is the left leg: whoever looks at a wearer's left side sees the front on the left.
+ */
+public enum Hand {
+    LEFT("L", "left"),
+    RIGHT("R", "right"),
+    /** One cut through two layers: both. */
+    PAIR("L + R", "left and right"),
+    /** One of several pairs of mirror images, such as the two halves of each boot cover: as drawn. */
+    AS_DRAWN("as drawn", "as drawn"),
+    TURNED("mirrored", "mirrored"),
+    BOTH("as drawn + mirrored", "as drawn and mirrored"),
+    /** It makes no difference. */
+    EITHER("", "either");
+
+    private final String mark;
+    private final String word;
+
+    Hand(String mark, String word) {
+        this.mark = mark;
+        this.word = word;
+    }
+
+    /** As it stands on the drawing. */
+    public String mark() {
+        return mark;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    static Hand of(Piece piece, Lay.Placement p) {
+        boolean own = piece.name().startsWith("left ") || piece.name().startsWith("right ");
+        if (piece.mirrored()) {
+            // a name with a side, or more than one pair: the mirror image is another part of the same side
+            boolean sides = piece.cut() == 2 && !own;
+            if (p.layers() == 2) {
+                return sides ? PAIR : BOTH;
+            }
+            return p.mirrored() ? sides ? RIGHT : TURNED : sides ? LEFT : AS_DRAWN;
+        }
+        if (own && p.layers() == 1) {
+            return piece.name().startsWith("left ") ? LEFT : RIGHT;
+        }
+        return EITHER;
+    }
+}

@@ -1,0 +1,89 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.fabric.ClothShape;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+
+/** The cloth as it is: a remnant's outline under "on hand", and flaws; x from the left edge, y from the cut end. */
+final class ClothShapeReader {
+    private static final String ON_HAND = "on hand";
+    private static final String OUTLINE = "outline";
+    private static final String FLAWS = "flaws";
+    private static final List<String> FLAW = List.of("from left", "from end", "wide", "long");
+    private static final String OUTLINE_EXAMPLE = "[[0, 0], [140, 0], [140, 95], [60, 120], [0, 120]]";
+    private static final String FLAW_EXAMPLE = "[{from left: 30, from end: 52, wide: 1, long: 2}]";
+    private static final int MOST_CORNERS = 60;
+    private static final int MOST_FLAWS = 50;
+
+    private ClothShapeReader() {}
+
+    /** The length at hand: as given, or as long as the outline is. */
+    static OptionalDouble onHand(Section fabric, ClothShape shape) {
+        return fabric.isSection(ON_HAND)
+                ? shape.outline().stream().mapToDouble(o -> o.box().maxY()).findFirst()
+                : fabric.length(ON_HAND, Limits.ON_HAND);
+    }
+
+    static ClothShape read(Section fabric, OptionalDouble usableWidth) {
+        return new ClothShape(outline(fabric, usableWidth), flaws(fabric));
+    }
+
+    private static Optional<Polygon> outline(Section fabric, OptionalDouble usableWidth) {
+        if (!fabric.isSection(ON_HAND)) {
+            return Optional.empty();
+        }
+        Section s = fabric.section(ON_HAND, List.of(OUTLINE)).orElseThrow();
+        s.require(OUTLINE, OUTLINE_EXAMPLE);
+        int before = s.problems();
+        List<List<Double>> corners = s.lengthPairs(OUTLINE, Limits.ON_CLOTH, MOST_CORNERS, OUTLINE_EXAMPLE);
+        List<Point> points = new ArrayList<>();
+        corners.forEach(c -> points.add(new Point(c.get(0), c.get(1))));
+        if (s.problems() > before || !s.has(OUTLINE)) {
+            return Optional.empty();
+        }
+        if (points.size() < 3 || Polygon.signedArea(points) == 0) {
+            s.add(OUTLINE, "encloses no cloth.", "List its corners in order, for example " + OUTLINE_EXAMPLE + ".");
+            return Optional.empty();
+        }
+        Polygon outline = Polygon.either(points);
+        if (!outline.isSimple()) {
+            s.add(
+                    OUTLINE,
+                    "crosses or touches itself.",
+                    "List the corners in the order in which they follow round it.");
+            return Optional.empty();
+        }
+        if (usableWidth.isPresent() && outline.box().maxX() > usableWidth.getAsDouble()) {
+            s.add(
+                    OUTLINE,
+                    "reaches " + s.shownLength(outline.box().maxX()) + " across, farther than the usable width.",
+                    "Give a usable width of at least that.");
+            return Optional.empty();
+        }
+        return Optional.of(outline);
+    }
+
+    private static List<Polygon> flaws(Section fabric) {
+        List<Polygon> out = new ArrayList<>();
+        for (Section s : fabric.sections(FLAWS, FLAW, MOST_FLAWS, FLAW_EXAMPLE)) {
+            FLAW.forEach(key -> s.require(key, "4"));
+            OptionalDouble x = s.length("from left", Limits.ON_CLOTH);
+            OptionalDouble y = s.length("from end", Limits.ON_CLOTH);
+            OptionalDouble wide = s.length("wide", Limits.FLAW);
+            OptionalDouble high = s.length("long", Limits.FLAW);
+            if (x.isPresent() && y.isPresent() && wide.isPresent() && high.isPresent()) {
+                out.add(box(x.getAsDouble(), y.getAsDouble(), wide.getAsDouble(), high.getAsDouble()));
+            }
+        }
+        return out;
+    }
+
+    private static Polygon box(double x, double y, double wide, double high) {
+        return new Polygon(List.of(
+                new Point(x, y), new Point(x + wide, y), new Point(x + wide, y + high), new Point(x, y + high)));
+    }
+}

@@ -1,0 +1,117 @@
+package stretchwright.make;
+
+import stretchwright.ground.Point;
+import stretchwright.lay.Buying;
+import stretchwright.lay.ClothUse;
+import stretchwright.lay.CuttingGuide;
+import stretchwright.lay.Lay;
+import stretchwright.lay.Leftover;
+import stretchwright.lay.Offcut;
+import stretchwright.lay.OnHand;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The lay and what follows from it in the report: the sum to buy, the order of cutting, what is left. */
+final class ReportCloth {
+    private ReportCloth() {}
+
+    static void lay(ObjectNode out, Lay lay, ClothUse use) {
+        out.put("method", lay.method().word());
+        if (lay.doubled() > 0) {
+            out.put("doubled", Numbers.mm(lay.doubled()));
+        }
+        out.put("fabricWidth", Numbers.mm(lay.fabricWidth()));
+        out.put("length", Numbers.mm(lay.length()));
+        out.put("buy", Numbers.mm(use.buying().bought()));
+        sum(out.putObject("sum"), use.buying());
+        use.onHand().ifPresent(hand -> {
+            out.put("onHand", Numbers.mm(hand.have()));
+            out.put("enough", hand.verdict() == OnHand.Verdict.FITS);
+            onHand(out.putObject("onHandCheck"), hand);
+        });
+        out.put("use", Numbers.share(lay.use()));
+        out.put("floor", Numbers.mm(lay.floor()));
+        ArrayNode placements = out.putArray("placements");
+        for (Lay.Placement p : lay.placements()) {
+            ObjectNode one = placements.addObject();
+            one.put("piece", p.piece());
+            one.put("copy", p.copy());
+            one.put("x", Numbers.mm(p.x()));
+            one.put("y", Numbers.mm(p.y()));
+            one.put("rotation", Numbers.mm(p.rotation()));
+            one.put("mirrored", p.mirrored());
+            one.put("unfolded", p.unfolded());
+            one.put("layers", p.layers());
+            ArrayNode fromSelvage = one.putArray("fromSelvage");
+            p.fromSelvage().forEach(v -> fromSelvage.add(Numbers.mm(v)));
+        }
+        guide(out.putArray("guide"), use.guide(), lay);
+        leftovers(out, use);
+    }
+
+    private static void sum(ObjectNode out, Buying b) {
+        out.put("length", Numbers.mm(b.length()))
+                .put("shrinkage", Numbers.mm(b.shrinkage()))
+                .put("straightening", Numbers.mm(b.straightening()))
+                .put("repeat", Numbers.mm(b.repeat()))
+                .put("needed", Numbers.mm(b.needed()))
+                .put("step", Numbers.mm(b.counter().step()))
+                .put("steps", b.steps());
+    }
+
+    private static void onHand(ObjectNode out, OnHand hand) {
+        out.put("verdict", hand.verdict().word())
+                .put("needed", Numbers.mm(hand.needed()))
+                .put("spare", Numbers.mm(hand.spare()));
+        ArrayNode conditions = out.putArray("fitsIf");
+        hand.conditions().forEach(conditions::add);
+    }
+
+    private static void guide(ArrayNode out, CuttingGuide guide, Lay lay) {
+        for (CuttingGuide.Step s : guide.steps()) {
+            ObjectNode one = out.addObject();
+            one.put("number", s.number())
+                    .put("piece", s.piece())
+                    .put("copy", s.copy())
+                    .put("hand", s.hand().word())
+                    .put("printedSide", s.turnedOver() ? "down" : "up")
+                    .put("top", s.headDown() ? "near end" : "far end")
+                    .put("onFold", s.onFold())
+                    .put("layers", s.layers())
+                    .put("count", s.count())
+                    .put("edge", lay.fromFold(s.layers()) ? "fold" : "selvage");
+            ArrayNode fromEdge = one.putArray("fromEdge");
+            s.fromEdge().forEach(v -> fromEdge.add(Numbers.mm(v)));
+            one.put("fromEnd", Numbers.mm(s.fromEnd()));
+            ArrayNode weights = one.putArray("weights");
+            for (Point w : s.weights()) {
+                weights.addArray().add(Numbers.mm(w.x())).add(Numbers.mm(w.y()));
+            }
+        }
+    }
+
+    private static void leftovers(ObjectNode out, ClothUse use) {
+        ArrayNode leftovers = out.putArray("leftovers");
+        for (Leftover l : use.leftovers()) {
+            leftovers
+                    .addObject()
+                    .put("x", Numbers.mm(l.x()))
+                    .put("y", Numbers.mm(l.y()))
+                    .put("width", Numbers.mm(l.width()))
+                    .put("height", Numbers.mm(l.height()))
+                    .put("layers", l.layers())
+                    .put("atFold", l.atFold());
+        }
+        ArrayNode offcuts = out.putArray("offcuts");
+        for (Offcut.Fit fit : use.offcuts()) {
+            ObjectNode one = offcuts.addObject();
+            one.put("name", fit.what().name())
+                    .put("across", Numbers.mm(fit.what().across()))
+                    .put("along", Numbers.mm(fit.what().along()))
+                    .put("source", fit.what().source())
+                    .put("total", fit.total());
+            ArrayNode counts = one.putArray("counts");
+            fit.counts().forEach(counts::add);
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import stretchwright.ground.Point;
+import stretchwright.lay.ClothUse;
+import stretchwright.lay.CuttingGuide;
+import stretchwright.print.Column.Para;
+
+/** The pages behind the lay drawing: what to buy, the tick list in the order of cutting, what is left over. */
+final class CuttingPages {
+    private static final double TEXT = 3.8;
+    private static final double HEAD = 5.5;
+    private static final double BOX = 4;
+    private static final double INDENT = 8;
+
+    private final TextPages pages;
+    private final Job job;
+    private final ClothUse use;
+
+    private CuttingPages(PdfFile file, Job job) {
+        pages = new TextPages(file, job.office(), job, "cutting guide");
+        this.job = job;
+        use = job.use();
+    }
+
+    static void write(PdfFile file, Job job) {
+        CuttingPages c = new CuttingPages(file, job);
+        c.buying();
+        c.steps();
+        c.leftovers();
+    }
+
+    private void heading(String words) {
+        pages.block(List.of(new Para(HEAD, 0, 5, words)), 3 * HEAD);
+    }
+
+    private void text(String words) {
+        pages.write(List.of(new Para(TEXT, 0, 1.5, words)));
+    }
+
+    private void buying() {
+        heading("Fabric to buy: " + Amounts.bought(use.buying()));
+        text(capital(ClothWords.sum(use.buying(), job.unit()) + "."));
+        text(
+                "It is washed and dried before it is cut, so what it shrinks is bought on top. Straightening, print repeat and"
+                        + " steps: common practice, no source. Cloth of "
+                        + Amounts.length(job.fabric().usableWidth(), job.unit())
+                        + " usable width between the selvages.");
+        use.onHand()
+                .ifPresent(hand -> text("On hand: " + Amounts.length(hand.have(), job.unit()) + ". It "
+                        + ClothWords.onHand(hand, job.unit()) + "."));
+    }
+
+    private void steps() {
+        heading("Cutting: place, check, cut, tick");
+        ClothWords.before(job.lay(), job.unit()).forEach(this::text);
+        for (CuttingGuide.Step s : use.guide().steps()) {
+            int cut = job.pattern().piece(s.piece()).cut();
+            Para name = new Para(
+                    4.4,
+                    INDENT,
+                    2.5,
+                    s.number() + ". " + ClothWords.name(s, cut)
+                            + (s.turnedOver() ? " - TURNED OVER" : s.onFold() ? " - on the fold" : ""));
+            Para how = new Para(TEXT, INDENT, 0, capital(ClothWords.step(s, job.lay(), job.unit())));
+            pages.need(
+                    name.height(pages.room().width()) + how.height(pages.room().width()));
+            box(pages.y() - name.before());
+            pages.write(List.of(name, how));
+        }
+        long left = count(true);
+        long right = count(false);
+        if (left + right > 0) {
+            String check = "Count before you put the scissors away: " + left + " for the left and " + right
+                    + " for the right.";
+            pages.need(2 * TEXT * Letters.LEADING + 2.5);
+            box(pages.y() - 2.5);
+            pages.write(List.of(new Para(TEXT, INDENT, 2.5, check)));
+        }
+    }
+
+    private long count(boolean left) {
+        return use.guide().steps().stream()
+                .filter(s -> switch (s.hand()) {
+                    case LEFT -> left;
+                    case RIGHT -> !left;
+                    case PAIR -> true;
+                    case AS_DRAWN, TURNED, BOTH, EITHER -> false;
+                })
+                .count();
+    }
+
+    /** An empty square to tick, its top at the height. */
+    private void box(double top) {
+        double x = pages.room().minX() + 0.5;
+        double y = top - BOX - 1;
+        pages.page()
+                .line(
+                        Ink.GRAIN,
+                        List.of(
+                                new Point(x, y),
+                                new Point(x + BOX, y),
+                                new Point(x + BOX, y + BOX),
+                                new Point(x, y + BOX)),
+                        true);
+    }
+
+    private void leftovers() {
+        heading("For the offcut box");
+        if (use.leftovers().isEmpty()) {
+            text("No rectangle of 5 cm or more is left.");
+            return;
+        }
+        List<String> sizes = new ArrayList<>();
+        for (int i = 0; i < use.leftovers().size(); i++) {
+            sizes.add(ClothWords.leftover(use.leftovers().get(i), (char) ('A' + i), job.unit()));
+        }
+        text("Rectangles that no cut line enters, dotted on the drawing: " + String.join("; ", sizes) + ".");
+        use.onHand()
+                .filter(h -> h.spare() > 0)
+                .ifPresent(h ->
+                        text("And a strip over the whole width, " + Amounts.length(Math.floor(h.spare()), job.unit())
+                                + " of unwashed cloth, from what is on hand."));
+        List<String> fits = ClothWords.offcuts(use, job.unit());
+        text(
+                fits.isEmpty()
+                        ? "None of the usual small things fits into one of them."
+                        : "What comes out, each if nothing else is cut from them; the stretch across goes round, so they are not"
+                                + " turned:");
+        fits.forEach(f -> pages.write(List.of(new Para(TEXT, INDENT, 0.5, f))));
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+}

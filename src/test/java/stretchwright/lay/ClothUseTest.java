@@ -1,0 +1,177 @@
+package stretchwright.lay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.SamplePattern;
+import stretchwright.pattern.Style;
+
+/** The sum to buy, the cloth at hand, the widths in the shop. */
+class ClothUseTest {
+    private static final List<Piece> PIECES = SamplePattern.overBoot().pieces();
+
+    static Fabric cloth(OptionalDouble onHand, double shrinkage, double repeat, boolean oneWay) {
+        return new Fabric(
+                "printed knit",
+                1470,
+                onHand,
+                OptionalDouble.empty(),
+                0.6,
+                0.4,
+                LoadCurve.assumed(0.6),
+                LoadCurve.assumed(0.4),
+                OptionalDouble.empty(),
+                0,
+                shrinkage,
+                oneWay,
+                repeat,
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    /** By hand: 980 / 0.98 is 20 more; 2 x 50; 64: 1164, in steps of 50 mm 1200, in eighths of 114.3 mm 11 = 1257.3. */
+    @Test
+    void theSumAddsUp() {
+        Fabric fabric = cloth(OptionalDouble.empty(), 0.02, 64, true);
+        Buying metric = Buying.of(980, fabric, Buying.Counter.METRIC);
+        assertThat(metric.shrinkage()).isCloseTo(20, within(1e-9));
+        assertThat(metric.straightening()).isEqualTo(100);
+        assertThat(metric.repeat()).isEqualTo(64);
+        assertThat(metric.needed()).isCloseTo(1164, within(1e-9));
+        assertThat(metric.bought()).isEqualTo(1200);
+        Buying yards = Buying.of(980, fabric, Buying.Counter.YARDS);
+        assertThat(yards.steps()).isEqualTo(11);
+        assertThat(yards.bought()).isCloseTo(1257.3, within(1e-9));
+    }
+
+    /** Rounded once: 1255 mm are 11 eighths (1257.3 mm), not the 12 that 1300 mm would be. */
+    @Test
+    void yardsAreNotRoundedFromMetres() {
+        Buying yards = Buying.of(1155, cloth(OptionalDouble.empty(), 0, 0, true), Buying.Counter.YARDS);
+        assertThat(yards.steps()).isEqualTo(11);
+    }
+
+    private static OnHand onHand(double have, double shrinkage, double repeat, Style.LayWay way, boolean oneWay) {
+        Fabric fabric = cloth(OptionalDouble.of(have), shrinkage, repeat, oneWay);
+        Lay lay = LayingTest.lay(PIECES, fabric, way);
+        return OnHand.of(lay, PIECES, fabric, LayTerms.of(way), 1).orElseThrow();
+    }
+
+    private static double needed(double shrinkage, double repeat, Style.LayWay way) {
+        Fabric fabric = cloth(OptionalDouble.empty(), shrinkage, repeat, true);
+        return Shop.needed(LayingTest.lay(PIECES, fabric, way).length(), fabric);
+    }
+
+    @Test
+    void enoughToTheMillimetreFits() {
+        double needed = needed(0.02, 0, Style.LayWay.ANY);
+        OnHand just = onHand(needed, 0.02, 0, Style.LayWay.ANY, true);
+        assertThat(just.verdict()).isEqualTo(OnHand.Verdict.FITS);
+        assertThat(just.spare()).isCloseTo(0, within(1e-9));
+        assertThat(onHand(needed + 37, 0.02, 0, Style.LayWay.ANY, true).spare()).isCloseTo(37, within(0.01));
+    }
+
+    @Test
+    void halfOfWhatIsNeededFitsUnderNoCondition() {
+        double needed = needed(0.02, 0, Style.LayWay.ANY);
+        OnHand half = onHand(needed / 2, 0.02, 0, Style.LayWay.ANY, true);
+        assertThat(half.verdict()).isEqualTo(OnHand.Verdict.SHORT);
+        assertThat(half.spare()).isCloseTo(-needed / 2, within(0.01));
+    }
+
+    @Test
+    void aLittleShortFitsIfTheEndsAreStraightOrItIsWashed() {
+        double needed = needed(0.05, 64, Style.LayWay.ANY);
+        OnHand little = onHand(needed - 20, 0.05, 64, Style.LayWay.ANY, true);
+        assertThat(little.verdict()).isEqualTo(OnHand.Verdict.FITS_IF);
+        assertThat(String.join("; ", little.conditions()))
+                .contains("cut ends are straight", "washed and dried", "print need not be shifted");
+    }
+
+    /** The other way of laying and turning are tried by laying, and only said where they are short enough. */
+    @Test
+    void whatIsTriedHoldsWhenItIsDone() {
+        double folded = needed(0, 0, Style.LayWay.FOLDED);
+        double any = needed(0, 0, Style.LayWay.ANY);
+        OnHand at = onHand(folded - 1, 0, 0, Style.LayWay.FOLDED, true);
+        boolean said = at.conditions().stream().anyMatch(c -> c.startsWith("it is laid"));
+        assertThat(said).isEqualTo(any <= folded - 1);
+        Fabric either = cloth(OptionalDouble.empty(), 0, 0, false);
+        double turned =
+                Shop.needed(LayingTest.lay(PIECES, either, Style.LayWay.FOLDED).length(), either);
+        boolean turnedSaid = at.conditions().stream().anyMatch(c -> c.contains("one way: false"));
+        assertThat(turnedSaid).isEqualTo(turned <= folded - 1);
+    }
+
+    @Test
+    void nothingAtHandIsNoVerdict() {
+        Fabric fabric = cloth(OptionalDouble.empty(), 0, 0, true);
+        assertThat(OnHand.of(
+                        LayingTest.lay(PIECES, fabric, Style.LayWay.ANY),
+                        PIECES,
+                        fabric,
+                        LayTerms.of(Style.LayWay.ANY),
+                        1))
+                .isEmpty();
+    }
+
+    /** The own width is laid as the make lays it; the others quickly, so a little longer, but never below the proven floor. */
+    @Test
+    void theWidthsAreLaidNotGuessed() {
+        Fabric fabric = cloth(OptionalDouble.empty(), 0.02, 0, true);
+        ClothWidths widths = ClothWidths.of(PIECES, fabric, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC);
+        assertThat(widths.rows()).extracting(ClothWidths.Row::width).containsExactly(1470.0, 1400.0, 1600.0);
+        for (ClothWidths.Row row : widths.rows()) {
+            Lay lay = LayingTest.lay(PIECES, OtherCloth.of(fabric, row.width(), true), Style.LayWay.ANY);
+            Buying oneWay = row.oneWay().orElseThrow();
+            if (row.own()) {
+                assertThat(oneWay.length()).isEqualTo(lay.length());
+            }
+            assertThat(oneWay.length()).isBetween(lay.floor(), 1.03 * lay.length());
+            assertThat(row.turned().orElseThrow().needed()).isLessThanOrEqualTo(oneWay.needed());
+        }
+    }
+
+    /** Of generated garments: wider cloth never asks for more; a quick lay lies between the floor and 3 % above the full lay. */
+    @Test
+    void widerClothNeverAsksForMore() {
+        for (SampleMakes make : SampleMakes.all()) {
+            ClothWidths widths =
+                    ClothWidths.of(make.pieces(), make.fabric(), LayTerms.of(make.way()), 1, Buying.Counter.METRIC);
+            double narrow = widths.rows().get(1).oneWay().orElseThrow().length();
+            double wide = widths.rows()
+                    .get(widths.rows().size() - 1)
+                    .oneWay()
+                    .orElseThrow()
+                    .length();
+            assertThat(wide).as(make.name()).isLessThanOrEqualTo(narrow);
+            double quick = Laying.estimate(make.pieces(), make.fabric(), LayTerms.of(make.way()), 1)
+                    .orElseThrow();
+            assertThat(quick)
+                    .as(make.name())
+                    .isBetween(make.lay().floor(), 1.03 * make.lay().length());
+        }
+    }
+
+    @Test
+    void ownWidthNearACommonOneIsToldOnceAndATooNarrowClothHasNoLength() {
+        Fabric common = OtherCloth.of(cloth(OptionalDouble.empty(), 0, 0, true), 1603, true);
+        assertThat(ClothWidths.of(PIECES, common, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC)
+                        .rows())
+                .hasSize(2);
+        Fabric narrow = OtherCloth.of(common, 300, true);
+        ClothWidths.Row row = ClothWidths.of(PIECES, narrow, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC)
+                .rows()
+                .get(0);
+        assertThat(row.oneWay()).isEmpty();
+        assertThat(row.turned()).isEmpty();
+    }
+}

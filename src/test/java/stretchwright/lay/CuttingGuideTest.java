@@ -1,0 +1,157 @@
+package stretchwright.lay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.SamplePattern;
+import stretchwright.pattern.Style;
+
+/** The order of cutting, and what is said of each placement. */
+class CuttingGuideTest {
+    private static final List<Piece> PIECES = SamplePattern.overBoot().pieces();
+
+    private static CuttingGuide guide(Style.LayWay way) {
+        Lay lay = LayingTest.lay(PIECES, SampleFabric.heavyKnit(), way);
+        return CuttingGuide.of(lay, PIECES);
+    }
+
+    @Test
+    void openTheLegNearestTheSelvageComesFirstAndOneOfThemIsTurnedOver() {
+        CuttingGuide guide = guide(Style.LayWay.OPEN);
+        assertThat(guide.steps()).hasSize(5);
+        CuttingGuide.Step first = guide.steps().get(0);
+        CuttingGuide.Step second = guide.steps().get(1);
+        assertThat(List.of(first.piece(), second.piece())).containsOnly("leg");
+        assertThat(first.fromEdge().get(0)).isLessThan(second.fromEdge().get(0));
+        assertThat(Set.of(first.hand(), second.hand())).containsExactlyInAnyOrder(Hand.LEFT, Hand.RIGHT);
+        assertThat(guide.step("leg", 1).turnedOver()).isFalse();
+        assertThat(guide.step("leg", 1).hand()).isEqualTo(Hand.LEFT);
+        assertThat(guide.step("leg", 2).turnedOver()).isTrue();
+        assertThat(guide.step("leg", 2).hand()).isEqualTo(Hand.RIGHT);
+    }
+
+    @Test
+    void foldedOneCutGivesBothLegsAndTheBandOnTheFoldComesNext() {
+        CuttingGuide guide = guide(Style.LayWay.FOLDED);
+        assertThat(guide.steps()).extracting(CuttingGuide.Step::piece).containsExactly("leg", "waistband", "cuff");
+        assertThat(guide.steps().get(0).hand()).isEqualTo(Hand.PAIR);
+        assertThat(guide.steps()).extracting(CuttingGuide.Step::count).containsExactly(2, 1, 2);
+        assertThat(guide.steps().get(1).onFold()).isTrue();
+    }
+
+    /** Four halves of two covers: neither is the left or the right one; a leg with a side in its name is what it says. */
+    @Test
+    void aSideIsOnlySaidWhereThereIsOne() {
+        Point[] box = {new Point(0, 0), new Point(200, 0), new Point(200, 100), new Point(0, 100)};
+        Lay.Placement plain = new Lay.Placement("x", 1, 0, 0, 0, false, false, 1, List.of(0.0, 0.0));
+        Lay.Placement turned = new Lay.Placement("x", 2, 0, 0, 0, true, false, 1, List.of(0.0, 0.0));
+        Lay.Placement twice = new Lay.Placement("x", 1, 0, 0, 0, false, false, 2, List.of(0.0, 0.0));
+        Piece cover = SamplePieces.plain("boot cover", 4, true, false, box);
+        assertThat(Hand.of(cover, plain)).isEqualTo(Hand.AS_DRAWN);
+        assertThat(Hand.of(cover, turned)).isEqualTo(Hand.TURNED);
+        assertThat(Hand.of(cover, twice)).isEqualTo(Hand.BOTH);
+        assertThat(Hand.of(SamplePieces.plain("left leg", 1, false, false, box), plain))
+                .isEqualTo(Hand.LEFT);
+        assertThat(Hand.of(SamplePieces.plain("right leg", 1, false, false, box), plain))
+                .isEqualTo(Hand.RIGHT);
+        assertThat(Hand.of(SamplePieces.plain("left boot cover", 2, true, false, box), turned))
+                .isEqualTo(Hand.TURNED);
+        assertThat(Hand.of(SamplePieces.plain("cuff", 2, false, false, box), plain))
+                .isEqualTo(Hand.EITHER);
+    }
+
+    @Test
+    void everyPlacementIsCutOnceAndAllThatIsWantedComesOut() {
+        for (SampleMakes make : SampleMakes.all()) {
+            CuttingGuide guide = CuttingGuide.of(make.lay(), make.pieces());
+            Set<String> done = new HashSet<>();
+            for (int i = 0; i < guide.steps().size(); i++) {
+                CuttingGuide.Step s = guide.steps().get(i);
+                assertThat(s.number()).isEqualTo(i + 1);
+                assertThat(done.add(s.piece() + s.copy())).as(make.name()).isTrue();
+            }
+            assertThat(done).hasSize(make.lay().placements().size());
+            for (Piece piece : make.pieces()) {
+                int cut = guide.steps().stream()
+                        .filter(s -> s.piece().equals(piece.name()))
+                        .mapToInt(CuttingGuide.Step::count)
+                        .sum();
+                assertThat(cut).as(make.name() + " " + piece.name()).isEqualTo(piece.cut());
+            }
+        }
+    }
+
+    /** Two left legs are the classic mistake: of a mirrored pair as many left as right, whatever the lay. */
+    @Test
+    void asManyLeftAsRight() {
+        for (SampleMakes make : SampleMakes.all()) {
+            CuttingGuide guide = CuttingGuide.of(make.lay(), make.pieces());
+            for (Piece piece : make.pieces()) {
+                if (!piece.mirrored()) {
+                    continue;
+                }
+                List<Hand> hands = guide.steps().stream()
+                        .filter(s -> s.piece().equals(piece.name()))
+                        .map(CuttingGuide.Step::hand)
+                        .toList();
+                assertThat(hands).as(make.name()).isNotEmpty().doesNotContain(Hand.EITHER);
+                assertThat(hands.stream()
+                                .filter(h -> h == Hand.LEFT || h == Hand.AS_DRAWN)
+                                .count())
+                        .isEqualTo(hands.stream()
+                                .filter(h -> h == Hand.RIGHT || h == Hand.TURNED)
+                                .count());
+            }
+        }
+    }
+
+    /** Long before short; among the long ones from the fold or selvage outwards; weights lie on cloth of the piece. */
+    @Test
+    void longPiecesComeFirstAndWeightsLieOnThem() {
+        for (SampleMakes make : SampleMakes.all()) {
+            CuttingGuide guide = CuttingGuide.of(make.lay(), make.pieces());
+            double longest = 0;
+            for (Lay.Placement p : make.lay().placements()) {
+                longest = Math.max(longest, outline(make, p).box().height());
+            }
+            boolean shortSeen = false;
+            double last = -1;
+            for (CuttingGuide.Step s : guide.steps()) {
+                Lay.Placement p = make.lay().placements().stream()
+                        .filter(q -> q.piece().equals(s.piece()) && q.copy() == s.copy())
+                        .findFirst()
+                        .orElseThrow();
+                Polygon outline = outline(make, p);
+                if (outline.box().height() < longest / 2) {
+                    shortSeen = true;
+                } else {
+                    assertThat(shortSeen).as(make.name()).isFalse();
+                    assertThat(outline.box().minX()).isGreaterThanOrEqualTo(last);
+                    last = outline.box().minX();
+                }
+                assertThat(s.fromEdge().get(0)).isCloseTo(s.fromEdge().get(1), within(2.0));
+                assertThat(s.weights()).hasSizeGreaterThanOrEqualTo(2).allMatch(outline::contains);
+                for (int i = 1; i < s.weights().size(); i++) {
+                    assertThat(s.weights().get(i).distance(s.weights().get(i - 1)))
+                            .isLessThanOrEqualTo(CuttingGuide.BETWEEN_WEIGHTS + 0.02);
+                }
+            }
+        }
+    }
+
+    private static Polygon outline(SampleMakes make, Lay.Placement p) {
+        Piece piece = make.pieces().stream()
+                .filter(q -> q.name().equals(p.piece()))
+                .findFirst()
+                .orElseThrow();
+        return OnCloth.outline(piece, p);
+    }
+}
