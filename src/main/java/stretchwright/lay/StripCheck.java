@@ -48,10 +48,7 @@ final class StripCheck {
         for (Placed p : placed) {
             copies[p.kind]++;
             must(
-                    p.x + p.outline.minX >= 0
-                            && p.x + p.outline.maxX <= width
-                            && p.begin() >= 0
-                            && p.end() <= length,
+                    p.x + p.outline.minX >= 0 && p.x + p.outline.maxX <= width && p.begin() >= 0 && p.end() <= length,
                     "a piece reaches beyond the strip");
         }
         for (int k = 0; k < demand.length; k++) {
@@ -65,12 +62,12 @@ final class StripCheck {
         for (int i = 0; i < placed.size(); i++) {
             boxes.insert(placed.get(i).box(), i);
         }
-        return IntStream.range(0, placed.size()).anyMatch(i -> overlap(placed, i, boxes.query(placed.get(i).box())));
+        return IntStream.range(0, placed.size())
+                .anyMatch(i -> overlap(placed, i, boxes.query(placed.get(i).box())));
     }
 
     private static boolean overlap(List<Placed> placed, int i, List<?> near) {
-        return near.stream()
-                .anyMatch(j -> (Integer) j < i && placed.get(i).overlaps(placed.get((Integer) j)));
+        return near.stream().anyMatch(j -> (Integer) j < i && placed.get(i).overlaps(placed.get((Integer) j)));
     }
 
     private static long[] moved(long[] values, long by) {

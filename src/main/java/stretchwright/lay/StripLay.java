@@ -79,8 +79,14 @@ public final class StripLay {
 
     /** Shortened by the crew, and brought into contact at last. */
     private StripResult searched(Bed bed, Layout start, long seed, Effort effort, int threads) {
-        Crew.Result found =
-                Crew.search(bed, start, seed, threads, effort, clock, f -> note(f.round(), f.layout().length()));
+        Crew.Result found = Crew.search(
+                bed,
+                start,
+                seed,
+                threads,
+                effort,
+                clock,
+                f -> note(f.round(), f.layout().length()));
         boolean settle = kinds.few() || kinds.copies() <= SETTLED;
         Layout last = settle ? new BottomLeft(kinds.scale.width(), false).settled(found.layout()) : found.layout();
         return result(placed(last), last.length(), found.spent());
