@@ -16,11 +16,13 @@ final class Kinds {
     private static final long MOST_CORNERS = 2_000_000;
     /** Corners of all items in all rotations together. */
     private static final long MOST_TURNED = 5_000_000;
-    /** Comparisons of corners that bottom-left gets through in about a second (docs/maths/lay.md). */
-    private static final double QUICK = 1e8;
+    /** Comparisons of corners that bottom-left gets through in about a second, of spiky outlines in two. */
+    private static final double QUICK = 2.5e7;
     /** The same for cutting outlines into slabs; a corner costs as much as all corners of its outline. */
     private static final double QUICK_CUT = 1e7;
 
+    /** Smaller batches leave more cloth between them than rows do. */
+    private static final int LEAST_BATCH = 12;
     /** A search would not get far with more. */
     private static final int MOST_COPIES = 2000;
     /** The squares of the corners of all copies together. */
@@ -113,14 +115,26 @@ final class Kinds {
         return copies;
     }
 
-    /**
-     * Whether laying the parts bottom-left takes about a second at most. Of n parts each is tried at some 150 places
-     * and two for each part that lies there, and compared each time with those in its columns.
-     */
+    /** Whether laying the parts bottom-left takes about a second at most. */
     boolean few() {
-        double columns = Math.min(1, 2 * wide / copies);
-        double places = copies * (75 + 4 / 3.0 * copies);
-        return places * columns * read <= QUICK && cut <= QUICK_CUT;
+        return cost(copies) <= QUICK && cut <= QUICK_CUT;
+    }
+
+    /** How many parts at a time can be laid bottom-left so that all take about a second; 0 where that is too few. */
+    int batch() {
+        int size = LEAST_BATCH;
+        while (cost(size + 1) <= QUICK && size < copies) {
+            size++;
+        }
+        return cost(size) <= QUICK && cut <= QUICK_CUT ? size : 0;
+    }
+
+    /**
+     * Of n parts laid at a time each is tried at some 150 places, and two for each part that lies there, and compared
+     * each time with those in its columns, half of the n in the mean.
+     */
+    private double cost(double n) {
+        return n * (75 + 4 / 3.0 * n) * Math.min(1, 2 * wide / copies) * read;
     }
 
     /** Whether the exact check of what a search finds would take no more than seconds. */

@@ -24,6 +24,8 @@ public final class StripLay {
     private static final long START = 100_000;
     /** Enclosing outlines stand off no more than this share of the strip's height. */
     private static final double TOLERANCE = 2e-4;
+    /** Rows that fill the strip so well are not tried to better by batches. */
+    private static final double DENSE = 0.85;
     /** More parts than this are not settled at the end: it would take longer than the search may. */
     private static final int SETTLED = 150;
 
@@ -61,10 +63,7 @@ public final class StripLay {
 
     /** From a layout by bottom-left. */
     private StripResult few(long seed, Effort effort, int threads) {
-        List<Part> parts = new ArrayList<>();
-        for (int k = 0; k < kinds.demand.length; k++) {
-            parts.addAll(Collections.nCopies(kinds.demand[k], kinds.part(k)));
-        }
+        List<Part> parts = parts(() -> false);
         long width = kinds.scale.width();
         Layout start = new Orders(width, false, 1, START, clock::stop, layout -> {})
                 .search(parts, RandomStream.of(seed, "strip lay"))
@@ -92,23 +91,42 @@ public final class StripLay {
         return result(placed(last), last.length(), found.spent());
     }
 
-    /** From a layout in rows; what the search needs is made ready beside, so that a stop is answered at once. */
+    /** From rows or batches; what the search needs is made ready beside, so that a stop is answered at once. */
     private StripResult many(long seed, Effort effort, int threads) {
         Shelves.Rows rows = kinds.rows();
-        note(0, rows.length());
+        Optional<Layout> batches = batches(rows).filter(l -> l.length() < rows.length());
+        note(0, batches.map(Layout::length).orElse(rows.length()));
         boolean go = effort.explore() + effort.compress() > 0 && kinds.searchable() && !clock.stop();
         Optional<Bed> bed = go ? Aside.of(clock, this::bed) : Optional.empty();
-        return bed.map(b -> searched(b, layout(b.parts, rows), seed, effort, threads))
-                .orElseGet(() -> result(placed(rows), rows.length(), new Effort(0, 0)));
+        if (bed.isPresent()) {
+            List<Part> parts = bed.get().parts;
+            Layout start = batches.map(b -> b.of(parts)).orElseGet(() -> layout(parts, rows));
+            return searched(bed.get(), start, seed, effort, threads);
+        }
+        Effort none = new Effort(0, 0);
+        return batches.map(b -> result(placed(b), b.length(), none))
+                .orElseGet(() -> result(placed(rows), rows.length(), none));
+    }
+
+    private Optional<Layout> batches(Shelves.Rows rows) {
+        double density = instance.area() / (instance.stripHeight() * kinds.scale.out(rows.length()));
+        int size = density < DENSE ? kinds.batch() : 0;
+        return size > 0 ? Optional.of(Batches.lay(parts(() -> false), size, kinds.scale.width())) : Optional.empty();
     }
 
     private Optional<Bed> bed(BooleanSupplier dropped) {
+        List<Part> parts = parts(dropped);
+        long width = kinds.scale.width();
+        return dropped.getAsBoolean() ? Optional.empty() : Bed.of(parts, width, TOLERANCE * width);
+    }
+
+    /** All parts; not all of them once dropped. */
+    private List<Part> parts(BooleanSupplier dropped) {
         List<Part> parts = new ArrayList<>();
         for (int k = 0; k < kinds.demand.length && !dropped.getAsBoolean(); k++) {
             parts.addAll(Collections.nCopies(kinds.demand[k], kinds.part(k)));
         }
-        long width = kinds.scale.width();
-        return dropped.getAsBoolean() ? Optional.empty() : Bed.of(parts, width, TOLERANCE * width);
+        return parts;
     }
 
     private Layout layout(List<Part> parts, Shelves.Rows rows) {

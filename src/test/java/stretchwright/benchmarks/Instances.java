@@ -57,8 +57,7 @@ final class Instances {
     static StripInstance of(StripInstance instance, int pieces) {
         double factor = (double) pieces / pieces(instance);
         List<StripInstance.Item> items = instance.items();
-        int[] demand =
-                items.stream().mapToInt(i -> (int) (i.demand() * factor)).toArray();
+        int[] demand = items.stream().mapToInt(i -> (int) (i.demand() * factor)).toArray();
         List<Integer> byRest = IntStream.range(0, demand.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(k -> demand[k] - items.get(k).demand() * factor))

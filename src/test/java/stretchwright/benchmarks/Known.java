@@ -27,7 +27,8 @@ final class Known {
         String table = "";
         for (String line : Files.exists(file) ? Files.readAllLines(file) : List.<String>of()) {
             table = line.startsWith("## ") ? line.substring(3, 4) : table;
-            List<String> cells = Arrays.stream(line.split("\\|")).map(String::strip).toList();
+            List<String> cells =
+                    Arrays.stream(line.split("\\|")).map(String::strip).toList();
             if (table.equals("A") && cells.size() > 6) {
                 known.published.put(cells.get(1), first(cells.get(5)) + " | " + first(cells.get(4)));
             } else if (table.equals("E") && cells.size() > 6) {

@@ -104,8 +104,7 @@ public final class LayRuns {
         head();
         line("| instance | pieces | "
                 + String.join(
-                        " | ",
-                        marks.stream().map(m -> format("at %.0f s", m)).toList())
+                        " | ", marks.stream().map(m -> format("at %.0f s", m)).toList())
                 + (marks.isEmpty() ? "" : " | ") + format("at %s s", number(seconds)) + " | least | most | "
                 + String.join(" | ", Known.HEADINGS)
                 + " | stop to answer, median / worst, ms | rounds | places per s and core | peak heap, MB |");
@@ -114,8 +113,8 @@ public final class LayRuns {
             StripInstance instance = Instances.read(data.resolve(name + ".json"));
             List<Run> runs = runs(instance);
             StringBuilder row = new StringBuilder(format("| %s | %d", name, Instances.pieces(instance)));
-            marks.forEach(m -> row.append(" | ")
-                    .append(percent(median(runs.stream().mapToDouble(r -> r.at(m))))));
+            marks.forEach(m ->
+                    row.append(" | ").append(percent(median(runs.stream().mapToDouble(r -> r.at(m))))));
             DoubleStream last = runs.stream().mapToDouble(Run::density);
             row.append(" | ").append(percent(median(last)));
             double[] ends = runs.stream().mapToDouble(Run::density).sorted().toArray();
@@ -123,7 +122,9 @@ public final class LayRuns {
             row.append(known.cells(name)).append(" | ").append(latency(runs));
             row.append(format(" | %.0f", median(runs.stream().mapToDouble(Run::rounds))));
             row.append(format(" | %.0f", new CrowdSample(instance).placesPerSecond()));
-            line(row.append(format(" | %.0f |", runs.stream().mapToDouble(Run::heap).max().orElse(0)))
+            line(row.append(format(
+                            " | %.0f |",
+                            runs.stream().mapToDouble(Run::heap).max().orElse(0)))
                     .toString());
         }
     }

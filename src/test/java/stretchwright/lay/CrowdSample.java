@@ -54,10 +54,7 @@ public final class CrowdSample {
     List<StripCheck.Placed> placed() {
         return layout.spots().stream()
                 .map(s -> new StripCheck.Placed(
-                        s.part().kind(),
-                        Turned.of(s.part().variants().get(s.variant())),
-                        s.x(),
-                        s.y()))
+                        s.part().kind(), Turned.of(s.part().variants().get(s.variant())), s.x(), s.y()))
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package stretchwright.lay;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -56,16 +57,31 @@ class ManyPartsTest {
         return findings.all().get(0).line();
     }
 
-    /** The search goes on from the rows, and is replayed by its rounds. */
+    /** The search goes on from batches, and is replayed by its rounds. */
+    @Test
+    void aLayoutInBatchesIsShortenedTheSameOnOneThreadAndTwo() {
+        mustBeShortened(stars(40, 6, 12, 3), new Effort(12, 2));
+    }
+
+    /** The same from rows, where outlines with many corners make batches too slow. */
     @Test
     void aLayoutInRowsIsShortenedTheSameOnOneThreadAndTwo() {
-        StripInstance stars = stars(40, 6, 12, 3);
-        Effort effort = new Effort(12, 2);
-        StripResult result = lay(stars, effort, LayClock.NONE);
+        StripInstance rounds = new StripInstance(
+                "rounds",
+                40,
+                List.of(0.0),
+                List.of(new StripInstance.Item("round", 5, round(3_500, 8, 1, RandomStream.of(1, "rounds")))));
+        assertThat(mustBeShortened(rounds, new Effort(12, 2)).history().get(0).length())
+                .isCloseTo(48, within(1e-3));
+    }
+
+    private static StripResult mustBeShortened(StripInstance instance, Effort effort) {
+        StripResult result = lay(instance, effort, LayClock.NONE);
         assertThat(result.history()).hasSizeGreaterThan(1);
         assertThat(result.length()).isLessThan(result.history().get(0).length());
-        assertThat(StripLay.lay(stars, 7, effort, 1, LayClock.NONE, step -> {}, new Findings("test")))
+        assertThat(StripLay.lay(instance, 7, effort, 1, LayClock.NONE, step -> {}, new Findings("test")))
                 .contains(result);
+        return result;
     }
 
     /** The layout that was there at the stop is what no rounds give again. */
