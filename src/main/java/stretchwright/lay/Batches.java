@@ -40,7 +40,7 @@ final class Batches {
     }
 
     private void add(List<Part> batch) {
-        Layout own = new BottomLeft(width, false).lay(batch, Long.MAX_VALUE);
+        Layout own = new BottomLeft(Strip.plain(width), false).lay(batch, Long.MAX_VALUE);
         if (own == null) {
             throw new IllegalStateException("a layout without a limit was not laid");
         }

@@ -65,13 +65,13 @@ public final class StripLay {
     private StripResult few(long seed, Effort effort, int threads) {
         List<Part> parts = parts(() -> false);
         long width = kinds.scale.width();
-        Layout start = new Orders(width, false, 1, START, clock::stop, layout -> {})
+        Layout start = new Orders(Strip.plain(width), false, 1, START, clock::stop, layout -> {})
                 .search(parts, RandomStream.of(seed, "strip lay"))
                 .get(0)
                 .layout()
                 .of(parts);
         note(0, start.length());
-        return Bed.of(parts, width, TOLERANCE * width)
+        return Bed.of(parts, Strip.plain(width), TOLERANCE * width)
                 .map(bed -> searched(bed, start, seed, effort, threads))
                 .orElseGet(() -> result(placed(start), start.length(), new Effort(0, 0)));
     }
@@ -87,7 +87,9 @@ public final class StripLay {
                 clock,
                 f -> note(f.round(), f.layout().length()));
         boolean settle = kinds.few() || kinds.copies() <= SETTLED;
-        Layout last = settle ? new BottomLeft(kinds.scale.width(), false).settled(found.layout()) : found.layout();
+        Layout last = settle
+                ? new BottomLeft(Strip.plain(kinds.scale.width()), false).settled(found.layout())
+                : found.layout();
         return result(placed(last), last.length(), found.spent());
     }
 
@@ -117,7 +119,7 @@ public final class StripLay {
     private Optional<Bed> bed(BooleanSupplier dropped) {
         List<Part> parts = parts(dropped);
         long width = kinds.scale.width();
-        return dropped.getAsBoolean() ? Optional.empty() : Bed.of(parts, width, TOLERANCE * width);
+        return dropped.getAsBoolean() ? Optional.empty() : Bed.of(parts, Strip.plain(width), TOLERANCE * width);
     }
 
     /** All parts; not all of them once dropped. */

@@ -20,7 +20,7 @@ class BatchesTest {
             List<Turned> lowest = new ArrayList<>();
             for (int k = 0; k < 60; k++) {
                 Shape shape = Outlines.star(random, 4 + random.below(6), 30);
-                parts.add(new Part(k, List.of(Part.Variant.of(0, shape, 0)), false));
+                parts.add(new Part(k, List.of(Part.Variant.of(0, shape, 0)), Across.between(0, WIDTH)));
                 lowest.add(new Turned(0, shape.x, shape.y));
             }
             Layout layout = Batches.lay(parts, 12 + random.below(10), WIDTH);

@@ -26,15 +26,15 @@ public final class CrowdSample {
         for (int k = 0; k < kinds.demand.length; k++) {
             parts.addAll(Collections.nCopies(kinds.demand[k], kinds.part(k)));
         }
-        bed = Bed.of(parts, width, 0).orElseThrow();
+        bed = Bed.of(parts, Strip.plain(width), 0).orElseThrow();
         layout = first();
         crowd = new Crowd(bed, layout.length());
         crowd.start(layout);
-        crowd.length = Math.max(bed.tallest, Math.floor(SHORTENED * layout.length()));
+        crowd.length = Math.max(bed.shortest, Math.floor(SHORTENED * layout.length()));
         for (int i = 0; i < crowd.n; i++) {
             int v = bed.within(i, crowd.variant[i], crowd.length);
             double y = Math.rint((crowd.y[i] + bed.minY[v]) * SHORTENED) - bed.minY[v];
-            crowd.move(i, v, crowd.x[i], Math.max(-bed.minY[v], Math.min(crowd.length - bed.maxY[v], y)));
+            crowd.move(i, v, crowd.x[i], bed.onY(v, y, crowd.length));
         }
         crowded = crowd.snapshot();
     }
@@ -44,7 +44,7 @@ public final class CrowdSample {
         List<Part> order = parts.stream()
                 .sorted(Comparator.comparingDouble(p -> -p.area()))
                 .toList();
-        Layout first = new BottomLeft(width, false).lay(order, Long.MAX_VALUE);
+        Layout first = new BottomLeft(Strip.plain(width), false).lay(order, Long.MAX_VALUE);
         if (first == null) {
             throw new IllegalStateException("no layout");
         }
