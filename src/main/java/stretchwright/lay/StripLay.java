@@ -1,10 +1,12 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
@@ -14,7 +16,7 @@ import stretchwright.ground.RandomStream;
  *
  * <p>In: the instance, a seed, how long to search, and on how many threads. Out: a layout in which no two pieces
  * overlap, all lie on the strip and every copy is there (checked exactly in whole units before it is returned), or
- * findings where an item is higher than the strip. The same instance, seed and rounds give the same layout on any number
+ * findings where an item is higher than the strip, or there are too many. The same instance, seed and rounds give the same layout on any number
  * of threads; a stop by the clock is replayed by the rounds it reached. Method: docs/maths/lay.md.
  */
 public final class StripLay {
@@ -22,29 +24,22 @@ public final class StripLay {
     private static final long START = 100_000;
     /** Enclosing outlines stand off no more than this share of the strip's height. */
     private static final double TOLERANCE = 2e-4;
+    /** Rows that fill the strip so well are not tried to better by batches. */
+    private static final double DENSE = 0.85;
+    /** More parts than this are not settled at the end: it would take longer than the search may. */
+    private static final int SETTLED = 150;
 
     private final StripInstance instance;
-    private final StripScale scale;
-    private final List<Part> parts = new ArrayList<>();
+    private final Kinds kinds;
+    private final LayClock clock;
+    private final Consumer<StripResult.Step> better;
     private final List<StripResult.Step> history = new ArrayList<>();
 
-    private StripLay(StripInstance instance, Findings findings) {
+    private StripLay(StripInstance instance, Kinds kinds, LayClock clock, Consumer<StripResult.Step> better) {
         this.instance = instance;
-        this.scale = StripScale.of(instance);
-        for (int i = 0; i < instance.items().size(); i++) {
-            StripInstance.Item item = instance.items().get(i);
-            Part part = scale.part(i, item, instance.rotations());
-            if (part.variants().isEmpty()) {
-                findings.add(
-                        "items." + item.id(),
-                        "The item is higher than the strip of " + instance.stripHeight()
-                                + " in every rotation allowed.",
-                        "Make the strip higher or the item lower.");
-            }
-            for (int copy = 0; copy < item.demand(); copy++) {
-                parts.add(part);
-            }
-        }
+        this.kinds = kinds;
+        this.clock = clock;
+        this.better = better;
     }
 
     /**
@@ -61,76 +56,139 @@ public final class StripLay {
             LayClock clock,
             Consumer<StripResult.Step> better,
             Findings findings) {
-        StripLay lay = new StripLay(instance, findings);
-        return findings.isEmpty() ? Optional.of(lay.search(seed, effort, threads, clock, better)) : Optional.empty();
+        return Kinds.of(instance, findings)
+                .map(kinds -> new StripLay(instance, kinds, clock, better))
+                .map(lay -> lay.kinds.few() ? lay.few(seed, effort, threads) : lay.many(seed, effort, threads));
     }
 
-    private StripResult search(
-            long seed, Effort effort, int threads, LayClock clock, Consumer<StripResult.Step> better) {
-        Strip strip = Strip.plain(scale.width());
-        Orders orders = new Orders(strip, false, 1, START, clock::stop, layout -> {});
-        Layout best = orders.search(parts, RandomStream.of(seed, "strip lay"))
+    /** From a layout by bottom-left. */
+    private StripResult few(long seed, Effort effort, int threads) {
+        List<Part> parts = parts(() -> false);
+        long width = kinds.scale.width();
+        Layout start = new Orders(Strip.plain(width), false, 1, START, clock::stop, layout -> {})
+                .search(parts, RandomStream.of(seed, "strip lay"))
                 .get(0)
                 .layout()
                 .of(parts);
-        note(0, best, better);
-        Effort spent = new Effort(0, 0);
-        Optional<Bed> bed = Bed.of(parts, strip, TOLERANCE * scale.width());
+        note(0, start.length());
+        return Bed.of(parts, Strip.plain(width), TOLERANCE * width)
+                .map(bed -> searched(bed, start, seed, effort, threads))
+                .orElseGet(() -> result(placed(start), start.length(), new Effort(0, 0)));
+    }
+
+    /** Shortened by the crew, and brought into contact at last. */
+    private StripResult searched(Bed bed, Layout start, long seed, Effort effort, int threads) {
+        Crew.Result found = Crew.search(
+                bed,
+                start,
+                seed,
+                threads,
+                effort,
+                clock,
+                f -> note(f.round(), f.layout().length()));
+        boolean settle = kinds.few() || kinds.copies() <= SETTLED;
+        Layout last = settle
+                ? new BottomLeft(Strip.plain(kinds.scale.width()), false).settled(found.layout())
+                : found.layout();
+        return result(placed(last), last.length(), found.spent());
+    }
+
+    /** From rows or batches; what the search needs is made ready beside, so that a stop is answered at once. */
+    private StripResult many(long seed, Effort effort, int threads) {
+        Shelves.Rows rows = kinds.rows();
+        Optional<Layout> batches = batches(rows).filter(l -> l.length() < rows.length());
+        note(0, batches.map(Layout::length).orElse(rows.length()));
+        boolean go = effort.explore() + effort.compress() > 0 && kinds.searchable() && !clock.stop();
+        Optional<Bed> bed = go ? Aside.of(clock, this::bed) : Optional.empty();
         if (bed.isPresent()) {
-            Crew.Result found = Crew.search(
-                    bed.get(), best, seed, threads, effort, clock, f -> note(f.round(), f.layout(), better));
-            spent = found.spent();
-            best = new BottomLeft(strip, false).settled(found.layout());
+            List<Part> parts = bed.get().parts;
+            Layout start = batches.map(b -> b.of(parts)).orElseGet(() -> layout(parts, rows));
+            return searched(bed.get(), start, seed, effort, threads);
         }
-        check(instance, scale, best);
-        double length = scale.out(best.length());
+        Effort none = new Effort(0, 0);
+        return batches.map(b -> result(placed(b), b.length(), none))
+                .orElseGet(() -> result(placed(rows), rows.length(), none));
+    }
+
+    private Optional<Layout> batches(Shelves.Rows rows) {
+        double density = instance.area() / (instance.stripHeight() * kinds.scale.out(rows.length()));
+        int size = density < DENSE ? kinds.batch() : 0;
+        return size > 0 ? Optional.of(Batches.lay(parts(() -> false), size, kinds.scale.width())) : Optional.empty();
+    }
+
+    private Optional<Bed> bed(BooleanSupplier dropped) {
+        List<Part> parts = parts(dropped);
+        long width = kinds.scale.width();
+        return dropped.getAsBoolean() ? Optional.empty() : Bed.of(parts, Strip.plain(width), TOLERANCE * width);
+    }
+
+    /** All parts; not all of them once dropped. */
+    private List<Part> parts(BooleanSupplier dropped) {
+        List<Part> parts = new ArrayList<>();
+        for (int k = 0; k < kinds.demand.length && !dropped.getAsBoolean(); k++) {
+            parts.addAll(Collections.nCopies(kinds.demand[k], kinds.part(k)));
+        }
+        return parts;
+    }
+
+    private Layout layout(List<Part> parts, Shelves.Rows rows) {
+        List<Layout.Spot> spots = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            Turned lowest = kinds.lowest.get(part.kind());
+            int v = 0;
+            while (part.variants().get(v).rotation() != lowest.rotation) {
+                v++;
+            }
+            spots.add(new Layout.Spot(part, v, rows.x()[i], rows.y()[i], rows.y()[i] + lowest.maxY));
+        }
+        return new Layout(spots, rows.length());
+    }
+
+    private void note(int round, long length) {
+        StripResult.Step step = new StripResult.Step(round, kinds.scale.out(length));
+        history.add(step);
+        better.accept(step);
+    }
+
+    private List<StripCheck.Placed> placed(Shelves.Rows rows) {
+        List<StripCheck.Placed> out = new ArrayList<>();
+        for (int k = 0; k < kinds.demand.length; k++) {
+            for (int copy = 0; copy < kinds.demand[k]; copy++) {
+                int i = out.size();
+                out.add(new StripCheck.Placed(k, kinds.lowest.get(k), rows.x()[i], rows.y()[i]));
+            }
+        }
+        return out;
+    }
+
+    private static List<StripCheck.Placed> placed(Layout layout) {
+        Map<Part.Variant, Turned> outlines = new IdentityHashMap<>();
+        return layout.spots().stream()
+                .map(s -> new StripCheck.Placed(
+                        s.part().kind(),
+                        outlines.computeIfAbsent(s.part().variants().get(s.variant()), Turned::of),
+                        s.x(),
+                        s.y()))
+                .toList();
+    }
+
+    private StripResult result(List<StripCheck.Placed> placed, long units, Effort spent) {
+        StripCheck.mustHold(placed, kinds.demand, kinds.scale.width(), units);
+        double length = kinds.scale.out(units);
         return new StripResult(
-                best.spots().stream().map(s -> placement(instance, scale, s)).toList(),
+                placed.stream().map(this::placement).toList(),
                 length,
                 instance.area() / (instance.stripHeight() * length),
                 spent,
                 history);
     }
 
-    private void note(int round, Layout layout, Consumer<StripResult.Step> better) {
-        StripResult.Step step = new StripResult.Step(round, scale.out(layout.length()));
-        history.add(step);
-        better.accept(step);
-    }
-
-    private static StripResult.Placement placement(StripInstance instance, StripScale scale, Layout.Spot spot) {
+    private StripResult.Placement placement(StripCheck.Placed placed) {
         return new StripResult.Placement(
-                instance.items().get(spot.part().kind()).id(),
-                scale.out(spot.y()),
-                scale.out(spot.x()),
-                spot.part().variants().get(spot.variant()).rotation());
-    }
-
-    private static void check(StripInstance instance, StripScale scale, Layout layout) {
-        Map<Integer, Integer> copies = new HashMap<>();
-        List<Layout.Spot> spots = layout.spots();
-        for (int i = 0; i < spots.size(); i++) {
-            copies.merge(spots.get(i).part().kind(), 1, Integer::sum);
-            long[][] one = BottomLeft.corners(spots.get(i));
-            must(
-                    Outline.least(one[0]) >= 0
-                            && Outline.greatest(one[0]) <= scale.width()
-                            && Outline.least(one[1]) >= 0
-                            && Outline.greatest(one[1]) <= layout.length(),
-                    "a piece reaches beyond the strip");
-            for (int j = 0; j < i; j++) {
-                long[][] other = BottomLeft.corners(spots.get(j));
-                must(!Overlap.between(one[0], one[1], other[0], other[1]), "two pieces overlap");
-            }
-        }
-        for (int i = 0; i < instance.items().size(); i++) {
-            must(copies.getOrDefault(i, 0) == instance.items().get(i).demand(), "a demand is not met");
-        }
-    }
-
-    private static void must(boolean holds, String otherwise) {
-        if (!holds) {
-            throw new IllegalStateException("the layout does not hold: " + otherwise);
-        }
+                instance.items().get(placed.kind()).id(),
+                kinds.scale.out(placed.y()),
+                kinds.scale.out(placed.x()),
+                placed.outline().rotation);
     }
 }
