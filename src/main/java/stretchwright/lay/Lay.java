@@ -11,6 +11,7 @@ import java.util.Locale;
  * @param buy what the shop is asked for: length with shrinkage and straightening, rounded up as shops sell it
  * @param use share of the cloth used: piece area over lay area
  * @param floor a proven lower bound on length
+ * @param ways what each permitted way would need, the shortest first; empty where no other was tried
  * @param doubled how far the cloth lies double: across where it is folded off the middle, along where only part is folded; else 0
  */
 public record Lay(
@@ -21,7 +22,8 @@ public record Lay(
         double use,
         double floor,
         double doubled,
-        List<Placement> placements) {
+        List<Placement> placements,
+        List<Way> ways) {
     /** Where the method alone says where the cloth lies double. */
     public Lay(
             Method method,
@@ -31,12 +33,20 @@ public record Lay(
             double use,
             double floor,
             List<Placement> placements) {
-        this(method, fabricWidth, length, buy, use, floor, 0, placements);
+        this(method, fabricWidth, length, buy, use, floor, 0, placements, List.of());
     }
 
     public Lay {
         placements = List.copyOf(placements);
+        ways = List.copyOf(ways);
     }
+
+    /**
+     * What the lay needs by one method.
+     *
+     * @param length of cloth, mm
+     */
+    public record Way(Method method, double length) {}
 
     /** How far the spread cloth reaches along, mm: half of what is needed where it is folded crosswise. */
     public double spreadLength() {

@@ -28,9 +28,9 @@ public final class Laying {
     /** Ways within this of the shortest quick lay are searched on. */
     private static final double NEAR = 1.1;
     /** Rounds of the search that lets parts overlap. */
-    private static final Effort USUAL = new Effort(24, 8);
+    private static final Effort USUAL = new Effort(12, 4);
 
-    private static final Effort SHORT = new Effort(4, 2);
+    private static final Effort SHORT = new Effort(2, 1);
 
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;
@@ -123,7 +123,11 @@ public final class Laying {
                         .map(l -> l.length() <= near ? longer(l, effort, clock) : l)
                         .toList();
         double floor = floor(fitting);
-        return shortestOfEach(searched).stream().map(l -> checked(l, floor)).toList();
+        List<Laid> shortest = shortestOfEach(searched);
+        List<Lay.Way> ways = shortest.stream()
+                .map(l -> new Lay.Way(l.plan.method(), l.length()))
+                .toList();
+        return shortest.stream().map(l -> checked(l, floor, ways)).toList();
     }
 
     /** The ways of spreading on which every piece has a place. */
@@ -176,7 +180,7 @@ public final class Laying {
         return tilted.length() <= straight.length() - WORTH ? tilted : straight;
     }
 
-    private Lay checked(Laid laid, double floor) {
+    private Lay checked(Laid laid, double floor, List<Lay.Way> ways) {
         double length = laid.length();
         Plan plan = laid.plan;
         Lay lay = new Lay(
@@ -187,7 +191,8 @@ public final class Laying {
                 plan.use(laid.layouts),
                 floor,
                 plan.doubled(laid.layouts),
-                plan.placements(laid.layouts));
+                plan.placements(laid.layouts),
+                ways);
         List<String> faults = LayCheck.faults(pieces, fabric, terms, lay);
         if (!faults.isEmpty()) {
             throw new IllegalStateException("the lay does not hold: " + String.join("; ", faults));

@@ -75,7 +75,8 @@ public record Made(
         use.onHand()
                 .ifPresent(hand -> lines.add(
                         "  on hand        " + cloth(hand.have()) + ": " + ClothWords.onHand(hand, make.unit())));
-        lines.add("  laid           " + lay.method().word());
+        lines.add("  laid           " + lay.method().word() + ", " + floor(lay));
+        ClothWords.otherWays(lay, make.unit()).forEach(w -> lines.add("                 " + w));
         lines.add(String.format(
                 Locale.ROOT,
                 "  sewing         %.0f minutes for a practised sewer, changes of machine: %d",
@@ -93,6 +94,14 @@ public record Made(
             }
         }
         return lines;
+    }
+
+    /** How much shorter any lay could be at most. */
+    private static String floor(Lay lay) {
+        double gap = 100 * (lay.length() / lay.floor() - 1);
+        return gap < 0.05
+                ? "and no lay can be shorter"
+                : String.format(Locale.ROOT, "at most %.1f %% longer than the shortest there can be", gap);
     }
 
     private String cloth(double mm) {

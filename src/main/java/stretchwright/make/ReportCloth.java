@@ -8,6 +8,7 @@ import stretchwright.lay.Lay;
 import stretchwright.lay.Leftover;
 import stretchwright.lay.Offcut;
 import stretchwright.lay.OnHand;
+import stretchwright.print.ClothWords;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -31,6 +32,13 @@ final class ReportCloth {
         });
         out.put("use", Numbers.share(lay.use()));
         out.put("floor", Numbers.mm(lay.floor()));
+        ArrayNode ways = out.putArray("ways");
+        for (Lay.Way way : lay.ways()) {
+            ways.addObject()
+                    .put("method", way.method().word())
+                    .put("length", Numbers.mm(way.length()))
+                    .put("why", ClothWords.why(way.method()));
+        }
         ArrayNode placements = out.putArray("placements");
         for (Lay.Placement p : lay.placements()) {
             ObjectNode one = placements.addObject();

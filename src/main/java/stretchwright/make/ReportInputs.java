@@ -5,6 +5,7 @@ import java.util.TreeMap;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.ground.Polygon;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -32,6 +33,11 @@ final class ReportInputs {
         out.put("shrinkageAlong", Numbers.share(fabric.shrinkageAlong()));
         out.put("oneWay", fabric.oneWay());
         out.put("repeatAlong", Numbers.mm(fabric.repeatAlong()));
+        fabric.shape().outline().ifPresent(o -> corners(out.putArray("outline"), o));
+        if (!fabric.shape().flaws().isEmpty()) {
+            ArrayNode flaws = out.putArray("flaws");
+            fabric.shape().flaws().forEach(f -> corners(flaws.addArray(), f));
+        }
         fabric.showsThroughAt().ifPresent(v -> out.put("showsThroughAt", Numbers.share(v)));
     }
 
@@ -93,6 +99,10 @@ final class ReportInputs {
             out.put("grainTolerance", Numbers.mm(style.lay().tilt()));
         }
         style.lay().matchAt().ifPresent(n -> out.put("matchPrintAt", n));
+    }
+
+    private static void corners(ArrayNode out, Polygon polygon) {
+        polygon.points().forEach(p -> out.addArray().add(Numbers.mm(p.x())).add(Numbers.mm(p.y())));
     }
 
     private static void top(ObjectNode out, TopEnd top) {

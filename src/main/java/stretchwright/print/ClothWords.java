@@ -143,6 +143,34 @@ public final class ClothWords {
                         + " and the top on each cut piece, on its inside.");
     }
 
+    /** Each other permitted way, what it needs and why one might still like it; empty where there is none. */
+    public static List<String> otherWays(Lay lay, Unit unit) {
+        return lay.ways().stream()
+                .filter(w -> w.method() != lay.method())
+                .map(w -> w.method().word() + " needs " + length(w.length(), unit) + more(w.length() - lay.length(), unit)
+                        + ": " + why(w.method()))
+                .toList();
+    }
+
+    private static String more(double mm, Unit unit) {
+        return mm < 0.5 ? ", as much" : ", " + length(mm, unit) + " more";
+    }
+
+    /** Common practice, no source. */
+    public static String why(Lay.Method method) {
+        return switch (method) {
+            case FOLDED -> "each pair is cut in one go and comes out left and right; two layers may shift";
+            case OPEN -> "one layer does not shift and every flaw is seen; left and right are cut one by one";
+            case FOLDED_CROSSWISE ->
+                "wide pieces are cut in pairs in one go; the lower layer lies the other way round, and two layers may"
+                        + " shift";
+            case FOLDED_OFF_THE_MIDDLE ->
+                "pairs are cut in one go, and nothing is wasted below single pieces; the fold must be kept straight";
+            case PART_FOLDED ->
+                "pairs are cut in one go first, the rest after it from open cloth: the easiest to follow";
+        };
+    }
+
     private static String spread(Lay lay, Unit unit) {
         String doubled = length(lay.doubled(), unit);
         return switch (lay.method()) {

@@ -28,6 +28,7 @@ final class CuttingPages {
     static void write(PdfFile file, Job job) {
         CuttingPages c = new CuttingPages(file, job);
         c.buying();
+        c.ways();
         c.steps();
         c.leftovers();
     }
@@ -51,6 +52,15 @@ final class CuttingPages {
         use.onHand()
                 .ifPresent(hand -> text("On hand: " + Amounts.length(hand.have(), job.unit()) + ". It "
                         + ClothWords.onHand(hand, job.unit()) + "."));
+    }
+
+    private void ways() {
+        List<String> others = ClothWords.otherWays(job.lay(), job.unit());
+        if (!others.isEmpty()) {
+            text("Laid " + job.lay().method().word() + ", the shortest way found: "
+                    + ClothWords.why(job.lay().method()) + ". Other ways (style.lay):");
+            others.forEach(w -> pages.write(List.of(new Para(TEXT, INDENT, 0.5, capital(w) + "."))));
+        }
     }
 
     private void steps() {
