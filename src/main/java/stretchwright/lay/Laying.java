@@ -139,9 +139,10 @@ public final class Laying {
                 .toList();
     }
 
+    /** Where ways need the same to the millimetre, the one named first. */
     private static List<Laid> shortestOfEach(List<Laid> all) {
         List<Laid> out = new ArrayList<>();
-        all.stream().sorted(Comparator.comparingDouble(Laid::length)).forEach(l -> {
+        all.stream().sorted(Comparator.comparingDouble(l -> Math.ceil(l.length()))).forEach(l -> {
             if (out.stream().noneMatch(o -> o.plan.method() == l.plan.method())) {
                 out.add(l);
             }

@@ -56,9 +56,14 @@ public record OnHand(double have, double needed, List<String> conditions) {
             return Optional.empty();
         }
         double have = fabric.onHand().getAsDouble();
-        double needed = Shop.needed(lay.length(), fabric);
+        double needed = needed(lay, fabric);
         return Optional.of(new OnHand(
                 have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed)));
+    }
+
+    /** A remnant with an outline is laid as it lies there: washed, and cut as straight as it is. */
+    private static double needed(Lay lay, Fabric fabric) {
+        return fabric.shape().outline().isPresent() ? lay.length() : Shop.needed(lay.length(), fabric);
     }
 
     private static List<String> conditions(
@@ -66,16 +71,19 @@ public record OnHand(double have, double needed, List<String> conditions) {
         List<String> out = new ArrayList<>();
         if (terms.way() != Style.LayWay.ANY) {
             tried(pieces, fabric, terms.with(Style.LayWay.ANY), seed)
-                    .filter(l -> enough(have, Shop.needed(l.length(), fabric)))
+                    .filter(l -> enough(have, needed(l, fabric)))
                     .ifPresent(l -> out.add("it is laid " + l.method().word() + " (style.lay: any): "
-                            + mm(Shop.needed(l.length(), fabric)) + " needed"));
+                            + mm(needed(l, fabric)) + " needed"));
         }
         if (fabric.oneWay()) {
-            Fabric either = OtherCloth.of(fabric, fabric.usableWidth(), false);
+            Fabric either = OtherCloth.of(fabric, fabric.usableWidth(), false).with(fabric.shape());
             tried(pieces, either, terms, seed)
-                    .filter(l -> enough(have, Shop.needed(l.length(), fabric)))
+                    .filter(l -> enough(have, needed(l, fabric)))
                     .ifPresent(l -> out.add("it has no nap, sheen or print with a direction, so that pieces may be"
-                            + " turned (fabric.one way: false): " + mm(Shop.needed(l.length(), fabric)) + " needed"));
+                            + " turned (fabric.one way: false): " + mm(needed(l, fabric)) + " needed"));
+        }
+        if (fabric.shape().outline().isPresent()) {
+            return out;
         }
         out.addAll(asItIs(have, lay.length(), fabric));
         return out;

@@ -39,15 +39,24 @@ final class LayDrawing {
         this.job = job;
         this.canvas = canvas;
         lay = job.lay();
-        scale = scale(lay, room);
+        scale = scale(job, room);
         double idle = room.width() - 2 * SIDE - lay.fabricWidth() * scale;
-        corner = new Point(room.minX() + SIDE + idle / 2, room.maxY() - ABOVE - lay.spreadLength() * scale);
+        corner = new Point(room.minX() + SIDE + idle / 2, room.maxY() - ABOVE - height(job) * scale);
     }
 
-    static double scale(Lay lay, Box room) {
-        double wide = (room.width() - 2 * SIDE) / lay.fabricWidth();
-        double tall = (room.height() - BELOW - ABOVE) / lay.spreadLength();
+    static double scale(Job job, Box room) {
+        double wide = (room.width() - 2 * SIDE) / job.lay().fabricWidth();
+        double tall = (room.height() - BELOW - ABOVE) / height(job);
         return Math.max(1e-3, Math.min(wide, tall));
+    }
+
+    /** What is drawn of the cloth, mm: all of a remnant. */
+    private static double height(Job job) {
+        double remnant = job.fabric().shape().outline().stream()
+                .mapToDouble(o -> o.box().maxY())
+                .findFirst()
+                .orElse(0);
+        return Math.max(job.lay().spreadLength(), remnant);
     }
 
     /** Gives the pieces that are too small for their words, in the order of cutting. */
@@ -93,7 +102,7 @@ final class LayDrawing {
 
     private void spoiled(Polygon flaw, double width) {
         for (List<Point> outline : onCloth(flaw, width)) {
-            canvas.line(Ink.FOLD, outline, true);
+            canvas.line(Ink.GRAIN, outline, true);
             Box box = Box.around(outline);
             canvas.text(Writing.at(Ink.LABEL, box.maxX() + 1, box.minY(), SMALL, "flaw"));
         }
@@ -140,7 +149,7 @@ final class LayDrawing {
 
     private void scaleBar() {
         double bar = lay.fabricWidth() >= 400 ? 200 : 50;
-        Point a = at(0, lay.spreadLength()).plus(new Point(0, 3));
+        Point a = at(0, height(job)).plus(new Point(0, 3));
         Point b = a.plus(new Point(bar * scale, 0));
         canvas.line(Ink.LABEL, a, b);
         for (Point p : List.of(a, a.towards(b, 0.5), b)) {

@@ -51,7 +51,7 @@ final class LaySheet {
     }
 
     private static double scale(Job job, Paper sheet) {
-        return LayDrawing.scale(job.lay(), clothRoom(job, sheet, List.of()));
+        return LayDrawing.scale(job, clothRoom(job, sheet, List.of()));
     }
 
     private static Box room(Paper sheet) {
