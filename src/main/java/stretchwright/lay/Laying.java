@@ -142,11 +142,13 @@ public final class Laying {
     /** Where ways need the same to the millimetre, the one named first. */
     private static List<Laid> shortestOfEach(List<Laid> all) {
         List<Laid> out = new ArrayList<>();
-        all.stream().sorted(Comparator.comparingDouble(l -> Math.ceil(l.length()))).forEach(l -> {
-            if (out.stream().noneMatch(o -> o.plan.method() == l.plan.method())) {
-                out.add(l);
-            }
-        });
+        all.stream()
+                .sorted(Comparator.comparingDouble(l -> Math.ceil(l.length())))
+                .forEach(l -> {
+                    if (out.stream().noneMatch(o -> o.plan.method() == l.plan.method())) {
+                        out.add(l);
+                    }
+                });
         return out;
     }
 

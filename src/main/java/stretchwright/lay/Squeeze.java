@@ -28,7 +28,7 @@ final class Squeeze {
     /** States kept of a length that was not reached. */
     private static final int POOL = 40;
     /** Up to this many parts are also scattered: fresh starts beat small changes. */
-    private static final int FEW = 8;
+    private static final int FEW = 30;
 
     private final Crowd crowd;
     private final RandomStream random;
@@ -152,7 +152,7 @@ final class Squeeze {
         }
         int pick = (int) Math.min(pool.size() - 1, Math.abs(random.nextGaussian()) * 0.25 * pool.size());
         crowd.restore(pool.get(pick));
-        if (crowd.movable <= FEW && random.nextDouble() < 0.5) {
+        if (crowd.movable <= FEW && random.nextDouble() < 0.3) {
             scatter();
         } else {
             swap();

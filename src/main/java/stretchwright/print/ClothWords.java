@@ -147,8 +147,8 @@ public final class ClothWords {
     public static List<String> otherWays(Lay lay, Unit unit) {
         return lay.ways().stream()
                 .filter(w -> w.method() != lay.method())
-                .map(w -> w.method().word() + " needs " + length(w.length(), unit) + more(w.length() - lay.length(), unit)
-                        + ": " + why(w.method()))
+                .map(w -> w.method().word() + " needs " + length(w.length(), unit)
+                        + more(w.length() - lay.length(), unit) + ": " + why(w.method()))
                 .toList();
     }
 

@@ -219,8 +219,7 @@ public final class Fields {
                         "style.lay",
                         "Lay",
                         "how the cloth may lie for cutting",
-                        List.of(
-                                "any", "folded", "open", "part folded", "folded off the middle", "folded crosswise"),
+                        List.of("any", "folded", "open", "part folded", "folded off the middle", "folded crosswise"),
                         "any"));
     }
 }

@@ -24,19 +24,14 @@ class LayReaderTest {
                   usable width: 147
                   stretch across: 60 %
                   stretch along: 45 %
-                """
-                + fabric
-                + "\nstyle:\n  leg: ankle\n"
-                + style
-                + "\n";
+                """ + fabric + "\nstyle:\n  leg: ankle\n" + style + "\n";
     }
 
     @Test
     void aWordOrASection() {
         assertThat(read(with("", "  lay: part folded")).style().lay()).isEqualTo(LayTerms.of(Style.LayWay.PART_FOLDED));
         LayTerms terms = read(with(
-                        "",
-                        "  lay: {way: open, scissor gap: 5 mm, grain tolerance: 1 degree, match print at: knee}"))
+                        "", "  lay: {way: open, scissor gap: 5 mm, grain tolerance: 1 degree, match print at: knee}"))
                 .style()
                 .lay();
         assertThat(terms.way()).isEqualTo(Style.LayWay.OPEN);
@@ -79,7 +74,10 @@ class LayReaderTest {
                 "lay: [open] | ",
             })
     void aWrongLayIsAFinding(String lay, String said) {
-        assertThat(findings(with("", "  " + lay)).toString()).as(lay).contains("lay").contains(said == null ? "" : said);
+        assertThat(findings(with("", "  " + lay)).toString())
+                .as(lay)
+                .contains("lay")
+                .contains(said == null ? "" : said);
     }
 
     @ParameterizedTest

@@ -56,7 +56,10 @@ public final class RealLays {
             }
         }
         System.out.printf(
-                Locale.ROOT, "%d pairs over the boot with band and cuffs, cloth %.0f mm wide%n%n", patterns.size(), WIDTH);
+                Locale.ROOT,
+                "%d pairs over the boot with band and cuffs, cloth %.0f mm wide%n%n",
+                patterns.size(),
+                WIDTH);
         System.out.println("| | 10 % | 25 % | median | 75 % | 90 % | least, greatest |");
         System.out.println("|---|---|---|---|---|---|---|");
         for (boolean oneWay : new boolean[] {true, false}) {
