@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.DoubleSupplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -100,7 +102,7 @@ final class ClubCommand extends Task {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {
                 Club.Wish wish =
-                        new Club.Wish(length, seed, effort(), rounds.length == 2 ? ClubClock.NONE : new Watch());
+                        new Club.Wish(length, seed, effort(), rounds.length == 2 ? ClubClock.NONE : this::watch);
                 return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
             }
         } catch (BadInput e) {
@@ -183,21 +185,14 @@ final class ClubCommand extends Task {
         return club.stops() ? Exit.CANNOT_WORK : Exit.DONE;
     }
 
-    /** Runs from the first search on: the first lays take what they take. */
-    private final class Watch implements ClubClock {
-        private final List<Long> start = new ArrayList<>();
-
-        @Override
-        public LayClock part(double from, double to) {
-            if (start.isEmpty()) {
-                start.add(System.nanoTime());
-            }
-            double explored = seconds * (from + EXPLORING * (to - from));
-            return LayClock.of(() -> elapsed() >= explored, () -> elapsed() >= seconds * to);
-        }
-
-        private double elapsed() {
-            return (System.nanoTime() - start.get(0)) / 1e9;
-        }
+    /** A part of the seconds, running from when it is first asked: the first lays take what they take. */
+    private LayClock watch(double from, double to) {
+        double part = seconds * (to - from);
+        AtomicLong start = new AtomicLong(-1);
+        DoubleSupplier elapsed = () -> {
+            start.compareAndSet(-1, System.nanoTime());
+            return (System.nanoTime() - start.get()) / 1e9;
+        };
+        return LayClock.of(() -> elapsed.getAsDouble() >= EXPLORING * part, () -> elapsed.getAsDouble() >= part);
     }
 }

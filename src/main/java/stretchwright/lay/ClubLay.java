@@ -1,14 +1,18 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
 
 /**
  * Many garments laid together on one roll.
@@ -106,9 +110,10 @@ public final class ClubLay {
         double spent = 0;
         for (int next = 0; next < garments.size(); ) {
             List<Garment> left = garments.subList(next, garments.size());
-            Optional<Table> first = first(left);
+            Firsts firsts = new Firsts(left);
+            Optional<Table> first = first(firsts);
             double until = spent + (1 - spent) / tablesFor(left, first);
-            Optional<Table> filled = findings.isEmpty() ? searched(left, first, spent, until) : Optional.empty();
+            Optional<Table> filled = findings.isEmpty() ? searched(firsts, first, spent, until) : Optional.empty();
             if (filled.isEmpty()) {
                 tooShort(left.get(0));
                 return List.of();
@@ -140,27 +145,40 @@ public final class ClubLay {
         return garments.stream().mapToDouble(Garment::area).sum();
     }
 
+    /** The first lays of the garments that are left, by their count; each is laid once. */
+    private final class Firsts {
+        private final List<Garment> left;
+        private final Map<Integer, Ways> ways = new HashMap<>();
+
+        Firsts(List<Garment> left) {
+            this.left = left;
+        }
+
+        Ways of(int count) {
+            return ways.computeIfAbsent(count, c -> ways(left.subList(0, c), terms, Effort.NONE, LayClock.NONE));
+        }
+    }
+
     /** As many as the first lays, not searched on, bring onto the table. */
-    private Optional<Table> first(List<Garment> left) {
-        int tooMany = byArea(left) + 1;
+    private Optional<Table> first(Firsts firsts) {
+        int tooMany = byArea(firsts.left) + 1;
         Optional<Table> fitting = Optional.empty();
         for (int count = tooMany - 1; count >= 1 && count < tooMany && findings.isEmpty(); ) {
-            Ways ways = ways(left.subList(0, count), Effort.NONE, LayClock.NONE);
+            Ways ways = firsts.of(count);
             if (ways.fitting().isPresent()) {
                 fitting = ways.fitting();
                 count++;
             } else {
                 tooMany = count;
-                int have = fitting.map(t -> t.garments().size()).orElse(0);
                 int likely = (int) Math.ceil(count * length / ways.shortest());
-                count = have > 0 ? tooMany : Math.max(1, Math.min(count - 1, likely));
+                count = fitting.isPresent() ? tooMany : Math.max(1, Math.min(count - 1, likely));
             }
         }
         return fitting;
     }
 
     /** The time is halved for each try with one garment more; what is left of it goes to the number that fits. */
-    private Optional<Table> searched(List<Garment> left, Optional<Table> first, double from, double to) {
+    private Optional<Table> searched(Firsts firsts, Optional<Table> first, double from, double to) {
         if (effort.equals(Effort.NONE)) {
             return first;
         }
@@ -168,10 +186,9 @@ public final class ClubLay {
         double now = from;
         int count = first.map(t -> t.garments().size()).orElse(0);
         boolean grown = false;
-        while (count < byArea(left) && hopeful(left.subList(0, count + 1))) {
+        while (count < byArea(firsts.left) && firsts.of(count + 1).shortest() <= HOPE * length) {
             double until = (now + to) / 2;
-            Optional<Table> more = ways(left.subList(0, count + 1), effort, clock.part(now, until))
-                    .fitting();
+            Optional<Table> more = search(firsts, count + 1, now, until);
             now = until;
             if (more.isEmpty()) {
                 break;
@@ -180,29 +197,34 @@ public final class ClubLay {
             grown = true;
             count++;
         }
-        return grown || best.isEmpty() || !findings.isEmpty()
-                ? best
-                : ways(left.subList(0, count), effort, clock.part(now, to))
-                        .fitting()
-                        .or(() -> first);
+        return grown || best.isEmpty() ? best : search(firsts, count, now, to).or(() -> first);
     }
 
-    private boolean hopeful(List<Garment> garments) {
-        return ways(garments, Effort.NONE, LayClock.NONE).shortest() <= HOPE * length;
+    /** Goes on from the shortest way of the first lay; the other ways would share the time with it. */
+    private Optional<Table> search(Firsts firsts, int count, double from, double to) {
+        Ways known = firsts.of(count);
+        Style.LayWay way =
+                known.method().map(m -> Style.LayWay.valueOf(m.name())).orElse(terms.way());
+        List<Garment> garments = firsts.left.subList(0, count);
+        return ways(garments, terms.with(way), effort, clock.part(from, to)).fitting();
     }
 
-    /** @param shortest spread of any way, mm; infinite where there is none */
-    private record Ways(Optional<Table> fitting, double shortest) {}
+    /**
+     * @param method of the lay that fits, else of the shortest
+     * @param shortest spread of any way, mm; infinite where there is none
+     */
+    private record Ways(Optional<Table> fitting, Optional<Lay.Method> method, double shortest) {}
 
-    private Ways ways(List<Garment> garments, Effort spent, LayClock until) {
+    private Ways ways(List<Garment> garments, LayTerms by, Effort spent, LayClock until) {
         List<Piece> pieces = garments.stream().flatMap(g -> g.named().stream()).toList();
-        List<Lay> lays = Laying.ways(pieces, fabric, terms, seed, spent, until, findings);
+        List<Lay> lays = Laying.ways(pieces, fabric, by, seed, spent, until, findings);
+        Optional<Lay> fitting =
+                lays.stream().filter(l -> l.spreadLength() <= length).findFirst();
+        Optional<Lay> least = lays.stream().min(Comparator.comparingDouble(Lay::spreadLength));
         return new Ways(
-                lays.stream()
-                        .filter(l -> l.spreadLength() <= length)
-                        .findFirst()
-                        .map(l -> new Table(garments, l)),
-                lays.stream().mapToDouble(Lay::spreadLength).min().orElse(Double.POSITIVE_INFINITY));
+                fitting.map(l -> new Table(garments, l)),
+                fitting.or(() -> least).map(Lay::method),
+                least.map(Lay::spreadLength).orElse(Double.POSITIVE_INFINITY));
     }
 
     /** No more than this many can lie on the table, their areas being what they are; at least one. */

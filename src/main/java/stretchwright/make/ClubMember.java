@@ -53,7 +53,7 @@ record ClubMember(String name, MakeFile make, Pattern pattern, FitReport fit) {
         int letters = one.codePointCount(0, one.length());
         return letters <= LONGEST
                 ? one
-                : one.substring(0, one.offsetByCodePoints(0, LONGEST)).strip();
+                : one.substring(0, one.offsetByCodePoints(0, LONGEST)).strip() + "\u2026";
     }
 
     private static String stem(String file) {

@@ -159,8 +159,9 @@ final class ClubSheet {
                 + garment.pieces().stream().map(ClubSheet::several).collect(Collectors.joining(", "));
     }
 
+    /** With spaces at which no line is broken. */
     private static String several(Piece piece) {
-        return piece.name() + (piece.cut() > 1 ? " \u00d7 " + piece.cut() : "");
+        return piece.name() + (piece.cut() > 1 ? "\u00a0\u00d7\u00a0" + piece.cut() : "");
     }
 
     /** The garments in columns of equal counts. */

@@ -98,10 +98,14 @@ final class LaySheet {
         return key;
     }
 
+    /** No line is broken inside a name. */
     static String keyed(LaidCloth cloth, List<CuttingGuide.Step> unsaid) {
         return unsaid.stream()
-                        .map(s -> s.number() + " "
-                                + ClothWords.name(s, cloth.piece(s.piece()).cut())
+                        .map(s -> (s.number() + " "
+                                                + ClothWords.name(
+                                                        s,
+                                                        cloth.piece(s.piece()).cut()))
+                                        .replace(' ', '\u00a0')
                                 + ": " + ClothWords.side(s) + ", \u2190 "
                                 + Amounts.length(s.fromEdge().get(0), cloth.unit()))
                         .collect(Collectors.joining("; "))
