@@ -27,6 +27,9 @@ final class ClubSheet {
     /** Drawn smaller than this a cuff has no room for its wearer's name. */
     private static final double SMALLEST = 1.0 / 10;
 
+    /** A long page is for a plotter or the screen: as large as a page can be, up to this. */
+    private static final double LONG = 1.0 / 6;
+
     /** How often the key is tried at most, as on the sheet of one make. */
     private static final int KEYS = 4;
 
@@ -85,7 +88,7 @@ final class ClubSheet {
     private Paper longPage() {
         Paper wide = Paper.of("roll 420 mm").orElseThrow();
         double others = wide.height() - clothRoom(wide, List.of()).height();
-        return wide.cutTo(others + cloth.lay().spreadLength() * SMALLEST + 60);
+        return wide.cutTo(others + cloth.lay().spreadLength() * LONG + 40);
     }
 
     private double scale(Paper sheet) {

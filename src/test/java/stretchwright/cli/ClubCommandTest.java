@@ -41,7 +41,7 @@ class ClubCommandTest {
 
     @Test
     void aClubIsWrittenToldAndReplaced() throws IOException {
-        Ran ran = club(a, b, a, "--table", "118 in", "--rounds", "1,1");
+        Ran ran = club(a, b, a, "--table", "140 in", "--rounds", "1,1");
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.err()).contains("Mika & <co>: 3 pieces");
         assertThat(ran.out())
@@ -49,7 +49,7 @@ class ClubCommandTest {
                 .contains("Rowan, Mika & <co>, Rowan 2", out.toString());
         assertThat(out.toFile().list()).containsExactlyInAnyOrder("club.json", "club.pdf", "table-1.svg");
         JsonNode json = JsonMapper.builder().build().readTree(Files.readAllBytes(out.resolve("club.json")));
-        assertThat(json.at("/club/tableLength").asDouble()).isEqualTo(2997.2);
+        assertThat(json.at("/club/tableLength").asDouble()).isEqualTo(3556);
         assertThat(json.at("/club/garments/1/file").asString()).isEqualTo(b.toString());
         assertThat(Files.readString(out.resolve("table-1.svg"))).contains("Mika &amp; &lt;co&gt;: leg L");
         Ran again = club(b, "--seconds", "0", "--json", "--quiet");

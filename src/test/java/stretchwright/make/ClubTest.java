@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -31,12 +30,7 @@ class ClubTest {
     private static final String BASE = SampleText.with("lay: any", "lay: open");
     private static final double TABLE = 3000;
 
-    private static Club club = of(TABLE);
-
-    @BeforeAll
-    static void sixPairs() {
-        club = of(TABLE);
-    }
+    private static final Club CLUB = of(TABLE);
 
     private static MakeFile make(String file, String wearer, String hip) {
         String text = BASE.replace("name: Rowan", "name: " + wearer).replace("hip girth: 96.1", "hip girth: " + hip);
@@ -61,11 +55,11 @@ class ClubTest {
 
     @Test
     void everyPairLiesWholeOnOneTable() {
-        assertThat(club.tables()).hasSize(2);
-        assertThat(club.tables()).allMatch(t -> t.lay().spreadLength() <= TABLE);
-        assertThat(club.tables().stream().flatMap(t -> t.garments().stream()).map(ClubLay.Garment::name))
+        assertThat(CLUB.tables()).hasSize(2);
+        assertThat(CLUB.tables()).allMatch(t -> t.lay().spreadLength() <= TABLE);
+        assertThat(CLUB.tables().stream().flatMap(t -> t.garments().stream()).map(ClubLay.Garment::name))
                 .containsExactly("Rowan", "Mika", "Rowan 2", "Rowan 3", "Mika 2", "Rowan 4");
-        for (ClubLay.Table table : club.tables()) {
+        for (ClubLay.Table table : CLUB.tables()) {
             int cut = table.pieces().stream().mapToInt(Piece::cut).sum();
             assertThat(table.lay().placements()).hasSize(cut);
         }
@@ -74,7 +68,7 @@ class ClubTest {
     /** A second opinion by the geometry library, from the numbers of the placements alone. */
     @Test
     void nothingOverlapsAndAllLiesOnTheTable() {
-        for (ClubLay.Table table : club.tables()) {
+        for (ClubLay.Table table : CLUB.tables()) {
             List<Geometry> laid = new ArrayList<>();
             for (Lay.Placement p : table.lay().placements()) {
                 laid.add(placed(table, p));
@@ -113,7 +107,7 @@ class ClubTest {
 
     @Test
     void theSameWishGivesTheSameBytes() {
-        List<Document> first = club.documents();
+        List<Document> first = CLUB.documents();
         assertThat(of(TABLE).documents()).isEqualTo(first);
         assertThat(first)
                 .extracting(Document::name)
@@ -126,7 +120,7 @@ class ClubTest {
     void whatToBuyIsTheSumOfTheTables() {
         JsonNode json = JsonMapper.builder()
                 .build()
-                .readTree(club.documents().get(0).bytes())
+                .readTree(CLUB.documents().get(0).bytes())
                 .get("club");
         double length = 0;
         for (JsonNode table : json.get("tables")) {
@@ -149,17 +143,17 @@ class ClubTest {
 
     @Test
     void aloneIsWhatOneGarmentIsEstimatedToTake() {
-        ClubMember mika = club.members().get(1);
-        assertThat(club.alone(mika))
-                .isEqualTo(Laying.estimate(mika.pattern().pieces(), club.fabric(), club.terms(), 7)
+        ClubMember mika = CLUB.members().get(1);
+        assertThat(CLUB.alone(mika))
+                .isEqualTo(Laying.estimate(mika.pattern().pieces(), CLUB.fabric(), CLUB.terms(), 7)
                         .orElseThrow());
     }
 
     @Test
     void everyPieceOfTheDrawingsIsNamedWithItsWearer() {
         for (int i = 0; i < 2; i++) {
-            String svg = new String(club.documents().get(i + 1).bytes(), StandardCharsets.UTF_8).replace('\u00a0', ' ');
-            for (ClubLay.Garment g : club.tables().get(i).garments()) {
+            String svg = new String(CLUB.documents().get(i + 1).bytes(), StandardCharsets.UTF_8).replace('\u00a0', ' ');
+            for (ClubLay.Garment g : CLUB.tables().get(i).garments()) {
                 assertThat(svg).contains(">" + g.name() + ": leg L<", ">" + g.name() + ": leg R<");
                 assertThat(svg).contains(">" + g.name() + ": leg \u00d7 2, waistband, cuff \u00d7 2<");
                 assertThat(svg).contains(g.name() + ": cuff 1", g.name() + ": waistband");
