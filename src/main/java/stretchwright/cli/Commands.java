@@ -73,6 +73,7 @@ public final class Commands implements Callable<Integer> {
         line.addSubcommand("cloth", new ClothCommand(root, jobs));
         line.addSubcommand("lay", new LayCommand(root));
         line.addSubcommand("sizes", new SizesCommand(root, jobs));
+        line.addSubcommand("club", new ClubCommand(root, jobs));
         line.addSubcommand("compare", new CompareCommand(root, jobs));
         line.addSubcommand("after", new AfterCommand(root, jobs));
         line.addSubcommand("survey", new SurveyCommand(root));

@@ -56,6 +56,10 @@ final class OwnFiles {
             own.add("report.json");
             report.path("files").forEach(file -> own.add(file.path("name").asString("")));
         }
+        JsonNode club = json(folder.resolve("club.json"));
+        if (club.has("club") && club.path("files").isArray()) {
+            club.path("files").forEach(file -> own.add(file.path("name").asString("")));
+        }
         JsonNode lay = json(folder.resolve("lay.json"));
         if (lay.has("instance") && lay.has("placements") && lay.has("density")) {
             own.addAll(Set.of("lay.json", "lay.svg"));

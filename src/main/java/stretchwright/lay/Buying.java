@@ -1,5 +1,6 @@
 package stretchwright.lay;
 
+import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Unit;
@@ -39,14 +40,27 @@ public record Buying(
     }
 
     public static Buying of(double length, Fabric fabric, Counter counter) {
-        double needed = Shop.needed(length, fabric);
         double straightening = 2 * Shop.STRAIGHTENING;
         // not what is left of the need: that would be a hair off zero where nothing shrinks
         double shrinkage = length / (1 - fabric.shrinkageAlong()) - length;
-        long steps = counter == Counter.YARDS
+        long steps = steps(Shop.needed(length, fabric), counter);
+        return new Buying(length, shrinkage, straightening, fabric.repeatAlong(), counter, steps);
+    }
+
+    private static long steps(double needed, Counter counter) {
+        return counter == Counter.YARDS
                 ? Shop.eighths(needed)
                 : Grid.units(Shop.metric(needed)) / Grid.units(counter.step());
-        return new Buying(length, shrinkage, straightening, fabric.repeatAlong(), counter, steps);
+    }
+
+    /** Several lays from one roll: each is straightened and shifted for itself, the sum is rounded up once. */
+    public static Buying together(List<Buying> lays) {
+        Counter counter = lays.get(0).counter();
+        double length = lays.stream().mapToDouble(Buying::length).sum();
+        double shrinkage = lays.stream().mapToDouble(Buying::shrinkage).sum();
+        double ends = lays.stream().mapToDouble(Buying::straightening).sum();
+        double repeat = lays.stream().mapToDouble(Buying::repeat).sum();
+        return new Buying(length, shrinkage, ends, repeat, counter, steps(length + shrinkage + ends + repeat, counter));
     }
 
     /** Before rounding up. */

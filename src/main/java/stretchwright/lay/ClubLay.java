@@ -1,34 +1,55 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
 
 /**
  * Many garments laid together on one roll.
  *
  * <p>In: the garments, the cloth they share, what the lay has to keep to, and how long a table is, where there is one.
  * Out: one lay for each table. A garment is never split between two tables, so its pieces lie within the table's length of
- * each other.
+ * each other. Tables are filled in the order of the garments, one after another: docs/maths/lay.md.
  */
 public final class ClubLay {
+    /** One garment more is searched for only where the first lay is no longer than this times the table; a limit of our own. */
+    private static final double HOPE = 1.2;
+
+    private static final String OF = ": ";
+
     private final Fabric fabric;
     private final LayTerms terms;
+    private final double length;
     private final long seed;
     private final Effort effort;
-    private final LayClock clock;
+    private final ClubClock clock;
+    private final Findings findings;
 
-    private ClubLay(Fabric fabric, LayTerms terms, long seed, Effort effort, LayClock clock) {
+    private ClubLay(
+            Fabric fabric,
+            LayTerms terms,
+            double length,
+            long seed,
+            Effort effort,
+            ClubClock clock,
+            Findings findings) {
         this.fabric = fabric;
         this.terms = terms;
+        this.length = length;
         this.seed = seed;
         this.effort = effort;
         this.clock = clock;
+        this.findings = findings;
     }
 
     /** @param name no two garments share one */
@@ -39,7 +60,11 @@ public final class ClubLay {
 
         /** Its pieces, named so that they are known apart from those of other garments. */
         public List<Piece> named() {
-            return pieces.stream().map(p -> p.named(name + ": " + p.name())).toList();
+            return pieces.stream().map(p -> p.named(name + OF + p.name())).toList();
+        }
+
+        private double area() {
+            return pieces.stream().mapToDouble(p -> p.clothArea() * p.cut()).sum();
         }
     }
 
@@ -54,10 +79,17 @@ public final class ClubLay {
         }
     }
 
+    /** The piece's own name: "leg" of "Rowan: leg". */
+    public static String ownName(String piece) {
+        int at = piece.lastIndexOf(OF);
+        return at < 0 ? piece : piece.substring(at + OF.length());
+    }
+
     /**
      * Empty, with findings, where a piece is wider than the cloth or a garment longer than the table.
      *
      * @param table its length, mm; empty where the cloth is spread in one go
+     * @param effort of each search; a table may be searched for a few times
      */
     public static List<Table> lay(
             List<Garment> garments,
@@ -66,62 +98,142 @@ public final class ClubLay {
             OptionalDouble table,
             long seed,
             Effort effort,
-            LayClock clock,
+            ClubClock clock,
             Findings findings) {
-        ClubLay club = new ClubLay(fabric, terms, seed, effort, clock);
-        return table.isEmpty()
-                ? club.table(garments, findings).stream().toList()
-                : club.tables(garments, table.getAsDouble(), findings);
-    }
-
-    private Optional<Table> table(List<Garment> garments, Findings findings) {
-        List<Piece> pieces = garments.stream().flatMap(g -> g.named().stream()).toList();
-        return Laying.ways(pieces, fabric, terms, seed, effort, clock, findings).stream()
-                .findFirst()
-                .map(lay -> new Table(garments, lay));
+        double length = table.orElse(Double.POSITIVE_INFINITY);
+        return new ClubLay(fabric, terms, length, seed, effort, clock, findings).tables(garments);
     }
 
     /** Fills one table after another with as many garments, in their order, as lie on it. */
-    private List<Table> tables(List<Garment> garments, double length, Findings findings) {
+    private List<Table> tables(List<Garment> garments) {
         List<Table> out = new ArrayList<>();
-        int next = 0;
-        while (next < garments.size()) {
-            Optional<Table> filled = filled(garments.subList(next, garments.size()), length, findings);
+        double spent = 0;
+        for (int next = 0; next < garments.size(); ) {
+            List<Garment> left = garments.subList(next, garments.size());
+            Firsts firsts = new Firsts(left);
+            Optional<Table> first = first(firsts);
+            double until = spent + (1 - spent) / tablesFor(left, first);
+            Optional<Table> filled = findings.isEmpty() ? searched(firsts, first, spent, until) : Optional.empty();
             if (filled.isEmpty()) {
-                if (findings.isEmpty()) {
-                    findings.add(
-                            "--table",
-                            garments.get(next).name() + " alone is longer than the table.",
-                            "Give a longer table, or wider cloth.");
-                }
+                tooShort(left.get(0));
                 return List.of();
             }
             out.add(filled.get());
             next += filled.get().garments().size();
+            spent = until;
         }
         return out;
     }
 
-    /** Grows the number of garments while they fit, starting from what the area allows. */
-    private Optional<Table> filled(List<Garment> left, double length, Findings findings) {
-        int most = byArea(left, length);
+    private void tooShort(Garment garment) {
+        if (findings.isEmpty()) {
+            findings.add(
+                    "--table",
+                    String.format(Locale.ROOT, "%s alone is longer than the table of %.0f mm.", garment.name(), length),
+                    "Give a longer table, or wider cloth.");
+        }
+    }
+
+    /** How many tables are still to come, this one included, filled like the first lay of this one; for the clock. */
+    private static double tablesFor(List<Garment> left, Optional<Table> first) {
+        double all = left.stream().mapToDouble(Garment::area).sum();
+        double here = first.map(t -> area(t.garments())).orElse(all);
+        return Math.max(1, Math.ceil(all / here - 1e-9));
+    }
+
+    private static double area(List<Garment> garments) {
+        return garments.stream().mapToDouble(Garment::area).sum();
+    }
+
+    /** The first lays of the garments that are left, by their count; each is laid once. */
+    private final class Firsts {
+        private final List<Garment> left;
+        private final Map<Integer, Ways> ways = new HashMap<>();
+
+        Firsts(List<Garment> left) {
+            this.left = left;
+        }
+
+        Ways of(int count) {
+            return ways.computeIfAbsent(count, c -> ways(left.subList(0, c), terms, Effort.NONE, LayClock.NONE));
+        }
+    }
+
+    /** As many as the first lays, not searched on, bring onto the table. */
+    private Optional<Table> first(Firsts firsts) {
+        int tooMany = byArea(firsts.left) + 1;
         Optional<Table> fitting = Optional.empty();
-        for (int count = most; count >= 1 && fitting.isEmpty() && findings.isEmpty(); count--) {
-            fitting =
-                    table(left.subList(0, count), findings).filter(t -> t.lay().spreadLength() <= length);
+        for (int count = tooMany - 1; count >= 1 && count < tooMany && findings.isEmpty(); ) {
+            Ways ways = firsts.of(count);
+            if (ways.fitting().isPresent()) {
+                fitting = ways.fitting();
+                count++;
+            } else {
+                tooMany = count;
+                int likely = (int) Math.ceil(count * length / ways.shortest());
+                count = fitting.isPresent() ? tooMany : Math.max(1, Math.min(count - 1, likely));
+            }
         }
         return fitting;
     }
 
+    /** The time is halved for each try with one garment more; what is left of it goes to the number that fits. */
+    private Optional<Table> searched(Firsts firsts, Optional<Table> first, double from, double to) {
+        if (effort.equals(Effort.NONE)) {
+            return first;
+        }
+        Optional<Table> best = first;
+        double now = from;
+        int count = first.map(t -> t.garments().size()).orElse(0);
+        boolean grown = false;
+        while (count < byArea(firsts.left) && firsts.of(count + 1).shortest() <= HOPE * length) {
+            double until = (now + to) / 2;
+            Optional<Table> more = search(firsts, count + 1, now, until);
+            now = until;
+            if (more.isEmpty()) {
+                break;
+            }
+            best = more;
+            grown = true;
+            count++;
+        }
+        return grown || best.isEmpty() ? best : search(firsts, count, now, to).or(() -> first);
+    }
+
+    /** Goes on from the shortest way of the first lay; the other ways would share the time with it. */
+    private Optional<Table> search(Firsts firsts, int count, double from, double to) {
+        Ways known = firsts.of(count);
+        Style.LayWay way =
+                known.method().map(m -> Style.LayWay.valueOf(m.name())).orElse(terms.way());
+        List<Garment> garments = firsts.left.subList(0, count);
+        return ways(garments, terms.with(way), effort, clock.part(from, to)).fitting();
+    }
+
+    /**
+     * @param method of the lay that fits, else of the shortest
+     * @param shortest spread of any way, mm; infinite where there is none
+     */
+    private record Ways(Optional<Table> fitting, Optional<Lay.Method> method, double shortest) {}
+
+    private Ways ways(List<Garment> garments, LayTerms by, Effort spent, LayClock until) {
+        List<Piece> pieces = garments.stream().flatMap(g -> g.named().stream()).toList();
+        List<Lay> lays = Laying.ways(pieces, fabric, by, seed, spent, until, findings);
+        Optional<Lay> fitting =
+                lays.stream().filter(l -> l.spreadLength() <= length).findFirst();
+        Optional<Lay> least = lays.stream().min(Comparator.comparingDouble(Lay::spreadLength));
+        return new Ways(
+                fitting.map(l -> new Table(garments, l)),
+                fitting.or(() -> least).map(Lay::method),
+                least.map(Lay::spreadLength).orElse(Double.POSITIVE_INFINITY));
+    }
+
     /** No more than this many can lie on the table, their areas being what they are; at least one. */
-    private int byArea(List<Garment> left, double length) {
+    private int byArea(List<Garment> left) {
         double cloth = fabric.usableWidth() * length;
         double area = 0;
         int count = 0;
-        for (Garment garment : left) {
-            area += garment.pieces().stream()
-                    .mapToDouble(p -> p.clothArea() * p.cut())
-                    .sum();
+        while (count < left.size()) {
+            area += left.get(count).area();
             if (area > cloth) {
                 break;
             }

@@ -36,7 +36,8 @@ public enum Hand {
     }
 
     static Hand of(Piece piece, Lay.Placement p) {
-        boolean own = piece.name().startsWith("left ") || piece.name().startsWith("right ");
+        String name = ClubLay.ownName(piece.name());
+        boolean own = name.startsWith("left ") || name.startsWith("right ");
         if (piece.mirrored()) {
             // a name with a side, or more than one pair: the mirror image is another part of the same side
             boolean sides = piece.cut() == 2 && !own;
@@ -46,7 +47,7 @@ public enum Hand {
             return p.mirrored() ? sides ? RIGHT : TURNED : sides ? LEFT : AS_DRAWN;
         }
         if (own && p.layers() == 1) {
-            return piece.name().startsWith("left ") ? LEFT : RIGHT;
+            return name.startsWith("left ") ? LEFT : RIGHT;
         }
         return EITHER;
     }

@@ -39,9 +39,14 @@ final class ReportCloth {
                     .put("length", Numbers.mm(way.length()))
                     .put("why", ClothWords.why(way.method()));
         }
-        ArrayNode placements = out.putArray("placements");
+        placements(out.putArray("placements"), lay);
+        guide(out.putArray("guide"), use.guide(), lay);
+        leftovers(out, use);
+    }
+
+    static void placements(ArrayNode out, Lay lay) {
         for (Lay.Placement p : lay.placements()) {
-            ObjectNode one = placements.addObject();
+            ObjectNode one = out.addObject();
             one.put("piece", p.piece());
             one.put("copy", p.copy());
             one.put("x", Numbers.mm(p.x()));
@@ -53,11 +58,9 @@ final class ReportCloth {
             ArrayNode fromSelvage = one.putArray("fromSelvage");
             p.fromSelvage().forEach(v -> fromSelvage.add(Numbers.mm(v)));
         }
-        guide(out.putArray("guide"), use.guide(), lay);
-        leftovers(out, use);
     }
 
-    private static void sum(ObjectNode out, Buying b) {
+    static void sum(ObjectNode out, Buying b) {
         out.put("length", Numbers.mm(b.length()))
                 .put("shrinkage", Numbers.mm(b.shrinkage()))
                 .put("straightening", Numbers.mm(b.straightening()))
@@ -75,7 +78,7 @@ final class ReportCloth {
         hand.conditions().forEach(conditions::add);
     }
 
-    private static void guide(ArrayNode out, CuttingGuide guide, Lay lay) {
+    static void guide(ArrayNode out, CuttingGuide guide, Lay lay) {
         for (CuttingGuide.Step s : guide.steps()) {
             ObjectNode one = out.addObject();
             one.put("number", s.number())

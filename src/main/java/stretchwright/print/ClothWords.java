@@ -7,12 +7,14 @@ import java.util.stream.Collectors;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothUse;
+import stretchwright.lay.ClubLay;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Hand;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Leftover;
 import stretchwright.lay.Offcut;
 import stretchwright.lay.OnHand;
+import stretchwright.lay.Shop;
 
 /** The cloth in sentences: the sum to buy, the cloth at hand, each step of cutting, what is left; in the maker's unit. */
 public final class ClothWords {
@@ -22,7 +24,8 @@ public final class ClothWords {
     public static String sum(Buying b, Unit unit) {
         double digit = unit == Unit.MM ? 1 : unit == Unit.CM ? 1 : unit.toMm(0.01);
         long length = Math.round(b.length() / digit);
-        long ends = Math.round(b.straightening() / digit / 2) * 2;
+        long cuts = Math.round(b.straightening() / Shop.STRAIGHTENING);
+        long ends = Math.round(Shop.STRAIGHTENING / digit) * cuts;
         long repeat = Math.round(b.repeat() / digit);
         long needed = Math.round(b.needed() / digit);
         long shrinkage = needed - length - ends - repeat;
@@ -31,7 +34,7 @@ public final class ClothWords {
         if (b.shrinkage() > 0) {
             terms.add("shrinkage " + length(shrinkage * digit, unit));
         }
-        terms.add("straightening 2 x " + length(ends * digit / 2, unit));
+        terms.add("straightening " + cuts + " x " + length(ends * digit / cuts, unit));
         if (b.repeat() > 0) {
             terms.add("print repeat " + length(repeat * digit, unit));
         }
@@ -81,7 +84,7 @@ public final class ClothWords {
         if (s.hand() == Hand.EITHER) {
             return s.piece() + (cut > 1 && s.count() < cut ? " " + s.copy() : "");
         }
-        boolean said = s.piece().startsWith(s.hand().word() + " ");
+        boolean said = ClubLay.ownName(s.piece()).startsWith(s.hand().word() + " ");
         boolean several = cut > 2;
         return s.piece()
                 + (several ? " " + s.copy() : "")

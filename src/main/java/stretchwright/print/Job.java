@@ -47,6 +47,10 @@ public record Job(
                 paper);
     }
 
+    LaidCloth laid() {
+        return new LaidCloth(unit, fabric, lay, use, pattern.pieces());
+    }
+
     /** The make's name as it stands on paper. */
     String make() {
         return Letters.shortened(makeName, Letters.LONGEST_NAME);
@@ -69,11 +73,8 @@ public record Job(
         return Letters.shortened(fabric.name(), Letters.LONGEST_NAME);
     }
 
-    /** The reminder on every grain line; the pieces lie across the cloth in any case. */
     String around() {
-        return fabric.stretchAcross() >= fabric.stretchAlong()
-                ? "most stretch goes AROUND"
-                : "the stretch across the cloth goes AROUND";
+        return laid().around();
     }
 
     /** The office paper nearest to the paper wanted, for what is read and not traced. */

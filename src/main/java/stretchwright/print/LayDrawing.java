@@ -29,34 +29,34 @@ final class LayDrawing {
     /** On a shorter arrow its weights would hide it. */
     private static final double ROOM_FOR_WEIGHTS = 5;
 
-    private final Job job;
+    private final LaidCloth cloth;
     private final Lay lay;
     private final Canvas canvas;
     private final double scale;
     private final Point corner;
 
-    LayDrawing(Job job, Canvas canvas, Box room) {
-        this.job = job;
+    LayDrawing(LaidCloth cloth, Canvas canvas, Box room) {
+        this.cloth = cloth;
         this.canvas = canvas;
-        lay = job.lay();
-        scale = scale(job, room);
+        lay = cloth.lay();
+        scale = scale(cloth, room);
         double idle = room.width() - 2 * SIDE - lay.fabricWidth() * scale;
-        corner = new Point(room.minX() + SIDE + idle / 2, room.maxY() - ABOVE - height(job) * scale);
+        corner = new Point(room.minX() + SIDE + idle / 2, room.maxY() - ABOVE - height(cloth) * scale);
     }
 
-    static double scale(Job job, Box room) {
-        double wide = (room.width() - 2 * SIDE) / job.lay().fabricWidth();
-        double tall = (room.height() - BELOW - ABOVE) / height(job);
+    static double scale(LaidCloth cloth, Box room) {
+        double wide = (room.width() - 2 * SIDE) / cloth.lay().fabricWidth();
+        double tall = (room.height() - BELOW - ABOVE) / height(cloth);
         return Math.max(1e-3, Math.min(wide, tall));
     }
 
     /** What is drawn of the cloth, mm: all of a remnant. */
-    private static double height(Job job) {
-        double remnant = job.fabric().shape().outline().stream()
+    private static double height(LaidCloth cloth) {
+        double remnant = cloth.fabric().shape().outline().stream()
                 .mapToDouble(o -> o.box().maxY())
                 .findFirst()
                 .orElse(0);
-        return Math.max(job.lay().spreadLength(), remnant);
+        return Math.max(cloth.lay().spreadLength(), remnant);
     }
 
     /** Gives the pieces that are too small for their words, in the order of cutting. */
@@ -65,7 +65,7 @@ final class LayDrawing {
         scaleBar();
         List<CuttingGuide.Step> unsaid = new ArrayList<>();
         lay.placements().forEach(p -> placement(p).ifPresent(unsaid::add));
-        List<Leftover> left = job.use().leftovers();
+        List<Leftover> left = cloth.use().leftovers();
         for (int i = 0; i < left.size(); i++) {
             leftover(left.get(i), (char) ('A' + i));
         }
@@ -82,7 +82,7 @@ final class LayDrawing {
         double h = lay.spreadLength();
         canvas.line(Ink.CLOTH, at(0, 0), at(w, 0));
         canvas.line(Ink.CLOTH, at(0, h), at(w, h));
-        ClothEdges edges = ClothEdges.of(lay, job.fabric());
+        ClothEdges edges = ClothEdges.of(lay, cloth.fabric());
         for (ClothEdges.Line line : edges.lines()) {
             canvas.line(
                     line.ink(),
@@ -91,11 +91,11 @@ final class LayDrawing {
         }
         upright(at(0, edges.leftMiddle()).plus(new Point(-2, 0)), edges.left());
         upright(at(w, edges.rightMiddle()).plus(new Point(4, 0)), edges.right());
-        job.fabric().shape().flaws().forEach(f -> spoiled(f, w));
-        job.fabric().shape().outline().ifPresent(o -> onCloth(o, w).forEach(p -> canvas.line(Ink.CLOTH, p, true)));
+        cloth.fabric().shape().flaws().forEach(f -> spoiled(f, w));
+        cloth.fabric().shape().outline().ifPresent(o -> onCloth(o, w).forEach(p -> canvas.line(Ink.CLOTH, p, true)));
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
         dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
-        if (job.fabric().oneWay()) {
+        if (cloth.fabric().oneWay()) {
             direction(at(w, h / 2).plus(new Point(8, 0)), h * scale);
         }
     }
@@ -128,7 +128,7 @@ final class LayDrawing {
         canvas.line(Ink.FAINT, a, b);
         head(Ink.FAINT, b, a);
         head(Ink.FAINT, a, b);
-        String words = Amounts.number(mm, 0) + " mm (" + Amounts.length(mm, job.unit()) + ")";
+        String words = Amounts.number(mm, 0) + " mm (" + Amounts.length(mm, cloth.unit()) + ")";
         Point middle = a.towards(b, 0.5).plus(upright ? new Point(-1.2, 0) : new Point(0, -SMALL - 0.4));
         canvas.text(new Writing(Ink.LABEL, middle, upright ? 90 : 0, SMALL, Writing.Align.MIDDLE, words));
     }
@@ -149,7 +149,7 @@ final class LayDrawing {
 
     private void scaleBar() {
         double bar = lay.fabricWidth() >= 400 ? 200 : 50;
-        Point a = at(0, height(job)).plus(new Point(0, 3));
+        Point a = at(0, height(cloth)).plus(new Point(0, 3));
         Point b = a.plus(new Point(bar * scale, 0));
         canvas.line(Ink.LABEL, a, b);
         for (Point p : List.of(a, a.towards(b, 0.5), b)) {
@@ -164,7 +164,7 @@ final class LayDrawing {
     }
 
     private Optional<CuttingGuide.Step> placement(Placement p) {
-        Piece piece = job.pattern().piece(p.piece());
+        Piece piece = cloth.piece(p.piece());
         List<Point> outline = paper(p, outline(piece, p.unfolded()));
         canvas.line(Ink.LABEL, outline, true);
         if (p.unfolded()) {
@@ -178,9 +178,9 @@ final class LayDrawing {
         canvas.line(Ink.GRAIN, from, to);
         head(Ink.GRAIN, from, to);
         head(Ink.GRAIN, to, from);
-        CuttingGuide.Step step = job.use().guide().step(p.piece(), p.copy());
+        CuttingGuide.Step step = cloth.use().guide().step(p.piece(), p.copy());
         boolean said = new LayWords(
-                        canvas, step, ClothWords.name(step, piece.cut()), job.unit(), List.of(from, to), outline)
+                        canvas, step, ClothWords.name(step, piece.cut()), cloth.unit(), List.of(from, to), outline)
                 .write();
         if (from.distance(to) >= ROOM_FOR_WEIGHTS) {
             step.weights().forEach(w -> weight(at(w.x(), w.y())));

@@ -17,6 +17,12 @@ import stretchwright.print.Column.Para;
 final class LaySheet {
     private static final double TEXT = 3.4;
 
+    static final String SIGNS =
+            "Number in a ring: order of placing and cutting. This side up: the paper's printed side up; TURNED"
+                    + " OVER: down. L and R: the wearer's left and right. Small squares: weights.";
+
+    private static final String LEFT_OVER = " Dotted, with a letter: left over.";
+
     /** How often the key is tried at most; the second try is usually like the first. */
     private static final int KEYS = 4;
 
@@ -51,7 +57,7 @@ final class LaySheet {
     }
 
     private static double scale(Job job, Paper sheet) {
-        return LayDrawing.scale(job, clothRoom(job, sheet, List.of()));
+        return LayDrawing.scale(job.laid(), clothRoom(job, sheet, List.of()));
     }
 
     private static Box room(Paper sheet) {
@@ -71,7 +77,7 @@ final class LaySheet {
         head(job).forEach(head::write);
         List<Para> key = key(job, sheet);
         Box cloth = clothRoom(job, sheet, key);
-        new LayDrawing(job, canvas, cloth).draw();
+        new LayDrawing(job.laid(), canvas, cloth).draw();
         Column foot = new Column(canvas, room.minX(), cloth.minY() - 3, room.width());
         key.forEach(foot::write);
         cautions().forEach(foot::write);
@@ -82,8 +88,8 @@ final class LaySheet {
         List<Para> key = List.of();
         for (int i = 0; i < KEYS; i++) {
             Canvas scrap = new SvgCanvas(sheet.width(), sheet.height(), "");
-            List<CuttingGuide.Step> unsaid = new LayDrawing(job, scrap, clothRoom(job, sheet, key)).draw();
-            List<Para> next = unsaid.isEmpty() ? List.of() : List.of(new Para(TEXT, 0, 1, keyed(job, unsaid)));
+            List<CuttingGuide.Step> unsaid = new LayDrawing(job.laid(), scrap, clothRoom(job, sheet, key)).draw();
+            List<Para> next = unsaid.isEmpty() ? List.of() : List.of(new Para(TEXT, 0, 1, keyed(job.laid(), unsaid)));
             if (next.equals(key)) {
                 return key;
             }
@@ -92,13 +98,16 @@ final class LaySheet {
         return key;
     }
 
-    private static String keyed(Job job, List<CuttingGuide.Step> unsaid) {
+    /** No line is broken inside a name. */
+    static String keyed(LaidCloth cloth, List<CuttingGuide.Step> unsaid) {
         return unsaid.stream()
-                        .map(s -> s.number() + " "
-                                + ClothWords.name(
-                                        s, job.pattern().piece(s.piece()).cut())
+                        .map(s -> (s.number() + " "
+                                                + ClothWords.name(
+                                                        s,
+                                                        cloth.piece(s.piece()).cut()))
+                                        .replace(' ', '\u00a0')
                                 + ": " + ClothWords.side(s) + ", \u2190 "
-                                + Amounts.length(s.fromEdge().get(0), job.unit()))
+                                + Amounts.length(s.fromEdge().get(0), cloth.unit()))
                         .collect(Collectors.joining("; "))
                 + ".";
     }
@@ -111,35 +120,33 @@ final class LaySheet {
                 + ") wide" + (job.lay().method() == Lay.Method.FOLDED ? " when folded" : "") + ". Buy "
                 + Amounts.toBuy(job.use().buying())
                 + ". Pieces take up " + Amounts.percent(lay.use()) + " of the cloth laid.";
+        return List.of(
+                new Para(5.5, 0, 0, title(job)),
+                new Para(TEXT, 0, 0.5, size),
+                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way(lay) + " " + SIGNS + LEFT_OVER),
+                new Para(TEXT, 0, 0.5, grain(job.laid())));
+    }
+
+    static String grain(LaidCloth cloth) {
+        return "Grain arrows lie along the selvage: the same distance at both ends (2 mm off over the arrow is still good)."
+                + " Distances are from the " + (cloth.lay().fromFold(2) ? "fold" : "left selvage") + ", in "
+                + (cloth.unit() == Unit.IN ? "inches" : cloth.unit().symbol()) + "; " + cloth.around() + " the leg.";
+    }
+
+    /** How the cloth is spread. */
+    static String way(Lay lay) {
         String pair = "; one cut through both layers gives a left (upper) and a right (lower) piece.";
-        String way = switch (lay.method()) {
+        return switch (lay.method()) {
             case OPEN -> "Open, one layer, OUTSIDE UP.";
             case FOLDED -> "Folded lengthwise, OUTSIDE OUT" + pair;
             case FOLDED_CROSSWISE -> "Folded across, cut end on cut end, OUTSIDE OUT" + pair;
             case FOLDED_OFF_THE_MIDDLE -> "Folded lengthwise off the middle, OUTSIDE OUT" + pair;
             case PART_FOLDED -> "First part folded lengthwise, OUTSIDE OUT" + pair + " The rest open.";
         };
-        String signs =
-                "Number in a ring: order of placing and cutting. This side up: the paper's printed side up; TURNED"
-                        + " OVER: down. L and R: the wearer's left and right. Small squares: weights. Dotted, with a letter: left"
-                        + " over.";
-        return List.of(
-                new Para(5.5, 0, 0, title(job)),
-                new Para(TEXT, 0, 0.5, size),
-                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way + " " + signs),
-                new Para(
-                        TEXT,
-                        0,
-                        0.5,
-                        "Grain arrows lie along the selvage: the same distance at both ends (2 mm off over the arrow is"
-                                + " still good). Distances are from the " + (lay.fromFold(2) ? "fold" : "left selvage")
-                                + ", in "
-                                + (job.unit() == Unit.IN ? "inches" : job.unit().symbol()) + "; " + job.around()
-                                + " the leg."));
     }
 
     /** Common practice, no source; grain tolerance and tools: trade-values sections 10 and 12. */
-    private static List<Para> cautions() {
+    static List<Para> cautions() {
         return List.of(
                 new Para(
                         TEXT,

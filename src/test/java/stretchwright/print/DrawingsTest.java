@@ -133,7 +133,7 @@ class DrawingsTest {
         Job job = SampleJob.with("A4", "Evening practice", "Rowan", SampleFabric.with(1470, 0.60, 0.45, true), tall);
         List<String> words = texts(LaySheet.svg(job));
         assertThat(words).doesNotContain("cuff 1").contains("4", "5");
-        assertThat(String.join(" ", words)).contains("cuff 1: this side up, \u2190 125.7 cm");
+        assertThat(String.join(" ", words)).contains("cuff\u00a01: this side up, \u2190 125.7 cm");
     }
 
     @Test

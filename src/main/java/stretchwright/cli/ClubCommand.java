@@ -1,0 +1,198 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.DoubleSupplier;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Quantities;
+import stretchwright.ground.Unit;
+import stretchwright.lay.ClubClock;
+import stretchwright.lay.Effort;
+import stretchwright.lay.LayClock;
+import stretchwright.make.Club;
+import stretchwright.make.MakeFile;
+import stretchwright.print.Document;
+
+/** Many makes laid together on one roll. */
+@Command(
+        name = "club",
+        description = "Lays many makes of the same cloth together on one roll, on tables of a given length where there"
+                + " are some, and writes club.json, a drawing of each table and club.pdf.")
+final class ClubCommand extends Task {
+    private static final double LONGEST = 86_400;
+    /** Share of the time for exploring; the rest compresses. */
+    private static final double EXPLORING = 0.8;
+    /** Of a table, mm; limits of our own. */
+    private static final double SHORTEST_TABLE = 200;
+
+    private static final double LONGEST_TABLE = 100_000;
+
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Make files (YAML or JSON), 60 at most; a file given twice is two pairs.")
+    private String[] files = {};
+
+    @Option(
+            names = "--table",
+            paramLabel = "LENGTH",
+            description =
+                    "Length of the cutting table with its unit, such as \"3 m\"; each pair is cut whole on one table."
+                            + " Left out: one spread.")
+    private @Nullable String table;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "S",
+            defaultValue = "10",
+            description =
+                    "How long to look for shorter lays, all tables together (default: ${DEFAULT-VALUE}); 0: the first"
+                            + " lays are taken.")
+    private double seconds;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "Seed of the search (default: ${DEFAULT-VALUE}).")
+    private long seed;
+
+    @Option(
+            names = "--rounds",
+            paramLabel = "E,C",
+            split = ",",
+            description = "Instead of the clock: so many rounds of work for each search, the same lays every time.")
+    private int[] rounds = {};
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
+    private String out = "";
+
+    private final Jobs jobs;
+
+    ClubCommand(Commands root, Jobs jobs) {
+        super(root);
+        this.jobs = jobs;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = console();
+        Findings aboutArguments = new Findings(out);
+        Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
+        OptionalDouble length = arguments(aboutArguments);
+        List<Finding> wrong = new ArrayList<>(aboutArguments.all());
+        try {
+            List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
+            if (wrong.isEmpty()) {
+                Club.Wish wish =
+                        new Club.Wish(length, seed, effort(), rounds.length == 2 ? ClubClock.NONE : this::watch);
+                return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
+            }
+        } catch (BadInput e) {
+            wrong.addAll(e.findings());
+        }
+        console.findings(wrong);
+        return Exit.INPUT;
+    }
+
+    private Effort effort() {
+        if (rounds.length == 2) {
+            return new Effort(rounds[0], rounds[1]);
+        }
+        return seconds == 0 ? Effort.NONE : Effort.UNLIMITED;
+    }
+
+    private OptionalDouble arguments(Findings findings) {
+        if (files.length > Club.MOST) {
+            findings.add(
+                    "FILE",
+                    files.length + " files are more than one lay takes.",
+                    "Give up to " + Club.MOST + ", and lay the others apart.");
+        }
+        if (!(seconds >= 0 && seconds <= LONGEST)) {
+            findings.add("--seconds", seconds + " seconds cannot be.", "Give 0 to 86400.");
+        }
+        if (rounds.length != 0 && (rounds.length != 2 || rounds[0] < 0 || rounds[1] < 0)) {
+            findings.add("--rounds", "these are not two counts of rounds.", "Write for example 24,8.");
+        }
+        return table == null ? OptionalDouble.empty() : table(table, findings);
+    }
+
+    private static OptionalDouble table(String words, Findings findings) {
+        OptionalDouble mm = Quantities.length(words, Unit.MM);
+        String example = "Write it with its unit: \"3 m\", \"120 in\".";
+        if (mm.isEmpty()) {
+            findings.add("--table", "\"" + words + "\" is not a length.", example);
+        } else if (Quantities.number(words).isPresent()) {
+            findings.add("--table", "\"" + words + "\" has no unit.", example);
+        } else if (!(mm.getAsDouble() >= SHORTEST_TABLE && mm.getAsDouble() <= LONGEST_TABLE)) {
+            findings.add("--table", "\"" + words + "\" is no length of a table.", "Allowed is 20 cm to 100 m.");
+        } else {
+            return mm;
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** One make for each file named; a file named again is not read again. */
+    private List<MakeFile> read(List<Finding> wrong) {
+        Map<String, Optional<MakeFile>> read = new LinkedHashMap<>();
+        List<MakeFile> makes = new ArrayList<>();
+        for (String file : files) {
+            read.computeIfAbsent(file, f -> make(f, wrong)).ifPresent(makes::add);
+        }
+        return makes;
+    }
+
+    private Optional<MakeFile> make(String file, List<Finding> wrong) {
+        Findings findings = new Findings(file);
+        try {
+            Optional<MakeFile> make =
+                    Intake.read(file, MakeFile.LARGEST, findings).map(b -> jobs.read(file, b));
+            wrong.addAll(findings.all());
+            return make;
+        } catch (BadInput e) {
+            wrong.addAll(e.findings());
+            return Optional.empty();
+        }
+    }
+
+    private int tell(Club club, OutFolder folder, Console console) throws IOException {
+        List<Document> documents = club.documents();
+        folder.write(documents);
+        club.stopLines().forEach(console::warn);
+        club.summary().forEach(console::tell);
+        console.tell("  files          " + out);
+        if (console.json()) {
+            console.print(new String(documents.get(0).bytes(), StandardCharsets.UTF_8));
+        }
+        return club.stops() ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    /** A part of the seconds, running from when it is first asked: the first lays take what they take. */
+    private LayClock watch(double from, double to) {
+        double part = seconds * (to - from);
+        AtomicLong start = new AtomicLong(-1);
+        DoubleSupplier elapsed = () -> {
+            start.compareAndSet(-1, System.nanoTime());
+            return (System.nanoTime() - start.get()) / 1e9;
+        };
+        return LayClock.of(() -> elapsed.getAsDouble() >= EXPLORING * part, () -> elapsed.getAsDouble() >= part);
+    }
+}

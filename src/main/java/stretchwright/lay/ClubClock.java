@@ -1,0 +1,13 @@
+package stretchwright.lay;
+
+/**
+ * The clock outside a search over several tables: each part of the whole time has a clock of its own, which had best run
+ * from when it is first asked, as the first lays come before that.
+ */
+public interface ClubClock {
+    /** No clock: the effort alone ends each search. */
+    ClubClock NONE = (from, to) -> LayClock.NONE;
+
+    /** @param from and to: shares of the whole time, 0 to 1 */
+    LayClock part(double from, double to);
+}

@@ -1,0 +1,29 @@
+package stretchwright.print;
+
+import java.util.List;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Unit;
+import stretchwright.lay.ClothUse;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Piece;
+
+/** What the drawing of a lay needs: the cloth, how it is laid, what follows from it, and the pieces on it. */
+record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Piece> pieces) {
+    LaidCloth {
+        pieces = List.copyOf(pieces);
+    }
+
+    Piece piece(String name) {
+        return pieces.stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no piece " + name));
+    }
+
+    /** The reminder on every grain line; the pieces lie across the cloth in any case. */
+    String around() {
+        return fabric.stretchAcross() >= fabric.stretchAlong()
+                ? "most stretch goes AROUND"
+                : "the stretch across the cloth goes AROUND";
+    }
+}

@@ -1,0 +1,115 @@
+package stretchwright.lay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import stretchwright.ground.Findings;
+import stretchwright.lay.ClubLay.Garment;
+import stretchwright.lay.ClubLay.Table;
+import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style.LayWay;
+
+/** Tables by hand, on rectangles. */
+class ClubLayTest {
+    private final Findings findings = new Findings("test");
+
+    private static List<Garment> garments(int count, double width, double height) {
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(i -> new Garment("g" + i, List.of(SamplePieces.rectangle("leg", 2, width, height))))
+                .toList();
+    }
+
+    private List<Table> lay(List<Garment> garments, double table, Effort effort) {
+        return ClubLay.lay(
+                garments,
+                LayingTest.cloth(1000, true),
+                LayTerms.of(LayWay.OPEN),
+                table == 0 ? OptionalDouble.empty() : OptionalDouble.of(table),
+                1,
+                effort,
+                ClubClock.NONE,
+                findings);
+    }
+
+    /** By hand: a garment of two legs 500 x 600 fills 1000 x 600; a table of 1300 holds two of them, 1200 exactly two. */
+    @Test
+    void tablesAreFilledInTheOrderOfTheGarments() {
+        for (Effort effort : List.of(Effort.NONE, new Effort(2, 1))) {
+            for (double length : new double[] {1300, 1200}) {
+                List<Table> tables = lay(garments(5, 500, 600), length, effort);
+                assertThat(findings.all()).isEmpty();
+                assertThat(tables)
+                        .extracting(
+                                t -> t.garments().stream().map(Garment::name).toList())
+                        .containsExactly(List.of("g1", "g2"), List.of("g3", "g4"), List.of("g5"));
+                assertThat(tables).extracting(t -> t.lay().length()).containsExactly(1200.0, 1200.0, 600.0);
+            }
+        }
+    }
+
+    @Test
+    void withoutATableAllLieInOneSpread() {
+        List<Table> tables = lay(garments(5, 500, 600), 0, Effort.NONE);
+        assertThat(tables).singleElement().matches(t -> t.lay().length() == 3000);
+        assertThat(tables.get(0).lay().placements())
+                .extracting(Lay.Placement::piece)
+                .contains("g1: leg", "g5: leg")
+                .hasSize(10);
+    }
+
+    @Test
+    void aGarmentLongerThanTheTableIsNamed() {
+        assertThat(lay(garments(2, 500, 600), 599, new Effort(2, 1))).isEmpty();
+        assertThat(findings.all())
+                .singleElement()
+                .matches(f -> f.key().equals("--table")
+                        && f.problem().equals("g1 alone is longer than the table of 599 mm."));
+    }
+
+    @Test
+    void aPieceWiderThanTheClothIsAFindingOnce() {
+        assertThat(lay(garments(2, 1100, 600), 2000, new Effort(2, 1))).isEmpty();
+        assertThat(findings.all()).isNotEmpty().allMatch(f -> f.key().equals("fabric.usable width"));
+        assertThat(findings.all()).doesNotHaveDuplicates();
+    }
+
+    /** The clock is asked for parts of the whole that follow each other and never go beyond it. */
+    @Test
+    void thePartsOfTheClockFillTheWhole() {
+        List<double[]> parts = new java.util.ArrayList<>();
+        ClubLay.lay(
+                garments(5, 500, 600),
+                LayingTest.cloth(1000, true),
+                LayTerms.of(LayWay.OPEN),
+                OptionalDouble.of(1300),
+                1,
+                new Effort(1, 1),
+                (from, to) -> {
+                    parts.add(new double[] {from, to});
+                    return LayClock.NONE;
+                },
+                findings);
+        assertThat(parts.get(0)[0]).isZero();
+        for (int i = 0; i < parts.size(); i++) {
+            assertThat(parts.get(i)[1]).isGreaterThan(parts.get(i)[0]).isLessThanOrEqualTo(1);
+            if (i > 0) {
+                assertThat(parts.get(i)[0]).isEqualTo(parts.get(i - 1)[1]);
+            }
+        }
+        assertThat(parts.get(parts.size() - 1)[1]).isEqualTo(1);
+    }
+
+    /** Wearer names before the piece's own do not hide for which side it is. */
+    @Test
+    void leftAndRightAreKnownBehindTheWearersName() {
+        Piece leg = SamplePieces.rectangle("left leg", 1, 500, 600);
+        Garment garment = new Garment("right: wing", List.of(leg));
+        Lay lay = lay(List.of(garment), 0, Effort.NONE).get(0).lay();
+        CuttingGuide guide = CuttingGuide.of(lay, garment.named());
+        assertThat(guide.steps()).singleElement().matches(s -> s.hand() == Hand.LEFT);
+    }
+}
