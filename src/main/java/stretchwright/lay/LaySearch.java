@@ -14,6 +14,8 @@ import stretchwright.ground.RandomStream;
 final class LaySearch {
     /** Positions and pairs tried while choosing among orders; a fraction of a second (docs/maths/lay.md). */
     private static final long BUDGET = 50_000;
+
+    private static final long BUDGET_OF_MORE = 150_000;
     /** Orders laid again with the true outlines. */
     private static final int KEPT = 3;
     /** More parts than this are laid by coarse outlines to start with. */
@@ -57,7 +59,8 @@ final class LaySearch {
     }
 
     private Orders orders(List<Part> parts, boolean rough, int keep) {
-        return new Orders(spread.strip, rough, keep, BUDGET, () -> false, layout -> {});
+        return new Orders(
+                spread.strip, rough, keep, parts.size() > FEW ? BUDGET_OF_MORE : BUDGET, () -> false, layout -> {});
     }
 
     /** Searched on from a layout; never longer. */
