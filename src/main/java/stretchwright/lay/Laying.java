@@ -3,15 +3,12 @@ package stretchwright.lay;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
 import stretchwright.pattern.LayTerms;
-import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 
@@ -87,7 +84,7 @@ public final class Laying {
      */
     public static OptionalDouble estimate(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
         Laying laying = new Laying(pieces, fabric, terms.straight(), seed);
-        List<Lay.Method> methods = laying.permitted(new Findings("estimate")).stream()
+        List<Lay.Method> methods = laying.permitted().methods(new Findings("estimate")).stream()
                 .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
                 .toList();
         return laying.plans(methods).stream()
@@ -104,12 +101,11 @@ public final class Laying {
     }
 
     private List<Lay> ways(Findings findings, Effort effort, LayClock clock) {
-        terms.matchAt().ifPresent(name -> mustBeThere(name, findings));
-        List<Lay.Method> methods = findings.isEmpty() ? permitted(findings) : List.of();
+        List<Lay.Method> methods = permitted().methods(findings);
         List<Plan> fitting = plans(methods);
         if (fitting.isEmpty()) {
             if (findings.isEmpty()) {
-                report(methods, findings);
+                permitted().tooWide(methods, findings);
             }
             return List.of();
         }
@@ -128,6 +124,10 @@ public final class Laying {
                 .map(l -> new Lay.Way(l.plan.method(), l.length()))
                 .toList();
         return shortest.stream().map(l -> checked(l, floor, ways)).toList();
+    }
+
+    private Permitted permitted() {
+        return new Permitted(pieces, fabric, terms);
     }
 
     /** The ways of spreading on which every piece has a place. */
@@ -213,91 +213,10 @@ public final class Laying {
         return Grid.mm(Floor.under(Cut.all(pieces, method), Spread.whole(fabric) / (onlyFolded ? 2 : 1)));
     }
 
-    private List<Lay.Method> permitted(Findings findings) {
-        boolean whole = fabric.shape().equals(ClothShape.WHOLE);
-        boolean crosswise = whole && !fabric.oneWay() && fabric.repeatAlong() == 0;
-        return switch (terms.way()) {
-            case FOLDED -> List.of(Lay.Method.FOLDED);
-            case OPEN -> List.of(Lay.Method.OPEN);
-            case ANY -> {
-                List<Lay.Method> out = new ArrayList<>(List.of(Lay.Method.FOLDED, Lay.Method.OPEN));
-                if (whole) {
-                    out.add(Lay.Method.FOLDED_OFF_THE_MIDDLE);
-                    out.add(Lay.Method.PART_FOLDED);
-                }
-                if (crosswise) {
-                    out.add(Lay.Method.FOLDED_CROSSWISE);
-                }
-                yield out;
-            }
-            case FOLDED_CROSSWISE -> {
-                if (crosswise) {
-                    yield List.of(Lay.Method.FOLDED_CROSSWISE);
-                }
-                findings.add(
-                        "style.lay",
-                        "Folded crosswise the upper layer lies the other way round, which this cloth does not allow.",
-                        "Lay it folded or open (style.lay), or take cloth without direction, repeat or flaws.");
-                yield List.of();
-            }
-            case FOLDED_OFF_THE_MIDDLE, PART_FOLDED -> {
-                if (whole) {
-                    yield List.of(
-                            terms.way() == Style.LayWay.PART_FOLDED
-                                    ? Lay.Method.PART_FOLDED
-                                    : Lay.Method.FOLDED_OFF_THE_MIDDLE);
-                }
-                findings.add(
-                        "style.lay",
-                        "A remnant with an outline and cloth with flaws are only laid open or folded in the middle.",
-                        "Write style.lay: open, folded or any.");
-                yield List.of();
-            }
-        };
-    }
-
     private static void grainMustStand(Piece piece) {
         if (Math.abs(piece.grain().from().x() - piece.grain().to().x()) >= Grid.STEP / 2) {
             throw new IllegalArgumentException(
                     piece.name() + ": the grain must run along y to be laid, not " + piece.grain());
-        }
-    }
-
-    private void mustBeThere(String notch, Findings findings) {
-        List<String> known = pieces.stream()
-                .flatMap(p -> p.notches().stream())
-                .map(Notch::name)
-                .distinct()
-                .sorted()
-                .toList();
-        if (!known.contains(notch)) {
-            findings.add(
-                    "style.lay.match print at",
-                    "No piece has a notch of this name.",
-                    "Choose: " + String.join(", ", known) + ".");
-        }
-    }
-
-    private void report(List<Lay.Method> methods, Findings findings) {
-        Lay.Method method = methods.contains(Lay.Method.OPEN) ? Lay.Method.OPEN : methods.get(0);
-        boolean folded = method == Lay.Method.FOLDED || method == Lay.Method.FOLDED_OFF_THE_MIDDLE;
-        for (Cut cut : Plan.by(method, pieces, fabric, terms).get(0).tooWide()) {
-            boolean whole = cut.atFold();
-            double width = cut.width() * (whole ? 2 : 1);
-            double cloth = folded && !whole ? fabric.usableWidth() / 2 : fabric.usableWidth();
-            double need = Math.ceil(folded && !whole ? 2 * width : width);
-            boolean openHelps = folded && width <= fabric.usableWidth();
-            String problem = String.format(
-                    Locale.ROOT,
-                    "%s is %.1f mm wide%s, wider than the %.1f mm of the cloth%s.",
-                    cut.piece().name(),
-                    width,
-                    cut.piece().onFold() ? " unfolded" : "",
-                    cloth,
-                    folded && !whole ? " folded lengthwise" : "");
-            String remedy = (openHelps ? "Lay it open (style.lay: open), or take" : "Take")
-                    + String.format(Locale.ROOT, " cloth of at least %.0f mm usable width.", need);
-            findings.add("fabric.usable width", problem, remedy);
         }
     }
 }

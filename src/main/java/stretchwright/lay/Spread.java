@@ -40,7 +40,7 @@ final class Spread {
         this.width = width(fabric, method, doubled);
         this.fabric = fabric;
         this.terms = terms;
-        this.margin = Grid.units(terms.gap() / 2);
+        this.margin = Grid.units(Grown.margin(terms.gap()));
         this.strip = new Strip(width + 2 * margin, Taken.on(fabric, method, margin));
         this.parts = parts();
     }
@@ -168,7 +168,7 @@ final class Spread {
         Across across = across(cut);
         List<Part.Variant> variants = new ArrayList<>();
         for (double rotation : rotations(cut)) {
-            Shape shape = Grown.by(cut.outline().placed(false, rotation, Point.ORIGIN), terms.gap() / 2);
+            Shape shape = Grown.by(cut.outline().placed(false, rotation, Point.ORIGIN), terms.gap());
             if (across.holds(shape) || variants.isEmpty()) {
                 variants.add(Part.Variant.of(rotation, shape, ROUGH, beat(cut, rotation)));
             }

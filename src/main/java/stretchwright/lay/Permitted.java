@@ -1,0 +1,102 @@
+package stretchwright.lay;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import stretchwright.fabric.ClothShape;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Findings;
+import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Notch;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
+
+/** By which methods these pieces may be laid on this cloth, and what is wrong where by none. */
+record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
+    /** None, with findings, where the cloth does not allow what is asked for. */
+    List<Lay.Method> methods(Findings findings) {
+        terms.matchAt().ifPresent(name -> mustBeThere(name, findings));
+        if (!findings.isEmpty()) {
+            return List.of();
+        }
+        boolean whole = fabric.shape().equals(ClothShape.WHOLE);
+        boolean crosswise = whole && !fabric.oneWay() && fabric.repeatAlong() == 0;
+        return switch (terms.way()) {
+            case FOLDED -> List.of(Lay.Method.FOLDED);
+            case OPEN -> List.of(Lay.Method.OPEN);
+            case ANY -> {
+                List<Lay.Method> out = new ArrayList<>(List.of(Lay.Method.FOLDED, Lay.Method.OPEN));
+                if (whole) {
+                    out.add(Lay.Method.FOLDED_OFF_THE_MIDDLE);
+                    out.add(Lay.Method.PART_FOLDED);
+                }
+                if (crosswise) {
+                    out.add(Lay.Method.FOLDED_CROSSWISE);
+                }
+                yield out;
+            }
+            case FOLDED_CROSSWISE -> {
+                if (crosswise) {
+                    yield List.of(Lay.Method.FOLDED_CROSSWISE);
+                }
+                findings.add(
+                        "style.lay",
+                        "Folded crosswise the upper layer lies the other way round, which this cloth does not allow.",
+                        "Lay it folded or open (style.lay), or take cloth without direction, repeat or flaws.");
+                yield List.of();
+            }
+            case FOLDED_OFF_THE_MIDDLE, PART_FOLDED -> {
+                if (whole) {
+                    yield List.of(
+                            terms.way() == Style.LayWay.PART_FOLDED
+                                    ? Lay.Method.PART_FOLDED
+                                    : Lay.Method.FOLDED_OFF_THE_MIDDLE);
+                }
+                findings.add(
+                        "style.lay",
+                        "A remnant with an outline and cloth with flaws are only laid open or folded in the middle.",
+                        "Write style.lay: open, folded or any.");
+                yield List.of();
+            }
+        };
+    }
+
+    private void mustBeThere(String notch, Findings findings) {
+        List<String> known = pieces.stream()
+                .flatMap(p -> p.notches().stream())
+                .map(Notch::name)
+                .distinct()
+                .sorted()
+                .toList();
+        if (!known.contains(notch)) {
+            findings.add(
+                    "style.lay.match print at",
+                    "No piece has a notch of this name.",
+                    "Choose: " + String.join(", ", known) + ".");
+        }
+    }
+
+    /** What is said where a piece fits by none of the methods. */
+    void tooWide(List<Lay.Method> methods, Findings findings) {
+        Lay.Method method = methods.contains(Lay.Method.OPEN) ? Lay.Method.OPEN : methods.get(0);
+        boolean folded = method == Lay.Method.FOLDED || method == Lay.Method.FOLDED_OFF_THE_MIDDLE;
+        for (Cut cut : Plan.by(method, pieces, fabric, terms).get(0).tooWide()) {
+            boolean whole = cut.atFold();
+            double width = cut.width() * (whole ? 2 : 1);
+            double cloth = folded && !whole ? fabric.usableWidth() / 2 : fabric.usableWidth();
+            double need = Math.ceil(folded && !whole ? 2 * width : width);
+            boolean openHelps = folded && width <= fabric.usableWidth();
+            String problem = String.format(
+                    Locale.ROOT,
+                    "%s is %.1f mm wide%s, wider than the %.1f mm of the cloth%s.",
+                    cut.piece().name(),
+                    width,
+                    cut.piece().onFold() ? " unfolded" : "",
+                    cloth,
+                    folded && !whole ? " folded lengthwise" : "");
+            String remedy = (openHelps ? "Lay it open (style.lay: open), or take" : "Take")
+                    + String.format(Locale.ROOT, " cloth of at least %.0f mm usable width.", need);
+            findings.add("fabric.usable width", problem, remedy);
+        }
+    }
+}
