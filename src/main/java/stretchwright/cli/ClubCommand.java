@@ -12,6 +12,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.DoubleSupplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
@@ -32,9 +33,6 @@ import stretchwright.print.Document;
         description = "Lays many makes of the same cloth together on one roll, on tables of a given length where there"
                 + " are some, and writes club.json, a drawing of each table and club.pdf.")
 final class ClubCommand extends Task {
-    private static final double LONGEST = 86_400;
-    /** Share of the time for exploring; the rest compresses. */
-    private static final double EXPLORING = 0.8;
     /** Of a table, mm; limits of our own. */
     private static final double SHORTEST_TABLE = 200;
 
@@ -63,19 +61,8 @@ final class ClubCommand extends Task {
                             + " lays are taken.")
     private double seconds;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "Seed of the search (default: ${DEFAULT-VALUE}).")
-    private long seed;
-
-    @Option(
-            names = "--rounds",
-            paramLabel = "E,C",
-            split = ",",
-            description = "Instead of the clock: so many rounds of work for each search, the same lays every time.")
-    private int[] rounds = {};
+    @Mixin
+    private SearchOptions search = new SearchOptions();
 
     @Option(
             names = "--out",
@@ -101,8 +88,8 @@ final class ClubCommand extends Task {
         try {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {
-                Club.Wish wish =
-                        new Club.Wish(length, seed, effort(), rounds.length == 2 ? ClubClock.NONE : this::watch);
+                Club.Wish wish = new Club.Wish(
+                        length, search.seed(), effort(), search.effort().isPresent() ? ClubClock.NONE : this::watch);
                 return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
             }
         } catch (BadInput e) {
@@ -113,10 +100,7 @@ final class ClubCommand extends Task {
     }
 
     private Effort effort() {
-        if (rounds.length == 2) {
-            return new Effort(rounds[0], rounds[1]);
-        }
-        return seconds == 0 ? Effort.NONE : Effort.UNLIMITED;
+        return search.effort().orElse(seconds == 0 ? Effort.NONE : Effort.UNLIMITED);
     }
 
     private OptionalDouble arguments(Findings findings) {
@@ -126,12 +110,10 @@ final class ClubCommand extends Task {
                     files.length + " files are more than one lay takes.",
                     "Give up to " + Club.MOST + ", and lay the others apart.");
         }
-        if (!(seconds >= 0 && seconds <= LONGEST)) {
+        if (!(seconds >= 0 && seconds <= SearchOptions.LONGEST)) {
             findings.add("--seconds", seconds + " seconds cannot be.", "Give 0 to 86400.");
         }
-        if (rounds.length != 0 && (rounds.length != 2 || rounds[0] < 0 || rounds[1] < 0)) {
-            findings.add("--rounds", "these are not two counts of rounds.", "Write for example 24,8.");
-        }
+        search.check(findings);
         return table == null ? OptionalDouble.empty() : table(table, findings);
     }
 
@@ -155,22 +137,9 @@ final class ClubCommand extends Task {
         Map<String, Optional<MakeFile>> read = new LinkedHashMap<>();
         List<MakeFile> makes = new ArrayList<>();
         for (String file : files) {
-            read.computeIfAbsent(file, f -> make(f, wrong)).ifPresent(makes::add);
+            read.computeIfAbsent(file, f -> Intake.make(f, jobs, wrong)).ifPresent(makes::add);
         }
         return makes;
-    }
-
-    private Optional<MakeFile> make(String file, List<Finding> wrong) {
-        Findings findings = new Findings(file);
-        try {
-            Optional<MakeFile> make =
-                    Intake.read(file, MakeFile.LARGEST, findings).map(b -> jobs.read(file, b));
-            wrong.addAll(findings.all());
-            return make;
-        } catch (BadInput e) {
-            wrong.addAll(e.findings());
-            return Optional.empty();
-        }
     }
 
     private int tell(Club club, OutFolder folder, Console console) throws IOException {
@@ -193,6 +162,6 @@ final class ClubCommand extends Task {
             start.compareAndSet(-1, System.nanoTime());
             return (System.nanoTime() - start.get()) / 1e9;
         };
-        return LayClock.of(() -> elapsed.getAsDouble() >= EXPLORING * part, () -> elapsed.getAsDouble() >= part);
+        return SearchOptions.clock(elapsed, part);
     }
 }

@@ -50,8 +50,8 @@ final class CompareCommand extends Task {
         Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
         wrong.addAll(aboutOut.all());
         // both are read before either is laid: a fault in the second is told at once
-        Optional<MakeFile> readA = read(first, wrong);
-        Optional<MakeFile> readB = read(second, wrong);
+        Optional<MakeFile> readA = Intake.make(first, jobs, wrong);
+        Optional<MakeFile> readB = Intake.make(second, jobs, wrong);
         if (!wrong.isEmpty()) {
             console.findings(wrong);
             return Exit.INPUT;
@@ -69,18 +69,6 @@ final class CompareCommand extends Task {
             console.print(compare.json());
         }
         return compare.stops() ? Exit.CANNOT_WORK : Exit.DONE;
-    }
-
-    private Optional<MakeFile> read(String file, List<Finding> wrong) {
-        Findings findings = new Findings(file);
-        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
-        wrong.addAll(findings.all());
-        try {
-            return bytes.map(b -> jobs.read(file, b));
-        } catch (BadInput e) {
-            wrong.addAll(e.findings());
-            return Optional.empty();
-        }
     }
 
     private Optional<Made> made(MakeFile make, Console console, List<Finding> wrong) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
@@ -22,10 +23,6 @@ import stretchwright.lay.StripResult;
 /** Lays a plain layout instance for a number of seconds. */
 @Command(name = "lay", description = "Lays a plain layout instance on its strip and writes lay.json and lay.svg.")
 final class LayCommand extends Task {
-    private static final double LONGEST = 86_400;
-    /** Share of the time for exploring; the rest compresses. */
-    private static final double EXPLORING = 0.8;
-
     @Parameters(paramLabel = "INSTANCE.json", description = "Layout instance, format strip-instance/1.")
     private String file = "";
 
@@ -37,25 +34,14 @@ final class LayCommand extends Task {
     private double seconds;
 
     @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "Seed of the search (default: ${DEFAULT-VALUE}).")
-    private long seed;
-
-    @Option(
             names = "--threads",
             paramLabel = "T",
             defaultValue = "2",
             description = "1 or 2 threads; the layout is the same, only sooner (default: ${DEFAULT-VALUE}).")
     private int threads;
 
-    @Option(
-            names = "--rounds",
-            paramLabel = "E,C",
-            split = ",",
-            description = "Instead of the clock: the rounds of an earlier run (lay.json), to get its layout again.")
-    private int[] rounds = {};
+    @Mixin
+    private SearchOptions search = new SearchOptions();
 
     @Option(
             names = "--out",
@@ -73,12 +59,10 @@ final class LayCommand extends Task {
         Console console = console();
         Findings aboutArguments = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
-        if (!(seconds > 0 && seconds <= LONGEST)) {
+        if (!(seconds > 0 && seconds <= SearchOptions.LONGEST)) {
             aboutArguments.add("--seconds", seconds + " seconds cannot be.", "Give more than 0, at most 86400.");
         }
-        if (rounds.length != 0 && (rounds.length != 2 || rounds[0] < 0 || rounds[1] < 0)) {
-            aboutArguments.add("--rounds", "these are not two counts of rounds.", "Write for example 400,100.");
-        }
+        search.check(aboutArguments);
         if (threads != 1 && threads != 2) {
             aboutArguments.add("--threads", threads + " threads cannot be.", "Give 1 or 2.");
         }
@@ -101,7 +85,7 @@ final class LayCommand extends Task {
     private void write(
             OutFolder folder, StripInstance instance, StripResult result, StripHistory history, Console console)
             throws IOException {
-        String json = StripOutput.json(instance, result, history.lines(), seed, seconds);
+        String json = StripOutput.json(instance, result, history.lines(), search.seed(), seconds);
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("lay.json", json.getBytes(StandardCharsets.UTF_8));
         files.put("lay.svg", StripOutput.svg(instance, result).getBytes(StandardCharsets.UTF_8));
@@ -130,12 +114,10 @@ final class LayCommand extends Task {
         }
 
         Optional<StripResult> lay(StripInstance instance, Findings findings) {
-            boolean replay = rounds.length == 2;
-            Effort effort = replay ? new Effort(rounds[0], rounds[1]) : Effort.UNLIMITED;
-            LayClock clock = replay
-                    ? LayClock.NONE
-                    : LayClock.of(() -> elapsed() >= EXPLORING * seconds, () -> elapsed() >= seconds);
-            return StripLay.lay(instance, seed, effort, threads, clock, this::note, findings);
+            Optional<Effort> replay = search.effort();
+            LayClock clock = replay.isPresent() ? LayClock.NONE : SearchOptions.clock(this::elapsed, seconds);
+            return StripLay.lay(
+                    instance, search.seed(), replay.orElse(Effort.UNLIMITED), threads, clock, this::note, findings);
         }
 
         private void note(StripResult.Step step) {

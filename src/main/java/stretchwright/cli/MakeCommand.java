@@ -67,14 +67,7 @@ final class MakeCommand extends Task {
     private List<MakeFile> read(List<Finding> wrong) {
         List<MakeFile> makes = new ArrayList<>();
         for (String file : files) {
-            Findings findings = new Findings(file);
-            Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
-            wrong.addAll(findings.all());
-            try {
-                bytes.ifPresent(b -> makes.add(jobs.read(file, b)));
-            } catch (BadInput e) {
-                wrong.addAll(e.findings());
-            }
+            Intake.make(file, jobs, wrong).ifPresent(makes::add);
         }
         return makes;
     }

@@ -77,50 +77,20 @@ public record Fabric(
                 ClothShape.WHOLE);
     }
 
-    /** The whole width without a flaw. */
-    public Fabric(
-            String name,
-            double usableWidth,
-            OptionalDouble onHand,
-            OptionalDouble weight,
-            double stretchAcross,
-            double stretchAlong,
-            LoadCurve loadAcross,
-            LoadCurve loadAlong,
-            OptionalDouble recovery,
-            double shrinkageAcross,
-            double shrinkageAlong,
-            boolean oneWay,
-            double repeatAlong,
-            OptionalDouble showsThroughAt,
-            Optional<Price> price,
-            OptionalDouble wrapped,
-            Assumed assumed) {
-        this(
-                name,
-                usableWidth,
-                onHand,
-                weight,
-                stretchAcross,
-                stretchAlong,
-                loadAcross,
-                loadAlong,
-                recovery,
-                shrinkageAcross,
-                shrinkageAlong,
-                oneWay,
-                repeatAlong,
-                showsThroughAt,
-                price,
-                wrapped,
-                assumed,
-                ClothShape.WHOLE);
+    /** The same cloth with other places to cut from. */
+    public Fabric with(ClothShape other) {
+        return with(usableWidth, oneWay, other);
     }
 
-    public Fabric with(ClothShape other) {
+    /** The same cloth, whole, wider or narrower, with or without a direction: to lay on, before it is bought. */
+    public Fabric with(double otherWidth, boolean withDirection) {
+        return with(otherWidth, withDirection, ClothShape.WHOLE);
+    }
+
+    private Fabric with(double otherWidth, boolean withDirection, ClothShape otherShape) {
         return new Fabric(
                 name,
-                usableWidth,
+                otherWidth,
                 onHand,
                 weight,
                 stretchAcross,
@@ -130,13 +100,13 @@ public record Fabric(
                 recovery,
                 shrinkageAcross,
                 shrinkageAlong,
-                oneWay,
+                withDirection,
                 repeatAlong,
                 showsThroughAt,
                 price,
                 wrapped,
                 assumed,
-                other);
+                otherShape);
     }
 
     /** The same cloth with another stretch and the curves that are assumed for it: a cloth to try with. */

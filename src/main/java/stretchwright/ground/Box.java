@@ -32,6 +32,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         return new Point((minX + maxX) / 2, (minY + maxY) / 2);
     }
 
+    /** Counter-clockwise from the lower left. */
+    public List<Point> corners() {
+        return List.of(new Point(minX, minY), new Point(maxX, minY), new Point(maxX, maxY), new Point(minX, maxY));
+    }
+
     /** Grown by the margin on all four sides. */
     public Box grown(double margin) {
         return new Box(minX - margin, minY - margin, maxX + margin, maxY + margin);

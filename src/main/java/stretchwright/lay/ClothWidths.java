@@ -77,8 +77,8 @@ public record ClothWidths(List<Row> rows) {
 
     private static Lengths quick(List<Piece> pieces, Fabric fabric, double width, LayTerms terms, long seed) {
         return Lengths.of(
-                Laying.estimate(pieces, OtherCloth.of(fabric, width, true), terms, seed),
-                Laying.estimate(pieces, OtherCloth.of(fabric, width, false), terms, seed));
+                Laying.estimate(pieces, fabric.with(width, true), terms, seed),
+                Laying.estimate(pieces, fabric.with(width, false), terms, seed));
     }
 
     private static Lengths own(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
@@ -86,7 +86,7 @@ public record ClothWidths(List<Row> rows) {
                 .map(lay -> OptionalDouble.of(lay.length()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble other =
-                Laying.estimate(pieces, OtherCloth.of(fabric, fabric.usableWidth(), !fabric.oneWay()), terms, seed);
+                Laying.estimate(pieces, fabric.with(fabric.usableWidth(), !fabric.oneWay()), terms, seed);
         return fabric.oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
     }
 

@@ -3,7 +3,7 @@ package stretchwright.lay;
 import java.util.ArrayList;
 import java.util.List;
 import stretchwright.fabric.Fabric;
-import stretchwright.ground.Point;
+import stretchwright.ground.Box;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Piece;
 
@@ -35,11 +35,7 @@ public record Leftover(double x, double y, double width, double height, int laye
     private static List<Polygon> notThere(Lay lay, Fabric fabric) {
         if (lay.method() == Lay.Method.PART_FOLDED) {
             double half = fabric.usableWidth() / 2;
-            return List.of(new Polygon(List.of(
-                    new Point(half, 0),
-                    new Point(lay.fabricWidth(), 0),
-                    new Point(lay.fabricWidth(), lay.doubled()),
-                    new Point(half, lay.doubled()))));
+            return List.of(new Polygon(new Box(half, 0, lay.fabricWidth(), lay.doubled()).corners()));
         }
         return Taken.on(fabric, lay.method(), 0).stream().map(Shape::polygon).toList();
     }

@@ -76,7 +76,7 @@ public record OnHand(double have, double needed, List<String> conditions) {
                             + mm(needed(l, fabric)) + " needed"));
         }
         if (fabric.oneWay()) {
-            Fabric either = OtherCloth.of(fabric, fabric.usableWidth(), false).with(fabric.shape());
+            Fabric either = fabric.with(fabric.usableWidth(), false).with(fabric.shape());
             tried(pieces, either, terms, seed)
                     .filter(l -> enough(have, needed(l, fabric)))
                     .ifPresent(l -> out.add("it has no nap, sheen or print with a direction, so that pieces may be"

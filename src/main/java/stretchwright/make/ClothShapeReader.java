@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.fabric.ClothShape;
+import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 
@@ -39,9 +40,7 @@ final class ClothShapeReader {
         Section s = fabric.section(ON_HAND, List.of(OUTLINE)).orElseThrow();
         s.require(OUTLINE, OUTLINE_EXAMPLE);
         int before = s.problems();
-        List<List<Double>> corners = s.lengthPairs(OUTLINE, Limits.ON_CLOTH, MOST_CORNERS, OUTLINE_EXAMPLE);
-        List<Point> points = new ArrayList<>();
-        corners.forEach(c -> points.add(new Point(c.get(0), c.get(1))));
+        List<Point> points = corners(s);
         if (s.problems() > before || !s.has(OUTLINE)) {
             return Optional.empty();
         }
@@ -67,6 +66,31 @@ final class ClothShapeReader {
         return Optional.of(outline);
     }
 
+    /** Up to the first that is no corner, which is a finding. */
+    private static List<Point> corners(Section s) {
+        List<Point> out = new ArrayList<>();
+        List<Tree> all =
+                s.items(OUTLINE, OUTLINE_EXAMPLE).map(Tree.Items::items).orElse(List.of());
+        if (all.size() > MOST_CORNERS) {
+            s.add(OUTLINE, "lists " + all.size() + " of them.", "Give up to " + MOST_CORNERS + ".");
+            return out;
+        }
+        for (Tree item : all) {
+            List<Double> pair = item instanceof Tree.Items
+                    ? s.alone(OUTLINE, item).lengths(OUTLINE, Limits.ON_CLOTH, 2)
+                    : List.of();
+            if (pair.size() != 2) {
+                s.add(
+                        OUTLINE,
+                        "holds something that is not a pair of lengths.",
+                        "Write for example: " + OUTLINE_EXAMPLE);
+                return out;
+            }
+            out.add(new Point(pair.get(0), pair.get(1)));
+        }
+        return out;
+    }
+
     private static List<Polygon> flaws(Section fabric) {
         List<Polygon> out = new ArrayList<>();
         for (Section s : fabric.sections(FLAWS, FLAW, MOST_FLAWS, FLAW_EXAMPLE)) {
@@ -83,7 +107,6 @@ final class ClothShapeReader {
     }
 
     private static Polygon box(double x, double y, double wide, double high) {
-        return new Polygon(List.of(
-                new Point(x, y), new Point(x + wide, y), new Point(x + wide, y + high), new Point(x, y + high)));
+        return new Polygon(new Box(x, y, x + wide, y + high).corners());
     }
 }

@@ -192,6 +192,11 @@ final class Section {
         return choice(key, List.of(true, false), b -> b.toString());
     }
 
+    /** One item of a list, to be asked for as if it stood alone under the key. */
+    Section alone(String key, Tree item) {
+        return new Section(new Tree.Keys(Map.of(key, item), item.line()), path, findings, unit, List.of(key));
+    }
+
     /** One length or a list of them, in mm; empty where one of them is wrong. */
     List<Double> lengths(String key, Limits.Range range, int most) {
         if (!(keys.entries().get(key) instanceof Tree.Items list)) {
@@ -204,33 +209,9 @@ final class Section {
         }
         List<Double> all = new ArrayList<>();
         for (Tree item : list.items()) {
-            Section alone =
-                    new Section(new Tree.Keys(Map.of(key, item), item.line()), path, findings, unit, List.of(key));
-            alone.length(key, range).ifPresent(all::add);
+            alone(key, item).length(key, range).ifPresent(all::add);
         }
         return all.size() == list.items().size() ? all : List.of();
-    }
-
-    /** A list of pairs of lengths, in mm; findings where one of them is something else. */
-    List<List<Double>> lengthPairs(String key, Limits.Range range, int most, String example) {
-        List<List<Double>> out = new ArrayList<>();
-        List<Tree> all = items(key, example).map(Tree.Items::items).orElse(List.of());
-        if (all.size() > most) {
-            add(key, "lists " + all.size() + " of them.", "Give up to " + most + ".");
-            return out;
-        }
-        for (Tree item : all) {
-            Section alone =
-                    new Section(new Tree.Keys(Map.of(key, item), item.line()), path, findings, unit, List.of(key));
-            List<Double> pair = item instanceof Tree.Items ? alone.lengths(key, range, 2) : List.of();
-            if (pair.size() == 2) {
-                out.add(pair);
-            } else {
-                add(key, "holds something that is not a pair of lengths.", "Write for example: " + example);
-                return out;
-            }
-        }
-        return out;
     }
 
     /** The texts of a list, or the single text as a list of one. */

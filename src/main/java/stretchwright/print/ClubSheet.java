@@ -213,13 +213,6 @@ final class ClubSheet {
 
     private static void box(Canvas canvas, Point low) {
         double side = 3.2;
-        canvas.line(
-                Ink.GRAIN,
-                List.of(
-                        low,
-                        low.plus(new Point(side, 0)),
-                        low.plus(new Point(side, side)),
-                        low.plus(new Point(0, side))),
-                true);
+        canvas.line(Ink.GRAIN, new Box(low.x(), low.y(), low.x() + side, low.y() + side).corners(), true);
     }
 }

@@ -3,7 +3,7 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import stretchwright.ground.Point;
+import stretchwright.ground.Box;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.print.Column.Para;
@@ -106,15 +106,7 @@ final class CuttingPages {
     private void box(double top) {
         double x = pages.room().minX() + 0.5;
         double y = top - BOX - 1;
-        pages.page()
-                .line(
-                        Ink.GRAIN,
-                        List.of(
-                                new Point(x, y),
-                                new Point(x + BOX, y),
-                                new Point(x + BOX, y + BOX),
-                                new Point(x, y + BOX)),
-                        true);
+        pages.page().line(Ink.GRAIN, new Box(x, y, x + BOX, y + BOX).corners(), true);
     }
 
     private void leftovers() {

@@ -3,7 +3,7 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import stretchwright.ground.Point;
+import stretchwright.ground.Box;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan.Operation;
 
@@ -101,14 +101,6 @@ final class PlanPdf {
         double side = 4;
         double y = top - side - 0.8;
         double x = pages.room().minX();
-        pages.page()
-                .line(
-                        Ink.LABEL,
-                        List.of(
-                                new Point(x, y),
-                                new Point(x + side, y),
-                                new Point(x + side, y + side),
-                                new Point(x, y + side)),
-                        true);
+        pages.page().line(Ink.LABEL, new Box(x, y, x + side, y + side).corners(), true);
     }
 }

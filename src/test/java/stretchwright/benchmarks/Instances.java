@@ -15,7 +15,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Layout instances as files of a folder (format strip-instance/1). */
-final class Instances {
+public final class Instances {
     private Instances() {}
 
     /** The names of all in the folder; none where there is no folder. */
@@ -32,7 +32,7 @@ final class Instances {
         }
     }
 
-    static StripInstance read(Path file) throws IOException {
+    public static StripInstance read(Path file) throws IOException {
         JsonNode root = JsonMapper.builder().build().readTree(Files.readString(file));
         List<Double> rotations = new ArrayList<>();
         root.get("rotations").forEach(r -> rotations.add(r.asDouble()));

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.PoseLength;
 import stretchwright.body.SampleBody;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
@@ -73,6 +74,7 @@ class PoseTapeTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 OptionalDouble.of(0.125),
-                new Fabric.Assumed(across, along));
+                new Fabric.Assumed(across, along),
+                ClothShape.WHOLE);
     }
 }

@@ -130,7 +130,7 @@ class ClothUseTest {
         ClothWidths widths = ClothWidths.of(PIECES, fabric, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC);
         assertThat(widths.rows()).extracting(ClothWidths.Row::width).containsExactly(1470.0, 1400.0, 1600.0);
         for (ClothWidths.Row row : widths.rows()) {
-            Lay lay = LayingTest.lay(PIECES, OtherCloth.of(fabric, row.width(), true), Style.LayWay.ANY);
+            Lay lay = LayingTest.lay(PIECES, fabric.with(row.width(), true), Style.LayWay.ANY);
             Buying oneWay = row.oneWay().orElseThrow();
             if (row.own()) {
                 assertThat(oneWay.length()).isEqualTo(lay.length());
@@ -163,11 +163,11 @@ class ClothUseTest {
 
     @Test
     void ownWidthNearACommonOneIsToldOnceAndATooNarrowClothHasNoLength() {
-        Fabric common = OtherCloth.of(cloth(OptionalDouble.empty(), 0, 0, true), 1603, true);
+        Fabric common = cloth(OptionalDouble.empty(), 0, 0, true).with(1603, true);
         assertThat(ClothWidths.of(PIECES, common, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC)
                         .rows())
                 .hasSize(2);
-        Fabric narrow = OtherCloth.of(common, 300, true);
+        Fabric narrow = common.with(300, true);
         ClothWidths.Row row = ClothWidths.of(PIECES, narrow, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC)
                 .rows()
                 .get(0);

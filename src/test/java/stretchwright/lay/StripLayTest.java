@@ -15,11 +15,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import stretchwright.benchmarks.Instances;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 class StripLayTest {
     private static final Path SHARED =
@@ -152,18 +151,6 @@ class StripLayTest {
     private static StripInstance read(String name) throws IOException {
         Path file = SHARED.resolve(name + ".json");
         assumeTrue(Files.exists(file), "skipped: there is no instance " + name);
-        JsonNode root = JsonMapper.builder().build().readTree(Files.readString(file));
-        List<Double> rotations = new ArrayList<>();
-        root.get("rotations").forEach(r -> rotations.add(r.asDouble()));
-        List<StripInstance.Item> items = new ArrayList<>();
-        root.get("items").forEach(i -> {
-            List<Point> points = new ArrayList<>();
-            i.get("polygon")
-                    .forEach(p ->
-                            points.add(new Point(p.get(0).asDouble(), p.get(1).asDouble())));
-            items.add(new StripInstance.Item(
-                    i.get("id").asString(), i.get("demand").asInt(), new Polygon(points)));
-        });
-        return new StripInstance(name, root.get("stripHeight").asDouble(), rotations, items);
+        return Instances.read(file);
     }
 }

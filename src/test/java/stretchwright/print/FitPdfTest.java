@@ -259,7 +259,8 @@ class FitPdfTest {
                 ink.showsThroughAt(),
                 ink.price(),
                 ink.wrapped(),
-                ink.assumed());
+                ink.assumed(),
+                ink.shape());
         assertThat(SampleJob.with("A4", "Make", "Rowan", unnamed, SampleJob.openLay())
                         .forWhom())
                 .isEqualTo("For Rowan.");

@@ -1,0 +1,52 @@
+package stretchwright.cli;
+
+import java.util.Optional;
+import java.util.function.DoubleSupplier;
+import picocli.CommandLine.Option;
+import stretchwright.ground.Findings;
+import stretchwright.lay.Effort;
+import stretchwright.lay.LayClock;
+
+/** How a search for a lay is asked for: its seed, and rounds of work in place of the clock. */
+final class SearchOptions {
+    /** A day, in seconds. */
+    static final double LONGEST = 86_400;
+
+    /** Share of the time for exploring; the rest compresses. */
+    private static final double EXPLORING = 0.8;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "Seed of the search (default: ${DEFAULT-VALUE}).")
+    private long seed;
+
+    @Option(
+            names = "--rounds",
+            paramLabel = "E,C",
+            split = ",",
+            description = "Instead of the clock: so many rounds of work to explore and to compress; the same lay every"
+                    + " time, and those of an earlier run give its lay again.")
+    private int[] rounds = {};
+
+    long seed() {
+        return seed;
+    }
+
+    void check(Findings findings) {
+        if (rounds.length != 0 && (rounds.length != 2 || rounds[0] < 0 || rounds[1] < 0)) {
+            findings.add("--rounds", "these are not two counts of rounds.", "Write for example 400,100.");
+        }
+    }
+
+    /** The rounds asked for; empty where the clock decides. */
+    Optional<Effort> effort() {
+        return rounds.length == 2 ? Optional.of(new Effort(rounds[0], rounds[1])) : Optional.empty();
+    }
+
+    /** @param elapsed seconds since the start, of so many */
+    static LayClock clock(DoubleSupplier elapsed, double seconds) {
+        return LayClock.of(() -> elapsed.getAsDouble() >= EXPLORING * seconds, () -> elapsed.getAsDouble() >= seconds);
+    }
+}
