@@ -79,19 +79,27 @@ public record Fabric(
 
     /** The same cloth with other places to cut from. */
     public Fabric with(ClothShape other) {
-        return with(usableWidth, oneWay, other);
+        return soldAs(name, usableWidth, onHand, oneWay, repeatAlong, price, other);
     }
 
     /** The same cloth, whole, wider or narrower, with or without a direction: to lay on, before it is bought. */
     public Fabric with(double otherWidth, boolean withDirection) {
-        return with(otherWidth, withDirection, ClothShape.WHOLE);
+        return soldAs(name, otherWidth, onHand, withDirection, repeatAlong, price, ClothShape.WHOLE);
     }
 
-    private Fabric with(double otherWidth, boolean withDirection, ClothShape otherShape) {
+    /** The same quality as another roll of it: in another colour or print, of another width. */
+    public Fabric soldAs(
+            String otherName,
+            double otherWidth,
+            OptionalDouble otherOnHand,
+            boolean withDirection,
+            double otherRepeat,
+            Optional<Price> otherPrice,
+            ClothShape otherShape) {
         return new Fabric(
-                name,
+                otherName,
                 otherWidth,
-                onHand,
+                otherOnHand,
                 weight,
                 stretchAcross,
                 stretchAlong,
@@ -101,9 +109,9 @@ public record Fabric(
                 shrinkageAcross,
                 shrinkageAlong,
                 withDirection,
-                repeatAlong,
+                otherRepeat,
                 showsThroughAt,
-                price,
+                otherPrice,
                 wrapped,
                 assumed,
                 otherShape);

@@ -51,10 +51,9 @@ final class PartsJudge {
         out.add(new Verdict(
                 NOTE,
                 panel.name(),
-                "The side panel is laid on the same cloth as the legs.",
+                "The side panel stretches with the leg, so a second colour must stretch as the first does.",
                 text(
-                        "For a second colour cut it from a cloth that stretches alike: 2 strips of %.0f mm by %.0f mm along the"
-                                + " selvage; the lay then has room to spare.",
+                        "For one, name the panel under fabric.contrasts: 2 strips of %.0f mm by %.0f mm along the selvage.",
                         Math.ceil(box.width()), Math.ceil(box.height()))));
     }
 

@@ -31,6 +31,9 @@ final class Bed {
     final int[] kind;
 
     final double[] area;
+    /** Square root of a variant's area over the mean of all parts'; 1 for what is taken. */
+    final double[] bulk;
+
     final double[] minX;
     final double[] minY;
     final double[] maxX;
@@ -84,6 +87,10 @@ final class Bed {
             variants[movable + shapes.size() - across.size()] = new int[] {shapes.size()};
             shapes.add(taken);
         }
+        double mean = Arrays.stream(area).average().orElseThrow();
+        bulk = IntStream.range(0, shapes.size())
+                .mapToDouble(v -> v < across.size() ? Math.sqrt(shapes.get(v).area() / mean) : 1)
+                .toArray();
         minX = shapes.stream().mapToDouble(s -> s.minX).toArray();
         minY = shapes.stream().mapToDouble(s -> s.minY).toArray();
         maxX = shapes.stream().mapToDouble(s -> s.maxX).toArray();

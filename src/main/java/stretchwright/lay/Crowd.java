@@ -177,7 +177,8 @@ final class Crowd {
         int w = variant[j];
         NoFit noFit = v <= w ? bed.noFits.of(v, w) : bed.noFits.of(w, v);
         work += noFit.size();
-        return v <= w ? noFit.depth(px - x[j], py - y[j]) : noFit.depth(x[j] - px, y[j] - py);
+        double depth = v <= w ? noFit.depth(px - x[j], py - y[j]) : noFit.depth(x[j] - px, y[j] - py);
+        return depth * bed.bulk[v] * bed.bulk[w];
     }
 
     /** Numbers of no-fit polygons read so far, and some for every place tried: the unit in which all effort is counted. */

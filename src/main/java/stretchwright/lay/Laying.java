@@ -27,7 +27,7 @@ public final class Laying {
     /** Rounds of the search that lets parts overlap. */
     private static final Effort USUAL = new Effort(12, 4);
 
-    private static final Effort SHORT = new Effort(2, 1);
+    private static final Effort SHORT = new Effort(3, 1);
 
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;

@@ -20,14 +20,18 @@ final class Squeeze {
     private static final double COMPRESS_FIRST = 0.0005;
 
     private static final double COMPRESS_LEAST = 0.00001;
-    private static final int STRIKES = 30;
+    private static final int STRIKES = 3;
     private static final int COMPRESS_STRIKES = 5;
-    private static final int PATIENCE = 40;
+    private static final int PATIENCE = 100;
+    /** Rounds without gain after which a large step is too large: for many parts, as the first steps shape all that follows. */
+    private static final int LARGE_PATIENCE = 400;
+
+    private static final int LARGE_PATIENCE_FOR_FEW = 40;
     /** Large parts are those of at least this share of the largest area. */
     private static final double LARGE = 0.25;
     /** States kept of a length that was not reached. */
     private static final int POOL = 40;
-    /** Up to this many parts are also scattered: fresh starts beat small changes. */
+    /** Up to this many parts large steps are given up early and parts are also scattered: fresh starts beat small changes. */
     private static final int FEW = 30;
 
     private final Crowd crowd;
@@ -64,11 +68,12 @@ final class Squeeze {
 
     /** Until the exploring is over. */
     void explore() {
+        int patience = crowd.movable <= FEW ? LARGE_PATIENCE_FOR_FEW : LARGE_PATIENCE;
         double step = FIRST;
         boolean moved = shrink(step);
         while (!crew.over(Crew.Phase.EXPLORE)) {
             boolean large = step > LEAST;
-            boolean done = moved && separation.separate(large ? 1 : STRIKES, PATIENCE);
+            boolean done = moved && (large ? separation.separate(1, patience) : separation.separate(STRIKES, PATIENCE));
             if (done) {
                 keep();
             } else if (large) {

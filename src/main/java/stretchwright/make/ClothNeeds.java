@@ -161,7 +161,11 @@ public final class ClothNeeds {
     private Optional<ShopNeeds.Lengths> lengths() {
         return ROOMS.draft(body, own, new Findings(own.file())).map(p -> {
             ClothWidths widths = ClothWidths.of(
-                    p.pieces(), own.fabric(), own.style().lay(), own.seed(), Buying.Counter.of(own.unit()));
+                    Cloths.ownPieces(p, own),
+                    own.fabric(),
+                    own.style().lay(),
+                    own.seed(),
+                    Buying.Counter.of(own.unit()));
             return new ShopNeeds.Lengths(widths, own.unit());
         });
     }

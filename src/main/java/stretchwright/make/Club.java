@@ -67,6 +67,15 @@ public final class Club {
                     "has flaws or a remnant's outline, which lie somewhere on the whole length.",
                     "Leave --table out."));
         }
+        makes.stream()
+                .filter(m -> !m.contrasts().isEmpty())
+                .map(m -> new Finding(
+                        m.file(),
+                        "fabric." + ContrastReader.KEY,
+                        "is another cloth; a club lies on one roll.",
+                        "Leave it out here, and lay that cloth by itself."))
+                .distinct()
+                .forEach(wrong::add);
         List<ClubMember> members = drafted(makes, wrong, progress);
         if (!wrong.isEmpty()) {
             throw new BadInput(wrong);

@@ -31,7 +31,8 @@ final class FabricReader {
             "one way",
             "repeat along",
             "shows through at",
-            "price");
+            "price",
+            ContrastReader.KEY);
     static final List<String> KEYS =
             Stream.concat(PLAIN.stream(), StretchReader.KEYS.stream()).toList();
     private static final String LOAD_EXAMPLE = "[[20 %, 3.1 N], [40 %, 6.9 N]]";
@@ -72,7 +73,7 @@ final class FabricReader {
         boolean oneWay = section.yes("one way").orElse(true);
         double repeat = section.length("repeat along", Limits.REPEAT).orElse(0);
         OptionalDouble showsThrough = section.share("shows through at", Limits.SHOWS_THROUGH);
-        Optional<Fabric.Price> price = price();
+        Optional<Fabric.Price> price = price(section);
         if (width.isEmpty() || found.isEmpty()) {
             return Optional.empty();
         }
@@ -169,7 +170,7 @@ final class FabricReader {
     }
 
     /** "14.50 per m" or "12 per yd", as money per metre. */
-    private Optional<Fabric.Price> price() {
+    static Optional<Fabric.Price> price(Section section) {
         OptionalDouble perMetre = section.quantity(
                 "price",
                 FabricReader::perMetre,

@@ -3,13 +3,16 @@ package stretchwright.make;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import stretchwright.body.Body;
 import stretchwright.body.Measuring;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
 import stretchwright.print.Amounts;
 import stretchwright.print.ClothWords;
 import stretchwright.print.Document;
@@ -18,6 +21,7 @@ import stretchwright.sewing.SewingPlan;
 /**
  * Everything a make file became.
  *
+ * @param lays the fabric's own first, then one for each contrast
  * @param documents what is to be written; the last one is report.json
  */
 public record Made(
@@ -25,12 +29,26 @@ public record Made(
         Body body,
         Pattern pattern,
         FitReport fit,
-        Lay lay,
-        ClothUse use,
+        List<ClothLay> lays,
         SewingPlan sewing,
         List<Document> documents) {
     public Made {
+        lays = List.copyOf(lays);
         documents = List.copyOf(documents);
+    }
+
+    /** The lay on the make's own fabric. */
+    public Lay lay() {
+        return lays.get(0).lay();
+    }
+
+    public ClothUse use() {
+        return lays.get(0).use();
+    }
+
+    /** What is cut from other cloths. */
+    public List<ClothLay> contrasts() {
+        return lays.subList(1, lays.size());
     }
 
     /** Whether the garment cannot work as asked. */
@@ -67,16 +85,17 @@ public record Made(
         lines.add(String.format(
                 Locale.ROOT,
                 "  fabric to buy  %s of a cloth %s wide between the selvages (the lay needs %s, %.0f %% of it used)",
-                Amounts.bought(use.buying()),
+                Amounts.bought(use().buying()),
                 width(make.fabric().usableWidth()),
-                cloth(lay.length()),
-                lay.use() * 100));
-        lines.add("  that is        " + ClothWords.sum(use.buying(), make.unit()));
-        use.onHand()
+                cloth(lay().length()),
+                lay().use() * 100));
+        lines.add("  that is        " + ClothWords.sum(use().buying(), make.unit()));
+        use().onHand()
                 .ifPresent(hand -> lines.add(
                         "  on hand        " + cloth(hand.have()) + ": " + ClothWords.onHand(hand, make.unit())));
-        lines.add("  laid           " + lay.method().word() + ", " + floor(lay));
-        ClothWords.otherWays(lay, make.unit()).forEach(w -> lines.add("                 " + w));
+        lines.add("  laid           " + lay().method().word() + ", " + floor(lay()));
+        ClothWords.otherWays(lay(), make.unit()).forEach(w -> lines.add("                 " + w));
+        contrasts().forEach(c -> lines.add("  and            " + contrast(c)));
         lines.add(String.format(
                 Locale.ROOT,
                 "  sewing         %.0f minutes for a practised sewer, changes of machine: %d",
@@ -94,6 +113,13 @@ public record Made(
             }
         }
         return lines;
+    }
+
+    /** What to buy of another cloth, and for what. */
+    private String contrast(ClothLay c) {
+        return Amounts.bought(c.use().buying()) + " of " + c.fabric().name() + " for "
+                + c.pieces().stream().map(Piece::name).collect(Collectors.joining(", ")) + ", laid "
+                + c.lay().method().word();
     }
 
     /** How much shorter any lay could be at most. */

@@ -14,7 +14,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
-import stretchwright.lay.ClothUse;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
@@ -93,17 +93,20 @@ public final class Make {
         FitReport judged = Remedies.tried(make, body, pattern, stages.fit(pattern, body, make), stages);
         FitReport fit = OwnUnit.verdicts(judged, make.unit());
         progress.say("fit: " + Verdicts.count(fit));
-        Lay lay = need(f -> stages.lay(pattern, make, f), make);
-        progress.say("lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "
-                + Numbers.plain(lay.use() * 100) + " % of the cloth used");
-        ClothUse use = stages.cloth(pattern, make, lay);
+        List<ClothLay> lays = need(f -> Cloths.laid(pattern, make, stages, f), make);
+        lays.forEach(l -> progress.say(said(l.lay())));
         SewingPlan sewing = stages.sewing(pattern, make);
         progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
                 + " minutes");
-        List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lay, use, sewing));
-        documents.add(Report.document(make, body, pattern, fit, lay, use, sewing, documents));
+        List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lays, sewing));
+        documents.add(Report.document(make, body, pattern, fit, lays, sewing, documents));
         progress.say("print: " + documents.size() + " files");
-        return new Made(make, body, pattern, fit, lay, use, sewing, documents);
+        return new Made(make, body, pattern, fit, lays, sewing, documents);
+    }
+
+    private static String said(Lay lay) {
+        return "lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "
+                + Numbers.plain(lay.use() * 100) + " % of the cloth used";
     }
 
     private interface Stage<T> {

@@ -24,6 +24,7 @@ import stretchwright.pattern.Style;
  * @param unit of bare numbers in the file, and of what people are shown
  * @param wearer a name or code; may be empty
  * @param measured what was measured of the wearer, in mm
+ * @param contrasts other colours of the fabric, and what is cut from them
  * @param machines in the order of the file; never empty
  * @param paper name of the paper
  * @param seed of the search for the lay
@@ -36,6 +37,7 @@ public record MakeFile(
         String wearer,
         Measured measured,
         Fabric fabric,
+        List<Contrast> contrasts,
         Optional<Boot> boot,
         Style style,
         Set<Machine> machines,
@@ -51,30 +53,47 @@ public record MakeFile(
 
     public MakeFile {
         machines = Collections.unmodifiableSet(new LinkedHashSet<>(machines));
+        contrasts = List.copyOf(contrasts);
         worn = List.copyOf(worn);
     }
 
     MakeFile with(Style other) {
-        return new MakeFile(file, name, unit, wearer, measured, fabric, boot, other, machines, paper, seed, worn);
+        return new MakeFile(
+                file, name, unit, wearer, measured, fabric, contrasts, boot, other, machines, paper, seed, worn);
     }
 
     /** The same make in another cloth. */
     MakeFile with(Fabric other) {
-        return new MakeFile(file, name, unit, wearer, measured, other, boot, style, machines, paper, seed, worn);
+        return new MakeFile(
+                file, name, unit, wearer, measured, other, contrasts, boot, style, machines, paper, seed, worn);
     }
 
     MakeFile with(Boot other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, Optional.of(other), style, machines, paper, seed, worn);
+                file,
+                name,
+                unit,
+                wearer,
+                measured,
+                fabric,
+                contrasts,
+                Optional.of(other),
+                style,
+                machines,
+                paper,
+                seed,
+                worn);
     }
 
     MakeFile with(Set<Machine> other) {
-        return new MakeFile(file, name, unit, wearer, measured, fabric, boot, style, other, paper, seed, worn);
+        return new MakeFile(
+                file, name, unit, wearer, measured, fabric, contrasts, boot, style, other, paper, seed, worn);
     }
 
     /** With one more change after wearing, already in the style. */
     MakeFile worn(Style changed, List<WearingEntry> history) {
-        return new MakeFile(file, name, unit, wearer, measured, fabric, boot, changed, machines, paper, seed, history);
+        return new MakeFile(
+                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, machines, paper, seed, history);
     }
 
     public Figure figure() {

@@ -76,8 +76,10 @@ final class MakeReader {
         top.choice("unit", UNITS, Unit::symbol);
         Optional<WearerReader.Wearer> wearer =
                 top.section("wearer", WearerReader.KEYS).flatMap(s -> WearerReader.read(s, findings, stages));
-        Optional<Fabric> fabric = top.section("fabric", FabricReader.KEYS)
-                .flatMap(s -> FabricReader.read(s, wearer.map(WearerReader.Wearer::measured)));
+        Optional<Section> cloth = top.section("fabric", FabricReader.KEYS);
+        Optional<Fabric> fabric = cloth.flatMap(s -> FabricReader.read(s, wearer.map(WearerReader.Wearer::measured)));
+        List<Contrast> contrasts =
+                cloth.map(s -> ContrastReader.read(s, fabric)).orElse(List.of());
         Optional<Boot> boot = top.section("boot", BootReader.KEYS).flatMap(BootReader::read);
         Set<Machine> machines = machines();
         Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();
@@ -95,6 +97,7 @@ final class MakeReader {
                 w.name(),
                 w.measured(),
                 fabric.orElseThrow(),
+                contrasts,
                 boot,
                 style.orElseThrow(),
                 machines,

@@ -1,11 +1,9 @@
 package stretchwright.make;
 
 import java.util.List;
-import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
-import stretchwright.lay.ClothUse;
-import stretchwright.lay.Lay;
+import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
@@ -40,8 +38,7 @@ final class Report {
             Body body,
             Pattern pattern,
             FitReport fit,
-            Lay lay,
-            ClothUse use,
+            List<ClothLay> lays,
             SewingPlan sewing,
             List<Document> others) {
         ObjectNode report = node();
@@ -62,24 +59,38 @@ final class Report {
         make.machines().forEach(machine -> machines.add(machine.word()));
         ReportPattern.pattern(report.putObject("pattern"), pattern);
         ReportResults.fit(report.putObject("fit"), fit);
-        ReportCloth.lay(report.putObject("lay"), lay, use);
+        ReportCloth.lays(report.putObject("lay"), lays);
         ReportResults.sewing(report.putObject("sewing"), sewing);
-        cost(report.putObject("cost"), make, use);
+        cost(report.putObject("cost"), lays);
         files(report, others);
         return new Document(NAME, KIND, 1, withOwnSize(report));
     }
 
     private static void fabric(ObjectNode out, MakeFile make) {
         ReportInputs.fabric(out, make.fabric());
+        if (!make.contrasts().isEmpty()) {
+            ReportInputs.contrasts(out.putArray("contrasts"), make.contrasts());
+        }
     }
 
-    private static void cost(ObjectNode out, MakeFile make, ClothUse use) {
-        Optional.of(make.fabric()).flatMap(f -> f.price()).ifPresent(price -> {
-            double metres = use.buying().bought() / 1000;
-            out.put("fabric", Numbers.mm(price.perMetre() * metres));
-            out.put("pricePerMetre", Numbers.mm(price.perMetre()));
-            out.put("metres", Numbers.share(metres));
-        });
+    /** What of the cloths has a price; the first with one tells its metres too. */
+    private static void cost(ObjectNode out, List<ClothLay> lays) {
+        List<ClothLay> priced =
+                lays.stream().filter(l -> l.fabric().price().isPresent()).toList();
+        if (priced.isEmpty()) {
+            return;
+        }
+        out.put("fabric", Numbers.mm(priced.stream().mapToDouble(Report::cost).sum()));
+        out.put("pricePerMetre", Numbers.mm(perMetre(priced.get(0))));
+        out.put("metres", Numbers.share(priced.get(0).use().buying().bought() / 1000));
+    }
+
+    private static double cost(ClothLay l) {
+        return perMetre(l) * l.use().buying().bought() / 1000;
+    }
+
+    private static double perMetre(ClothLay l) {
+        return l.fabric().price().orElseThrow().perMetre();
     }
 
     private static void files(ObjectNode report, List<Document> others) {

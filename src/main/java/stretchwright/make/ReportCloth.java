@@ -1,7 +1,9 @@
 package stretchwright.make;
 
+import java.util.List;
 import stretchwright.ground.Point;
 import stretchwright.lay.Buying;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Lay;
@@ -16,7 +18,22 @@ import tools.jackson.databind.node.ObjectNode;
 final class ReportCloth {
     private ReportCloth() {}
 
-    static void lay(ObjectNode out, Lay lay, ClothUse use) {
+    /** The fabric's own lay; those on other cloths inside it. */
+    static void lays(ObjectNode out, List<ClothLay> lays) {
+        lay(out, lays.get(0).lay(), lays.get(0).use());
+        if (lays.size() > 1) {
+            ArrayNode contrasts = out.putArray("contrasts");
+            lays.stream().skip(1).forEach(l -> {
+                ObjectNode one = contrasts.addObject();
+                one.put("cloth", l.fabric().name());
+                ArrayNode pieces = one.putArray("pieces");
+                l.pieces().forEach(p -> pieces.add(p.name()));
+                lay(one, l.lay(), l.use());
+            });
+        }
+    }
+
+    private static void lay(ObjectNode out, Lay lay, ClothUse use) {
         out.put("method", lay.method().word());
         if (lay.doubled() > 0) {
             out.put("doubled", Numbers.mm(lay.doubled()));

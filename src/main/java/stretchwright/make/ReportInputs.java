@@ -1,5 +1,6 @@
 package stretchwright.make;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
 import stretchwright.boot.Boot;
@@ -39,6 +40,19 @@ final class ReportInputs {
             fabric.shape().flaws().forEach(f -> corners(flaws.addArray(), f));
         }
         fabric.showsThroughAt().ifPresent(v -> out.put("showsThroughAt", Numbers.share(v)));
+    }
+
+    /** Of a contrast only what may differ from the fabric. */
+    static void contrasts(ArrayNode out, List<Contrast> contrasts) {
+        for (Contrast c : contrasts) {
+            ObjectNode one = out.addObject();
+            one.put("name", c.fabric().name());
+            ArrayNode pieces = one.putArray("pieces");
+            c.pieces().forEach(pieces::add);
+            one.put("usableWidth", Numbers.mm(c.fabric().usableWidth()));
+            one.put("oneWay", c.fabric().oneWay());
+            one.put("repeatAlong", Numbers.mm(c.fabric().repeatAlong()));
+        }
     }
 
     /** Readings as [stretch, N/m]. */

@@ -6,14 +6,16 @@ import stretchwright.body.Body;
 import stretchwright.body.Measured;
 import stretchwright.body.Measuring;
 import stretchwright.draft.Draft;
+import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.PoseTape;
 import stretchwright.ground.Findings;
-import stretchwright.lay.ClothUse;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
 import stretchwright.print.Document;
 import stretchwright.print.Job;
 import stretchwright.print.Paper;
@@ -46,8 +48,8 @@ final class Rooms implements Stages {
     }
 
     @Override
-    public Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings) {
-        return Laying.lay(pattern.pieces(), make.fabric(), make.style().lay(), make.seed(), findings);
+    public Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings) {
+        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), findings);
     }
 
     @Override
@@ -57,16 +59,14 @@ final class Rooms implements Stages {
 
     @Override
     public List<Document> documents(
-            MakeFile make, Pattern pattern, FitReport fit, Lay lay, ClothUse use, SewingPlan sewing) {
+            MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         return Printing.documents(new Job(
                 make.name(),
                 make.wearer(),
                 make.unit(),
                 pattern,
-                make.fabric(),
                 fit,
-                lay,
-                use,
+                lays,
                 sewing,
                 Paper.of(make.paper()).orElseThrow()));
     }

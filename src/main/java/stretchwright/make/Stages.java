@@ -4,13 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.Measured;
+import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
 import stretchwright.lay.Buying;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
 import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
@@ -27,21 +30,21 @@ interface Stages {
         return fit(pattern, body, make);
     }
 
-    Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings);
+    Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings);
 
     /** What follows from the lay; lays are tried again only where the cloth at hand is short. */
-    default ClothUse cloth(Pattern pattern, MakeFile make, Lay lay) {
+    default ClothUse cloth(List<Piece> pieces, Fabric fabric, MakeFile make, Lay lay) {
         return ClothUse.of(
                 lay,
-                pattern.pieces(),
-                make.fabric(),
+                pieces,
+                fabric,
                 Buying.Counter.of(make.unit()),
-                OnHand.of(lay, pattern.pieces(), make.fabric(), make.style().lay(), make.seed()));
+                OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed()));
     }
 
     SewingPlan sewing(Pattern pattern, MakeFile make);
 
-    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, Lay lay, ClothUse use, SewingPlan sewing);
+    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
 
     boolean knowsPaper(String name);
 }

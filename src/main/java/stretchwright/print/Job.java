@@ -1,13 +1,15 @@
 package stretchwright.print;
 
-import java.util.Optional;
+import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
 import stretchwright.sewing.SewingPlan;
 
 /** Everything that goes onto paper for one make; lengths are written in mm and, where it helps, in the maker's unit. */
@@ -16,12 +18,13 @@ public record Job(
         String wearerName,
         Unit unit,
         Pattern pattern,
-        Fabric fabric,
         FitReport fit,
-        Lay lay,
-        ClothUse use,
+        List<ClothLay> lays,
         SewingPlan sewing,
         Paper paper) {
+    public Job {
+        lays = List.copyOf(lays);
+    }
 
     /** With what follows from the lay alone: nothing was tried for the cloth at hand. */
     public Job(
@@ -39,16 +42,41 @@ public record Job(
                 wearerName,
                 unit,
                 pattern,
-                fabric,
                 fit,
-                lay,
-                ClothUse.of(lay, pattern.pieces(), fabric, Buying.Counter.of(unit), Optional.empty()),
+                List.of(ClothLay.of(fabric, pattern.pieces(), lay, Buying.Counter.of(unit))),
                 sewing,
                 paper);
     }
 
+    /** The same job for one of its cloths alone. */
+    Job on(ClothLay cloth) {
+        return new Job(makeName, wearerName, unit, pattern, fit, List.of(cloth), sewing, paper);
+    }
+
+    /** The make's own fabric, its lay and what follows from it. */
+    Fabric fabric() {
+        return lays.get(0).fabric();
+    }
+
+    Lay lay() {
+        return lays.get(0).lay();
+    }
+
+    ClothUse use() {
+        return lays.get(0).use();
+    }
+
+    /** The cloth that a piece is cut from. */
+    String clothOf(Piece piece) {
+        return lays.stream()
+                .filter(l -> l.pieces().stream().anyMatch(p -> p.name().equals(piece.name())))
+                .findFirst()
+                .map(l -> Letters.shortened(l.fabric().name(), Letters.LONGEST_NAME))
+                .orElseGet(this::cloth);
+    }
+
     LaidCloth laid() {
-        return new LaidCloth(unit, fabric, lay, use, pattern.pieces());
+        return new LaidCloth(unit, fabric(), lay(), use(), pattern.pieces());
     }
 
     /** The make's name as it stands on paper. */
@@ -62,7 +90,7 @@ public record Job(
 
     /** "For Rowan, in Ink knit."; of what has no name nothing is said. */
     String forWhom() {
-        String in = fabric.name().isBlank() ? "" : "in " + cloth();
+        String in = fabric().name().isBlank() ? "" : "in " + cloth();
         if (wearerName.isBlank()) {
             return in.isEmpty() ? "" : "I" + in.substring(1) + ".";
         }
@@ -70,7 +98,7 @@ public record Job(
     }
 
     String cloth() {
-        return Letters.shortened(fabric.name(), Letters.LONGEST_NAME);
+        return Letters.shortened(fabric().name(), Letters.LONGEST_NAME);
     }
 
     String around() {

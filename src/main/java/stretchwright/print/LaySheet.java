@@ -28,20 +28,20 @@ final class LaySheet {
 
     private LaySheet() {}
 
-    static Document pdf(Job job) {
+    static Document pdf(Job job, String name) {
         Paper sheet = sheet(job);
         try (PdfFile file = new PdfFile(title(job))) {
             draw(job, file.page(sheet.width(), sheet.height()), sheet);
             CuttingPages.write(file, job);
-            return file.finished("lay.pdf", "lay");
+            return file.finished(name + ".pdf", "lay");
         }
     }
 
-    static Document svg(Job job) {
+    static Document svg(Job job, String name) {
         Paper sheet = sheet(job);
         SvgCanvas svg = new SvgCanvas(sheet.width(), sheet.height(), title(job));
         draw(job, svg, sheet);
-        return new Document("lay.svg", "lay drawing", 1, svg.finished().getBytes(StandardCharsets.UTF_8));
+        return new Document(name + ".svg", "lay drawing", 1, svg.finished().getBytes(StandardCharsets.UTF_8));
     }
 
     private static String title(Job job) {

@@ -44,7 +44,7 @@ final class PieceLabel {
                 Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + cut(piece),
                 job.make(),
                 "for " + job.wearer(),
-                "cloth: " + job.cloth(),
+                "cloth: " + job.clothOf(piece),
                 "stretch: across " + Amounts.percent(job.fabric().stretchAcross()) + ", along "
                         + Amounts.percent(job.fabric().stretchAlong()),
                 "taken off the body: across " + across(job.pattern()) + ", along " + Amounts.percent(taken.along()),

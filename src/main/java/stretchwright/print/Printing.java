@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  * The room's entry: from one job to finished files.
  *
  * <p>In: pattern, lay, plan and fit of one make, and the paper wanted. Out: the tiled pattern for that paper and always
- * for A4 and Letter, the pattern and the lay as SVG, the lay and the sewing plan as PDF, what the
+ * for A4 and Letter, the pattern and the lay on each cloth as SVG, the lays and the sewing plan as PDF, what the
  * fit check found as plots (SVG) and as a sheet (PDF). Promise: true scale (100 mm
  * is 100 mm), nothing nearer to a sheet's edge than 10 mm, the same job gives the same bytes.
  */
@@ -23,8 +23,12 @@ public final class Printing {
             all.add(() -> TiledPdf.of(job, paper));
         }
         all.add(() -> PatternSvg.of(job));
-        all.add(() -> LaySheet.svg(job));
-        all.add(() -> LaySheet.pdf(job));
+        for (int i = 0; i < job.lays().size(); i++) {
+            String name = i == 0 ? "lay" : "lay-" + (i + 1);
+            Job cloth = job.on(job.lays().get(i));
+            all.add(() -> LaySheet.svg(cloth, name));
+            all.add(() -> LaySheet.pdf(cloth, name));
+        }
         all.add(() -> PlanPdf.of(job));
         if (job.fit().course().size() > 1) {
             all.add(() -> FitSvg.of(job));

@@ -165,6 +165,7 @@ class RemediesSurveyTest {
                 "",
                 Measured.of(body.figure(), OptionalDouble.empty(), Map.of()),
                 cloth(r),
+                List.of(),
                 boot,
                 style,
                 machines,

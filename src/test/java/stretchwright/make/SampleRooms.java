@@ -10,14 +10,16 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Measured;
 import stretchwright.body.Value;
+import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.Subject;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
-import stretchwright.lay.ClothUse;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
@@ -74,8 +76,8 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
-    public Optional<Lay> lay(Pattern pattern, MakeFile make, Findings findings) {
-        return real.lay(pattern, make, findings);
+    public Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings) {
+        return real.lay(pieces, fabric, make, findings);
     }
 
     @Override
@@ -85,10 +87,10 @@ public final class SampleRooms implements Stages {
 
     @Override
     public List<Document> documents(
-            MakeFile make, Pattern pattern, FitReport fit, Lay lay, ClothUse use, SewingPlan sewing) {
+            MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         return List.of(
                 new Document("pattern-A4.pdf", "pattern tiles", 2, (make.name() + pattern.pieces()).getBytes(UTF_8)),
-                new Document("lay.svg", "lay", 1, lay.toString().getBytes(UTF_8)));
+                new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8)));
     }
 
     @Override

@@ -108,10 +108,10 @@ class DrawingsTest {
     @Test
     void theLayShowsPlacementsAsTheyAreDefined() throws Exception {
         Job job = SampleJob.on("A4");
-        List<String> cloth = paths(parsed(LaySheet.svg(job)), "cloth");
+        List<String> cloth = paths(parsed(LaySheet.svg(job, "lay")), "cloth");
         Point corner = points(cloth.get(0)).get(0);
         double scale = points(cloth.get(0)).get(1).minus(corner).x() / 1470;
-        List<Point> drawn = points(paths(parsed(LaySheet.svg(job)), "label").stream()
+        List<Point> drawn = points(paths(parsed(LaySheet.svg(job, "lay")), "label").stream()
                 .filter(p -> p.endsWith("Z"))
                 .toList()
                 .get(1));
@@ -121,8 +121,9 @@ class DrawingsTest {
             Point expected = new Point(corner.x() + scale * onCloth.x(), corner.y() - scale * onCloth.y());
             assertThat(drawn.get(i).distance(expected)).isLessThan(0.001);
         }
-        assertThat(texts(LaySheet.svg(job))).contains("leg L", "leg R", "cuff 1", "cuff 2", "waistband", "\u2190 78");
-        assertThat(String.join(" ", texts(LaySheet.svg(job)))).contains("Buy 1.35 m or 1 1/2 yd", "one way");
+        assertThat(texts(LaySheet.svg(job, "lay")))
+                .contains("leg L", "leg R", "cuff 1", "cuff 2", "waistband", "\u2190 78");
+        assertThat(String.join(" ", texts(LaySheet.svg(job, "lay")))).contains("Buy 1.35 m or 1 1/2 yd", "one way");
     }
 
     /** Drawn so small that no words fit into a cuff: its number stays, the words stand below the drawing. */
@@ -131,14 +132,14 @@ class DrawingsTest {
         Lay open = SampleJob.openLay();
         Lay tall = new Lay(open.method(), 1470, 6000, 6100, 0.1, 1100, open.placements());
         Job job = SampleJob.with("A4", "Evening practice", "Rowan", SampleFabric.with(1470, 0.60, 0.45, true), tall);
-        List<String> words = texts(LaySheet.svg(job));
+        List<String> words = texts(LaySheet.svg(job, "lay"));
         assertThat(words).doesNotContain("cuff 1").contains("4", "5");
         assertThat(String.join(" ", words)).contains("cuff\u00a01: this side up, \u2190 125.7 cm");
     }
 
     @Test
     void aFoldedLayNamesItsFoldAndGivesPairs() throws Exception {
-        List<String> words = texts(LaySheet.svg(SampleJob.folded()));
+        List<String> words = texts(LaySheet.svg(SampleJob.folded(), "lay"));
         assertThat(words)
                 .contains(
                         "fold - not cut",

@@ -1,0 +1,77 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Findings;
+import stretchwright.lay.ClothLay;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+
+/** Which pieces of a make are cut from which of its cloths, and the lays on them: the fabric's first, then the contrasts'. */
+final class Cloths {
+    private Cloths() {}
+
+    /** The pieces cut from the make's fabric itself. */
+    static List<Piece> ownPieces(Pattern pattern, MakeFile make) {
+        return pattern.pieces().stream()
+                .filter(p -> make.contrasts().stream().noneMatch(c -> c.pieces().contains(p.name())))
+                .toList();
+    }
+
+    /** Empty, with findings, where a contrast names what the pattern does not have, or a piece fits on no cloth. */
+    static Optional<List<ClothLay>> laid(Pattern pattern, MakeFile make, Stages stages, Findings findings) {
+        List<Piece> own = ownPieces(pattern, make);
+        mustBeThere(pattern, make, findings);
+        if (own.isEmpty()) {
+            findings.add(
+                    "fabric." + ContrastReader.KEY,
+                    "take every piece; nothing is left for the fabric itself.",
+                    "Leave one contrast out and give its cloth as the fabric.");
+        }
+        if (!findings.isEmpty()) {
+            return Optional.empty();
+        }
+        List<ClothLay> out = new ArrayList<>();
+        lay(own, make.fabric(), make, stages, findings).ifPresent(out::add);
+        for (int i = 0; i < make.contrasts().size(); i++) {
+            Contrast c = make.contrasts().get(i);
+            List<Piece> pieces = pattern.pieces().stream()
+                    .filter(p -> c.pieces().contains(p.name()))
+                    .toList();
+            Findings here = new Findings(make.file());
+            lay(pieces, c.fabric(), make, stages, here).ifPresent(out::add);
+            String key = key(i);
+            here.all().forEach(f -> findings.add(f.key().replaceFirst("^fabric", key), f.problem(), f.remedy()));
+        }
+        return findings.isEmpty() ? Optional.of(out) : Optional.empty();
+    }
+
+    private static Optional<ClothLay> lay(
+            List<Piece> pieces, Fabric fabric, MakeFile make, Stages stages, Findings findings) {
+        return stages.lay(pieces, fabric, make, findings)
+                .map(lay -> new ClothLay(fabric, pieces, lay, stages.cloth(pieces, fabric, make, lay)));
+    }
+
+    private static String key(int contrast) {
+        return "fabric." + ContrastReader.KEY + "." + (contrast + 1);
+    }
+
+    private static void mustBeThere(Pattern pattern, MakeFile make, Findings findings) {
+        List<String> names = pattern.pieces().stream().map(Piece::name).toList();
+        for (int i = 0; i < make.contrasts().size(); i++) {
+            for (String name : make.contrasts().get(i).pieces()) {
+                if (!names.contains(name)) {
+                    findings.add(
+                            key(i) + ".pieces",
+                            Echo.quoted(name) + " is not a piece of this pattern.",
+                            Nearest.to(name, names)
+                                    .map(n -> "Is \"" + n + "\" meant?")
+                                    .orElse("Its pieces: " + names.stream().collect(Collectors.joining(", ")) + "."));
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package stretchwright.make;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import stretchwright.fabric.ClothShape;
+import stretchwright.fabric.Fabric;
+
+/** Reads the contrasts: the fabric's own quality in another colour or print, so only what may differ is asked for. */
+final class ContrastReader {
+    static final String KEY = "contrasts";
+    private static final String PIECES = "pieces";
+    private static final List<String> KEYS =
+            List.of("name", PIECES, "usable width", "on hand", "flaws", "one way", "repeat along", "price");
+    private static final String EXAMPLE = "[{name: Rust, pieces: [cuff, waistband], usable width: 147}]";
+    private static final int MOST = 4;
+
+    private ContrastReader() {}
+
+    /** Empty where the fabric itself could not be read, for nothing can be taken from it then. */
+    static List<Contrast> read(Section section, Optional<Fabric> fabric) {
+        List<Contrast> out = new ArrayList<>();
+        List<String> taken = new ArrayList<>();
+        for (Section s : section.sections(KEY, KEYS, MOST, EXAMPLE)) {
+            s.require(PIECES, "[cuff, waistband]");
+            List<String> pieces = s.texts(PIECES, "[cuff, waistband]");
+            if (pieces.isEmpty() && s.has(PIECES)) {
+                s.add(PIECES, "names no piece.", "Name those cut from this cloth, for example [cuff, waistband].");
+            }
+            Stream.concat(taken.stream(), pieces.stream())
+                    .filter(p -> Stream.concat(taken.stream(), pieces.stream())
+                                    .filter(p::equals)
+                                    .count()
+                            > 1)
+                    .distinct()
+                    .forEach(p -> s.add(PIECES, Echo.quoted(p) + " is named twice.", "Cut each piece from one cloth."));
+            taken.addAll(pieces);
+            Optional<String> name = s.name("name");
+            OptionalDouble own = s.length("usable width", Limits.USABLE_WIDTH);
+            OptionalDouble width = own.isPresent()
+                    ? own
+                    : fabric.stream().mapToDouble(Fabric::usableWidth).findFirst();
+            ClothShape shape = ClothShapeReader.read(s, width);
+            OptionalDouble onHand = ClothShapeReader.onHand(s, shape);
+            Optional<Boolean> oneWay = s.yes("one way");
+            OptionalDouble repeat = s.length("repeat along", Limits.REPEAT);
+            Optional<Fabric.Price> price = FabricReader.price(s);
+            fabric.map(f -> f.soldAs(
+                            name.orElse("Contrast " + (out.size() + 1)),
+                            width.orElse(f.usableWidth()),
+                            onHand,
+                            oneWay.orElse(f.oneWay()),
+                            repeat.orElse(0),
+                            price,
+                            shape))
+                    .ifPresent(f -> out.add(new Contrast(f, pieces)));
+        }
+        return out;
+    }
+}
