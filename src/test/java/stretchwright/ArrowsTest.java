@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The arrows of ARCHITECTURE.md: which room may use which. A room missing, new or renamed fails too. */
@@ -59,6 +60,7 @@ class ArrowsTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void arrowsOnlyGoWithTheJob() {
         MAY_USE.forEach((room, allowed) -> noClasses()

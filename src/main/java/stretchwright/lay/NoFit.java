@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
  * polygons, one for each pair of convex parts (the no-fit polygon, left in parts).
  *
  * <p>A shift is inside a part exactly if the convex parts' insides meet; whole shifts of whole outlines are decided
- * without rounding. How deep a shift lies is the least way out of the deepest part, in units: a lower bound on how far
- * the outlines must move apart, and zero exactly where they do not overlap.
+ * without rounding. How deep a shift lies in a part is the least way out of it, in units; the sum of these over all parts
+ * grows with the overlap and is zero exactly where there is none.
  */
 final class NoFit {
     /** Numbers before a part's edges: its box, and where the next part begins. */
@@ -138,10 +138,10 @@ final class NoFit {
         return best;
     }
 
-    /** How deep a shift lies, in units; 0 where the outlines do not overlap. */
+    /** The depths of a shift in all parts together, in units; 0 where the outlines do not overlap. */
     double depth(double x, double y) {
         final double[] d = data;
-        double deepest = touch;
+        double sum = 0;
         for (int p = 0; p < d.length; ) {
             int end = (int) d[p + 4];
             if (x > d[p] && y > d[p + 1] && x < d[p + 2] && y < d[p + 3]) {
@@ -150,18 +150,18 @@ final class NoFit {
                     double inside = d[e + 2] - d[e] * x - d[e + 1] * y;
                     if (inside < least) {
                         least = inside;
-                        if (inside <= deepest) {
+                        if (inside <= touch) {
                             break;
                         }
                     }
                 }
-                if (least > deepest) {
-                    deepest = least;
+                if (least > touch) {
+                    sum += least;
                 }
             }
             p = end;
         }
-        return deepest == touch ? 0 : deepest;
+        return sum;
     }
 
     /** Outward unit normal x and y, and offset, of the nearest edge out of the deepest part; null where free. */

@@ -8,6 +8,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -48,6 +49,7 @@ class GirthProfileTest {
     }
 
     /** No bulge between two levels, and no kink at one: the slope just below and just above is the same. */
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(Figure.class)
     void isSmoothAndNeverLeavesItsNeighbours(Figure figure) {

@@ -11,6 +11,7 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -66,6 +67,7 @@ class AfterCommandTest {
     }
 
     /** A make file that others may read stays so. */
+    @Tag("slow")
     @Test
     void writingKeepsWhoMayReadTheFile() throws IOException {
         assumeThat(file.getFileSystem().supportedFileAttributeViews()).contains("posix");

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,6 +22,7 @@ class ClothCommandTest {
         return Commands.run(new PrintWriter(new StringWriter()), new PrintWriter(err), args);
     }
 
+    @Tag("slow")
     @Test
     void bothCardsAreWrittenWithAndWithoutAMake() {
         String out = folder.resolve("cards").toString();

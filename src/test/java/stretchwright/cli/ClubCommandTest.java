@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.make.SampleText;
@@ -39,6 +40,7 @@ class ClubCommandTest {
         return Ran.of(all.toArray());
     }
 
+    @Tag("slow")
     @Test
     void aClubIsWrittenToldAndReplaced() throws IOException {
         Ran ran = club(a, b, a, "--table", "140 in", "--rounds", "1,1");
@@ -65,6 +67,7 @@ class ClubCommandTest {
     }
 
     /** The clock ends the search: far below the time that the rounds would take. */
+    @Tag("slow")
     @Test
     void theClockEndsTheSearch() {
         long start = System.nanoTime();

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.ground.Progress;
@@ -68,6 +69,7 @@ class CommandsTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void aMakeIsWrittenWithItsReportAndToldShortly() throws IOException {
         Path out = folder.resolve("new/out");
@@ -89,6 +91,7 @@ class CommandsTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void aGarmentThatCannotWorkIsWrittenAndSaysWhy() {
         Ran ran = run("make", firm, "--out", folder.resolve("out"), "--quiet");
@@ -101,6 +104,7 @@ class CommandsTest {
         assertThat(folder.resolve("out/report.json")).exists();
     }
 
+    @Tag("slow")
     @Test
     void findingsOfAllFilesAreToldAndNothingIsWritten() throws IOException {
         List<String> before = entries();
@@ -114,6 +118,7 @@ class CommandsTest {
         assertThat(entries()).isEqualTo(before);
     }
 
+    @Tag("slow")
     @Test
     void withJsonNothingElseIsOnStandardOutput() {
         Ran one = run("make", firm, "--out", folder.resolve("a"), "--json");
@@ -135,6 +140,7 @@ class CommandsTest {
         assertThat(wrong.out()).isEmpty();
     }
 
+    @Tag("slow")
     @Test
     void severalFilesGetAFolderEachAlsoWithTheSameName() throws IOException {
         Files.createDirectory(folder.resolve("other"));
@@ -173,6 +179,7 @@ class CommandsTest {
         return bytes.length + ":" + java.util.Arrays.hashCode(bytes);
     }
 
+    @Tag("slow")
     @Test
     void anOlderOutputIsReplacedAsAWhole() throws IOException {
         Path out = folder.resolve("out");
@@ -183,6 +190,7 @@ class CommandsTest {
         assertThat(entries()).noneMatch(e -> e.contains(".stretchwright-"));
     }
 
+    @Tag("slow")
     @Test
     void aFolderWithForeignFilesIsRefusedAndUntouched() throws IOException {
         Path out = folder.resolve("out");

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +50,7 @@ class InterruptedWriteTest {
     }
 
     /** Every step of replacing an older output fails once: what is there afterwards is the old or the new, whole. */
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"write a.txt", "write report.json", "write sub/b.txt", "swap", "place"})
     void anInterruptedWriteLeavesTheOldOutput(String at) throws IOException {
@@ -69,6 +71,7 @@ class InterruptedWriteTest {
         assertThat(make(out)).isEqualTo(0);
     }
 
+    @Tag("slow")
     @Test
     void anOutputLeftAsideByAKilledRunIsPutBack() throws IOException {
         Path out = folder.resolve("out");

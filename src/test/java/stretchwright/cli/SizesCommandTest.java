@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.make.SampleText;
@@ -91,6 +92,7 @@ class SizesCommandTest {
         assertThat(nest().get("sizes")).hasSize(1);
     }
 
+    @Tag("slow")
     @Test
     void moreSizesThanLinesCanBeToldApartAreRefused() throws IOException {
         StringBuilder many = new StringBuilder("figure,unit,stature\n");

@@ -3,6 +3,7 @@ package stretchwright.draft;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -27,6 +28,7 @@ class DraftPropertyTest {
 
     private static final int SHORT_CROTCH_SEAM = 317;
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(doubles = {0.20, 0.60, 1.00})
     void everyBodyKeepsEveryInvariantOverABoot(double stretch) {
@@ -42,6 +44,7 @@ class DraftPropertyTest {
         }
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(doubles = {0.20, 0.60, 1.00})
     void everyBodyKeepsEveryInvariantToTheAnkle(double stretch) {
@@ -56,6 +59,7 @@ class DraftPropertyTest {
     }
 
     /** Legs that end above the ankle: calf, knee, short; a boot in the make file is left alone. */
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(
             value = Style.Leg.class,
@@ -96,6 +100,7 @@ class DraftPropertyTest {
     }
 
     /** 1 mm on one measure moves no point by more than 5 mm; points are compared at equal shares of each edge. */
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(
             value = Style.Leg.class,

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Comfort;
@@ -98,6 +99,7 @@ class HoldingTest {
     }
 
     /** The tourniquet shape of trade-values section 2.3: the thigh never presses more than the calf. */
+    @Tag("slow")
     @Test
     void theThighNeverPressesMoreThanTheCalf() {
         for (Fabric cloth :
@@ -193,6 +195,7 @@ class HoldingTest {
     }
 
     /** Round bodies told by three measures: the curve widens the calf, and that must not widen the thigh again. */
+    @Tag("slow")
     @Test
     void largeHipsKeepASmoothInseam() {
         Style style = Style.usual(Style.Leg.ANKLE);

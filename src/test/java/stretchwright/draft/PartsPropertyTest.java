@@ -109,6 +109,7 @@ class PartsPropertyTest {
         run(stretch, DraftTest.OVER_BOOT, false, MANY);
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(doubles = {0.30, 0.60})
     void everyBodyKeepsEveryInvariantWithPockets(double stretch) {

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Legs;
@@ -263,6 +264,7 @@ class PartsTest {
     }
 
     /** Left and right leg measured apart, cut into front and back, with a gusset between them. */
+    @Tag("slow")
     @Test
     void twoLegsThatDifferAreCutAndSewnTogether() {
         Map<Side, Map<Measure, Value>> own = new EnumMap<>(Side.class);
@@ -283,6 +285,7 @@ class PartsTest {
     }
 
     /** 1 mm on a measure moves no point by more than 5 mm, relative to its edge, with everything switched on. */
+    @Tag("slow")
     @Test
     void partsMoveNoFartherThanTheLeg() {
         Parts parts = SEAM.with(new Parts.Gusset(120, 50)).withKneeShaping();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Legs;
@@ -57,6 +58,7 @@ class TwoLegsTest {
         assertThat(left.width() / right.width()).isCloseTo(360.0 / 344, within(0.015));
     }
 
+    @Tag("slow")
     @Test
     void randomPairsOfLegsCanAlwaysBeSewnTogether() {
         for (int seed = 1; seed <= 300; seed++) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
@@ -38,6 +39,7 @@ class CourseTest {
             Style.usual(Style.Leg.SHORT));
 
     /** At the levels the course says what the levels say, and it is finite all the way between them. */
+    @Tag("slow")
     @Test
     void itAgreesWithTheLevels() {
         int drafted = 0;
@@ -86,6 +88,7 @@ class CourseTest {
     }
 
     /** A few hundred points a leg must not be felt when a thousand bodies are drafted. */
+    @Tag("slow")
     @Test
     void itIsCheap() {
         Body body = SampleBody.smallAdult();

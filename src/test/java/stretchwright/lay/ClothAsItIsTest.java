@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
@@ -44,6 +45,7 @@ class ClothAsItIsTest {
                 .isCloseTo(605, within(0.1));
     }
 
+    @Tag("slow")
     @Test
     void theGapIsKeptBetweenCurvedPiecesInEveryWay() {
         for (int seed = 40; seed < 43; seed++) {
@@ -123,6 +125,7 @@ class ClothAsItIsTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void curvedLegsLieOnARemnantWithAHole() {
         Polygon outline = new Polygon(List.of(

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
@@ -70,6 +71,7 @@ class ClothUseTest {
         return Shop.needed(LayingTest.lay(PIECES, fabric, way).length(), fabric);
     }
 
+    @Tag("slow")
     @Test
     void enoughToTheMillimetreFits() {
         double needed = needed(0.02, 0, Style.LayWay.ANY);
@@ -79,6 +81,7 @@ class ClothUseTest {
         assertThat(onHand(needed + 37, 0.02, 0, Style.LayWay.ANY, true).spare()).isCloseTo(37, within(0.01));
     }
 
+    @Tag("slow")
     @Test
     void halfOfWhatIsNeededFitsUnderNoCondition() {
         double needed = needed(0.02, 0, Style.LayWay.ANY);
@@ -87,6 +90,7 @@ class ClothUseTest {
         assertThat(half.spare()).isCloseTo(-needed / 2, within(0.01));
     }
 
+    @Tag("slow")
     @Test
     void aLittleShortFitsIfTheEndsAreStraightOrItIsWashed() {
         double needed = needed(0.05, 64, Style.LayWay.ANY);
@@ -97,6 +101,7 @@ class ClothUseTest {
     }
 
     /** The other way of laying and turning are tried by laying, and only said where they are short enough. */
+    @Tag("slow")
     @Test
     void whatIsTriedHoldsWhenItIsDone() {
         double folded = needed(0, 0, Style.LayWay.FOLDED);
@@ -124,6 +129,7 @@ class ClothUseTest {
     }
 
     /** The own width is laid as the make lays it; the others quickly, so a little longer, but never below the proven floor. */
+    @Tag("slow")
     @Test
     void theWidthsAreLaidNotGuessed() {
         Fabric fabric = cloth(OptionalDouble.empty(), 0.02, 0, true);
@@ -141,6 +147,7 @@ class ClothUseTest {
     }
 
     /** Of generated garments: wider cloth never asks for more; a quick lay lies between the floor and 3 % above the full lay. */
+    @Tag("slow")
     @Test
     void widerClothNeverAsksForMore() {
         for (SampleMakes make : SampleMakes.all()) {

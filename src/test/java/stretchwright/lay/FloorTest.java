@@ -69,6 +69,7 @@ class FloorTest {
     }
 
     /** A bound above a lay that was found would be no bound: garments and loose rectangles on all cloths. */
+    @Tag("slow")
     @Test
     void neverExceedsALayThatWasFound() {
         for (int seed = 100; seed < 112; seed++) {

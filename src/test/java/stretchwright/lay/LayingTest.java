@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Polygon;
 import stretchwright.fabric.Fabric;
@@ -80,12 +81,14 @@ class LayingTest {
         assertThat(lay(PIECES, cloth(1470, true), LayWay.ANY).placements()).allMatch(p -> p.rotation() == 0);
     }
 
+    @Tag("slow")
     @Test
     void theSameInputGivesTheSameLay() {
         assertThat(lay(PIECES, CLOTH, LayWay.ANY)).isEqualTo(lay(PIECES, CLOTH, LayWay.ANY));
     }
 
     /** Common practice, no source: an adult pair comes from 1 1/2 yd of cloth 58 in wide. */
+    @Tag("slow")
     @Test
     void smallAdultPairComesFromAYardAndAHalf() {
         for (LayWay way : List.of(LayWay.ANY, LayWay.FOLDED, LayWay.OPEN, LayWay.PART_FOLDED)) {
@@ -176,6 +179,7 @@ class LayingTest {
     }
 
     /** Curved legs of about 250 corners on cloths of all kinds; JTS 1.20 as the second opinion. */
+    @Tag("slow")
     @Test
     void curvedGarmentsAreLaidWithoutOverlapOnAllCloths() {
         for (int seed = 0; seed < 8; seed++) {

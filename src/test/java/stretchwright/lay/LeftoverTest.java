@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
@@ -107,6 +108,7 @@ class LeftoverTest {
     }
 
     /** Second opinion: every rectangle of dots 20 mm apart that no outline holds; the largest found is no smaller. */
+    @Tag("slow")
     @Test
     void noRectangleOfTheRasterIsLarger() {
         for (SampleMakes make : SampleMakes.all()) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
@@ -58,12 +59,14 @@ class ManyPartsTest {
     }
 
     /** The search goes on from batches, and is replayed by its rounds. */
+    @Tag("slow")
     @Test
     void aLayoutInBatchesIsShortenedTheSameOnOneThreadAndTwo() {
         mustBeShortened(stars(40, 6, 12, 3), new Effort(12, 2));
     }
 
     /** The same from rows, where outlines with many corners make batches too slow. */
+    @Tag("slow")
     @Test
     void aLayoutInRowsIsShortenedTheSameOnOneThreadAndTwo() {
         StripInstance rounds = new StripInstance(
@@ -85,6 +88,7 @@ class ManyPartsTest {
     }
 
     /** The layout that was there at the stop is what no rounds give again. */
+    @Tag("slow")
     @Test
     void aStopAtOnceIsReplayedByNoRounds() {
         StripInstance stars = stars(600, 1, 12, 3);

@@ -2,6 +2,7 @@ package stretchwright.lay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.RandomStream;
 
@@ -60,6 +61,7 @@ class OverlapTest {
     }
 
     /** Second opinion: JTS 1.20, area of the intersection. */
+    @Tag("slow")
     @Test
     void agreesWithTheAreaOfTheIntersection() {
         int overlapping = 0;

@@ -66,6 +66,7 @@ class StripLayTest {
                 .isPresent();
     }
 
+    @Tag("slow")
     @Test
     void theSameSeedAndRoundsGiveTheSameLayoutOnOneThreadAndTwo() throws IOException {
         StripInstance fu = read("fu");

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
@@ -29,6 +30,7 @@ class ClothNeedsTest {
     }
 
     /** Second opinion: the openings of cloths of rising stretch, one by one, straight through draft and fit check. */
+    @Tag("slow")
     @Test
     void noClothWithLessGoesOn() throws IOException {
         MakeFile make = make("evening-practice.yaml");
@@ -77,6 +79,7 @@ class ClothNeedsTest {
     }
 
     /** No cloth in a shop has readings: own pressures are looked for as a medium hold, and the card says so. */
+    @Tag("slow")
     @Test
     void ownPressuresAreLookedForAsAMediumHold() throws IOException {
         ShopNeeds medium = ClothNeeds.of(make("evening-practice.yaml"));

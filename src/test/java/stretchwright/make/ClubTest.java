@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -105,6 +106,7 @@ class ClubTest {
         return move.transform(outline);
     }
 
+    @Tag("slow")
     @Test
     void theSameWishGivesTheSameBytes() {
         List<Document> first = CLUB.documents();

@@ -3,6 +3,7 @@ package stretchwright.make;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Progress;
 
@@ -11,6 +12,7 @@ final class CompareTest {
     private static final String WRAPPED = SampleText.with("  recovery: 95 %", "  recovery: 95 %\n  wrap hip: 84")
             .replace("hem girth: 38.5", "hem girth: 39");
 
+    @Tag("slow")
     @Test
     void aWrapTestIsAShareAndNoLength() {
         CompareRow row = only(WRAPPED, WRAPPED.replace("wrap hip: 84", "wrap hip: 86"));
@@ -21,6 +23,7 @@ final class CompareTest {
         assertThat(row.b().orElseThrow()).isBetween(10.50, 10.52);
     }
 
+    @Tag("slow")
     @Test
     void widthAddedByTheMakerIsSeen() {
         String eased = SampleText.with("  hold: medium", "  hold: medium\n  ease: {knee: 1 cm}");
@@ -31,6 +34,7 @@ final class CompareTest {
         assertThat(row.b()).hasValue(10);
     }
 
+    @Tag("slow")
     @Test
     void aWiderPocketOfTheSameKindIsSeen() {
         String pocket = SampleText.with(
@@ -41,6 +45,7 @@ final class CompareTest {
         assertThat(row.b()).hasValue(100);
     }
 
+    @Tag("slow")
     @Test
     void anotherFigureAndAgeAreSeen() {
         assertThat(inputs(SampleText.WHOLE, SampleText.with("figure: woman", "figure: man")))

@@ -8,6 +8,7 @@ import static stretchwright.make.SampleReading.read;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +65,7 @@ class ContrastTest {
         assertThat(String.join("\n", made.summary())).contains("of Rust for waistband, cuff");
     }
 
+    @Tag("slow")
     @Test
     void theReportTellsBothLaysAndWhatBothCost() {
         Made made = run("[{name: Rust, pieces: [cuff, waistband], price: 9 per m}]");
@@ -81,6 +83,7 @@ class ContrastTest {
                 .isCloseTo(own + other, org.assertj.core.data.Offset.offset(0.01));
     }
 
+    @Tag("slow")
     @Test
     void aPaperPieceNamesTheClothItIsCutFrom() {
         Made made = run("[{name: Rust, pieces: [cuff]}]");

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.ground.Progress;
@@ -24,6 +25,7 @@ class ExampleReportsTest {
                 Make.run(Make.read(example, text), Progress.silent()).report().bytes());
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"evening-practice", "two-different-legs", "too-little-stretch", "shaped-seam-gusset"})
     void theReportKeepsItsSchema(String example) throws IOException {

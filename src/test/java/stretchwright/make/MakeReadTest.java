@@ -7,6 +7,7 @@ import static stretchwright.make.SampleReading.only;
 import static stretchwright.make.SampleReading.read;
 
 import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -232,6 +233,7 @@ class MakeReadTest {
     }
 
     /** Any cut or change of a good file ends in a make or in findings, never in another exception. */
+    @Tag("slow")
     @Test
     void spoiledFilesNeverBreakTheReader() {
         RandomStream random = RandomStream.of(7, "spoiled make files");

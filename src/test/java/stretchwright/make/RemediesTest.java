@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
@@ -101,6 +102,7 @@ class RemediesTest {
         assertThat(band.tried()).anyMatch(t -> t.turns() && t.change().startsWith("the cloth turned"));
     }
 
+    @Tag("slow")
     @Test
     void aWholeMakeShowsThemInItsLinesAndInTheReport() throws IOException {
         Made made = Make.run(read(example("too-little-stretch.yaml")), line -> {});
@@ -114,6 +116,7 @@ class RemediesTest {
     }
 
     /** What is said in keys of the make file is written into one and read again. */
+    @Tag("slow")
     @Test
     void widthAtALevelIsToldAsItIsWritten() throws IOException {
         String text = example("evening-practice.yaml").replace("hold: medium", "hold: 27 %");

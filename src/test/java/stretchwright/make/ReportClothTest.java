@@ -6,6 +6,7 @@ import static stretchwright.make.SampleReading.only;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,6 +28,7 @@ class ReportClothTest {
         return lay(SampleText.with(ON_HAND, String.format(Locale.ROOT, "  on hand: %.2f mm%n", mm)));
     }
 
+    @Tag("slow")
     @Test
     void theSumOfTheReportAddsUpAndIsRoundedUpOnce() {
         JsonNode sum = lay(SampleText.WHOLE).get("sum");
@@ -42,6 +44,7 @@ class ReportClothTest {
     }
 
     /** The same garment bought by someone who measures in inches: whole eighths of a yard of 914.4 mm. */
+    @Tag("slow")
     @Test
     void anInchMakeBuysInEighthsOfAYard() {
         String inches = SampleText.WHOLE
@@ -60,6 +63,7 @@ class ReportClothTest {
     }
 
     /** Held against the need, which lies below what a shop cuts, to the 0.01 mm that the report shows. */
+    @Tag("slow")
     @Test
     void whatIsNeededIsEnoughThoughAShopWouldCutMore() {
         JsonNode plenty = lay(SampleText.WHOLE);
@@ -75,6 +79,7 @@ class ReportClothTest {
         assertThat(less.at("/onHandCheck/spare").asDouble()).isEqualTo(-0.01);
     }
 
+    @Tag("slow")
     @Test
     void withoutClothOnHandThereIsNoVerdict() {
         JsonNode lay = lay(SampleText.with(ON_HAND, ""));

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -38,6 +39,7 @@ class SchemaTest {
         return JSON.readTree(SampleRooms.run(make, Progress.silent()).report().bytes());
     }
 
+    @Tag("slow")
     @Test
     void theReportKeepsItsContract() throws IOException {
         JsonNode report = report(SampleText.WHOLE);
@@ -53,6 +55,7 @@ class SchemaTest {
         assertThat(report.at("/cost/fabric").asDouble()).isEqualTo(Math.round(buy * 1.45) / 100.0);
     }
 
+    @Tag("slow")
     @Test
     void aReportWithoutBootPriceOrCuffKeepsItToo() throws IOException {
         String plain = SampleText.WHOLE
@@ -64,6 +67,7 @@ class SchemaTest {
     }
 
     /** The schema is no rubber stamp: a renamed, missing or misplaced key is noticed. */
+    @Tag("slow")
     @Test
     void theSchemaNoticesABrokenContract() throws IOException {
         Schema schema = schema("report.schema.json");

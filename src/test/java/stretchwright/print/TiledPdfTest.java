@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -30,6 +31,7 @@ class TiledPdfTest {
     private static final Map<String, byte[]> MADE = new ConcurrentHashMap<>();
     private static final Pattern PLACE = Pattern.compile("row ([A-Z]+), column (\\d+) of (\\d+)");
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"A4", "Letter", "A3", "A0", "roll 914 mm"})
     void everySheetCarriesBothTestSquaresAtTrueScale(String paper) throws IOException {
@@ -51,6 +53,7 @@ class TiledPdfTest {
     }
 
     /** The sheets joined by their row and column give the leg back; the formula here is the maker's, not the code's. */
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"A4", "Letter", "A3", "A0"})
     void joinedSheetsGiveTheCutLineOfTheLeg(String paper) throws IOException {
@@ -92,6 +95,7 @@ class TiledPdfTest {
     }
 
     /** Rendered by PDFBox at 60 dpi: the outer 10 mm (23.6 pixels) stay white, whatever was drawn. */
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"A4", "Letter"})
     void nothingIsDrawnWithinTenMillimetresOfASheetsEdge(String paper) throws IOException {

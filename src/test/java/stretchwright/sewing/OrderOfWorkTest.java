@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.RandomStream;
 import stretchwright.pattern.Machine;
@@ -177,6 +178,7 @@ class OrderOfWorkTest {
         assertThat(OrderOfWork.best(jobs)).isEqualTo(new OrderOfWork.Order(List.of(0, 1, 2, 3, 4), 0, 0));
     }
 
+    @Tag("slow")
     @Test
     void refusesARingAndTooMany() {
         assertThatThrownBy(() -> OrderOfWork.best(List.of(job(HAND, 1), job(HAND, 0))))

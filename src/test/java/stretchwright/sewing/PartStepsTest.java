@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.SampleBody;
 import stretchwright.boot.SampleBoot;
@@ -66,6 +67,7 @@ class PartStepsTest {
         return pattern.orElseThrow();
     }
 
+    @Tag("slow")
     @Test
     void everyNameExistsAndEveryPieceIsUsed() {
         patterns().forEach((name, pattern) -> {
