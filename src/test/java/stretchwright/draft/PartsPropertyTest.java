@@ -117,6 +117,7 @@ class PartsPropertyTest {
         run(stretch, DraftTest.ANKLE, true, SOME);
     }
 
+    @Tag("slow")
     @Test
     void shorterLegsKeepThemToo() {
         run(0.6, Style.usual(Style.Leg.KNEE), false, SOME);

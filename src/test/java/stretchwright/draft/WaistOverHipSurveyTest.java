@@ -29,6 +29,7 @@ class WaistOverHipSurveyTest {
     private static final List<String> TOPS = List.of(
             "straight", "contoured", "casing", "darts", "shaped seam", "raised", "darts in a casing, raised behind");
 
+    @Tag("slow")
     @Test
     void everyBodyWithAWaistOverTheHipDraftsInEveryTop() {
         Path data = Path.of(System.getProperty("stretchwright.shared", "../shared"), "data", "bodies");

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Point;
@@ -90,6 +91,7 @@ class CuttingGuideTest {
     }
 
     /** Two left legs are the classic mistake: of a mirrored pair as many left as right, whatever the lay. */
+    @Tag("slow")
     @Test
     void asManyLeftAsRight() {
         for (SampleMakes make : SampleMakes.all()) {
