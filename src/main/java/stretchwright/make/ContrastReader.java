@@ -1,10 +1,11 @@
 package stretchwright.make;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
+import java.util.Set;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 
@@ -16,27 +17,29 @@ final class ContrastReader {
             List.of("name", PIECES, "usable width", "on hand", "flaws", "one way", "repeat along", "price");
     private static final String EXAMPLE = "[{name: Rust, pieces: [cuff, waistband], usable width: 147}]";
     private static final int MOST = 4;
+    /** More than any style has; a limit of our own. */
+    private static final int MOST_PIECES = 60;
 
     private ContrastReader() {}
 
     /** Empty where the fabric itself could not be read, for nothing can be taken from it then. */
     static List<Contrast> read(Section section, Optional<Fabric> fabric) {
         List<Contrast> out = new ArrayList<>();
-        List<String> taken = new ArrayList<>();
+        Set<String> taken = new HashSet<>();
         for (Section s : section.sections(KEY, KEYS, MOST, EXAMPLE)) {
             s.require(PIECES, "[cuff, waistband]");
             List<String> pieces = s.texts(PIECES, "[cuff, waistband]");
             if (pieces.isEmpty() && s.has(PIECES)) {
                 s.add(PIECES, "names no piece.", "Name those cut from this cloth, for example [cuff, waistband].");
             }
-            Stream.concat(taken.stream(), pieces.stream())
-                    .filter(p -> Stream.concat(taken.stream(), pieces.stream())
-                                    .filter(p::equals)
-                                    .count()
-                            > 1)
+            if (pieces.size() > MOST_PIECES) {
+                s.add(PIECES, "names " + pieces.size() + " pieces.", "No pattern has more than " + MOST_PIECES + ".");
+                return out;
+            }
+            pieces.stream()
+                    .filter(p -> !taken.add(p))
                     .distinct()
                     .forEach(p -> s.add(PIECES, Echo.quoted(p) + " is named twice.", "Cut each piece from one cloth."));
-            taken.addAll(pieces);
             Optional<String> name = s.name("name");
             OptionalDouble own = s.length("usable width", Limits.USABLE_WIDTH);
             OptionalDouble width = own.isPresent()

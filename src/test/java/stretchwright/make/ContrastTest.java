@@ -94,6 +94,13 @@ class ContrastTest {
         assertThat(new String(svg.bytes(), StandardCharsets.UTF_8)).contains("cloth: Rust");
     }
 
+    /** Many names are counted, not told one by one. */
+    @Test
+    void aThousandNamesAreOneFinding() {
+        String names = "a, ".repeat(1000);
+        assertThat(findings(with("[{pieces: [" + names + "b]}]")).toString()).contains("names 1001 pieces.");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
