@@ -13,8 +13,9 @@ import stretchwright.ground.RandomStream;
  * Two workers, each with its own search and its own random numbers, who meet after every round of work and go on from
  * the shorter of their layouts.
  *
- * <p>Rounds are counted in work, never by the clock: the clock can only end the exploring or the whole search, at the
- * end of a round. The same start, seed and rounds give the same layout on one thread and on two, and on every run.
+ * <p>Rounds are counted in work, never by the clock: the clock can only end the exploring, at the end of a round, or
+ * the whole search, at any time: what the broken round found is dropped. The same start, seed and rounds give the same
+ * layout on one thread and on two, and on every run.
  */
 final class Crew {
     /** Work of one round: 14 to 56 ms where it was measured, beside other work (docs/maths/lay.md). */
@@ -130,6 +131,10 @@ final class Crew {
     boolean meet(Squeeze worker) {
         int w = workers.indexOf(worker);
         Phase before = phase;
+        if (clock.stop()) {
+            phase = Phase.DONE;
+            barrier.reset();
+        }
         while (worker.work() >= next[w] && phase != Phase.DONE) {
             next[w] += ROUND;
             await();

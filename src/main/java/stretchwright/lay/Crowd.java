@@ -174,11 +174,18 @@ final class Crowd {
     }
 
     private double depth(int v, double px, double py, int j) {
+        return depth(v, px, py, j, Double.POSITIVE_INFINITY);
+    }
+
+    /** How deep part j is overlapped if one of that variant lay there; anything not below enough once it is reached. */
+    private double depth(int v, double px, double py, int j, double enough) {
         int w = variant[j];
         NoFit noFit = v <= w ? bed.noFits.of(v, w) : bed.noFits.of(w, v);
         work += noFit.size();
-        double depth = v <= w ? noFit.depth(px - x[j], py - y[j]) : noFit.depth(x[j] - px, y[j] - py);
-        return depth * bed.bulk[v] * bed.bulk[w];
+        double bulk = bed.bulk[v] * bed.bulk[w];
+        double most = enough / bulk;
+        double depth = v <= w ? noFit.depth(px - x[j], py - y[j], most) : noFit.depth(x[j] - px, y[j] - py, most);
+        return depth * bulk;
     }
 
     /** Numbers of no-fit polygons read so far, and some for every place tried: the unit in which all effort is counted. */
@@ -206,12 +213,10 @@ final class Crowd {
                         && boxX0[j] < x1
                         && j != i
                         && b == Math.max(first, firstBin[j])) {
-                    double d = depth(v, px, py, j);
-                    if (d > 0) {
-                        sum += d * weight[i * n + j];
-                        if (sum >= limit) {
-                            return sum;
-                        }
+                    double w = weight[i * n + j];
+                    sum += w * depth(v, px, py, j, (limit - sum) / w);
+                    if (sum >= limit) {
+                        return sum;
                     }
                 }
             }

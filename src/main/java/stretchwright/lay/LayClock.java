@@ -2,7 +2,10 @@ package stretchwright.lay;
 
 import java.util.function.BooleanSupplier;
 
-/** The clock outside a search, asked after each round of work; once true, both stay true. */
+/**
+ * The clock outside a search; once true, both stay true. Whether to stop is asked before each part is moved, by both
+ * workers.
+ */
 public interface LayClock {
     /** No clock: the effort alone ends the search. */
     LayClock NONE = of(() -> false, () -> false);

@@ -15,53 +15,69 @@ import org.jspecify.annotations.Nullable;
  * grows with the overlap and is zero exactly where there is none.
  */
 final class NoFit {
-    /** Numbers before a part's edges: its box, and where the next part begins. */
-    private static final int HEAD = 5;
+    /** Numbers of a part's box: least x and y, greatest x and y. */
+    private static final int BOX = 4;
     /** Numbers for each edge: outward unit normal x and y, and offset along it. */
     private static final int EDGE = 3;
     /** Four roundings of 2^-53 of the extent are less than a quarter over the edge up to 5.6 10^14; a third of that. */
     static final double EXACT = 2e14;
 
-    private final double[] data;
+    /** The boxes of the parts, the largest first; read far oftener than the edges, so they lie close together. */
+    private final double[] boxes;
+
+    private final double[] edges;
+    /** Where each part's edges begin, and where the last one's end. */
+    private final int[] begin;
     /**
      * A whole shift lies on an edge, or off it by at least one over the edge's length: half of that tells the two
      * apart, and rounding stays below it as long as extent times edge is at most {@link #EXACT}.
      */
     private final double touch;
 
-    private NoFit(double[] data, double touch) {
-        this.data = data;
-        this.touch = touch;
+    private NoFit(List<long[][]> parts) {
+        int n = parts.size();
+        boxes = new double[n * BOX];
+        begin = new int[n + 1];
+        for (int k = 0; k < n; k++) {
+            begin[k + 1] = begin[k] + EDGE * parts.get(k)[0].length;
+        }
+        edges = new double[begin[n]];
+        double longest = 0;
+        for (int k = 0; k < n; k++) {
+            long[][] part = parts.get(k);
+            System.arraycopy(box(part), 0, boxes, k * BOX, BOX);
+            edges(part, begin[k]);
+            longest = Math.max(longest, longestEdge(part));
+        }
+        touch = 0.5 / longest;
     }
 
     /** Shifts of the moving outline, from the lying one, at which they overlap. */
     static NoFit of(List<long[][]> moving, List<long[][]> lying) {
-        List<double[]> parts = new ArrayList<>();
-        int size = 0;
-        double longest = 0;
+        List<long[][]> parts = new ArrayList<>();
         for (long[][] m : moving) {
             for (long[][] l : lying) {
-                long[][] sum = sum(l, negative(m));
-                longest = Math.max(longest, longestEdge(sum));
-                double[] part = part(sum);
-                parts.add(part);
-                size += part.length;
+                parts.add(sum(l, negative(m)));
             }
         }
-        parts.sort(Comparator.comparingDouble(p -> -(p[2] - p[0]) * (p[3] - p[1])));
-        double[] data = new double[size];
-        int at = 0;
-        for (double[] part : parts) {
-            System.arraycopy(part, 0, data, at, part.length);
-            data[at + 4] = at + part.length;
-            at += part.length;
-        }
-        return new NoFit(data, 0.5 / longest);
+        parts.sort(Comparator.comparingDouble(NoFit::boxArea).reversed());
+        return new NoFit(parts);
+    }
+
+    private static double[] box(long[][] part) {
+        return new double[] {
+            Outline.least(part[0]), Outline.least(part[1]), Outline.greatest(part[0]), Outline.greatest(part[1])
+        };
+    }
+
+    private static double boxArea(long[][] part) {
+        double[] box = box(part);
+        return (box[2] - box[0]) * (box[3] - box[1]);
     }
 
     /** How many numbers it is made of. */
     int size() {
-        return data.length;
+        return boxes.length + edges.length;
     }
 
     static double longestEdge(long[][] corners) {
@@ -74,24 +90,17 @@ final class NoFit {
         return longest;
     }
 
-    private static double[] part(long[][] corners) {
+    private void edges(long[][] corners, int at) {
         int n = corners[0].length;
-        double[] out = new double[HEAD + n * EDGE];
-        out[0] = Outline.least(corners[0]);
-        out[1] = Outline.least(corners[1]);
-        out[2] = Outline.greatest(corners[0]);
-        out[3] = Outline.greatest(corners[1]);
-        int size = HEAD;
         for (int i = 0; i < n; i++) {
             int k = (i + 1) % n;
             long dx = corners[0][k] - corners[0][i];
             long dy = corners[1][k] - corners[1][i];
             double length = Math.sqrt((double) dx * dx + (double) dy * dy);
-            out[size++] = dy / length;
-            out[size++] = -dx / length;
-            out[size++] = (dy * corners[0][i] - dx * corners[1][i]) / length;
+            edges[at + EDGE * i] = dy / length;
+            edges[at + EDGE * i + 1] = -dx / length;
+            edges[at + EDGE * i + 2] = (dy * corners[0][i] - dx * corners[1][i]) / length;
         }
-        return out;
     }
 
     private static long[][] negative(long[][] part) {
@@ -140,49 +149,67 @@ final class NoFit {
 
     /** The depths of a shift in all parts together, in units; 0 where the outlines do not overlap. */
     double depth(double x, double y) {
-        final double[] d = data;
+        return depth(x, y, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same up to what is enough: anything not below that once it is reached. */
+    double depth(double x, double y, double enough) {
+        final double[] b = boxes;
         double sum = 0;
-        for (int p = 0; p < d.length; ) {
-            int end = (int) d[p + 4];
-            if (x > d[p] && y > d[p + 1] && x < d[p + 2] && y < d[p + 3]) {
-                double least = Double.POSITIVE_INFINITY;
-                for (int e = p + HEAD; e < end; e += EDGE) {
-                    double inside = d[e + 2] - d[e] * x - d[e + 1] * y;
-                    if (inside < least) {
-                        least = inside;
-                        if (inside <= touch) {
-                            break;
-                        }
+        for (int p = 0; p < b.length; p += BOX) {
+            if (x > b[p] && y > b[p + 1] && x < b[p + 2] && y < b[p + 3]) {
+                double out = wayOutOf(p / BOX, x, y);
+                if (out > touch) {
+                    sum += out;
+                    if (sum >= enough) {
+                        return sum;
                     }
                 }
-                if (least > touch) {
-                    sum += least;
-                }
             }
-            p = end;
         }
         return sum;
+    }
+
+    /** The least way out of a part; anything up to what counts as touching where the shift is not inside it. */
+    private double wayOutOf(int part, double x, double y) {
+        final double[] e = edges;
+        double least = Double.POSITIVE_INFINITY;
+        for (int at = begin[part]; at < begin[part + 1]; at += EDGE) {
+            double inside = e[at + 2] - e[at] * x - e[at + 1] * y;
+            if (inside < least) {
+                least = inside;
+                if (inside <= touch) {
+                    return inside;
+                }
+            }
+        }
+        return least;
     }
 
     /** Outward unit normal x and y, and offset, of the nearest edge out of the deepest part; null where free. */
     double @Nullable [] wayOut(double x, double y) {
         double deepest = touch;
         int nearest = -1;
-        for (int p = 0; p < data.length; p = (int) data[p + 4]) {
-            double least = Double.POSITIVE_INFINITY;
-            int at = -1;
-            for (int e = p + HEAD; e < (int) data[p + 4]; e += EDGE) {
-                double inside = data[e + 2] - data[e] * x - data[e + 1] * y;
-                if (inside < least) {
-                    least = inside;
-                    at = e;
-                }
+        for (int part = 0; part + 1 < begin.length; part++) {
+            double out = wayOutOf(part, x, y);
+            if (out > deepest) {
+                deepest = out;
+                nearest = part;
             }
-            if (least > deepest) {
-                deepest = least;
+        }
+        return nearest < 0 ? null : nearestEdge(nearest, x, y);
+    }
+
+    private double[] nearestEdge(int part, double x, double y) {
+        int nearest = begin[part];
+        double least = Double.POSITIVE_INFINITY;
+        for (int at = begin[part]; at < begin[part + 1]; at += EDGE) {
+            double inside = edges[at + 2] - edges[at] * x - edges[at + 1] * y;
+            if (inside < least) {
+                least = inside;
                 nearest = at;
             }
         }
-        return nearest < 0 ? null : Arrays.copyOfRange(data, nearest, nearest + EDGE);
+        return Arrays.copyOfRange(edges, nearest, nearest + EDGE);
     }
 }

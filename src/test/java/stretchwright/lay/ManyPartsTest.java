@@ -62,7 +62,7 @@ class ManyPartsTest {
     @Tag("slow")
     @Test
     void aLayoutInBatchesIsShortenedTheSameOnOneThreadAndTwo() {
-        mustBeShortened(stars(40, 6, 12, 3), new Effort(12, 2));
+        mustBeShortened(stars(40, 6, 12, 3), new Effort(40, 4));
     }
 
     /** The same from rows, where outlines with many corners make batches too slow. */

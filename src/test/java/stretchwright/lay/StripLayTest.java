@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,18 @@ class StripLayTest {
         LayClock over = LayClock.of(() -> true, () -> true);
         assertThat(StripLay.lay(squares(1), 1, Effort.UNLIMITED, 2, over, step -> {}, new Findings("test")))
                 .isPresent();
+    }
+
+    @Test
+    void aStopWithinARoundIsReplayedByTheRoundsBefore() throws IOException {
+        StripInstance shapes = read("shapes0");
+        AtomicInteger asked = new AtomicInteger();
+        LayClock soon = LayClock.of(() -> false, () -> asked.incrementAndGet() > 2000);
+        StripResult stopped = StripLay.lay(shapes, 1, Effort.UNLIMITED, 2, soon, step -> {}, new Findings("test"))
+                .orElseThrow();
+        assertThat(stopped.spent().explore()).isBetween(1, 200);
+        assertThat(StripLay.lay(shapes, 1, stopped.spent(), 2, LayClock.NONE, step -> {}, new Findings("test")))
+                .contains(stopped);
     }
 
     @Tag("slow")
