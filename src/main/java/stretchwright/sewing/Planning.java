@@ -44,6 +44,7 @@ public final class Planning {
                 tenths / 10.0,
                 firstPair / 10.0,
                 ThreadUse.perMachine(operations),
+                ThreadUse.perPosition(operations),
                 optimum(steps, jobs, conversions));
     }
 
