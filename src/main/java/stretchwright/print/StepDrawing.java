@@ -2,6 +2,7 @@ package stretchwright.print;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,22 +22,48 @@ import stretchwright.sewing.SewingPlan.Operation;
  */
 final class StepDrawing {
     private static final double TEXT = 3;
-    private static final double GAP = 10;
+    private static final double GAP = 24;
     private static final double PIN = 5;
     /** Along the edge from pin to pin, mm of cloth; wider where that gave more than a dozen. */
     private static final double PIN_SPACING = 100;
 
     private static final int MOST_PINS = 12;
+    private static final double SMALL = 2.4;
+    private static final double LARGE = 4.5;
+    /** Where along its edge a letter stands. */
+    private static final double LETTER_AT = 0.3;
+    /** An edge steeper than this has its notch names beside it. */
+    private static final double SLANT = 0.3;
 
     private final Canvas canvas;
     private final List<Panel> panels;
     private final double scale;
 
-    /** A piece as it is shown, with those of its edges that are sewn; a second one of a pair is its mirror image. */
-    private record Panel(Piece piece, boolean mirrored, Map<String, Edge> lettered) {
+    /** An edge that is sewn, where it lies on the piece as shown. */
+    private record Sewn(String letter, Path line, List<Notch> notches) {}
+
+    /** A piece as it is shown, whole; the second one of a pair is its mirror image. */
+    private record Panel(Piece piece, boolean mirrored, List<Sewn> sewn) {
+        List<Point> outline() {
+            return LayDrawing.outline(piece, piece.onFold());
+        }
+
         Box box() {
-            Box box = piece.cutLine().box();
+            Box box = Box.around(outline());
             return mirrored ? new Box(-box.maxX(), box.minY(), -box.minX(), box.maxY()) : box;
+        }
+
+        boolean shows(Edge edge) {
+            return sewn.stream().anyMatch(s -> s.line().points().containsAll(edge.line().points()));
+        }
+
+        /** Whether what is sewn lies left of the middle. */
+        boolean sewnOnLeft() {
+            double middle = sewn.stream()
+                    .mapToDouble(s -> s.line().at(s.line().length() / 2).x())
+                    .average()
+                    .orElse(0);
+            return (mirrored ? -middle : middle) < box().centre().x();
         }
     }
 
@@ -70,30 +97,57 @@ final class StepDrawing {
         }
     }
 
-    /** Edges that meet carry the same letter where they are told apart by their piece only. */
     private static List<Panel> panels(Job job, Operation operation) {
         Map<String, Panel> out = new LinkedHashMap<>();
         char letter = 'A';
         for (String place : operation.joins()) {
             for (Piece piece : job.pattern().pieces()) {
                 for (Edge edge : piece.edges()) {
-                    if (!place.equals(piece.name() + ": " + edge.name())) {
-                        continue;
+                    if (place.equals(piece.name() + ": " + edge.name())) {
+                        add(out, piece, edge, String.valueOf(letter++));
                     }
-                    Panel first = out.computeIfAbsent(
-                            piece.name(), n -> new Panel(piece, false, new LinkedHashMap<>()));
-                    boolean again = first.lettered.containsValue(edge);
-                    Panel panel = !again
-                            ? first
-                            : out.computeIfAbsent(
-                                    piece.name() + " again",
-                                    n -> new Panel(piece, piece.mirrored(), new LinkedHashMap<>()));
-                    panel.lettered.putIfAbsent(String.valueOf(letter), edge);
-                    letter++;
                 }
             }
         }
-        return new ArrayList<>(out.values());
+        List<Panel> panels = new ArrayList<>(out.values());
+        if (panels.size() == 2 && panels.get(1).mirrored() && panels.get(0).sewnOnLeft()) {
+            Collections.reverse(panels);
+        }
+        return panels;
+    }
+
+    /** An edge named twice is that of the second piece of the pair, or the other half's of a piece on the fold. */
+    private static void add(Map<String, Panel> out, Piece piece, Edge edge, String letter) {
+        List<Notch> notches = piece.notches().stream()
+                .filter(n -> n.edge().equals(edge.name()))
+                .toList();
+        Panel first = out.computeIfAbsent(piece.name(), n -> new Panel(piece, false, new ArrayList<>()));
+        if (!first.shows(edge)) {
+            first.sewn.add(new Sewn(letter, piece.onFold() ? whole(edge.line()) : edge.line(), notches));
+        } else if (piece.onFold()) {
+            first.sewn.add(new Sewn(letter, otherHalf(edge.line()), List.of()));
+        } else {
+            out.computeIfAbsent(piece.name() + " again", n -> new Panel(piece, piece.mirrored(), new ArrayList<>()))
+                    .sewn
+                    .add(new Sewn(letter, edge.line(), notches));
+        }
+    }
+
+    private static Path otherHalf(Path line) {
+        return new Path(line.reversed().points().stream().map(Point::mirrored).toList());
+    }
+
+    /** Both halves of an edge that begins or ends at the fold. */
+    private static Path whole(Path half) {
+        boolean begins = half.start().x() == 0;
+        boolean ends = half.end().x() == 0;
+        if (begins == ends) {
+            return half;
+        }
+        List<Point> all = new ArrayList<>(begins ? otherHalf(half).points() : half.points());
+        List<Point> rest = begins ? half.points() : otherHalf(half).points();
+        all.addAll(rest.subList(1, rest.size()));
+        return new Path(all);
     }
 
     private void draw(Box room) {
@@ -117,23 +171,23 @@ final class StepDrawing {
     }
 
     private void draw(Panel panel, UnaryOperator<Point> put) {
-        canvas.line(Ink.FAINT, panel.piece.cutLine().points().stream().map(put).toList(), true);
-        panel.lettered.forEach((letter, edge) -> {
-            canvas.line(Ink.CUT, edge.line().points().stream().map(put).toList(), false);
-            pins(edge, put);
-            letter(edge, letter, panel, put);
-            panel.piece.notches().stream()
-                    .filter(n -> n.edge().equals(edge.name()))
-                    .forEach(n -> notch(n, put));
-        });
+        canvas.line(Ink.FAINT, panel.outline().stream().map(put).toList(), true);
+        for (Sewn sewn : panel.sewn) {
+            canvas.line(Ink.CUT, sewn.line().points().stream().map(put).toList(), false);
+            pins(sewn.line(), put);
+            letter(sewn, put);
+            sewn.notches().forEach(n -> notch(n, put));
+        }
+        Point middle = put.apply(Box.around(panel.outline()).centre());
+        canvas.text(Writing.middle(Ink.FAINT, middle.x(), middle.y(), SMALL, "outside"));
     }
 
-    /** Across the edge, from the cloth outwards, as they are pulled out. */
-    private void pins(Edge edge, UnaryOperator<Point> put) {
-        Path line = edge.line();
-        int count = (int) Math.max(1, Math.min(MOST_PINS, Math.floor(edge.length() / PIN_SPACING)));
+    /** Across the edge, to be pulled out as the needle comes. */
+    private void pins(Path line, UnaryOperator<Point> put) {
+        double length = line.length();
+        int count = (int) Math.max(1, Math.min(MOST_PINS, Math.floor(length / PIN_SPACING)));
         for (int i = 0; i < count; i++) {
-            double along = edge.length() * (i + 0.5) / count;
+            double along = length * (i + 0.5) / count;
             Point at = put.apply(line.at(along));
             Point ahead = put.apply(line.at(along + 1));
             if (at.distance(ahead) > 0) {
@@ -143,24 +197,23 @@ final class StepDrawing {
         }
     }
 
+    /** The name stands outside the piece, where there is room. */
     private void notch(Notch notch, UnaryOperator<Point> put) {
         Point at = put.apply(notch.at());
         Point out = put.apply(notch.at().plus(notch.outward())).minus(at).unit();
-        canvas.line(Ink.NOTCH, at, at.plus(out.times(2.5)));
-        Point words = at.minus(out.times(1.5));
-        Writing.Align align = out.x() > 0.3 ? Writing.Align.END : out.x() < -0.3 ? Writing.Align.START : Writing.Align.MIDDLE;
-        canvas.text(new Writing(Ink.NOTCH, words.plus(new Point(0, -0.8)), 0, 2.4, align, notch.name()));
+        canvas.line(Ink.NOTCH, at.minus(out.times(1.5)), at.plus(out.times(1.5)));
+        Point words = at.plus(out.times(3.5)).plus(new Point(0, -0.8));
+        Writing.Align align = out.x() > SLANT
+                ? Writing.Align.START
+                : out.x() < -SLANT ? Writing.Align.END : Writing.Align.MIDDLE;
+        canvas.text(new Writing(Ink.NOTCH, words, 0, SMALL, align, notch.name()));
     }
 
-    private void letter(Edge edge, String letter, Panel panel, UnaryOperator<Point> put) {
-        Point at = edge.line().at(edge.length() * 0.4);
-        Point along = edge.line().directionAt(edge.length() * 0.4);
-        Point out = along.left().times(-1);
+    private void letter(Sewn sewn, UnaryOperator<Point> put) {
+        double along = sewn.line().length() * LETTER_AT;
+        Point at = sewn.line().at(along);
         Point there = put.apply(at);
-        Point aside = put.apply(at.plus(out)).minus(there).unit().times(5);
-        canvas.text(Writing.middle(
-                Ink.LABEL, there.x() + aside.x(), there.y() + aside.y() - 1.5, 4.5, letter));
-        Point middle = put.apply(panel.piece.cutLine().box().centre());
-        canvas.text(Writing.middle(Ink.FAINT, middle.x(), middle.y(), 2.4, "outside"));
+        Point out = put.apply(at.minus(sewn.line().directionAt(along).left())).minus(there).unit().times(6);
+        canvas.text(Writing.middle(Ink.LABEL, there.x() + out.x(), there.y() + out.y() - 1.5, LARGE, sewn.letter()));
     }
 }
