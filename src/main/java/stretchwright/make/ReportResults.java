@@ -89,6 +89,23 @@ final class ReportResults {
         }
         out.put("changeovers", plan.changeovers());
         out.put("minutes", Numbers.mm(plan.minutes()));
+        out.put("firstPair", Numbers.mm(plan.firstPair()));
+        ArrayNode threads = out.putArray("threads");
+        for (SewingPlan.Thread t : plan.threads()) {
+            threads.addObject()
+                    .put("machine", t.machine())
+                    .put("position", t.position())
+                    .put("metres", Numbers.mm(t.metres()))
+                    .put("spoolLength", t.length())
+                    .put("spools", t.count());
+        }
+        SewingPlan.Optimum optimum = plan.optimum();
+        ObjectNode best = out.putObject("optimum");
+        best.put("validOrders", optimum.validOrders())
+                .put("conversions", optimum.conversions())
+                .put("fewestConversions", optimum.fewestConversions());
+        ArrayNode forcedBy = best.putArray("forcedBy");
+        optimum.forcedBy().forEach(forcedBy::add);
         ObjectNode thread = out.putObject("thread");
         plan.thread().forEach((machine, metres) -> thread.put(machine, Numbers.mm(metres)));
     }

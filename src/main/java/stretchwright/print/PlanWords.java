@@ -1,7 +1,9 @@
 package stretchwright.print;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import stretchwright.fit.FitReport;
 import stretchwright.pattern.Notion;
@@ -21,12 +23,40 @@ final class PlanWords {
                 new Para(7, 0, 0, job.make() + " - sewing plan"),
                 text(job.forWhom()),
                 text(plan.operations().size() + " steps, " + Amounts.number(plan.minutes(), 0)
-                        + " minutes for a practised sewer from cut pieces, " + plan.changeovers()
+                        + " minutes for a practised sewer from cut pieces, some " + Amounts.number(plan.firstPair(), 0)
+                        + " for a first pair, " + plan.changeovers()
                         + (plan.changeovers() == 1 ? " change" : " changes") + " of machine."),
+                text(order(plan.optimum())),
                 text("Thread: " + (thread.isEmpty() ? "none" : thread)
                         + ". Sew a sample on the real number of layers first and stretch it: no thread may break.")));
         job.pattern().notions().stream().map(n -> text(toBuy(n))).forEach(all::add);
         return all;
+    }
+
+    /** Why the order is as it is: what it was held against, and what forces a conversion. */
+    static String order(SewingPlan.Optimum o) {
+        String orders = String.format(Locale.ROOT, "%,d", o.validOrders());
+        String best = o.validOrders().equals(BigInteger.ONE)
+                ? "No other order keeps what must come before."
+                : "Of " + orders + " orders that keep what must come before, none takes less time.";
+        if (o.conversions() == 0) {
+            return best;
+        }
+        String fewest = o.conversions() == o.fewestConversions()
+                ? " No order needs fewer conversions of the machine" + forced(o)
+                : " An order with " + times(o.fewestConversions()) + " takes longer.";
+        return best + " The machine is converted " + times(o.conversions()) + "." + fewest;
+    }
+
+    private static String forced(SewingPlan.Optimum o) {
+        return o.forcedBy().size() - 1 == o.conversions()
+                ? ": of " + String.join(", then ", o.forcedBy())
+                        + " each waits for the one before and needs the other setup."
+                : ".";
+    }
+
+    private static String times(int n) {
+        return n == 1 ? "once" : n == 2 ? "twice" : n + " times";
     }
 
     private static String toBuy(Notion n) {
@@ -45,7 +75,7 @@ final class PlanWords {
         for (FitReport.Severity severity : FitReport.Severity.values()) {
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
-                    .forEach(v -> all.add(text(severity.word().toUpperCase(java.util.Locale.ROOT) + ": "
+                    .forEach(v -> all.add(text(severity.word().toUpperCase(Locale.ROOT) + ": "
                             + Letters.shortened(v.message() + " " + v.remedy(), 2000))));
         }
         return all;

@@ -41,14 +41,18 @@ record Bench(Optional<Machine> at, Optional<Setup> combined) {
         }
     }
 
+    /** How the combined machine must be set up for this; empty for any other machine. */
+    static Optional<Setup> setup(Tool tool) {
+        return tool.machine() == Machine.COMBINED ? Optional.of(Setup.of(tool.stitch())) : Optional.empty();
+    }
+
     /** Hand, table and iron are within reach: they change nothing. */
     Change to(Optional<Tool> next) {
         if (next.isEmpty() || next.get().byHand()) {
             return new Change(this, 0, 0);
         }
         Machine machine = next.get().machine();
-        Optional<Setup> setup =
-                machine == Machine.COMBINED ? Optional.of(Setup.of(next.get().stitch())) : combined;
+        Optional<Setup> setup = setup(next.get()).or(() -> combined);
         int moves = at.isPresent() && at.get() != machine ? 1 : 0;
         int conversions = combined.isPresent() && !combined.equals(setup) ? 1 : 0;
         return new Change(new Bench(Optional.of(machine), setup), moves, conversions);

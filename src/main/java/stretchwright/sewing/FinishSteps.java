@@ -45,7 +45,7 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 tool.equals(kit.hem()) && !tool.equals(kit.seam()) ? Step.TURNED_HEM : Step.SUPERIMPOSED,
                 List.of(),
                 2 * SCRAP,
-                Pace.tenths(Pace.TEST),
+                Work.handling(Pace.TEST),
                 Set.of(),
                 "On two layers of scrap from the same cloth sew " + Words.mm(SCRAP) + " across the cloth and "
                         + Words.mm(SCRAP) + " along it" + needle

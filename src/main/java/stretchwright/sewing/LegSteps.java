@@ -152,7 +152,7 @@ record LegSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Step.SUPERIMPOSED,
                 seams.joins(),
                 2 * eachWay,
-                Pace.row(tool.stitch(), 2 * eachWay, 1) + (tool.hasKnife() ? Pace.tenths(Pace.KNIFE) : 0),
+                Pace.row(tool.stitch(), 2 * eachWay, 1).plus(Work.handling(tool.hasKnife() ? Pace.KNIFE : 0)),
                 Set.of(INSEAMS),
                 how + " where it crosses the crotch, from " + Words.mm(eachWay) + " before the crossing to "
                         + Words.mm(eachWay) + " beyond it." + slowly(tool) + then + Words.limitAlong(tool, fabric),

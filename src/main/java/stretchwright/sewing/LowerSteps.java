@@ -78,7 +78,7 @@ record LowerSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Step.SUPERIMPOSED,
                 seams.joins(),
                 seams.length(),
-                Pace.flatSeam(tool.stitch(), seams.length(), seams.times()) + Pace.tenths(seams.times() * TURN),
+                Pace.flatSeam(tool.stitch(), seams.length(), seams.times()).plus(Work.handling(seams.times() * TURN)),
                 Set.of(),
                 "Fold each strap along its length, right sides together, and sew " + Words.edges(seams.first())
                         + " to a tube; turn it right side out and lay the seam along one side."
@@ -112,7 +112,7 @@ record LowerSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Step.LAPPED,
                 List.of(strap.piece() + ": " + strap.edge()),
                 sewn,
-                Pace.flatSeam(tool.stitch(), sewn, 2 * strap.count()) + Pace.tenths(2 * strap.count() * TURN),
+                Pace.flatSeam(tool.stitch(), sewn, 2 * strap.count()).plus(Work.handling(2 * strap.count() * TURN)),
                 Set.of(FinishSteps.HEM, "join the cuffs"),
                 "Cut " + strap.count() + " lengths of firm elastic " + Words.mm(strap.width()) + " wide, "
                         + Words.mm(strap.cut()) + " long. Turn " + Words.mm(strap.ends())

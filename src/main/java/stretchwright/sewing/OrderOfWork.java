@@ -1,9 +1,13 @@
 package stretchwright.sewing;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -22,6 +26,7 @@ final class OrderOfWork {
     static final int MOST_SETS = 1 << 21;
 
     private static final int NEVER = Integer.MAX_VALUE / 2;
+    private static final int ANY_END = -1;
 
     private final List<Job> jobs;
     private final List<Bench> benches = new ArrayList<>(List.of(Bench.BEGIN));
@@ -44,7 +49,7 @@ final class OrderOfWork {
         }
     }
 
-    private OrderOfWork(List<Job> jobs) {
+    private OrderOfWork(List<Job> jobs, ToIntFunction<Bench.Change> cost) {
         this.jobs = jobs;
         for (int b = 0; b < benches.size(); b++) {
             for (Job job : jobs) {
@@ -60,7 +65,7 @@ final class OrderOfWork {
             for (int j = 0; j < jobs.size(); j++) {
                 Bench.Change change = benches.get(b).to(jobs.get(j).tool());
                 next[b][j] = benches.indexOf(change.then());
-                lost[b][j] = change.tenths();
+                lost[b][j] = cost.applyAsInt(change);
             }
         }
         findSets();
@@ -85,6 +90,9 @@ final class OrderOfWork {
             }
             sets.add(found);
         }
+        if (sets.get(jobs.size()).length == 0) {
+            throw new IllegalArgumentException("the steps wait for each other in a ring");
+        }
         for (int[] some : sets) {
             int[] losses = new int[some.length * benches.size()];
             Arrays.fill(losses, NEVER);
@@ -93,18 +101,74 @@ final class OrderOfWork {
     }
 
     static Order best(List<Job> jobs) {
+        return of(jobs, Bench.Change::tenths).solve();
+    }
+
+    /** For each state in which the table can be left, the order that loses least; begun from another state. */
+    static Map<Bench, Order> ends(List<Job> jobs, Bench from) {
+        OrderOfWork work = of(jobs, Bench.Change::tenths);
+        Map<Bench, Order> out = new LinkedHashMap<>();
+        for (int end = 0; end < work.benches.size(); end++) {
+            int start = work.benches.indexOf(from);
+            work.solve(end);
+            if (work.least(0, start) < NEVER) {
+                out.put(work.benches.get(end), work.readOff(start));
+            }
+        }
+        return out;
+    }
+
+    /** The fewest conversions of any valid order, whatever time it loses otherwise. */
+    static int fewestConversions(List<Job> jobs) {
+        OrderOfWork work = of(jobs, Bench.Change::conversions);
+        work.solve();
+        return work.least(0, 0);
+    }
+
+    /** How many orders keep all that must come before. */
+    static BigInteger validOrders(List<Job> jobs) {
+        return of(jobs, change -> 0).count();
+    }
+
+    private static OrderOfWork of(List<Job> jobs, ToIntFunction<Bench.Change> cost) {
         if (jobs.size() > MOST_JOBS) {
             throw new IllegalArgumentException(jobs.size() + " steps are more than " + MOST_JOBS);
         }
-        return new OrderOfWork(List.copyOf(jobs)).solve();
+        return new OrderOfWork(List.copyOf(jobs), cost);
+    }
+
+    /** For each set the orders of what is left, from the whole backwards; of two levels only. */
+    private BigInteger count() {
+        BigInteger[] larger = {BigInteger.ONE};
+        for (int size = jobs.size() - 1; size >= 0; size--) {
+            int[] some = sets.get(size);
+            int[] next = sets.get(size + 1);
+            BigInteger[] counts = new BigInteger[some.length];
+            for (int i = 0; i < some.length; i++) {
+                BigInteger sum = BigInteger.ZERO;
+                for (int j = 0; j < jobs.size(); j++) {
+                    if (ready(some[i], j)) {
+                        sum = sum.add(larger[Arrays.binarySearch(next, some[i] | 1 << j)]);
+                    }
+                }
+                counts[i] = sum;
+            }
+            larger = counts;
+        }
+        return larger[0];
     }
 
     private Order solve() {
+        solve(ANY_END);
+        return readOff(0);
+    }
+
+    /** @param end number of the bench at which the work must end, or any */
+    private void solve(int end) {
         int count = jobs.size();
-        if (sets.get(count).length == 0) {
-            throw new IllegalArgumentException("the steps wait for each other in a ring");
+        for (int b = 0; b < benches.size(); b++) {
+            least.get(count)[b] = end == ANY_END || end == b ? 0 : NEVER;
         }
-        Arrays.fill(least.get(count), 0);
         for (int size = count - 1; size >= 0; size--) {
             int[] some = sets.get(size);
             for (int i = 0; i < some.length; i++) {
@@ -113,7 +177,6 @@ final class OrderOfWork {
                 }
             }
         }
-        return readOff(sets.get(count)[0]);
     }
 
     private int least(int done, int bench) {
@@ -132,13 +195,14 @@ final class OrderOfWork {
     }
 
     private int throughJob(int done, int bench, int job) {
-        return lost[bench][job] + least(done | 1 << job, next[bench][job]);
+        return Math.min(NEVER, lost[bench][job] + least(done | 1 << job, next[bench][job]));
     }
 
-    private Order readOff(int all) {
+    private Order readOff(int start) {
+        int all = sets.get(jobs.size())[0];
         List<Integer> order = new ArrayList<>();
         int changeovers = 0;
-        int bench = 0;
+        int bench = start;
         for (int done = 0; done != all; done |= 1 << order.get(order.size() - 1)) {
             int job = 0;
             while (!ready(done, job) || throughJob(done, bench, job) != least(done, bench)) {
@@ -148,7 +212,7 @@ final class OrderOfWork {
             bench = next[bench][job];
             order.add(job);
         }
-        return new Order(order, least(0, 0), changeovers);
+        return new Order(order, least(0, start), changeovers);
     }
 
     private boolean ready(int done, int job) {

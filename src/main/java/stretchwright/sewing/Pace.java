@@ -3,7 +3,7 @@ package stretchwright.sewing;
 import stretchwright.pattern.Stitch;
 
 /**
- * How long a step takes a practised sewer, in tenths of a minute. Common practice, no source; laid out so that pinned
+ * How long a step takes a practised sewer. Common practice, no source; laid out so that pinned
  * overlock seams come to 0.5 to 1 min and cover rows to 1 to 1.5 min per 100 mm over the whole garment (trade-values
  * section 11). The table stands in docs/maths/sewing.md.
  */
@@ -43,21 +43,17 @@ final class Pace {
         };
     }
 
-    static int flatSeam(Stitch stitch, double length, int times) {
-        return tenths(times * TAKE_UP_FLAT + pins(length, times) + underTheNeedle(stitch, length));
+    static Work flatSeam(Stitch stitch, double length, int times) {
+        return new Work(times * TAKE_UP_FLAT, pins(length, times), underTheNeedle(stitch, length));
     }
 
-    static int ringSeam(Stitch stitch, double length, int times) {
-        return tenths(times * TAKE_UP_RING + pins(length, times) + underTheNeedle(stitch, length));
+    static Work ringSeam(Stitch stitch, double length, int times) {
+        return new Work(times * TAKE_UP_RING, pins(length, times), underTheNeedle(stitch, length));
     }
 
     /** A row on top of a finished seam needs no pins. */
-    static int row(Stitch stitch, double length, int times) {
-        return tenths(times * TAKE_UP_FLAT + underTheNeedle(stitch, length));
-    }
-
-    static int tenths(double minutes) {
-        return (int) Math.max(1, Math.round(minutes * 10));
+    static Work row(Stitch stitch, double length, int times) {
+        return new Work(times * TAKE_UP_FLAT, 0, underTheNeedle(stitch, length));
     }
 
     private static double pins(double length, int times) {

@@ -1,8 +1,10 @@
 package stretchwright.sewing;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stretchwright.pattern.Machine;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -10,12 +12,59 @@ import stretchwright.pattern.Stitch;
  *
  * @param changeovers how often the work moves to another machine, or one machine is converted
  * @param minutes for a practised sewer, from cut pieces
+ * @param threads the same, thread by thread
+ * @param optimum why no order is better
+ * @param firstPair minutes for someone who sews such a pair for the first time
  * @param thread metres per machine word, in the order of first use
  */
-public record SewingPlan(List<Operation> operations, int changeovers, double minutes, Map<String, Double> thread) {
+public record SewingPlan(
+        List<Operation> operations,
+        int changeovers,
+        double minutes,
+        double firstPair,
+        Map<String, Double> thread,
+        List<Thread> threads,
+        Optimum optimum) {
     public SewingPlan {
         operations = List.copyOf(operations);
+        threads = List.copyOf(threads);
         thread = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(thread));
+    }
+
+    /**
+     * One thread of a machine.
+     *
+     * @param position where it is threaded: "left needle", "upper looper", "bobbin"
+     * @param metres waste included
+     * @param length metres on one cone (overlock and cover machines) or spool: 1000 and 200, common practice, no source
+     * @param count cones or spools that takes; each position needs one of its own
+     */
+    public record Thread(String machine, String position, double metres, int length, int count) {
+        private static final int CONE = 1000;
+        private static final int SPOOL = 200;
+
+        static Thread of(String machine, String position, double metres) {
+            boolean spool = machine.equals(Machine.LOCKSTITCH.word()) || machine.equals(Machine.HAND.word());
+            int length = spool ? SPOOL : CONE;
+            return new Thread(
+                    machine, position, Math.round(metres * 10) / 10.0, length, (int) Math.ceil(metres / length));
+        }
+    }
+
+    /**
+     * What the order was held against: every order that keeps what must come before, by dynamic programming over the sets
+     * of steps done. None of them takes less time.
+     *
+     * @param validOrders how many there are
+     * @param conversions how often one machine is converted in this order
+     * @param fewestConversions the least of any valid order
+     * @param forcedBy names of steps that wait for each other and are sewn in turn in the two setups; empty where that does
+     *     not force a conversion
+     */
+    public record Optimum(BigInteger validOrders, int conversions, int fewestConversions, List<String> forcedBy) {
+        public Optimum {
+            forcedBy = List.copyOf(forcedBy);
+        }
     }
 
     /**

@@ -17,7 +17,7 @@ record Step(
         String seam,
         List<String> joins,
         double length,
-        int tenths,
+        Work work,
         Set<String> after,
         String instruction,
         String check) {
@@ -36,12 +36,12 @@ record Step(
             String seam,
             List<String> joins,
             double length,
-            int tenths,
+            Work work,
             Set<String> after,
             String instruction,
             String check) {
         return new Step(
-                name, tool.machine().word(), Optional.of(tool), seam, joins, length, tenths, after, instruction, check);
+                name, tool.machine().word(), Optional.of(tool), seam, joins, length, work, after, instruction, check);
     }
 
     static Step unsewn(
@@ -52,6 +52,6 @@ record Step(
             Set<String> after,
             String instruction,
             String check) {
-        return new Step(name, place, Optional.empty(), "", joins, 0, Pace.tenths(minutes), after, instruction, check);
+        return new Step(name, place, Optional.empty(), "", joins, 0, Work.handling(minutes), after, instruction, check);
     }
 }

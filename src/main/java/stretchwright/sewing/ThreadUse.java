@@ -1,5 +1,6 @@
 package stretchwright.sewing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,60 @@ final class ThreadUse {
             case OVERLOCK_3 -> 0.20;
             case BACKSTITCH_BY_HAND -> 1.0;
         };
+    }
+
+    /**
+     * Where the threads of a stitch run, and the share of each in the whole. Needles share alike, and so do the two loopers
+     * of an overlock: the published ratios tell needle from under thread only.
+     */
+    static Map<String, Double> positions(Stitch stitch) {
+        double needle = needleShare(stitch);
+        double under = 1 - needle;
+        Map<String, Double> out = new LinkedHashMap<>();
+        switch (stitch) {
+            case LOCKSTITCH, ZIGZAG -> {
+                out.put("needle", needle);
+                out.put("bobbin", under);
+            }
+            case CHAINSTITCH -> {
+                out.put("needle", needle);
+                out.put("looper", under);
+            }
+            case COVERSTITCH -> {
+                out.put("left needle", needle / 2);
+                out.put("right needle", needle / 2);
+                out.put("looper", under);
+            }
+            case OVERLOCK_3 -> {
+                out.put("needle", needle);
+                out.put("upper looper", under / 2);
+                out.put("lower looper", under / 2);
+            }
+            case OVERLOCK_4 -> {
+                out.put("left needle", needle / 2);
+                out.put("right needle", needle / 2);
+                out.put("upper looper", under / 2);
+                out.put("lower looper", under / 2);
+            }
+            case BACKSTITCH_BY_HAND -> out.put("needle", needle);
+        }
+        return out;
+    }
+
+    /** Metres of one thread, from cone or spool, for all operations on its machine; by machine, then as they are threaded. */
+    static List<SewingPlan.Thread> perPosition(List<SewingPlan.Operation> operations) {
+        Map<String, Map<String, Double>> sums = new LinkedHashMap<>();
+        for (SewingPlan.Operation o : operations) {
+            o.stitch().ifPresent(stitch -> {
+                Map<String, Double> here = sums.computeIfAbsent(o.machine(), m -> new LinkedHashMap<>());
+                double all = metres(stitch, o.length());
+                positions(stitch).forEach((position, share) -> here.merge(position, share * all, Double::sum));
+            });
+        }
+        List<SewingPlan.Thread> out = new ArrayList<>();
+        sums.forEach((machine, positions) ->
+                positions.forEach((position, metres) -> out.add(SewingPlan.Thread.of(machine, position, metres))));
+        return out;
     }
 
     /** Metres for a seam length in mm, waste included. */

@@ -1,5 +1,6 @@
 package stretchwright.print;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -123,6 +124,7 @@ final class SampleJob {
         }
         Map<String, Double> thread = new LinkedHashMap<>();
         thread.put("overlocker", 86.4);
-        return new SewingPlan(all, 0, 42.5, thread);
+        return new SewingPlan(
+                all, 0, 42.5, 95, thread, List.of(), new SewingPlan.Optimum(BigInteger.valueOf(12), 0, 0, List.of()));
     }
 }

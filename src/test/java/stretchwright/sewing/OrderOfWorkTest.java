@@ -3,6 +3,7 @@ package stretchwright.sewing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -91,7 +92,7 @@ class OrderOfWorkTest {
     }
 
     /** Jobs wait only for jobs before them in a shuffled numbering, so that no ring can arise. */
-    private static List<OrderOfWork.Job> random(RandomStream random, int count) {
+    static List<OrderOfWork.Job> random(RandomStream random, int count) {
         List<Integer> ranks = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             ranks.add(i);
@@ -120,6 +121,86 @@ class OrderOfWorkTest {
             List<OrderOfWork.Job> jobs = random(random, 1 + random.below(7));
             assertThat(OrderOfWork.best(jobs)).as("seed %d, %s", seed, jobs).isEqualTo(byTryingAll(jobs));
         }
+    }
+
+    /** Counted by walking through them all; and the fewest conversions, and a chain that forces no more than these. */
+    @Test
+    void countsTheOrdersAndTheConversionsNoOrderCanSpare() {
+        for (long seed = 1; seed <= 300; seed++) {
+            RandomStream random = RandomStream.of(seed, "orders counted");
+            List<OrderOfWork.Job> jobs = random(random, 1 + random.below(6));
+            List<List<Integer>> all = everyOrder(jobs);
+            int fewest = all.stream()
+                    .mapToInt(order -> conversions(jobs, order))
+                    .min()
+                    .orElseThrow();
+            assertThat(OrderOfWork.validOrders(jobs)).as("seed %d", seed).isEqualTo(BigInteger.valueOf(all.size()));
+            assertThat(OrderOfWork.fewestConversions(jobs)).as("seed %d", seed).isEqualTo(fewest);
+            List<Integer> chain = Alternation.longest(jobs);
+            assertThat(Math.max(0, chain.size() - 1)).as("seed %d", seed).isLessThanOrEqualTo(fewest);
+            for (int i = 1; i < chain.size(); i++) {
+                int first = chain.get(i - 1);
+                int second = chain.get(i);
+                assertThat(all).allMatch(o -> o.indexOf(first) < o.indexOf(second));
+                assertThat(jobs.get(first).tool()).isNotEqualTo(jobs.get(second).tool());
+            }
+        }
+    }
+
+    static List<List<Integer>> everyOrder(List<OrderOfWork.Job> jobs) {
+        List<List<Integer>> all = new ArrayList<>();
+        everyOrder(jobs, new ArrayList<>(), all);
+        return all;
+    }
+
+    static List<OrderOfWork.Job> overlockThenCoverOnOneMachine() {
+        return List.of(job(COMBINED_OVERLOCK), job(COMBINED_COVER, 0));
+    }
+
+    private static void everyOrder(List<OrderOfWork.Job> jobs, List<Integer> begun, List<List<Integer>> all) {
+        if (begun.size() == jobs.size()) {
+            all.add(List.copyOf(begun));
+            return;
+        }
+        for (int j = 0; j < jobs.size(); j++) {
+            int done = begun.stream().mapToInt(k -> 1 << k).sum();
+            if (!begun.contains(j) && (jobs.get(j).after() & ~done) == 0) {
+                begun.add(j);
+                everyOrder(jobs, begun, all);
+                begun.remove(begun.size() - 1);
+            }
+        }
+    }
+
+    private static int conversions(List<OrderOfWork.Job> jobs, List<Integer> order) {
+        Bench bench = Bench.BEGIN;
+        int sum = 0;
+        for (int job : order) {
+            Bench.Change change = bench.to(jobs.get(job).tool());
+            sum += change.conversions();
+            bench = change.then();
+        }
+        return sum;
+    }
+
+    /** By hand: five free steps have 5! orders; three pairs each in turn 6! / 2^3. */
+    @Test
+    void ordersOfFreeAndPairedSteps() {
+        assertThat(OrderOfWork.validOrders(Collections.nCopies(5, job(HAND)))).isEqualTo(BigInteger.valueOf(120));
+        List<OrderOfWork.Job> pairs =
+                List.of(job(HAND), job(HAND, 0), job(HAND), job(HAND, 2), job(HAND), job(HAND, 4));
+        assertThat(OrderOfWork.validOrders(pairs)).isEqualTo(BigInteger.valueOf(90));
+        assertThat(OrderOfWork.validOrders(Collections.nCopies(20, job(HAND))))
+                .isEqualTo(new BigInteger("2432902008176640000"));
+    }
+
+    /** By hand: overlock, cover, overlock in a chain: two conversions, and that chain is why. */
+    @Test
+    void aChainOfThreeForcesTwoConversions() {
+        List<OrderOfWork.Job> jobs =
+                List.of(job(COMBINED_OVERLOCK), job(COMBINED_COVER, 0), job(HAND, 1), job(COMBINED_OVERLOCK, 2));
+        assertThat(OrderOfWork.fewestConversions(jobs)).isEqualTo(2);
+        assertThat(Alternation.longest(jobs)).containsExactly(0, 1, 3);
     }
 
     @Test

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Stitch;
 
 class ThreadUseTest {
@@ -69,6 +73,46 @@ class ThreadUseTest {
         double needle = metres * ThreadUse.needleShare(Stitch.OVERLOCK_3);
         assertThat(needle).isCloseTo(10.7, within(0.05));
         assertThat(metres - needle).isCloseTo(42.9, within(0.05));
+    }
+
+    /** What the threads of a machine take together is what the machine takes, and every thread has a cone of its own. */
+    @Test
+    void positionsShareAllOfTheThread() {
+        for (Stitch stitch : Stitch.values()) {
+            double all = ThreadUse.positions(stitch).values().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .sum();
+            assertThat(all).as(stitch.plainName()).isCloseTo(1, within(1e-12));
+        }
+        SewingPlan plan = Planning.plan(
+                SamplePattern.overBoot(),
+                SampleFabric.heavyKnit(),
+                EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH));
+        plan.thread().forEach((machine, metres) -> {
+            double sum = plan.threads().stream()
+                    .filter(t -> t.machine().equals(machine))
+                    .mapToDouble(SewingPlan.Thread::metres)
+                    .sum();
+            assertThat(sum).as(machine).isCloseTo(metres, within(0.25));
+        });
+        assertThat(plan.threads()).allSatisfy(t -> assertThat(t.count()).isEqualTo(1));
+        assertThat(plan.threads())
+                .extracting(SewingPlan.Thread::position)
+                .contains("left needle", "right needle", "upper looper", "lower looper", "looper");
+    }
+
+    /** By hand: 2,100 m on cones of 1,000 m take three; 201 m on spools of 200 m take two. */
+    @Test
+    void conesAndSpoolsAreWhole() {
+        assertThat(SewingPlan.Thread.of(Machine.OVERLOCKER.word(), "lower looper", 2100)
+                        .count())
+                .isEqualTo(3);
+        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 201)
+                        .count())
+                .isEqualTo(2);
+        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 200)
+                        .count())
+                .isEqualTo(1);
     }
 
     /** Published table as printed (trade-values section 4.1). */

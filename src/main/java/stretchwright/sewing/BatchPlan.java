@@ -1,0 +1,15 @@
+package stretchwright.sewing;
+
+/**
+ * Several pairs sewn together: in lots, each step for all pairs of a lot before the next step.
+ *
+ * @param pairs how many in all
+ * @param lot pairs in work at a time; the last lot may be smaller
+ * @param lots how many lots that makes
+ * @param changeovers of all lots together
+ * @param minutes for all pairs, changeovers and tests included
+ * @param pairByPair the same with one pair finished before the next is begun
+ */
+public record BatchPlan(int pairs, int lot, int lots, int changeovers, double minutes, double pairByPair) {
+    public static final int MOST_PAIRS = 60;
+}
