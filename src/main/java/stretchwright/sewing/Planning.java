@@ -130,6 +130,7 @@ public final class Planning {
                 step.work().tenths(Work.Band.KNOWN_DRAFT) / 10.0,
                 after,
                 first + step.instruction(),
-                step.check());
+                step.check(),
+                SewingPlan.Help.NONE);
     }
 }

@@ -79,6 +79,7 @@ public record SewingPlan(
      * @param after steps that must be done before this one
      * @param instruction one or two sentences for the sewer
      * @param check what to look at before going on
+     * @param help how the machine is set, what comes before and why, what goes wrong
      */
     public record Operation(
             int step,
@@ -91,10 +92,53 @@ public record SewingPlan(
             double minutes,
             List<Integer> after,
             String instruction,
-            String check) {
+            String check,
+            Help help) {
         public Operation {
             joins = List.copyOf(joins);
             after = List.copyOf(after);
+        }
+    }
+
+    /**
+     * What helps at one step.
+     *
+     * @param setting empty where no machine sews
+     * @param allowances mm, of the seams sewn; empty where nothing is sewn together
+     * @param spread which side is stretched or eased, by how much, between which marks; empty where both are as long
+     * @param why for each step that must be done before: its number and the reason
+     * @param demand what the worst pose asks of the seam; empty where nothing was computed
+     * @param mistake what often goes wrong here, and how it is seen; empty where nothing is known
+     * @param undo how to put that right
+     */
+    public record Help(
+            Optional<Setting> setting,
+            List<Double> allowances,
+            String spread,
+            List<Reason> why,
+            Optional<Demand> demand,
+            String mistake,
+            String undo) {
+        /** Nothing to say. */
+        public static final Help NONE = new Help(Optional.empty(), List.of(), "", List.of(), Optional.empty(), "", "");
+
+        public Help {
+            allowances = List.copyOf(allowances);
+            why = List.copyOf(why);
+        }
+    }
+
+    /** @param step that must be done before */
+    public record Reason(int step, String because) {}
+
+    /**
+     * What a seam is drawn by in the worst pose, from the fit check; shares, not percent.
+     *
+     * @param stands at which the stitch breaks
+     */
+    public record Demand(String pose, double needed, double stands) {
+        public boolean breaks() {
+            return needed > stands;
         }
     }
 }

@@ -120,7 +120,8 @@ final class SampleJob {
                     i == 0 ? List.of() : List.of(i),
                     "Lay right sides together, match the notches and sew without pulling; let the feed carry the cloth"
                             + " and stop with the needle down to check the crossing.",
-                    "Stretch the seam to the limit of the cloth: no thread breaks, both edges end together."));
+                    "Stretch the seam to the limit of the cloth: no thread breaks, both edges end together.",
+                    SewingPlan.Help.NONE));
         }
         Map<String, Double> thread = new LinkedHashMap<>();
         thread.put("overlocker", 86.4);
