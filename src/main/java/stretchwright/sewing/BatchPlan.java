@@ -1,5 +1,7 @@
 package stretchwright.sewing;
 
+import java.util.List;
+
 /**
  * Several pairs sewn together: in lots, each step for all pairs of a lot before the next step.
  *
@@ -9,7 +11,19 @@ package stretchwright.sewing;
  * @param changeovers of all lots together
  * @param minutes for all pairs, changeovers and tests included
  * @param pairByPair the same with one pair finished before the next is begun
+ * @param threads for all pairs
  */
-public record BatchPlan(int pairs, int lot, int lots, int changeovers, double minutes, double pairByPair) {
+public record BatchPlan(
+        int pairs,
+        int lot,
+        int lots,
+        int changeovers,
+        double minutes,
+        double pairByPair,
+        List<SewingPlan.Thread> threads) {
     public static final int MOST_PAIRS = 60;
+
+    public BatchPlan {
+        threads = List.copyOf(threads);
+    }
 }

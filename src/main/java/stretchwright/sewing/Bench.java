@@ -12,9 +12,6 @@ record Bench(Optional<Machine> at, Optional<Setup> combined) {
     /** Common practice, no source: get up, sit down, switch on, lay the work out again. */
     static final int MOVE_TENTHS = 5;
 
-    /** Common practice, no source: a practised owner takes the knife out of work, rethreads and tests for 15 min. */
-    static final int CONVERT_TENTHS = 150;
-
     static final Bench BEGIN = new Bench(Optional.empty(), Optional.empty());
 
     enum Setup {
@@ -30,12 +27,8 @@ record Bench(Optional<Machine> at, Optional<Setup> combined) {
         }
     }
 
-    /** What it takes to get to the next tool; the time in tenths of a minute, so that sums are exact. */
+    /** What it takes to get to the next tool. */
     record Change(Bench then, int moves, int conversions) {
-        int tenths() {
-            return moves * MOVE_TENTHS + conversions * CONVERT_TENTHS;
-        }
-
         int count() {
             return moves + conversions;
         }

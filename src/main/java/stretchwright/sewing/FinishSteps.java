@@ -3,6 +3,7 @@ package stretchwright.sewing;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stretchwright.fabric.Fabric;
@@ -20,24 +21,28 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
     /** A scrap seam in each direction, mm (makers-troubles story S4 asks for both directions). */
     static final double SCRAP = 100;
 
+    /** Test seams are pulled to one and a half at least (makers-troubles story S4). */
+    private static final double USUAL_PULL = 0.5;
+
     static String testOf(Tool tool) {
         return "test " + tool.stitch().plainName();
     }
 
     /** One test for each stitch that the steps use, in the order of first use. */
-    List<Step> tests(List<Step> steps) {
+    List<Step> tests(List<Step> steps, Demands demands) {
         Set<Tool> tools =
                 steps.stream().flatMap(s -> s.tool().stream()).collect(Collectors.toCollection(LinkedHashSet::new));
         List<Step> tests = new ArrayList<>();
         for (Tool tool : tools) {
-            tests.add(test(tool, tests.isEmpty()));
+            tests.add(test(tool, tests.isEmpty(), demands.of(tool.stitch(), steps)));
         }
         return tests;
     }
 
-    private Step test(Tool tool, boolean first) {
-        double pull = Math.min(0.5, tool.stitch().extensibility());
-        String needle = first ? " with a new " + needle() : "";
+    private Step test(Tool tool, boolean first, Optional<SeamStrain> worst) {
+        double stands = tool.stitch().extensibility();
+        double pull = Math.max(Math.min(USUAL_PULL, stands), worst.map(w -> upTo5(w.needed())).orElse(0.0));
+        String needle = first ? " with a new " + Settings.needle(fabric) : "";
         String unplug = tool.byHand() ? "" : " Unplug the machine whenever you thread it or change a needle.";
         return Step.sewn(
                 testOf(tool),
@@ -51,15 +56,21 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         + Words.mm(SCRAP) + " along it" + needle
                         + "; let it run over four layers at one place, as at the crotch." + settings(tool) + unplug,
                 "Pull each test seam from " + Words.mm(SCRAP) + " to " + Words.mm(SCRAP * (1 + pull))
+                        + worst.map(w -> asked(w, stands)).orElse("")
                         + ": no thread snaps and the seam lies flat again."
                         + (tool.byHand() ? "" : " No stitch is skipped. Write the settings down."));
     }
 
-    /** By weight of the cloth: trade-values section 4.3, common practice. */
-    private String needle() {
-        double weight = fabric.weight().orElse(250);
-        String size = weight < 180 ? "70/10" : weight <= 280 ? "75/11" : "90/14";
-        return "stretch needle " + size;
+    /** A share, rounded up to whole 5 mm of the test seam. */
+    private static double upTo5(double needed) {
+        return Math.ceil(needed * SCRAP / 5 - 1e-9) * 5 / SCRAP;
+    }
+
+    private static String asked(SeamStrain worst, double stands) {
+        String most = ", as far as the " + worst.seam() + " is drawn at most (" + worst.pose() + ")";
+        return worst.needed() <= stands
+                ? most
+                : most + ", which is more than the " + Words.percent(stands) + " this stitch is known to stand";
     }
 
     private static String settings(Tool tool) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /**
  * The least time lost between steps when pairs are sewn in lots, one lot after another, and each lot does a step for all
@@ -18,6 +19,7 @@ import java.util.Optional;
 final class Lots {
     private final List<OrderOfWork.Job> first;
     private final List<OrderOfWork.Job> later;
+    private final ToIntFunction<Bench.Change> cost;
     private final Map<Bench, Map<Bench, OrderOfWork.Order>> known = new HashMap<>();
 
     /** Time lost by so many lots, in tenths of a minute, and the changeovers. */
@@ -28,7 +30,8 @@ final class Lots {
     }
 
     /** @param tests one bit per job that is done for the first lot only */
-    Lots(List<OrderOfWork.Job> jobs, int tests) {
+    Lots(List<OrderOfWork.Job> jobs, int tests, ToIntFunction<Bench.Change> cost) {
+        this.cost = cost;
         this.first = jobs;
         this.later = without(jobs, tests);
     }
@@ -53,12 +56,12 @@ final class Lots {
 
     Loss least(int lots) {
         Map<Bench, Loss> ends = new HashMap<>();
-        OrderOfWork.ends(first, Bench.BEGIN)
+        OrderOfWork.ends(first, Bench.BEGIN, cost)
                 .forEach((end, order) -> ends.put(end, new Loss(order.lostTenths(), order.changeovers())));
         Map<Bench, Loss> now = ends;
         for (int lot = 1; lot < lots; lot++) {
             Map<Bench, Loss> next = new HashMap<>();
-            now.forEach((from, loss) -> known.computeIfAbsent(from, f -> OrderOfWork.ends(later, f))
+            now.forEach((from, loss) -> known.computeIfAbsent(from, f -> OrderOfWork.ends(later, f, cost))
                     .forEach((end, order) -> next.merge(end, loss.plus(order), Lots::less)));
             now = next;
         }

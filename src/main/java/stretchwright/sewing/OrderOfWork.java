@@ -100,13 +100,14 @@ final class OrderOfWork {
         }
     }
 
-    static Order best(List<Job> jobs) {
-        return of(jobs, Bench.Change::tenths).solve();
+    /** @param cost of a change, in tenths of a minute */
+    static Order best(List<Job> jobs, ToIntFunction<Bench.Change> cost) {
+        return of(jobs, cost).solve();
     }
 
     /** For each state in which the table can be left, the order that loses least; begun from another state. */
-    static Map<Bench, Order> ends(List<Job> jobs, Bench from) {
-        OrderOfWork work = of(jobs, Bench.Change::tenths);
+    static Map<Bench, Order> ends(List<Job> jobs, Bench from, ToIntFunction<Bench.Change> cost) {
+        OrderOfWork work = of(jobs, cost);
         Map<Bench, Order> out = new LinkedHashMap<>();
         for (int end = 0; end < work.benches.size(); end++) {
             int start = work.benches.indexOf(from);

@@ -2,8 +2,11 @@ package stretchwright.sewing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
@@ -17,51 +20,68 @@ import stretchwright.pattern.Pattern;
  * the same plan; no straight lockstitch. The maths and its sources: docs/maths/sewing.md.
  */
 public final class Planning {
-    private Planning() {}
+    private final List<Step> steps;
+    private final List<OrderOfWork.Job> jobs;
+    private final SewingTerms terms;
+    private final Helping helping;
 
+    private Planning(List<Step> steps, SewingTerms terms, Helping helping) {
+        this.steps = steps;
+        this.jobs = Steps.jobs(steps);
+        this.terms = terms;
+        this.helping = helping;
+    }
+
+    /** One pair, nothing known of what the worst pose asks. */
     public static SewingPlan plan(Pattern pattern, Fabric fabric, Set<Machine> machines) {
+        return plan(pattern, fabric, SewingTerms.on(machines), List.of());
+    }
+
+    /**
+     * @param strains what the fit check found of each seam in the worst pose
+     * @throws stretchwright.ground.BadInput where the pattern cannot be sewn, or the sewer's own steps cannot be kept
+     */
+    public static SewingPlan plan(Pattern pattern, Fabric fabric, SewingTerms terms, List<SeamStrain> strains) {
         Soundness.check(pattern);
-        List<Step> steps = Steps.of(pattern, fabric, new Kit(machines));
-        List<OrderOfWork.Job> jobs = Steps.jobs(steps);
-        OrderOfWork.Order best = OrderOfWork.best(jobs);
+        Demands demands = new Demands(pattern, strains);
+        List<Step> steps = Steps.of(pattern, fabric, terms, demands);
+        Findings findings = new Findings("");
+        Extras.check(steps, terms.extras(), findings);
+        findings.throwIfAny();
+        return new Planning(steps, terms, new Helping(pattern, fabric, terms, demands)).plan();
+    }
+
+    private SewingPlan plan() {
+        OrderOfWork.Order best = OrderOfWork.best(jobs, terms::tenths);
         List<SewingPlan.Operation> operations = new ArrayList<>();
-        int tenths = best.lostTenths();
-        int firstPair = best.lostTenths();
         Bench bench = Bench.BEGIN;
         int conversions = 0;
         for (int job : best.order()) {
             Bench.Change change = bench.to(jobs.get(job).tool());
-            operations.add(operation(
-                    steps.get(job), operations.size() + 1, before(jobs.get(job), best.order()), converting(change)));
+            operations.add(operation(job, best.order(), converting(change)));
             bench = change.then();
             conversions += change.conversions();
-            tenths += steps.get(job).work().tenths(Work.Band.KNOWN_DRAFT);
-            firstPair += steps.get(job).work().tenths(Work.Band.FIRST_PAIR);
         }
         return new SewingPlan(
                 operations,
                 best.changeovers(),
-                tenths / 10.0,
-                firstPair / 10.0,
+                (best.lostTenths() + work(Work.Band.KNOWN_DRAFT)) / 10.0,
+                (best.lostTenths() + work(Work.Band.FIRST_PAIR)) / 10.0,
                 ThreadUse.perMachine(operations),
-                ThreadUse.perPosition(operations),
-                optimum(steps, jobs, conversions));
+                ThreadUse.perPosition(operations, terms, 1),
+                optimum(conversions),
+                terms.pairs() == 1 ? Optional.empty() : Optional.of(batch(operations)));
     }
 
-    /**
-     * Several pairs like this one, sewn in lots: the lot size that takes least time, the smaller of two that take the same.
-     *
-     * @param pairs 1 to {@link BatchPlan#MOST_PAIRS}
-     * @param inWork pairs that may be in work at a time, at least 1
-     */
-    public static BatchPlan batch(Pattern pattern, Fabric fabric, Set<Machine> machines, int pairs, int inWork) {
-        if (pairs < 1 || pairs > BatchPlan.MOST_PAIRS || inWork < 1) {
-            throw new IllegalArgumentException(pairs + " pairs, " + inWork + " of them in work");
-        }
-        Soundness.check(pattern);
-        List<Step> steps = Steps.of(pattern, fabric, new Kit(machines));
+    private int work(Work.Band band) {
+        return steps.stream().mapToInt(s -> s.work().tenths(band)).sum();
+    }
+
+    /** The lot size that takes least time, the smaller of two that take the same. */
+    private BatchPlan batch(List<SewingPlan.Operation> operations) {
         int tests = Lots.tests(steps);
-        Lots lots = new Lots(Steps.jobs(steps), tests);
+        int pairs = terms.pairs();
+        Lots lots = new Lots(jobs, tests, terms::tenths);
         int work = 0;
         for (int i = 0; i < steps.size(); i++) {
             work += (tests >> i & 1) == 1
@@ -69,11 +89,8 @@ public final class Planning {
                     : pairs * steps.get(i).work().tenths(Work.Band.BATCH);
         }
         int best = 1;
-        for (int lot = 2; lot <= Math.min(pairs, inWork); lot++) {
-            best = lots.least(count(pairs, lot)).tenths()
-                            < lots.least(count(pairs, best)).tenths()
-                    ? lot
-                    : best;
+        for (int lot = 2; lot <= Math.min(pairs, terms.inWork()); lot++) {
+            best = lots.least(count(pairs, lot)).tenths() < lots.least(count(pairs, best)).tenths() ? lot : best;
         }
         Lots.Loss loss = lots.least(count(pairs, best));
         return new BatchPlan(
@@ -82,14 +99,15 @@ public final class Planning {
                 count(pairs, best),
                 loss.changeovers(),
                 (work + loss.tenths()) / 10.0,
-                (work + lots.least(pairs).tenths()) / 10.0);
+                (work + lots.least(pairs).tenths()) / 10.0,
+                ThreadUse.perPosition(operations, terms, pairs));
     }
 
     private static int count(int pairs, int lot) {
         return (pairs + lot - 1) / lot;
     }
 
-    private static SewingPlan.Optimum optimum(List<Step> steps, List<OrderOfWork.Job> jobs, int conversions) {
+    private SewingPlan.Optimum optimum(int conversions) {
         List<String> chain = Alternation.longest(jobs).stream()
                 .map(job -> steps.get(job).name())
                 .toList();
@@ -100,27 +118,32 @@ public final class Planning {
                 chain.size() > 1 ? chain : List.of());
     }
 
-    private static List<Integer> before(OrderOfWork.Job job, List<Integer> order) {
-        List<Integer> numbers = new ArrayList<>();
+    private List<SewingPlan.Reason> before(int job, List<Integer> order) {
+        List<SewingPlan.Reason> reasons = new ArrayList<>();
         for (int i = 0; i < order.size(); i++) {
-            if ((job.after() >> order.get(i) & 1) == 1) {
-                numbers.add(i + 1);
+            int other = order.get(i);
+            if ((jobs.get(job).after() >> other & 1) == 1) {
+                String why = Reasons.why(steps.get(job).name(), steps.get(other).name());
+                reasons.add(new SewingPlan.Reason(i + 1, why));
             }
         }
-        return numbers;
+        return reasons;
     }
 
-    private static String converting(Bench.Change change) {
+    private String converting(Bench.Change change) {
         if (change.conversions() == 0) {
             return "";
         }
         return "First unplug the machine and convert it to "
-                + change.then().combined().orElseThrow().word() + "; its minutes are counted apart. ";
+                + change.then().combined().orElseThrow().word() + "; its "
+                + String.format(Locale.ROOT, "%.0f", terms.conversion()) + " minutes are counted apart. ";
     }
 
-    private static SewingPlan.Operation operation(Step step, int number, List<Integer> after, String first) {
+    private SewingPlan.Operation operation(int job, List<Integer> order, String first) {
+        Step step = steps.get(job);
+        List<SewingPlan.Reason> before = before(job, order);
         return new SewingPlan.Operation(
-                number,
+                order.indexOf(job) + 1,
                 step.name(),
                 step.place(),
                 step.tool().map(Tool::stitch),
@@ -128,9 +151,9 @@ public final class Planning {
                 step.joins(),
                 Grid.snap(step.length()),
                 step.work().tenths(Work.Band.KNOWN_DRAFT) / 10.0,
-                after,
+                before.stream().map(SewingPlan.Reason::step).toList(),
                 first + step.instruction(),
                 step.check(),
-                SewingPlan.Help.NONE);
+                helping.of(step, before.stream().filter(r -> !r.because().isEmpty()).toList()));
     }
 }

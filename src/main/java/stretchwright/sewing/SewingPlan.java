@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stretchwright.pattern.Machine;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -16,6 +15,7 @@ import stretchwright.pattern.Stitch;
  * @param optimum why no order is better
  * @param firstPair minutes for someone who sews such a pair for the first time
  * @param thread metres per machine word, in the order of first use
+ * @param batch of several pairs; empty for one
  */
 public record SewingPlan(
         List<Operation> operations,
@@ -24,7 +24,8 @@ public record SewingPlan(
         double firstPair,
         Map<String, Double> thread,
         List<Thread> threads,
-        Optimum optimum) {
+        Optimum optimum,
+        Optional<BatchPlan> batch) {
     public SewingPlan {
         operations = List.copyOf(operations);
         threads = List.copyOf(threads);
@@ -36,16 +37,11 @@ public record SewingPlan(
      *
      * @param position where it is threaded: "left needle", "upper looper", "bobbin"
      * @param metres waste included
-     * @param length metres on one cone (overlock and cover machines) or spool: 1000 and 200, common practice, no source
+     * @param length metres on one cone (overlock and cover machines) or spool
      * @param count cones or spools that takes; each position needs one of its own
      */
-    public record Thread(String machine, String position, double metres, int length, int count) {
-        private static final int CONE = 1000;
-        private static final int SPOOL = 200;
-
-        static Thread of(String machine, String position, double metres) {
-            boolean spool = machine.equals(Machine.LOCKSTITCH.word()) || machine.equals(Machine.HAND.word());
-            int length = spool ? SPOOL : CONE;
+    public record Thread(String machine, String position, double metres, double length, int count) {
+        static Thread of(String machine, String position, double metres, double length) {
             return new Thread(
                     machine, position, Math.round(metres * 10) / 10.0, length, (int) Math.ceil(metres / length));
         }

@@ -1,5 +1,6 @@
 package stretchwright.sewing;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,6 +43,13 @@ record Step(
             String check) {
         return new Step(
                 name, tool.machine().word(), Optional.of(tool), seam, joins, length, work, after, instruction, check);
+    }
+
+    /** The same, one step more before it. */
+    Step alsoAfter(String before) {
+        Set<String> more = new LinkedHashSet<>(after);
+        more.add(before);
+        return new Step(name, place, tool, seam, joins, length, work, more, instruction, check);
     }
 
     static Step unsewn(

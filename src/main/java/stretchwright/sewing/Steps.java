@@ -13,7 +13,8 @@ import stretchwright.pattern.Pattern;
 final class Steps {
     private Steps() {}
 
-    static List<Step> of(Pattern pattern, Fabric fabric, Kit kit) {
+    static List<Step> of(Pattern pattern, Fabric fabric, SewingTerms terms, Demands demands) {
+        Kit kit = new Kit(terms.machines());
         FinishSteps finish = new FinishSteps(pattern, fabric, kit);
         PartSteps parts = new PartSteps(pattern, fabric, kit);
         List<Step> sewing = new ArrayList<>(parts.pockets());
@@ -24,10 +25,10 @@ final class Steps {
         sewing.addAll(new RingSteps(pattern, fabric, kit).all());
         sewing.addAll(new LowerSteps(pattern, fabric, kit).all());
         sewing.addAll(finish.hems());
-        List<Step> all = new ArrayList<>(finish.tests(sewing));
+        List<Step> all = new ArrayList<>(finish.tests(sewing, demands));
         all.addAll(sewing);
         all.addAll(finish.last(sewing));
-        return all;
+        return Extras.into(all, terms.extras());
     }
 
     /** The steps as jobs: names become numbers, and each sewn step waits for the test of its stitch. */

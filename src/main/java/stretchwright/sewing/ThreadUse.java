@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stretchwright.pattern.Machine;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -88,7 +89,8 @@ final class ThreadUse {
     }
 
     /** Metres of one thread, from cone or spool, for all operations on its machine; by machine, then as they are threaded. */
-    static List<SewingPlan.Thread> perPosition(List<SewingPlan.Operation> operations) {
+    static List<SewingPlan.Thread> perPosition(
+            List<SewingPlan.Operation> operations, SewingTerms terms, int pairs) {
         Map<String, Map<String, Double>> sums = new LinkedHashMap<>();
         for (SewingPlan.Operation o : operations) {
             o.stitch().ifPresent(stitch -> {
@@ -99,8 +101,13 @@ final class ThreadUse {
         }
         List<SewingPlan.Thread> out = new ArrayList<>();
         sums.forEach((machine, positions) ->
-                positions.forEach((position, metres) -> out.add(SewingPlan.Thread.of(machine, position, metres))));
+                positions.forEach((position, metres) -> out.add(thread(machine, position, pairs * metres, terms))));
         return out;
+    }
+
+    private static SewingPlan.Thread thread(String machine, String position, double metres, SewingTerms terms) {
+        boolean spool = machine.equals(Machine.LOCKSTITCH.word()) || machine.equals(Machine.HAND.word());
+        return SewingPlan.Thread.of(machine, position, metres, spool ? terms.spool() : terms.cone());
     }
 
     /** Metres for a seam length in mm, waste included. */

@@ -78,6 +78,18 @@ final class Words {
                 + (oneIsSingle ? other : one).edge() + "): " + list;
     }
 
+    /** Names of the notches that both sides of a seam carry, in the order of the first side. */
+    static List<String> sharedNotches(Pattern pattern, Seam seam) {
+        List<String> there = on(pattern, seam.sides().get(seam.sides().size() - 1)).stream()
+                .map(Notch::name)
+                .toList();
+        return on(pattern, seam.sides().get(0)).stream()
+                .map(Notch::name)
+                .filter(there::contains)
+                .distinct()
+                .toList();
+    }
+
     private static List<Notch> on(Pattern pattern, Seam.Side side) {
         return pattern.carrying(side).stream()
                 .flatMap(p -> p.notches().stream())

@@ -2,8 +2,11 @@ package stretchwright.sewing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.Fabric;
@@ -19,27 +22,43 @@ class BatchPlanTest {
     private static final Set<Machine> TWO = EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
     private static final Set<Machine> ONE = EnumSet.of(Machine.LOCKSTITCH);
 
+    private static SewingTerms terms(Set<Machine> machines, int pairs, int inWork) {
+        return new SewingTerms(
+                machines,
+                SewingTerms.CONVERSION,
+                SewingTerms.CONE,
+                SewingTerms.SPOOL,
+                pairs,
+                inWork,
+                List.of(),
+                Map.of());
+    }
+
+    private static BatchPlan batch(Set<Machine> machines, int pairs, int inWork) {
+        return Planning.plan(PLAIN, FABRIC, terms(machines, pairs, inWork), List.of())
+                .batch()
+                .orElseThrow();
+    }
+
     @Test
-    void onePairInABatchIsNotFasterThanItsStepsAllow() {
-        BatchPlan one = Planning.batch(PLAIN, FABRIC, TWO, 1, 1);
-        SewingPlan plan = Planning.plan(PLAIN, FABRIC, TWO);
-        assertThat(one.changeovers()).isEqualTo(plan.changeovers());
-        assertThat(one.minutes()).isEqualTo(one.pairByPair()).isLessThanOrEqualTo(plan.minutes());
+    void onePairIsNoBatch() {
+        assertThat(Planning.plan(PLAIN, FABRIC, terms(TWO, 1, 5), List.of()).batch())
+                .isEmpty();
     }
 
     @Test
     void allPairsInOneLotChangeMachinesAsOftenAsOnePair() {
         SewingPlan plan = Planning.plan(PLAIN, FABRIC, TWO);
-        BatchPlan twelve = Planning.batch(PLAIN, FABRIC, TWO, 12, 12);
+        BatchPlan twelve = batch(TWO, 12, 12);
         assertThat(twelve.lots()).isEqualTo(1);
         assertThat(twelve.changeovers()).isEqualTo(plan.changeovers());
-        assertThat(twelve.minutes()).isLessThan(twelve.pairByPair());
+        assertThat(twelve.minutes()).isLessThan(twelve.pairByPair()).isLessThan(12 * plan.minutes());
     }
 
     @Test
     void fewerInWorkCostChangeovers() {
-        BatchPlan all = Planning.batch(PLAIN, FABRIC, TWO, 12, 12);
-        BatchPlan four = Planning.batch(PLAIN, FABRIC, TWO, 12, 4);
+        BatchPlan all = batch(TWO, 12, 12);
+        BatchPlan four = batch(TWO, 12, 4);
         assertThat(four.lot()).isLessThanOrEqualTo(4);
         assertThat(four.lots()).isGreaterThanOrEqualTo(3);
         assertThat(four.minutes()).isGreaterThanOrEqualTo(all.minutes()).isLessThanOrEqualTo(four.pairByPair());
@@ -48,16 +67,28 @@ class BatchPlanTest {
     /** On one machine that needs no conversion nothing is gained by leaving pairs half done. */
     @Test
     void whereNothingIsSavedPairsAreFinishedOneByOne() {
-        BatchPlan plan = Planning.batch(PLAIN, FABRIC, ONE, 20, 20);
+        BatchPlan plan = batch(ONE, 20, 20);
         assertThat(plan.lot()).isEqualTo(1);
         assertThat(plan.minutes()).isEqualTo(plan.pairByPair());
         assertThat(plan.changeovers()).isZero();
     }
 
     @Test
+    void threadIsBoughtForAllPairs() {
+        SewingPlan one = Planning.plan(PLAIN, FABRIC, TWO);
+        BatchPlan sixty = batch(TWO, 60, 60);
+        for (int i = 0; i < one.threads().size(); i++) {
+            double metres = one.threads().get(i).metres();
+            assertThat(sixty.threads().get(i).metres()).isCloseTo(60 * metres, within(60 * 0.05 + 0.05));
+            assertThat(sixty.threads().get(i).count())
+                    .isEqualTo((int) Math.ceil(sixty.threads().get(i).metres() / SewingTerms.CONE));
+        }
+    }
+
+    @Test
     void impossibleWishesAreRefused() {
-        assertThatThrownBy(() -> Planning.batch(PLAIN, FABRIC, TWO, 0, 1)).hasMessageContaining("0 pairs");
-        assertThatThrownBy(() -> Planning.batch(PLAIN, FABRIC, TWO, 61, 1)).hasMessageContaining("61 pairs");
-        assertThatThrownBy(() -> Planning.batch(PLAIN, FABRIC, TWO, 2, 0)).hasMessageContaining("0 of them");
+        assertThatThrownBy(() -> terms(TWO, 0, 1)).hasMessageContaining("0 pairs");
+        assertThatThrownBy(() -> terms(TWO, 61, 1)).hasMessageContaining("61 pairs");
+        assertThatThrownBy(() -> terms(TWO, 2, 0)).hasMessageContaining("in work 0");
     }
 }

@@ -44,10 +44,10 @@ class LotsTest {
                     }
                 }
             }
-            Lots lots = new Lots(jobs, 0);
+            Lots lots = new Lots(jobs, 0, OrderOfWorkTest.USUAL);
             assertThat(lots.least(2).tenths()).as("seed %d", seed).isEqualTo(two);
             assertThat(lots.least(3).tenths()).as("seed %d", seed).isLessThanOrEqualTo(three);
-            assertThat(lots.least(1).tenths()).isEqualTo(OrderOfWork.best(jobs).lostTenths());
+            assertThat(lots.least(1).tenths()).isEqualTo(OrderOfWork.best(jobs, OrderOfWorkTest.USUAL).lostTenths());
         }
     }
 
@@ -66,15 +66,15 @@ class LotsTest {
     void noWayOfSewingTwoPairsLosesLessThanOneLot() {
         for (long seed = 1; seed <= 200; seed++) {
             List<OrderOfWork.Job> jobs = jobs(seed, 5);
-            int mixed = OrderOfWork.best(copies(jobs, 2)).lostTenths();
-            assertThat(new Lots(jobs, 0).least(1).tenths()).as("seed %d", seed).isEqualTo(mixed);
+            int mixed = OrderOfWork.best(copies(jobs, 2), OrderOfWorkTest.USUAL).lostTenths();
+            assertThat(new Lots(jobs, 0, OrderOfWorkTest.USUAL).least(1).tenths()).as("seed %d", seed).isEqualTo(mixed);
         }
     }
 
     @Test
     void moreLotsNeverLoseLess() {
         for (long seed = 1; seed <= 60; seed++) {
-            Lots lots = new Lots(jobs(seed, 6), 0);
+            Lots lots = new Lots(jobs(seed, 6), 0, OrderOfWorkTest.USUAL);
             for (int count = 2; count <= 5; count++) {
                 assertThat(lots.least(count).tenths())
                         .as("seed %d", seed)
@@ -87,7 +87,7 @@ class LotsTest {
     @Test
     void everyLotOnAConvertingMachineCostsTwoConversionsMore() {
         List<OrderOfWork.Job> jobs = OrderOfWorkTest.overlockThenCoverOnOneMachine();
-        Lots lots = new Lots(jobs, 0);
+        Lots lots = new Lots(jobs, 0, OrderOfWorkTest.USUAL);
         assertThat(lots.least(1)).isEqualTo(new Lots.Loss(150, 1));
         assertThat(lots.least(2)).isEqualTo(new Lots.Loss(450, 3));
         assertThat(lots.least(3)).isEqualTo(new Lots.Loss(750, 5));

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToIntFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.RandomStream;
@@ -15,6 +17,9 @@ import stretchwright.pattern.Machine;
 import stretchwright.pattern.Stitch;
 
 class OrderOfWorkTest {
+    /** By the minutes that are usual. */
+    static final ToIntFunction<Bench.Change> USUAL = SewingTerms.on(Set.of())::tenths;
+
     private static final Tool OVERLOCK = new Tool(Machine.OVERLOCKER, Stitch.OVERLOCK_4);
     private static final Tool COVER = new Tool(Machine.COVERSTITCH, Stitch.COVERSTITCH);
     private static final Tool COMBINED_OVERLOCK = new Tool(Machine.COMBINED, Stitch.OVERLOCK_4);
@@ -65,7 +70,7 @@ class OrderOfWorkTest {
         int changeovers = 0;
         for (int job : order) {
             Bench.Change change = bench.to(jobs.get(job).tool());
-            tenths += change.tenths();
+            tenths += USUAL.applyAsInt(change);
             changeovers += change.count();
             bench = change.then();
         }
@@ -119,7 +124,7 @@ class OrderOfWorkTest {
         for (long seed = 1; seed <= 300; seed++) {
             RandomStream random = RandomStream.of(seed, "order of work");
             List<OrderOfWork.Job> jobs = random(random, 1 + random.below(7));
-            assertThat(OrderOfWork.best(jobs)).as("seed %d, %s", seed, jobs).isEqualTo(byTryingAll(jobs));
+            assertThat(OrderOfWork.best(jobs, USUAL)).as("seed %d, %s", seed, jobs).isEqualTo(byTryingAll(jobs));
         }
     }
 
@@ -208,7 +213,7 @@ class OrderOfWorkTest {
         for (long seed = 1; seed <= 40; seed++) {
             RandomStream random = RandomStream.of(seed, "long order of work");
             List<OrderOfWork.Job> jobs = random(random, 8 + random.below(6));
-            OrderOfWork.Order best = OrderOfWork.best(jobs);
+            OrderOfWork.Order best = OrderOfWork.best(jobs, USUAL);
             assertThat(keeps(jobs, best.order())).as("seed %d", seed).isTrue();
             assertThat(best).as("seed %d", seed).isEqualTo(walk(jobs, best.order()));
         }
@@ -218,14 +223,14 @@ class OrderOfWorkTest {
     @Test
     void gathersTheWorkOfOneMachine() {
         List<OrderOfWork.Job> jobs = List.of(job(OVERLOCK), job(COVER), job(OVERLOCK, 0), job(COVER, 1));
-        assertThat(OrderOfWork.best(jobs)).isEqualTo(new OrderOfWork.Order(List.of(0, 2, 1, 3), 5, 1));
+        assertThat(OrderOfWork.best(jobs, USUAL)).isEqualTo(new OrderOfWork.Order(List.of(0, 2, 1, 3), 5, 1));
     }
 
     /** By hand: over, cover, over in a chain on one combined machine is converted twice: 2 x 15 min. */
     @Test
     void theCombinedMachineIsConvertedAsOftenAsAChainForces() {
         List<OrderOfWork.Job> jobs = List.of(job(COMBINED_OVERLOCK), job(COMBINED_COVER, 0), job(COMBINED_OVERLOCK, 1));
-        assertThat(OrderOfWork.best(jobs)).isEqualTo(new OrderOfWork.Order(List.of(0, 1, 2), 300, 2));
+        assertThat(OrderOfWork.best(jobs, USUAL)).isEqualTo(new OrderOfWork.Order(List.of(0, 1, 2), 300, 2));
     }
 
     /** By hand: a move away and back (1.0 min) is cheaper than a conversion (15 min). */
@@ -233,7 +238,7 @@ class OrderOfWorkTest {
     void ratherMovesThanConverts() {
         List<OrderOfWork.Job> jobs =
                 List.of(job(COMBINED_OVERLOCK), job(ZIGZAG, 0), job(COMBINED_OVERLOCK, 1), job(COMBINED_COVER));
-        OrderOfWork.Order best = OrderOfWork.best(jobs);
+        OrderOfWork.Order best = OrderOfWork.best(jobs, USUAL);
         assertThat(best.lostTenths()).isEqualTo(5 + 5 + 150);
         assertThat(best.changeovers()).isEqualTo(3);
     }
@@ -248,7 +253,7 @@ class OrderOfWorkTest {
                 jobs.add(i == 0 ? job(tool) : job(tool, jobs.size() - 1));
             }
         }
-        OrderOfWork.Order best = OrderOfWork.best(jobs);
+        OrderOfWork.Order best = OrderOfWork.best(jobs, USUAL);
         assertThat(keeps(jobs, best.order())).isTrue();
         assertThat(best.changeovers()).isEqualTo(9);
     }
@@ -256,19 +261,19 @@ class OrderOfWorkTest {
     @Test
     void equalOrdersFollowTheCustom() {
         List<OrderOfWork.Job> jobs = List.of(job(OVERLOCK), job(HAND), job(OVERLOCK), job(HAND), job(OVERLOCK));
-        assertThat(OrderOfWork.best(jobs)).isEqualTo(new OrderOfWork.Order(List.of(0, 1, 2, 3, 4), 0, 0));
+        assertThat(OrderOfWork.best(jobs, USUAL)).isEqualTo(new OrderOfWork.Order(List.of(0, 1, 2, 3, 4), 0, 0));
     }
 
     @Tag("slow")
     @Test
     void refusesARingAndTooMany() {
-        assertThatThrownBy(() -> OrderOfWork.best(List.of(job(HAND, 1), job(HAND, 0))))
+        assertThatThrownBy(() -> OrderOfWork.best(List.of(job(HAND, 1), job(HAND, 0)), USUAL))
                 .hasMessageContaining("ring");
-        assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(31, job(HAND))))
+        assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(31, job(HAND)), USUAL))
                 .hasMessageContaining("31");
-        assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(22, job(HAND))))
+        assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(22, job(HAND)), USUAL))
                 .hasMessageContaining("too many orders");
-        assertThat(OrderOfWork.best(List.of()).order()).isEmpty();
-        assertThat(OrderOfWork.best(Collections.nCopies(20, job(HAND))).order()).hasSize(20);
+        assertThat(OrderOfWork.best(List.of(), USUAL).order()).isEmpty();
+        assertThat(OrderOfWork.best(Collections.nCopies(20, job(HAND)), USUAL).order()).hasSize(20);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import stretchwright.draft.TopStyles;
+import stretchwright.fabric.SampleFabric;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.SamplePattern;
@@ -15,6 +16,12 @@ import stretchwright.pattern.Seam;
 /** Patterns and machine sets for the tests of this room. Invented. */
 final class SampleSewing {
     private SampleSewing() {}
+
+    /** The steps of a pattern in heavy knit, nothing known of strains. */
+    static List<Step> steps(Pattern pattern, Set<Machine> machines) {
+        return Steps.of(
+                pattern, SampleFabric.heavyKnit(), SewingTerms.on(machines), new Demands(pattern, List.of()));
+    }
 
     static Pattern withCuff() {
         return SamplePattern.overBoot();

@@ -104,13 +104,13 @@ class ThreadUseTest {
     /** By hand: 2,100 m on cones of 1,000 m take three; 201 m on spools of 200 m take two. */
     @Test
     void conesAndSpoolsAreWhole() {
-        assertThat(SewingPlan.Thread.of(Machine.OVERLOCKER.word(), "lower looper", 2100)
+        assertThat(SewingPlan.Thread.of(Machine.OVERLOCKER.word(), "lower looper", 2100, 1000)
                         .count())
                 .isEqualTo(3);
-        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 201)
+        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 201, 200)
                         .count())
                 .isEqualTo(2);
-        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 200)
+        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 200, 200)
                         .count())
                 .isEqualTo(1);
     }
