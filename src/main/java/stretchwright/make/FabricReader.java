@@ -32,6 +32,7 @@ final class FabricReader {
             "repeat along",
             "shows through at",
             "price",
+            SewingReader.SETTINGS,
             ContrastReader.KEY);
     static final List<String> KEYS =
             Stream.concat(PLAIN.stream(), StretchReader.KEYS.stream()).toList();

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import stretchwright.pattern.LayTerms;
+import stretchwright.sewing.SeveralPairs;
 
 /**
  * The range of each value of a make file, and why. Wide on purpose: they catch slips of unit and comma, not unusual
@@ -49,6 +50,12 @@ final class Limits {
     static final Range USABLE_WIDTH = new Range(200, 4000, "cloth is not sold like that");
 
     static final Range ON_HAND = new Range(50, 200_000, "a roll holds about 100 m");
+    static final Range CONVERSION = new Range(0, 240, "minutes to convert one machine");
+    static final Range MINUTES = new Range(0.1, 240, "minutes for one step");
+    static final Range THREAD = new Range(10_000, 20_000_000, "thread is sold on spools and cones of that length");
+    static final Range STITCH_LENGTH = new Range(0.2, 6, "no machine for knits sews shorter or longer stitches");
+    static final Range FEED = new Range(0.5, 3, "differential feeds go from 0.7 to 2 or a little beyond");
+    static final Range PAIRS = new Range(1, SeveralPairs.MOST_PAIRS, "so many pairs are planned at most");
     static final Range SCISSOR_GAP = new Range(0, LayTerms.MOST_GAP, "room for the scissors between two pieces");
     static final Range GRAIN_TOLERANCE = new Range(
             0, LayTerms.MOST_TILT, "degrees; a leg cut farther off grain twists (common practice, no source)");

@@ -95,13 +95,23 @@ public final class Make {
         progress.say("fit: " + Verdicts.count(fit));
         List<ClothLay> lays = need(f -> Cloths.laid(pattern, make, stages, f), make);
         lays.forEach(l -> progress.say(said(l.lay())));
-        SewingPlan sewing = stages.sewing(pattern, make);
+        SewingPlan sewing = sewing(pattern, make, fit, stages);
         progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
                 + " minutes");
         List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lays, sewing));
         documents.add(Report.document(make, body, pattern, fit, lays, sewing, documents));
         progress.say("print: " + documents.size() + " files");
         return new Made(make, body, pattern, fit, lays, sewing, documents);
+    }
+
+    private static SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit, Stages stages) {
+        try {
+            return stages.sewing(pattern, make, fit);
+        } catch (BadInput e) {
+            Findings findings = new Findings(make.file());
+            e.findings().forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+            throw new BadInput(findings.all());
+        }
     }
 
     private static String said(Lay lay) {

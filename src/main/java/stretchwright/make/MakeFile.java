@@ -1,7 +1,5 @@
 package stretchwright.make;
 
-import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +13,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Style;
+import stretchwright.sewing.SewingTerms;
 
 /**
  * A make file that was read without a finding.
@@ -25,7 +24,7 @@ import stretchwright.pattern.Style;
  * @param wearer a name or code; may be empty
  * @param measured what was measured of the wearer, in mm
  * @param contrasts other colours of the fabric, and what is cut from them
- * @param machines in the order of the file; never empty
+ * @param sewing what there is to sew with, and what else was said about it
  * @param paper name of the paper
  * @param seed of the search for the lay
  * @param worn what was changed after wearing, oldest first; the style holds it already
@@ -40,7 +39,7 @@ public record MakeFile(
         List<Contrast> contrasts,
         Optional<Boot> boot,
         Style style,
-        Set<Machine> machines,
+        SewingTerms sewing,
         String paper,
         long seed,
         List<WearingEntry> worn) {
@@ -52,20 +51,19 @@ public record MakeFile(
     public static final int LARGEST = 1024 * 1024;
 
     public MakeFile {
-        machines = Collections.unmodifiableSet(new LinkedHashSet<>(machines));
         contrasts = List.copyOf(contrasts);
         worn = List.copyOf(worn);
     }
 
     MakeFile with(Style other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, other, machines, paper, seed, worn);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, other, sewing, paper, seed, worn);
     }
 
     /** The same make in another cloth. */
     MakeFile with(Fabric other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, other, contrasts, boot, style, machines, paper, seed, worn);
+                file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, paper, seed, worn);
     }
 
     MakeFile with(Boot other) {
@@ -79,7 +77,7 @@ public record MakeFile(
                 contrasts,
                 Optional.of(other),
                 style,
-                machines,
+                sewing,
                 paper,
                 seed,
                 worn);
@@ -87,13 +85,30 @@ public record MakeFile(
 
     MakeFile with(Set<Machine> other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, style, other, paper, seed, worn);
+                file,
+                name,
+                unit,
+                wearer,
+                measured,
+                fabric,
+                contrasts,
+                boot,
+                style,
+                sewing.with(other),
+                paper,
+                seed,
+                worn);
     }
 
     /** With one more change after wearing, already in the style. */
     MakeFile worn(Style changed, List<WearingEntry> history) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, machines, paper, seed, history);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, paper, seed, history);
+    }
+
+    /** In the order of the file; never empty. */
+    public Set<Machine> machines() {
+        return sewing.machines();
     }
 
     public Figure figure() {

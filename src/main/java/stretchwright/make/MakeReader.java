@@ -12,6 +12,7 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Style;
+import stretchwright.sewing.SewingTerms;
 
 /** Reads a whole make file section by section; everything that is wrong becomes a finding, nothing is guessed. */
 final class MakeReader {
@@ -24,6 +25,7 @@ final class MakeReader {
             "boot",
             "style",
             "machines",
+            SewingReader.SECTION,
             "print",
             "seed",
             WearingReader.SECTION);
@@ -83,6 +85,7 @@ final class MakeReader {
         Optional<Boot> boot = top.section("boot", BootReader.KEYS).flatMap(BootReader::read);
         Set<Machine> machines = machines();
         Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();
+        SewingTerms sewing = SewingReader.read(top, cloth, machines);
         String paper = paper();
         long seed = seed();
         List<WearingEntry> worn = WearingReader.read(top);
@@ -100,7 +103,7 @@ final class MakeReader {
                 contrasts,
                 boot,
                 style.orElseThrow(),
-                machines,
+                sewing,
                 paper,
                 seed,
                 List.of());

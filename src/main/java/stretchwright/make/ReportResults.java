@@ -2,7 +2,6 @@ package stretchwright.make;
 
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
-import stretchwright.sewing.SewingPlan;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -64,49 +63,5 @@ final class ReportResults {
                     .put("remedy", v.remedy());
             ReportFit.tried(verdict.putArray("tried"), v);
         }
-    }
-
-    static void sewing(ObjectNode out, SewingPlan plan) {
-        ArrayNode operations = out.putArray("operations");
-        for (SewingPlan.Operation op : plan.operations()) {
-            ObjectNode one = operations.addObject();
-            one.put("step", op.step());
-            one.put("name", op.name());
-            one.put("machine", op.machine());
-            op.stitch()
-                    .ifPresentOrElse(
-                            s -> one.put("stitch", s.number()).put("stitchName", s.plainName()),
-                            () -> one.putNull("stitch"));
-            one.put("seam", op.seam());
-            ArrayNode joins = one.putArray("joins");
-            op.joins().forEach(joins::add);
-            one.put("length", Numbers.mm(op.length()));
-            one.put("minutes", Numbers.mm(op.minutes()));
-            ArrayNode after = one.putArray("after");
-            op.after().forEach(after::add);
-            one.put("instruction", op.instruction());
-            one.put("check", op.check());
-        }
-        out.put("changeovers", plan.changeovers());
-        out.put("minutes", Numbers.mm(plan.minutes()));
-        out.put("firstPair", Numbers.mm(plan.firstPair()));
-        ArrayNode threads = out.putArray("threads");
-        for (SewingPlan.Thread t : plan.threads()) {
-            threads.addObject()
-                    .put("machine", t.machine())
-                    .put("position", t.position())
-                    .put("metres", Numbers.mm(t.metres()))
-                    .put("spoolLength", t.length())
-                    .put("spools", t.count());
-        }
-        SewingPlan.Optimum optimum = plan.optimum();
-        ObjectNode best = out.putObject("optimum");
-        best.put("validOrders", optimum.validOrders())
-                .put("conversions", optimum.conversions())
-                .put("fewestConversions", optimum.fewestConversions());
-        ArrayNode forcedBy = best.putArray("forcedBy");
-        optimum.forcedBy().forEach(forcedBy::add);
-        ObjectNode thread = out.putObject("thread");
-        plan.thread().forEach((machine, metres) -> thread.put(machine, Numbers.mm(metres)));
     }
 }

@@ -21,6 +21,7 @@ import stretchwright.print.Job;
 import stretchwright.print.Paper;
 import stretchwright.print.Printing;
 import stretchwright.sewing.Planning;
+import stretchwright.sewing.SeamStrain;
 import stretchwright.sewing.SewingPlan;
 
 /** The real rooms, joined. */
@@ -53,8 +54,11 @@ final class Rooms implements Stages {
     }
 
     @Override
-    public SewingPlan sewing(Pattern pattern, MakeFile make) {
-        return Planning.plan(pattern, make.fabric(), make.machines());
+    public SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit) {
+        List<SeamStrain> strains = fit.seams().stream()
+                .map(s -> new SeamStrain(s.seam(), s.pose(), s.needed()))
+                .toList();
+        return Planning.plan(pattern, make.fabric(), make.sewing(), strains);
     }
 
     @Override

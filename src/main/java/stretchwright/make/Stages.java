@@ -42,7 +42,8 @@ interface Stages {
                 OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed()));
     }
 
-    SewingPlan sewing(Pattern pattern, MakeFile make);
+    /** In the order of the least time; findings, thrown, where the sewer's own steps cannot be kept. */
+    SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit);
 
     List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
 

@@ -21,8 +21,7 @@ record Demands(Pattern pattern, List<SeamStrain> strains) {
 
     /** The most that any seam of the step is drawn; empty where nothing was computed. */
     Optional<SeamStrain> of(Step step) {
-        List<String> names =
-                seams(pattern, step).stream().map(Seam::name).toList();
+        List<String> names = seams(pattern, step).stream().map(Seam::name).toList();
         return strains.stream()
                 .filter(s -> names.contains(s.seam()))
                 .max(Comparator.comparingDouble(SeamStrain::needed));

@@ -44,7 +44,8 @@ final class Extras {
             if (!named.isEmpty()) {
                 findings.add(
                         KEY,
-                        "The step \"" + extra.name() + "\" names \"" + named.get(0) + "\", which this plan does not have.",
+                        "The step \"" + extra.name() + "\" names \"" + named.get(0)
+                                + "\", which this plan does not have.",
                         "Steps of this plan are: " + String.join(", ", known) + ".");
             }
         }

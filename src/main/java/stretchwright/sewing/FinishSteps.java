@@ -41,7 +41,8 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     private Step test(Tool tool, boolean first, Optional<SeamStrain> worst) {
         double stands = tool.stitch().extensibility();
-        double pull = Math.max(Math.min(USUAL_PULL, stands), worst.map(w -> upTo5(w.needed())).orElse(0.0));
+        double pull = Math.max(
+                Math.min(USUAL_PULL, stands), worst.map(w -> upTo5(w.needed())).orElse(0.0));
         String needle = first ? " with a new " + Settings.needle(fabric) : "";
         String unplug = tool.byHand() ? "" : " Unplug the machine whenever you thread it or change a needle.";
         return Step.sewn(
@@ -67,10 +68,11 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private static String asked(SeamStrain worst, double stands) {
-        String most = ", as far as the " + worst.seam() + " is drawn at most (" + worst.pose() + ")";
+        String most = " (the " + worst.seam() + " is drawn by " + Words.percent(worst.needed()) + " at most: "
+                + worst.pose() + ")";
         return worst.needed() <= stands
                 ? most
-                : most + ", which is more than the " + Words.percent(stands) + " this stitch is known to stand";
+                : most + ", more than the " + Words.percent(stands) + " that this stitch is known to stand";
     }
 
     private static String settings(Tool tool) {

@@ -40,8 +40,8 @@ record Helping(Pattern pattern, Fabric fabric, SewingTerms terms, Demands demand
             double more = one.length() - other.length();
             if (Math.abs(more) > LEVEL) {
                 Seam.Side shorter = more < 0 ? one : other;
-                all.add("the " + shorter.edge() + " of the " + shorter.piece() + " is "
-                        + Words.mm(Math.abs(more)) + " shorter; stretch it to the other edge, evenly " + between(seam));
+                all.add("the " + shorter.edge() + " of the " + shorter.piece() + " is " + Words.mm(Math.abs(more))
+                        + " shorter; stretch it to the other edge, evenly " + between(seam));
             }
         }
         return String.join("; ", all.stream().distinct().toList());

@@ -70,7 +70,7 @@ public final class Planning {
                 ThreadUse.perMachine(operations),
                 ThreadUse.perPosition(operations, terms, 1),
                 optimum(conversions),
-                terms.pairs() == 1 ? Optional.empty() : Optional.of(batch(operations)));
+                terms.pairs() == 1 ? Optional.empty() : Optional.of(several(operations)));
     }
 
     private int work(Work.Band band) {
@@ -78,7 +78,7 @@ public final class Planning {
     }
 
     /** The lot size that takes least time, the smaller of two that take the same. */
-    private BatchPlan batch(List<SewingPlan.Operation> operations) {
+    private SeveralPairs several(List<SewingPlan.Operation> operations) {
         int tests = Lots.tests(steps);
         int pairs = terms.pairs();
         Lots lots = new Lots(jobs, tests, terms::tenths);
@@ -86,14 +86,17 @@ public final class Planning {
         for (int i = 0; i < steps.size(); i++) {
             work += (tests >> i & 1) == 1
                     ? steps.get(i).work().tenths(Work.Band.KNOWN_DRAFT)
-                    : pairs * steps.get(i).work().tenths(Work.Band.BATCH);
+                    : pairs * steps.get(i).work().tenths(Work.Band.SEVERAL_PAIRS);
         }
         int best = 1;
         for (int lot = 2; lot <= Math.min(pairs, terms.inWork()); lot++) {
-            best = lots.least(count(pairs, lot)).tenths() < lots.least(count(pairs, best)).tenths() ? lot : best;
+            best = lots.least(count(pairs, lot)).tenths()
+                            < lots.least(count(pairs, best)).tenths()
+                    ? lot
+                    : best;
         }
         Lots.Loss loss = lots.least(count(pairs, best));
-        return new BatchPlan(
+        return new SeveralPairs(
                 pairs,
                 best,
                 count(pairs, best),
@@ -154,6 +157,8 @@ public final class Planning {
                 before.stream().map(SewingPlan.Reason::step).toList(),
                 first + step.instruction(),
                 step.check(),
-                helping.of(step, before.stream().filter(r -> !r.because().isEmpty()).toList()));
+                helping.of(
+                        step,
+                        before.stream().filter(r -> !r.because().isEmpty()).toList()));
     }
 }

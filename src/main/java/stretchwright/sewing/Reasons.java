@@ -35,7 +35,10 @@ final class Reasons {
             rule(named("mark the "), any(), "only now is the edge closed to a ring"),
             rule(is(LowerSteps.COVER_JOIN), any(), "ring is sewn to ring"),
             rule(is(FinishSteps.HEM), is(LowerSteps.COVER_JOIN), "the cover's own edge is turned last"),
-            rule(is(FinishSteps.HEM), any(), "sewn in the round the hem closes on itself, and no seam end lies open at the boot"),
+            rule(
+                    is(FinishSteps.HEM),
+                    any(),
+                    "sewn in the round the hem closes on itself, and no seam end lies open at the boot"),
             rule(is(LowerSteps.STRAP_ENDS), is(LowerSteps.STRAP_EDGES), "a strap is closed before its ends are caught"),
             rule(is(LowerSteps.STRAP_ENDS), any(), "the strap's ends are caught on a finished edge"));
 

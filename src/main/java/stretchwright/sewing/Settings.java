@@ -48,7 +48,8 @@ final class Settings {
 
     private static String thread(Stitch stitch, double weight) {
         String tex = weight < LIGHT ? "Tex 18 to 24" : weight <= HEAVY ? "Tex 24 to 27" : "Tex 40";
-        boolean looper = !ThreadUse.positions(stitch).keySet().stream().allMatch(p -> p.endsWith("needle") || p.equals("bobbin"));
+        boolean looper = !ThreadUse.positions(stitch).keySet().stream()
+                .allMatch(p -> p.endsWith("needle") || p.equals("bobbin"));
         return "polyester, " + tex + (looper ? "; textured polyester in the loopers" : "");
     }
 

@@ -15,7 +15,7 @@ import stretchwright.pattern.Stitch;
  * @param optimum why no order is better
  * @param firstPair minutes for someone who sews such a pair for the first time
  * @param thread metres per machine word, in the order of first use
- * @param batch of several pairs; empty for one
+ * @param several pairs sewn together; empty for one
  */
 public record SewingPlan(
         List<Operation> operations,
@@ -25,7 +25,7 @@ public record SewingPlan(
         Map<String, Double> thread,
         List<Thread> threads,
         Optimum optimum,
-        Optional<BatchPlan> batch) {
+        Optional<SeveralPairs> several) {
     public SewingPlan {
         operations = List.copyOf(operations);
         threads = List.copyOf(threads);

@@ -15,7 +15,7 @@ import stretchwright.pattern.Stitch;
  * @param conversion minutes to convert one machine from overlock to coverstitch or back
  * @param cone metres of thread on a cone, for overlock and coverstitch
  * @param spool metres of thread on a spool, for lockstitch and hand
- * @param pairs how many pairs like this one, 1 to {@link BatchPlan#MOST_PAIRS}
+ * @param pairs how many pairs like this one, 1 to {@link SeveralPairs#MOST_PAIRS}
  * @param inWork how many of them may lie half done at a time, at least 1
  * @param extras steps of the sewer's own
  * @param kept settings that worked in this fabric, by stitch
@@ -43,7 +43,7 @@ public record SewingTerms(
             throw new IllegalArgumentException("conversion " + conversion + ", cone " + cone + ", spool " + spool
                     + ", in work " + inWork + ", extras " + extras.size());
         }
-        if (pairs < 1 || pairs > BatchPlan.MOST_PAIRS) {
+        if (pairs < 1 || pairs > SeveralPairs.MOST_PAIRS) {
             throw new IllegalArgumentException(pairs + " pairs");
         }
         machines = Collections.unmodifiableSet(new LinkedHashSet<>(machines));

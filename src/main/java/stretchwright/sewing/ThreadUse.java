@@ -89,8 +89,7 @@ final class ThreadUse {
     }
 
     /** Metres of one thread, from cone or spool, for all operations on its machine; by machine, then as they are threaded. */
-    static List<SewingPlan.Thread> perPosition(
-            List<SewingPlan.Operation> operations, SewingTerms terms, int pairs) {
+    static List<SewingPlan.Thread> perPosition(List<SewingPlan.Operation> operations, SewingTerms terms, int pairs) {
         Map<String, Map<String, Double>> sums = new LinkedHashMap<>();
         for (SewingPlan.Operation o : operations) {
             o.stitch().ifPresent(stitch -> {

@@ -25,12 +25,12 @@ record Work(double handling, double pinning, double needle) {
 
     /**
      * How well the sewer knows the work. Common practice, no source: a first pair is read, pinned twice as close and sewn
-     * more slowly; in a batch the hand has learnt what comes next.
+     * more slowly; with several pairs the hand has learnt what comes next.
      */
     enum Band {
         FIRST_PAIR(2, 2, 1.5, 1),
         KNOWN_DRAFT(1, 1, 1, 0),
-        BATCH(0.8, 1, 1, 0);
+        SEVERAL_PAIRS(0.8, 1, 1, 0);
 
         private final double handling;
         private final double pinning;

@@ -168,7 +168,7 @@ class RemediesSurveyTest {
                 List.of(),
                 boot,
                 style,
-                machines,
+                stretchwright.sewing.SewingTerms.on(machines),
                 "A4",
                 1,
                 List.of());

@@ -81,8 +81,8 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
-    public SewingPlan sewing(Pattern pattern, MakeFile make) {
-        return real.sewing(pattern, make);
+    public SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit) {
+        return real.sewing(pattern, make, fit);
     }
 
     @Override

@@ -126,7 +126,13 @@ final class SampleJob {
         Map<String, Double> thread = new LinkedHashMap<>();
         thread.put("overlocker", 86.4);
         return new SewingPlan(
-                all, 0, 42.5, 95, thread, List.of(), new SewingPlan.Optimum(BigInteger.valueOf(12), 0, 0, List.of()),
+                all,
+                0,
+                42.5,
+                95,
+                thread,
+                List.of(),
+                new SewingPlan.Optimum(BigInteger.valueOf(12), 0, 0, List.of()),
                 Optional.empty());
     }
 }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.RandomStream;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
@@ -40,7 +39,8 @@ class FactoryOrderTest {
             List<Integer> factory = factory(steps);
             assertThat(OrderOfWorkTest.keeps(jobs, factory)).isTrue();
             assertThat(OrderOfWorkTest.walk(jobs, factory).lostTenths())
-                    .isGreaterThanOrEqualTo(OrderOfWork.best(jobs, OrderOfWorkTest.USUAL).lostTenths());
+                    .isGreaterThanOrEqualTo(
+                            OrderOfWork.best(jobs, OrderOfWorkTest.USUAL).lostTenths());
         });
     }
 
@@ -60,8 +60,7 @@ class FactoryOrderTest {
     /** The exact second opinion on the garment itself, on each run of eight neighbouring steps. */
     @Test
     void everyEightNeighbouringStepsAreOrderedAsByTryingAll() {
-        List<Step> steps =
-                SampleSewing.steps(SampleSewing.withCuff(), Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH));
+        List<Step> steps = SampleSewing.steps(SampleSewing.withCuff(), Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH));
         List<OrderOfWork.Job> jobs = Steps.jobs(steps);
         for (int from = 0; from + 8 <= jobs.size(); from++) {
             List<OrderOfWork.Job> part = new ArrayList<>();

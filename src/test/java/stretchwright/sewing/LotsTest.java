@@ -47,7 +47,8 @@ class LotsTest {
             Lots lots = new Lots(jobs, 0, OrderOfWorkTest.USUAL);
             assertThat(lots.least(2).tenths()).as("seed %d", seed).isEqualTo(two);
             assertThat(lots.least(3).tenths()).as("seed %d", seed).isLessThanOrEqualTo(three);
-            assertThat(lots.least(1).tenths()).isEqualTo(OrderOfWork.best(jobs, OrderOfWorkTest.USUAL).lostTenths());
+            assertThat(lots.least(1).tenths())
+                    .isEqualTo(OrderOfWork.best(jobs, OrderOfWorkTest.USUAL).lostTenths());
         }
     }
 
@@ -67,7 +68,9 @@ class LotsTest {
         for (long seed = 1; seed <= 200; seed++) {
             List<OrderOfWork.Job> jobs = jobs(seed, 5);
             int mixed = OrderOfWork.best(copies(jobs, 2), OrderOfWorkTest.USUAL).lostTenths();
-            assertThat(new Lots(jobs, 0, OrderOfWorkTest.USUAL).least(1).tenths()).as("seed %d", seed).isEqualTo(mixed);
+            assertThat(new Lots(jobs, 0, OrderOfWorkTest.USUAL).least(1).tenths())
+                    .as("seed %d", seed)
+                    .isEqualTo(mixed);
         }
     }
 

@@ -124,7 +124,9 @@ class OrderOfWorkTest {
         for (long seed = 1; seed <= 300; seed++) {
             RandomStream random = RandomStream.of(seed, "order of work");
             List<OrderOfWork.Job> jobs = random(random, 1 + random.below(7));
-            assertThat(OrderOfWork.best(jobs, USUAL)).as("seed %d, %s", seed, jobs).isEqualTo(byTryingAll(jobs));
+            assertThat(OrderOfWork.best(jobs, USUAL))
+                    .as("seed %d, %s", seed, jobs)
+                    .isEqualTo(byTryingAll(jobs));
         }
     }
 
@@ -274,6 +276,7 @@ class OrderOfWorkTest {
         assertThatThrownBy(() -> OrderOfWork.best(Collections.nCopies(22, job(HAND)), USUAL))
                 .hasMessageContaining("too many orders");
         assertThat(OrderOfWork.best(List.of(), USUAL).order()).isEmpty();
-        assertThat(OrderOfWork.best(Collections.nCopies(20, job(HAND)), USUAL).order()).hasSize(20);
+        assertThat(OrderOfWork.best(Collections.nCopies(20, job(HAND)), USUAL).order())
+                .hasSize(20);
     }
 }

@@ -19,8 +19,7 @@ final class SampleSewing {
 
     /** The steps of a pattern in heavy knit, nothing known of strains. */
     static List<Step> steps(Pattern pattern, Set<Machine> machines) {
-        return Steps.of(
-                pattern, SampleFabric.heavyKnit(), SewingTerms.on(machines), new Demands(pattern, List.of()));
+        return Steps.of(pattern, SampleFabric.heavyKnit(), SewingTerms.on(machines), new Demands(pattern, List.of()));
     }
 
     static Pattern withCuff() {

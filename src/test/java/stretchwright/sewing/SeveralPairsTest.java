@@ -15,8 +15,8 @@ import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.SamplePattern;
 
-/** Many pairs: what a batch saves on machines that must be converted, and that nothing is promised where nothing is saved. */
-class BatchPlanTest {
+/** Many pairs: what sewing them together saves on machines that must be converted, and that nothing is promised where nothing is saved. */
+class SeveralPairsTest {
     private static final Pattern PLAIN = SamplePattern.overBoot();
     private static final Fabric FABRIC = SampleFabric.heavyKnit();
     private static final Set<Machine> TWO = EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
@@ -34,22 +34,22 @@ class BatchPlanTest {
                 Map.of());
     }
 
-    private static BatchPlan batch(Set<Machine> machines, int pairs, int inWork) {
+    private static SeveralPairs several(Set<Machine> machines, int pairs, int inWork) {
         return Planning.plan(PLAIN, FABRIC, terms(machines, pairs, inWork), List.of())
-                .batch()
+                .several()
                 .orElseThrow();
     }
 
     @Test
-    void onePairIsNoBatch() {
-        assertThat(Planning.plan(PLAIN, FABRIC, terms(TWO, 1, 5), List.of()).batch())
+    void onePairIsPlannedAlone() {
+        assertThat(Planning.plan(PLAIN, FABRIC, terms(TWO, 1, 5), List.of()).several())
                 .isEmpty();
     }
 
     @Test
     void allPairsInOneLotChangeMachinesAsOftenAsOnePair() {
         SewingPlan plan = Planning.plan(PLAIN, FABRIC, TWO);
-        BatchPlan twelve = batch(TWO, 12, 12);
+        SeveralPairs twelve = several(TWO, 12, 12);
         assertThat(twelve.lots()).isEqualTo(1);
         assertThat(twelve.changeovers()).isEqualTo(plan.changeovers());
         assertThat(twelve.minutes()).isLessThan(twelve.pairByPair()).isLessThan(12 * plan.minutes());
@@ -57,8 +57,8 @@ class BatchPlanTest {
 
     @Test
     void fewerInWorkCostChangeovers() {
-        BatchPlan all = batch(TWO, 12, 12);
-        BatchPlan four = batch(TWO, 12, 4);
+        SeveralPairs all = several(TWO, 12, 12);
+        SeveralPairs four = several(TWO, 12, 4);
         assertThat(four.lot()).isLessThanOrEqualTo(4);
         assertThat(four.lots()).isGreaterThanOrEqualTo(3);
         assertThat(four.minutes()).isGreaterThanOrEqualTo(all.minutes()).isLessThanOrEqualTo(four.pairByPair());
@@ -67,7 +67,7 @@ class BatchPlanTest {
     /** On one machine that needs no conversion nothing is gained by leaving pairs half done. */
     @Test
     void whereNothingIsSavedPairsAreFinishedOneByOne() {
-        BatchPlan plan = batch(ONE, 20, 20);
+        SeveralPairs plan = several(ONE, 20, 20);
         assertThat(plan.lot()).isEqualTo(1);
         assertThat(plan.minutes()).isEqualTo(plan.pairByPair());
         assertThat(plan.changeovers()).isZero();
@@ -76,7 +76,7 @@ class BatchPlanTest {
     @Test
     void threadIsBoughtForAllPairs() {
         SewingPlan one = Planning.plan(PLAIN, FABRIC, TWO);
-        BatchPlan sixty = batch(TWO, 60, 60);
+        SeveralPairs sixty = several(TWO, 60, 60);
         for (int i = 0; i < one.threads().size(); i++) {
             double metres = one.threads().get(i).metres();
             assertThat(sixty.threads().get(i).metres()).isCloseTo(60 * metres, within(60 * 0.05 + 0.05));

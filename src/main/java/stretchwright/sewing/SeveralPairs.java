@@ -13,7 +13,7 @@ import java.util.List;
  * @param pairByPair the same with one pair finished before the next is begun
  * @param threads for all pairs
  */
-public record BatchPlan(
+public record SeveralPairs(
         int pairs,
         int lot,
         int lots,
@@ -23,7 +23,7 @@ public record BatchPlan(
         List<SewingPlan.Thread> threads) {
     public static final int MOST_PAIRS = 60;
 
-    public BatchPlan {
+    public SeveralPairs {
         threads = List.copyOf(threads);
     }
 }
