@@ -29,6 +29,11 @@ public final class Laying {
 
     private static final Effort SHORT = new Effort(3, 1);
 
+    /** An estimate is searched on while a turn of the short search takes off at least this share. */
+    private static final double WORTH_A_TURN = 0.01;
+
+    private static final int MOST_TURNS = 6;
+
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;
 
@@ -89,8 +94,19 @@ public final class Laying {
                 .toList();
         return laying.plans(methods).stream()
                 .map(laying::quick)
-                .mapToDouble(l -> laying.longer(l, SHORT, LayClock.NONE).length())
+                .mapToDouble(laying::estimated)
                 .min();
+    }
+
+    /** Searched on as long as that takes a good share off. */
+    private double estimated(Laid quick) {
+        Laid best = quick;
+        double before = Double.POSITIVE_INFINITY;
+        for (int turn = 0; turn < MOST_TURNS && best.length() < (1 - WORTH_A_TURN) * before; turn++) {
+            before = best.length();
+            best = longer(best, SHORT, LayClock.NONE);
+        }
+        return best.length();
     }
 
     /** A way of spreading the cloth, and the layouts of its stretches. */

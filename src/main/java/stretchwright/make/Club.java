@@ -208,7 +208,7 @@ public final class Club {
 
     /** The first one is club.json. */
     public List<Document> documents() {
-        Paper paper = Paper.of(members.get(0).make().paper()).orElseThrow();
+        Paper paper = Paper.of(members.get(0).make().print().paper()).orElseThrow();
         List<Document> sheets = ClubSheets.documents(tables, fabric(), unit(), paper);
         List<Document> all = new ArrayList<>(List.of(ClubJson.document(this, sheets)));
         all.addAll(sheets);

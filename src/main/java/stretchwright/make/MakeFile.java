@@ -25,7 +25,7 @@ import stretchwright.sewing.SewingTerms;
  * @param measured what was measured of the wearer, in mm
  * @param contrasts other colours of the fabric, and what is cut from them
  * @param sewing what there is to sew with, and what else was said about it
- * @param paper name of the paper
+ * @param print how it is put on paper
  * @param seed of the search for the lay
  * @param worn what was changed after wearing, oldest first; the style holds it already
  */
@@ -40,7 +40,7 @@ public record MakeFile(
         Optional<Boot> boot,
         Style style,
         SewingTerms sewing,
-        String paper,
+        PrintTerms print,
         long seed,
         List<WearingEntry> worn) {
 
@@ -57,13 +57,13 @@ public record MakeFile(
 
     MakeFile with(Style other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, other, sewing, paper, seed, worn);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, other, sewing, print, seed, worn);
     }
 
     /** The same make in another cloth. */
     MakeFile with(Fabric other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, paper, seed, worn);
+                file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, print, seed, worn);
     }
 
     MakeFile with(Boot other) {
@@ -78,7 +78,7 @@ public record MakeFile(
                 Optional.of(other),
                 style,
                 sewing,
-                paper,
+                print,
                 seed,
                 worn);
     }
@@ -95,7 +95,7 @@ public record MakeFile(
                 boot,
                 style,
                 sewing.with(other),
-                paper,
+                print,
                 seed,
                 worn);
     }
@@ -103,7 +103,7 @@ public record MakeFile(
     /** With one more change after wearing, already in the style. */
     MakeFile worn(Style changed, List<WearingEntry> history) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, paper, seed, history);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, print, seed, history);
     }
 
     /** In the order of the file; never empty. */

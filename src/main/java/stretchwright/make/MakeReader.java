@@ -4,6 +4,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import stretchwright.body.Measured;
 import stretchwright.boot.Boot;
@@ -86,7 +87,7 @@ final class MakeReader {
         Set<Machine> machines = machines();
         Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();
         SewingTerms sewing = SewingReader.read(top, cloth, machines);
-        String paper = paper();
+        PrintTerms print = print();
         long seed = seed();
         List<WearingEntry> worn = WearingReader.read(top);
         if (!findings.isEmpty()) {
@@ -104,7 +105,7 @@ final class MakeReader {
                 boot,
                 style.orElseThrow(),
                 sewing,
-                paper,
+                print,
                 seed,
                 List.of());
         Findings about = new Findings(file);
@@ -154,19 +155,25 @@ final class MakeReader {
                 .orElse("Known are: " + String.join(", ", words) + ".");
     }
 
-    private String paper() {
-        Optional<String> paper = top.section("print", List.of("paper")).flatMap(s -> {
-            Optional<String> word = s.text("paper");
-            if (word.isPresent() && !stages.knowsPaper(word.get())) {
-                s.add(
-                        "paper",
-                        Echo.quoted(word.get()) + " is not a paper that is known here.",
-                        "Choose A4, A3, Letter, Tabloid, or a roll by its width: roll 914 mm.");
-                return Optional.empty();
-            }
-            return word;
-        });
-        return paper.orElse("A4");
+    private PrintTerms print() {
+        Optional<Section> section = top.section("print", List.of("paper", "grid"));
+        Optional<String> paper = section.flatMap(s -> known(
+                s,
+                "paper",
+                stages::knowsPaper,
+                "Choose A4, A3, Letter, Tabloid, or a roll by its width: roll 914 mm."));
+        Optional<String> grid =
+                section.flatMap(s -> known(s, "grid", stages::knowsGrid, "Choose 1 in, 1 cm, 2 cm or 5 cm."));
+        return new PrintTerms(paper.orElse("A4"), grid);
+    }
+
+    private static Optional<String> known(Section s, String key, Predicate<String> is, String remedy) {
+        Optional<String> word = s.text(key);
+        if (word.isPresent() && !is.test(word.get())) {
+            s.add(key, Echo.quoted(word.get()) + " is not a " + key + " that is known here.", remedy);
+            return Optional.empty();
+        }
+        return word;
     }
 
     private long seed() {

@@ -20,6 +20,7 @@ import stretchwright.print.Document;
 import stretchwright.print.Job;
 import stretchwright.print.Paper;
 import stretchwright.print.Printing;
+import stretchwright.print.TraceGrid;
 import stretchwright.sewing.Planning;
 import stretchwright.sewing.SeamStrain;
 import stretchwright.sewing.SewingPlan;
@@ -64,7 +65,7 @@ final class Rooms implements Stages {
     @Override
     public List<Document> documents(
             MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
-        return Printing.documents(new Job(
+        Job job = new Job(
                 make.name(),
                 make.wearer(),
                 make.unit(),
@@ -72,11 +73,21 @@ final class Rooms implements Stages {
                 fit,
                 lays,
                 sewing,
-                Paper.of(make.paper()).orElseThrow()));
+                Paper.of(make.print().paper()).orElseThrow());
+        return Printing.documents(job, grid(make));
+    }
+
+    private static TraceGrid grid(MakeFile make) {
+        return make.print().grid().flatMap(TraceGrid::of).orElseGet(() -> TraceGrid.usual(make.unit()));
     }
 
     @Override
     public boolean knowsPaper(String name) {
         return Paper.of(name).isPresent();
+    }
+
+    @Override
+    public boolean knowsGrid(String name) {
+        return TraceGrid.of(name).isPresent();
     }
 }

@@ -48,4 +48,6 @@ interface Stages {
     List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
 
     boolean knowsPaper(String name);
+
+    boolean knowsGrid(String name);
 }

@@ -17,7 +17,13 @@ import java.util.function.Supplier;
 public final class Printing {
     private Printing() {}
 
+    /** On the pattern cloth that is usual in the maker's unit. */
     public static List<Document> documents(Job job) {
+        return documents(job, TraceGrid.usual(job.unit()));
+    }
+
+    /** @param grid squares of the pattern cloth that the tracing sheet is for */
+    public static List<Document> documents(Job job, TraceGrid grid) {
         List<Supplier<Document>> all = new ArrayList<>();
         for (Paper paper : papers(job.paper())) {
             all.add(() -> TiledPdf.of(job, paper));
@@ -29,6 +35,7 @@ public final class Printing {
             all.add(() -> LaySheet.svg(cloth, name));
             all.add(() -> LaySheet.pdf(cloth, name));
         }
+        all.add(() -> TracingPdf.of(job, grid));
         all.add(() -> PlanPdf.of(job));
         if (job.fit().course().size() > 1) {
             all.add(() -> FitSvg.of(job));

@@ -169,7 +169,7 @@ class RemediesSurveyTest {
                 boot,
                 style,
                 stretchwright.sewing.SewingTerms.on(machines),
-                "A4",
+                new PrintTerms("A4", Optional.empty()),
                 1,
                 List.of());
     }

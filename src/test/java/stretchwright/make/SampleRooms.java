@@ -97,4 +97,9 @@ public final class SampleRooms implements Stages {
     public boolean knowsPaper(String name) {
         return real.knowsPaper(name);
     }
+
+    @Override
+    public boolean knowsGrid(String name) {
+        return real.knowsGrid(name);
+    }
 }

@@ -1,0 +1,203 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import stretchwright.ground.Box;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Piece;
+import stretchwright.print.Column.Para;
+import stretchwright.print.Tracing.Check;
+import stretchwright.print.Tracing.Spot;
+
+/** The tracing sheet: every piece as points to mark on gridded cloth with a ruler, without a printer for the pattern. */
+final class TracingPdf {
+    private static final double TEXT = 3.3;
+    private static final double ROW = 1.35 * TEXT;
+    private static final double TABLE = 84;
+    private static final double GUTTER = 6;
+    private static final double SMALL = 2.4;
+
+    private final Job job;
+    private final TraceGrid grid;
+    private final Paper sheet;
+    private final PdfFile file;
+
+    private TracingPdf(Job job, TraceGrid grid, PdfFile file) {
+        this.job = job;
+        this.grid = grid;
+        this.file = file;
+        String paper = job.paper().name();
+        sheet = Paper.named(paper.equals("Letter") || paper.equals("Tabloid") ? "Letter" : "A4");
+    }
+
+    static Document of(Job job, TraceGrid grid) {
+        try (PdfFile file = new PdfFile(job.make() + " - tracing sheet")) {
+            TracingPdf pdf = new TracingPdf(job, grid, file);
+            pdf.intro();
+            job.pattern().pieces().forEach(pdf::piece);
+            return file.finished("tracing-sheet.pdf", "tracing sheet");
+        }
+    }
+
+    private void intro() {
+        TextPages pages = new TextPages(file, sheet, job, "tracing sheet");
+        file.bookmark("How to trace");
+        pages.write(List.of(
+                new Para(6, 0, 0, job.make() + " - tracing sheet"),
+                text(job.forWhom()),
+                text("For pattern cloth or paper with squares of " + grid.name() + ", a ruler and a long straight edge."
+                        + " Nothing has to be printed to scale."),
+                new Para(5, 0, 4, "How"),
+                text("1. Draw the upright line of the piece along a line of the grid: the grain line, or the fold of a"
+                        + " piece that is cut on the fold. Mark its lowest row: all heights are counted from there."),
+                text("2. Go row by row from the bottom. Each row says how high it is, and how far its point lies to the"
+                        + " left or right of the upright line: first as a length, then in whole squares and the rest."),
+                text(
+                        "3. Join the points in the order of their numbers with straight lines: they stay within 1 mm of the"
+                                + " line, and reading is rounded to " + grid.said(grid.step())
+                                + ". Where a bow is given,"
+                                + " draw the line that much outside (+) or inside (-) of the straight one, halfway."),
+                text("4. Measure the checks. A length that is off by more than 3 mm says that a point is wrong."),
+                text(
+                        "5. Mark the notches, write the name, the stretch of the cloth and how often it is cut on the piece."),
+                text("What is drawn is the cut line: allowances are in it."),
+                text("This pattern belongs to cloth that stretches "
+                        + Amounts.percent(job.fabric().stretchAcross())
+                        + " across and " + Amounts.percent(job.fabric().stretchAlong())
+                        + " along; for another stretch draw a new one.")));
+    }
+
+    private static Para text(String words) {
+        return new Para(PlanPdf.TEXT, 0, 1.5, words);
+    }
+
+    private void piece(Piece piece) {
+        Tracing tracing = Tracing.of(piece, grid);
+        PdfCanvas page = file.page(sheet.width(), sheet.height());
+        file.bookmark(Letters.shortened(piece.name(), Letters.LONGEST_NAME));
+        Box room = page.sheet().grown(-2 * Tiles.MARGIN);
+        Column head = new Column(page, room.minX(), room.maxY(), room.width());
+        head.write(new Para(
+                5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + PieceLabel.cut(piece)));
+        List<String> words = PieceLabel.words(job, piece);
+        head.write(new Para(TEXT, 0, 1, String.join(" \u00B7 ", words.subList(1, words.size()))));
+        double top = head.y() - 4;
+        Box left = new Box(room.minX(), room.minY(), room.maxX() - TABLE - GUTTER, top);
+        drawing(page, piece, tracing, left);
+        List<String[]> rows = rows(tracing);
+        int fit = (int) Math.floor((top - room.minY()) / ROW);
+        table(page, room.maxX() - TABLE, top, rows.subList(0, Math.min(fit, rows.size())));
+        List<String[]> rest = rows.subList(Math.min(fit, rows.size()), rows.size());
+        while (!rest.isEmpty()) {
+            rest = more(piece, room, rest);
+        }
+    }
+
+    /** Two tables on a page; what is left over. */
+    private List<String[]> more(Piece piece, Box room, List<String[]> rows) {
+        PdfCanvas page = file.page(sheet.width(), sheet.height());
+        Column head = new Column(page, room.minX(), room.maxY(), room.width());
+        head.write(new Para(5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ", continued"));
+        double top = head.y() - 4;
+        int fit = (int) Math.floor((top - room.minY()) / ROW);
+        int first = Math.min(fit, rows.size());
+        int both = Math.min(2 * fit, rows.size());
+        table(page, room.minX(), top, rows.subList(0, first));
+        table(page, room.maxX() - TABLE, top, rows.subList(first, both));
+        return rows.subList(both, rows.size());
+    }
+
+    private List<String[]> rows(Tracing tracing) {
+        List<String[]> rows = new ArrayList<>();
+        rows.add(new String[] {"height", "point", "from " + tracing.from(), ""});
+        tracing.spots().stream()
+                .sorted(Comparator.comparingDouble(Spot::up).thenComparingDouble(Spot::across))
+                .forEach(s -> rows.add(row(s, s.number() + bow(s))));
+        rows.add(new String[] {"", "", "", ""});
+        if (!tracing.notches().isEmpty()) {
+            rows.add(new String[] {"height", "notch", "from " + tracing.from(), ""});
+            tracing.notches().forEach(s -> {
+                rows.add(row(s, ""));
+                rows.add(new String[] {"", "   " + s.name(), "", ""});
+            });
+            rows.add(new String[] {"", "", "", ""});
+        }
+        rows.add(new String[] {"check", "straight", "along the line", ""});
+        for (Check c : tracing.checks()) {
+            rows.add(new String[] {
+                c.from() + " to " + c.to(),
+                grid.said(grid.rounded(c.straight())),
+                grid.said(grid.rounded(c.along())),
+                ""
+            });
+        }
+        return rows;
+    }
+
+    private String[] row(Spot s, String name) {
+        String side =
+                s.across() == 0 ? "on it" : grid.said(Math.abs(s.across())) + (s.across() < 0 ? " left" : " right");
+        String squares = s.across() == 0 ? "" : grid.squares(s.across());
+        return new String[] {grid.said(s.up()) + " = " + grid.squares(s.up()), name, side, squares};
+    }
+
+    private String bow(Spot s) {
+        return s.bow() == 0 ? "" : String.format(java.util.Locale.ROOT, " (%+.1f)", s.bow());
+    }
+
+    private static void table(Canvas page, double x, double top, List<String[]> rows) {
+        double[] at = {0, 34, 47, 69};
+        double y = top;
+        for (String[] row : rows) {
+            y -= ROW;
+            for (int c = 0; c < row.length; c++) {
+                if (!row[c].isEmpty()) {
+                    page.text(Writing.at(Ink.LABEL, x + at[c], y, SMALL + 0.2, row[c]));
+                }
+            }
+        }
+    }
+
+    private void drawing(Canvas page, Piece piece, Tracing tracing, Box room) {
+        List<Spot> spots = tracing.spots();
+        List<Point> points = spots.stream().map(Spot::at).toList();
+        Box box = Box.around(points);
+        double wide = Math.max(box.maxX(), 0) - Math.min(box.minX(), 0);
+        double scale = Math.min((room.width() - 16) / wide, (room.height() - 16) / box.height());
+        double x = room.minX() + 8 - scale * Math.min(box.minX(), 0);
+        double y = room.maxY() - 8 - scale * box.maxY();
+        UnaryOperator<Point> put = p -> new Point(x + scale * p.x(), y + scale * p.y());
+        squares(page, box, put, scale);
+        page.line(Ink.CUT, points.stream().map(put).toList(), true);
+        page.line(
+                piece.onFold() ? Ink.FOLD : Ink.GRAIN, put.apply(new Point(0, 0)), put.apply(new Point(0, box.maxY())));
+        Point centre = put.apply(box.centre());
+        for (Spot s : spots) {
+            Point at = put.apply(s.at());
+            Point out = at.minus(centre).unit().times(3.2);
+            page.line(Ink.NOTCH, at.minus(new Point(0.4, 0)), at.plus(new Point(0.4, 0)));
+            page.text(Writing.middle(
+                    Ink.LABEL, at.x() + out.x(), at.y() + out.y() - 0.8, SMALL, Integer.toString(s.number())));
+        }
+        for (Spot s : tracing.notches()) {
+            Point at = put.apply(s.at());
+            page.line(Ink.MARK, at.minus(new Point(1.2, 0)), at.plus(new Point(1.2, 0)));
+        }
+    }
+
+    /** The grid, every so many squares that the lines stay apart. */
+    private void squares(Canvas page, Box box, UnaryOperator<Point> put, double scale) {
+        double every = grid.square();
+        while (scale * every < 3) {
+            every += grid.square();
+        }
+        for (double gx = Math.ceil(box.minX() / every) * every; gx <= box.maxX(); gx += every) {
+            page.line(Ink.FAINT, put.apply(new Point(gx, 0)), put.apply(new Point(gx, box.maxY())));
+        }
+        for (double gy = 0; gy <= box.maxY(); gy += every) {
+            page.line(Ink.FAINT, put.apply(new Point(box.minX(), gy)), put.apply(new Point(box.maxX(), gy)));
+        }
+    }
+}
