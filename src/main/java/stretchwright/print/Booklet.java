@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import stretchwright.ground.Box;
-import stretchwright.ground.Point;
 import stretchwright.pattern.Stitch;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan;
@@ -19,6 +18,7 @@ final class Booklet {
     /** A drawing as high as this where there is room, and never lower than that. */
     private static final double DRAWING = 82;
 
+    private static final double CROWDED = 105;
     private static final double LOWEST = 50;
     private static final double ROW = 17;
 
@@ -105,7 +105,7 @@ final class Booklet {
         boolean first = true;
         double before = 0;
         for (Operation o : job.sewing().operations()) {
-            double high = height(o, DRAWING);
+            double high = height(o, wanted(o));
             boolean both = high < BookletWriter.room().height() / 2 && before < BookletWriter.room().height() / 2;
             if (!first && !book.fresh() && !(both && high + TITLE < book.left())) {
                 book.turn();
@@ -117,6 +117,10 @@ final class Booklet {
         book.turn();
     }
 
+    private double wanted(Operation o) {
+        return StepPanels.of(job, o).panels().size() > 2 ? CROWDED : DRAWING;
+    }
+
     private double height(Operation o, double drawing) {
         return Column.height(above(o), BookletWriter.room().width())
                 + (StepDrawing.shows(job, o) ? drawing : 0)
@@ -125,7 +129,7 @@ final class Booklet {
 
     private void step(Operation o) {
         if (!book.fresh()) {
-            book.drawing(TITLE, c -> {});
+            book.gap(TITLE);
         }
         book.bookmark(StepWords.title(o));
         double top = book.y();
@@ -136,7 +140,7 @@ final class Booklet {
         book.write(above(o));
         double room = book.left() - Column.height(below, BookletWriter.room().width()) - 1;
         if (StepDrawing.shows(job, o)) {
-            drawing(o, Math.min(DRAWING, room));
+            drawing(o, Math.min(wanted(o), room));
         }
         book.write(below);
     }
@@ -183,28 +187,28 @@ final class Booklet {
 
     private void troubles() {
         book.bookmark("When the machine misbehaves");
-        book.write(List.of(new Para(TITLE, 0, 0, "When the machine misbehaves"), text(Troubles.RULE, 1.5)));
+        book.write(List.of(new Para(TITLE, 0, 0, "When the machine misbehaves"), text(Troubles.RULE, 1.5), text(Troubles.MARKED, 1)));
+        book.gap(2);
         double[] widths = {32, 42, BookletWriter.room().width() - 74};
         BookletTable table = new BookletTable(book, widths);
         table.row(List.of("What you see", "First try", "Then try"), 0);
         for (Troubles.Row row : Troubles.rows()) {
             table.row(List.of(row.symptom() + (row.common() ? " *" : ""), row.first(), row.then()), 0);
         }
-        book.write(List.of(text(Troubles.MARKED, 2)));
-        book.turn();
     }
 
     /** Blank rows to write on, one for each stitch of this garment and a few more. */
     private void settings() {
         book.bookmark("Settings that worked");
         book.write(List.of(
-                new Para(TITLE, 0, 0, "Settings that worked"),
+                new Para(TITLE, 0, 6, "Settings that worked"),
                 text("In " + job.cloth() + ", number of layers and direction beside the numbers.", 1.5)));
         List<String> stitches = job.sewing().operations().stream()
                 .flatMap(o -> o.stitch().stream())
                 .distinct()
                 .map(Stitch::plainName)
                 .toList();
+        book.gap(2);
         double wide = BookletWriter.room().width();
         BookletTable table = new BookletTable(book, new double[] {34, 18, 18, 25, wide - 95});
         table.row(List.of("Stitch", "Length", "Feed", "Tensions", "Needle, thread"), 0);

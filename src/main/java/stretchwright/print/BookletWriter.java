@@ -65,6 +65,10 @@ final class BookletWriter {
         y -= height;
     }
 
+    void gap(double height) {
+        y -= height;
+    }
+
     void also(Consumer<Canvas> drawn) {
         page.add(drawn);
     }

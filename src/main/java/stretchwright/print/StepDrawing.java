@@ -17,9 +17,9 @@ import stretchwright.sewing.SewingPlan.Operation;
  */
 final class StepDrawing {
     /** A drawing that is a file: for a telephone held upright, 18 pt where it is shown 344 px wide. */
-    private static final double WIDTH = 92;
+    private static final double WIDTH = 90;
 
-    private static final double TEXT = 6.5;
+    private static final double TEXT = 6.8;
     private static final double BEFORE = 58;
     /** More height for each piece beyond two, and for each notch of an edge beyond three. */
     private static final double MORE_PIECES = 24;
@@ -61,6 +61,11 @@ final class StepDrawing {
     static Document svg(Job job, Operation operation) {
         String drawn = picture(job, operation).finished(description(StepPanels.of(job, operation)));
         return new Document(name(operation), "step drawing", 1, drawn.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same picture as part of a page. */
+    static String inline(Job job, Operation operation) {
+        return picture(job, operation).inline(description(StepPanels.of(job, operation)));
     }
 
     /** Of its file. */

@@ -15,7 +15,7 @@ final class Troubles {
     static final String RULE = "Change one thing at a time. After each change sew 100 mm on a scrap of the same cloth, the same"
             + " direction and number of layers, and pull it as hard as it will be pulled when worn.";
 
-    static final String MARKED = "* common practice, no source. Numbers are where to begin, not limits. Switch off and"
+    static final String MARKED = "* is common practice, no source. Numbers are where to begin, not limits. Switch off and"
             + " unplug before you touch needle, looper or knife; the machine's own handbook comes first.";
 
     private Troubles() {}
