@@ -67,8 +67,8 @@ final class Booklet {
                     .toList();
         }
         return plan.threads().stream()
-                .map(t -> t.machine() + ", " + t.position() + ": " + Amounts.number(t.metres(), 0) + " m ("
-                        + t.count() + " of " + t.length() + " m)")
+                .map(t -> t.machine() + ", " + t.position() + ": " + Amounts.number(t.metres(), 0) + " m (" + t.count()
+                        + " of " + t.length() + " m)")
                 .toList();
     }
 
@@ -106,7 +106,8 @@ final class Booklet {
         double before = 0;
         for (Operation o : job.sewing().operations()) {
             double high = height(o, wanted(o));
-            boolean both = high < BookletWriter.room().height() / 2 && before < BookletWriter.room().height() / 2;
+            boolean both = high < BookletWriter.room().height() / 2
+                    && before < BookletWriter.room().height() / 2;
             if (!first && !book.fresh() && !(both && high + TITLE < book.left())) {
                 book.turn();
             }
@@ -134,7 +135,10 @@ final class Booklet {
         book.bookmark(StepWords.title(o));
         double top = book.y();
         Box box = new Box(
-                BookletWriter.room().minX(), top - TICK - 1.3, BookletWriter.room().minX() + TICK, top - 1.3);
+                BookletWriter.room().minX(),
+                top - TICK - 1.3,
+                BookletWriter.room().minX() + TICK,
+                top - 1.3);
         book.also(c -> c.line(Ink.LABEL, box.corners(), true));
         List<Para> below = below(o);
         book.write(above(o));
@@ -152,7 +156,10 @@ final class Booklet {
         }
         double top = book.y();
         Box room = new Box(
-                BookletWriter.room().minX(), top - height + 2, BookletWriter.room().maxX(), top - 1);
+                BookletWriter.room().minX(),
+                top - height + 2,
+                BookletWriter.room().maxX(),
+                top - 1);
         book.drawing(height, c -> StepDrawing.draw(job, o, c, room, TEXT));
     }
 
@@ -187,7 +194,10 @@ final class Booklet {
 
     private void troubles() {
         book.bookmark("When the machine misbehaves");
-        book.write(List.of(new Para(TITLE, 0, 0, "When the machine misbehaves"), text(Troubles.RULE, 1.5), text(Troubles.MARKED, 1)));
+        book.write(List.of(
+                new Para(TITLE, 0, 0, "When the machine misbehaves"),
+                text(Troubles.RULE, 1.5),
+                text(Troubles.MARKED, 1)));
         book.gap(2);
         double[] widths = {32, 42, BookletWriter.room().width() - 74};
         BookletTable table = new BookletTable(book, widths);

@@ -33,9 +33,7 @@ final class Clipping {
     private static double[] part(Point from, Point to, Box box) {
         Point way = to.minus(from);
         double[] slopes = {-way.x(), way.x(), -way.y(), way.y()};
-        double[] rooms = {
-            from.x() - box.minX(), box.maxX() - from.x(), from.y() - box.minY(), box.maxY() - from.y()
-        };
+        double[] rooms = {from.x() - box.minX(), box.maxX() - from.x(), from.y() - box.minY(), box.maxY() - from.y()};
         double enters = 0;
         double leaves = 1;
         for (int i = 0; i < 4; i++) {

@@ -29,7 +29,7 @@ final class Lettering {
     }
 
     /**
-     * Words that belong to a place.
+     * Words that belong to a place; where they stand away from it a thin line leads there.
      *
      * @param outward where they stand best
      * @return whether there was room
@@ -47,6 +47,9 @@ final class Lettering {
                 Writing there = Writing.middle(Ink.LABEL, at.x(), at.y() - 0.35 * size, size, words);
                 if (free(space(there))) {
                     put(there);
+                    if (ring > 1) {
+                        canvas.line(Ink.FAINT, place, at.towards(place, 0.7 * size / at.distance(place)));
+                    }
                     return true;
                 }
             }

@@ -7,11 +7,10 @@ import stretchwright.ground.Box;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Mark;
-import stretchwright.pattern.Seam;
 
 /**
  * What it looks like after a step, from the real outlines and lengths, in mm of cloth. There is no such picture where one
- * in the plane would not be true: a gusset, covers on a boot, two-part legs closed into tubes, marks only.
+ * in the plane would not be true: a gusset, covers on a boot, curved bands, straps, legs in parts closed into tubes, marks.
  *
  * @param words how it lies in the picture
  */
@@ -47,51 +46,27 @@ record StepAfter(List<Stroke> strokes, String words) {
     }
 
     private static Optional<StepAfter> joined(Job job, StepPanels step) {
-        List<StepPanels.Meeting> meets = step.meets();
-        if (meets.isEmpty()) {
+        if (step.meets().isEmpty()) {
             return Optional.empty();
         }
-        List<StepPanels.Meeting> within =
-                meets.stream().filter(m -> onePiece(step, m)).toList();
-        if (within.size() == meets.size()) {
-            return isStrip(step.panels().get(0))
-                    ? Optional.of(ring(step))
-                    : step.deed() == StepPanels.Deed.OVER ? Optional.empty() : StepTubes.of(step, meets);
-        }
-        StepPanels.Meeting first = meets.get(0);
-        if (step.operation().joins().stream().anyMatch(j -> foldedBand(job, step, j))) {
-            return banded(job, step);
-        }
-        if (closesTube(job, step, first)) {
-            return Optional.empty();
-        }
-        boolean two = (step.panels().size() == 2 && meets.size() == 1) || step.deed() == StepPanels.Deed.OVER;
-        boolean pairs = meets.stream()
-                .allMatch(m -> m.one().size() == 1 && m.other().size() == 1);
-        return two && pairs && alike(step, first) && !first.one().equals(first.other())
-                ? Optional.of(opened(step, first))
-                : Optional.empty();
+        StepPanels.Meeting first = step.meets().get(0);
+        boolean joins = step.deed() == StepPanels.Deed.JOIN;
+        return switch (first.role()) {
+            case WAISTBAND_ENDS, CUFF_ENDS ->
+                joins && isStrip(step.panels().get(0)) ? Optional.of(ring(step)) : Optional.empty();
+            case WAISTBAND_JOIN, CUFF_JOIN -> joins ? banded(job, step) : Optional.empty();
+            case INSEAM ->
+                joins && step.meets().stream().allMatch(m -> onePiece(step, m))
+                        ? StepTubes.of(step, step.meets())
+                        : Optional.empty();
+            case FRONT_RISE, BACK_RISE, SIDE_SEAM ->
+                alike(step, first) ? Optional.of(opened(step, first)) : Optional.empty();
+            default -> Optional.empty();
+        };
     }
 
     private static boolean onePiece(StepPanels step, StepPanels.Meeting m) {
-        return m.one().size() == 1
-                && m.other().size() == 1
-                && step.panel(m.one().get(0)) == step.panel(m.other().get(0));
-    }
-
-    /** An inseam of legs in two parts closes a tube that has a side seam: not flat, and not shown. */
-    private static boolean closesTube(Job job, StepPanels step, StepPanels.Meeting m) {
-        String edge = step.sewn(m.one().get(0)).edge().name();
-        return job.pattern().seams().stream()
-                .filter(s -> s.role() == Seam.Role.INSEAM)
-                .flatMap(s -> s.sides().stream())
-                .anyMatch(s -> s.edge().equals(edge));
-    }
-
-    private static boolean alike(StepPanels step, StepPanels.Meeting m) {
-        double one = step.sewn(m.one().get(0)).line().length();
-        double other = step.sewn(m.other().get(0)).line().length();
-        return Math.abs(one - other) < ALIKE * Math.max(one, other);
+        return step.panel(m.one().get(0)) == step.panel(m.other().get(0));
     }
 
     /** Whether the piece is a strip, as bands and cuffs are. */
@@ -107,6 +82,12 @@ record StepAfter(List<Stroke> strokes, String words) {
                         .filter(o -> o.step() < step.operation().step())
                         .anyMatch(o -> StepPanels.of(job, o).deed() == StepPanels.Deed.FOLD
                                 && o.joins().contains(place));
+    }
+
+    private static boolean alike(StepPanels step, StepPanels.Meeting m) {
+        double one = step.sewn(m.one().get(0)).line().length();
+        double other = step.sewn(m.other().get(0)).line().length();
+        return Math.abs(one - other) < ALIKE * Math.max(one, other);
     }
 
     /** Side by side, the seam between them; curved edges cannot lie flat and leave a gap or lap over. */
@@ -260,8 +241,10 @@ record StepAfter(List<Stroke> strokes, String words) {
         out.add(new Stroke(Ink.LABEL, leg.get().mirrored() ? mirrored(outline) : outline, true));
         out.add(new Stroke(Ink.LABEL, strip, true));
         out.add(new Stroke(Ink.CUT, edge.line().points(), false));
-        return Optional.of(new StepAfter(out, "after: the " + band.get().piece().name() + " on one "
-                + leg.get().piece().name() + ", laid flat"));
+        return Optional.of(new StepAfter(
+                out,
+                "after: the " + band.get().piece().name() + " on one "
+                        + leg.get().piece().name() + ", laid flat"));
     }
 
     /** The edge is the fold now; the row of stitches shows outside. */

@@ -12,7 +12,7 @@ import stretchwright.ground.Box;
  */
 record StepCells(Box area, int columns, int rows, double names, double scale) {
     /** Around a piece, in letter sizes: room for its letters and numbers. */
-    private static final double AROUND = 2.1;
+    private static final double AROUND = 1.7;
 
     static StepCells best(Box area, List<StepPanel> panels, double text) {
         StepCells best = of(area, panels, text, 1);
@@ -28,7 +28,8 @@ record StepCells(Box area, int columns, int rows, double names, double scale) {
         double width = area.width() / columns;
         double height = area.height() / rows;
         double names = panels.stream()
-                        .mapToInt(p -> Letters.wrapped(p.name(), text, width - 2).size())
+                        .mapToInt(
+                                p -> Letters.wrapped(p.name(), text, width - 2).size())
                         .max()
                         .orElse(0)
                 * text

@@ -22,7 +22,7 @@ final class StepDrawing {
     private static final double TEXT = 6.8;
     private static final double BEFORE = 58;
     /** More height for each piece beyond two, and for each notch of an edge beyond three. */
-    private static final double MORE_PIECES = 24;
+    private static final double MORE_PIECES = 28;
 
     private static final double MORE_NOTCHES = 10;
     private static final double AFTER = 42;
@@ -97,7 +97,7 @@ final class StepDrawing {
                 && step.panels().stream()
                         .anyMatch(p -> p.window().width() > 2.5 * p.window().height());
         return BEFORE
-                + (oblong ? MORE_PIECES : 0)
+                + (oblong ? 1.5 * MORE_PIECES : 0)
                 + MORE_PIECES * Math.max(0, step.panels().size() - 2)
                 + MORE_NOTCHES * Math.max(0, ticks - 3);
     }
@@ -136,15 +136,17 @@ final class StepDrawing {
                 .sorted()
                 .toList();
         String all = String.join(", ", letters);
-        String meets = String.join("; ", step.meets().stream().map(StepPanels.Meeting::words).toList());
+        String meets = String.join(
+                "; ", step.meets().stream().map(StepPanels.Meeting::words).toList());
         List<String> out = new ArrayList<>();
-        out.add(switch (step.deed()) {
-            case JOIN -> (meets.isEmpty() ? all : meets) + ", outsides together.";
-            case OVER -> "Sewn already: " + (meets.isEmpty() ? all : meets) + ".";
-            case TURN -> all + ": turned to the inside.";
-            case FOLD -> all + ": level when folded.";
-            case MARK -> all + ": marked, not sewn.";
-        });
+        out.add(
+                switch (step.deed()) {
+                    case JOIN -> (meets.isEmpty() ? all : meets) + ", outsides together.";
+                    case OVER -> "Sewn already: " + (meets.isEmpty() ? all : meets) + ".";
+                    case TURN -> all + ": turned to the inside.";
+                    case FOLD -> all + ": level when folded.";
+                    case MARK -> all + ": marked, not sewn.";
+                });
         List<String> names = step.notches();
         List<String> numbered = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
@@ -210,8 +212,7 @@ final class StepDrawing {
         Point middle = new Point(area.centre().x(), area.minY() + words + 2 + height / 2);
         UnaryOperator<Point> put = p -> p.minus(box.centre()).times(scale).plus(middle);
         picture.strokes()
-                .forEach(s -> canvas.line(
-                        s.ink(), s.points().stream().map(put).toList(), s.closed()));
+                .forEach(s -> canvas.line(s.ink(), s.points().stream().map(put).toList(), s.closed()));
     }
 
     private void before(Box area) {
@@ -244,8 +245,9 @@ final class StepDrawing {
             double along = sewn.line().length() * LETTER_AT;
             Point at = put.apply(sewn.line().at(along));
             words.add(0, () -> placed(at, sewn.outward(along), 1.3 * text, sewn.letter()));
-            sewn.ticks().forEach(t -> words.add(() -> placed(
-                    put.apply(t.at()), t.outward(), text, String.valueOf(notches.indexOf(t.name()) + 1))));
+            sewn.ticks()
+                    .forEach(t -> words.add(() -> placed(
+                            put.apply(t.at()), t.outward(), text, String.valueOf(notches.indexOf(t.name()) + 1))));
         }
     }
 

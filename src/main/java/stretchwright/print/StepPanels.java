@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -17,6 +18,9 @@ import stretchwright.sewing.SewingPlan.Operation;
  * @param meets each a list of letters for one side of a seam and for the other
  */
 record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> meets, Deed deed) {
+
+    private static final Set<Seam.Role> RINGS =
+            Set.of(Seam.Role.WAISTBAND_JOIN, Seam.Role.CUFF_JOIN, Seam.Role.COVER_JOIN);
 
     /** What is done to the edges. */
     enum Deed {
@@ -33,7 +37,7 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
     }
 
     /** Which edges come onto which. */
-    record Meeting(List<String> one, List<String> other) {
+    record Meeting(Seam.Role role, List<String> one, List<String> other) {
         String words() {
             return String.join(", ", one) + " on " + String.join(", ", other);
         }
@@ -90,7 +94,11 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
     }
 
     private static boolean samePiece(Operation operation) {
-        return operation.joins().stream().map(j -> j.replaceFirst(": .*", "")).distinct().count() == 1;
+        return operation.joins().stream()
+                        .map(j -> j.replaceFirst(": .*", ""))
+                        .distinct()
+                        .count()
+                == 1;
     }
 
     /** Seam by seam, as often as its edges are named. */
@@ -105,7 +113,7 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
                 List<String> one = taken(pattern, seam, 0, left);
                 List<String> other = one.isEmpty() ? List.of() : taken(pattern, seam, 1, left);
                 if (!other.isEmpty()) {
-                    out.add(new Meeting(one, other));
+                    out.add(new Meeting(seam.role(), one, other));
                     more = true;
                 }
             }
@@ -120,14 +128,14 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
             return List.of();
         }
         Seam.Side here = seam.sides().get(side);
-        Seam.Side there = seam.sides().get(1 - side);
-        // a side edge meets that of the other part of the leg; a rise runs over all parts that have it
-        boolean parts = here.edge().equals(there.edge()) && !here.piece().equals(there.piece());
-        List<String> places = pattern.carrying(here).stream()
-                .filter(p -> !parts || p.name().equals(here.piece()))
-                .map(p -> p.name() + ": " + here.edge())
-                .filter(left::containsKey)
-                .toList();
+        String exactly = here.piece() + ": " + here.edge();
+        // a ring meets the edge of all parts of a leg; elsewhere one part meets another
+        List<String> places = left.containsKey(exactly) && !RINGS.contains(seam.role())
+                ? List.of(exactly)
+                : pattern.carrying(here).stream()
+                        .map(p -> p.name() + ": " + here.edge())
+                        .filter(left::containsKey)
+                        .toList();
         if (places.isEmpty() || places.stream().anyMatch(p -> left.get(p).isEmpty())) {
             return List.of();
         }

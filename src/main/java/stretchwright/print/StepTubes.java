@@ -19,7 +19,8 @@ final class StepTubes {
         for (int i = 0; i < 2; i++) {
             StepPanels.Meeting m = meets.get(Math.min(i, meets.size() - 1));
             List<Point> inside = inside(
-                    step.sewn(m.one().get(0)).line(), step.sewn(m.other().get(0)).line());
+                    step.sewn(m.one().get(0)).line(),
+                    step.sewn(m.other().get(0)).line());
             if (inside.isEmpty()) {
                 return Optional.empty();
             }

@@ -12,11 +12,13 @@ final class Troubles {
     /** @param common whether all of it is common practice, no source */
     record Row(String symptom, String first, String then, boolean common) {}
 
-    static final String RULE = "Change one thing at a time. After each change sew 100 mm on a scrap of the same cloth, the same"
-            + " direction and number of layers, and pull it as hard as it will be pulled when worn.";
+    static final String RULE =
+            "Change one thing at a time. After each change sew 100 mm on a scrap of the same cloth, the same"
+                    + " direction and number of layers, and pull it as hard as it will be pulled when worn.";
 
-    static final String MARKED = "* is common practice, no source. Numbers are where to begin, not limits. Switch off and"
-            + " unplug before you touch needle, looper or knife; the machine's own handbook comes first.";
+    static final String MARKED =
+            "* is common practice, no source. Numbers are where to begin, not limits. Switch off and"
+                    + " unplug before you touch needle, looper or knife; the machine's own handbook comes first.";
 
     private Troubles() {}
 
@@ -58,11 +60,7 @@ final class Troubles {
                         "a new needle with ball or stretch point",
                         "change it every 8 to 10 hours of sewing",
                         false),
-                new Row(
-                        "edges curl",
-                        "starch on the wrong side, no steam",
-                        "again, up to three times",
-                        false),
+                new Row("edges curl", "starch on the wrong side, no steam", "again, up to three times", false),
                 new Row(
                         "bulky where seams cross",
                         "turn the allowances opposite ways",

@@ -93,7 +93,8 @@ class BookletTest {
         List<String> pages = texts(BookletPdf.pages(bare));
         for (Operation o : bare.sewing().operations()) {
             if (StepDrawing.shows(bare, o)) {
-                assertThat(pages).filteredOn(p -> p.contains(StepWords.title(o) + " On:"))
+                assertThat(pages)
+                        .filteredOn(p -> p.contains(StepWords.title(o) + " On:"))
                         .allMatch(p -> p.split(" On: ").length == 2);
             }
         }
@@ -104,7 +105,8 @@ class BookletTest {
         String all = String.join(" ", texts(BookletPdf.pages(SampleJob.on("A4"))));
         assertThat(all).doesNotContain("Often goes wrong", "To undo", "Why here", "Allowance:", "Spread", "Set,");
         String plan = String.join(" ", texts(PlanPdf.of(JOB)));
-        assertThat(plan).contains("Often goes wrong: the lower", "To undo: unpick", "Why here: after step 1", "it breaks");
+        assertThat(plan)
+                .contains("Often goes wrong: the lower", "To undo: unpick", "Why here: after step 1", "it breaks");
         assertThat(String.join(" ", texts(PlanPdf.of(SampleJob.on("A4")))))
                 .doesNotContain("Often goes wrong", "To undo", "Why here", "Allowance:");
     }
@@ -138,7 +140,11 @@ class BookletTest {
                 BookletPdf.imposed(HelpedJob.with(SampleJob.on("Letter"), HelpedJob.HELP)))) {
             try (PDDocument pdf = Loader.loadPDF(d.bytes())) {
                 for (PDPage page : pdf.getPages()) {
-                    Box room = new Box(0, 0, page.getMediaBox().getWidth() * MM, page.getMediaBox().getHeight() * MM)
+                    Box room = new Box(
+                                    0,
+                                    0,
+                                    page.getMediaBox().getWidth() * MM,
+                                    page.getMediaBox().getHeight() * MM)
                             .grown(-9.99);
                     for (PageReader.Stroke s : PageReader.strokes(page)) {
                         assertThat(s.points()).as(d.name()).allMatch(p -> inside(room, p.x(), p.y()));

@@ -56,7 +56,6 @@ final class Browser implements AutoCloseable {
                 .get(PATIENCE, TimeUnit.SECONDS);
         call("Emulation.setDeviceMetricsOverride", """
                 {"width": %d, "height": %d, "deviceScaleFactor": 1, "mobile": true}""".formatted(width, height));
-        call("Emulation.setTouchEmulationEnabled", "{\"enabled\": true}");
         call("Page.reload", "{}");
         Thread.sleep(500);
         while (!eval("document.readyState").equals("complete")) {
@@ -124,7 +123,10 @@ final class Browser implements AutoCloseable {
     }
 
     void tap(int x, int y) throws Exception {
-        call("Input.synthesizeTapGesture", "{\"x\": " + x + ", \"y\": " + y + "}");
+        for (String kind : List.of("mousePressed", "mouseReleased")) {
+            call("Input.dispatchMouseEvent", """
+                    {"type": "%s", "x": %d, "y": %d, "button": "left", "clickCount": 1}""".formatted(kind, x, y));
+        }
     }
 
     void key(String key, String text) throws Exception {

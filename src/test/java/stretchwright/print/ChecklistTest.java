@@ -97,7 +97,8 @@ class ChecklistTest {
         Files.write(file, Checklist.of(job).bytes());
         int steps = job.sewing().operations().size();
         for (int[] size : new int[][] {{390, 844}, {360, 640}}) {
-            try (Browser page = new Browser(browser.get(), URI.create(file.toUri().toString()), size[0], size[1])) {
+            try (Browser page =
+                    new Browser(browser.get(), URI.create(file.toUri().toString()), size[0], size[1])) {
                 assertThat(status(page)).isEqualTo("Step 1 of " + steps + ", 0 done");
                 assertThat(visible(page)).isEqualTo("1");
                 page.tap(size[0] / 2, size[1] / 2);
@@ -113,8 +114,8 @@ class ChecklistTest {
                 page.call("Page.reload", "{}");
                 Thread.sleep(500);
                 assertThat(status(page)).isEqualTo("Step 2 of " + steps + ", 2 done");
-                assertThat(page.eval(SMALLEST)).satisfies(s -> assertThat(Double.parseDouble(s))
-                        .isGreaterThanOrEqualTo(24));
+                assertThat(page.eval(SMALLEST))
+                        .satisfies(s -> assertThat(Double.parseDouble(s)).isGreaterThanOrEqualTo(24));
                 assertThat(page.eval("document.documentElement.scrollWidth <= innerWidth"))
                         .isEqualTo("true");
                 keep(page, size[0]);
@@ -122,14 +123,14 @@ class ChecklistTest {
                     page.tap(size[0] / 2, size[1] / 2);
                 }
                 assertThat(status(page)).isEqualTo("All " + steps + " steps done");
-                assertThat(page.eval("document.querySelector('progress').value")).isEqualTo(String.valueOf(steps));
+                assertThat(page.eval("document.querySelector('progress').value"))
+                        .isEqualTo(String.valueOf(steps));
             }
         }
     }
 
     /** 18 pt are 24 px: letters in the page, and those in its drawings as large as they are shown. */
-    private static final String SMALLEST =
-            """
+    private static final String SMALLEST = """
             Math.min(...[...document.querySelectorAll('h1,h2,p,label,button')]
                 .map(e => parseFloat(getComputedStyle(e).fontSize)),
                 ...[...document.querySelectorAll('svg')].filter(s => s.getBoundingClientRect().width)

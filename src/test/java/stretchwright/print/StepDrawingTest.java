@@ -17,6 +17,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Progress;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
+import stretchwright.pattern.Seam;
 import stretchwright.sewing.SewingPlan.Operation;
 
 /** Drawings of the steps of whole makes: what stands where, and that no words meet. */
@@ -44,7 +45,14 @@ class StepDrawingTest {
 
     static Stream<String> examples() {
         return Stream.of(
-                "evening-practice", "shaped-seam-gusset", "casing-shaped-back", "whole-boot", "two-different-legs");
+                "evening-practice",
+                "shaped-seam-gusset",
+                "casing-shaped-back",
+                "whole-boot",
+                "two-different-legs",
+                "contoured-band",
+                "colour-panel",
+                "stirrup");
     }
 
     private static Job job(String example) throws Exception {
@@ -112,7 +120,8 @@ class StepDrawingTest {
         assertThat(edge.minX()).isEqualTo(-edge.maxX());
         assertThat(step.sewn("B").line().length())
                 .isCloseTo(2 * step.sewn("B").edge().length(), org.assertj.core.api.Assertions.within(0.01));
-        assertThat(step.meets()).containsExactly(new StepPanels.Meeting(List.of("A"), List.of("B")));
+        assertThat(step.meets())
+                .containsExactly(new StepPanels.Meeting(Seam.Role.WAISTBAND_JOIN, List.of("A"), List.of("B")));
     }
 
     @Test
@@ -120,7 +129,8 @@ class StepDrawingTest {
         Job job = SampleJob.on("A4");
         StepPanels step = StepPanels.of(job, joining(job, "leg: front crotch", "leg: front crotch"));
         assertThat(step.panels()).hasSize(2);
-        assertThat(step.panels().get(0).mirrored()).isNotEqualTo(step.panels().get(1).mirrored());
+        assertThat(step.panels().get(0).mirrored())
+                .isNotEqualTo(step.panels().get(1).mirrored());
         assertThat(step.panels().get(0).sewnOnLeft()).isFalse();
         assertThat(step.panels().get(1).sewnOnLeft()).isTrue();
         assertThat(StepDrawing.key(step).get(0)).isEqualTo("A on B, outsides together.");
@@ -141,6 +151,24 @@ class StepDrawingTest {
         assertThat(StepAfter.of(job, StepPanels.of(job, named(job, "inseams")))).isEmpty();
     }
 
+    /** Where nothing flat would be true there is no picture of it: darts, curved bands, straps, panels. */
+    @Test
+    @Tag("slow")
+    void whatCannotBeDrawnHonestlyIsLeftOut() throws Exception {
+        Job contoured = job("contoured-band");
+        for (String step : List.of("back darts", "waistband rings")) {
+            assertThat(StepAfter.of(contoured, StepPanels.of(contoured, named(contoured, step))))
+                    .as(step)
+                    .isEmpty();
+        }
+        Job panel = job("colour-panel");
+        StepPanels sides = StepPanels.of(panel, named(panel, "panel seams"));
+        assertThat(sides.meets())
+                .hasSize(2)
+                .allMatch(m -> m.one().size() == 1 && m.other().size() == 1);
+        assertThat(StepAfter.of(panel, sides)).isEmpty();
+    }
+
     @Test
     @Tag("slow")
     void aRingIsAsRoundAndHighAsItsBand() throws Exception {
@@ -148,8 +176,7 @@ class StepDrawingTest {
         StepPanels step = StepPanels.of(job, named(job, "waistband ring"));
         Box ring = StepAfter.of(job, step).orElseThrow().box();
         Box half = step.panels().get(0).piece().sewLine().box();
-        assertThat(ring.width() * Math.PI)
-                .isCloseTo(2 * half.width(), org.assertj.core.api.Assertions.within(0.1));
+        assertThat(ring.width() * Math.PI).isCloseTo(2 * half.width(), org.assertj.core.api.Assertions.within(0.1));
         assertThat(ring.height()).isGreaterThan(half.height());
     }
 
@@ -165,7 +192,9 @@ class StepDrawingTest {
     @Test
     void aLineIsCutAtTheWindow() {
         List<List<Point>> runs = Clipping.inside(
-                List.of(new Point(-5, 5), new Point(15, 5), new Point(15, 8), new Point(-5, 8)), true, new Box(0, 0, 10, 10));
+                List.of(new Point(-5, 5), new Point(15, 5), new Point(15, 8), new Point(-5, 8)),
+                true,
+                new Box(0, 0, 10, 10));
         assertThat(runs)
                 .containsExactly(
                         List.of(new Point(0, 5), new Point(10, 5)), List.of(new Point(10, 8), new Point(0, 8)));
