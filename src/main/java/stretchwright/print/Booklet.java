@@ -68,7 +68,7 @@ final class Booklet {
         }
         return plan.threads().stream()
                 .map(t -> t.machine() + ", " + t.position() + ": " + Amounts.number(t.metres(), 0) + " m (" + t.count()
-                        + " of " + t.length() + " m)")
+                        + " of " + Amounts.number(t.length(), 0) + " m)")
                 .toList();
     }
 

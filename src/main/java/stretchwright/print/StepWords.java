@@ -1,8 +1,10 @@
 package stretchwright.print;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import stretchwright.ground.Unit;
 import stretchwright.sewing.Setting;
@@ -72,12 +74,18 @@ final class StepWords {
         return labelled("Spread", o.help().spread());
     }
 
+    /** Steps that come before for the same reason are named together. */
     static String why(Operation o) {
-        return o.help().why().isEmpty()
+        Map<String, List<String>> steps = new LinkedHashMap<>();
+        o.help().why().stream()
+                .filter(r -> !r.because().isBlank())
+                .forEach(r -> steps.computeIfAbsent(plain(r.because()), because -> new ArrayList<>())
+                        .add(String.valueOf(r.step())));
+        return steps.isEmpty()
                 ? ""
                 : "Why here: "
-                        + o.help().why().stream()
-                                .map(r -> "after step " + r.step() + ", " + plain(r.because()))
+                        + steps.entrySet().stream()
+                                .map(e -> "after step " + String.join(", ", e.getValue()) + ", " + e.getKey())
                                 .collect(Collectors.joining("; "))
                         + ".";
     }

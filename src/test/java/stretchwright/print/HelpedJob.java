@@ -59,7 +59,15 @@ final class HelpedJob {
                 job.pattern(),
                 job.fit(),
                 job.lays(),
-                new SewingPlan(all, p.changeovers(), p.minutes(), p.firstPair(), p.thread(), p.threads(), p.optimum()),
+                new SewingPlan(
+                        all,
+                        p.changeovers(),
+                        p.minutes(),
+                        p.firstPair(),
+                        p.thread(),
+                        p.threads(),
+                        p.optimum(),
+                        p.batch()),
                 job.paper());
     }
 }
