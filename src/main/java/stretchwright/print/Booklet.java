@@ -3,6 +3,7 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stretchwright.ground.Box;
 import stretchwright.pattern.Stitch;
 import stretchwright.print.Column.Para;
@@ -19,7 +20,10 @@ final class Booklet {
     private static final double DRAWING = 82;
 
     private static final double CROWDED = 105;
-    private static final double LOWEST = 50;
+    private static final double LOWEST = 40;
+    /** Where a drawing would be lower than this, the reasons make room for it. */
+    private static final double CRAMPED = 70;
+
     private static final double ROW = 17;
 
     private final Job job;
@@ -125,7 +129,7 @@ final class Booklet {
     private double height(Operation o, double drawing) {
         return Column.height(above(o), BookletWriter.room().width())
                 + (StepDrawing.shows(job, o) ? drawing : 0)
-                + Column.height(below(o), BookletWriter.room().width());
+                + Column.height(below(o, true), BookletWriter.room().width());
     }
 
     private void step(Operation o) {
@@ -140,13 +144,21 @@ final class Booklet {
                 BookletWriter.room().minX() + TICK,
                 top - 1.3);
         book.also(c -> c.line(Ink.LABEL, box.corners(), true));
-        List<Para> below = below(o);
         book.write(above(o));
-        double room = book.left() - Column.height(below, BookletWriter.room().width()) - 1;
-        if (StepDrawing.shows(job, o)) {
-            drawing(o, Math.min(wanted(o), room));
+        boolean drawn = StepDrawing.shows(job, o);
+        List<Para> below = below(o, true);
+        if (drawn && left(below) < CRAMPED) {
+            below = below(o, false);
+        }
+        if (drawn) {
+            drawing(o, Math.min(wanted(o), left(below)));
         }
         book.write(below);
+    }
+
+    /** Height for a drawing above the paragraphs. */
+    private double left(List<Para> below) {
+        return book.left() - Column.height(below, BookletWriter.room().width()) - 1;
     }
 
     private void drawing(Operation o, double height) {
@@ -167,29 +179,30 @@ final class Booklet {
         List<Para> all = new ArrayList<>();
         all.add(new Para(TITLE, INDENT, 0, StepWords.title(o)));
         all.add(text(StepWords.work(o, job.unit()), 1.5));
-        for (String words : List.of(StepWords.setting(o), StepWords.allowance(o))) {
-            if (!words.isEmpty()) {
-                all.add(text(words, 0.5));
-            }
+        together(all, StepWords.setting(o), StepWords.allowance(o));
+        return all;
+    }
+
+    /** @param reasons whether to say why the step comes here: in the plan too, and less use at the machine than a drawing */
+    private List<Para> below(Operation o, boolean reasons) {
+        List<Para> all = new ArrayList<>();
+        together(all, StepWords.plain(o.instruction()));
+        together(all, StepWords.spread(o));
+        together(all, StepWords.check(o));
+        together(all, StepWords.mistake(o), StepWords.undo(o));
+        together(all, StepWords.demand(o));
+        if (reasons) {
+            together(all, StepWords.why(o));
         }
         return all;
     }
 
-    private List<Para> below(Operation o) {
-        List<Para> all = new ArrayList<>();
-        for (String words : List.of(
-                StepWords.plain(o.instruction()),
-                StepWords.spread(o),
-                StepWords.check(o),
-                StepWords.mistake(o),
-                StepWords.undo(o),
-                StepWords.demand(o),
-                StepWords.why(o))) {
-            if (!words.isEmpty()) {
-                all.add(text(words, 1.2));
-            }
+    /** One paragraph of what is there: lines are dear on a small page. */
+    private static void together(List<Para> all, String... words) {
+        String said = Stream.of(words).filter(w -> !w.isEmpty()).collect(Collectors.joining(" "));
+        if (!said.isEmpty()) {
+            all.add(text(said, 0.8));
         }
-        return all;
     }
 
     private void troubles() {

@@ -16,7 +16,7 @@ record BookletPage(String bookmark, List<Consumer<Canvas>> drawn) {
 
     static final double HEIGHT = 210;
     /** Narrow enough to keep 10 mm from the edge of half a Letter sheet too. */
-    static final Box ROOM = new Box(13, 12, WIDTH - 13, HEIGHT - 12);
+    static final Box ROOM = new Box(13, 10.5, WIDTH - 13, HEIGHT - 10.5);
 
     static final BookletPage BLANK = new BookletPage("", List.of());
 

@@ -9,7 +9,7 @@ import stretchwright.print.Column.Para;
 
 /** Fills pages from the top down; each has a foot with its number. */
 final class BookletWriter {
-    private static final double FOOT = 7;
+    private static final double FOOT = 6;
 
     private final List<BookletPage> finished = new ArrayList<>();
     private final String whose;

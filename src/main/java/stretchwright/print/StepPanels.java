@@ -136,10 +136,13 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
                         .map(p -> p.name() + ": " + here.edge())
                         .filter(left::containsKey)
                         .toList();
-        if (places.isEmpty() || places.stream().anyMatch(p -> left.get(p).isEmpty())) {
+        if (places.isEmpty()
+                || places.stream().anyMatch(p -> left.getOrDefault(p, List.of()).isEmpty())) {
             return List.of();
         }
-        return places.stream().map(p -> left.get(p).remove(0)).toList();
+        return places.stream()
+                .map(p -> left.getOrDefault(p, new ArrayList<>()).remove(0))
+                .toList();
     }
 
     /** The panel and its edge of that letter. */

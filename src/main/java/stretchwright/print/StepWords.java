@@ -26,7 +26,7 @@ final class StepWords {
         return o.step() + ". " + plain(o.name());
     }
 
-    /** Machine, stitch, seam, how long and when. */
+    /** Machine, stitch, seam, how long, and when if no reason tells it. */
     static String work(Operation o, Unit unit) {
         List<String> parts = new ArrayList<>();
         parts.add("On: " + o.machine());
@@ -38,7 +38,7 @@ final class StepWords {
             parts.add(Amounts.length(o.length(), unit));
         }
         parts.add(Amounts.number(o.minutes(), 1) + " min");
-        if (!o.after().isEmpty()) {
+        if (!o.after().isEmpty() && why(o).isEmpty()) {
             parts.add("after step " + o.after().stream().map(String::valueOf).collect(Collectors.joining(", ")));
         }
         return String.join(", ", parts);
@@ -119,7 +119,8 @@ final class StepWords {
     }
 
     private static String labelled(String label, String words) {
-        return words.isBlank() ? "" : label + ": " + plain(words);
+        String said = plain(words);
+        return said.isEmpty() ? "" : label + ": " + said + (said.matches(".*[.!?)]") ? "" : ".");
     }
 
     private static String number(double value) {

@@ -77,7 +77,16 @@ class StepDrawingTest {
         for (Operation o : job.sewing().operations()) {
             framed(job, o, new Box(0, 0, 90, StepDrawing.height(job, o, 90, 6.8)), 6.8);
             framed(job, o, new Box(13, 40, 135, 120), PlanPdf.TEXT);
-            framed(job, o, new Box(13, 40, 135, 88), PlanPdf.TEXT);
+            framed(job, o, new Box(13, 40, 135, 82), PlanPdf.TEXT);
+        }
+        try (var pdf = org.apache.pdfbox.Loader.loadPDF(BookletPdf.pages(job).bytes())) {
+            String booklet = new org.apache.pdfbox.text.PDFTextStripper().getText(pdf);
+            assertThat(booklet).as("every drawing has room").doesNotContain("no room here");
+            job.sewing()
+                    .operations()
+                    .forEach(o -> assertThat(booklet.split("\\b" + o.step() + "\\. " + o.name()))
+                            .as(o.name())
+                            .hasSize(2));
         }
     }
 
