@@ -67,7 +67,7 @@ final class HelpedJob {
                         p.thread(),
                         p.threads(),
                         p.optimum(),
-                        p.batch()),
+                        p.several()),
                 job.paper());
     }
 }
