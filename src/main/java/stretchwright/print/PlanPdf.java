@@ -2,7 +2,6 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import stretchwright.ground.Box;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan.Operation;
@@ -47,37 +46,17 @@ final class PlanPdf {
 
     private List<Para> step(Operation o) {
         List<Para> all = new ArrayList<>();
-        all.add(new Para(TEXT + 0.5, INDENT, 3, o.step() + ". " + plain(o.name())));
-        all.add(new Para(TEXT, INDENT, 0, work(o)));
+        all.add(new Para(TEXT + 0.5, INDENT, 3, StepWords.title(o)));
+        all.add(new Para(TEXT, INDENT, 0, StepWords.work(o, job.unit())));
         if (!o.joins().isEmpty()) {
-            all.add(new Para(TEXT, INDENT, 0, "Joins: " + plain(String.join(" + ", o.joins()))));
+            all.add(new Para(TEXT, INDENT, 0, "Joins: " + StepWords.plain(String.join(" + ", o.joins()))));
         }
-        all.add(new Para(TEXT, INDENT, 0.5, plain(o.instruction())));
+        all.add(new Para(TEXT, INDENT, 0.5, StepWords.plain(o.instruction())));
         if (!o.check().isBlank()) {
-            all.add(new Para(TEXT, INDENT, 0.5, "Check: " + plain(o.check())));
+            all.add(new Para(TEXT, INDENT, 0.5, StepWords.check(o)));
         }
+        StepWords.help(o).forEach(words -> all.add(new Para(TEXT, INDENT, 0.5, words)));
         return all;
-    }
-
-    private String work(Operation o) {
-        List<String> parts = new ArrayList<>();
-        parts.add("On: " + o.machine());
-        o.stitch().ifPresent(s -> parts.add("stitch " + s.number() + " (" + s.plainName() + ")"));
-        if (!o.seam().isBlank()) {
-            parts.add("seam " + o.seam());
-        }
-        if (o.length() > 0) {
-            parts.add(Amounts.length(o.length(), job.unit()));
-        }
-        parts.add(Amounts.number(o.minutes(), 1) + " min");
-        if (!o.after().isEmpty()) {
-            parts.add("after step " + o.after().stream().map(String::valueOf).collect(Collectors.joining(", ")));
-        }
-        return String.join(", ", parts);
-    }
-
-    private static String plain(String words) {
-        return Letters.shortened(words, 2000);
     }
 
     private void heading(String words) {

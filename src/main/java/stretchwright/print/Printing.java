@@ -10,9 +10,10 @@ import java.util.function.Supplier;
  * The room's entry: from one job to finished files.
  *
  * <p>In: pattern, lay, plan and fit of one make, and the paper wanted. Out: the tiled pattern for that paper and always
- * for A4 and Letter, the pattern and the lay on each cloth as SVG, the lays and the sewing plan as PDF, what the
- * fit check found as plots (SVG) and as a sheet (PDF). Promise: true scale (100 mm
- * is 100 mm), nothing nearer to a sheet's edge than 10 mm, the same job gives the same bytes.
+ * for A4 and Letter, the pattern and the lay on each cloth as SVG, the lays and the sewing plan as PDF, the plan as a
+ * booklet (A5, and two up to be folded) and as a checklist for the telephone, a drawing of each step that has edges to
+ * show, what the fit check found as plots (SVG) and as a sheet (PDF). Promise: true scale (100 mm is 100 mm), nothing
+ * nearer to a sheet's edge than 10 mm, the same job gives the same bytes.
  */
 public final class Printing {
     private Printing() {}
@@ -37,6 +38,12 @@ public final class Printing {
         }
         all.add(() -> TracingPdf.of(job, grid));
         all.add(() -> PlanPdf.of(job));
+        all.add(() -> BookletPdf.pages(job));
+        all.add(() -> BookletPdf.imposed(job));
+        all.add(() -> Checklist.of(job));
+        job.sewing().operations().stream()
+                .filter(o -> StepDrawing.shows(job, o))
+                .forEach(o -> all.add(() -> StepDrawing.svg(job, o)));
         if (job.fit().course().size() > 1) {
             all.add(() -> FitSvg.of(job));
         }

@@ -2,185 +2,257 @@ package stretchwright.print;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import stretchwright.ground.Box;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
-import stretchwright.pattern.Edge;
-import stretchwright.pattern.Notch;
-import stretchwright.pattern.Piece;
 import stretchwright.sewing.SewingPlan.Operation;
 
 /**
- * What one step of the sewing joins, drawn from the pieces themselves: the edges that meet, thick and lettered, with
- * their notches and pins; all pieces of one step to one scale, outside up.
+ * What one step of the sewing is about, drawn from the pieces themselves: the edges thick and lettered, with numbered
+ * notches and pins, all pieces of one step to one scale; beside or below it what it looks like after.
  */
 final class StepDrawing {
-    private static final double TEXT = 3;
-    private static final double GAP = 24;
-    private static final double PIN = 5;
+    /** A drawing that is a file: for a telephone held upright, 18 pt where it is shown 344 px wide. */
+    private static final double WIDTH = 90;
+
+    private static final double TEXT = 6.8;
+    private static final double BEFORE = 58;
+    /** More height for each piece beyond two, and for each notch of an edge beyond three. */
+    private static final double MORE_PIECES = 28;
+
+    private static final double MORE_NOTCHES = 10;
+    private static final double AFTER = 42;
+    /** Wider rooms have the two pictures side by side. */
+    private static final double WIDE = 110;
     /** Along the edge from pin to pin, mm of cloth; wider where that gave more than a dozen. */
     private static final double PIN_SPACING = 100;
 
     private static final int MOST_PINS = 12;
-    private static final double SMALL = 2.4;
-    private static final double LARGE = 4.5;
+    private static final double PIN = 5;
     /** Where along its edge a letter stands. */
-    private static final double LETTER_AT = 0.3;
-    /** An edge steeper than this has its notch names beside it. */
-    private static final double SLANT = 0.3;
+    private static final double LETTER_AT = 0.4;
 
     private final Canvas canvas;
-    private final List<Panel> panels;
-    private final double scale;
+    private final StepPanels step;
+    private final Optional<StepAfter> after;
+    private final List<String> notches;
+    private final double text;
+    private final Lettering lettering;
+    private boolean complete = true;
 
-    /** An edge that is sewn, where it lies on the piece as shown. */
-    private record Sewn(String letter, Path line, List<Notch> notches) {}
-
-    /** A piece as it is shown, whole; the second one of a pair is its mirror image. */
-    private record Panel(Piece piece, boolean mirrored, List<Sewn> sewn) {
-        List<Point> outline() {
-            return LayDrawing.outline(piece, piece.onFold());
-        }
-
-        Box box() {
-            Box box = Box.around(outline());
-            return mirrored ? new Box(-box.maxX(), box.minY(), -box.minX(), box.maxY()) : box;
-        }
-
-        boolean shows(Edge edge) {
-            return sewn.stream()
-                    .anyMatch(s -> s.line().points().containsAll(edge.line().points()));
-        }
-
-        /** Whether what is sewn lies left of the middle. */
-        boolean sewnOnLeft() {
-            double middle = sewn.stream()
-                    .mapToDouble(s -> s.line().at(s.line().length() / 2).x())
-                    .average()
-                    .orElse(0);
-            return (mirrored ? -middle : middle) < box().centre().x();
-        }
-    }
-
-    private StepDrawing(Canvas canvas, Box room, List<Panel> panels) {
+    private StepDrawing(Canvas canvas, Job job, StepPanels step, Box room, double text) {
         this.canvas = canvas;
-        this.panels = panels;
-        double wide = panels.stream().mapToDouble(p -> p.box().width()).sum();
-        double high = panels.stream().mapToDouble(p -> p.box().height()).max().orElse(1);
-        scale = Math.min(
-                (room.width() - GAP * (panels.size() + 1)) / wide, (room.height() - 2 * GAP - 2 * TEXT) / high);
+        this.step = step;
+        this.text = text;
+        after = StepAfter.of(job, step);
+        notches = step.notches();
+        lettering = new Lettering(canvas, room);
     }
 
-    /** Whether the step joins edges that can be shown. */
+    /** Whether the step has edges that can be shown. */
     static boolean shows(Job job, Operation operation) {
-        return !panels(job, operation).isEmpty();
+        return !StepPanels.of(job, operation).panels().isEmpty();
     }
 
     static Document svg(Job job, Operation operation) {
-        Box room = new Box(0, 0, 150, 95);
-        String title = operation.step() + ". " + operation.name();
-        SvgCanvas svg = new SvgCanvas(room.width(), room.height(), title);
-        draw(job, operation, svg, room);
-        String name = String.format(Locale.ROOT, "step-%02d.svg", operation.step());
-        return new Document(name, "step drawing", 1, svg.finished().getBytes(StandardCharsets.UTF_8));
+        String drawn = picture(job, operation).finished(description(StepPanels.of(job, operation)));
+        return new Document(name(operation), "step drawing", 1, drawn.getBytes(StandardCharsets.UTF_8));
     }
 
-    static void draw(Job job, Operation operation, Canvas canvas, Box room) {
-        List<Panel> panels = panels(job, operation);
-        if (!panels.isEmpty()) {
-            new StepDrawing(canvas, room, panels).draw(room);
-        }
+    /** The same picture as part of a page. */
+    static String inline(Job job, Operation operation) {
+        return picture(job, operation).inline(description(StepPanels.of(job, operation)));
     }
 
-    private static List<Panel> panels(Job job, Operation operation) {
-        Map<String, Panel> out = new LinkedHashMap<>();
-        char letter = 'A';
-        for (String place : operation.joins()) {
-            for (Piece piece : job.pattern().pieces()) {
-                for (Edge edge : piece.edges()) {
-                    if (place.equals(piece.name() + ": " + edge.name())) {
-                        add(out, piece, edge, String.valueOf(letter++));
-                    }
-                }
-            }
-        }
-        List<Panel> panels = new ArrayList<>(out.values());
-        if (panels.size() == 2 && panels.get(1).mirrored() && panels.get(0).sewnOnLeft()) {
-            Collections.reverse(panels);
-        }
-        return panels;
+    /** Of its file. */
+    static String name(Operation operation) {
+        return String.format(Locale.ROOT, "step-%02d.svg", operation.step());
     }
 
-    /** An edge named twice is that of the second piece of the pair, or the other half's of a piece on the fold. */
-    private static void add(Map<String, Panel> out, Piece piece, Edge edge, String letter) {
-        List<Notch> notches = piece.notches().stream()
-                .filter(n -> n.edge().equals(edge.name()))
-                .toList();
-        Panel first = out.computeIfAbsent(piece.name(), n -> new Panel(piece, false, new ArrayList<>()));
-        if (!first.shows(edge)) {
-            first.sewn.add(new Sewn(letter, piece.onFold() ? whole(edge.line()) : edge.line(), notches));
-        } else if (piece.onFold()) {
-            first.sewn.add(new Sewn(letter, otherHalf(edge.line()), List.of()));
-        } else {
-            out.computeIfAbsent(piece.name() + " again", n -> new Panel(piece, piece.mirrored(), new ArrayList<>()))
-                    .sewn
-                    .add(new Sewn(letter, edge.line(), notches));
-        }
+    private static SvgCanvas picture(Job job, Operation operation) {
+        double height = height(job, operation, WIDTH, TEXT);
+        SvgCanvas svg = new SvgCanvas(WIDTH, height, operation.step() + ". " + operation.name());
+        draw(job, operation, svg, new Box(0, 0, WIDTH, height), TEXT);
+        return svg;
     }
 
-    private static Path otherHalf(Path line) {
-        return new Path(line.reversed().points().stream().map(Point::mirrored).toList());
+    /** How high a room of that width must be. */
+    static double height(Job job, Operation operation, double width, double text) {
+        StepPanels step = StepPanels.of(job, operation);
+        boolean stacked = width < WIDE && StepAfter.of(job, step).isPresent();
+        return before(step) + (stacked ? AFTER + 4 * text : 0) + keyHeight(key(step), text, width) + 1.5 * text;
     }
 
-    /** Both halves of an edge that begins or ends at the fold. */
-    private static Path whole(Path half) {
-        boolean begins = half.start().x() == 0;
-        boolean ends = half.end().x() == 0;
-        if (begins == ends) {
-            return half;
+    private static double before(StepPanels step) {
+        long ticks = step.panels().stream()
+                .flatMap(p -> p.sewn().stream())
+                .mapToLong(s -> s.ticks().size())
+                .max()
+                .orElse(0);
+        boolean oblong = step.panels().size() > 1
+                && step.panels().stream()
+                        .anyMatch(p -> p.window().width() > 2.5 * p.window().height());
+        return BEFORE
+                + (oblong ? 1.5 * MORE_PIECES : 0)
+                + MORE_PIECES * Math.max(0, step.panels().size() - 2)
+                + MORE_NOTCHES * Math.max(0, ticks - 3);
+    }
+
+    /** @return whether every letter and number found its place */
+    static boolean draw(Job job, Operation operation, Canvas canvas, Box room, double text) {
+        StepPanels step = StepPanels.of(job, operation);
+        if (step.panels().isEmpty()) {
+            return true;
         }
-        List<Point> all = new ArrayList<>(begins ? otherHalf(half).points() : half.points());
-        List<Point> rest = begins ? half.points() : otherHalf(half).points();
-        all.addAll(rest.subList(1, rest.size()));
-        return new Path(all);
+        StepDrawing drawing = new StepDrawing(canvas, job, step, room, text);
+        drawing.draw(room);
+        return drawing.complete;
     }
 
     private void draw(Box room) {
-        double wide = panels.stream().mapToDouble(p -> scale * p.box().width()).sum() + GAP * (panels.size() - 1);
-        double x = room.centre().x() - wide / 2;
-        for (Panel panel : panels) {
-            Box box = panel.box();
-            double left = x - scale * box.minX();
-            double foot = room.centre().y() - scale * box.centre().y() + TEXT;
-            UnaryOperator<Point> put =
-                    p -> new Point(left + scale * (panel.mirrored ? -p.x() : p.x()), foot + scale * p.y());
-            draw(panel, put);
-            canvas.text(Writing.middle(
-                    Ink.LABEL,
-                    x + scale * box.width() / 2,
-                    room.minY() + 2,
-                    TEXT,
-                    panel.piece.name() + (panel.mirrored ? ", the other one" : "")));
-            x += scale * box.width() + GAP;
+        double foot = room.minY() + key(room) + 0.5 * text;
+        if (after.isEmpty()) {
+            before(new Box(room.minX(), foot, room.maxX(), room.maxY()));
+        } else if (room.width() < WIDE) {
+            double middle = foot + AFTER + 3 * text;
+            before(new Box(room.minX(), middle + text, room.maxX(), room.maxY()));
+            after(new Box(room.minX(), foot, room.maxX(), middle), after.get());
+        } else {
+            double middle = room.minX() + 0.66 * room.width();
+            before(new Box(room.minX(), foot, middle, room.maxY()));
+            after(new Box(middle + 2, foot, room.maxX(), room.maxY()), after.get());
         }
     }
 
-    private void draw(Panel panel, UnaryOperator<Point> put) {
-        canvas.line(Ink.FAINT, panel.outline().stream().map(put).toList(), true);
-        for (Sewn sewn : panel.sewn) {
-            canvas.line(Ink.CUT, sewn.line().points().stream().map(put).toList(), false);
-            pins(sewn.line(), put);
-            letter(sewn, put);
-            sewn.notches().forEach(n -> notch(n, put));
+    /** Sentences below the drawing. */
+    static List<String> key(StepPanels step) {
+        List<String> letters = step.panels().stream()
+                .flatMap(p -> p.sewn().stream())
+                .map(StepPanel.Sewn::letter)
+                .sorted()
+                .toList();
+        String all = String.join(", ", letters);
+        String meets = String.join(
+                "; ", step.meets().stream().map(StepPanels.Meeting::words).toList());
+        List<String> out = new ArrayList<>();
+        out.add(
+                switch (step.deed()) {
+                    case JOIN -> (meets.isEmpty() ? all : meets) + ", outsides together.";
+                    case OVER -> "Sewn already: " + (meets.isEmpty() ? all : meets) + ".";
+                    case TURN -> all + ": turned to the inside.";
+                    case FOLD -> all + ": level when folded.";
+                    case MARK -> all + ": marked, not sewn.";
+                });
+        List<String> names = step.notches();
+        List<String> numbered = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            numbered.add((i + 1) + " " + names.get(i));
         }
-        Point middle = put.apply(Box.around(panel.outline()).centre());
-        canvas.text(Writing.middle(Ink.FAINT, middle.x(), middle.y(), SMALL, "outside"));
+        if (!numbered.isEmpty()) {
+            out.add("Notches: " + String.join(", ", numbered) + ".");
+        }
+        return out;
+    }
+
+    /** For those who do not see the drawing. */
+    static String description(StepPanels step) {
+        List<String> edges = step.panels().stream()
+                .flatMap(p -> p.sewn().stream()
+                        .map(s -> s.letter() + ": " + p.name() + ", " + s.edge().name()))
+                .sorted()
+                .toList();
+        return String.join("; ", edges) + ". " + String.join(" ", key(step));
+    }
+
+    private static double keyHeight(List<String> key, double text, double width) {
+        return key.stream()
+                .mapToDouble(k -> Letters.wrapped(k, text, width - 2).size() * text * Letters.LEADING)
+                .sum();
+    }
+
+    private double key(Box room) {
+        List<String> key = key(step);
+        double height = keyHeight(key, text, room.width());
+        double y = room.minY() + height;
+        for (String words : key) {
+            y = lines(words, room.minX() + 1, y, room.width() - 2, false);
+        }
+        return height;
+    }
+
+    /** Lines from the top down; gives the height reached. */
+    private double lines(String words, double x, double top, double width, boolean middle) {
+        double y = top;
+        for (String line : Letters.wrapped(words, text, width)) {
+            y -= text * Letters.LEADING;
+            double base = y + 0.35 * text;
+            lettering.put(
+                    middle
+                            ? Writing.middle(Ink.LABEL, x + width / 2, base, text, line)
+                            : Writing.at(Ink.LABEL, x, base, text, line));
+        }
+        return y;
+    }
+
+    private double high(String words, double width) {
+        return Letters.wrapped(words, text, width).size() * text * Letters.LEADING;
+    }
+
+    private void after(Box area, StepAfter picture) {
+        double words = high(picture.words(), area.width());
+        lines(picture.words(), area.minX(), area.minY() + words, area.width(), true);
+        Box box = picture.box();
+        double width = area.width() - 6;
+        double height = area.height() - words - 4;
+        double scale = Math.min(width / box.width(), height / box.height());
+        Point middle = new Point(area.centre().x(), area.minY() + words + 2 + height / 2);
+        UnaryOperator<Point> put = p -> p.minus(box.centre()).times(scale).plus(middle);
+        picture.strokes()
+                .forEach(s -> canvas.line(s.ink(), s.points().stream().map(put).toList(), s.closed()));
+    }
+
+    private void before(Box area) {
+        List<StepPanel> panels = step.panels();
+        StepCells cells = StepCells.best(area, panels, text);
+        List<Runnable> words = new ArrayList<>();
+        for (int i = 0; i < panels.size(); i++) {
+            Box cell = cells.cell(i);
+            lines(panels.get(i).name(), cell.minX() + 1, cell.minY() + cells.names(), cell.width() - 2, true);
+            Point middle = new Point(cell.centre().x(), (cell.minY() + cells.names() + cell.maxY()) / 2);
+            panel(panels.get(i), middle, cells.scale(), words);
+        }
+        words.forEach(Runnable::run);
+    }
+
+    private void panel(StepPanel panel, Point middle, double scale, List<Runnable> words) {
+        Box window = panel.window();
+        UnaryOperator<Point> put = p -> p.minus(window.centre()).times(scale).plus(middle);
+        for (List<Point> run : Clipping.inside(panel.outline(), true, window.grown(0.01))) {
+            canvas.line(Ink.LABEL, run.stream().map(put).toList(), false);
+        }
+        for (StepPanel.Sewn sewn : panel.sewn()) {
+            canvas.line(Ink.CUT, sewn.line().points().stream().map(put).toList(), false);
+            if (step.deed() == StepPanels.Deed.JOIN || step.deed() == StepPanels.Deed.TURN) {
+                pins(sewn.line(), put);
+            }
+            sewn.ticks().forEach(t -> tick(t, put));
+        }
+        for (StepPanel.Sewn sewn : panel.sewn()) {
+            double along = sewn.line().length() * LETTER_AT;
+            Point at = put.apply(sewn.line().at(along));
+            words.add(0, () -> placed(at, sewn.outward(along), 1.3 * text, sewn.letter()));
+            sewn.ticks()
+                    .forEach(t -> words.add(() -> placed(
+                            put.apply(t.at()), t.outward(), text, String.valueOf(notches.indexOf(t.name()) + 1))));
+        }
+    }
+
+    private void placed(Point at, Point outward, double size, String words) {
+        complete &= lettering.near(at, outward, size, words);
     }
 
     /** Across the edge, to be pulled out as the needle comes. */
@@ -190,33 +262,19 @@ final class StepDrawing {
         for (int i = 0; i < count; i++) {
             double along = length * (i + 0.5) / count;
             Point at = put.apply(line.at(along));
-            Point ahead = put.apply(line.at(along + 1));
-            if (at.distance(ahead) > 0) {
-                Point across = ahead.minus(at).unit().left().times(PIN / 2);
-                canvas.line(Ink.LABEL, at.plus(across), at.minus(across));
-            }
+            Point across = line.directionAt(along).left().times(PIN / 2);
+            canvas.line(Ink.GRAIN, at.plus(across), at.minus(across));
         }
     }
 
-    /** The name stands outside the piece, where there is room. */
-    private void notch(Notch notch, UnaryOperator<Point> put) {
-        Point at = put.apply(notch.at());
-        Point out = put.apply(notch.at().plus(notch.outward())).minus(at).unit();
-        canvas.line(Ink.NOTCH, at.minus(out.times(1.5)), at.plus(out.times(1.5)));
-        Point words = at.plus(out.times(3.5)).plus(new Point(0, -0.8));
-        Writing.Align align =
-                out.x() > SLANT ? Writing.Align.START : out.x() < -SLANT ? Writing.Align.END : Writing.Align.MIDDLE;
-        canvas.text(new Writing(Ink.NOTCH, words, 0, SMALL, align, notch.name()));
-    }
-
-    private void letter(Sewn sewn, UnaryOperator<Point> put) {
-        double along = sewn.line().length() * LETTER_AT;
-        Point at = sewn.line().at(along);
-        Point there = put.apply(at);
-        Point out = put.apply(at.minus(sewn.line().directionAt(along).left()))
-                .minus(there)
-                .unit()
-                .times(6);
-        canvas.text(Writing.middle(Ink.LABEL, there.x() + out.x(), there.y() + out.y() - 1.5, LARGE, sewn.letter()));
+    /** One short line or two, from the edge outwards, as it is cut. */
+    private void tick(StepPanel.Tick tick, UnaryOperator<Point> put) {
+        Point at = put.apply(tick.at());
+        Point out = tick.outward().times(2.2);
+        Point along = tick.outward().left().times(tick.twice() ? 0.6 : 0);
+        canvas.line(Ink.NOTCH, at.plus(along), at.plus(along).plus(out));
+        if (tick.twice()) {
+            canvas.line(Ink.NOTCH, at.minus(along), at.minus(along).plus(out));
+        }
     }
 }

@@ -90,7 +90,19 @@ final class SvgCanvas implements Canvas {
                 + "</svg>\n";
     }
 
-    private static String styles() {
+    /** As part of a page that carries the styles itself; a picture with a name for those who do not see it. */
+    String inline(String description) {
+        return String.format(
+                        Locale.ROOT,
+                        "<svg role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %s %s\">\n",
+                        escaped(description),
+                        number(width),
+                        number(height))
+                + body.toString()
+                + "</svg>\n";
+    }
+
+    static String styles() {
         StringBuilder css = new StringBuilder(
                 "path{fill:none}\n" + "text{stroke:none;font-family:\"Liberation Sans\",Arial,Helvetica,sans-serif}\n");
         for (Ink ink : Ink.values()) {

@@ -140,11 +140,20 @@ public final class Server {
                 new ResultPage(id(ctx), result(ctx).made()).document(name).orElseThrow(NotFoundResponse::new);
         String type = name.endsWith(".svg")
                 ? "image/svg+xml"
-                : name.endsWith(".pdf") ? "application/pdf" : "application/json";
+                : name.endsWith(".pdf")
+                        ? "application/pdf"
+                        : name.endsWith(".html") ? "text/html; charset=utf-8" : "application/json";
         if (name.endsWith(".svg")) {
             // the drawing carries its own styles
             ctx.header(
                     "Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
+        }
+        if (name.endsWith(".html")) {
+            // the page's own policy is narrower still: it names the hash of its style and of its script
+            ctx.header(
+                    "Content-Security-Policy",
+                    "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline';"
+                            + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
         }
         ctx.contentType(type).result(document.bytes());
     }
