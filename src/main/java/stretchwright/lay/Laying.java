@@ -29,11 +29,6 @@ public final class Laying {
 
     private static final Effort SHORT = new Effort(3, 1);
 
-    /** An estimate is searched on while a turn of the short search takes off at least this share. */
-    private static final double WORTH_A_TURN = 0.01;
-
-    private static final int MOST_TURNS = 6;
-
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;
 
@@ -84,29 +79,14 @@ public final class Laying {
 
     /**
      * What will be needed, before buying, mm: as a rule a little more than the lay to cut by, as it is searched for less
-     * (docs/maths/lay.md). Of any way only folded in the middle and open are tried, which no other way beats. Empty where a
-     * piece is wider than the cloth.
+     * (docs/maths/lay.md). Empty where a piece is wider than the cloth.
      */
     public static OptionalDouble estimate(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
         Laying laying = new Laying(pieces, fabric, terms.straight(), seed);
-        List<Lay.Method> methods = laying.permitted().methods(new Findings("estimate")).stream()
-                .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
-                .toList();
-        return laying.plans(methods).stream()
-                .map(laying::quick)
-                .mapToDouble(laying::estimated)
+        List<Plan> plans = laying.plans(laying.permitted().methods(new Findings("estimate")));
+        return laying.searched(plans, SHORT, LayClock.NONE).stream()
+                .mapToDouble(Laid::length)
                 .min();
-    }
-
-    /** Searched on as long as that takes a good share off. */
-    private double estimated(Laid quick) {
-        Laid best = quick;
-        double before = Double.POSITIVE_INFINITY;
-        for (int turn = 0; turn < MOST_TURNS && best.length() < (1 - WORTH_A_TURN) * before; turn++) {
-            before = best.length();
-            best = longer(best, SHORT, LayClock.NONE);
-        }
-        return best.length();
     }
 
     /** A way of spreading the cloth, and the layouts of its stretches. */
@@ -125,21 +105,27 @@ public final class Laying {
             }
             return List.of();
         }
-        // the ways know nothing of each other and may be tried side by side; ties go to the first
-        List<Laid> quick =
-                shortestOfEach(fitting.parallelStream().map(this::quick).toList());
-        double near = NEAR * quick.get(0).length();
-        List<Laid> searched = effort.equals(Effort.NONE)
-                ? quick
-                : quick.stream()
-                        .map(l -> l.length() <= near ? longer(l, effort, clock) : l)
-                        .toList();
+        List<Laid> searched = searched(fitting, effort, clock);
         double floor = floor(fitting);
         List<Laid> shortest = shortestOfEach(searched);
         List<Lay.Way> ways = shortest.stream()
                 .map(l -> new Lay.Way(l.plan.method(), l.length()))
                 .toList();
         return shortest.stream().map(l -> checked(l, floor, ways)).toList();
+    }
+
+    /** The shortest quick lay of each way; those near the shortest of all are searched on. */
+    private List<Laid> searched(List<Plan> plans, Effort effort, LayClock clock) {
+        // the ways know nothing of each other and may be tried side by side; ties go to the first
+        List<Laid> quick =
+                shortestOfEach(plans.parallelStream().map(this::quick).toList());
+        if (effort.equals(Effort.NONE)) {
+            return quick;
+        }
+        double near = NEAR * quick.stream().mapToDouble(Laid::length).min().orElse(0);
+        return quick.stream()
+                .map(l -> l.length() <= near ? longer(l, effort, clock) : l)
+                .toList();
     }
 
     private Permitted permitted() {

@@ -15,9 +15,10 @@ import stretchwright.print.Tracing.Spot;
 final class TracingPdf {
     private static final double TEXT = 3.3;
     private static final double ROW = 1.35 * TEXT;
-    private static final double TABLE = 84;
+    private static final double TABLE = 98;
     private static final double GUTTER = 6;
     private static final double SMALL = 2.4;
+    private static final double LETTERS = 3;
 
     private final Job job;
     private final TraceGrid grid;
@@ -148,13 +149,13 @@ final class TracingPdf {
     }
 
     private static void table(Canvas page, double x, double top, List<String[]> rows) {
-        double[] at = {0, 34, 47, 69};
+        double[] at = {0, 41, 56, 80};
         double y = top;
         for (String[] row : rows) {
             y -= ROW;
             for (int c = 0; c < row.length; c++) {
                 if (!row[c].isEmpty()) {
-                    page.text(Writing.at(Ink.LABEL, x + at[c], y, SMALL + 0.2, row[c]));
+                    page.text(Writing.at(Ink.LABEL, x + at[c], y, LETTERS, row[c]));
                 }
             }
         }
@@ -173,24 +174,37 @@ final class TracingPdf {
         page.line(Ink.CUT, points.stream().map(put).toList(), true);
         page.line(
                 piece.onFold() ? Ink.FOLD : Ink.GRAIN, put.apply(new Point(0, 0)), put.apply(new Point(0, box.maxY())));
-        Point centre = put.apply(box.centre());
-        for (Spot s : spots) {
-            Point at = put.apply(s.at());
-            Point out = at.minus(centre).unit().times(3.2);
-            page.line(Ink.NOTCH, at.minus(new Point(0.4, 0)), at.plus(new Point(0.4, 0)));
-            page.text(Writing.middle(
-                    Ink.LABEL, at.x() + out.x(), at.y() + out.y() - 0.8, SMALL, Integer.toString(s.number())));
-        }
+        numbers(page, spots, put);
         for (Spot s : tracing.notches()) {
             Point at = put.apply(s.at());
             page.line(Ink.MARK, at.minus(new Point(1.2, 0)), at.plus(new Point(1.2, 0)));
         }
     }
 
+    /** Outside the line; of points that lie close together only the first is numbered. */
+    private static void numbers(Canvas page, List<Spot> spots, UnaryOperator<Point> put) {
+        List<Point> written = new ArrayList<>();
+        for (int i = 0; i < spots.size(); i++) {
+            Spot s = spots.get(i);
+            Point at = put.apply(s.at());
+            Point before = put.apply(spots.get((i + spots.size() - 1) % spots.size()).at());
+            Point next = put.apply(spots.get((i + 1) % spots.size()).at());
+            Point out = next.minus(before).unit().left().times(-3);
+            Point words = at.plus(out);
+            page.line(Ink.NOTCH, at.minus(new Point(0.4, 0)), at.plus(new Point(0.4, 0)));
+            boolean free = written.stream().allMatch(w -> w.distance(words) > 1.4 * SMALL);
+            if (free) {
+                written.add(words);
+                page.text(Writing.middle(
+                        Ink.LABEL, words.x(), words.y() - 0.8, SMALL, Integer.toString(s.number())));
+            }
+        }
+    }
+
     /** The grid, every so many squares that the lines stay apart. */
     private void squares(Canvas page, Box box, UnaryOperator<Point> put, double scale) {
         double every = grid.square();
-        while (scale * every < 3) {
+        while (scale * every < 8) {
             every += grid.square();
         }
         for (double gx = Math.ceil(box.minX() / every) * every; gx <= box.maxX(); gx += every) {

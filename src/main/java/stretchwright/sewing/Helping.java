@@ -11,10 +11,12 @@ import stretchwright.pattern.Seam;
 record Helping(Pattern pattern, Fabric fabric, SewingTerms terms, Demands demands) {
     /** Shorter differences than this are neither seen nor sewn, mm. */
     private static final double LEVEL = 1;
+    /** A seam that is drawn less is not drawn at all. */
+    private static final double LEAST = 0.005;
 
     SewingPlan.Help of(Step step, List<SewingPlan.Reason> why) {
         List<Seam> seams = step.tool().isPresent() ? Demands.seams(pattern, step) : List.of();
-        Optional<Mishaps.Mishap> mishap = Mishaps.at(step.name());
+        Optional<Mishaps.Mishap> mishap = Mishaps.at(step);
         return new SewingPlan.Help(
                 step.tool().map(t -> Settings.of(t.stitch(), fabric, terms.kept())),
                 seams.stream().map(Seam::allowance).distinct().sorted().toList(),
@@ -28,6 +30,7 @@ record Helping(Pattern pattern, Fabric fabric, SewingTerms terms, Demands demand
     private Optional<SewingPlan.Demand> demand(Step step) {
         return step.tool()
                 .flatMap(tool -> demands.of(step)
+                        .filter(s -> s.needed() >= LEAST)
                         .map(s -> new SewingPlan.Demand(
                                 s.pose(), s.needed(), tool.stitch().extensibility())));
     }

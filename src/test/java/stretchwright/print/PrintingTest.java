@@ -28,6 +28,7 @@ class PrintingTest {
                         "pattern.svg",
                         "lay.svg",
                         "lay.pdf",
+                        "tracing-sheet.pdf",
                         "sewing-plan.pdf",
                         "sewing-booklet.pdf",
                         "sewing-booklet-a4.pdf",
