@@ -79,12 +79,15 @@ public final class Laying {
 
     /**
      * What will be needed, before buying, mm: as a rule a little more than the lay to cut by, as it is searched for less
-     * (docs/maths/lay.md). Empty where a piece is wider than the cloth.
+     * (docs/maths/lay.md). Of any way only folded in the middle and open are tried, which no other way beats. Empty where a
+     * piece is wider than the cloth.
      */
     public static OptionalDouble estimate(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
         Laying laying = new Laying(pieces, fabric, terms.straight(), seed);
-        List<Plan> plans = laying.plans(laying.permitted().methods(new Findings("estimate")));
-        return laying.searched(plans, SHORT, LayClock.NONE).stream()
+        List<Lay.Method> methods = laying.permitted().methods(new Findings("estimate")).stream()
+                .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
+                .toList();
+        return laying.searched(laying.plans(methods), SHORT, LayClock.NONE).stream()
                 .mapToDouble(Laid::length)
                 .min();
     }

@@ -187,7 +187,8 @@ final class TracingPdf {
         for (int i = 0; i < spots.size(); i++) {
             Spot s = spots.get(i);
             Point at = put.apply(s.at());
-            Point before = put.apply(spots.get((i + spots.size() - 1) % spots.size()).at());
+            Point before =
+                    put.apply(spots.get((i + spots.size() - 1) % spots.size()).at());
             Point next = put.apply(spots.get((i + 1) % spots.size()).at());
             Point out = next.minus(before).unit().left().times(-3);
             Point words = at.plus(out);
@@ -195,8 +196,7 @@ final class TracingPdf {
             boolean free = written.stream().allMatch(w -> w.distance(words) > 1.4 * SMALL);
             if (free) {
                 written.add(words);
-                page.text(Writing.middle(
-                        Ink.LABEL, words.x(), words.y() - 0.8, SMALL, Integer.toString(s.number())));
+                page.text(Writing.middle(Ink.LABEL, words.x(), words.y() - 0.8, SMALL, Integer.toString(s.number())));
             }
         }
     }

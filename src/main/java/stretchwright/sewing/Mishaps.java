@@ -11,14 +11,9 @@ final class Mishaps {
                     "test ",
                     "A single layer of scrap is tested, or only one direction.",
                     "Cut another scrap with as many layers as the seam has, and test along and across."),
+            new Mishap(LegSteps.SIDE, "A front leg is sewn to the other leg's back: the notches then do not meet.", ""),
             new Mishap(
-                    LegSteps.SIDE,
-                    "A front leg is sewn to the other leg's back: the notches then do not meet.",
-                    ""),
-            new Mishap(
-                    LegSteps.FRONT,
-                    "Front is sewn to back: the two edges differ and their notches do not meet.",
-                    ""),
+                    LegSteps.FRONT, "Front is sewn to back: the two edges differ and their notches do not meet.", ""),
             new Mishap(LegSteps.BACK, "The allowance comes to lie outside, for one leg lay inside out.", ""),
             new Mishap(
                     LegSteps.ROW,
@@ -66,8 +61,7 @@ final class Mishaps {
             new Mishap(PartSteps.PHONE, "The second layer of the leg is caught under the pocket.", ""),
             new Mishap(PartSteps.HIP, "Both pockets are sewn to the same side of the body.", ""),
             new Mishap(PartSteps.KNEE, "Both pockets are sewn to the same leg.", ""),
-            new Mishap(
-                    PartSteps.TAILBONE, "The sides are closed up to the top, and the pad does not go in.", ""),
+            new Mishap(PartSteps.TAILBONE, "The sides are closed up to the top, and the pad does not go in.", ""),
             new Mishap(
                     TopSteps.DARTS,
                     "The seam ends before the tip and leaves a peak.",
