@@ -35,7 +35,18 @@ class ArrowsTest {
             Map.entry("print", Set.of("ground", "pattern", "fabric", "body", "boot", "fit", "lay", "sewing")),
             Map.entry(
                     "make",
-                    Set.of("ground", "body", "fabric", "boot", "pattern", "draft", "fit", "lay", "sewing", "print", "exchange")),
+                    Set.of(
+                            "ground",
+                            "body",
+                            "fabric",
+                            "boot",
+                            "pattern",
+                            "draft",
+                            "fit",
+                            "lay",
+                            "sewing",
+                            "print",
+                            "exchange")),
             Map.entry("cli", Set.of("ground", "make", "print", "lay")),
             Map.entry("web", Set.of("ground", "make", "print", "body", "pattern", "fabric", "fit", "lay", "sewing")));
 

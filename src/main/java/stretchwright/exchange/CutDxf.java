@@ -56,9 +56,7 @@ final class CutDxf {
         dxf.section("BLOCKS").endSection().section("ENTITIES");
         for (Cut cut : cuts) {
             // notches first: the piece still lies fast
-            cut.ticks()
-                    .forEach(t -> dxf.line(
-                            t.mark() == Notch.Mark.DOUBLE ? NOTCH_DOUBLE : NOTCH, t.from(), t.to()));
+            cut.ticks().forEach(t -> dxf.line(t.mark() == Notch.Mark.DOUBLE ? NOTCH_DOUBLE : NOTCH, t.from(), t.to()));
             dxf.polyline(CUT, cut.outline().points(), true);
         }
         dxf.endSection();
@@ -72,8 +70,7 @@ final class CutDxf {
                 cuts.add(Cut.of(piece, piece.mirrored() && copy % 2 == 1));
             }
         }
-        List<Point> moves =
-                Rows.moves(cuts.stream().map(c -> c.outline().box()).toList(), 0, GAP);
+        List<Point> moves = Rows.moves(cuts.stream().map(c -> c.outline().box()).toList(), 0, GAP);
         List<Cut> out = new ArrayList<>();
         for (int i = 0; i < cuts.size(); i++) {
             out.add(cuts.get(i).moved(moves.get(i)));

@@ -41,8 +41,10 @@ final class Folded {
         if (firstOnFold(piece, p) < 0) {
             return Optional.empty();
         }
-        double low = p.stream().filter(q -> q.x() == 0).mapToDouble(Point::y).min().orElseThrow();
-        double high = p.stream().filter(q -> q.x() == 0).mapToDouble(Point::y).max().orElseThrow();
+        double low =
+                p.stream().filter(q -> q.x() == 0).mapToDouble(Point::y).min().orElseThrow();
+        double high =
+                p.stream().filter(q -> q.x() == 0).mapToDouble(Point::y).max().orElseThrow();
         return Optional.of(List.of(new Point(0, low), new Point(0, high)));
     }
 

@@ -18,10 +18,21 @@ record Label(Point start, double size, double degrees) {
     /** From one line to the next, in heights. */
     static final double LEADING = 1.6;
 
-    /** Width kept for a letter, in heights: the plain stroke lettering of drawing programs (measured: below 1). */
-    static final double PITCH = 1.0;
+    /**
+     * Letters to choose from.
+     *
+     * @param pitch width kept for each, in heights
+     * @param sizes heights, mm, the largest first
+     */
+    record Letters(double pitch, List<Double> sizes) {
+        Letters {
+            sizes = List.copyOf(sizes);
+        }
+    }
 
-    private static final double[] SIZES = {8, 6, 5, 4, 3, 2.5, 2, 1.5};
+    /** For a true-scale drawing. Stroke letters are seldom wider than high, whoever draws them. */
+    static final Letters WRITING = new Letters(1, List.of(8.0, 6.0, 5.0, 4.0, 3.5, 3.0, 2.5, 2.0, 1.5));
+
     private static final int STEPS = 16;
 
     /** Foot of a line, counted from 0. */
@@ -29,10 +40,10 @@ record Label(Point start, double size, double degrees) {
         return start.plus(new Point(0, -number * LEADING * size).turned(degrees));
     }
 
-    static Label on(Polygon inside, List<List<Point>> drawn, List<String> words) {
+    static Label on(Polygon inside, List<List<Point>> drawn, List<String> words, Letters letters) {
         int longest = words.stream().mapToInt(String::length).max().orElse(1);
-        for (double size : SIZES) {
-            double wide = longest * PITCH * size;
+        for (double size : letters.sizes()) {
+            double wide = longest * letters.pitch() * size;
             double high = words.size() * LEADING * size;
             for (double degrees : new double[] {0, 90}) {
                 double w = degrees == 0 ? wide : high;
@@ -45,17 +56,17 @@ record Label(Point start, double size, double degrees) {
                 }
             }
         }
-        return squeezed(inside.box(), longest, words.size());
+        return squeezed(inside.box(), longest * letters.pitch(), words.size());
     }
 
     /** A piece too small for its words: they are as small as it takes, and may cross a line. */
-    private static Label squeezed(Box box, int longest, int lines) {
+    private static Label squeezed(Box box, double longest, int lines) {
         boolean up = box.height() > box.width();
         double along = up ? box.height() : box.width();
         double aside = up ? box.width() : box.height();
-        double size = Math.max(0.3, Math.min(0.8 * along / (longest * PITCH), 0.8 * aside / (lines * LEADING)));
-        double w = up ? lines * LEADING * size : longest * PITCH * size;
-        double h = up ? longest * PITCH * size : lines * LEADING * size;
+        double size = Math.max(0.3, Math.min(0.8 * along / longest, 0.8 * aside / (lines * LEADING)));
+        double w = up ? lines * LEADING * size : longest * size;
+        double h = up ? longest * size : lines * LEADING * size;
         Point c = box.centre();
         Box at = new Box(c.x() - w / 2, c.y() - h / 2, c.x() + w / 2, c.y() + h / 2);
         return new Label(first(at, size, up ? 90 : 0), size, up ? 90 : 0);
@@ -77,8 +88,7 @@ record Label(Point start, double size, double degrees) {
         }
         for (int i = 0; i <= STEPS; i++) {
             for (int j = 0; j <= STEPS; j++) {
-                out.add(new Point(
-                        room.minX() + w / 2 + freeX * i / STEPS, room.minY() + h / 2 + freeY * j / STEPS));
+                out.add(new Point(room.minX() + w / 2 + freeX * i / STEPS, room.minY() + h / 2 + freeY * j / STEPS));
             }
         }
         out.sort(Comparator.comparingDouble((Point p) -> p.distance(room.centre()))

@@ -9,6 +9,7 @@ import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 
 /**
@@ -148,8 +149,8 @@ final class PatternDxf {
                 "Quantity: " + piece.cut(),
                 "Material: " + Plain.dxf(handover.clothOf(piece)));
         List<String> all = new ArrayList<>(system);
-        Words.annotation(handover, piece).forEach(w -> all.add(Plain.dxf(w)));
-        Label label = Label.on(piece.sewLine(), drawn(piece), all);
+        Words.annotation(handover, piece).forEach(w -> all.add(Plain.sentence(w)));
+        Label label = Label.on(piece.sewLine(), drawn(piece), all, Label.WRITING);
         for (int i = 0; i < all.size(); i++) {
             String layer = i < system.size() ? BOUNDARY : ANNOTATION;
             dxf.text(layer, label.line(i), label.size(), label.degrees(), all.get(i));
@@ -167,13 +168,13 @@ final class PatternDxf {
     private void names(Piece piece) {
         piece.notches().forEach(n -> {
             Point in = n.at().minus(n.outward().times(2));
-            String words = n.mark() == stretchwright.pattern.Notch.Mark.DOUBLE ? n.name() + " (double)" : n.name();
+            String words = n.mark() == Notch.Mark.DOUBLE ? n.name() + " (double)" : n.name();
             beside(in, n.outward(), Plain.dxf(words), piece.sewLine());
         });
         piece.marks()
                 .forEach(m -> dxf.text(
                         ANNOTATION,
-                        m.line().start().towards(m.line().end(), 0.05).plus(new Point(0, 1)),
+                        m.line().start().towards(m.line().end(), 0.15).plus(new Point(0, 1)),
                         NAME_SIZE,
                         0,
                         Plain.dxf(m.name())));

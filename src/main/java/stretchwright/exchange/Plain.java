@@ -21,8 +21,17 @@ final class Plain {
 
     /** Printable ASCII: accents are taken off, other letters become question marks. */
     static String ascii(String text) {
+        return ascii(text, LONGEST_NAME);
+    }
+
+    /** A sentence of the program's own, which is not shortened like a name. */
+    static String sentence(String text) {
+        return ascii(text, LONGEST_TEXT);
+    }
+
+    private static String ascii(String text, int most) {
         StringBuilder out = new StringBuilder();
-        Normalizer.normalize(line(text), Normalizer.Form.NFKD)
+        Normalizer.normalize(line(text, most), Normalizer.Form.NFKD)
                 .codePoints()
                 .filter(c -> !accent(c))
                 .forEach(c -> out.append(c >= 0x20 && c < 0x7F ? (char) c : '?'));
@@ -35,16 +44,15 @@ final class Plain {
      */
     static String dxf(String text) {
         StringBuilder out = new StringBuilder();
-        int[] points = line(text)
+        int[] points = line(text, LONGEST_NAME)
                 .replace('\\', '/')
                 .replace('^', '\'')
                 .replaceAll("%%+", "%")
                 .codePoints()
                 .toArray();
         for (int c : points) {
-            String next = c < 0x7F
-                    ? Character.toString(c)
-                    : c > 0xFFFF ? "?" : String.format(Locale.ROOT, "\\U+%04X", c);
+            String next =
+                    c < 0x7F ? Character.toString(c) : c > 0xFFFF ? "?" : String.format(Locale.ROOT, "\\U+%04X", c);
             if (out.length() + next.length() > LONGEST_TEXT) {
                 break;
             }
@@ -71,13 +79,17 @@ final class Plain {
     }
 
     /** One line of at most so many code points: white space is a space, what is not seen is left out. */
-    private static String line(String text) {
+    private static String line(String text, int most) {
         StringBuilder out = new StringBuilder();
-        text.strip().codePoints().limit(20L * LONGEST_NAME).filter(Plain::seen).forEach(c -> out.appendCodePoint(
-                Character.isWhitespace(c) || Character.isISOControl(c) || Character.isSpaceChar(c) ? ' ' : c));
+        text.strip()
+                .codePoints()
+                .limit(20L * most)
+                .filter(Plain::seen)
+                .forEach(c -> out.appendCodePoint(
+                        Character.isWhitespace(c) || Character.isISOControl(c) || Character.isSpaceChar(c) ? ' ' : c));
         String bare = out.toString().strip();
-        boolean whole = bare.codePointCount(0, bare.length()) <= LONGEST_NAME;
-        return whole ? bare : bare.substring(0, bare.offsetByCodePoints(0, LONGEST_NAME - 3)) + "...";
+        boolean whole = bare.codePointCount(0, bare.length()) <= most;
+        return whole ? bare : bare.substring(0, bare.offsetByCodePoints(0, most - 3)) + "...";
     }
 
     private static boolean seen(int codePoint) {

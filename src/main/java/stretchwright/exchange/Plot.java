@@ -111,12 +111,12 @@ final class Plot {
         words.add(Plain.ascii(handover.make()));
         words.add("for " + Plain.ascii(handover.wearer()));
         words.add("cloth: " + Plain.ascii(handover.clothOf(piece)));
-        Words.annotation(handover, piece).stream().skip(1).forEach(w -> words.add(Plain.ascii(w)));
+        Words.annotation(handover, piece).stream().skip(1).forEach(w -> words.add(Plain.sentence(w)));
         Polygon inside = piece.sewLine().placed(false, -90, l.move());
         List<List<Point>> drawn = inner(piece).stream().skip(1).map(l::at).toList();
-        Label label = Label.on(inside, drawn, words);
+        Label label = Label.on(inside, drawn, words, Label.WRITING);
         // sizes are told in cm; a letter and the space behind it take one and a half of its width
-        double wide = Label.PITCH * label.size() / 1.5 / 10;
+        double wide = Label.WRITING.pitch() * label.size() / 1.5 / 10;
         out.append(String.format(Locale.ROOT, "SI%.3f,%.3f;", wide, label.size() / 10));
         out.append(label.degrees() == 0 ? "DI1,0;\n" : "DI0,1;\n");
         for (int i = 0; i < words.size(); i++) {

@@ -31,11 +31,13 @@ final class Preview {
     private static final Color SEW = new Color(0x0067A5);
     private static final Color INNER = new Color(0x8A8A8A);
 
+    private static final Label.Letters LETTERS =
+            new Label.Letters(0.8, List.of(36.0, 28.0, 22.0, 18.0, 15.0, 12.0, 10.0, 8.0, 6.0));
+
     private Preview() {}
 
     static byte[] of(Pattern pattern) {
-        List<Box> boxes =
-                pattern.pieces().stream().map(p -> p.cutLine().box()).toList();
+        List<Box> boxes = pattern.pieces().stream().map(p -> p.cutLine().box()).toList();
         double tallest = boxes.stream().mapToDouble(Box::height).max().orElse(1);
         List<Point> moves = Rows.moves(boxes, tallest, GAP);
         List<Point> corners = new ArrayList<>();
@@ -49,7 +51,7 @@ final class Preview {
         int height = Math.max(1, (int) Math.round(all.height() * scale));
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
-        try {
+        try (Face face = Face.open()) {
             pen.setColor(Color.WHITE);
             pen.fillRect(0, 0, width, height);
             pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -58,7 +60,7 @@ final class Preview {
             for (int i = 0; i < moves.size(); i++) {
                 AffineTransform before = pen.getTransform();
                 pen.translate(moves.get(i).x(), moves.get(i).y());
-                draw(pattern.pieces().get(i), pen, scale);
+                draw(pattern.pieces().get(i), pen, face, scale);
                 pen.setTransform(before);
             }
         } finally {
@@ -67,7 +69,26 @@ final class Preview {
         return png(image);
     }
 
-    private static void draw(Piece piece, Graphics2D pen, double scale) {
+    /** Its name and how often it is cut, upright on the screen although y runs up here. */
+    private static void name(Piece piece, Graphics2D pen, Face face) {
+        List<List<Point>> drawn = new ArrayList<>();
+        drawn.add(List.of(piece.grain().from(), piece.grain().to()));
+        piece.marks().forEach(m -> drawn.add(m.line().points()));
+        List<String> words = List.of(Plain.ascii(piece.name()), Words.cut(piece));
+        Label label = Label.on(piece.sewLine(), drawn, words, LETTERS);
+        pen.setColor(CUT);
+        for (int i = 0; i < words.size(); i++) {
+            AffineTransform before = pen.getTransform();
+            Point at = label.line(i);
+            pen.translate(at.x(), at.y());
+            pen.rotate(StrictMath.toRadians(label.degrees()));
+            pen.scale(label.size(), label.size());
+            pen.fill(face.outline(words.get(i)));
+            pen.setTransform(before);
+        }
+    }
+
+    private static void draw(Piece piece, Graphics2D pen, Face face, double scale) {
         pen.setColor(CLOTH);
         pen.fill(line(piece.cutLine().points(), true));
         pen.setColor(INNER);
@@ -84,6 +105,7 @@ final class Preview {
         pen.setStroke(stroke(2 / scale));
         Folded.runs(piece, piece.cutLine()).forEach(r -> pen.draw(line(r, false)));
         Tick.of(piece).forEach(t -> pen.draw(line(List.of(t.from(), t.to()), false)));
+        name(piece, pen, face);
     }
 
     private static BasicStroke stroke(double wide) {

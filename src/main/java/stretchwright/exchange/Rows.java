@@ -15,8 +15,8 @@ final class Rows {
      * @param height nothing stands higher than this, or than the highest box
      */
     static List<Point> moves(List<Box> boxes, double height, double gap) {
-        double most = Math.max(
-                height, boxes.stream().mapToDouble(Box::height).max().orElse(0));
+        double most =
+                Math.max(height, boxes.stream().mapToDouble(Box::height).max().orElse(0));
         List<Point> out = new ArrayList<>();
         double x = 0;
         double y = 0;

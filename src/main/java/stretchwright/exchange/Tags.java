@@ -30,11 +30,19 @@ final class Tags {
         tag(0, "LTYPE").tag(2, "CONTINUOUS").tag(70, "0").tag(3, "Solid line").tag(72, "65");
         tag(73, "0").number(40, 0).tag(0, "ENDTAB");
         tag(0, "TABLE").tag(2, "LAYER").tag(70, Integer.toString(layers.size()));
-        layers.forEach((name, colour) ->
-                tag(0, "LAYER").tag(2, name).tag(70, "0").tag(62, colour.toString()).tag(6, "CONTINUOUS"));
+        layers.forEach((name, colour) -> tag(0, "LAYER")
+                .tag(2, name)
+                .tag(70, "0")
+                .tag(62, colour.toString())
+                .tag(6, "CONTINUOUS"));
         tag(0, "ENDTAB");
         tag(0, "TABLE").tag(2, "STYLE").tag(70, "1");
-        tag(0, "STYLE").tag(2, "STANDARD").tag(70, "0").number(40, 0).number(41, 1).number(50, 0);
+        tag(0, "STYLE")
+                .tag(2, "STANDARD")
+                .tag(70, "0")
+                .number(40, 0)
+                .number(41, 1)
+                .number(50, 0);
         tag(71, "0").number(42, 2.5).tag(3, "txt").tag(4, "").tag(0, "ENDTAB");
         endSection();
     }
@@ -106,7 +114,10 @@ final class Tags {
     }
 
     private Tags tag(int code, String value) {
-        out.append(String.format(Locale.ROOT, "%3d", code)).append(END).append(value).append(END);
+        out.append(String.format(Locale.ROOT, "%3d", code))
+                .append(END)
+                .append(value)
+                .append(END);
         return this;
     }
 }

@@ -13,6 +13,8 @@ import stretchwright.pattern.Piece;
 
 /** What must be said on a piece for it to be used again, line by line; not yet in the letters of a format. */
 final class Words {
+    private static final int LONGEST_LINE = 44;
+
     private Words() {}
 
     /** How often it is cut, how it is laid, the stretch, what was taken off the body, the allowances. */
@@ -22,9 +24,9 @@ final class Words {
         out.add(cut(piece));
         out.add("fabric stretch: across " + Plain.percent(handover.stretchAcross()) + ", along "
                 + Plain.percent(handover.stretchAlong()));
-        out.add("taken off the body: across " + across(handover.pattern()) + ", along " + Plain.percent(taken.along()));
-        out.add("crotch " + Plain.percent(taken.crotch()) + ", waistband " + Plain.percent(taken.waistband())
-                + ", hem " + Plain.percent(taken.hem()));
+        out.add("taken off the body: across " + across(handover.pattern()));
+        out.add("and along " + Plain.percent(taken.along()) + ", crotch " + Plain.percent(taken.crotch()));
+        out.add("and waistband " + Plain.percent(taken.waistband()) + ", hem " + Plain.percent(taken.hem()));
         out.addAll(allowances(piece));
         return out;
     }
@@ -61,8 +63,23 @@ final class Words {
             }
         }
         List<String> out = new ArrayList<>();
-        widths.forEach((width, names) ->
-                out.add("allowance " + Plain.number(width) + " mm: " + String.join(", ", names)));
+        widths.forEach((width, names) -> out.addAll(broken("allowance " + Plain.number(width) + " mm:", names)));
+        return out;
+    }
+
+    /** Names behind their head, in lines that are not too long for a small piece. */
+    private static List<String> broken(String head, List<String> names) {
+        List<String> out = new ArrayList<>();
+        StringBuilder line = new StringBuilder(head);
+        for (int i = 0; i < names.size(); i++) {
+            String next = " " + names.get(i) + (i + 1 < names.size() ? "," : "");
+            if (line.length() + next.length() > LONGEST_LINE) {
+                out.add(line.toString());
+                line = new StringBuilder(" ");
+            }
+            line.append(next);
+        }
+        out.add(line.toString());
         return out;
     }
 }
