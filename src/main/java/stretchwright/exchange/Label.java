@@ -31,7 +31,7 @@ record Label(Point start, double size, double degrees) {
     }
 
     /** For a true-scale drawing. Stroke letters are seldom wider than high, whoever draws them. */
-    static final Letters WRITING = new Letters(1, List.of(8.0, 6.0, 5.0, 4.0, 3.5, 3.0, 2.5, 2.0, 1.5));
+    static final Letters WRITING = new Letters(1, List.of(8.0, 6.0, 5.0, 4.0, 3.5, 3.0, 2.5, 2.0, 1.5, 1.2, 1.0, 0.7));
 
     private static final int STEPS = 16;
 

@@ -180,10 +180,10 @@ final class PatternDxf {
                         Plain.dxf(m.name())));
     }
 
-    /** Level lettering that ends or starts at the notch, on the side where the piece is. */
+    /** Level lettering that ends or starts at the notch, on the side where the piece is; below any line from there. */
     private void beside(Point at, Point outward, String words, Polygon inside) {
         double back = outward.x() > 0 ? words.length() * 0.9 * NAME_SIZE : 0;
-        Point start = at.plus(new Point(-back, -NAME_SIZE / 2));
+        Point start = at.plus(new Point(-back, -NAME_SIZE - 1));
         dxf.text(ANNOTATION, inside.contains(start) ? start : at, NAME_SIZE, 0, words);
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stretchwright.exchange.DxfReader.Entity;
 import stretchwright.make.ExampleHandovers;
@@ -29,7 +31,8 @@ class HostileNamesTest {
             " \t ",
             "");
 
-    private static final Handover SAMPLE = ExampleHandovers.all().get("evening-practice.yaml");
+    private static final Handover SAMPLE =
+            Objects.requireNonNull(ExampleHandovers.all().get("evening-practice.yaml"));
 
     @Test
     void theDrawingIsTheSameWhateverTheName() {
@@ -38,8 +41,8 @@ class HostileNamesTest {
             DxfReader dxf = DxfReader.read(PatternDxf.of(hostile));
             DxfReader plain = DxfReader.read(PatternDxf.of(SAMPLE));
             assertThat(dxf.blocks.keySet()).isEqualTo(plain.blocks.keySet());
-            plain.blocks.forEach(
-                    (block, lines) -> assertThat(drawn(dxf.blocks.get(block))).isEqualTo(drawn(lines)));
+            plain.blocks.forEach((block, lines) -> assertThat(drawn(Objects.requireNonNull(dxf.blocks.get(block))))
+                    .isEqualTo(drawn(lines)));
             assertThat(texts(dxf)).hasSameSizeAs(texts(plain)).allMatch(t -> t.length() <= 255);
             PlotReader plot = PlotReader.read(Plot.of(hostile));
             assertThat(plot.strokes).isEqualTo(PlotReader.read(Plot.of(SAMPLE)).strokes);
@@ -114,7 +117,7 @@ class HostileNamesTest {
     }
 
     private static List<String> texts(DxfReader dxf) {
-        return java.util.stream.Stream.concat(dxf.blocks.values().stream().flatMap(List::stream), dxf.entities.stream())
+        return Stream.concat(dxf.blocks.values().stream().flatMap(List::stream), dxf.entities.stream())
                 .filter(e -> e.type().equals("TEXT"))
                 .map(Entity::text)
                 .toList();
