@@ -31,10 +31,22 @@ class ArrowsTest {
             Map.entry("fit", NOUNS),
             Map.entry("lay", Set.of("ground", "pattern", "fabric")),
             Map.entry("sewing", Set.of("ground", "pattern", "fabric")),
+            Map.entry("exchange", Set.of("ground", "pattern")),
             Map.entry("print", Set.of("ground", "pattern", "fabric", "body", "boot", "fit", "lay", "sewing")),
             Map.entry(
                     "make",
-                    Set.of("ground", "body", "fabric", "boot", "pattern", "draft", "fit", "lay", "sewing", "print")),
+                    Set.of(
+                            "ground",
+                            "body",
+                            "fabric",
+                            "boot",
+                            "pattern",
+                            "draft",
+                            "fit",
+                            "lay",
+                            "sewing",
+                            "print",
+                            "exchange")),
             Map.entry("cli", Set.of("ground", "make", "print", "lay")),
             Map.entry("web", Set.of("ground", "make", "print", "body", "pattern", "fabric", "fit", "lay", "sewing")));
 

@@ -74,7 +74,7 @@ final class Rooms implements Stages {
                 lays,
                 sewing,
                 Paper.of(make.print().paper()).orElseThrow());
-        return Printing.documents(job, grid(make));
+        return OpenFormats.added(Printing.documents(job, grid(make)), make, pattern);
     }
 
     private static TraceGrid grid(MakeFile make) {

@@ -32,6 +32,15 @@ import stretchwright.print.Document;
  * make file and goes the way of the make command, so the page knows no rule of its own; nothing is written to disk.
  */
 public final class Server {
+    /** Kinds of files by the ends of their names, as registered with IANA. */
+    private static final Map<String, String> TYPES = Map.of(
+            "svg", "image/svg+xml",
+            "pdf", "application/pdf",
+            "html", "text/html; charset=utf-8",
+            "png", "image/png",
+            "dxf", "image/vnd.dxf",
+            "plt", "application/vnd.hp-HPGL");
+
     private static final int STOP_MILLIS = 3000;
 
     private final Results results = new Results();
@@ -138,11 +147,7 @@ public final class Server {
         String name = ctx.pathParam("name");
         Document document =
                 new ResultPage(id(ctx), result(ctx).made()).document(name).orElseThrow(NotFoundResponse::new);
-        String type = name.endsWith(".svg")
-                ? "image/svg+xml"
-                : name.endsWith(".pdf")
-                        ? "application/pdf"
-                        : name.endsWith(".html") ? "text/html; charset=utf-8" : "application/json";
+        String type = TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/json");
         if (name.endsWith(".svg")) {
             // the drawing carries its own styles
             ctx.header(

@@ -74,6 +74,10 @@ class ServerTest {
         assertThat(page).contains(made.sewing().operations().get(0).name());
         Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);
+        assertThat(get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
+                .hasValueSatisfying(type -> assertThat(type).startsWith("image/vnd.dxf"));
+        assertThat(get(at + "/file/report.json").headers().firstValue("Content-Type"))
+                .hasValueSatisfying(type -> assertThat(type).startsWith("application/json"));
         for (Document d : made.documents()) {
             assertThat(bytes(at + "/file/" + d.name())).as(d.name()).isEqualTo(d.bytes());
             assertThat(zipped.get(d.name())).as("zipped " + d.name()).isEqualTo(d.bytes());

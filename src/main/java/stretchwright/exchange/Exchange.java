@@ -1,0 +1,16 @@
+package stretchwright.exchange;
+
+import java.util.List;
+
+/** The room's entry: one pattern in every open format. */
+public final class Exchange {
+    private Exchange() {}
+
+    public static List<OpenFile> files(Handover handover) {
+        return List.of(
+                new OpenFile("pattern.dxf", "pattern for other programs", PatternDxf.of(handover)),
+                new OpenFile("pattern-cut.dxf", "cut lines for a machine", CutDxf.of(handover.pattern())),
+                new OpenFile("pattern.plt", "pattern for a pen plotter", Plot.of(handover)),
+                new OpenFile("pattern.png", "preview of the pattern", Preview.of(handover.pattern())));
+    }
+}

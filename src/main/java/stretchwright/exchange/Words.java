@@ -1,0 +1,85 @@
+package stretchwright.exchange;
+
+import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+
+/** What must be said on a piece for it to be used again, line by line; not yet in the letters of a format. */
+final class Words {
+    private static final int LONGEST_LINE = 44;
+
+    private Words() {}
+
+    /** How often it is cut, how it is laid, the stretch, what was taken off the body, the allowances. */
+    static List<String> annotation(Handover handover, Piece piece) {
+        Pattern.Reductions taken = handover.pattern().reductions();
+        List<String> out = new ArrayList<>();
+        out.add(cut(piece));
+        out.add("fabric stretch: across " + Plain.percent(handover.stretchAcross()) + ", along "
+                + Plain.percent(handover.stretchAlong()));
+        out.add("taken off the body: across " + across(handover.pattern()));
+        out.add("and along " + Plain.percent(taken.along()) + ", crotch " + Plain.percent(taken.crotch()));
+        out.add("and waistband " + Plain.percent(taken.waistband()) + ", hem " + Plain.percent(taken.hem()));
+        out.addAll(allowances(piece));
+        return out;
+    }
+
+    static String cut(Piece piece) {
+        if (piece.onFold()) {
+            return "cut " + piece.cut() + " on the fold";
+        }
+        return piece.mirrored()
+                ? "cut " + piece.cut() / 2 + " + " + piece.cut() / 2 + " mirrored"
+                : "cut " + piece.cut();
+    }
+
+    private static String across(Pattern pattern) {
+        DoubleSummaryStatistics shares = pattern.holds().stream()
+                .filter(h -> h.level() != Level.Name.WAIST && h.level() != Level.Name.HEM)
+                .mapToDouble(LevelHold::reduction)
+                .summaryStatistics();
+        if (shares.getCount() == 0) {
+            return Plain.percent(pattern.reductions().across());
+        }
+        String low = Plain.percent(shares.getMin());
+        String high = Plain.percent(shares.getMax());
+        return low.equals(high) ? low : low + " to " + high + " by level";
+    }
+
+    /** One line for each width: "allowance 7 mm: inseam, front rise". */
+    private static List<String> allowances(Piece piece) {
+        Map<Double, List<String>> widths = new LinkedHashMap<>();
+        for (Edge edge : piece.edges()) {
+            boolean fold = piece.onFold() && edge.allowance() == 0;
+            if (!fold) {
+                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>()).add(edge.name());
+            }
+        }
+        List<String> out = new ArrayList<>();
+        widths.forEach((width, names) -> out.addAll(broken("allowance " + Plain.number(width) + " mm:", names)));
+        return out;
+    }
+
+    /** Names behind their head, in lines that are not too long for a small piece. */
+    private static List<String> broken(String head, List<String> names) {
+        List<String> out = new ArrayList<>();
+        StringBuilder line = new StringBuilder(head);
+        for (int i = 0; i < names.size(); i++) {
+            String next = " " + names.get(i) + (i + 1 < names.size() ? "," : "");
+            if (line.length() + next.length() > LONGEST_LINE) {
+                out.add(line.toString());
+                line = new StringBuilder(" ");
+            }
+            line.append(next);
+        }
+        out.add(line.toString());
+        return out;
+    }
+}
