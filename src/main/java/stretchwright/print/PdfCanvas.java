@@ -23,6 +23,8 @@ final class PdfCanvas implements Canvas {
     private final Box sheet;
     private Box window;
     private @Nullable Ink current;
+    private double times = 1;
+    private boolean light;
 
     PdfCanvas(PDDocument document, PDType0Font face, double width, double height) {
         this.face = face;
@@ -36,6 +38,29 @@ final class PdfCanvas implements Canvas {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** All lines from here on are so many times as thick. */
+    PdfCanvas thick(double more) {
+        times = more;
+        current = null;
+        return this;
+    }
+
+    /** From here on light on dark; the sheet is made dark first. */
+    PdfCanvas inverse() {
+        light = true;
+        current = null;
+        write(() -> {
+            out.setNonStrokingColor(0f);
+            out.addRect(0, 0, (float) sheet.width(), (float) sheet.height());
+            out.fill();
+        });
+        return this;
+    }
+
+    private float grey(Ink ink) {
+        return (float) (light ? 1 - ink.grey() : ink.grey());
     }
 
     Box sheet() {
@@ -75,7 +100,7 @@ final class PdfCanvas implements Canvas {
             return;
         }
         write(() -> {
-            out.setNonStrokingColor((float) w.ink().grey());
+            out.setNonStrokingColor(grey(w.ink()));
             out.beginText();
             out.setFont(face, (float) w.size());
             Point start = w.start();
@@ -95,8 +120,8 @@ final class PdfCanvas implements Canvas {
             return;
         }
         current = ink;
-        out.setStrokingColor((float) ink.grey());
-        out.setLineWidth((float) ink.width());
+        out.setStrokingColor(grey(ink));
+        out.setLineWidth((float) (times * ink.width()));
         out.setLineJoinStyle(0);
         out.setLineCapStyle(0);
         float[] dashes = new float[ink.dashes().size()];

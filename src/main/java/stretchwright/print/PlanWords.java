@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import stretchwright.fit.FitReport;
+import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan;
@@ -26,11 +27,21 @@ final class PlanWords {
                         + " minutes for a practised sewer from cut pieces, some " + Amounts.number(plan.firstPair(), 0)
                         + " for a first pair, " + plan.changeovers()
                         + (plan.changeovers() == 1 ? " change" : " changes") + " of machine."),
-                text(order(plan.optimum())),
+                text(order(plan.optimum()) + byHand(plan)),
                 text("Thread: " + (thread.isEmpty() ? "none" : thread)
                         + ". Sew a sample on the real number of layers first and stretch it: no thread may break.")));
         job.pattern().notions().stream().map(n -> text(toBuy(n))).forEach(all::add);
         return all;
+    }
+
+    private static String byHand(SewingPlan plan) {
+        boolean hand = plan.operations().stream().anyMatch(o -> o.stitch().isPresent())
+                && plan.operations().stream()
+                        .allMatch(o -> o.stitch().isEmpty() || o.machine().equals(Machine.HAND.word()));
+        return hand
+                ? " All of it is sewn by hand, which is slow, and a backstitch stretches little: a borrowed machine with a"
+                        + " zigzag stitch is quicker and holds more."
+                : "";
     }
 
     /** Why the order is as it is: what it was held against, and what forces a conversion. */

@@ -36,6 +36,7 @@ public final class Printing {
             all.add(() -> LaySheet.svg(cloth, name));
             all.add(() -> LaySheet.pdf(cloth, name));
         }
+        all.add(() -> ProjectorPdf.of(job));
         all.add(() -> TracingPdf.of(job, grid));
         all.add(() -> PlanPdf.of(job));
         all.add(() -> BookletPdf.pages(job));

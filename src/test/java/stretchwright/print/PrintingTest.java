@@ -28,6 +28,7 @@ class PrintingTest {
                         "pattern.svg",
                         "lay.svg",
                         "lay.pdf",
+                        "pattern-projector.pdf",
                         "tracing-sheet.pdf",
                         "sewing-plan.pdf",
                         "sewing-booklet.pdf",
