@@ -17,7 +17,7 @@ class ProjectorPdfTest {
     private static final double THICK = 4 * Ink.CUT.width();
 
     private static List<List<Stroke>> pages(Job job) throws IOException {
-        try (PDDocument pdf = Loader.loadPDF(ProjectorPdf.of(job).content())) {
+        try (PDDocument pdf = Loader.loadPDF(ProjectorPdf.of(job).bytes())) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(3);
             return List.of(
                     PageReader.strokes(pdf.getPage(0)),
