@@ -8,10 +8,12 @@ import stretchwright.ground.Box;
 import stretchwright.ground.Unit;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Lay;
+import stretchwright.pattern.Notch;
 import stretchwright.print.Column.Para;
 
 /**
- * The lay on one office sheet, scaled to fit, as PDF and as SVG: the same drawing on two canvases. Behind it, in the
+ * The cutter's card: the lay on one office sheet, scaled to fit, with what to buy, grain distances, the order of cutting,
+ * notches and cautions, as PDF and as SVG: the same drawing on two canvases. Behind it, in the
  * PDF, the cutting guide.
  */
 final class LaySheet {
@@ -124,7 +126,20 @@ final class LaySheet {
                 new Para(5.5, 0, 0, title(job)),
                 new Para(TEXT, 0, 0.5, size),
                 new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way(lay) + " " + SIGNS + LEFT_OVER),
-                new Para(TEXT, 0, 0.5, grain(job.laid())));
+                new Para(TEXT, 0, 0.5, grain(job.laid())),
+                new Para(TEXT, 0, 0.5, "Notches to mark: " + notches(job) + "."));
+    }
+
+    /** Of the pieces on this cloth, those with two cuts told. */
+    private static String notches(Job job) {
+        return job.lays().get(0).pieces().stream()
+                .filter(p -> !p.notches().isEmpty())
+                .map(p -> Letters.shortened(p.name(), Letters.LONGEST_NAME) + ": "
+                        + p.notches().stream()
+                                .map(n -> n.name() + (n.mark() == Notch.Mark.DOUBLE ? " (two cuts)" : ""))
+                                .distinct()
+                                .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
     }
 
     static String grain(LaidCloth cloth) {

@@ -1,0 +1,133 @@
+package stretchwright.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stretchwright.exchange.Handover;
+import stretchwright.ground.Point;
+import stretchwright.make.ExampleHandovers;
+import stretchwright.pattern.Piece;
+import stretchwright.print.PageReader.Stroke;
+
+/** Every piece of every example, put together from the sheets alone, against the pattern. */
+@Tag("slow")
+class ExamplesOnPaperTest {
+    private static final double EXACT = 0.05;
+    private static final java.util.regex.Pattern PLACE =
+            java.util.regex.Pattern.compile("row ([A-Z]+), column (\\d+) of (\\d+)");
+
+    /** A cut line as a sheet draws it, and where on all sheets joined. */
+    private record Seen(Stroke stroke, Point corner) {
+        Point at(int k) {
+            return stroke.points().get(k).plus(corner);
+        }
+
+        boolean shows(int k) {
+            Point p = stroke.points().get(k);
+            return p.x() > stroke.clip().minX() - EXACT
+                    && p.x() < stroke.clip().maxX() + EXACT
+                    && p.y() > stroke.clip().minY() - EXACT
+                    && p.y() < stroke.clip().maxY() + EXACT;
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"A4", "Letter", "A3", "Tabloid", "A0"})
+    void allPiecesAreThereAndTrue(String paper) throws IOException {
+        double most = 0;
+        int pieces = 0;
+        for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
+            Job sample = SampleJob.on("A4");
+            Job job = new Job(
+                    "Example",
+                    "someone",
+                    sample.unit(),
+                    e.getValue().pattern(),
+                    sample.fit(),
+                    sample.lays(),
+                    sample.sewing(),
+                    Paper.named(paper));
+            List<Seen> seen = read(TiledPdf.of(job, Paper.named(paper)));
+            for (Piece piece : job.pattern().pieces()) {
+                for (List<Point> run : PieceDrawing.cutRuns(piece)) {
+                    double off = off(run, seen);
+                    assertThat(off).as(e.getKey() + ", " + piece.name()).isLessThan(EXACT);
+                    most = Math.max(most, off);
+                }
+                pieces++;
+            }
+        }
+        System.out.printf("paper: %d pieces on %s, no corner farther off than %.4f mm%n", pieces, paper, most);
+        assertThat(pieces).isGreaterThan(16);
+    }
+
+    /** The least over all lines that may be this one: distances from two of its points are compared, as joined. */
+    private static double off(List<Point> run, List<Seen> seen) {
+        double best = Double.POSITIVE_INFINITY;
+        for (Seen first : seen) {
+            if (first.stroke.points().size() == run.size()) {
+                List<Seen> alike = seen.stream()
+                        .filter(s -> s.stroke.points().size() == run.size() && s.at(0).distance(first.at(0)) < 1)
+                        .toList();
+                best = Math.min(best, off(run, first, alike));
+            }
+        }
+        return best;
+    }
+
+    private static double off(List<Point> run, Seen first, List<Seen> sheets) {
+        int middle = run.size() / 2;
+        double most = 0;
+        for (int k = 0; k < run.size(); k++) {
+            int corner = k;
+            List<Seen> showing = sheets.stream().filter(s -> s.shows(corner)).toList();
+            if (showing.isEmpty()) {
+                return Double.POSITIVE_INFINITY;
+            }
+            for (Seen s : showing) {
+                for (int other : new int[] {0, middle, (k + 1) % run.size()}) {
+                    double drawn = s.at(k).distance(first.at(other));
+                    most = Math.max(most, Math.abs(drawn - run.get(k).distance(run.get(other))));
+                }
+            }
+        }
+        return most;
+    }
+
+    private static List<Seen> read(Document tiles) throws IOException {
+        List<Seen> all = new ArrayList<>();
+        try (PDDocument pdf = Loader.loadPDF(tiles.bytes())) {
+            for (int i = 1; i < pdf.getNumberOfPages(); i++) {
+                Point corner = corner(pdf, i);
+                PageReader.strokes(pdf.getPage(i)).stream()
+                        .filter(s -> Math.abs(s.width() - Ink.CUT.width()) < 0.01)
+                        .forEach(s -> all.add(new Seen(s, corner)));
+            }
+        }
+        return all;
+    }
+
+    /** By the row and the column that stand on the sheet: margins of 10 mm, overlapping by 10 mm. */
+    private static Point corner(PDDocument pdf, int index) throws IOException {
+        PDFTextStripper text = new PDFTextStripper();
+        text.setStartPage(index + 1);
+        text.setEndPage(index + 1);
+        Matcher place = PLACE.matcher(text.getText(pdf));
+        assertThat(place.find()).as("the sheet says where it belongs").isTrue();
+        double width = pdf.getPage(index).getMediaBox().getWidth() / 72 * 25.4;
+        double height = pdf.getPage(index).getMediaBox().getHeight() / 72 * 25.4;
+        int row = place.group(1).charAt(0) - 'A';
+        int column = Integer.parseInt(place.group(2)) - 1;
+        return new Point(column * (width - 30), -row * (height - 30));
+    }
+}
