@@ -35,7 +35,7 @@ import stretchwright.pattern.TopEnd;
 /** Random bodies, cloths and styles: every remedy offered is made, drafted and judged again, and compared by plain rules. */
 @Tag("slow")
 class RemediesSurveyTest {
-    private static final int MAKES = 600;
+    private static final int MAKES = 400;
 
     private final Map<String, int[]> counts = new TreeMap<>();
     private int makes;
