@@ -68,8 +68,8 @@ class RemediesSurveyTest {
                         + " %d; %.1f ms a make%n",
                 makes, MAKES, withOffers, without, offers, turned, least, amounts, nanos / 1e6 / makes);
         counts.forEach((topic, n) -> System.out.printf("%-16s offered %4d  none %4d%n", topic, n[0], n[1]));
-        assertThat(makes).isGreaterThan(300);
-        assertThat(offers).isGreaterThan(300);
+        assertThat(makes).isGreaterThan(200);
+        assertThat(offers).isGreaterThan(200);
         assertThat(turned / (double) offers).isGreaterThanOrEqualTo(0.95);
         assertThat(least / (double) amounts).isGreaterThanOrEqualTo(0.95);
     }
