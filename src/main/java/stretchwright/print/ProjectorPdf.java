@@ -56,8 +56,7 @@ final class ProjectorPdf {
         double x = GAP;
         for (Piece piece : job.pattern().pieces()) {
             Box box = piece.cutLine().box();
-            PieceDrawing.of(job, piece)
-                    .drawOn(new Motion(0, new Point(x - box.minX(), GAP - box.minY())).on(page));
+            PieceDrawing.of(job, piece).drawOn(new Motion(0, new Point(x - box.minX(), GAP - box.minY())).on(page));
             x += box.width() + GAP;
         }
     }

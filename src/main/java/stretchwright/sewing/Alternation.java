@@ -49,7 +49,8 @@ final class Alternation {
             previous[job] = -1;
             for (int k = 0; k < jobs.size(); k++) {
                 boolean other = (before[job] >> k & 1) == 1 && converted(k) && !setup(k).equals(setup(job));
-                // of chains alike in length the one whose steps come later in the custom: seams rather than tests of stitches
+                // of chains alike in length the one whose steps come later in the custom: seams rather than tests of
+                // stitches
                 if (other && lengthTo(k) + 1 >= length[job]) {
                     length[job] = lengthTo(k) + 1;
                     previous[job] = k;

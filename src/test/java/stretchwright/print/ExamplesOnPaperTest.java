@@ -77,7 +77,8 @@ class ExamplesOnPaperTest {
         for (Seen first : seen) {
             if (first.stroke.points().size() == run.size()) {
                 List<Seen> alike = seen.stream()
-                        .filter(s -> s.stroke.points().size() == run.size() && s.at(0).distance(first.at(0)) < 1)
+                        .filter(s -> s.stroke.points().size() == run.size()
+                                && s.at(0).distance(first.at(0)) < 1)
                         .toList();
                 best = Math.min(best, off(run, first, alike));
             }

@@ -72,7 +72,10 @@ class ProjectorPdfTest {
     void lightOnDarkIsTheSameDrawing() throws IOException {
         List<List<Stroke>> pages = pages(SampleJob.on("A4"));
         assertThat(pages.get(2).stream().map(Stroke::box).map(Box::toString).toList())
-                .isEqualTo(pages.get(1).stream().map(Stroke::box).map(Box::toString).toList());
+                .isEqualTo(pages.get(1).stream()
+                        .map(Stroke::box)
+                        .map(Box::toString)
+                        .toList());
         assertThat(pages.get(2)).allMatch(s -> s.grey() >= 0.5);
         assertThat(pages.get(1)).allMatch(s -> s.grey() <= 0.55);
     }
