@@ -10,6 +10,7 @@ import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan;
+import stretchwright.sewing.SeveralPairs;
 
 /** The running text of the sewing plan. Care and cautions: trade-values section 12 and the sources named there. */
 final class PlanWords {
@@ -30,8 +31,25 @@ final class PlanWords {
                 text(order(plan.optimum()) + byHand(plan)),
                 text("Thread: " + (thread.isEmpty() ? "none" : thread)
                         + ". Sew a sample on the real number of layers first and stretch it: no thread may break.")));
+        plan.several().map(s -> text(several(s))).ifPresent(all::add);
         job.pattern().notions().stream().map(n -> text(toBuy(n))).forEach(all::add);
         return all;
+    }
+
+    /** Several pairs: in lots where that is quicker, and what it saves; cones and spools for all. */
+    static String several(SeveralPairs s) {
+        String how = s.lot() == 1
+                ? "finish one before the next is begun, no other way is quicker"
+                : "do each step for " + (s.lots() == 1 ? "all of them" : s.lot() + " pairs") + " before the next step, "
+                        + (s.lots() == 1 ? "" : "in " + s.lots() + " lots, ")
+                        + "which saves " + Amounts.number(s.pairByPair() - s.minutes(), 0)
+                        + " minutes against one pair after another";
+        String thread = s.threads().stream()
+                .map(t -> t.machine() + " " + t.position() + " " + t.count() + " x " + Amounts.number(t.length(), 0) + " m")
+                .collect(Collectors.joining(", "));
+        return s.pairs() + " pairs: " + how + ". In all " + Amounts.number(s.minutes(), 0) + " minutes and "
+                + s.changeovers() + (s.changeovers() == 1 ? " change" : " changes") + " of machine. Thread for all: "
+                + thread + ".";
     }
 
     private static String byHand(SewingPlan plan) {
