@@ -9,8 +9,8 @@ import stretchwright.fit.FitReport;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.print.Column.Para;
-import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SeveralPairs;
+import stretchwright.sewing.SewingPlan;
 
 /** The running text of the sewing plan. Care and cautions: trade-values section 12 and the sources named there. */
 final class PlanWords {
@@ -45,7 +45,8 @@ final class PlanWords {
                         + "which saves " + Amounts.number(s.pairByPair() - s.minutes(), 0)
                         + " minutes against one pair after another";
         String thread = s.threads().stream()
-                .map(t -> t.machine() + " " + t.position() + " " + t.count() + " x " + Amounts.number(t.length(), 0) + " m")
+                .map(t -> t.machine() + " " + t.position() + " " + t.count() + " x " + Amounts.number(t.length(), 0)
+                        + " m")
                 .collect(Collectors.joining(", "));
         return s.pairs() + " pairs: " + how + ". In all " + Amounts.number(s.minutes(), 0) + " minutes and "
                 + s.changeovers() + (s.changeovers() == 1 ? " change" : " changes") + " of machine. Thread for all: "

@@ -28,8 +28,7 @@ class PlanWordsTest {
 
     @Test
     void whatForcesAConversionIsNamed() {
-        SewingPlan.Optimum forced =
-                new SewingPlan.Optimum(BigInteger.valueOf(7090), 1, 1, List.of("inseams", "hems"));
+        SewingPlan.Optimum forced = new SewingPlan.Optimum(BigInteger.valueOf(7090), 1, 1, List.of("inseams", "hems"));
         assertThat(PlanWords.order(forced)).contains("Of 7,090 orders", "converted once", "of inseams, then hems");
         assertThat(PlanWords.order(new SewingPlan.Optimum(BigInteger.ONE, 0, 0, List.of())))
                 .isEqualTo("No other order keeps what must come before.");
