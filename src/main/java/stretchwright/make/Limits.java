@@ -50,6 +50,8 @@ final class Limits {
     static final Range USABLE_WIDTH = new Range(200, 4000, "cloth is not sold like that");
 
     static final Range ON_HAND = new Range(50, 200_000, "a roll holds about 100 m");
+    static final Range PRINT_MARGIN = new Range(3, 50, "no printer leaves less white, and the test squares need room");
+    static final Range PRINT_OVERLAP = new Range(0, 40, "sheets are glued edge to edge or over a strip");
     static final Range CONVERSION = new Range(0, 240, "minutes to convert one machine");
     static final Range MINUTES = new Range(0.1, 240, "minutes for one step");
     static final Range THREAD = new Range(10_000, 20_000_000, "thread is sold on spools and cones of that length");

@@ -3,6 +3,7 @@ package stretchwright.make;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -30,6 +31,9 @@ final class MakeReader {
             "print",
             "seed",
             WearingReader.SECTION);
+    /** Margin and overlap where nothing is said, mm: common practice, no source. */
+    private static final double EDGE = 10;
+
     private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
 
     private final Findings findings;
@@ -156,7 +160,7 @@ final class MakeReader {
     }
 
     private PrintTerms print() {
-        Optional<Section> section = top.section("print", List.of("paper", "grid"));
+        Optional<Section> section = top.section("print", List.of("paper", "margin", "overlap", "grid"));
         Optional<String> paper = section.flatMap(s -> known(
                 s,
                 "paper",
@@ -164,7 +168,17 @@ final class MakeReader {
                 "Choose A4, A3, Letter, Tabloid, or a roll by its width: roll 914 mm."));
         Optional<String> grid =
                 section.flatMap(s -> known(s, "grid", stages::knowsGrid, "Choose 1 in, 1 cm, 2 cm or 5 cm."));
-        return new PrintTerms(paper.orElse("A4"), grid);
+        String name = paper.orElse("A4");
+        double margin = section.map(s -> s.length("margin", Limits.PRINT_MARGIN)).orElse(OptionalDouble.empty()).orElse(EDGE);
+        double overlap = section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP)).orElse(OptionalDouble.empty()).orElse(EDGE);
+        if (!stages.fitsPaper(name, margin, overlap)) {
+            top.add(
+                    "print",
+                    "margin " + Numbers.plain(margin) + " mm and overlap " + Numbers.plain(overlap) + " mm leave too little of "
+                            + name + ".",
+                    "The test squares of 102 mm must fit between; take less of either, or larger paper.");
+        }
+        return new PrintTerms(name, margin, overlap, grid);
     }
 
     private static Optional<String> known(Section s, String key, Predicate<String> is, String remedy) {

@@ -6,6 +6,8 @@ import java.util.Optional;
  * How the make is put on paper.
  *
  * @param paper its name
+ * @param margin that the printer leaves white, mm
+ * @param overlap of neighbouring sheets, mm; 0 is edge to edge
  * @param grid squares of the pattern cloth to trace onto, such as "2 cm"; empty for what is usual in the maker's unit
  */
-record PrintTerms(String paper, Optional<String> grid) {}
+record PrintTerms(String paper, double margin, double overlap, Optional<String> grid) {}

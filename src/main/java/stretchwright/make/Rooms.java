@@ -73,7 +73,8 @@ final class Rooms implements Stages {
                 fit,
                 lays,
                 sewing,
-                Paper.of(make.print().paper()).orElseThrow());
+                paper(make.print().paper(), make.print().margin(), make.print().overlap())
+                        .orElseThrow());
         return OpenFormats.added(Printing.documents(job, grid(make)), make, pattern);
     }
 
@@ -84,6 +85,15 @@ final class Rooms implements Stages {
     @Override
     public boolean knowsPaper(String name) {
         return Paper.of(name).isPresent();
+    }
+
+    private static Optional<Paper> paper(String name, double margin, double overlap) {
+        return Paper.of(name).flatMap(p -> p.with(margin, overlap));
+    }
+
+    @Override
+    public boolean fitsPaper(String name, double margin, double overlap) {
+        return paper(name, margin, overlap).isPresent();
     }
 
     @Override

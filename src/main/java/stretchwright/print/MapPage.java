@@ -22,7 +22,7 @@ final class MapPage {
         Paper sheet = paper.width() <= 300 ? paper : Paper.named("A4");
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         file.bookmark("Page map and how to print");
-        Box room = page.sheet().grown(-Tiles.MARGIN);
+        Box room = page.sheet().grown(-paper.margin());
         page.clip(room);
         double right = room.maxX() - TestSquares.SIDE - 1;
         double top = head(job, paper, plane, page, room);
@@ -81,11 +81,9 @@ final class MapPage {
                     "Join",
                     "Every sheet has a row letter and a column number. Work row by row from the left, then join the"
                             + " rows from the top down.",
-                    "Trim each sheet along the hair line on its left and upper side (cut away from you, guard of the"
-                            + " cutter closed after each cut). Where there is no such line nothing is trimmed.",
-                    "Lay the trimmed edge on the dashed hair line of its neighbour, so that the diamonds are whole"
-                            + " again, and stick it down. Match the diamonds along the whole join, not at the corners"
-                            + " only.");
+                    trim(plane),
+                    lay(plane) + ", so that the diamonds are whole again, and stick it down. Match the diamonds along the"
+                            + " whole join, not at the corners only.");
         }
         section(
                 all,
@@ -95,6 +93,22 @@ final class MapPage {
                         + " mirrored pieces as a left and a right.",
                 "This pattern belongs to this cloth: for another stretch draw a new one.");
         return all;
+    }
+
+    private static boolean butt(Plane plane) {
+        return plane.tiles().sheet().overlap() == 0;
+    }
+
+    private static String trim(Plane plane) {
+        return "Trim each sheet along the hair line on " + (butt(plane) ? "every side that has one" : "its left and upper side")
+                + " (cut away from you, guard of the cutter closed after each cut). Where there is no such line nothing is"
+                + " trimmed.";
+    }
+
+    private static String lay(Plane plane) {
+        return butt(plane)
+                ? "Lay the trimmed edges against each other, edge to edge"
+                : "Lay the trimmed edge on the dashed hair line of its neighbour";
     }
 
     private static String longest(Plane plane, Job job) {
@@ -151,8 +165,8 @@ final class MapPage {
 
     private static void map(Plane plane, Canvas page, Box room) {
         Tiles tiles = plane.tiles();
-        double wide = tiles.columns() * tiles.stepX() + Tiles.OVERLAP;
-        double tall = tiles.rows() * tiles.stepY() + Tiles.OVERLAP;
+        double wide = tiles.columns() * tiles.stepX() + tiles.sheet().overlap();
+        double tall = tiles.rows() * tiles.stepY() + tiles.sheet().overlap();
         double scale = Math.min(room.width() / wide, room.height() / tall);
         Point foot = new Point(room.minX(), room.maxY() - tall * scale);
         for (Tile tile : plane.sheets()) {

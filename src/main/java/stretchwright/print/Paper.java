@@ -7,12 +7,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A sheet, upright, in mm; for a roll the height is the longest sheet and what is not needed is left off.
+ * A sheet, upright, in mm, with the margin its printer leaves and how far sheets overlap; for a roll the height is the longest sheet and what is not needed is left off.
  *
  * <p>Sizes: ISO 216 and the US office sizes, trade-values section 7.2. A PDF page ends at 200 in = 5080 mm (ISO
  * 32000-1, annex C), so a roll's sheet ends at 5000.
  */
-public record Paper(String name, double width, double height) {
+public record Paper(String name, double width, double height, double margin, double overlap) {
+    /** Laser printers leave 4 to 6 mm, ink printers up to 13 at the tail; 10 is common practice, no source. */
+    static final double MARGIN = 10;
+
+    static final double OVERLAP = 10;
+
     /** Two test squares with their lettering and the margins have to fit. */
     static final double NARROWEST = 160;
 
@@ -27,11 +32,26 @@ public record Paper(String name, double width, double height) {
             new Paper("Tabloid", 279.4, 431.8));
     private static final Pattern ROLL = Pattern.compile("roll\\s+(\\d{3,4}(?:\\.\\d)?)\\s*mm");
 
+    /** With the margin and the overlap that are usual. */
+    Paper(String name, double width, double height) {
+        this(name, width, height, MARGIN, OVERLAP);
+    }
+
     public Paper {
         if (!(width >= NARROWEST && width <= LONGEST && height >= NARROWEST && height <= LONGEST)) {
             throw new IllegalArgumentException("paper " + name + " of " + width + " x " + height + " mm; " + NARROWEST
                     + " to " + LONGEST + " mm each way");
         }
+    }
+
+    /**
+     * The same sheet for a printer that leaves another margin, and for sheets that overlap by another length; an overlap of
+     * 0 is edge to edge. Empty where the test squares would not fit between.
+     */
+    public Optional<Paper> with(double printerMargin, double sheetOverlap) {
+        double room = Math.min(width, height) - 2 * (printerMargin + SheetFrame.inset(sheetOverlap));
+        boolean fits = printerMargin >= 0 && sheetOverlap >= 0 && room >= TestSquares.SIDE;
+        return fits ? Optional.of(new Paper(name, width, height, printerMargin, sheetOverlap)) : Optional.empty();
     }
 
     /** "A4", "letter", "roll 914 mm": the paper of that name, in any mix of capitals. */
@@ -59,11 +79,11 @@ public record Paper(String name, double width, double height) {
 
     /** Lying on its side. */
     Paper turned() {
-        return new Paper(name, height, width);
+        return new Paper(name, height, width, margin, overlap);
     }
 
     /** The same width, cut to what is needed. */
     Paper cutTo(double length) {
-        return new Paper(name, width, Math.min(height, Math.max(NARROWEST, length)));
+        return new Paper(name, width, Math.min(height, Math.max(NARROWEST, length)), margin, overlap);
     }
 }

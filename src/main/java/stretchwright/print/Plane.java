@@ -207,7 +207,7 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
         if (!tiles.sheet().isRoll() || tiles.rows() > 1) {
             return this;
         }
-        Paper cut = tiles.sheet().cutTo(extent().y() + RIM + 2 * Tiles.MARGIN);
+        Paper cut = tiles.sheet().cutTo(extent().y() + RIM + 2 * tiles.sheet().margin());
         return new Plane(new Tiles(cut, 1, tiles.columns()), spots, sheets);
     }
 

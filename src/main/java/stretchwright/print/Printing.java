@@ -58,7 +58,8 @@ public final class Printing {
         Map<String, Paper> papers = new LinkedHashMap<>();
         papers.put(wanted.name(), wanted);
         for (String always : List.of("A4", "Letter")) {
-            papers.putIfAbsent(always, Paper.named(always));
+            Paper usual = Paper.named(always);
+            papers.putIfAbsent(always, usual.with(wanted.margin(), wanted.overlap()).orElse(usual));
         }
         return papers.values();
     }

@@ -17,9 +17,6 @@ import stretchwright.print.Tiles.Tile;
 final class SheetFrame {
     private static final double DIAMOND = 4;
 
-    /** Clear of the overlap strip with its join marks. */
-    private static final double INSET = Tiles.OVERLAP + 2;
-
     private static final double NAME_SIZE = 9;
     private static final double SMALL = 2.6;
 
@@ -33,7 +30,7 @@ final class SheetFrame {
         this.tile = tile;
         this.whole = whole;
         Paper sheet = plane.tiles().sheet();
-        room = new Box(0, 0, sheet.width(), sheet.height()).grown(-Tiles.MARGIN);
+        room = new Box(0, 0, sheet.width(), sheet.height()).grown(-sheet.margin());
     }
 
     void draw(Job job, Canvas page) {
@@ -52,21 +49,24 @@ final class SheetFrame {
         if (!plane.sheets().contains(neighbour)) {
             return;
         }
-        double half = Tiles.OVERLAP / 2;
+        double overlap = plane.tiles().sheet().overlap();
+        double half = overlap / 2;
         boolean upright = right != 0;
         double fixed = right < 0
                 ? room.minX() + half
                 : right > 0 ? room.maxX() - half : down < 0 ? room.maxY() - half : room.minY() + half;
         double low = upright ? room.minY() : room.minX();
         double high = upright ? room.maxY() : room.maxX();
-        boolean trim = right < 0 || down < 0;
+        boolean trim = right < 0 || down < 0 || overlap == 0;
         page.line(trim ? Ink.TRIM : Ink.JOIN, on(upright, fixed, low), on(upright, fixed, high));
         double length = high - low;
-        for (double share : new double[] {half / length, 0.3, 0.5, 0.7, 1 - half / length}) {
+        for (double share : new double[] {Math.max(half, DIAMOND) / length, 0.3, 0.5, 0.7, 1 - Math.max(half, DIAMOND) / length}) {
             diamond(page, on(upright, fixed, low + share * length));
         }
         double inside = fixed + (right < 0 || down > 0 ? 1.5 : -1.5);
-        String words = trim ? "trim, lay over " + neighbour.name() : "lay " + neighbour.name() + " up to here";
+        String words = overlap == 0
+                ? "trim, edge to edge with " + neighbour.name()
+                : trim ? "trim, lay over " + neighbour.name() : "lay " + neighbour.name() + " up to here";
         note(page, upright, inside, low + 0.4 * length, right < 0 || down < 0, words);
     }
 
@@ -114,16 +114,21 @@ final class SheetFrame {
         }
     }
 
+    /** How far from the printable edge all else stays: clear of the overlap strip, diamonds and notes. */
+    static double inset(double overlap) {
+        return overlap / 2 + Math.max(overlap / 2, DIAMOND + 1) + 2;
+    }
+
     private Box emptiest(double width, double height) {
         return corners(width, height).min(Comparator.comparingInt(this::load)).orElseThrow();
     }
 
     /** The four corners of the sheet, the lower left first. */
     private Stream<Box> corners(double width, double height) {
-        double left = room.minX() + INSET;
-        double right = room.maxX() - INSET - width;
-        double low = room.minY() + INSET;
-        double high = room.maxY() - INSET - height;
+        double left = room.minX() + inset(plane.tiles().sheet().overlap());
+        double right = room.maxX() - inset(plane.tiles().sheet().overlap()) - width;
+        double low = room.minY() + inset(plane.tiles().sheet().overlap());
+        double high = room.maxY() - inset(plane.tiles().sheet().overlap()) - height;
         return Stream.of(new Point(left, low), new Point(right, low), new Point(left, high), new Point(right, high))
                 .map(p -> new Box(p.x(), p.y(), p.x() + width, p.y() + height));
     }

@@ -12,7 +12,7 @@ import stretchwright.print.Tiles.Tile;
  * The pattern at true scale on sheets of paper, a page map first.
  *
  * <p>Promise: 1 mm is 1 mm; every sheet carries both test squares; nothing is drawn nearer to a sheet's edge than
- * {@link Tiles#MARGIN}. The geometry and its sources are in docs/maths/print.md.
+ * the paper's margin. The geometry and its sources are in docs/maths/print.md.
  */
 final class TiledPdf {
     private TiledPdf() {}
@@ -39,7 +39,7 @@ final class TiledPdf {
     private static void sheet(Job job, Plane plane, Tile tile, Drawing whole, PdfFile file) {
         Paper paper = plane.tiles().sheet();
         PdfCanvas page = file.page(paper.width(), paper.height());
-        page.clip(page.sheet().grown(-Tiles.MARGIN));
+        page.clip(page.sheet().grown(-paper.margin()));
         whole.drawOn(toSheet(plane.tiles(), tile).on(page));
         new SheetFrame(plane, tile, whole).draw(job, page);
         for (Spot spot : plane.spots()) {
@@ -53,6 +53,7 @@ final class TiledPdf {
     /** From the plane onto the sheet of paper. */
     static Motion toSheet(Tiles tiles, Tile tile) {
         Box window = tiles.window(tile);
-        return new Motion(0, new Point(Tiles.MARGIN - window.minX(), Tiles.MARGIN - window.minY()));
+        double margin = tiles.sheet().margin();
+        return new Motion(0, new Point(margin - window.minX(), margin - window.minY()));
     }
 }

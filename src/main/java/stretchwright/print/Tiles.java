@@ -9,19 +9,19 @@ import stretchwright.ground.Box;
  * ceil((L - o) / (u - o)) each way (trade-values section 7.2, worked example W16).
  */
 record Tiles(Paper sheet, int rows, int columns) {
-    /** Laser printers leave 4 to 6 mm, ink printers up to 13 at the tail; 10 is common practice, no source. */
-    static final double MARGIN = 10;
-
-    static final double OVERLAP = 10;
+    /** Of pages that are read and not joined. */
+    static final double MARGIN = Paper.MARGIN;
 
     static Tiles covering(Paper sheet, double width, double height) {
-        return new Tiles(sheet, count(height, sheet.height()), count(width, sheet.width()));
+        return new Tiles(
+                sheet,
+                count(height, sheet.height() - 2 * sheet.margin(), sheet.overlap()),
+                count(width, sheet.width() - 2 * sheet.margin(), sheet.overlap()));
     }
 
-    /** How many sheets of that side, margins and overlap taken off, cover a length. */
-    static int count(double length, double side) {
-        double step = side - 2 * MARGIN - OVERLAP;
-        return Math.max(1, (int) Math.ceil((length - OVERLAP) / step - 1e-9));
+    /** How many sheets of that usable side cover a length. */
+    static int count(double length, double usable, double overlap) {
+        return Math.max(1, (int) Math.ceil((length - overlap) / (usable - overlap) - 1e-9));
     }
 
     int sheets() {
@@ -29,18 +29,18 @@ record Tiles(Paper sheet, int rows, int columns) {
     }
 
     double stepX() {
-        return sheet.width() - 2 * MARGIN - OVERLAP;
+        return sheet.width() - 2 * sheet.margin() - sheet.overlap();
     }
 
     double stepY() {
-        return sheet.height() - 2 * MARGIN - OVERLAP;
+        return sheet.height() - 2 * sheet.margin() - sheet.overlap();
     }
 
     /** The part of the plane that a sheet shows. */
     Box window(Tile tile) {
         double x = tile.column() * stepX();
         double y = (rows - 1 - tile.row()) * stepY();
-        return new Box(x, y, x + stepX() + OVERLAP, y + stepY() + OVERLAP);
+        return new Box(x, y, x + stepX() + sheet.overlap(), y + stepY() + sheet.overlap());
     }
 
     /** A sheet's place, counted from 0 at the top left. */

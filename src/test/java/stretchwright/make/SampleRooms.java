@@ -99,6 +99,11 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
+    public boolean fitsPaper(String name, double margin, double overlap) {
+        return real.fitsPaper(name, margin, overlap);
+    }
+
+    @Override
     public boolean knowsGrid(String name) {
         return real.knowsGrid(name);
     }

@@ -2,17 +2,22 @@ package stretchwright.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 import stretchwright.exchange.Handover;
 import stretchwright.ground.Point;
 import stretchwright.make.ExampleHandovers;
@@ -47,16 +52,7 @@ class ExamplesOnPaperTest {
         double most = 0;
         int pieces = 0;
         for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
-            Job sample = SampleJob.on("A4");
-            Job job = new Job(
-                    "Example",
-                    "someone",
-                    sample.unit(),
-                    e.getValue().pattern(),
-                    sample.fit(),
-                    sample.lays(),
-                    sample.sewing(),
-                    Paper.named(paper));
+            Job job = job(e.getValue(), paper);
             List<Seen> seen = read(TiledPdf.of(job, Paper.named(paper)));
             for (Piece piece : job.pattern().pieces()) {
                 for (List<Point> run : PieceDrawing.cutRuns(piece)) {
@@ -69,6 +65,69 @@ class ExamplesOnPaperTest {
         }
         System.out.printf("paper: %d pieces on %s, no corner farther off than %.4f mm%n", pieces, paper, most);
         assertThat(pieces).isGreaterThan(16);
+    }
+
+    private static Job job(Handover example, String paper) {
+        Job sample = SampleJob.on("A4");
+        return new Job(
+                "Example",
+                "someone",
+                sample.unit(),
+                example.pattern(),
+                sample.fit(),
+                sample.lays(),
+                sample.sewing(),
+                Paper.named(paper));
+    }
+
+    /** The drawing in millimetres, read by the Java library's own XML reader. */
+    @Test
+    void theSvgHoldsEveryPieceInItsOwnCoordinates() throws Exception {
+        int pieces = 0;
+        for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
+            Job job = job(e.getValue(), "A4");
+            NodeList groups = DocumentBuilderFactory.newInstance()
+                    .newDocumentBuilder()
+                    .parse(new ByteArrayInputStream(PatternSvg.of(job).bytes()))
+                    .getElementsByTagName("g");
+            assertThat(groups.getLength()).isEqualTo(job.pattern().pieces().size());
+            for (int i = 0; i < groups.getLength(); i++) {
+                Piece piece = job.pattern().pieces().get(i);
+                List<List<Point>> cut = paths((Element) groups.item(i), "cut-line");
+                List<List<Point>> runs = PieceDrawing.cutRuns(piece);
+                assertThat(cut).as(piece.name()).hasSameSizeAs(runs);
+                for (int r = 0; r < runs.size(); r++) {
+                    same(cut.get(r), runs.get(r));
+                }
+                same(paths((Element) groups.item(i), "sew-line").get(0), piece.sewLine().points());
+                pieces++;
+            }
+        }
+        assertThat(pieces).isGreaterThan(16);
+    }
+
+    private static void same(List<Point> drawn, List<Point> meant) {
+        assertThat(drawn).hasSameSizeAs(meant);
+        for (int k = 0; k < meant.size(); k++) {
+            assertThat(drawn.get(k).distance(meant.get(k))).isLessThan(EXACT);
+        }
+    }
+
+    private static List<List<Point>> paths(Element group, String kind) {
+        List<List<Point>> out = new ArrayList<>();
+        NodeList paths = group.getElementsByTagName("path");
+        for (int i = 0; i < paths.getLength(); i++) {
+            Element path = (Element) paths.item(i);
+            if (path.getAttribute("class").equals(kind)) {
+                List<Point> points = new ArrayList<>();
+                String[] numbers = path.getAttribute("d").replaceAll("[MLZ]", " ").strip().split("\\s+");
+                for (int k = 0; k + 1 < numbers.length; k += 2) {
+                    points.add(new Point(Double.parseDouble(numbers[k]), -Double.parseDouble(numbers[k + 1])));
+                }
+                out.add(points);
+            }
+        }
+        return out;
     }
 
     /** The least over all lines that may be this one: distances from two of its points are compared, as joined. */

@@ -32,7 +32,7 @@ class TilesTest {
     @ParameterizedTest
     @CsvSource({"1, 1", "190, 1", "190.01, 2", "370, 2", "370.01, 3", "550, 3"})
     void oneMoreSheetOnlyWhenTheLastIsFull(double length, int sheets) {
-        assertThat(Tiles.count(length, 210)).isEqualTo(sheets);
+        assertThat(Tiles.count(length, 190, 10)).isEqualTo(sheets);
     }
 
     @Test
