@@ -169,13 +169,17 @@ final class MakeReader {
         Optional<String> grid =
                 section.flatMap(s -> known(s, "grid", stages::knowsGrid, "Choose 1 in, 1 cm, 2 cm or 5 cm."));
         String name = paper.orElse("A4");
-        double margin = section.map(s -> s.length("margin", Limits.PRINT_MARGIN)).orElse(OptionalDouble.empty()).orElse(EDGE);
-        double overlap = section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP)).orElse(OptionalDouble.empty()).orElse(EDGE);
+        double margin = section.map(s -> s.length("margin", Limits.PRINT_MARGIN))
+                .orElse(OptionalDouble.empty())
+                .orElse(EDGE);
+        double overlap = section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP))
+                .orElse(OptionalDouble.empty())
+                .orElse(EDGE);
         if (!stages.fitsPaper(name, margin, overlap)) {
             top.add(
                     "print",
-                    "margin " + Numbers.plain(margin) + " mm and overlap " + Numbers.plain(overlap) + " mm leave too little of "
-                            + name + ".",
+                    "margin " + Numbers.plain(margin) + " mm and overlap " + Numbers.plain(overlap)
+                            + " mm leave too little of " + name + ".",
                     "The test squares of 102 mm must fit between; take less of either, or larger paper.");
         }
         return new PrintTerms(name, margin, overlap, grid);

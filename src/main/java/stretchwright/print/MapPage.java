@@ -82,7 +82,8 @@ final class MapPage {
                     "Every sheet has a row letter and a column number. Work row by row from the left, then join the"
                             + " rows from the top down.",
                     trim(plane),
-                    lay(plane) + ", so that the diamonds are whole again, and stick it down. Match the diamonds along the"
+                    lay(plane)
+                            + ", so that the diamonds are whole again, and stick it down. Match the diamonds along the"
                             + " whole join, not at the corners only.");
         }
         section(
@@ -100,7 +101,8 @@ final class MapPage {
     }
 
     private static String trim(Plane plane) {
-        return "Trim each sheet along the hair line on " + (butt(plane) ? "every side that has one" : "its left and upper side")
+        return "Trim each sheet along the hair line on "
+                + (butt(plane) ? "every side that has one" : "its left and upper side")
                 + " (cut away from you, guard of the cutter closed after each cut). Where there is no such line nothing is"
                 + " trimmed.";
     }

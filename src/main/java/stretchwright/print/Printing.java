@@ -59,7 +59,8 @@ public final class Printing {
         papers.put(wanted.name(), wanted);
         for (String always : List.of("A4", "Letter")) {
             Paper usual = Paper.named(always);
-            papers.putIfAbsent(always, usual.with(wanted.margin(), wanted.overlap()).orElse(usual));
+            papers.putIfAbsent(
+                    always, usual.with(wanted.margin(), wanted.overlap()).orElse(usual));
         }
         return papers.values();
     }

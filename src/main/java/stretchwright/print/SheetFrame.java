@@ -60,7 +60,8 @@ final class SheetFrame {
         boolean trim = right < 0 || down < 0 || overlap == 0;
         page.line(trim ? Ink.TRIM : Ink.JOIN, on(upright, fixed, low), on(upright, fixed, high));
         double length = high - low;
-        for (double share : new double[] {Math.max(half, DIAMOND) / length, 0.3, 0.5, 0.7, 1 - Math.max(half, DIAMOND) / length}) {
+        for (double share :
+                new double[] {Math.max(half, DIAMOND) / length, 0.3, 0.5, 0.7, 1 - Math.max(half, DIAMOND) / length}) {
             diamond(page, on(upright, fixed, low + share * length));
         }
         double inside = fixed + (right < 0 || down > 0 ? 1.5 : -1.5);

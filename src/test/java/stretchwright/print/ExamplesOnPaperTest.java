@@ -99,7 +99,9 @@ class ExamplesOnPaperTest {
                 for (int r = 0; r < runs.size(); r++) {
                     same(cut.get(r), runs.get(r));
                 }
-                same(paths((Element) groups.item(i), "sew-line").get(0), piece.sewLine().points());
+                same(
+                        paths((Element) groups.item(i), "sew-line").get(0),
+                        piece.sewLine().points());
                 pieces++;
             }
         }
@@ -120,7 +122,8 @@ class ExamplesOnPaperTest {
             Element path = (Element) paths.item(i);
             if (path.getAttribute("class").equals(kind)) {
                 List<Point> points = new ArrayList<>();
-                String[] numbers = path.getAttribute("d").replaceAll("[MLZ]", " ").strip().split("\\s+");
+                String[] numbers =
+                        path.getAttribute("d").replaceAll("[MLZ]", " ").strip().split("\\s+");
                 for (int k = 0; k + 1 < numbers.length; k += 2) {
                     points.add(new Point(Double.parseDouble(numbers[k]), -Double.parseDouble(numbers[k + 1])));
                 }

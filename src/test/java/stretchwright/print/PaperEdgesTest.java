@@ -37,7 +37,8 @@ class PaperEdgesTest {
     @CsvSource({"5, 0", "13, 0", "18, 20", "10, 10"})
     void sheetsKeepTheMarginAndCarryTheSquares(double margin, double overlap) throws IOException {
         Paper paper = Paper.named("A4").with(margin, overlap).orElseThrow();
-        try (PDDocument pdf = Loader.loadPDF(TiledPdf.of(SampleJob.on("A4"), paper).bytes())) {
+        try (PDDocument pdf =
+                Loader.loadPDF(TiledPdf.of(SampleJob.on("A4"), paper).bytes())) {
             String text = new PDFTextStripper().getText(pdf);
             assertThat(text.contains("edge to edge with")).isEqualTo(overlap == 0);
             assertThat(text.contains("lay over")).isEqualTo(overlap > 0);
