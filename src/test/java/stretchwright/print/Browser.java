@@ -1,9 +1,14 @@
 package stretchwright.print;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.net.URI;
 import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.net.http.WebSocket;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
@@ -20,10 +25,13 @@ import tools.jackson.databind.json.JsonMapper;
 final class Browser implements AutoCloseable {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final long PATIENCE = 60;
+    private static final String LISTENING = "DevTools listening on ";
+    private static final String LOADED = "Page.loadEventFired";
 
     private final Process process;
     private final Path profile;
     private final LinkedBlockingQueue<String> answers = new LinkedBlockingQueue<>();
+    private final LinkedBlockingQueue<String> loads = new LinkedBlockingQueue<>();
     private final WebSocket socket;
     private int calls;
 
@@ -46,39 +54,58 @@ final class Browser implements AutoCloseable {
                         "--no-first-run",
                         "--remote-debugging-port=0",
                         "--user-data-dir=" + profile,
-                        page.toString()))
+                        "about:blank"))
                 .redirectErrorStream(true)
-                .redirectOutput(profile.resolve("log").toFile())
                 .start();
-        socket = HttpClient.newHttpClient()
-                .newWebSocketBuilder()
-                .buildAsync(pageSocket(), listener())
+        HttpClient client = HttpClient.newHttpClient();
+        socket = client.newWebSocketBuilder()
+                .buildAsync(tab(client, told()), listener())
                 .get(PATIENCE, TimeUnit.SECONDS);
+        call("Page.enable", "{}");
         call("Emulation.setDeviceMetricsOverride", """
                 {"width": %d, "height": %d, "deviceScaleFactor": 1, "mobile": true}""".formatted(width, height));
-        call("Page.reload", "{}");
-        Thread.sleep(500);
-        while (!eval("document.readyState").equals("complete")) {
-            Thread.sleep(50);
+        loaded("Page.navigate", "{\"url\": " + JSON.writeValueAsString(page.toString()) + "}");
+    }
+
+    void reload() throws Exception {
+        loaded("Page.reload", "{}");
+    }
+
+    /** Comes back when the browser says that the page is loaded. */
+    private void loaded(String method, String parameters) throws Exception {
+        loads.clear();
+        call(method, parameters);
+        if (loads.poll(PATIENCE, TimeUnit.SECONDS) == null) {
+            throw new IllegalStateException("the page was not loaded");
         }
     }
 
-    /** The browser writes its port into its profile; there it tells the socket of each page. */
-    private URI pageSocket() throws Exception {
-        Path file = profile.resolve("DevToolsActivePort");
-        for (int i = 0; i < PATIENCE * 10; i++) {
-            if (Files.exists(file) && Files.size(file) > 0) {
-                String port = Files.readAllLines(file).get(0);
-                for (JsonNode target : JSON.readTree(
-                        URI.create("http://127.0.0.1:" + port + "/json").toURL().openStream())) {
-                    if (target.path("type").asString("").equals("page")) {
-                        return URI.create(target.path("webSocketDebuggerUrl").asString(""));
-                    }
-                }
+    /** The address at which the browser listens, from its first words; the rest of them is read and dropped. */
+    private URI told() throws IOException {
+        BufferedReader words =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+        StringBuilder said = new StringBuilder();
+        for (String line = words.readLine(); line != null; line = words.readLine()) {
+            said.append(line).append('\n');
+            if (line.startsWith(LISTENING)) {
+                Thread rest = new Thread(() -> words.lines().forEach(more -> {}), "browser's words");
+                rest.setDaemon(true);
+                rest.start();
+                return URI.create(line.substring(LISTENING.length()).strip());
             }
-            Thread.sleep(100);
         }
-        throw new IllegalStateException("the browser did not start: " + Files.readString(profile.resolve("log")));
+        throw new IllegalStateException("the browser did not start: " + said);
+    }
+
+    /** A new tab, and the socket by which it is told what to do. */
+    private static URI tab(HttpClient client, URI browser) throws Exception {
+        URI make = URI.create("http://" + browser.getAuthority() + "/json/new?about:blank");
+        HttpRequest request = HttpRequest.newBuilder(make)
+                .PUT(HttpRequest.BodyPublishers.noBody())
+                .build();
+        String answer =
+                client.send(request, HttpResponse.BodyHandlers.ofString()).body();
+        return URI.create(JSON.readTree(answer).path("webSocketDebuggerUrl").asString(""));
     }
 
     private WebSocket.Listener listener() {
@@ -89,7 +116,7 @@ final class Browser implements AutoCloseable {
             public CompletionStage<?> onText(WebSocket from, CharSequence part, boolean last) {
                 message.append(part);
                 if (last) {
-                    answers.add(message.toString());
+                    (message.indexOf("\"" + LOADED + "\"") >= 0 ? loads : answers).add(message.toString());
                     message.setLength(0);
                 }
                 from.request(1);

@@ -111,8 +111,7 @@ class ChecklistTest {
                 page.eval("document.getElementById('back').click()");
                 assertThat(status(page)).isEqualTo("Step 2 of " + steps + ", 3 done");
                 page.eval("document.querySelectorAll('input')[1].click()");
-                page.call("Page.reload", "{}");
-                Thread.sleep(500);
+                page.reload();
                 assertThat(status(page)).isEqualTo("Step 2 of " + steps + ", 2 done");
                 assertThat(page.eval(SMALLEST))
                         .satisfies(s -> assertThat(Double.parseDouble(s)).isGreaterThanOrEqualTo(24));
