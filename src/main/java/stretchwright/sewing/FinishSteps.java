@@ -55,7 +55,7 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Set.of(),
                 "On two layers of scrap from the same cloth sew " + Words.mm(SCRAP) + " across the cloth and "
                         + Words.mm(SCRAP) + " along it" + needle
-                        + "; let it run over four layers at one place, as at the crotch." + settings(tool) + unplug,
+                        + "; let it run over four layers at one place, as at the crotch." + adjusting(tool) + unplug,
                 "Pull each test seam from " + Words.mm(SCRAP) + " to " + Words.mm(SCRAP * (1 + pull))
                         + worst.map(w -> asked(w, stands)).orElse("")
                         + ": no thread snaps and the seam lies flat again."
@@ -75,18 +75,17 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 : most + ", more than the " + Words.percent(stands) + " that this stitch is known to stand";
     }
 
-    private static String settings(Tool tool) {
+    /** What to turn when the test is not good; where to begin stands in the step's setting. */
+    private static String adjusting(Tool tool) {
         return switch (tool.stitch()) {
             case OVERLOCK_3, OVERLOCK_4 ->
-                " Begin with a stitch length of 2 to 2.5 mm and a differential feed of 1.5; if the seam waves, raise"
-                        + " the feed, if it gathers, lower it. Keep your fingers away from knife and needle.";
+                " If the seam waves, raise the differential feed; if it gathers, lower it. Keep your fingers away from"
+                        + " knife and needle.";
             case COVERSTITCH ->
-                " Begin with a stitch length of 3 mm; if a ridge stands up between the rows, loosen the looper one"
-                        + " small step and try again.";
-            case ZIGZAG -> " Begin with a zigzag 1 mm wide and 2 mm long for seams, 4 mm wide for hems.";
-            case CHAINSTITCH, LOCKSTITCH -> " Begin with a stitch length of 2.5 mm and a loose thread.";
-            case BACKSTITCH_BY_HAND ->
-                " Make backstitches 2 to 3 mm long, the thread loose, the cloth a little stretched as you sew.";
+                " If a ridge stands up between the rows, loosen the looper one small step and try again.";
+            case ZIGZAG -> " If a thread snaps, take a wider or a shorter zigzag.";
+            case CHAINSTITCH, LOCKSTITCH -> " If a thread snaps, take a shorter stitch and a looser thread.";
+            case BACKSTITCH_BY_HAND -> " Stretch the cloth a little as you sew.";
         };
     }
 
