@@ -7,6 +7,7 @@ import java.util.Map;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.pattern.Folded;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;

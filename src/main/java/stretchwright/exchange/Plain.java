@@ -39,7 +39,7 @@ final class Plain {
     }
 
     /**
-     * For a DXF text: ASCII, other letters as \U+XXXX, those beyond 16 bits as question marks. The reader's own signs
+     * For a DXF text: ASCII, other letters as \U+ and four hexadecimal digits, those beyond 16 bits as question marks. The reader's own signs
      * (backslash, caret, two percent signs) are taken out first, so that no name can bring one along.
      */
     static String dxf(String text) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.pattern.Folded;
 import stretchwright.pattern.Piece;
 
 /**
@@ -107,7 +108,7 @@ final class Plot {
     private void words(Laid l, Handover handover) {
         Piece piece = l.piece();
         List<String> words = new ArrayList<>();
-        words.add(Plain.ascii(piece.name()) + ": " + Words.cut(piece));
+        words.add(Plain.ascii(piece.name()) + ": " + piece.timesCut());
         words.add(Plain.ascii(handover.make()));
         words.add("for " + Plain.ascii(handover.wearer()));
         words.add("cloth: " + Plain.ascii(handover.clothOf(piece)));

@@ -15,6 +15,7 @@ import java.util.List;
 import javax.imageio.ImageIO;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Folded;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
@@ -74,7 +75,7 @@ final class Preview {
         List<List<Point>> drawn = new ArrayList<>();
         drawn.add(List.of(piece.grain().from(), piece.grain().to()));
         piece.marks().forEach(m -> drawn.add(m.line().points()));
-        List<String> words = List.of(Plain.ascii(piece.name()), Words.cut(piece));
+        List<String> words = List.of(Plain.ascii(piece.name()), piece.timesCut());
         Label label = Label.on(piece.sewLine(), drawn, words, LETTERS);
         pen.setColor(CUT);
         for (int i = 0; i < words.size(); i++) {

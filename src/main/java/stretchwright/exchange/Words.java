@@ -6,8 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stretchwright.pattern.Edge;
-import stretchwright.pattern.Level;
-import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
@@ -21,7 +19,7 @@ final class Words {
     static List<String> annotation(Handover handover, Piece piece) {
         Pattern.Reductions taken = handover.pattern().reductions();
         List<String> out = new ArrayList<>();
-        out.add(cut(piece));
+        out.add(piece.timesCut());
         out.add("fabric stretch: across " + Plain.percent(handover.stretchAcross()) + ", along "
                 + Plain.percent(handover.stretchAlong()));
         out.add("taken off the body: across " + across(handover.pattern()));
@@ -31,20 +29,8 @@ final class Words {
         return out;
     }
 
-    static String cut(Piece piece) {
-        if (piece.onFold()) {
-            return "cut " + piece.cut() + " on the fold";
-        }
-        return piece.mirrored()
-                ? "cut " + piece.cut() / 2 + " + " + piece.cut() / 2 + " mirrored"
-                : "cut " + piece.cut();
-    }
-
     private static String across(Pattern pattern) {
-        DoubleSummaryStatistics shares = pattern.holds().stream()
-                .filter(h -> h.level() != Level.Name.WAIST && h.level() != Level.Name.HEM)
-                .mapToDouble(LevelHold::reduction)
-                .summaryStatistics();
+        DoubleSummaryStatistics shares = pattern.reductionsAcross();
         if (shares.getCount() == 0) {
             return Plain.percent(pattern.reductions().across());
         }

@@ -31,9 +31,6 @@ final class MakeReader {
             "print",
             "seed",
             WearingReader.SECTION);
-    /** Margin and overlap where nothing is said, mm: common practice, no source. */
-    private static final double EDGE = 10;
-
     private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
 
     private final Findings findings;
@@ -168,21 +165,18 @@ final class MakeReader {
                 "Choose A4, A3, Letter, Tabloid, or a roll by its width: roll 914 mm."));
         Optional<String> grid =
                 section.flatMap(s -> known(s, "grid", stages::knowsGrid, "Choose 1 in, 1 cm, 2 cm or 5 cm."));
-        String name = paper.orElse("A4");
-        double margin = section.map(s -> s.length("margin", Limits.PRINT_MARGIN))
-                .orElse(OptionalDouble.empty())
-                .orElse(EDGE);
-        double overlap = section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP))
-                .orElse(OptionalDouble.empty())
-                .orElse(EDGE);
-        if (!stages.fitsPaper(name, margin, overlap)) {
+        PrintTerms terms = new PrintTerms(
+                paper.orElse("A4"),
+                section.map(s -> s.length("margin", Limits.PRINT_MARGIN)).orElse(OptionalDouble.empty()),
+                section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP)).orElse(OptionalDouble.empty()),
+                grid);
+        if (!stages.fitsPaper(terms)) {
             top.add(
                     "print",
-                    "margin " + Numbers.plain(margin) + " mm and overlap " + Numbers.plain(overlap)
-                            + " mm leave too little of " + name + ".",
+                    "margin and overlap leave too little of " + terms.paper() + ".",
                     "The test squares of 102 mm must fit between; take less of either, or larger paper.");
         }
-        return new PrintTerms(name, margin, overlap, grid);
+        return terms;
     }
 
     private static Optional<String> known(Section s, String key, Predicate<String> is, String remedy) {

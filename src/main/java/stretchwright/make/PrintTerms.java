@@ -1,13 +1,14 @@
 package stretchwright.make;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * How the make is put on paper.
  *
  * @param paper its name
- * @param margin that the printer leaves white, mm
- * @param overlap of neighbouring sheets, mm; 0 is edge to edge
+ * @param margin that the printer leaves white, mm; empty for the usual
+ * @param overlap of neighbouring sheets, mm, 0 is edge to edge; empty for the usual
  * @param grid squares of the pattern cloth to trace onto, such as "2 cm"; empty for what is usual in the maker's unit
  */
-record PrintTerms(String paper, double margin, double overlap, Optional<String> grid) {}
+record PrintTerms(String paper, OptionalDouble margin, OptionalDouble overlap, Optional<String> grid) {}

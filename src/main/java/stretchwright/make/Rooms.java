@@ -73,8 +73,7 @@ final class Rooms implements Stages {
                 fit,
                 lays,
                 sewing,
-                paper(make.print().paper(), make.print().margin(), make.print().overlap())
-                        .orElseThrow());
+                paper(make.print()).orElseThrow());
         return OpenFormats.added(Printing.documents(job, grid(make)), make, pattern);
     }
 
@@ -87,13 +86,15 @@ final class Rooms implements Stages {
         return Paper.of(name).isPresent();
     }
 
-    private static Optional<Paper> paper(String name, double margin, double overlap) {
-        return Paper.of(name).flatMap(p -> p.with(margin, overlap));
+    private static Optional<Paper> paper(PrintTerms print) {
+        return Paper.of(print.paper())
+                .flatMap(p -> p.with(
+                        print.margin().orElse(p.margin()), print.overlap().orElse(p.overlap())));
     }
 
     @Override
-    public boolean fitsPaper(String name, double margin, double overlap) {
-        return paper(name, margin, overlap).isPresent();
+    public boolean fitsPaper(PrintTerms print) {
+        return paper(print).isPresent();
     }
 
     @Override

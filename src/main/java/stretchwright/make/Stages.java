@@ -49,8 +49,8 @@ interface Stages {
 
     boolean knowsPaper(String name);
 
-    /** Whether what must stand on every sheet has room between margins and overlaps, mm. */
-    boolean fitsPaper(String name, double margin, double overlap);
+    /** Whether what must stand on every sheet has room between margins and overlaps. */
+    boolean fitsPaper(PrintTerms print);
 
     boolean knowsGrid(String name);
 }

@@ -1,18 +1,17 @@
-package stretchwright.exchange;
+package stretchwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import stretchwright.pattern.Piece;
 
 /** What a piece's outline is off its fold, and what the whole piece is. The fold lies on x = 0. */
-final class Folded {
+public final class Folded {
     private Folded() {}
 
     /** The outline as lines to be cut or sewn: nothing runs along a fold. Closed ones end where they start. */
-    static List<List<Point>> runs(Piece piece, Polygon outline) {
+    public static List<List<Point>> runs(Piece piece, Polygon outline) {
         List<Point> p = outline.points();
         int n = p.size();
         int start = firstOnFold(piece, p);
@@ -36,7 +35,7 @@ final class Folded {
     }
 
     /** The fold itself, from its lower to its upper end. */
-    static Optional<List<Point>> fold(Piece piece) {
+    public static Optional<List<Point>> fold(Piece piece) {
         List<Point> p = piece.cutLine().points();
         if (firstOnFold(piece, p) < 0) {
             return Optional.empty();
@@ -49,7 +48,7 @@ final class Folded {
     }
 
     /** The cut line of the piece as it leaves the cloth: of a half piece both halves. */
-    static Polygon whole(Piece piece) {
+    public static Polygon whole(Piece piece) {
         List<List<Point>> runs = runs(piece, piece.cutLine());
         List<Point> run = runs.get(0);
         if (firstOnFold(piece, piece.cutLine().points()) < 0) {

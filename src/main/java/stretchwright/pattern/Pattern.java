@@ -1,5 +1,6 @@
 package stretchwright.pattern;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -62,6 +63,14 @@ public record Pattern(
         reasons = List.copyOf(reasons);
         notions = List.copyOf(notions);
         holds = List.copyOf(holds);
+    }
+
+    /** Shares taken off the girths of the leg, level by level; the band and the hem stand apart. */
+    public DoubleSummaryStatistics reductionsAcross() {
+        return holds.stream()
+                .filter(h -> h.level() != Level.Name.WAIST && h.level() != Level.Name.HEM)
+                .mapToDouble(LevelHold::reduction)
+                .summaryStatistics();
     }
 
     public Piece piece(String name) {

@@ -64,6 +64,14 @@ public record Piece(
         return new Piece(name, cut, mirrored, onFold, edges, grain, notches, marks, CutLine.around(outline));
     }
 
+    /** How often it is cut, in words: "cut 1 + 1 mirrored", "cut 1 on the fold". */
+    public String timesCut() {
+        if (onFold) {
+            return "cut " + cut + " on the fold";
+        }
+        return mirrored ? "cut " + cut / 2 + " + " + cut / 2 + " mirrored" : "cut " + cut;
+    }
+
     public Piece named(String other) {
         return new Piece(other, cut, mirrored, onFold, edges, grain, notches, marks, cutLine);
     }

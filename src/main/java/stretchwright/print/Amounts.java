@@ -51,16 +51,18 @@ public final class Amounts {
 
     /** In yards, rounded up to the next eighth. */
     static String yards(double mm) {
-        int eighths = (int) Shop.eighths(mm);
-        int whole = eighths / 8;
-        int rest = eighths % 8;
-        String part = switch (rest) {
-            case 0 -> "";
-            case 4 -> "1/2";
-            case 2, 6 -> rest / 2 + "/4";
-            default -> rest + "/8";
-        };
-        String number = whole == 0 && !part.isEmpty() ? part : part.isEmpty() ? "" + whole : whole + " " + part;
-        return number + " yd";
+        return fraction((long) Shop.eighths(mm), 8) + " yd";
+    }
+
+    /** So many parts of a whole, shortened: 111 of 8 are "13 7/8". Parts of a power of two. */
+    static String fraction(long count, int parts) {
+        long whole = count / parts;
+        long rest = count % parts;
+        if (rest == 0) {
+            return Long.toString(whole);
+        }
+        long common = Long.lowestOneBit(rest);
+        String part = rest / common + "/" + parts / common;
+        return whole == 0 ? part : whole + " " + part;
     }
 }

@@ -1,7 +1,6 @@
 package stretchwright.print;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +11,7 @@ import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Lay.Placement;
 import stretchwright.lay.Leftover;
+import stretchwright.pattern.Folded;
 import stretchwright.pattern.Piece;
 
 /**
@@ -225,14 +225,6 @@ final class LayDrawing {
 
     /** The cut line; of a piece on the fold laid open, both halves. */
     static List<Point> outline(Piece piece, boolean unfolded) {
-        if (!unfolded) {
-            return piece.cutLine().points();
-        }
-        List<Point> half = PieceDrawing.cutRuns(piece).get(0);
-        List<Point> other = new ArrayList<>(half.stream().map(Point::mirrored).toList());
-        Collections.reverse(other);
-        List<Point> all = new ArrayList<>(half);
-        other.stream().filter(p -> p.x() != 0).forEach(all::add);
-        return all;
+        return (unfolded ? Folded.whole(piece) : piece.cutLine()).points();
     }
 }

@@ -1,11 +1,11 @@
 package stretchwright.print;
 
-import java.util.ArrayList;
 import java.util.List;
 import stretchwright.ground.Box;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.Folded;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
@@ -41,28 +41,9 @@ final class PieceDrawing {
 
     /** The cut line without the fold: along a fold nothing is cut. */
     static List<List<Point>> cutRuns(Piece piece) {
-        List<Point> outline = piece.cutLine().points();
-        int n = outline.size();
-        int start = -1;
-        for (int i = 0; piece.onFold() && i < n && start < 0; i++) {
-            start = onFold(outline.get(i), outline.get((i + 1) % n)) ? i : -1;
-        }
-        if (start < 0) {
-            return List.of(outline);
-        }
-        List<List<Point>> runs = new ArrayList<>();
-        List<Point> run = new ArrayList<>();
-        for (int k = 1; k <= n; k++) {
-            Point here = outline.get((start + k) % n);
-            run.add(here);
-            if (onFold(here, outline.get((start + k + 1) % n))) {
-                if (run.size() > 1) {
-                    runs.add(run);
-                }
-                run = new ArrayList<>();
-            }
-        }
-        return runs;
+        return Folded.fold(piece).isPresent()
+                ? Folded.runs(piece, piece.cutLine())
+                : List.of(piece.cutLine().points());
     }
 
     private static boolean onFold(Point a, Point b) {

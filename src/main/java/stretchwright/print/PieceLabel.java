@@ -10,8 +10,6 @@ import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Edge;
-import stretchwright.pattern.Level;
-import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
@@ -28,20 +26,10 @@ final class PieceLabel {
 
     private PieceLabel() {}
 
-    /** What the piece is called together with how often it is cut. */
-    static String cut(Piece piece) {
-        if (piece.onFold()) {
-            return "cut " + piece.cut() + " on the fold";
-        }
-        return piece.mirrored()
-                ? "cut " + piece.cut() / 2 + " + " + piece.cut() / 2 + " mirrored"
-                : "cut " + piece.cut();
-    }
-
     static List<String> words(Job job, Piece piece) {
         Pattern.Reductions taken = job.pattern().reductions();
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + cut(piece),
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut(),
                 job.make(),
                 "for " + job.wearer(),
                 "cloth: " + job.clothOf(piece),
@@ -56,10 +44,7 @@ final class PieceLabel {
 
     /** "13 %", or where the levels differ "11 to 16 %, by level"; the band and the hem stand apart. */
     static String across(Pattern pattern) {
-        DoubleSummaryStatistics shares = pattern.holds().stream()
-                .filter(h -> h.level() != Level.Name.WAIST && h.level() != Level.Name.HEM)
-                .mapToDouble(LevelHold::reduction)
-                .summaryStatistics();
+        DoubleSummaryStatistics shares = pattern.reductionsAcross();
         String low = Amounts.number(100 * shares.getMin(), 0);
         String high = Amounts.number(100 * shares.getMax(), 0);
         return shares.getCount() == 0 || low.equals(high)

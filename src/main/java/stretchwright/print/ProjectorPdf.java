@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
-import stretchwright.pattern.Piece;
 import stretchwright.print.Column.Para;
 
 /**
@@ -15,7 +14,7 @@ final class ProjectorPdf {
     /** Cut lines of 2 mm are seen from a standing height; thinner ones flicker in a coarse raster. */
     private static final double THICK = 4;
 
-    private static final double GAP = 20;
+    private static final double GAP = SideBySide.GAP;
     private static final double SQUARE = 50;
     /** The rectangle that is measured, mm; its diagonals are 500 long: 3, 4, 5. */
     private static final double WIDE = 400;
@@ -24,19 +23,15 @@ final class ProjectorPdf {
     private static final double TEXT = 7;
 
     private final Job job;
+    private final SideBySide row;
     private final double width;
     private final double height;
 
     private ProjectorPdf(Job job) {
         this.job = job;
-        double wide = GAP;
-        double high = 0;
-        for (Piece piece : job.pattern().pieces()) {
-            wide += piece.cutLine().box().width() + GAP;
-            high = Math.max(high, piece.cutLine().box().height());
-        }
-        width = Math.max(wide, 2 * GAP + 2 * WIDE + GAP);
-        height = Math.max(high, HIGH) + 2 * GAP;
+        row = SideBySide.of(job.pattern().pieces());
+        width = Math.max(row.width(), 2 * GAP + 2 * WIDE + GAP);
+        height = Math.max(row.height(), HIGH + 2 * GAP);
     }
 
     static Document of(Job job) {
@@ -53,12 +48,7 @@ final class ProjectorPdf {
     }
 
     private void pieces(PdfCanvas page) {
-        double x = GAP;
-        for (Piece piece : job.pattern().pieces()) {
-            Box box = piece.cutLine().box();
-            PieceDrawing.of(job, piece).drawOn(new Motion(0, new Point(x - box.minX(), GAP - box.minY())).on(page));
-            x += box.width() + GAP;
-        }
+        row.spots().forEach(s -> PieceDrawing.of(job, s.piece()).drawOn(new Motion(0, s.move()).on(page)));
     }
 
     private void calibration(PdfCanvas page) {

@@ -48,17 +48,7 @@ public record TraceGrid(double square, double step, Unit unit) {
         if (unit != Unit.IN) {
             return Amounts.number(mm, 0) + " mm";
         }
-        long parts = Math.round(Math.abs(mm) / step);
-        return whole(parts / PARTS, parts % PARTS) + " in";
-    }
-
-    private static String whole(long whole, long sixteenths) {
-        if (sixteenths == 0) {
-            return Long.toString(whole);
-        }
-        long down = Long.lowestOneBit(sixteenths);
-        String part = sixteenths / down + "/" + PARTS / down;
-        return whole == 0 ? part : whole + " " + part;
+        return Amounts.fraction(Math.round(Math.abs(mm) / step), PARTS) + " in";
     }
 
     /** The same in whole squares and the rest: "17 sq + 12 mm". */

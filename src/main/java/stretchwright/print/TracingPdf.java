@@ -29,8 +29,7 @@ final class TracingPdf {
         this.job = job;
         this.grid = grid;
         this.file = file;
-        String paper = job.paper().name();
-        sheet = Paper.named(paper.equals("Letter") || paper.equals("Tabloid") ? "Letter" : "A4");
+        sheet = job.office();
     }
 
     static Document of(Job job, TraceGrid grid) {
@@ -80,8 +79,7 @@ final class TracingPdf {
         file.bookmark(Letters.shortened(piece.name(), Letters.LONGEST_NAME));
         Box room = page.sheet().grown(-2 * Tiles.MARGIN);
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
-        head.write(new Para(
-                5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + PieceLabel.cut(piece)));
+        head.write(new Para(5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut()));
         List<String> words = PieceLabel.words(job, piece);
         head.write(new Para(TEXT, 0, 1, String.join(" \u00B7 ", words.subList(1, words.size()))));
         double top = head.y() - 4;

@@ -169,7 +169,7 @@ class RemediesSurveyTest {
                 boot,
                 style,
                 stretchwright.sewing.SewingTerms.on(machines),
-                new PrintTerms("A4", 10, 10, Optional.empty()),
+                new PrintTerms("A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
                 1,
                 List.of());
     }

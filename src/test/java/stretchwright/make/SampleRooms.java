@@ -99,8 +99,8 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
-    public boolean fitsPaper(String name, double margin, double overlap) {
-        return real.fitsPaper(name, margin, overlap);
+    public boolean fitsPaper(PrintTerms print) {
+        return real.fitsPaper(print);
     }
 
     @Override

@@ -7,11 +7,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,8 +26,6 @@ import stretchwright.print.PageReader.Stroke;
 @Tag("slow")
 class ExamplesOnPaperTest {
     private static final double EXACT = 0.05;
-    private static final java.util.regex.Pattern PLACE =
-            java.util.regex.Pattern.compile("row ([A-Z]+), column (\\d+) of (\\d+)");
 
     /** A cut line as a sheet draws it, and where on all sheets joined. */
     private record Seen(Stroke stroke, Point corner) {
@@ -171,26 +167,12 @@ class ExamplesOnPaperTest {
         List<Seen> all = new ArrayList<>();
         try (PDDocument pdf = Loader.loadPDF(tiles.bytes())) {
             for (int i = 1; i < pdf.getNumberOfPages(); i++) {
-                Point corner = corner(pdf, i);
+                Point corner = TiledPdfTest.placeOfPage(pdf, i);
                 PageReader.strokes(pdf.getPage(i)).stream()
                         .filter(s -> Math.abs(s.width() - Ink.CUT.width()) < 0.01)
                         .forEach(s -> all.add(new Seen(s, corner)));
             }
         }
         return all;
-    }
-
-    /** By the row and the column that stand on the sheet: margins of 10 mm, overlapping by 10 mm. */
-    private static Point corner(PDDocument pdf, int index) throws IOException {
-        PDFTextStripper text = new PDFTextStripper();
-        text.setStartPage(index + 1);
-        text.setEndPage(index + 1);
-        Matcher place = PLACE.matcher(text.getText(pdf));
-        assertThat(place.find()).as("the sheet says where it belongs").isTrue();
-        double width = pdf.getPage(index).getMediaBox().getWidth() / 72 * 25.4;
-        double height = pdf.getPage(index).getMediaBox().getHeight() / 72 * 25.4;
-        int row = place.group(1).charAt(0) - 'A';
-        int column = Integer.parseInt(place.group(2)) - 1;
-        return new Point(column * (width - 30), -row * (height - 30));
     }
 }

@@ -186,7 +186,7 @@ class TiledPdfTest {
     }
 
     /** Where the sheet's lower left corner lies when all sheets are joined, y counted down from the top row. */
-    private static Point placeOfPage(PDDocument pdf, int index) throws IOException {
+    static Point placeOfPage(PDDocument pdf, int index) throws IOException {
         PDFTextStripper text = new PDFTextStripper();
         text.setStartPage(index + 1);
         text.setEndPage(index + 1);
