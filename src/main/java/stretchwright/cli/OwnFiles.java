@@ -74,7 +74,11 @@ final class OwnFiles {
             own.addAll(Set.of("survey.json", "survey.md", "worst.svg"));
         }
         if (json(folder.resolve("nest.json")).has("nest")) {
-            own.addAll(Set.of("nest.json", "nest.svg", "sizes.csv", "grade.csv"));
+            own.addAll(Set.of("nest.json", "nest.svg", "nest.dxf", "sizes.csv", "grade.csv"));
+            entries(folder).stream()
+                    .map(e -> e.getFileName().toString())
+                    .filter(n -> n.startsWith("nest-") && n.endsWith(".pdf"))
+                    .forEach(own::add);
         }
         if (json(folder.resolve("compare.json")).has("compare")) {
             own.addAll(Set.of("compare.json", "compare.svg"));

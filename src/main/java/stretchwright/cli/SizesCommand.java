@@ -40,9 +40,8 @@ final class SizesCommand extends Task {
             names = "--out",
             paramLabel = "DIR",
             required = true,
-            description =
-                    "Where to write nest.svg, nest.json, sizes.csv and grade.csv: a new folder, an empty one, or one"
-                            + " this program wrote (it is replaced).")
+            description = "Where to write the nest, sizes.csv and grade.csv: a new folder, an empty one, or one"
+                    + " this program wrote (it is replaced).")
     private String out = "";
 
     private final Jobs jobs;

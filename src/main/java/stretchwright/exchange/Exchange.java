@@ -1,10 +1,20 @@
 package stretchwright.exchange;
 
 import java.util.List;
+import stretchwright.pattern.Nest;
 
 /** The room's entry: one pattern in every open format. */
 public final class Exchange {
     private Exchange() {}
+
+    /**
+     * A nest, its sizes over each other.
+     *
+     * @param sizes in the nest's order, each with the size's name for a wearer
+     */
+    public static OpenFile nest(Nest nest, List<Handover> sizes) {
+        return new OpenFile("nest.dxf", "nested pattern for other programs", PatternDxf.of(nest, sizes));
+    }
 
     public static List<OpenFile> files(Handover handover) {
         return List.of(

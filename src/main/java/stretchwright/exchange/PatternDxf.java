@@ -10,6 +10,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Folded;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.Nest;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 
@@ -47,22 +48,67 @@ final class PatternDxf {
         List<Piece> pieces = handover.pattern().pieces();
         List<Box> boxes = pieces.stream().map(p -> p.cutLine().box()).toList();
         List<Point> moves = Rows.moves(boxes, 0, GAP);
-        List<Point> corners = new ArrayList<>();
-        for (int i = 0; i < boxes.size(); i++) {
-            Point move = moves.get(i);
-            boxes.get(i).corners().forEach(c -> corners.add(c.plus(move)));
+        List<Block> blocks = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            blocks.add(new Block(
+                    handover, pieces.get(i), Plain.block(pieces.get(i).name(), i + 1), boxes.get(i), moves.get(i)));
         }
-        Tags dxf = new Tags(Box.around(corners), layers());
-        PatternDxf it = new PatternDxf(handover, dxf);
+        return file(blocks);
+    }
+
+    /**
+     * A block for each piece in each size, the sizes of a piece inserted over each other.
+     *
+     * @param sizes in the nest's order, each with the size's name for a wearer
+     */
+    static byte[] of(Nest nest, List<Handover> sizes) {
+        List<List<Box>> boxes =
+                nest.pieces().stream().map(PatternDxf::fromAnchors).toList();
+        List<Point> moves = Rows.moves(boxes.stream().map(PatternDxf::around).toList(), 0, GAP);
+        List<Block> blocks = new ArrayList<>();
+        for (int p = 0; p < nest.pieces().size(); p++) {
+            Nest.Nested nested = nest.pieces().get(p);
+            for (int s = 0; s < sizes.size(); s++) {
+                Point anchor = nested.anchors().get(s);
+                blocks.add(new Block(
+                        sizes.get(s),
+                        sizes.get(s).pattern().piece(nested.name()),
+                        Plain.block(nested.name() + "-" + sizes.get(s).wearer(), blocks.size() + 1),
+                        nested.cutLines().get(s).box(),
+                        moves.get(p).minus(anchor)));
+            }
+        }
+        return file(blocks);
+    }
+
+    private static List<Box> fromAnchors(Nest.Nested nested) {
+        List<Box> out = new ArrayList<>();
+        for (int s = 0; s < nested.anchors().size(); s++) {
+            Point anchor = nested.anchors().get(s);
+            out.add(Box.around(nested.cutLines().get(s).box().corners().stream()
+                    .map(c -> c.minus(anchor))
+                    .toList()));
+        }
+        return out;
+    }
+
+    private static Box around(List<Box> boxes) {
+        return Box.around(boxes.stream().flatMap(b -> b.corners().stream()).toList());
+    }
+
+    /** A piece, its block's name, its own box and where it is inserted. */
+    private record Block(Handover of, Piece piece, String name, Box box, Point move) {}
+
+    private static byte[] file(List<Block> blocks) {
+        Box all = Box.around(blocks.stream()
+                .flatMap(b -> b.box.corners().stream().map(c -> c.plus(b.move)))
+                .toList());
+        Tags dxf = new Tags(all, layers());
         dxf.section("BLOCKS");
-        for (int i = 0; i < pieces.size(); i++) {
-            it.block(pieces.get(i), Plain.block(pieces.get(i).name(), i + 1));
-        }
+        blocks.forEach(b -> new PatternDxf(b.of, dxf).block(b.piece, b.name));
         dxf.endSection().section("ENTITIES");
-        it.styleText(Box.around(corners));
-        for (int i = 0; i < pieces.size(); i++) {
-            dxf.insert(BOUNDARY, Plain.block(pieces.get(i).name(), i + 1), moves.get(i));
-        }
+        new PatternDxf(blocks.get(0).of, dxf).styleText(all);
+        blocks.forEach(b -> dxf.insert(BOUNDARY, b.name, b.move));
         dxf.endSection();
         return dxf.finished();
     }

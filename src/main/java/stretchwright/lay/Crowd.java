@@ -12,12 +12,9 @@ import org.jspecify.annotations.Nullable;
  * the present length at all times. Flat arrays: the search reads and writes nothing else.
  */
 final class Crowd {
-    private static final int BINS = 512;
     /** Work of a place tried, whatever lies there. */
     private static final int PLACE = 50;
 
-    /** Few parts are not worth sorting into bins. */
-    private static final int FEW = 40;
     /** A pair that overlaps gets heavier by this factor a round, and by more the deeper it is. */
     private static final double GROWTH = 1.2;
 
@@ -45,13 +42,7 @@ final class Crowd {
     final double[] weight;
     double length;
     private long work;
-    /** Bins along the cloth list the parts whose boxes reach into them. */
-    private final double binSize;
-
-    private final int[][] bin = new int[BINS][8];
-    private final int[] binCount = new int[BINS];
-    private final int[] firstBin;
-    private final int[] lastBin;
+    private final Near near;
 
     Crowd(Bed bed, double longest) {
         this.bed = bed;
@@ -64,15 +55,9 @@ final class Crowd {
         boxX1 = new double[n];
         boxY0 = new double[n];
         boxY1 = new double[n];
-        firstBin = new int[n];
-        lastBin = new int[n];
         depth = new double[n * n];
         weight = new double[n * n];
-        double typical = 0;
-        for (int i = 0; i < n; i++) {
-            typical += bed.maxY[bed.variants[i][0]] - bed.minY[bed.variants[i][0]];
-        }
-        binSize = n < FEW ? longest + 1 : Math.max(typical / n * 0.7, longest / (BINS - 1));
+        near = new Near(n, bed.width, longest);
         Arrays.fill(weight, 1);
     }
 
@@ -98,7 +83,6 @@ final class Crowd {
 
     void restore(Snapshot s) {
         length = s.length;
-        Arrays.fill(binCount, 0);
         for (int i = 0; i < n; i++) {
             put(i, s.variant[i], s.x[i], s.y[i]);
         }
@@ -108,7 +92,6 @@ final class Crowd {
     /** Takes over a layout of the same parts in the same order. */
     void start(Layout layout) {
         length = layout.length();
-        Arrays.fill(binCount, 0);
         for (int i = 0; i < movable; i++) {
             Layout.Spot s = layout.spots().get(i);
             put(i, bed.variants[i][s.variant()], s.x(), s.y());
@@ -127,30 +110,11 @@ final class Crowd {
         boxX1[i] = px + bed.maxX[v];
         boxY0[i] = py + bed.minY[v];
         boxY1[i] = py + bed.maxY[v];
-        firstBin[i] = binOf(boxY0[i]);
-        lastBin[i] = binOf(boxY1[i]);
-        for (int b = firstBin[i]; b <= lastBin[i]; b++) {
-            if (binCount[b] == bin[b].length) {
-                bin[b] = Arrays.copyOf(bin[b], 2 * bin[b].length);
-            }
-            bin[b][binCount[b]++] = i;
-        }
-    }
-
-    private int binOf(double along) {
-        return (int) Math.max(0, Math.min(BINS - 1, along / binSize));
+        near.put(i, boxX0[i], boxX1[i], boxY0[i], boxY1[i]);
     }
 
     /** Moves one part and measures its overlaps anew. */
     void move(int i, int v, double px, double py) {
-        for (int b = firstBin[i]; b <= lastBin[i]; b++) {
-            int[] list = bin[b];
-            int at = 0;
-            while (list[at] != i) {
-                at++;
-            }
-            list[at] = list[--binCount[b]];
-        }
         put(i, v, px, py);
         measure(i);
     }
@@ -199,20 +163,16 @@ final class Crowd {
         double x1 = px + bed.maxX[v];
         double y0 = py + bed.minY[v];
         double y1 = py + bed.maxY[v];
-        int first = binOf(y0);
-        int last = binOf(y1);
+        int fromX = near.from(x0);
+        int toX = near.to(x1);
+        int fromY = near.fromAlong(y0);
+        int toY = near.toAlong(y1);
         double sum = 0;
         work += PLACE;
-        for (int b = first; b <= last; b++) {
-            int[] list = bin[b];
-            for (int k = 0; k < binCount[b]; k++) {
-                int j = list[k];
-                if (y0 < boxY1[j]
-                        && boxY0[j] < y1
-                        && x0 < boxX1[j]
-                        && boxX0[j] < x1
-                        && j != i
-                        && b == Math.max(first, firstBin[j])) {
+        for (int word = 0; word < near.words; word++) {
+            for (long bits = near.within(word, fromX, toX, fromY, toY); bits != 0; bits &= bits - 1) {
+                int j = word * Long.SIZE + Long.numberOfTrailingZeros(bits);
+                if (y0 < boxY1[j] && boxY0[j] < y1 && x0 < boxX1[j] && boxX0[j] < x1 && j != i) {
                     double w = weight[i * n + j];
                     sum += w * depth(v, px, py, j, (limit - sum) / w);
                     if (sum >= limit) {
@@ -228,9 +188,13 @@ final class Crowd {
     int worst(int i, int v, double px, double py, int except) {
         int worst = -1;
         double most = 0;
-        for (int b = binOf(py + bed.minY[v]); b <= binOf(py + bed.maxY[v]); b++) {
-            for (int k = 0; k < binCount[b]; k++) {
-                int j = bin[b][k];
+        int fromX = near.from(px + bed.minX[v]);
+        int toX = near.to(px + bed.maxX[v]);
+        int fromY = near.fromAlong(py + bed.minY[v]);
+        int toY = near.toAlong(py + bed.maxY[v]);
+        for (int word = 0; word < near.words; word++) {
+            for (long bits = near.within(word, fromX, toX, fromY, toY); bits != 0; bits &= bits - 1) {
+                int j = word * Long.SIZE + Long.numberOfTrailingZeros(bits);
                 if (j != i && j != except) {
                     double d = depth(v, px, py, j) * weight[i * n + j];
                     if (d > most) {

@@ -95,7 +95,7 @@ public final class Make {
         progress.say("fit: " + Verdicts.count(fit));
         List<ClothLay> lays = need(f -> Cloths.laid(pattern, make, stages, f), make);
         lays.forEach(l -> progress.say(said(l.lay())));
-        SewingPlan sewing = sewing(pattern, make, fit, stages);
+        SewingPlan sewing = OwnUnit.plan(sewing(pattern, make, fit, stages), make.unit());
         progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
                 + " minutes");
         List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lays, sewing));

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import stretchwright.exchange.Exchange;
 import stretchwright.exchange.Handover;
+import stretchwright.exchange.OpenFile;
+import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
 
@@ -14,19 +16,32 @@ final class OpenFormats {
     private OpenFormats() {}
 
     static List<Document> added(List<Document> printed, MakeFile make, Pattern pattern) {
-        Stream<Document> open = Exchange.files(handover(make, pattern)).stream()
-                .map(f -> new Document(f.name(), f.kind(), 1, f.content()));
+        Stream<Document> open = Exchange.files(handover(make, pattern)).stream().map(OpenFormats::document);
         return Stream.concat(printed.stream(), open).toList();
     }
 
+    static Document nest(MakeFile make, Nest nest, List<Sizes.Size> sizes) {
+        return document(Exchange.nest(
+                nest,
+                sizes.stream().map(s -> handover(make, s.pattern(), s.name())).toList()));
+    }
+
+    private static Document document(OpenFile file) {
+        return new Document(file.name(), file.kind(), 1, file.content());
+    }
+
     static Handover handover(MakeFile make, Pattern pattern) {
+        return handover(make, pattern, make.wearer());
+    }
+
+    private static Handover handover(MakeFile make, Pattern pattern, String wearer) {
         Map<String, String> cloths = new HashMap<>();
         make.contrasts()
                 .forEach(c -> c.pieces().forEach(p -> cloths.put(p, c.fabric().name())));
         return new Handover(
                 pattern,
                 make.name(),
-                make.wearer(),
+                wearer,
                 make.fabric().name(),
                 cloths,
                 make.fabric().stretchAcross(),

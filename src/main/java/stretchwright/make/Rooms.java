@@ -86,7 +86,7 @@ final class Rooms implements Stages {
         return Paper.of(name).isPresent();
     }
 
-    private static Optional<Paper> paper(PrintTerms print) {
+    static Optional<Paper> paper(PrintTerms print) {
         return Paper.of(print.paper())
                 .flatMap(p -> p.with(
                         print.margin().orElse(p.margin()), print.overlap().orElse(p.overlap())));

@@ -17,11 +17,12 @@ import stretchwright.ground.Findings;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
+import stretchwright.print.NestPdf;
 import stretchwright.print.NestSvg;
 
 /**
  * One make for many wearers, as one nested pattern. In: a make file (its fabric, boot, style and machines; its wearer is left
- * out) and a table of bodies. Out: nest.json, nest.svg, sizes.csv, grade.csv; findings by row and column of the rows that
+ * out) and a table of bodies. Out: nest.json, nest.svg, nest-PAPER.pdf, nest.dxf, sizes.csv, grade.csv; findings by row and column of the rows that
  * could not be drafted, the others are done. Pure.
  */
 public final class Sizes {
@@ -140,9 +141,27 @@ public final class Sizes {
         return nest.map(n -> List.of(
                         SizesText.json(make, n, sizes),
                         NestSvg.of(n, make.name()),
+                        nestOnPaper(n),
+                        OpenFormats.nest(make, n, sizes),
                         SizesText.dimensions(n, sizes),
                         SizesText.grade(n)))
                 .orElse(List.of());
+    }
+
+    private Document nestOnPaper(Nest n) {
+        List<String> stops = sizes.stream()
+                .flatMap(s -> s.fit.verdicts().stream()
+                        .filter(v -> v.severity() == FitReport.Severity.STOP)
+                        .map(v -> s.name + ": " + v.message() + " " + v.remedy()))
+                .toList();
+        return NestPdf.of(
+                n,
+                sizes.stream().map(Size::pattern).toList(),
+                make.name(),
+                make.fabric(),
+                make.unit(),
+                stops,
+                Rooms.paper(make.print()).orElseThrow());
     }
 
     /** One line per size, and the stops behind it. */

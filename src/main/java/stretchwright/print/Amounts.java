@@ -54,6 +54,11 @@ public final class Amounts {
         return fraction((long) Shop.eighths(mm), 8) + " yd";
     }
 
+    /** In inches as a ruler has them, to the nearest sixteenth: 7 mm is "1/4 in" (by 0.65 mm). */
+    public static String ruler(double mm) {
+        return fraction(Math.round(mm / 25.4 * 16), 16) + " in";
+    }
+
     /** So many parts of a whole, shortened: 111 of 8 are "13 7/8". Parts of a power of two. */
     static String fraction(long count, int parts) {
         long whole = count / parts;

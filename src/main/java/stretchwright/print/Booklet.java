@@ -172,7 +172,8 @@ final class Booklet {
                 top - height + 2,
                 BookletWriter.room().maxX(),
                 top - 1);
-        book.drawing(height, c -> StepDrawing.draw(job, o, c, room, TEXT));
+        book.drawing(
+                height, c -> c.spoken(Tag.FIGURE, StepWords.title(o), () -> StepDrawing.draw(job, o, c, room, TEXT)));
     }
 
     private List<Para> above(Operation o) {

@@ -115,7 +115,7 @@ final class ClubSheet {
         Column head = new Column(canvas, room.minX(), room.maxY(), room.width());
         head().forEach(head::write);
         Box drawn = clothRoom(paper, key);
-        new LayDrawing(cloth, canvas, drawn).draw();
+        canvas.spoken(Tag.FIGURE, LayDrawing.SHOWS, () -> new LayDrawing(cloth, canvas, drawn).draw());
         Column foot = new Column(canvas, room.minX(), drawn.minY() - 2, room.width());
         key.forEach(foot::write);
         ticks(canvas, foot.y() - 2, room);

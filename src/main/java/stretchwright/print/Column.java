@@ -23,15 +23,26 @@ final class Column {
 
     Column write(Para para) {
         y -= para.before();
+        canvas.spoken(para.heading() ? Tag.HEADING : Tag.PARAGRAPH, "", () -> lines(para));
+        return this;
+    }
+
+    private void lines(Para para) {
         for (String line : Letters.wrapped(para.words(), para.size(), width - para.indent())) {
             y -= para.size() * Letters.LEADING;
             canvas.text(Writing.at(Ink.LABEL, x + para.indent(), y + 0.3 * para.size(), para.size(), line));
         }
-        return this;
     }
 
     /** Text that is wrapped; sizes in mm. */
-    record Para(double size, double indent, double before, String words) {
+    record Para(double size, double indent, double before, boolean heading, String words) {
+        /** Larger letters are a heading's. */
+        private static final double HEADING = 5;
+
+        Para(double size, double indent, double before, String words) {
+            this(size, indent, before, size >= HEADING, words);
+        }
+
         double height(double width) {
             return before + Letters.wrapped(words, size, width - indent).size() * size * Letters.LEADING;
         }

@@ -77,10 +77,11 @@ final class FitPdf {
             pages.turn();
         }
         double top = pages.y() - 6;
-        FitSvg.draw(job, new Shrunk(pages.page(), scale, room.minX(), top - FitSvg.HEIGHT * scale));
-        LoadSvg.draw(
-                job,
-                new Shrunk(pages.page(), scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale));
+        Canvas page = pages.page();
+        Canvas fit = new Shrunk(page, scale, room.minX(), top - FitSvg.HEIGHT * scale);
+        Canvas load = new Shrunk(page, scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale);
+        page.spoken(Tag.FIGURE, FitSvg.SHOWS, () -> FitSvg.draw(job, fit));
+        page.spoken(Tag.FIGURE, LoadSvg.SHOWS, () -> LoadSvg.draw(job, load));
         pages.goOnAt(top - FitSvg.HEIGHT * scale);
     }
 

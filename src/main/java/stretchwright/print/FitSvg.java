@@ -17,6 +17,10 @@ import stretchwright.pattern.Level;
 final class FitSvg {
     static final double WIDTH = 118;
     static final double HEIGHT = 175;
+    /** For those who have the page read out. */
+    static final String SHOWS =
+            "The wearer from the front and the back, with stretch and pressure at each level; the table of levels has the numbers.";
+
     static final double TEXT = 4.1;
 
     private static final double FOOT = 37;

@@ -22,6 +22,10 @@ record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Piece> pi
 
     /** The reminder on every grain line; the pieces lie across the cloth in any case. */
     String around() {
+        return around(fabric);
+    }
+
+    static String around(Fabric fabric) {
         return fabric.stretchAcross() >= fabric.stretchAlong()
                 ? "most stretch goes AROUND"
                 : "the stretch across the cloth goes AROUND";

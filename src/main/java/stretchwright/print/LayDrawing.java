@@ -19,6 +19,10 @@ import stretchwright.pattern.Piece;
  * then moved, as Placement says.
  */
 final class LayDrawing {
+    /** For those who have the page read out. */
+    static final String SHOWS =
+            "The cloth with every piece where it lies; the order of cutting tells the same in words.";
+
     /** Around the cloth: selvage names at the sides, dimensions below, the scale bar above. */
     private static final double SIDE = 13;
 

@@ -79,7 +79,7 @@ final class LaySheet {
         head(job).forEach(head::write);
         List<Para> key = key(job, sheet);
         Box cloth = clothRoom(job, sheet, key);
-        new LayDrawing(job.laid(), canvas, cloth).draw();
+        canvas.spoken(Tag.FIGURE, LayDrawing.SHOWS, () -> new LayDrawing(job.laid(), canvas, cloth).draw());
         Column foot = new Column(canvas, room.minX(), cloth.minY() - 3, room.width());
         key.forEach(foot::write);
         cautions().forEach(foot::write);

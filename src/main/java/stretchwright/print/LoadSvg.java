@@ -14,6 +14,10 @@ final class LoadSvg {
     static final double WIDTH = 118;
     static final double HEIGHT = 112;
 
+    /** For those who have the page read out. */
+    static final String SHOWS =
+            "The pull of the cloth against its stretch, and where each level of this wearer lies on it.";
+
     private static final double TEXT = FitSvg.TEXT;
     private static final double FOOT = 38;
     private static final double HEAD = HEIGHT - 12;

@@ -3,8 +3,6 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import stretchwright.fit.FitReport;
-import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.print.Column.Para;
@@ -18,54 +16,54 @@ final class MapPage {
 
     private MapPage() {}
 
-    static void draw(Job job, Paper paper, Plane plane, PdfFile file) {
+    static void draw(Whose whose, List<SizeLine> sizes, Paper paper, Plane plane, PdfFile file) {
         Paper sheet = paper.width() <= 300 ? paper : Paper.named("A4");
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         file.bookmark("Page map and how to print");
         Box room = page.sheet().grown(-paper.margin());
         page.clip(room);
         double right = room.maxX() - TestSquares.SIDE - 1;
-        double top = head(job, paper, plane, page, room);
+        double top = head(whose, paper, plane, page, room);
         Column words = new Column(page, room.minX(), top, right - GUTTER - room.minX());
-        words(job, plane).forEach(words::write);
-        legend(
+        words(whose, plane, !sizes.isEmpty()).forEach(words::write);
+        double below = legend(
                 page,
+                !sizes.isEmpty(),
                 room.minX(),
-                words.write(new Para(TEXT + 0.9, 0, 2, "Lines")).y());
+                words.write(new Para(TEXT + 0.9, 0, 2, true, "Lines")).y());
+        sizes(page, sizes, room.minX(), below, right - GUTTER - room.minX(), room.minY());
         TestSquares.draw(page, right, room.minY() + 1);
-        map(plane, page, new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2));
+        Box left = new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2);
+        page.spoken(Tag.FIGURE, "Which sheet goes where.", () -> map(plane, page, left));
     }
 
-    private static double head(Job job, Paper paper, Plane plane, Canvas page, Box room) {
+    private static double head(Whose whose, Paper paper, Plane plane, Canvas page, Box room) {
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
-        head.write(new Para(6, 0, 0, job.make() + " - for " + job.wearer()));
+        head.write(new Para(6, 0, 0, whose.make() + " - for " + whose.wearer()));
         head.write(new Para(
                 TEXT,
                 0,
                 0,
-                "Cloth: " + job.cloth() + ", stretch across "
-                        + Amounts.percent(job.fabric().stretchAcross())
-                        + ", along " + Amounts.percent(job.fabric().stretchAlong()) + ". Pattern on "
+                "Cloth: " + whose.cloth() + ", stretch across "
+                        + Amounts.percent(whose.fabric().stretchAcross())
+                        + ", along " + Amounts.percent(whose.fabric().stretchAlong()) + ". Pattern on "
                         + plane.sheets().size() + " of " + plane.tiles().sheets() + " sheets of " + paper.name()
                         + " (rows A to " + row(plane) + ", columns 1 to "
                         + plane.tiles().columns()
                         + "; blank sheets are left out), after this page."));
-        job.fit().verdicts().stream()
-                .filter(v -> v.severity() == FitReport.Severity.STOP)
-                .limit(3)
-                .forEach(v -> head.write(new Para(TEXT, 0, 1, stop(v))));
+        whose.stops().stream().limit(3).forEach(v -> head.write(new Para(TEXT, 0, 1, stop(v))));
         return head.y() - 2;
     }
 
-    private static String stop(Verdict v) {
-        return "STOP - do not cut: " + Letters.shortened(v.message() + " " + v.remedy(), 400);
+    private static String stop(String why) {
+        return "STOP - do not cut: " + Letters.shortened(why, 400);
     }
 
     private static String row(Plane plane) {
         return new Tile(plane.tiles().rows() - 1, 0).name().replaceAll("\\d", "");
     }
 
-    private static List<Para> words(Job job, Plane plane) {
+    private static List<Para> words(Whose whose, Plane plane, boolean sized) {
         List<Para> all = new ArrayList<>();
         section(
                 all,
@@ -89,7 +87,7 @@ final class MapPage {
         section(
                 all,
                 "Check before cutting cloth",
-                "Measure " + longest(plane, job) + ".",
+                "Measure " + longest(plane, whose) + (sized ? " of all sizes together." : "."),
                 "The grain arrow lies along the selvage; the direction of most stretch goes AROUND the leg. Cut"
                         + " mirrored pieces as a left and a right.",
                 "This pattern belongs to this cloth: for another stretch draw a new one.");
@@ -113,32 +111,55 @@ final class MapPage {
                 : "Lay the trimmed edge on the dashed hair line of its neighbour";
     }
 
-    private static String longest(Plane plane, Job job) {
+    private static String longest(Plane plane, Whose whose) {
         Spot largest = plane.spots().get(0);
-        Box box = largest.piece().cutLine().box();
+        Box box = largest.sheeted().outline().box();
         String tall = Amounts.mm(box.height());
         String wide = Amounts.mm(box.width());
-        return "the joined piece \"" + Letters.shortened(largest.piece().name(), Letters.LONGEST_NAME)
-                + "\" from cut line to cut line: " + tall + " (" + Amounts.length(box.height(), job.unit())
-                + ") along the grain and " + wide + " (" + Amounts.length(box.width(), job.unit())
+        return "the joined piece \"" + Letters.shortened(largest.sheeted().name(), Letters.LONGEST_NAME)
+                + "\" from cut line to cut line: " + tall + " (" + Amounts.length(box.height(), whose.unit())
+                + ") along the grain and " + wide + " (" + Amounts.length(box.width(), whose.unit())
                 + ") across at the furthest points";
     }
 
     private static void section(List<Para> all, String title, String... words) {
-        all.add(new Para(TEXT + 0.9, 0, 2.5, title));
+        all.add(new Para(TEXT + 0.9, 0, 2.5, true, title));
         for (String w : words) {
             all.add(new Para(TEXT, 0, 0.8, w));
         }
     }
 
-    private static void legend(Canvas page, double x, double top) {
+    private static double legend(Canvas page, boolean sized, double x, double top) {
         double y = top - 4;
         for (Ink ink :
                 List.of(Ink.CUT, Ink.SEW, Ink.FOLD, Ink.NOTCH, Ink.GRAIN, Ink.MARK, Ink.TRIM, Ink.JOIN, Ink.DIAMOND)) {
-            sample(page, ink, x, y);
+            boolean own = sized && (ink == Ink.CUT || ink == Ink.SEW);
+            sample(page, own && ink == Ink.SEW ? Ink.LABEL : ink, x, y);
             String name = ink == Ink.MARK ? "level or mark" : ink.cssClass().replace('-', ' ');
-            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, name + ": " + ink.looks()));
+            String looks = own ? (ink == Ink.CUT ? "thick" : "thin") + ", in the size's dashes" : ink.looks();
+            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, name + ": " + looks));
             y -= 4.4;
+        }
+        return y;
+    }
+
+    /** How each size is drawn, in as many columns as it takes. */
+    private static void sizes(Canvas page, List<SizeLine> sizes, double x, double top, double width, double foot) {
+        if (sizes.isEmpty()) {
+            return;
+        }
+        Column words = new Column(page, x, top + 3, width);
+        words.write(new Para(TEXT + 0.9, 0, 2, true, "Sizes"));
+        words.write(
+                new Para(TEXT, 0, 0.8, "Each size is a layer of this file: hide those not wanted before printing."));
+        int rows = (int) Math.max(1, Math.floor((words.y() - 4 - foot) / 4.4) + 1);
+        int columns = (sizes.size() + rows - 1) / rows;
+        for (int i = 0; i < sizes.size(); i++) {
+            SizeLine size = sizes.get(i);
+            double left = x + (i / rows) * width / columns;
+            double y = words.y() - 4 - 4.4 * (i % rows);
+            page.in(size, () -> page.line(Ink.CUT, new Point(left, y), new Point(left + 17, y)));
+            page.text(Writing.at(Ink.LABEL, left + 19, y - 1, 2.9, Letters.shortened(size.name(), 24)));
         }
     }
 

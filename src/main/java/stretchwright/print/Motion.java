@@ -34,6 +34,16 @@ record Motion(double degrees, Point move) {
             public void text(Writing w) {
                 canvas.text(w.carried(Motion.this));
             }
+
+            @Override
+            public void spoken(Tag tag, String words, Runnable inside) {
+                canvas.spoken(tag, words, inside);
+            }
+
+            @Override
+            public void in(SizeLine size, Runnable inside) {
+                canvas.in(size, inside);
+            }
         };
     }
 }

@@ -11,18 +11,12 @@ import stretchwright.pattern.Nest;
 
 /**
  * A nest at true scale: the pieces side by side, each in all sizes over each other, cut line thick and sew line thin. One
- * class per size ("size-1" and so on), so that a drawing program can show one size alone. Sizes differ in colour and in dash,
- * so they are told apart in grey and by every kind of colour sight.
+ * class per size ("size-1" and so on), so that a drawing program can show one size alone. How sizes
+ * differ: SizeLine.
  */
 public final class NestSvg {
-    /** Seven colours that all kinds of colour sight tell apart on white (Okabe and Ito 2008; their yellow is too pale). */
-    private static final List<String> COLOURS =
-            List.of("#000000", "#d55e00", "#0072b2", "#009e73", "#cc79a7", "#e69f00", "#56b4e9");
-
-    private static final List<String> DASHES = List.of("", "6 2", "2 2", "10 2 2 2", "14 3");
-
-    /** As many sizes as have a line of their own: 7 colours and 5 dashes have no common divisor. */
-    public static final int MOST_SIZES = 35;
+    /** As many sizes as can be told apart. */
+    public static final int MOST_SIZES = SizeLine.MOST;
 
     private static final double GAP = 25;
     private static final double LETTER = 6;
@@ -64,9 +58,11 @@ public final class NestSvg {
                         + "text{font:" + SvgCanvas.number(LETTER)
                         + "px \"Liberation Sans\",Arial,Helvetica,sans-serif}\n");
         for (int i = 0; i < sizes; i++) {
-            String dash = DASHES.get(i % DASHES.size());
-            css.append(".size-").append(i + 1).append("{stroke:").append(COLOURS.get(i % COLOURS.size()));
-            css.append(dash.isEmpty() ? "" : ";stroke-dasharray:" + dash).append("}\n");
+            SizeLine line = new SizeLine("", i);
+            String dash = line.dashes().stream().map(SvgCanvas::number).collect(Collectors.joining(" "));
+            css.append(String.format(Locale.ROOT, ".size-%d{stroke:#%06x", i + 1, line.colour()))
+                    .append(dash.isEmpty() ? "" : ";stroke-dasharray:" + dash)
+                    .append("}\n");
         }
         return css.toString();
     }

@@ -1,14 +1,21 @@
 package stretchwright.print;
 
+import java.awt.Color;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
 import org.apache.pdfbox.util.Matrix;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Box;
@@ -20,20 +27,32 @@ final class PdfCanvas implements Canvas {
 
     private final PDPageContentStream out;
     private final PDType0Font face;
+    private final Function<SizeLine, PDOptionalContentGroup> layers;
+    private final PDPage page;
+    private final Spoken spoken;
     private final Box sheet;
     private Box window;
     private @Nullable Ink current;
+    private Optional<SizeLine> size = Optional.empty();
     private double times = 1;
     private boolean light;
 
-    PdfCanvas(PDDocument document, PDType0Font face, double width, double height) {
+    /** @param layers of the document, by size */
+    PdfCanvas(
+            PDDocument document,
+            PDType0Font face,
+            Function<SizeLine, PDOptionalContentGroup> layers,
+            double width,
+            double height) {
         this.face = face;
+        this.layers = layers;
         sheet = new Box(0, 0, width, height);
         window = sheet;
-        PDPage page = new PDPage(new PDRectangle((float) (width * POINTS_PER_MM), (float) (height * POINTS_PER_MM)));
+        page = new PDPage(new PDRectangle((float) (width * POINTS_PER_MM), (float) (height * POINTS_PER_MM)));
         document.addPage(page);
         try {
             out = new PDPageContentStream(document, page, AppendMode.OVERWRITE, true);
+            spoken = new Spoken(out);
             out.transform(Matrix.getScaleInstance((float) POINTS_PER_MM, (float) POINTS_PER_MM));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -52,6 +71,7 @@ final class PdfCanvas implements Canvas {
         light = true;
         current = null;
         write(() -> {
+            spoken.decoration();
             out.setNonStrokingColor(0f);
             out.addRect(0, 0, (float) sheet.width(), (float) sheet.height());
             out.fill();
@@ -82,6 +102,7 @@ final class PdfCanvas implements Canvas {
             return;
         }
         write(() -> {
+            spoken.decoration();
             take(ink);
             out.moveTo((float) points.get(0).x(), (float) points.get(0).y());
             for (Point p : points.subList(1, points.size())) {
@@ -99,6 +120,10 @@ final class PdfCanvas implements Canvas {
         if (w.words().isBlank() || !Box.around(w.outline()).meets(window)) {
             return;
         }
+        if (!spoken.inside()) {
+            spoken(Tag.PARAGRAPH, "", () -> text(w));
+            return;
+        }
         write(() -> {
             out.setNonStrokingColor(grey(w.ink()));
             out.beginText();
@@ -111,8 +136,39 @@ final class PdfCanvas implements Canvas {
         });
     }
 
+    @Override
+    public void spoken(Tag tag, String words, Runnable inside) {
+        if (spoken.inside()) {
+            inside.run();
+            return;
+        }
+        write(() -> spoken.begin(tag, words));
+        inside.run();
+        write(spoken::end);
+    }
+
+    /** In the colour and the dash of the size, on a layer that a reader can hide. */
+    @Override
+    public void in(SizeLine one, Runnable inside) {
+        write(() -> out.beginMarkedContent(COSName.OC, layers.apply(one)));
+        size = Optional.of(one);
+        current = null;
+        inside.run();
+        size = Optional.empty();
+        current = null;
+        write(out::endMarkedContent);
+    }
+
     void close() throws IOException {
+        spoken.endDecoration();
         out.close();
+    }
+
+    /** What is read out of the page, hung below the document's structure, in the order of its marks. */
+    COSArray hang(PDStructureElement whole, int number) {
+        page.setStructParents(number);
+        page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
+        return spoken.hang(whole, page);
     }
 
     private void take(Ink ink) throws IOException {
@@ -120,15 +176,24 @@ final class PdfCanvas implements Canvas {
             return;
         }
         current = ink;
-        out.setStrokingColor(grey(ink));
+        if (size.isPresent()) {
+            out.setStrokingColor(new Color(size.get().colour()));
+        } else {
+            out.setStrokingColor(grey(ink));
+        }
         out.setLineWidth((float) (times * ink.width()));
         out.setLineJoinStyle(0);
         out.setLineCapStyle(0);
-        float[] dashes = new float[ink.dashes().size()];
+        List<Double> wanted = outline(ink) ? size.map(SizeLine::dashes).orElse(ink.dashes()) : ink.dashes();
+        float[] dashes = new float[wanted.size()];
         for (int i = 0; i < dashes.length; i++) {
-            dashes[i] = ink.dashes().get(i).floatValue();
+            dashes[i] = wanted.get(i).floatValue();
         }
         out.setLineDashPattern(dashes, 0);
+    }
+
+    private static boolean outline(Ink ink) {
+        return ink == Ink.CUT || ink == Ink.SEW;
     }
 
     private interface Step {

@@ -5,12 +5,23 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDParentTreeValue;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
+import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructureTypes;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentGroup;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
@@ -23,6 +34,7 @@ final class PdfFile implements AutoCloseable {
     private final PDDocument document = new PDDocument();
     private final PDDocumentOutline outline = new PDDocumentOutline();
     private final List<PdfCanvas> pages = new ArrayList<>();
+    private final Map<SizeLine, PDOptionalContentGroup> layers = new HashMap<>();
     private final PDType0Font face;
 
     PdfFile(String title) {
@@ -47,7 +59,7 @@ final class PdfFile implements AutoCloseable {
 
     /** A new page at the end, in mm. */
     PdfCanvas page(double width, double height) {
-        PdfCanvas page = new PdfCanvas(document, face, width, height);
+        PdfCanvas page = new PdfCanvas(document, face, this::layer, width, height);
         pages.add(page);
         return page;
     }
@@ -61,16 +73,49 @@ final class PdfFile implements AutoCloseable {
         document.getDocumentCatalog().setDocumentOutline(outline);
     }
 
+    private PDOptionalContentGroup layer(SizeLine size) {
+        return layers.computeIfAbsent(size, s -> {
+            PDOptionalContentProperties all = document.getDocumentCatalog().getOCProperties();
+            if (all == null) {
+                all = new PDOptionalContentProperties();
+                document.getDocumentCatalog().setOCProperties(all);
+            }
+            PDOptionalContentGroup layer = new PDOptionalContentGroup(s.name());
+            all.addGroup(layer);
+            return layer;
+        });
+    }
+
     Document finished(String name, String kind) {
         try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             for (PdfCanvas page : pages) {
                 page.close();
             }
+            structure();
             document.save(out);
             return new Document(name, kind, pages.size(), out.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException(name + " could not be put together", e);
         }
+    }
+
+    /** The order in which everything is read out. */
+    private void structure() {
+        PDStructureTreeRoot root = new PDStructureTreeRoot();
+        PDStructureElement whole = new PDStructureElement(StandardStructureTypes.DOCUMENT, root);
+        root.appendKid(whole);
+        Map<Integer, PDParentTreeValue> parents = new TreeMap<>();
+        for (int i = 0; i < pages.size(); i++) {
+            parents.put(i, new PDParentTreeValue(pages.get(i).hang(whole, i)));
+        }
+        PDNumberTreeNode tree = new PDNumberTreeNode(PDParentTreeValue.class);
+        tree.setNumbers(parents);
+        root.setParentTree(tree);
+        root.setParentTreeNextKey(pages.size());
+        document.getDocumentCatalog().setStructureTreeRoot(root);
+        PDMarkInfo mark = new PDMarkInfo();
+        mark.setMarked(true);
+        document.getDocumentCatalog().setMarkInfo(mark);
     }
 
     @Override

@@ -21,22 +21,38 @@ final class PieceDrawing {
 
     private final Piece piece;
     private final String around;
-    private final Drawing drawing = new Drawing();
+    private final Canvas drawing;
 
-    private PieceDrawing(Piece piece, String around) {
+    private PieceDrawing(Piece piece, String around, Canvas drawing) {
+        this.drawing = drawing;
         this.piece = piece;
         this.around = around;
     }
 
     static Drawing of(Job job, Piece piece) {
-        PieceDrawing d = new PieceDrawing(piece, job.around());
+        Drawing drawing = new Drawing();
+        lines(piece, drawing);
+        words(piece, job.around(), drawing);
+        PieceLabel.draw(PieceLabel.words(job, piece), piece.sewLine(), drawing);
+        return drawing;
+    }
+
+    /** What differs from size to size: outline, notches and marks, without a word. */
+    static void lines(Piece piece, Canvas canvas) {
+        PieceDrawing d = new PieceDrawing(piece, "", canvas);
         d.outline();
         piece.notches().forEach(d::notch);
-        d.grain(piece.grain().from(), piece.grain().to());
         piece.marks().forEach(d::mark);
+    }
+
+    /** What is said on a piece, with fold and grain. */
+    static void words(Piece piece, String around, Canvas canvas) {
+        PieceDrawing d = new PieceDrawing(piece, around, canvas);
+        d.fold();
+        piece.notches().forEach(d::nameNotch);
+        d.grain(piece.grain().from(), piece.grain().to());
+        piece.marks().forEach(d::nameMark);
         piece.edges().forEach(d::edgeName);
-        PieceLabel.draw(PieceLabel.words(job, piece), piece.sewLine(), d.drawing);
-        return d.drawing;
     }
 
     /** The cut line without the fold: along a fold nothing is cut. */
@@ -56,6 +72,10 @@ final class PieceDrawing {
                 && runs.get(0).size() == piece.cutLine().points().size()
                 && !piece.onFold();
         runs.forEach(run -> drawing.line(Ink.CUT, run, closed));
+        drawing.line(Ink.SEW, piece.sewLine().points(), true);
+    }
+
+    private void fold() {
         for (Edge edge : piece.edges()) {
             Point a = edge.line().start();
             Point b = edge.line().end();
@@ -63,7 +83,6 @@ final class PieceDrawing {
                 fold(Math.min(a.y(), b.y()), Math.max(a.y(), b.y()));
             }
         }
-        drawing.line(Ink.SEW, piece.sewLine().points(), true);
     }
 
     private void fold(double low, double high) {
@@ -88,7 +107,6 @@ final class PieceDrawing {
         if (notch.mark() == Notch.Mark.DOUBLE) {
             tick(edge.minus(aside), notch.outward(), depth);
         }
-        nameNotch(notch);
     }
 
     private void tick(Point from, Point outward, double depth) {
@@ -142,6 +160,9 @@ final class PieceDrawing {
     private void mark(Mark mark) {
         drawing.line(
                 mark.kind() == Mark.Kind.FOLD ? Ink.FOLD : Ink.MARK, mark.line().points(), false);
+    }
+
+    private void nameMark(Mark mark) {
         if (mark.kind() == Mark.Kind.PLACEMENT) {
             placement(mark);
             return;

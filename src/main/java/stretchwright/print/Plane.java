@@ -15,8 +15,6 @@ import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import stretchwright.pattern.Pattern;
-import stretchwright.pattern.Piece;
 import stretchwright.print.Tiles.Tile;
 
 /**
@@ -40,13 +38,13 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
             .thenComparingDouble(p -> p.extent().y())
             .thenComparingDouble(p -> p.extent().x());
 
-    /** A piece's place: how its own coordinates come onto the plane, and its cut line there. */
-    record Spot(Piece piece, Motion motion, Polygon outline, Box box) {
-        static Spot of(Piece piece, double degrees, double x, double y) {
-            Polygon turned = piece.cutLine().placed(false, degrees, Point.ORIGIN);
+    /** A piece's place: how its own coordinates come onto the plane, and its outline there. */
+    record Spot(Sheeted sheeted, Motion motion, Polygon outline, Box box) {
+        static Spot of(Sheeted piece, double degrees, double x, double y) {
+            Polygon turned = piece.outline().placed(false, degrees, Point.ORIGIN);
             Point move = new Point(x - turned.box().minX(), y - turned.box().minY());
             Motion motion = new Motion(degrees, move);
-            Polygon outline = new Polygon(motion.apply(rough(piece.cutLine().points())));
+            Polygon outline = new Polygon(motion.apply(rough(piece.outline().points())));
             return new Spot(piece, motion, outline, outline.box());
         }
 
@@ -54,7 +52,7 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
             Point move = new Point(right, up);
             Polygon there =
                     new Polygon(outline.points().stream().map(p -> p.plus(move)).toList());
-            return new Spot(piece, motion.then(move), there, there.box());
+            return new Spot(sheeted, motion.then(move), there, there.box());
         }
 
         Geometry shape() {
@@ -62,9 +60,9 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
         }
     }
 
-    static Plane of(Pattern pattern, Paper paper) {
-        List<Piece> pieces = pattern.pieces().stream()
-                .sorted(Comparator.comparingDouble((Piece p) -> -p.cutLine().area()))
+    static Plane of(List<Sheeted> all, Paper paper) {
+        List<Sheeted> pieces = all.stream()
+                .sorted(Comparator.comparingDouble((Sheeted p) -> -p.outline().area()))
                 .toList();
         List<Plane> tries = new ArrayList<>();
         for (Paper sheet : paper.isRoll() ? List.of(paper) : List.of(paper, paper.turned())) {
@@ -94,16 +92,16 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
         return SHAPES.createLinearRing(corners.toArray(new Coordinate[0]));
     }
 
-    private static Plane filled(List<Piece> pieces, Paper sheet, double degrees) {
+    private static Plane filled(List<Sheeted> pieces, Paper sheet, double degrees) {
         Plane plane =
                 new Plane(new Tiles(sheet, 1, 1), List.of(), List.of()).with(Spot.of(pieces.get(0), degrees, RIM, RIM));
-        for (Piece piece : pieces.subList(1, pieces.size())) {
+        for (Sheeted piece : pieces.subList(1, pieces.size())) {
             plane = plane.withBest(piece);
         }
         return plane;
     }
 
-    private Plane withBest(Piece piece) {
+    private Plane withBest(Sheeted piece) {
         List<IndexedFacetDistance> taken =
                 spots.stream().map(s -> new IndexedFacetDistance(s.shape())).toList();
         Plane best = null;
@@ -194,8 +192,8 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
         List<Spot> drawn = spots.stream()
                 .map(s -> {
                     Polygon outline =
-                            new Polygon(s.motion().apply(s.piece().cutLine().points()));
-                    return new Spot(s.piece(), s.motion(), outline, outline.box());
+                            new Polygon(s.motion().apply(s.sheeted().outline().points()));
+                    return new Spot(s.sheeted(), s.motion(), outline, outline.box());
                 })
                 .toList();
         Point far = extent(drawn);

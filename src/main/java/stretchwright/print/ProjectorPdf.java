@@ -48,7 +48,11 @@ final class ProjectorPdf {
     }
 
     private void pieces(PdfCanvas page) {
-        row.spots().forEach(s -> PieceDrawing.of(job, s.piece()).drawOn(new Motion(0, s.move()).on(page)));
+        page.spoken(
+                Tag.FIGURE,
+                "All pieces side by side at true size.",
+                () -> row.spots()
+                        .forEach(s -> PieceDrawing.of(job, s.piece()).drawOn(new Motion(0, s.move()).on(page))));
     }
 
     private void calibration(PdfCanvas page) {

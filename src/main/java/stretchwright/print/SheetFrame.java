@@ -33,14 +33,14 @@ final class SheetFrame {
         room = new Box(0, 0, sheet.width(), sheet.height()).grown(-sheet.margin());
     }
 
-    void draw(Job job, Canvas page) {
+    void draw(Whose whose, Canvas page) {
         join(page, -1, 0);
         join(page, 1, 0);
         join(page, 0, -1);
         join(page, 0, 1);
         Box squares = emptiest(TestSquares.SIDE, TestSquares.SIDE);
         TestSquares.draw(page, squares.minX(), squares.minY());
-        name(job, page, squares);
+        name(whose, page, squares);
     }
 
     /** The join towards a neighbour, if there is one. */
@@ -94,10 +94,10 @@ final class SheetFrame {
                 true);
     }
 
-    private void name(Job job, Canvas page, Box squares) {
+    private void name(Whose whose, Canvas page, Box squares) {
         List<String> lines = List.of(
-                job.make(),
-                "for " + job.wearer(),
+                whose.make(),
+                "for " + whose.wearer(),
                 "row " + tile.name().replaceAll("\\d", "") + ", column " + (tile.column() + 1) + " of "
                         + plane.tiles().columns());
         double width = NAME_SIZE * 2.2 + 62;

@@ -1,8 +1,8 @@
 package stretchwright.print;
 
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.stream.Collectors;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.print.Plane.Spot;
@@ -18,36 +18,56 @@ final class TiledPdf {
     private TiledPdf() {}
 
     static Document of(Job job, Paper paper) {
-        Plane plane = Plane.of(job.pattern(), paper);
-        Map<Spot, Drawing> drawings = new LinkedHashMap<>();
-        plane.spots().forEach(s -> drawings.put(s, PieceDrawing.of(job, s.piece())));
+        List<Sheeted> pieces = job.pattern().pieces().stream()
+                .map(p -> new Sheeted(p.name(), p.cutLine(), PieceDrawing.of(job, p)::drawOn))
+                .toList();
+        String title = job.make() + " - pattern on " + paper.name();
+        return of(fileName("pattern", paper), title, Whose.of(job), pieces, List.of(), paper);
+    }
+
+    /** @param sizes that the pieces are drawn in; none where it is one garment's pattern */
+    static Document of(
+            String name, String title, Whose whose, List<Sheeted> pieces, List<SizeLine> sizes, Paper paper) {
+        Plane plane = Plane.of(pieces, paper);
         Drawing whole = new Drawing();
-        drawings.forEach((spot, drawing) -> drawing.drawOn(spot.motion().on(whole)));
-        try (PdfFile file = new PdfFile(job.make() + " - pattern on " + paper.name())) {
-            MapPage.draw(job, paper, plane, file);
+        plane.spots().forEach(s -> s.sheeted().drawing().on(s.motion().on(whole)));
+        try (PdfFile file = new PdfFile(title)) {
+            MapPage.draw(whose, sizes, paper, plane, file);
             for (Tile tile : plane.sheets()) {
-                sheet(job, plane, tile, whole, file);
+                sheet(whose, plane, tile, whole, file);
             }
-            return file.finished(fileName(paper), "pattern tiles");
+            return file.finished(name, "pattern tiles");
         }
     }
 
-    static String fileName(Paper paper) {
-        return "pattern-" + paper.name().replace(' ', '-') + ".pdf";
+    static String fileName(String what, Paper paper) {
+        return what + "-" + paper.name().replace(' ', '-') + ".pdf";
     }
 
-    private static void sheet(Job job, Plane plane, Tile tile, Drawing whole, PdfFile file) {
+    private static void sheet(Whose whose, Plane plane, Tile tile, Drawing whole, PdfFile file) {
         Paper paper = plane.tiles().sheet();
         PdfCanvas page = file.page(paper.width(), paper.height());
         page.clip(page.sheet().grown(-paper.margin()));
-        whole.drawOn(toSheet(plane.tiles(), tile).on(page));
-        new SheetFrame(plane, tile, whole).draw(job, page);
+        page.spoken(
+                Tag.FIGURE,
+                shows(plane, tile),
+                () -> whole.drawOn(toSheet(plane.tiles(), tile).on(page)));
+        new SheetFrame(plane, tile, whole).draw(whose, page);
         for (Spot spot : plane.spots()) {
             if (plane.firstSheet(spot).filter(tile::equals).isPresent()) {
-                file.bookmark(Letters.shortened(spot.piece().name(), Letters.LONGEST_NAME)
+                file.bookmark(Letters.shortened(spot.sheeted().name(), Letters.LONGEST_NAME)
                         + String.format(Locale.ROOT, " (from sheet %s)", tile.name()));
             }
         }
+    }
+
+    /** For those who have the page read out: the pieces on it. */
+    private static String shows(Plane plane, Tile tile) {
+        return "On this sheet: "
+                + plane.spots().stream()
+                        .filter(s -> Crossing.meets(plane.tiles().window(tile), s.outline(), s.box()))
+                        .map(s -> Letters.shortened(s.sheeted().name(), Letters.LONGEST_NAME))
+                        .collect(Collectors.joining(", "));
     }
 
     /** From the plane onto the sheet of paper. */

@@ -84,7 +84,10 @@ final class TracingPdf {
         head.write(new Para(TEXT, 0, 1, String.join(" \u00B7 ", words.subList(1, words.size()))));
         double top = head.y() - 4;
         Box left = new Box(room.minX(), room.minY(), room.maxX() - TABLE - GUTTER, top);
-        drawing(page, piece, tracing, left);
+        page.spoken(
+                Tag.FIGURE,
+                "The piece with the points of the table, not to scale.",
+                () -> drawing(page, piece, tracing, left));
         List<String[]> rows = rows(tracing);
         int fit = (int) Math.floor((top - room.minY()) / ROW);
         table(page, room.maxX() - TABLE, top, rows.subList(0, Math.min(fit, rows.size())));

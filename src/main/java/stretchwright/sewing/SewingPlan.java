@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -30,6 +31,11 @@ public record SewingPlan(
         operations = List.copyOf(operations);
         threads = List.copyOf(threads);
         thread = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(thread));
+    }
+
+    /** The same with its operations in other words. */
+    public SewingPlan with(List<Operation> worded) {
+        return new SewingPlan(worded, changeovers, minutes, firstPair, thread, threads, optimum, several);
     }
 
     /**
@@ -94,6 +100,23 @@ public record SewingPlan(
             joins = List.copyOf(joins);
             after = List.copyOf(after);
         }
+
+        /** The same with every sentence put in other words. */
+        public Operation worded(UnaryOperator<String> words) {
+            return new Operation(
+                    step,
+                    name,
+                    machine,
+                    stitch,
+                    seam,
+                    joins,
+                    length,
+                    minutes,
+                    after,
+                    words.apply(instruction),
+                    words.apply(check),
+                    help.worded(words));
+        }
     }
 
     /**
@@ -121,6 +144,19 @@ public record SewingPlan(
         public Help {
             allowances = List.copyOf(allowances);
             why = List.copyOf(why);
+        }
+
+        Help worded(UnaryOperator<String> words) {
+            return new Help(
+                    setting,
+                    allowances,
+                    words.apply(spread),
+                    why.stream()
+                            .map(r -> new Reason(r.step, words.apply(r.because)))
+                            .toList(),
+                    demand,
+                    words.apply(mistake),
+                    words.apply(undo));
         }
     }
 

@@ -52,7 +52,8 @@ class SizesCommandTest {
         assertThat(ran.err()).isEmpty();
         assertThat(ran.code()).isEqualTo(0);
         assertThat(folder.resolve("out").toFile().list())
-                .containsExactlyInAnyOrder("nest.json", "nest.svg", "sizes.csv", "grade.csv");
+                .containsExactlyInAnyOrder(
+                        "nest.json", "nest.svg", "nest-A4.pdf", "nest.dxf", "sizes.csv", "grade.csv");
         JsonNode nest = nest();
         assertThat(nest.get("sizes")).extracting(s -> s.get("name").asString()).containsExactly("S", "M", "L");
         for (JsonNode piece : nest.get("pieces")) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -13,8 +14,11 @@ import stretchwright.exchange.DxfReader.Entity;
 import stretchwright.ground.Point;
 import stretchwright.make.ExampleHandovers;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.Nest;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.SampleNest;
+import stretchwright.pattern.Style;
 
 /** pattern.dxf read back from scratch, against every piece of every example. */
 class PatternDxfTest {
@@ -42,6 +46,39 @@ class PatternDxfTest {
         }
         System.out.printf("exchange: %d pieces in pattern.dxf, no corner farther off than %.4f mm%n", pieces, worst);
         assertThat(pieces).isGreaterThan(50);
+        assertThat(worst).isLessThan(EXACT);
+    }
+
+    /** A block for each piece in each size; inserted, their common points lie on each other. */
+    @Test
+    void theSizesOfANestLieOverEachOther() {
+        List<Nest.Size> sizes = SampleNest.sizes(Style.Leg.OVER_BOOT, 1, 3);
+        Nest nest = Nest.of(sizes);
+        List<Handover> handovers = sizes.stream()
+                .map(s -> new Handover(s.pattern(), "Team", s.name(), "Knit", Map.of(), 0.6, 0.45))
+                .toList();
+        DxfReader dxf = DxfReader.read(PatternDxf.of(nest, handovers));
+        List<String> names = new ArrayList<>(dxf.blocks.keySet());
+        List<Entity> inserts =
+                dxf.entities.stream().filter(e -> e.type().equals("INSERT")).toList();
+        assertThat(inserts).hasSameSizeAs(names);
+        assertThat(names).hasSize(3 * nest.pieces().size());
+        int at = 0;
+        for (Nest.Nested nested : nest.pieces()) {
+            Point common = inserts.get(at).points().get(0).plus(nested.anchors().get(0));
+            for (int s = 0; s < 3; s++) {
+                List<Entity> block = dxf.blocks.get(names.get(at));
+                lines(sizes.get(s).pattern().piece(nested.name()), block);
+                assertThat(block)
+                        .extracting(Entity::text)
+                        .contains("Size: " + sizes.get(s).name());
+                assertThat(inserts.get(at).tags()).containsEntry(2, names.get(at));
+                Point there =
+                        inserts.get(at).points().get(0).plus(nested.anchors().get(s));
+                assertThat(there.distance(common)).isLessThan(2 * EXACT);
+                at++;
+            }
+        }
         assertThat(worst).isLessThan(EXACT);
     }
 

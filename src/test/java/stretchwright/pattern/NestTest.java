@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stretchwright.body.Body;
-import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
 import stretchwright.boot.SampleBoot;
 import stretchwright.draft.Draft;
@@ -23,25 +22,6 @@ import stretchwright.ground.Point;
 
 /** Sizes over each other: common points, true lines. Bodies drawn at random. */
 class NestTest {
-    private static Pattern draft(long seed, Style.Leg leg) {
-        Body body = SampleBody.random(seed);
-        return Draft.of(
-                        body,
-                        SampleFabric.heavyKnit(),
-                        Optional.of(SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305)),
-                        Style.usual(leg),
-                        new Findings("seed " + seed))
-                .orElseThrow();
-    }
-
-    private static List<Nest.Size> sizes(Style.Leg leg, int from, int many) {
-        List<Nest.Size> sizes = new ArrayList<>();
-        for (int seed = from; seed < from + many; seed++) {
-            sizes.add(new Nest.Size("seed " + seed, draft(seed, leg)));
-        }
-        return sizes;
-    }
-
     @Tag("slow")
     @ParameterizedTest
     @EnumSource(
@@ -49,7 +29,7 @@ class NestTest {
             names = {"OVER_BOOT", "ANKLE", "SHORT"})
     void everyLineLiesOnTheDraftedOneInEverySize(Style.Leg leg) {
         for (int from = 1; from <= 40; from += 4) {
-            List<Nest.Size> sizes = sizes(leg, from, 4);
+            List<Nest.Size> sizes = SampleNest.sizes(leg, from, 4);
             Nest nest = Nest.of(sizes);
             for (Nest.Nested piece : nest.pieces()) {
                 for (int i = 0; i < sizes.size(); i++) {
@@ -95,7 +75,7 @@ class NestTest {
 
     @Test
     void pointsStandAtTheSameSharesInAllSizesAndRunsEndAtNotches() {
-        List<Nest.Size> sizes = sizes(Style.Leg.OVER_BOOT, 1, 5);
+        List<Nest.Size> sizes = SampleNest.sizes(Style.Leg.OVER_BOOT, 1, 5);
         Nest.Nested leg = Nest.of(sizes).pieces().get(0);
         assertThat(leg.runs().stream().filter(r -> r.edge().equals("front inseam")))
                 .extracting(Nest.Run::from)
@@ -167,12 +147,12 @@ class NestTest {
 
     @Test
     void oneSizeIsANestToo() {
-        assertThat(Nest.of(sizes(Style.Leg.ANKLE, 7, 1)).sizes()).containsExactly("seed 7");
+        assertThat(Nest.of(SampleNest.sizes(Style.Leg.ANKLE, 7, 1)).sizes()).containsExactly("seed 7");
     }
 
     @Test
     void otherPiecesAreRefused() {
-        List<Nest.Size> sizes = new ArrayList<>(sizes(Style.Leg.OVER_BOOT, 1, 1));
+        List<Nest.Size> sizes = new ArrayList<>(SampleNest.sizes(Style.Leg.OVER_BOOT, 1, 1));
         Body body = SampleBody.smallAdult();
         Style cuff = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(32));
         sizes.add(new Nest.Size(

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
@@ -17,8 +18,9 @@ import stretchwright.ground.Point;
 
 /** Reads the stroked lines of a PDF page back, in mm from the lower left corner of the sheet. */
 final class PageReader extends PDFGraphicsStreamEngine {
-    /** One stroked run of points with its pen, and the box it was clipped to. */
-    record Stroke(List<Point> points, boolean closed, double width, double grey, boolean dashed, Box clip) {
+    /** One stroked run of points with its pen, the box it was clipped to, and its layer, if any. */
+    record Stroke(
+            List<Point> points, boolean closed, double width, double grey, boolean dashed, Box clip, String layer) {
         Box box() {
             return Box.around(points);
         }
@@ -28,6 +30,7 @@ final class PageReader extends PDFGraphicsStreamEngine {
 
     private final List<Stroke> strokes = new ArrayList<>();
     private final GeneralPath path = new GeneralPath();
+    private String layer = "";
     private boolean clipping;
 
     private PageReader(PDPage page) {
@@ -42,6 +45,21 @@ final class PageReader extends PDFGraphicsStreamEngine {
             throw new AssertionError(e);
         }
         return reader.strokes;
+    }
+
+    @Override
+    public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
+        super.beginMarkedContentSequence(tag, properties);
+        if (tag.equals(COSName.OC)) {
+            layer = properties.getString(COSName.NAME);
+        }
+    }
+
+    /** Of nested marks the layer's is the inner one. */
+    @Override
+    public void endMarkedContentSequence() {
+        super.endMarkedContentSequence();
+        layer = "";
     }
 
     @Override
@@ -64,7 +82,7 @@ final class PageReader extends PDFGraphicsStreamEngine {
                 points.add(new Point(at[0], at[1]));
             }
         }
-        strokes.add(new Stroke(List.copyOf(points), closed, width, grey, dashed, clip));
+        strokes.add(new Stroke(List.copyOf(points), closed, width, grey, dashed, clip, layer));
         path.reset();
     }
 

@@ -50,6 +50,13 @@ final class SampleJob {
                 Paper.of(paper).orElseThrow());
     }
 
+    /** The pieces without a line, for those who only lay them on sheets. */
+    static List<Sheeted> bare(Pattern pattern) {
+        return pattern.pieces().stream()
+                .map(p -> new Sheeted(p.name(), p.cutLine(), c -> {}))
+                .toList();
+    }
+
     static Lay openLay() {
         return new Lay(
                 Lay.Method.OPEN,

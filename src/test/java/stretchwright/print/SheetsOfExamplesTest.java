@@ -81,7 +81,8 @@ class SheetsOfExamplesTest {
         for (String name : List.of("A4", "Letter")) {
             Paper paper = Paper.named(name);
             for (Map.Entry<String, Pattern> e : patterns.entrySet()) {
-                int ours = Plane.of(e.getValue(), paper).sheets().size();
+                int ours =
+                        Plane.of(SampleJob.bare(e.getValue()), paper).sheets().size();
                 int plain = plain(e.getValue(), paper);
                 System.out.printf("sheets of %s, %s: %d, in one row %d%n", name, e.getKey(), ours, plain);
                 assertThat(ours).as(e.getKey()).isLessThanOrEqualTo(plain);

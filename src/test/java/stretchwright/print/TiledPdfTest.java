@@ -147,15 +147,15 @@ class TiledPdfTest {
 
     @Test
     void theSheetsAreFewerThanTheWholePlane() {
-        Plane plane = Plane.of(SampleJob.on("A4").pattern(), Paper.named("A4"));
+        Plane plane = Plane.of(SampleJob.bare(SampleJob.on("A4").pattern()), Paper.named("A4"));
         assertThat(plane.sheets().size()).isLessThan(plane.tiles().sheets());
     }
 
     @Test
     void piecesOnThePlaneStayApart() {
         for (String paper : List.of("A4", "A0")) {
-            List<Plane.Spot> spots =
-                    Plane.of(SampleJob.on("A4").pattern(), Paper.named(paper)).spots();
+            List<Plane.Spot> spots = Plane.of(SampleJob.bare(SampleJob.on("A4").pattern()), Paper.named(paper))
+                    .spots();
             for (int i = 0; i < spots.size(); i++) {
                 for (int j = 0; j < i; j++) {
                     assertThat(spots.get(i).shape().distance(spots.get(j).shape()))

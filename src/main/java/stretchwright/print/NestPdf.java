@@ -1,0 +1,156 @@
+package stretchwright.print;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygonal;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.ground.Unit;
+import stretchwright.pattern.Nest;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+
+/**
+ * A nest at true scale on sheets of paper: each piece in all sizes over each other, each size in a line and on a layer of
+ * its own, so that a reader prints one size alone.
+ */
+public final class NestPdf {
+    private static final GeometryFactory SHAPES = new GeometryFactory();
+    private static final double LETTER = 2.8;
+    /** Where along its cut line a size is named: the first at this share, each further one so much later. */
+    private static final double FIRST = 0.04;
+
+    private static final double NEXT = 0.025;
+
+    private final Nest nest;
+    private final List<Pattern> patterns;
+    private final String make;
+    private final Fabric fabric;
+    private final List<SizeLine> lines;
+
+    private NestPdf(Nest nest, List<Pattern> patterns, String make, Fabric fabric) {
+        this.nest = nest;
+        this.patterns = patterns;
+        this.make = Letters.shortened(make, Letters.LONGEST_NAME);
+        this.fabric = fabric;
+        lines = IntStream.range(0, nest.sizes().size())
+                .mapToObj(i -> new SizeLine(Letters.shortened(nest.sizes().get(i), Letters.LONGEST_NAME), i))
+                .toList();
+    }
+
+    /**
+     * @param patterns of the sizes, in the nest's order
+     * @param stops what speaks against cutting, each with the size it is of
+     */
+    public static Document of(
+            Nest nest, List<Pattern> patterns, String make, Fabric fabric, Unit unit, List<String> stops, Paper paper) {
+        NestPdf it = new NestPdf(nest, patterns, make, fabric);
+        List<Sheeted> pieces = nest.pieces().stream()
+                .map(p -> new Sheeted(p.name(), it.outermost(p), it.drawing(p)::drawOn))
+                .toList();
+        Whose whose = new Whose(it.make, it.sizes(), fabric, unit, stops);
+        String title = it.make + " - nested pattern on " + paper.name();
+        return TiledPdf.of(TiledPdf.fileName("nest", paper), title, whose, pieces, it.lines, paper);
+    }
+
+    /** "3 sizes: A, B, C"; many are named by the first and the last. */
+    private String sizes() {
+        int n = lines.size();
+        String first = lines.get(0).name();
+        return n == 1
+                ? first
+                : n + " sizes, " + first + " to " + lines.get(n - 1).name();
+    }
+
+    private Piece piece(Nest.Nested nested, int size) {
+        return patterns.get(size).piece(nested.name());
+    }
+
+    private static Motion motion(Nest.Nested nested, int size) {
+        return new Motion(0, Point.ORIGIN.minus(nested.anchors().get(size)));
+    }
+
+    /** What all sizes cover together; they share their anchor, so it is of one piece. */
+    private Polygon outermost(Nest.Nested nested) {
+        List<Geometry> all = new ArrayList<>();
+        for (int size = 0; size < lines.size(); size++) {
+            all.add(shape(motion(nested, size).apply(nested.cutLines().get(size).points())));
+        }
+        Geometry whole = UnaryUnionOp.union(all);
+        Geometry one = whole.getNumGeometries() == 1 && whole instanceof Polygonal ? whole : whole.convexHull();
+        Coordinate[] ring = ((org.locationtech.jts.geom.Polygon) one.getGeometryN(0))
+                .getExteriorRing()
+                .getCoordinates();
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i + 1 < ring.length; i++) {
+            points.add(new Point(ring[i].x, ring[i].y));
+        }
+        if (!Orientation.isCCW(ring)) {
+            Collections.reverse(points);
+        }
+        return new Polygon(points);
+    }
+
+    private static Geometry shape(List<Point> points) {
+        Coordinate[] ring = new Coordinate[points.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Point p = points.get(i % points.size());
+            ring[i] = new Coordinate(p.x(), p.y());
+        }
+        return SHAPES.createPolygon(ring);
+    }
+
+    private Drawing drawing(Nest.Nested nested) {
+        Drawing drawing = new Drawing();
+        for (int size = 0; size < lines.size(); size++) {
+            Piece piece = piece(nested, size);
+            Canvas there = motion(nested, size).on(drawing);
+            SizeLine line = lines.get(size);
+            there.in(line, () -> {
+                PieceDrawing.lines(piece, there);
+                name(piece, line, there);
+            });
+        }
+        Piece first = piece(nested, 0);
+        Canvas there = motion(nested, 0).on(drawing);
+        PieceDrawing.words(first, LaidCloth.around(fabric), there);
+        Polygon inside = new Polygon(motion(nested, 0).apply(first.sewLine().points()));
+        PieceLabel.draw(label(first), inside, drawing);
+        return drawing;
+    }
+
+    /** Along the size's own cut line, inside of it. */
+    private static void name(Piece piece, SizeLine line, Canvas canvas) {
+        List<Point> run = PieceDrawing.cutRuns(piece).get(0);
+        Path path = new Path(run);
+        double along = path.length() * (FIRST + NEXT * (line.number() % 35));
+        Point direction = path.directionAt(along);
+        boolean upright = direction.x() >= 0;
+        double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
+        Point at = path.at(along).plus(direction.left().times(upright ? 1 : 1 + 0.75 * LETTER));
+        canvas.text(new Writing(
+                Ink.LABEL, at, upright ? degrees : degrees - 180, LETTER, Writing.Align.MIDDLE, line.name()));
+    }
+
+    private List<String> label(Piece piece) {
+        return List.of(
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut(),
+                make,
+                sizes(),
+                "cloth: " + Letters.shortened(fabric.name(), Letters.LONGEST_NAME),
+                "stretch: across " + Amounts.percent(fabric.stretchAcross()) + ", along "
+                        + Amounts.percent(fabric.stretchAlong()),
+                "what is taken off the body differs by size: nest.json, sizes.csv",
+                PieceLabel.allowance(piece),
+                "drawn on (date): ____________");
+    }
+}
