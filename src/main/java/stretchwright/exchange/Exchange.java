@@ -1,6 +1,7 @@
 package stretchwright.exchange;
 
 import java.util.List;
+import java.util.OptionalInt;
 import stretchwright.pattern.Nest;
 
 /** The room's entry: one pattern in every open format. */
@@ -16,11 +17,12 @@ public final class Exchange {
         return new OpenFile("nest.dxf", "nested pattern for other programs", PatternDxf.of(nest, sizes));
     }
 
-    public static List<OpenFile> files(Handover handover) {
+    /** @param preview points per inch, true to scale; empty for a picture of a usual size */
+    public static List<OpenFile> files(Handover handover, OptionalInt preview) {
         return List.of(
                 new OpenFile("pattern.dxf", "pattern for other programs", PatternDxf.of(handover)),
                 new OpenFile("pattern-cut.dxf", "cut lines for a machine", CutDxf.of(handover.pattern())),
                 new OpenFile("pattern.plt", "pattern for a pen plotter", Plot.of(handover)),
-                new OpenFile("pattern.png", "preview of the pattern", Preview.of(handover.pattern())));
+                new OpenFile("pattern.png", "preview of the pattern", Preview.of(handover.pattern(), preview)));
     }
 }

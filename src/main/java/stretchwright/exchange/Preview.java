@@ -7,12 +7,9 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import javax.imageio.ImageIO;
+import java.util.OptionalInt;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Folded;
@@ -20,12 +17,13 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
 /**
- * The pattern at a glance, as PNG: white ground, {@link #LONG_SIDE} points on the long side, every piece once. Drawn
- * without the machine's own typefaces and without its screen. Not to scale.
+ * The pattern at a glance, as PNG: white ground, every piece once, {@link #LONG_SIDE} points on the long side or true to
+ * scale at so many points per inch. Drawn without the machine's own typefaces and without its screen.
  */
 final class Preview {
     static final int LONG_SIDE = 1200;
 
+    private static final double INCH = 25.4;
     private static final double GAP = 30;
     private static final Color CLOTH = new Color(0xE8EEF4);
     private static final Color CUT = new Color(0x1B1B1B);
@@ -37,7 +35,8 @@ final class Preview {
 
     private Preview() {}
 
-    static byte[] of(Pattern pattern) {
+    /** @param dpi points per inch of the pattern; empty for a picture of a usual size */
+    static byte[] of(Pattern pattern, OptionalInt dpi) {
         List<Box> boxes = pattern.pieces().stream().map(p -> p.cutLine().box()).toList();
         double tallest = boxes.stream().mapToDouble(Box::height).max().orElse(1);
         List<Point> moves = Rows.moves(boxes, tallest, GAP);
@@ -47,7 +46,7 @@ final class Preview {
             boxes.get(i).corners().forEach(c -> corners.add(c.plus(move)));
         }
         Box all = Box.around(corners).grown(GAP);
-        double scale = LONG_SIDE / Math.max(all.width(), all.height());
+        double scale = dpi.isPresent() ? dpi.getAsInt() / INCH : LONG_SIDE / Math.max(all.width(), all.height());
         int width = Math.max(1, (int) Math.round(all.width() * scale));
         int height = Math.max(1, (int) Math.round(all.height() * scale));
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -67,7 +66,7 @@ final class Preview {
         } finally {
             pen.dispose();
         }
-        return png(image);
+        return Picture.png(image, scale);
     }
 
     /** Its name and how often it is cut, upright on the screen although y runs up here. */
@@ -121,18 +120,5 @@ final class Preview {
             path.closePath();
         }
         return path;
-    }
-
-    private static byte[] png(BufferedImage image) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.setUseCache(false);
-            if (!ImageIO.write(image, "png", out)) {
-                throw new IllegalStateException("this Java cannot write PNG");
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("a picture in memory could not be written", e);
-        }
-        return out.toByteArray();
     }
 }

@@ -3,9 +3,7 @@ package stretchwright.make;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import stretchwright.body.Measured;
 import stretchwright.boot.Boot;
@@ -28,7 +26,7 @@ final class MakeReader {
             "style",
             "machines",
             SewingReader.SECTION,
-            "print",
+            PrintReader.SECTION,
             "seed",
             WearingReader.SECTION);
     private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
@@ -88,7 +86,7 @@ final class MakeReader {
         Set<Machine> machines = machines();
         Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();
         SewingTerms sewing = SewingReader.read(top, cloth, machines);
-        PrintTerms print = print();
+        PrintTerms print = PrintReader.read(top, stages);
         long seed = seed();
         List<WearingEntry> worn = WearingReader.read(top);
         if (!findings.isEmpty()) {
@@ -154,38 +152,6 @@ final class MakeReader {
         return Nearest.to(word, words)
                 .map(n -> "Is \"" + n + "\" meant?")
                 .orElse("Known are: " + String.join(", ", words) + ".");
-    }
-
-    private PrintTerms print() {
-        Optional<Section> section = top.section("print", List.of("paper", "margin", "overlap", "grid"));
-        Optional<String> paper = section.flatMap(s -> known(
-                s,
-                "paper",
-                stages::knowsPaper,
-                "Choose A4, A3, Letter, Tabloid, or a roll by its width: roll 914 mm."));
-        Optional<String> grid =
-                section.flatMap(s -> known(s, "grid", stages::knowsGrid, "Choose 1 in, 1 cm, 2 cm or 5 cm."));
-        PrintTerms terms = new PrintTerms(
-                paper.orElse("A4"),
-                section.map(s -> s.length("margin", Limits.PRINT_MARGIN)).orElse(OptionalDouble.empty()),
-                section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP)).orElse(OptionalDouble.empty()),
-                grid);
-        if (!stages.fitsPaper(terms)) {
-            top.add(
-                    "print",
-                    "margin and overlap leave too little of " + terms.paper() + ".",
-                    "The test squares of 102 mm must fit between; take less of either, or larger paper.");
-        }
-        return terms;
-    }
-
-    private static Optional<String> known(Section s, String key, Predicate<String> is, String remedy) {
-        Optional<String> word = s.text(key);
-        if (word.isPresent() && !is.test(word.get())) {
-            s.add(key, Echo.quoted(word.get()) + " is not a " + key + " that is known here.", remedy);
-            return Optional.empty();
-        }
-        return word;
     }
 
     private long seed() {

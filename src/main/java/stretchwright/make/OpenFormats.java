@@ -16,7 +16,10 @@ final class OpenFormats {
     private OpenFormats() {}
 
     static List<Document> added(List<Document> printed, MakeFile make, Pattern pattern) {
-        Stream<Document> open = Exchange.files(handover(make, pattern)).stream().map(OpenFormats::document);
+        Stream<Document> open = Exchange.files(
+                        handover(make, pattern), make.print().preview())
+                .stream()
+                .map(OpenFormats::document);
         return Stream.concat(printed.stream(), open).toList();
     }
 

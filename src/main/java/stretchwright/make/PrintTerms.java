@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * How the make is put on paper.
@@ -10,5 +11,7 @@ import java.util.OptionalDouble;
  * @param margin that the printer leaves white, mm; empty for the usual
  * @param overlap of neighbouring sheets, mm, 0 is edge to edge; empty for the usual
  * @param grid squares of the pattern cloth to trace onto, such as "2 cm"; empty for what is usual in the maker's unit
+ * @param preview points per inch of the preview, true to scale; empty for one of a usual size
  */
-record PrintTerms(String paper, OptionalDouble margin, OptionalDouble overlap, Optional<String> grid) {}
+record PrintTerms(
+        String paper, OptionalDouble margin, OptionalDouble overlap, Optional<String> grid, OptionalInt preview) {}

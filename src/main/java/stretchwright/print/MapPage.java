@@ -17,7 +17,7 @@ final class MapPage {
     private MapPage() {}
 
     static void draw(Whose whose, List<SizeLine> sizes, Paper paper, Plane plane, PdfFile file) {
-        Paper sheet = paper.width() <= 300 ? paper : Paper.named("A4");
+        Paper sheet = readable(paper) ? paper : Paper.named("A4");
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         file.bookmark("Page map and how to print");
         Box room = page.sheet().grown(-paper.margin());
@@ -35,6 +35,11 @@ final class MapPage {
         TestSquares.draw(page, right, room.minY() + 1);
         Box left = new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2);
         page.spoken(Tag.FIGURE, "Which sheet goes where.", () -> map(plane, page, left));
+    }
+
+    /** Large sheets are for drawing, and small ones have no room for the words. */
+    private static boolean readable(Paper paper) {
+        return paper.width() >= 200 && paper.width() <= 300 && paper.height() >= 270;
     }
 
     private static double head(Whose whose, Paper paper, Plane plane, Canvas page, Box room) {

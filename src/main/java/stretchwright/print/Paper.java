@@ -5,6 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stretchwright.ground.Grid;
+import stretchwright.ground.Unit;
 
 /**
  * A sheet, upright, in mm, with the margin its printer leaves and how far sheets overlap; for a roll the height is the longest sheet and what is not needed is left off.
@@ -30,7 +32,10 @@ public record Paper(String name, double width, double height, double margin, dou
             new Paper("A0", 841, 1189),
             new Paper("Letter", 215.9, 279.4),
             new Paper("Tabloid", 279.4, 431.8));
-    private static final Pattern ROLL = Pattern.compile("roll\\s+(\\d{3,4}(?:\\.\\d)?)\\s*mm");
+    private static final String SIDE = "(\\d{1,4}(?:\\.\\d{1,2})?)";
+    private static final String UNIT = "\\s*(mm|cm|in)";
+    private static final Pattern ROLL = Pattern.compile("roll\\s+" + SIDE + UNIT);
+    private static final Pattern OTHER = Pattern.compile(SIDE + "\\s*x\\s*" + SIDE + UNIT);
 
     /** With the margin and the overlap that are usual. */
     Paper(String name, double width, double height) {
@@ -54,19 +59,33 @@ public record Paper(String name, double width, double height, double margin, dou
         return fits ? Optional.of(new Paper(name, width, height, printerMargin, sheetOverlap)) : Optional.empty();
     }
 
-    /** "A4", "letter", "roll 914 mm": the paper of that name, in any mix of capitals. */
+    /** "A4", "letter", "roll 914 mm", "13 x 19 in": the paper of that name or of that size, in any mix of capitals. */
     public static Optional<Paper> of(String words) {
         String word = words.strip().toLowerCase(Locale.ROOT);
         Matcher roll = ROLL.matcher(word);
         if (roll.matches()) {
-            double width = Double.parseDouble(roll.group(1));
-            return width < NARROWEST || width > LONGEST
-                    ? Optional.empty()
-                    : Optional.of(new Paper("roll " + roll.group(1) + " mm", width, LONGEST));
+            return sized("roll " + roll.group(1) + " " + roll.group(2), mm(roll.group(1), roll.group(2)), LONGEST);
+        }
+        Matcher other = OTHER.matcher(word);
+        if (other.matches()) {
+            String unit = other.group(3);
+            return sized(
+                    other.group(1) + " x " + other.group(2) + " " + unit,
+                    mm(other.group(1), unit),
+                    mm(other.group(2), unit));
         }
         return SHEETS.stream()
                 .filter(p -> p.name.toLowerCase(Locale.ROOT).equals(word))
                 .findFirst();
+    }
+
+    private static double mm(String number, String unit) {
+        return Grid.snap(Unit.of(unit).orElseThrow().toMm(Double.parseDouble(number)));
+    }
+
+    private static Optional<Paper> sized(String name, double width, double height) {
+        boolean fits = Math.min(width, height) >= NARROWEST && Math.max(width, height) <= LONGEST;
+        return fits ? Optional.of(new Paper(name, width, height)) : Optional.empty();
     }
 
     static Paper named(String word) {

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stretchwright.exchange.DxfReader.Entity;
@@ -85,15 +86,15 @@ class HostileNamesTest {
             DxfReader dxf = DxfReader.read(PatternDxf.of(named(hostile, name)));
             assertThat(dxf.blocks).hasSameSizeAs(p.pieces());
             assertThat(dxf.blocks.keySet()).allMatch(b -> b.matches("[A-Z0-9$_-]{1,31}"));
-            assertThat(Preview.of(hostile)).isNotEmpty();
+            assertThat(Preview.of(hostile, OptionalInt.empty())).isNotEmpty();
             PlotReader.read(Plot.of(named(hostile, name)));
         }
     }
 
     @Test
     void theSameMakeGivesTheSameBytes() {
-        List<OpenFile> first = Exchange.files(SAMPLE);
-        List<OpenFile> second = Exchange.files(SAMPLE);
+        List<OpenFile> first = Exchange.files(SAMPLE, OptionalInt.empty());
+        List<OpenFile> second = Exchange.files(SAMPLE, OptionalInt.empty());
         assertThat(first)
                 .extracting(OpenFile::name)
                 .containsExactly("pattern.dxf", "pattern-cut.dxf", "pattern.plt", "pattern.png");

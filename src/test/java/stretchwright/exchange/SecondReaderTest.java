@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class SecondReaderTest {
         List<String> command = new ArrayList<>(List.of(python.get(), script().toString()));
         List<String> expected = new ArrayList<>();
         for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
-            for (OpenFile file : Exchange.files(e.getValue())) {
+            for (OpenFile file : Exchange.files(e.getValue(), OptionalInt.empty())) {
                 if (file.name().endsWith(".dxf")) {
                     Path path = folder.resolve(e.getKey() + "-" + file.name());
                     Files.write(path, file.content());

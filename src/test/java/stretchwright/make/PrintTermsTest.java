@@ -26,11 +26,12 @@ class PrintTermsTest {
 
     @Test
     void allIsRead() {
-        PrintTerms print = read(with("{paper: Letter, margin: 6 mm, overlap: 0, grid: 5 cm}"))
+        PrintTerms print = read(with("{paper: Letter, margin: 6 mm, overlap: 0, grid: 5 cm, preview: 50 dpi}"))
                 .print();
         assertThat(print.margin()).hasValue(6);
         assertThat(print.overlap()).hasValue(0);
         assertThat(print.grid()).contains("5 cm");
+        assertThat(print.preview()).hasValue(50);
     }
 
     @ParameterizedTest
@@ -46,6 +47,11 @@ class PrintTermsTest {
                 "{paper: roll 160 mm, margin: 25 mm} | print",
                 "{grid: 3 cm} | print.grid",
                 "{paper: napkin} | print.paper",
+                "{paper: 20 x 30 mm} | print.paper",
+                "{preview: 0 dpi} | print.preview",
+                "{preview: 50} | print.preview",
+                "{preview: 999999 dpi} | print.preview",
+                "{preview: -5 dpi} | print.preview",
                 "{glue: yes} | print.glue"
             })
     void whatCannotBeIsAFinding(String print, String key) {

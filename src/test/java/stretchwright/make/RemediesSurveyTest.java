@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
@@ -169,7 +170,8 @@ class RemediesSurveyTest {
                 boot,
                 style,
                 stretchwright.sewing.SewingTerms.on(machines),
-                new PrintTerms("A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty()),
+                new PrintTerms(
+                        "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty()),
                 1,
                 List.of());
     }

@@ -10,7 +10,10 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -113,5 +116,56 @@ class SchemaTest {
     @Test
     void theVersionIsThatOfTheBuild() throws IOException {
         assertThat(Files.readString(Path.of("pom.xml"))).contains("<version>" + Program.VERSION + "</version>");
+    }
+
+    /** What docs/formats.md tells people a make file may say, the schema allows; a key forgotten there would be refused by editors. */
+    @Test
+    void everyKeyOfTheTableStandsInTheSchema() throws IOException {
+        JsonNode schema;
+        try (InputStream in = SchemaTest.class.getResourceAsStream("/stretchwright/make.schema.json")) {
+            schema = JSON.readTree(in);
+        }
+        List<String> keys = keysOfTheTable();
+        assertThat(keys).hasSizeGreaterThan(60).contains("sewing.spool", "print.preview", "fabric.settings[]");
+        assertThat(keys)
+                .allSatisfy(
+                        key -> assertThat(allows(schema, schema, key)).as(key).isTrue());
+        assertThat(allows(schema, schema, "print.glue")).isFalse();
+    }
+
+    private static List<String> keysOfTheTable() throws IOException {
+        List<String> keys = new ArrayList<>();
+        for (String line : Files.readAllLines(Path.of("docs/formats.md"))) {
+            if (keys.contains("seed")) {
+                break;
+            }
+            Matcher key = Pattern.compile("`([^`]+)`").matcher(line.startsWith("| `") ? line.split("\\|")[1] : "");
+            String parent = "";
+            while (key.find() && !key.group(1).startsWith("./")) {
+                String path = key.group(1);
+                keys.add(path.contains(".") ? path : parent + path);
+                parent = path.contains(".") ? path.substring(0, path.lastIndexOf('.') + 1) : parent;
+            }
+        }
+        return keys;
+    }
+
+    /** Whether some branch of the schema has a property for the first step of the path, and so on. */
+    private static boolean allows(JsonNode schema, JsonNode here, String path) {
+        if (here.has("$ref")) {
+            String at = here.get("$ref").asString().substring(1);
+            return allows(schema, schema.at(at), path);
+        }
+        for (String branches : List.of("anyOf", "oneOf", "allOf")) {
+            for (JsonNode branch : here.path(branches)) {
+                if (allows(schema, branch, path)) {
+                    return true;
+                }
+            }
+        }
+        int dot = path.indexOf('.');
+        String step = (dot < 0 ? path : path.substring(0, dot)).replace("[]", "");
+        JsonNode next = here.path("properties").path(step);
+        return !next.isMissingNode() && (dot < 0 || allows(schema, next, path.substring(dot + 1)));
     }
 }
