@@ -22,8 +22,14 @@ record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Piece> pi
 
     /** The reminder on every grain line; the pieces lie across the cloth in any case. */
     String around() {
-        return fabric.stretchAcross() >= fabric.stretchAlong()
-                ? "most stretch goes AROUND"
-                : "the stretch across the cloth goes AROUND";
+        return mostAcross() ? Phrases.of("lay.around-most") : Phrases.of("lay.around-across");
+    }
+
+    String aroundTheLeg() {
+        return mostAcross() ? Phrases.of("lay.around-leg-most") : Phrases.of("lay.around-leg-across");
+    }
+
+    private boolean mostAcross() {
+        return fabric.stretchAcross() >= fabric.stretchAlong();
     }
 }

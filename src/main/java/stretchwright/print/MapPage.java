@@ -21,7 +21,7 @@ final class MapPage {
     static void draw(Job job, Paper paper, Plane plane, PdfFile file) {
         Paper sheet = paper.width() <= 300 ? paper : Paper.named("A4");
         PdfCanvas page = file.page(sheet.width(), sheet.height());
-        file.bookmark("Page map and how to print");
+        file.bookmark(Phrases.of("map.bookmark"));
         Box room = page.sheet().grown(-paper.margin());
         page.clip(room);
         double right = room.maxX() - TestSquares.SIDE - 1;
@@ -31,25 +31,28 @@ final class MapPage {
         legend(
                 page,
                 room.minX(),
-                words.write(new Para(TEXT + 0.9, 0, 2, "Lines")).y());
+                words.write(new Para(TEXT + 0.9, 0, 2, Phrases.of("map.lines"))).y());
         TestSquares.draw(page, right, room.minY() + 1);
         map(plane, page, new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2));
     }
 
     private static double head(Job job, Paper paper, Plane plane, Canvas page, Box room) {
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
-        head.write(new Para(6, 0, 0, job.make() + " - for " + job.wearer()));
+        head.write(new Para(6, 0, 0, Phrases.of("foot.whose", job.make(), job.wearer())));
         head.write(new Para(
                 TEXT,
                 0,
                 0,
-                "Cloth: " + job.cloth() + ", stretch across "
-                        + Amounts.percent(job.fabric().stretchAcross())
-                        + ", along " + Amounts.percent(job.fabric().stretchAlong()) + ". Pattern on "
-                        + plane.sheets().size() + " of " + plane.tiles().sheets() + " sheets of " + paper.name()
-                        + " (rows A to " + row(plane) + ", columns 1 to "
-                        + plane.tiles().columns()
-                        + "; blank sheets are left out), after this page."));
+                Phrases.of(
+                        "map.cloth",
+                        job.cloth(),
+                        Amounts.percent(job.fabric().stretchAcross()),
+                        Amounts.percent(job.fabric().stretchAlong()),
+                        String.valueOf(plane.sheets().size()),
+                        String.valueOf(plane.tiles().sheets()),
+                        paper.name(),
+                        row(plane),
+                        String.valueOf(plane.tiles().columns()))));
         job.fit().verdicts().stream()
                 .filter(v -> v.severity() == FitReport.Severity.STOP)
                 .limit(3)
@@ -58,7 +61,7 @@ final class MapPage {
     }
 
     private static String stop(Verdict v) {
-        return "STOP - do not cut: " + Letters.shortened(v.message() + " " + v.remedy(), 400);
+        return Phrases.of("map.stop", Letters.shortened(v.message() + " " + v.remedy(), 400));
     }
 
     private static String row(Plane plane) {
@@ -69,30 +72,19 @@ final class MapPage {
         List<Para> all = new ArrayList<>();
         section(
                 all,
-                "Print",
-                "Print this page alone first. Scale 100 % (actual size); no \"fit to page\", no \"shrink\".",
-                "Measure the inner square both ways with a ruler: 100 mm; " + TestSquares.LIMITS
-                        + "; otherwise do not use the print. Measure it on every sheet: a printer can change"
-                        + " between sheets.",
-                "Then print the rest, one side of the paper only.");
+                Phrases.of("map.print"),
+                Phrases.of("map.print-first"),
+                Phrases.of("map.measure-square"),
+                Phrases.of("map.print-rest"));
         if (plane.sheets().size() > 1) {
-            section(
-                    all,
-                    "Join",
-                    "Every sheet has a row letter and a column number. Work row by row from the left, then join the"
-                            + " rows from the top down.",
-                    trim(plane),
-                    lay(plane)
-                            + ", so that the diamonds are whole again, and stick it down. Match the diamonds along the"
-                            + " whole join, not at the corners only.");
+            section(all, Phrases.of("map.join"), Phrases.of("map.join-order"), trim(plane), lay(plane));
         }
         section(
                 all,
-                "Check before cutting cloth",
-                "Measure " + longest(plane, job) + ".",
-                "The grain arrow lies along the selvage; the direction of most stretch goes AROUND the leg. Cut"
-                        + " mirrored pieces as a left and a right.",
-                "This pattern belongs to this cloth: for another stretch draw a new one.");
+                Phrases.of("map.check"),
+                longest(plane, job),
+                Phrases.of("map.grain"),
+                Phrases.of("map.this-cloth"));
         return all;
     }
 
@@ -101,27 +93,23 @@ final class MapPage {
     }
 
     private static String trim(Plane plane) {
-        return "Trim each sheet along the hair line on "
-                + (butt(plane) ? "every side that has one" : "its left and upper side")
-                + " (cut away from you, guard of the cutter closed after each cut). Where there is no such line nothing is"
-                + " trimmed.";
+        return butt(plane) ? Phrases.of("map.trim-all") : Phrases.of("map.trim");
     }
 
     private static String lay(Plane plane) {
-        return butt(plane)
-                ? "Lay the trimmed edges against each other, edge to edge"
-                : "Lay the trimmed edge on the dashed hair line of its neighbour";
+        return butt(plane) ? Phrases.of("map.lay-butt") : Phrases.of("map.lay");
     }
 
     private static String longest(Plane plane, Job job) {
         Spot largest = plane.spots().get(0);
         Box box = largest.piece().cutLine().box();
-        String tall = Amounts.mm(box.height());
-        String wide = Amounts.mm(box.width());
-        return "the joined piece \"" + Letters.shortened(largest.piece().name(), Letters.LONGEST_NAME)
-                + "\" from cut line to cut line: " + tall + " (" + Amounts.length(box.height(), job.unit())
-                + ") along the grain and " + wide + " (" + Amounts.length(box.width(), job.unit())
-                + ") across at the furthest points";
+        return Phrases.of(
+                "map.measure-piece",
+                Letters.shortened(largest.piece().name(), Letters.LONGEST_NAME),
+                Amounts.mm(box.height()),
+                Amounts.length(box.height(), job.unit()),
+                Amounts.mm(box.width()),
+                Amounts.length(box.width(), job.unit()));
     }
 
     private static void section(List<Para> all, String title, String... words) {
@@ -136,10 +124,25 @@ final class MapPage {
         for (Ink ink :
                 List.of(Ink.CUT, Ink.SEW, Ink.FOLD, Ink.NOTCH, Ink.GRAIN, Ink.MARK, Ink.TRIM, Ink.JOIN, Ink.DIAMOND)) {
             sample(page, ink, x, y);
-            String name = ink == Ink.MARK ? "level or mark" : ink.cssClass().replace('-', ' ');
-            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, name + ": " + ink.looks()));
+
+            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, looks(ink)));
             y -= 4.4;
         }
+    }
+
+    private static String looks(Ink ink) {
+        return switch (ink) {
+            case CUT -> Phrases.of("line.cut");
+            case SEW -> Phrases.of("line.sew");
+            case FOLD -> Phrases.of("line.fold");
+            case NOTCH -> Phrases.of("line.notch");
+            case GRAIN -> Phrases.of("line.grain");
+            case MARK -> Phrases.of("line.mark");
+            case TRIM -> Phrases.of("line.trim");
+            case JOIN -> Phrases.of("line.join");
+            case DIAMOND -> Phrases.of("line.diamond");
+            default -> throw new IllegalArgumentException("not in the legend: " + ink);
+        };
     }
 
     private static void sample(Canvas page, Ink ink, double x, double y) {

@@ -1,7 +1,6 @@
 package stretchwright.print;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
@@ -23,7 +22,7 @@ final class TiledPdf {
         plane.spots().forEach(s -> drawings.put(s, PieceDrawing.of(job, s.piece())));
         Drawing whole = new Drawing();
         drawings.forEach((spot, drawing) -> drawing.drawOn(spot.motion().on(whole)));
-        try (PdfFile file = new PdfFile(job.make() + " - pattern on " + paper.name())) {
+        try (PdfFile file = new PdfFile(Phrases.of("pattern.title-paper", job.make(), paper.name()))) {
             MapPage.draw(job, paper, plane, file);
             for (Tile tile : plane.sheets()) {
                 sheet(job, plane, tile, whole, file);
@@ -44,8 +43,10 @@ final class TiledPdf {
         new SheetFrame(plane, tile, whole).draw(job, page);
         for (Spot spot : plane.spots()) {
             if (plane.firstSheet(spot).filter(tile::equals).isPresent()) {
-                file.bookmark(Letters.shortened(spot.piece().name(), Letters.LONGEST_NAME)
-                        + String.format(Locale.ROOT, " (from sheet %s)", tile.name()));
+                file.bookmark(Phrases.of(
+                        "pattern.from-sheet",
+                        Letters.shortened(spot.piece().name(), Letters.LONGEST_NAME),
+                        tile.name()));
             }
         }
     }
