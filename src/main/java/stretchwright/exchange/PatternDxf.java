@@ -215,7 +215,7 @@ final class PatternDxf {
     private void names(Piece piece) {
         piece.notches().forEach(n -> {
             Point in = n.at().minus(n.outward().times(2));
-            String words = n.mark() == Notch.Mark.DOUBLE ? n.name() + " (double)" : n.name();
+            String words = n.mark() == Notch.Mark.DOUBLE ? Phrases.of("notch.double", n.name()) : n.name();
             beside(in, n.outward(), Plain.dxf(words), piece.sewLine());
         });
         piece.marks()

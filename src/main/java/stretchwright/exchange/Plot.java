@@ -110,8 +110,8 @@ final class Plot {
         List<String> words = new ArrayList<>();
         words.add(Plain.ascii(piece.name()) + ": " + piece.timesCut());
         words.add(Plain.ascii(handover.make()));
-        words.add("for " + Plain.ascii(handover.wearer()));
-        words.add("cloth: " + Plain.ascii(handover.clothOf(piece)));
+        words.add(Plain.sentence(Phrases.of("piece.for", Plain.ascii(handover.wearer()))));
+        words.add(Plain.sentence(Phrases.of("piece.cloth", Plain.ascii(handover.clothOf(piece)))));
         Words.annotation(handover, piece).stream().skip(1).forEach(w -> words.add(Plain.sentence(w)));
         Polygon inside = piece.sewLine().placed(false, -90, l.move());
         List<List<Point>> drawn = inner(piece).stream().skip(1).map(l::at).toList();

@@ -20,11 +20,11 @@ final class Words {
         Pattern.Reductions taken = handover.pattern().reductions();
         List<String> out = new ArrayList<>();
         out.add(piece.timesCut());
-        out.add("fabric stretch: across " + Plain.percent(handover.stretchAcross()) + ", along "
-                + Plain.percent(handover.stretchAlong()));
-        out.add("taken off the body: across " + across(handover.pattern()));
-        out.add("and along " + Plain.percent(taken.along()) + ", crotch " + Plain.percent(taken.crotch()));
-        out.add("and waistband " + Plain.percent(taken.waistband()) + ", hem " + Plain.percent(taken.hem()));
+        out.add(Phrases.of(
+                "piece.stretch", Plain.percent(handover.stretchAcross()), Plain.percent(handover.stretchAlong())));
+        out.add(Phrases.of("piece.taken", across(handover.pattern())));
+        out.add(Phrases.of("piece.taken-next", Plain.percent(taken.along()), Plain.percent(taken.crotch())));
+        out.add(Phrases.of("piece.taken-last", Plain.percent(taken.waistband()), Plain.percent(taken.hem())));
         out.addAll(allowances(piece));
         return out;
     }
@@ -36,7 +36,7 @@ final class Words {
         }
         String low = Plain.percent(shares.getMin());
         String high = Plain.percent(shares.getMax());
-        return low.equals(high) ? low : low + " to " + high + " by level";
+        return low.equals(high) ? low : Phrases.of("piece.by-level", low, high);
     }
 
     /** One line for each width: "allowance 7 mm: inseam, front rise". */
@@ -49,7 +49,7 @@ final class Words {
             }
         }
         List<String> out = new ArrayList<>();
-        widths.forEach((width, names) -> out.addAll(broken("allowance " + Plain.number(width) + " mm:", names)));
+        widths.forEach((width, names) -> out.addAll(broken(Phrases.of("piece.allowance", Plain.number(width)), names)));
         return out;
     }
 

@@ -20,6 +20,11 @@ public final class Amounts {
         return number(mm, 1) + " mm";
     }
 
+    /** Without decimals, where a tenth would tell nothing. */
+    static String wholeMm(double mm) {
+        return number(mm, 0) + " mm";
+    }
+
     /** A share as percent: 0.107 is "10.7 %". */
     static String percent(double share) {
         return number(share * 100, 1) + " %";
@@ -39,7 +44,9 @@ public final class Amounts {
     public static String toBuy(Buying buying) {
         String metres = number(Shop.metric(buying.needed()) / 1000, 2) + " m";
         String yards = yards(buying.needed());
-        return buying.counter() == Buying.Counter.YARDS ? yards + " or " + metres : metres + " or " + yards;
+        return buying.counter() == Buying.Counter.YARDS
+                ? Phrases.of("amount.or", yards, metres)
+                : Phrases.of("amount.or", metres, yards);
     }
 
     /** Only as the maker's own shop cuts it. */

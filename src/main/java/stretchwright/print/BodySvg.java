@@ -45,7 +45,8 @@ public final class BodySvg {
         this.unit = unit;
         this.outline = new BodyOutline(body);
         double height = GROUND + body.mm(Measure.STATURE) * SCALE + TOP;
-        this.svg = new SvgCanvas(WIDTH, height, "Measures" + (name.isEmpty() ? "" : " of " + name));
+        this.svg = new SvgCanvas(
+                WIDTH, height, name.isEmpty() ? Phrases.of("body.title") : Phrases.of("body.title-of", name));
     }
 
     public static Document of(Body body, String name, Unit unit) {
@@ -129,15 +130,15 @@ public final class BodySvg {
         svg.line(Ink.FOLD, outline.crotchLine().stream().map(p -> on(SIDE, p)).toList(), false);
         double right = SIDE + 30;
         Point back = on(SIDE, outline.crotchLine().get(outline.crotchLine().size() - 2));
-        svg.text(Writing.at(Ink.LABEL, right, back.y() + 2, LETTERS, "total crotch length"));
+        svg.text(Writing.at(Ink.LABEL, right, back.y() + 2, LETTERS, Phrases.of("body.crotch")));
         svg.text(Writing.at(Ink.LABEL, right, back.y() - 2, LETTERS, value(Measure.TOTAL_CROTCH_LENGTH)));
-        svg.text(Writing.at(Ink.LABEL, right, back.y() - 7, LETTERS, "of which back"));
+        svg.text(Writing.at(Ink.LABEL, right, back.y() - 7, LETTERS, Phrases.of("body.crotch-back")));
         svg.text(Writing.at(Ink.LABEL, right, back.y() - 11, LETTERS, value(Measure.BACK_CROTCH_LENGTH)));
         svg.line(Ink.FAINT, new Point(right - 1, back.y() + 1), back);
         List<Point> heel = outline.heelLine().stream().map(p -> on(SIDE, p)).toList();
         svg.line(Ink.FOLD, heel, false);
         Point heelEnd = heel.get(heel.size() - 1);
-        svg.text(Writing.at(Ink.LABEL, right - 8, GROUND + 12, LETTERS, "heel girth"));
+        svg.text(Writing.at(Ink.LABEL, right - 8, GROUND + 12, LETTERS, Phrases.of("body.heel")));
         svg.text(Writing.at(Ink.LABEL, right - 8, GROUND + 8, LETTERS, value(Measure.HEEL_GIRTH)));
         svg.line(Ink.FAINT, new Point(right - 9, GROUND + 10), heelEnd);
         double toe = SIDE + outline.toe() * SCALE;
@@ -149,15 +150,13 @@ public final class BodySvg {
     }
 
     private void legend() {
-        svg.text(Writing.at(
-                Ink.LABEL,
-                6,
-                6,
-                LETTERS,
-                "In " + unit.symbol()
-                        + ". ~ estimated. Scale 1 : 8. From the front, the wearer's left is on the right; from the side the left leg is seen"
-                        + (alike() ? "." : ", the right one thin.")
-                        + (body.seated() ? " The wearer sits all day; drawn standing." : "")));
+        svg.text(Writing.at(Ink.LABEL, 6, 6, LETTERS, legendWords()));
+    }
+
+    private String legendWords() {
+        String legend =
+                alike() ? Phrases.of("body.legend-alike", unit.symbol()) : Phrases.of("body.legend", unit.symbol());
+        return body.seated() ? legend + " " + Phrases.of("body.legend-seated") : legend;
     }
 
     private String words(Measure measure) {
@@ -170,10 +169,17 @@ public final class BodySvg {
         boolean hardLeft = body.legs().hard(Side.LEFT).contains(measure);
         boolean hardRight = body.legs().hard(Side.RIGHT).contains(measure);
         if (left != null && right != null) {
-            return "L " + shown(left) + (hardLeft ? " hard" : "") + ", R " + shown(right) + (hardRight ? " hard" : "");
+            return Phrases.of("body.two", hard(shown(left), hardLeft), hard(shown(right), hardRight));
         }
-        String hard = hardLeft && hardRight ? " (hard)" : hardLeft ? " (L hard)" : hardRight ? " (R hard)" : "";
-        return shown(body.value(measure)) + hard;
+        String one = shown(body.value(measure));
+        if (hardLeft && hardRight) {
+            return Phrases.of("body.hard-both", one);
+        }
+        return hardLeft ? Phrases.of("body.hard-left", one) : hardRight ? Phrases.of("body.hard-right", one) : one;
+    }
+
+    private static String hard(String value, boolean hard) {
+        return hard ? Phrases.of("body.hard", value) : value;
     }
 
     private String shown(Value value) {

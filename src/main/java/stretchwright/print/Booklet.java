@@ -45,19 +45,21 @@ final class Booklet {
 
     private void cover() {
         SewingPlan plan = job.sewing();
-        book.bookmark("Cover");
+        book.bookmark(Phrases.of("booklet.cover"));
         List<Para> all = new ArrayList<>();
         all.add(new Para(9, 0, 12, job.make()));
-        all.add(text("Sewing booklet", 2));
+        all.add(text(Phrases.of("booklet.name"), 2));
         all.add(text(job.forWhom(), 2));
         all.add(text(
-                plan.operations().size() + " steps: " + Amounts.number(plan.minutes(), 0)
-                        + " minutes for a practised sewer from cut pieces, some " + Amounts.number(plan.firstPair(), 0)
-                        + " for a first pair.",
+                Phrases.of(
+                        "booklet.effort",
+                        String.valueOf(plan.operations().size()),
+                        Amounts.number(plan.minutes(), 0),
+                        Amounts.number(plan.firstPair(), 0)),
                 4));
-        all.add(new Para(TITLE, 0, 5, "Thread"));
+        all.add(new Para(TITLE, 0, 5, Phrases.of("booklet.thread")));
         threads().forEach(t -> all.add(text(t, 0.5)));
-        all.add(new Para(TITLE, 0, 5, "Have ready"));
+        all.add(new Para(TITLE, 0, 5, Phrases.of("booklet.ready")));
         ready().forEach(r -> all.add(text("- " + r, 0.5)));
         book.write(all.stream().filter(p -> !p.words().isBlank()).toList());
         book.turn();
@@ -67,37 +69,47 @@ final class Booklet {
         SewingPlan plan = job.sewing();
         if (plan.threads().isEmpty()) {
             return plan.thread().entrySet().stream()
-                    .map(e -> e.getKey() + ": " + Amounts.number(e.getValue(), 0) + " m")
+                    .map(e -> Phrases.of("booklet.thread-of", e.getKey(), Amounts.number(e.getValue(), 0)))
                     .toList();
         }
         return plan.threads().stream()
-                .map(t -> t.machine() + ", " + t.position() + ": " + Amounts.number(t.metres(), 0) + " m (" + t.count()
-                        + " of " + Amounts.number(t.length(), 0) + " m)")
+                .map(t -> Phrases.of(
+                        "booklet.spools",
+                        t.machine(),
+                        t.position(),
+                        Amounts.number(t.metres(), 0),
+                        String.valueOf(t.count()),
+                        Amounts.number(t.length(), 0)))
                 .toList();
     }
 
     private List<String> ready() {
         List<String> all = new ArrayList<>();
         List<Operation> steps = job.sewing().operations();
-        all.add("machines: "
-                + steps.stream()
+        all.add(Phrases.of(
+                "booklet.machines",
+                steps.stream()
                         .filter(o -> o.stitch().isPresent())
                         .map(Operation::machine)
                         .distinct()
-                        .collect(Collectors.joining(", ")));
+                        .collect(Collectors.joining(", "))));
         steps.stream()
                 .flatMap(o -> o.help().setting().stream())
                 .map(s -> StepWords.plain(s.needle()))
                 .filter(n -> !n.isEmpty())
                 .distinct()
-                .map(n -> "a new " + n)
+                .map(n -> Phrases.of("booklet.needle", n))
                 .forEach(all::add);
         job.pattern().notions().stream()
-                .map(n -> n.count() + " x " + Amounts.number(n.cut(), 0) + " mm of " + n.name() + ", "
-                        + Amounts.number(n.width(), 0) + " mm wide")
+                .map(n -> Phrases.of(
+                        "booklet.notion",
+                        String.valueOf(n.count()),
+                        Amounts.number(n.cut(), 0),
+                        n.name(),
+                        Amounts.number(n.width(), 0)))
                 .forEach(all::add);
-        all.add("scraps of the same cloth for test seams, clips or pins, a tape, chalk, small scissors, an unpicker");
-        all.add("the cut pieces, notches cut or marked, left and right told apart");
+        all.add(Phrases.of("booklet.scraps"));
+        all.add(Phrases.of("booklet.pieces"));
         return all;
     }
 
@@ -163,7 +175,7 @@ final class Booklet {
 
     private void drawing(Operation o, double height) {
         if (height < LOWEST) {
-            book.write(List.of(text("Drawing: " + StepDrawing.name(o) + " (no room here).", 1)));
+            book.write(List.of(text(Phrases.of("booklet.drawing", StepDrawing.name(o)), 1)));
             return;
         }
         double top = book.y();
@@ -207,15 +219,20 @@ final class Booklet {
     }
 
     private void troubles() {
-        book.bookmark("When the machine misbehaves");
+        book.bookmark(Phrases.of("trouble.title"));
         book.write(List.of(
-                new Para(TITLE, 0, 0, "When the machine misbehaves"),
-                text(Troubles.RULE, 1.5),
-                text(Troubles.MARKED, 1)));
+                new Para(TITLE, 0, 0, Phrases.of("trouble.title")),
+                text(Phrases.of("trouble.rule"), 1.5),
+                text(Phrases.of("trouble.marked"), 1)));
         book.gap(2);
         double[] widths = {32, 42, BookletWriter.room().width() - 74};
         BookletTable table = new BookletTable(book, widths);
-        table.row(List.of("What you see", "First try", "Then try"), 0);
+        table.row(
+                List.of(
+                        Phrases.of("trouble.head-see"),
+                        Phrases.of("trouble.head-first"),
+                        Phrases.of("trouble.head-then")),
+                0);
         for (Troubles.Row row : Troubles.rows()) {
             table.row(List.of(row.symptom() + (row.common() ? " *" : ""), row.first(), row.then()), 0);
         }
@@ -223,10 +240,10 @@ final class Booklet {
 
     /** Blank rows to write on, one for each stitch of this garment and a few more. */
     private void settings() {
-        book.bookmark("Settings that worked");
+        book.bookmark(Phrases.of("booklet.settings"));
         book.write(List.of(
-                new Para(TITLE, 0, 6, "Settings that worked"),
-                text("In " + job.cloth() + ", number of layers and direction beside the numbers.", 1.5)));
+                new Para(TITLE, 0, 6, Phrases.of("booklet.settings")),
+                text(Phrases.of("booklet.settings-in", job.cloth()), 1.5)));
         List<String> stitches = job.sewing().operations().stream()
                 .flatMap(o -> o.stitch().stream())
                 .distinct()
@@ -235,7 +252,14 @@ final class Booklet {
         book.gap(2);
         double wide = BookletWriter.room().width();
         BookletTable table = new BookletTable(book, new double[] {34, 18, 18, 25, wide - 95});
-        table.row(List.of("Stitch", "Length", "Feed", "Tensions", "Needle, thread"), 0);
+        table.row(
+                List.of(
+                        Phrases.of("booklet.head-stitch"),
+                        Phrases.of("booklet.head-length"),
+                        Phrases.of("booklet.head-feed"),
+                        Phrases.of("booklet.head-tensions"),
+                        Phrases.of("booklet.head-needle-thread")),
+                0);
         for (String stitch : stitches) {
             table.row(List.of(stitch, "", "", "", ""), ROW);
         }

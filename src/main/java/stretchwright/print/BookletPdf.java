@@ -12,7 +12,7 @@ final class BookletPdf {
     private BookletPdf() {}
 
     static Document pages(Job job) {
-        try (PdfFile file = new PdfFile(job.make() + " - sewing booklet")) {
+        try (PdfFile file = new PdfFile(Phrases.of("booklet.title", job.make()))) {
             for (BookletPage page : Booklet.pages(job)) {
                 page.on(file.page(BookletPage.WIDTH, BookletPage.HEIGHT));
                 if (!page.bookmark().isEmpty()) {
@@ -26,7 +26,7 @@ final class BookletPdf {
     static Document imposed(Job job) {
         Paper sheet = job.office().turned();
         List<BookletPage> pages = Booklet.pages(job);
-        try (PdfFile file = new PdfFile(job.make() + " - sewing booklet to fold")) {
+        try (PdfFile file = new PdfFile(Phrases.of("booklet.title-fold", job.make()))) {
             for (Imposition.Side side : Imposition.sides(pages.size())) {
                 PdfCanvas canvas = file.page(sheet.width(), sheet.height());
                 page(pages, side.left()).on(moved(canvas, left(sheet), sheet));

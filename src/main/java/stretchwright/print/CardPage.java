@@ -152,9 +152,9 @@ final class CardPage {
         page.line(Ink.SEW, new Point(x + 42, y), new Point(x + 42, y + 30));
         arrow(x + 22, y + 8, x + 5, y + 8);
         arrow(x + 22, y + 8, x + 39, y + 8);
-        middle(x + 22, y + 9.5, SMALL, "across");
+        middle(x + 22, y + 9.5, SMALL, Phrases.of("card.across"));
         arrow(x + 10, y + 16, x + 10, y + 28);
-        label(x + 12, y + 20, SMALL, "along");
-        middle(x + 22, y - 4, SMALL, "dashed: the selvages");
+        label(x + 12, y + 20, SMALL, Phrases.of("card.along"));
+        middle(x + 22, y - 4, SMALL, Phrases.of("card.selvages"));
     }
 }

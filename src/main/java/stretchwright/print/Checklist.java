@@ -27,41 +27,52 @@ final class Checklist {
         StringBuilder page = new StringBuilder();
         head(page, job, steps.size());
         steps.forEach(o -> step(page, job, o));
-        page.append("</main>\n<nav aria-label=\"Steps\">")
-                .append("<button type=\"button\" id=\"back\">Back</button>")
-                .append("<button type=\"button\" id=\"next\">Next</button></nav>\n<script>")
-                .append(SCRIPT)
-                .append("</script>\n</body>\n</html>\n");
+        page.append("</main>\n<nav aria-label=\"")
+                .append(SvgCanvas.escaped(Phrases.of("checklist.steps")))
+                .append("\">");
+        button(page, "back", Phrases.of("checklist.back"));
+        button(page, "next", Phrases.of("checklist.next"));
+        page.append("</nav>\n<script>").append(SCRIPT).append("</script>\n</body>\n</html>\n");
         return new Document(
                 "checklist.html", "sewing checklist", 1, page.toString().getBytes(StandardCharsets.UTF_8));
     }
 
+    private static void button(StringBuilder page, String id, String words) {
+        page.append("<button type=\"button\" id=\"").append(id).append("\">");
+        page.append(SvgCanvas.escaped(words)).append("</button>");
+    }
+
     private static void head(StringBuilder page, Job job, int count) {
-        String name = SvgCanvas.escaped(job.make());
+
         page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta http-equiv=\"Content-Security-Policy\" content=\"")
                 .append(policy())
                 .append("\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>")
-                .append(name)
-                .append(" - sewing checklist</title>\n<style>")
+                .append(SvgCanvas.escaped(Phrases.of("checklist.title", job.make())))
+                .append("</title>\n<style>")
                 .append(STYLE)
                 .append("</style>\n</head>\n<body data-key=\"")
                 .append(SvgCanvas.escaped(key(job)))
                 .append("\">\n<header>\n<h1><bdi>")
-                .append(name)
+                .append(SvgCanvas.escaped(job.make()))
                 .append("</bdi></h1>\n<p id=\"where\" role=\"status\">")
-                .append(count)
-                .append(" steps</p>\n<progress max=\"")
+                .append(SvgCanvas.escaped(Phrases.of("checklist.count", String.valueOf(count))))
+                .append("</p>\n<progress max=\"")
                 .append(Math.max(1, count))
-                .append("\" value=\"0\" aria-label=\"Steps done\"></progress>\n</header>\n<main>\n");
+                .append("\" value=\"0\" aria-label=\"")
+                .append(SvgCanvas.escaped(Phrases.of("checklist.progress")))
+                .append("\"></progress>\n</header>\n<main>\n");
     }
 
     private static void step(StringBuilder page, Job job, Operation o) {
         int n = o.step();
         page.append("<section aria-labelledby=\"t").append(n).append("\">\n<h2 id=\"t");
         page.append(n).append("\" tabindex=\"-1\">").append(SvgCanvas.escaped(StepWords.title(o)));
-        page.append("</h2>\n<label class=\"tick\"><input type=\"checkbox\" aria-label=\"Step ");
-        page.append(n).append(" done\"> Done</label>\n");
+        page.append("</h2>\n<label class=\"tick\"><input type=\"checkbox\" aria-label=\"");
+        page.append(SvgCanvas.escaped(Phrases.of("checklist.step-done", String.valueOf(n))));
+        page.append("\"> ")
+                .append(SvgCanvas.escaped(Phrases.of("checklist.done")))
+                .append("</label>\n");
         paragraph(page, "more", StepWords.work(o, job.unit()));
         paragraph(page, "more", StepWords.setting(o));
         paragraph(page, "more", StepWords.allowance(o));

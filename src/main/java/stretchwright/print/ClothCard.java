@@ -17,7 +17,7 @@ final class ClothCard {
     }
 
     static Document of(Paper sheet) {
-        try (PdfFile file = new PdfFile("Testing a cloth")) {
+        try (PdfFile file = new PdfFile(Phrases.of("card.file"))) {
             ClothCard card = new ClothCard(file, sheet);
             card.fold();
             card.hanging();
@@ -33,17 +33,11 @@ final class ClothCard {
     }
 
     private CardPage page(int number, double inset, String title) {
-        return new CardPage(
-                file,
-                sheet,
-                inset,
-                number + ". " + title,
-                "Testing a cloth, sheet " + number + " of 5 - print at"
-                        + " 100 %, without fitting to the page, and measure the squares first");
+        return new CardPage(file, sheet, inset, number + ". " + title, Phrases.of("card.foot", String.valueOf(number)));
     }
 
     private void fold() {
-        CardPage card = page(1, 84, "Fold test: stretch and return");
+        CardPage card = page(1, 84, Phrases.of("fold.title"));
         double left = card.room().minX();
         double foot = card.room().minY() + 1;
         // 4 in and 150 % more are 254 mm: the scale needs the whole height beside the words
@@ -54,35 +48,39 @@ final class ClothCard {
                 x,
                 card.top(),
                 card.room().maxX() - x,
-                "1. Fold the cloth in the middle, not at an edge. Mark 100 mm (or 4 in) on the fold with two pins.",
-                "2. Hold one pin at 0. Pull the other along the scale as far as it goes easily. Read the %.",
-                "3. Let go. Wait one minute. Lay it at 0 again. The % it reads now has stayed: 2 % on 100 mm is 102 mm.",
-                "4. Do it across and along. The arrows show which is which.",
-                "Good cloth keeps at most a tenth of what it gained.");
+                Phrases.of("fold.1"),
+                Phrases.of("fold.2"),
+                Phrases.of("fold.3"),
+                Phrases.of("fold.4"),
+                Phrases.of("fold.good"));
         card.directions(x + 4, y - 36);
         double blank = y - 48;
-        card.label(x, blank, CardPage.SMALL, "Into the make file, under fabric (at rest, pulled, rested):");
+        card.label(x, blank, CardPage.SMALL, Phrases.of("fold.make-file"));
         card.blank(x, blank - 8, 106, "fold across: [100 mm,");
         card.blank(x, blank - 16, 106, "fold along: [100 mm,");
     }
 
     private void hanging() {
-        CardPage card = page(2, "Hanging test: how hard it pulls");
+        CardPage card = page(2, Phrases.of("hang.title"));
         double left = card.room().minX();
         double y = card.words(
                 left,
                 card.top(),
                 120,
-                "1. Cut a strip 50 mm wide and 300 mm long, away from the selvage. One across, one along: the strip's length"
-                        + " is the direction that you test.",
-                "2. Draw two marks 100 mm apart in its middle. Clip its upper end to a shelf, over the full width.",
-                "3. Hang a weight on the lower end, over the full width. Wait ten seconds. Measure between the marks:"
-                        + " 120 mm is 20 %.",
-                "4. From light to heavy. Stop where it no longer moves easily.",
-                "A bottle with water: its weight on kitchen scales. 100 g pull with 0.98 N.");
+                Phrases.of("hang.1"),
+                Phrases.of("hang.2"),
+                Phrases.of("hang.3"),
+                Phrases.of("hang.4"),
+                Phrases.of("hang.bottle"));
         strip(card, card.room().maxX() - 48, card.top() - 84);
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("weight", "force", "across: mm", "%", "along: mm", "%"));
+        rows.add(List.of(
+                Phrases.of("hang.weight"),
+                Phrases.of("hang.force"),
+                Phrases.of("hang.across"),
+                "%",
+                Phrases.of("hang.along"),
+                "%"));
         for (int grams : new int[] {100, 200, 300, 500, 750, 1000}) {
             rows.add(List.of(grams + " g", String.format(Locale.ROOT, "%.2f N", grams * 0.00980665), "", "", "", ""));
         }
@@ -92,10 +90,10 @@ final class ClothCard {
                 left,
                 below,
                 84,
-                "Into the make file, under fabric; stretch and force, or stretch and weight:",
+                Phrases.of("hang.make-file"),
                 "load across: [[20 %, 300 g], [40 %, 700 g]]",
                 "load along: [[20 %, 400 g]]",
-                "Leave it out if you did not test: a usual curve is taken, and the report says so.");
+                Phrases.of("hang.leave-out"));
     }
 
     private static void strip(CardPage card, double x, double y) {
@@ -104,22 +102,22 @@ final class ClothCard {
         card.canvas().line(Ink.LABEL, new Point(x, y + 62), new Point(x + 10, y + 62));
         card.canvas().line(Ink.LABEL, new Point(x, y + 42), new Point(x + 10, y + 42));
         card.label(x + 13, y + 51, CardPage.SMALL, "100 mm");
-        card.label(x + 13, y + 72, CardPage.SMALL, "50 mm wide");
+        card.label(x + 13, y + 72, CardPage.SMALL, Phrases.of("hang.wide"));
         card.path(x + 5, y + 22, 0, 0, 0, -4);
         card.rectangle(x, y, 10, 18);
-        card.label(x + 13, y + 8, CardPage.SMALL, "bottle");
+        card.label(x + 13, y + 8, CardPage.SMALL, Phrases.of("hang.bottle-drawn"));
     }
 
     private void showThrough() {
-        CardPage card = page(3, "Show-through");
+        CardPage card = page(3, Phrases.of("show.title"));
         double left = card.room().minX();
         double y = card.words(
                 left,
                 card.top(),
                 card.room().width(),
-                "1. Draw a square of 50 mm on the cloth, its sides across and along. Lay it on the bars in bright light.",
-                "2. Stretch it evenly both ways until you see the bars. Pin it. Read both sides of the square on the scales.",
-                "3. Find the area growth in the table: (1 + across) x (1 + along) - 1.");
+                Phrases.of("show.1"),
+                Phrases.of("show.2"),
+                Phrases.of("show.3"));
         double bars = y - 44;
         double x = left;
         for (double width : new double[] {1, 2, 5, 10, 20}) {
@@ -128,23 +126,23 @@ final class ClothCard {
             x += width + 12;
         }
         card.grey(x, bars, 40, 38);
-        card.label(x, bars - 4, CardPage.SMALL, "half grey");
-        scale(card, left, bars - 16, "across: a side of 50 mm stretched");
-        scale(card, left, bars - 34, "along: a side of 50 mm stretched");
+        card.label(x, bars - 4, CardPage.SMALL, Phrases.of("show.grey"));
+        scale(card, left, bars - 16, Phrases.of("show.across-scale"));
+        scale(card, left, bars - 34, Phrases.of("show.along-scale"));
         double top = Math.min(bars - 42, card.room().minY() + 92);
-        card.label(left, top + 3, CardPage.SMALL, "area growth in %");
+        card.label(left, top + 3, CardPage.SMALL, Phrases.of("show.growth"));
         card.table(left, top, new double[] {18, 13, 13, 13, 13, 13}, 8, growth(), 3.4);
-        card.blank(left, top - 62, 83, "shows through at:");
-        card.label(left, top - 70, CardPage.SMALL, "Write it under fabric, with its %.");
-        card.label(left, top - 76, CardPage.SMALL, "Never seen? Leave it out.");
+        card.blank(left, top - 62, 83, Phrases.of("show.at"));
+        card.label(left, top - 70, CardPage.SMALL, Phrases.of("show.make-file"));
+        card.label(left, top - 76, CardPage.SMALL, Phrases.of("show.never"));
     }
 
     static List<List<String>> growth() {
         int[] steps = {10, 20, 30, 40, 60};
         List<List<String>> rows = new ArrayList<>();
-        List<String> head = new ArrayList<>(List.of("across"));
+        List<String> head = new ArrayList<>(List.of(Phrases.of("show.across")));
         for (int along : steps) {
-            head.add("al. " + along);
+            head.add(Phrases.of("show.along", String.valueOf(along)));
         }
         rows.add(head);
         for (int across : new int[] {10, 20, 30, 40, 60, 80}) {
@@ -171,19 +169,18 @@ final class ClothCard {
     }
 
     private void wrap() {
-        CardPage card = page(4, "Wrap test: without any number of stretch");
+        CardPage card = page(4, Phrases.of("wrap.title"));
         double left = card.room().minX();
         double y = card.words(
                 left,
                 card.top(),
                 card.room().width() - 60,
-                "1. Cut a band of the cloth, about 150 mm high and as long as your hip, across the cloth.",
-                "2. Wrap it round the fullest part of the hip until it holds and is comfortable. Pin it. Sit, and stand"
-                        + " up again. Pin anew if it was tight.",
-                "3. Mark both edges at the pins, take it off, lay it flat and measure between the marks.",
-                "4. The same round the fullest part of the calf, as a tube.",
-                "Example: hip 960 mm, pinned 840 mm: the legging is cut 12.5 % smaller than the hip.",
-                "Take it off at once if a leg turns numb, cold or blue. Measure the hip and the calf themselves too.");
+                Phrases.of("wrap.1"),
+                Phrases.of("wrap.2"),
+                Phrases.of("wrap.3"),
+                Phrases.of("wrap.4"),
+                Phrases.of("wrap.example"),
+                Phrases.of("wrap.caution"));
         double x = card.room().maxX() - 50;
         double top = card.top() - 8;
         // a trunk with the band round the hip
@@ -193,18 +190,13 @@ final class ClothCard {
         card.ellipse(x + 22, top - 46, 20, 3);
         card.ellipse(x + 22, top - 34, 20, 3);
         card.canvas().line(Ink.CUT, new Point(x + 22, top - 50), new Point(x + 22, top - 36));
-        card.label(x + 24, top - 43, 3, "pin");
+        card.label(x + 24, top - 43, 3, Phrases.of("wrap.pin"));
         tube(card, card.room().maxX() - 52, top - 118);
         double blank = Math.min(y - 12, card.room().minY() + 90);
-        card.label(left, blank, CardPage.SMALL, "Into the make file, under fabric:");
+        card.label(left, blank, CardPage.SMALL, Phrases.of("wrap.make-file"));
         card.blank(left, blank - 12, 83, "wrap hip:");
         card.blank(left, blank - 22, 83, "wrap calf:");
-        card.words(
-                left,
-                blank - 28,
-                83,
-                "With a wrap and no stretch across, the stretch is assumed from it, and the fit check says so at"
-                        + " the openings and poses.");
+        card.words(left, blank - 28, 83, Phrases.of("wrap.assumed"));
     }
 
     /** A calf with the tube round it, and the tube lying flat. */
@@ -216,20 +208,15 @@ final class ClothCard {
         card.rectangle(x + 28, y + 14, 22, 14);
         card.arrow(x + 39, y + 9, x + 29, y + 9);
         card.arrow(x + 39, y + 9, x + 49, y + 9);
-        card.label(x + 28, y + 3, 3, "measure flat");
+        card.label(x + 28, y + 3, 3, Phrases.of("wrap.flat"));
     }
 
     private void pose() {
-        CardPage card = page(5, "Pose tape: how far you reach");
+        CardPage card = page(5, Phrases.of("pose.title"));
         double left = card.room().minX();
-        double y = card.words(
-                left,
-                card.top(),
-                card.room().width(),
-                "Lay a tape or a ribbon over the body as the cloth would lie, standing and then in the pose. Go only as far"
-                        + " as you do in practice. A second person reads it.");
+        double y = card.words(left, card.top(), card.room().width(), Phrases.of("pose.how"));
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("from, to", "standing", "in the pose"));
+        rows.add(List.of(Phrases.of("pose.from-to"), Phrases.of("pose.standing"), Phrases.of("pose.in-the-pose")));
         for (PoseLength.Course course : PoseLength.Course.values()) {
             rows.add(List.of(course.word(), "", ""));
         }
@@ -243,10 +230,9 @@ final class ClothCard {
                 left,
                 card.room().minY() + 52,
                 84,
-                "Into the make file, under wearer:",
+                Phrases.of("pose.make-file"),
                 "pose lengths: {back waist to front waist: [70, 78]}",
-                "If the cloth, marked at the standing length, pulls easily to the length in the pose, write under fabric:"
-                        + " reaches pose: true");
+                Phrases.of("pose.reaches", "reaches pose: true"));
     }
 
     /** Sitting low, one leg forward; the tape runs over the bent knee. */

@@ -18,10 +18,6 @@ record ClothEdges(List<Line> lines, String left, double leftMiddle, String right
 
     record Line(Ink ink, Point from, Point to) {}
 
-    private static final String FOLD = "fold - not cut";
-    private static final String LEFT = "left selvage";
-    private static final String RIGHT = "right selvage";
-
     static ClothEdges of(Lay lay, Fabric fabric) {
         double w = lay.fabricWidth();
         double h = lay.spreadLength();
@@ -29,27 +25,31 @@ record ClothEdges(List<Line> lines, String left, double leftMiddle, String right
         return switch (lay.method()) {
             case OPEN ->
                 new ClothEdges(
-                        List.of(line(Ink.CUT, 0, 0, 0, h), line(Ink.CUT, w, 0, w, h)), LEFT, h / 2, RIGHT, h / 2);
+                        List.of(line(Ink.CUT, 0, 0, 0, h), line(Ink.CUT, w, 0, w, h)),
+                        Phrases.of("edge.left"),
+                        h / 2,
+                        Phrases.of("edge.right"),
+                        h / 2);
             case FOLDED ->
                 new ClothEdges(
                         List.of(line(Ink.FOLD, 0, 0, 0, h), line(Ink.CUT, w, 0, w, h)),
-                        FOLD,
+                        Phrases.of("edge.fold"),
                         h / 2,
-                        "both selvages",
+                        Phrases.of("edge.both"),
                         h / 2);
             case FOLDED_CROSSWISE ->
                 new ClothEdges(
                         List.of(line(Ink.CUT, 0, 0, 0, h), line(Ink.CUT, w, 0, w, h), line(Ink.FOLD, 0, h, w, h)),
-                        LEFT + "; fold at the far end",
+                        Phrases.of("edge.left-fold-beyond"),
                         h / 2,
-                        RIGHT + "; two layers",
+                        Phrases.of("edge.right-two-layers"),
                         h / 2);
             case FOLDED_OFF_THE_MIDDLE ->
                 new ClothEdges(
                         List.of(line(Ink.FOLD, 0, 0, 0, h), line(Ink.CUT, w, 0, w, h), line(Ink.MARK, d, 0, d, h)),
-                        FOLD,
+                        Phrases.of("edge.fold"),
                         h / 2,
-                        "selvage; two layers up to the dotted line",
+                        Phrases.of("edge.two-layers-to-line"),
                         h / 2);
             case PART_FOLDED -> {
                 double half = fabric.usableWidth() / 2;
@@ -60,9 +60,9 @@ record ClothEdges(List<Line> lines, String left, double leftMiddle, String right
                                 line(Ink.MARK, 0, d, w, d),
                                 line(Ink.CUT, 0, d, 0, h),
                                 line(Ink.CUT, w, d, w, h)),
-                        FOLD,
+                        Phrases.of("edge.fold"),
                         d / 2,
-                        RIGHT + ", one layer",
+                        Phrases.of("edge.right-one-layer"),
                         (d + h) / 2);
             }
         };

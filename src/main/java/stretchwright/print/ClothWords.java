@@ -2,8 +2,6 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothUse;
@@ -30,19 +28,19 @@ public final class ClothWords {
         long needed = Math.round(b.needed() / digit);
         long shrinkage = needed - length - ends - repeat;
         List<String> terms = new ArrayList<>();
-        terms.add("lay " + length(length * digit, unit));
+        terms.add(Phrases.of("sum.lay", length(length * digit, unit)));
         if (b.shrinkage() > 0) {
-            terms.add("shrinkage " + length(shrinkage * digit, unit));
+            terms.add(Phrases.of("sum.shrinkage", length(shrinkage * digit, unit)));
         }
-        terms.add("straightening " + cuts + " x " + length(ends * digit / cuts, unit));
+        terms.add(Phrases.of("sum.straightening", String.valueOf(cuts), length(ends * digit / cuts, unit)));
         if (b.repeat() > 0) {
-            terms.add("print repeat " + length(repeat * digit, unit));
+            terms.add(Phrases.of("sum.repeat", length(repeat * digit, unit)));
         }
-        String step = b.counter() == Buying.Counter.YARDS
-                ? "eighths of a yard"
-                : "steps of " + length(b.counter().step(), unit);
-        return String.join(" + ", terms) + " = " + length(needed * digit, unit) + " needed; in " + step + ": "
-                + Amounts.bought(b);
+        String all = String.join(" + ", terms);
+        String whole = length(needed * digit, unit);
+        return b.counter() == Buying.Counter.YARDS
+                ? Phrases.of("sum.in-eighths", all, whole, Amounts.bought(b))
+                : Phrases.of("sum.in-steps", all, whole, length(b.counter().step(), unit), Amounts.bought(b));
     }
 
     private static String length(double mm, Unit unit) {
@@ -53,11 +51,16 @@ public final class ClothWords {
     public static String onHand(OnHand hand, Unit unit) {
         double whole = hand.spare() >= 0 ? Math.floor(hand.spare() + 1e-6) : Math.ceil(-hand.spare() - 1e-6);
         return switch (hand.verdict()) {
-            case FITS -> "fits, " + length(whole, unit) + " to spare";
-            case SHORT -> "does not fit: " + length(whole, unit) + " short";
+            case FITS -> Phrases.of("on-hand.fits", length(whole, unit));
+            case SHORT -> Phrases.of("on-hand.short", length(whole, unit));
             case FITS_IF ->
-                "is " + length(whole, unit) + " short, but fits if "
-                        + hand.conditions().stream().map(c -> inUnit(c, unit)).collect(Collectors.joining("; or if "));
+                Phrases.of(
+                        "on-hand.fits-if",
+                        length(whole, unit),
+                        hand.conditions().stream()
+                                .map(c -> inUnit(c, unit))
+                                .reduce((one, other) -> Phrases.of("on-hand.or-if", one, other))
+                                .orElse(""));
         };
     }
 
@@ -69,14 +72,22 @@ public final class ClothWords {
             return condition;
         }
         double value = Double.parseDouble(condition.substring(colon + 2, mm));
-        return condition.substring(0, colon) + " (" + length(value, unit) + " needed)";
+        return Phrases.of("on-hand.needed", condition.substring(0, colon), length(value, unit));
     }
 
     /** How a piece lies, short, as on the drawing. */
     static String side(CuttingGuide.Step s) {
-        return (s.turnedOver() ? "TURNED OVER" : "this side up")
-                + (s.headDown() ? ", top down" : "")
-                + (s.onFold() ? ", on the fold" : s.layers() == 2 ? ", two layers" : "");
+        List<String> parts = new ArrayList<>();
+        parts.add(s.turnedOver() ? Phrases.of("side.turned-over") : Phrases.of("side.up"));
+        if (s.headDown()) {
+            parts.add(Phrases.of("side.top-down"));
+        }
+        if (s.onFold()) {
+            parts.add(Phrases.of("side.on-fold"));
+        } else if (s.layers() == 2) {
+            parts.add(Phrases.of("side.two-layers"));
+        }
+        return String.join(", ", parts);
     }
 
     /** "leg R", "cuff 2", "waistband". */
@@ -95,117 +106,116 @@ public final class ClothWords {
     public static String step(CuttingGuide.Step s, Lay lay, Unit unit) {
         boolean fold = lay.fromFold(s.layers());
         List<String> parts = new ArrayList<>();
-        parts.add(
-                s.turnedOver() ? "paper turned over, printed side DOWN" : "this side up: printed side of the paper up");
+        parts.add(s.turnedOver() ? Phrases.of("cut.turned-over") : Phrases.of("cut.this-side-up"));
         if (s.headDown()) {
-            parts.add("its top towards the near end");
+            parts.add(Phrases.of("cut.top-down"));
         }
         if (s.onFold()) {
-            parts.add("its fold edge exactly on the fold of the cloth, which is not cut");
+            parts.add(Phrases.of("cut.fold-edge"));
         }
         boolean unfolded = lay.placements().stream()
                 .anyMatch(p -> p.piece().equals(s.piece()) && p.copy() == s.copy() && p.unfolded());
         if (unfolded) {
-            parts.add("the half pattern is traced, flipped over at its fold edge and traced again: one whole piece");
+            parts.add(Phrases.of("cut.unfolded"));
         }
         if (s.layers() == 2) {
             parts.add(layers(s));
         } else if (lay.method() == Lay.Method.FOLDED || lay.method() == Lay.Method.FOLDED_CROSSWISE) {
-            parts.add("upper layer only");
+            parts.add(Phrases.of("cut.layers.upper"));
         } else if (lay.method() != Lay.Method.OPEN) {
-            parts.add("where the cloth lies in one layer");
+            parts.add(Phrases.of("cut.layers.open"));
         }
-        parts.add("grain " + grain(s, unit) + " from the " + (fold ? "fold" : "left selvage"));
+        parts.add(grain(s, fold, unit));
         return String.join("; ", parts) + ".";
     }
 
     private static String layers(CuttingGuide.Step s) {
         return switch (s.hand()) {
-            case PAIR -> "both layers: the upper one gives the left, the lower one the right";
-            case BOTH -> "both layers: the upper one as drawn, the lower one its mirror image";
-            default -> s.onFold() ? "both layers: one whole piece" : "both layers: two pieces";
+            case PAIR -> Phrases.of("cut.layers.pair");
+            case BOTH -> Phrases.of("cut.layers.both");
+            default -> s.onFold() ? Phrases.of("cut.layers.whole") : Phrases.of("cut.layers.two");
         };
     }
 
-    private static String grain(CuttingGuide.Step s, Unit unit) {
+    private static String grain(CuttingGuide.Step s, boolean fold, Unit unit) {
         String first = length(s.fromEdge().get(0), unit);
         String second = length(s.fromEdge().get(1), unit);
-        return first.equals(second) ? first + " at both ends" : first + " at its foot, " + second + " at its head";
+        if (first.equals(second)) {
+            return fold ? Phrases.of("cut.grain-even-fold", first) : Phrases.of("cut.grain-even-selvage", first);
+        }
+        return fold
+                ? Phrases.of("cut.grain-uneven-fold", first, second)
+                : Phrases.of("cut.grain-uneven-selvage", first, second);
     }
 
     /** How the cloth lies and how the list is to be used. */
     public static List<String> before(Lay lay, Unit unit) {
         return List.of(
-                spread(lay, unit)
-                        + " The lower edge of the picture is the end next to you. Right and left are the wearer's.",
-                "Place the pieces in the order of the list: long ones first, from the "
-                        + (lay.fromFold(2) ? "fold" : "left selvage")
-                        + " outwards, because a long piece off grain twists. Measure both ends of each grain arrow; then"
-                        + " put weights where the drawing has small squares, at both ends first.",
-                "When all lie as drawn, and left and right are both there, cut in the same order and tick. Write L or R"
-                        + " and the top on each cut piece, on its inside.");
+                spread(lay, unit) + " " + Phrases.of("cut.sides"),
+                lay.fromFold(2) ? Phrases.of("cut.order-fold") : Phrases.of("cut.order-selvage"),
+                Phrases.of("cut.then"));
     }
 
     /** Each other permitted way, what it needs and why one might still like it; empty where there is none. */
     public static List<String> otherWays(Lay lay, Unit unit) {
         return lay.ways().stream()
                 .filter(w -> w.method() != lay.method())
-                .map(w -> w.method().word() + " needs " + length(w.length(), unit)
-                        + more(w.length() - lay.length(), unit) + ": " + why(w.method()))
+                .map(w -> otherWay(w.method(), w.length(), w.length() - lay.length(), unit))
                 .toList();
     }
 
-    private static String more(double mm, Unit unit) {
-        return mm < 0.5 ? ", as much" : ", " + length(mm, unit) + " more";
+    private static String otherWay(Lay.Method method, double length, double more, Unit unit) {
+        return more < 0.5
+                ? Phrases.of("way.as-much", method.word(), length(length, unit), why(method))
+                : Phrases.of("way.more", method.word(), length(length, unit), length(more, unit), why(method));
     }
 
     /** Common practice, no source. */
     public static String why(Lay.Method method) {
         return switch (method) {
-            case FOLDED -> "each pair is cut in one go and comes out left and right; two layers may shift";
-            case OPEN -> "one layer does not shift and every flaw is seen; left and right are cut one by one";
-            case FOLDED_CROSSWISE ->
-                "wide pieces are cut in pairs in one go; the lower layer lies the other way round, and two layers may"
-                        + " shift";
-            case FOLDED_OFF_THE_MIDDLE ->
-                "pairs are cut in one go, and nothing is wasted below single pieces; the fold must be kept straight";
-            case PART_FOLDED ->
-                "pairs are cut in one go first, the rest after it from open cloth: the easiest to follow";
+            case FOLDED -> Phrases.of("way.why.folded");
+            case OPEN -> Phrases.of("way.why.open");
+            case FOLDED_CROSSWISE -> Phrases.of("way.why.folded-crosswise");
+            case FOLDED_OFF_THE_MIDDLE -> Phrases.of("way.why.folded-off-the-middle");
+            case PART_FOLDED -> Phrases.of("way.why.part-folded");
         };
     }
 
     private static String spread(Lay lay, Unit unit) {
         String doubled = length(lay.doubled(), unit);
         return switch (lay.method()) {
-            case FOLDED ->
-                "Fold the cloth lengthwise, selvage on selvage, its OUTSIDE OUT. The fold lies on your left, the"
-                        + " selvages on your right.";
-            case OPEN -> "Lay the cloth open in one layer, its OUTSIDE UP.";
-            case FOLDED_CROSSWISE ->
-                "Fold the cloth across, cut end on cut end, its OUTSIDE OUT, the selvages at your left and right. The"
-                        + " fold lies at the far end.";
-            case FOLDED_OFF_THE_MIDDLE ->
-                "Fold the cloth lengthwise so that " + doubled + " lie double, its OUTSIDE OUT. The fold lies on your"
-                        + " left; to the right of the upper selvage the cloth lies in one layer.";
-            case PART_FOLDED ->
-                "Fold the first " + doubled
-                        + " of the cloth lengthwise, selvage on selvage, its OUTSIDE OUT, the fold on"
-                        + " your left. Cut across there when these pieces are cut, and lay the rest open, OUTSIDE UP.";
+            case FOLDED -> Phrases.of("cut.spread.folded");
+            case OPEN -> Phrases.of("cut.spread.open");
+            case FOLDED_CROSSWISE -> Phrases.of("cut.spread.folded-crosswise");
+            case FOLDED_OFF_THE_MIDDLE -> Phrases.of("cut.spread.folded-off-the-middle", doubled);
+            case PART_FOLDED -> Phrases.of("cut.spread.part-folded", doubled);
         };
     }
 
     public static String leftover(Leftover l, char letter, Unit unit) {
-        String size = length(l.width(), unit) + " across x " + length(l.height(), unit) + " along";
-        String layers = l.layers() == 1 ? "" : l.atFold() ? ", two layers, at the fold" : ", two layers";
-        return letter + ": " + size + layers;
+        String name = String.valueOf(letter);
+        String across = length(l.width(), unit);
+        String along = length(l.height(), unit);
+        if (l.layers() == 1) {
+            return Phrases.of("left-over.one", name, across, along);
+        }
+        return l.atFold()
+                ? Phrases.of("left-over.at-fold", name, across, along)
+                : Phrases.of("left-over.double", name, across, along);
     }
 
     /** What comes out of the leftovers, each as if nothing else were cut; what does not come out is left away. */
     public static List<String> offcuts(ClothUse use, Unit unit) {
         return use.offcuts().stream()
                 .filter(f -> f.total() > 0)
-                .map(f -> f.what().name() + " (" + size(f.what(), unit) + "; "
-                        + f.what().source() + "): " + f.total() + from(f))
+                .map(f -> Phrases.of(
+                        "left-over.fits",
+                        f.what().name(),
+                        length(f.what().across(), unit),
+                        length(f.what().along(), unit),
+                        f.what().source(),
+                        String.valueOf(f.total()),
+                        from(f)))
                 .toList();
     }
 
@@ -213,14 +223,9 @@ public final class ClothWords {
         StringBuilder letters = new StringBuilder();
         for (int i = 0; i < fit.counts().size(); i++) {
             if (fit.counts().get(i) > 0) {
-                letters.append(letters.isEmpty() ? ", from " : ", ").append((char) ('A' + i));
+                letters.append(letters.isEmpty() ? "" : ", ").append((char) ('A' + i));
             }
         }
         return letters.toString();
-    }
-
-    private static String size(Offcut what, Unit unit) {
-        return String.format(
-                Locale.ROOT, "%s across x %s along", length(what.across(), unit), length(what.along(), unit));
     }
 }

@@ -71,17 +71,18 @@ final class ClubSheet {
     }
 
     String title() {
-        return "Club lay, table " + number + " of " + of + ": "
-                + counted(table.garments().size(), "garment");
+        return table.garments().size() == 1
+                ? Phrases.of("club.title-one", String.valueOf(number), String.valueOf(of))
+                : Phrases.of(
+                        "club.title-many",
+                        String.valueOf(number),
+                        String.valueOf(of),
+                        String.valueOf(table.garments().size()));
     }
 
     /** For those who do not see the drawing. */
     String words() {
         return table.garments().stream().map(ClubLay.Garment::name).collect(Collectors.joining(", "));
-    }
-
-    private static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     /** As wide as an A2 sheet and as long as the cloth asks for, up to what a page can have. */
@@ -115,7 +116,7 @@ final class ClubSheet {
         Column head = new Column(canvas, room.minX(), room.maxY(), room.width());
         head().forEach(head::write);
         Box drawn = clothRoom(paper, key);
-        canvas.spoken(Tag.FIGURE, LayDrawing.SHOWS, () -> new LayDrawing(cloth, canvas, drawn).draw());
+        canvas.spoken(Tag.FIGURE, Phrases.of("lay.shows"), () -> new LayDrawing(cloth, canvas, drawn).draw());
         Column foot = new Column(canvas, room.minX(), drawn.minY() - 2, room.width());
         key.forEach(foot::write);
         ticks(canvas, foot.y() - 2, room);
@@ -142,18 +143,13 @@ final class ClubSheet {
     private List<Para> head() {
         Lay lay = cloth.lay();
         Unit unit = cloth.unit();
-        String size = "Lay " + Amounts.number(lay.length(), 0) + " mm (" + Amounts.length(lay.length(), unit)
-                + ") of cloth, " + Amounts.number(lay.fabricWidth(), 0) + " mm ("
-                + Amounts.length(lay.fabricWidth(), unit) + ") wide"
-                + (lay.method() == Lay.Method.FOLDED ? " when folded" : "") + ". Unwashed, with "
-                + "both ends to straighten: "
-                + Amounts.length(cloth.use().buying().needed(), unit)
-                + " of the roll. Pieces take up " + Amounts.percent(lay.use()) + " of the cloth laid.";
+        String roll =
+                Phrases.of("club.roll", Amounts.length(cloth.use().buying().needed(), unit));
         String name = Letters.shortened(cloth.fabric().name(), Letters.LONGEST_NAME);
         return List.of(
                 new Para(5.5, 0, 0, title()),
-                new Para(TEXT, 0, 0.5, size),
-                new Para(TEXT, 0, 0.5, "Cloth: " + name + ". " + LaySheet.way(lay) + " " + LaySheet.SIGNS),
+                new Para(TEXT, 0, 0.5, LaySheet.size(lay, unit) + " " + roll + " " + LaySheet.use(lay)),
+                new Para(TEXT, 0, 0.5, LaySheet.cloth(name) + " " + LaySheet.way(lay) + " " + LaySheet.signs()),
                 new Para(TEXT, 0, 0.5, LaySheet.grain(cloth)));
     }
 
@@ -182,7 +178,7 @@ final class ClubSheet {
     }
 
     private static Para tickHead() {
-        return new Para(TEXT, 0, 1, "Cut and bundled, all pieces there:");
+        return new Para(TEXT, 0, 1, Phrases.of("club.tick"));
     }
 
     private static double tickWidth(double width) {

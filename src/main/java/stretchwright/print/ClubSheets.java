@@ -39,7 +39,7 @@ public final class ClubSheets {
     }
 
     private Document pdf() {
-        try (PdfFile file = new PdfFile("Club lay")) {
+        try (PdfFile file = new PdfFile(Phrases.of("club.file"))) {
             for (ClubSheet sheet : sheets) {
                 Canvas page = file.page(sheet.paper().width(), sheet.paper().height());
                 file.bookmark(sheet.title());

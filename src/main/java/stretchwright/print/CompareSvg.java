@@ -75,7 +75,7 @@ public final class CompareSvg {
                 SvgCanvas.number(height * SCALE),
                 SvgCanvas.number(width),
                 SvgCanvas.number(height),
-                SvgCanvas.escaped(nameA + " and " + nameB),
+                SvgCanvas.escaped(Phrases.of("compare.title", nameA, nameB)),
                 "path{fill:none}.a{stroke:#000;stroke-width:2.4}.b{stroke:#d55e00;stroke-width:2.4;stroke-dasharray:14 8}"
                         + "path.a.area{fill:#000;fill-opacity:.05;stroke:none}.common{stroke:#777;stroke-width:1}\n"
                         + "text{font:" + SvgCanvas.number(LETTER)
@@ -86,11 +86,7 @@ public final class CompareSvg {
 
     private void legend(String nameA, String nameB) {
         double line = LETTER * 1.5;
-        text(
-                GAP,
-                GAP,
-                "Sew lines at a quarter of true scale; legs meet at side line and crotch line, other pieces at"
-                        + " their middle; numbers: how much wider B is");
+        text(GAP, GAP, Phrases.of("compare.legend"));
         sample("a", "A  " + nameA, GAP + line);
         sample("b", "B  " + nameB, GAP + 2 * line);
     }
@@ -133,7 +129,10 @@ public final class CompareSvg {
     private String label(String name) {
         boolean inA = piece(a, name).isPresent();
         boolean inB = piece(b, name).isPresent();
-        return name + (inA && inB ? "" : inA ? " (only in A)" : " (only in B)");
+        if (inA && inB) {
+            return name;
+        }
+        return inA ? Phrases.of("compare.only-a", name) : Phrases.of("compare.only-b", name);
     }
 
     private void piece(String name, Point origin, Box box) {
@@ -174,7 +173,7 @@ public final class CompareSvg {
 
     private String amount(double mm) {
         String own = unit == Unit.MM ? "" : String.format(Locale.ROOT, " (%+.1f %s)", unit.fromMm(mm), unit.symbol());
-        return Math.abs(mm) < 0.05 ? "the same" : String.format(Locale.ROOT, "%+.1f mm", mm) + own;
+        return Math.abs(mm) < 0.05 ? Phrases.of("compare.same") : String.format(Locale.ROOT, "%+.1f mm", mm) + own;
     }
 
     private void text(double x, double y, String words) {

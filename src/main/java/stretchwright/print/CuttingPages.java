@@ -20,7 +20,7 @@ final class CuttingPages {
     private final ClothUse use;
 
     private CuttingPages(PdfFile file, Job job) {
-        pages = new TextPages(file, job.office(), job, "cutting guide");
+        pages = new TextPages(file, job.office(), job, Phrases.of("cut.foot"));
         this.job = job;
         use = job.use();
     }
@@ -42,38 +42,31 @@ final class CuttingPages {
     }
 
     private void buying() {
-        heading("Fabric to buy: " + Amounts.bought(use.buying()));
+        heading(Phrases.of("buy.heading", Amounts.bought(use.buying())));
         text(capital(ClothWords.sum(use.buying(), job.unit()) + "."));
-        text(
-                "It is washed and dried before it is cut, so what it shrinks is bought on top. Straightening, print repeat and"
-                        + " steps: common practice, no source. Cloth of "
-                        + Amounts.length(job.fabric().usableWidth(), job.unit())
-                        + " usable width between the selvages.");
+        text(Phrases.of("buy.washed", Amounts.length(job.fabric().usableWidth(), job.unit())));
         use.onHand()
-                .ifPresent(hand -> text("On hand: " + Amounts.length(hand.have(), job.unit()) + ". It "
-                        + ClothWords.onHand(hand, job.unit()) + "."));
+                .ifPresent(hand -> text(Phrases.of(
+                        "buy.on-hand", Amounts.length(hand.have(), job.unit()), ClothWords.onHand(hand, job.unit()))));
     }
 
     private void ways() {
         List<String> others = ClothWords.otherWays(job.lay(), job.unit());
         if (!others.isEmpty()) {
-            text("Laid " + job.lay().method().word() + ", the shortest way found: "
-                    + ClothWords.why(job.lay().method()) + ". Other ways (style.lay):");
+            text(Phrases.of(
+                    "buy.ways",
+                    job.lay().method().word(),
+                    ClothWords.why(job.lay().method())));
             others.forEach(w -> pages.write(List.of(new Para(TEXT, INDENT, 0.5, capital(w) + "."))));
         }
     }
 
     private void steps() {
-        heading("Cutting: place, check, cut, tick");
+        heading(Phrases.of("cut.heading"));
         ClothWords.before(job.lay(), job.unit()).forEach(this::text);
         for (CuttingGuide.Step s : use.guide().steps()) {
             int cut = job.pattern().piece(s.piece()).cut();
-            Para name = new Para(
-                    4.4,
-                    INDENT,
-                    2.5,
-                    s.number() + ". " + ClothWords.name(s, cut)
-                            + (s.turnedOver() ? " - TURNED OVER" : s.onFold() ? " - on the fold" : ""));
+            Para name = new Para(4.4, INDENT, 2.5, named(s, s.number() + ". " + ClothWords.name(s, cut)));
             Para how = new Para(TEXT, INDENT, 0, capital(ClothWords.step(s, job.lay(), job.unit())));
             pages.need(
                     name.height(pages.room().width()) + how.height(pages.room().width()));
@@ -83,12 +76,17 @@ final class CuttingPages {
         long left = count(true);
         long right = count(false);
         if (left + right > 0) {
-            String check = "Count before you put the scissors away: " + left + " for the left and " + right
-                    + " for the right.";
+            String check = Phrases.of("cut.count", String.valueOf(left), String.valueOf(right));
             pages.need(2 * TEXT * Letters.LEADING + 2.5);
             box(pages.y() - 2.5);
             pages.write(List.of(new Para(TEXT, INDENT, 2.5, check)));
         }
+    }
+
+    private static String named(CuttingGuide.Step s, String name) {
+        return s.turnedOver()
+                ? Phrases.of("cut.named-turned-over", name)
+                : s.onFold() ? Phrases.of("cut.named-on-fold", name) : name;
     }
 
     private long count(boolean left) {
@@ -110,27 +108,21 @@ final class CuttingPages {
     }
 
     private void leftovers() {
-        heading("For the offcut box");
+        heading(Phrases.of("left-over.heading"));
         if (use.leftovers().isEmpty()) {
-            text("No rectangle of 5 cm or more is left.");
+            text(Phrases.of("left-over.none"));
             return;
         }
         List<String> sizes = new ArrayList<>();
         for (int i = 0; i < use.leftovers().size(); i++) {
             sizes.add(ClothWords.leftover(use.leftovers().get(i), (char) ('A' + i), job.unit()));
         }
-        text("Rectangles that no cut line enters, dotted on the drawing: " + String.join("; ", sizes) + ".");
+        text(Phrases.of("left-over.rectangles", String.join("; ", sizes)));
         use.onHand()
                 .filter(h -> h.spare() > 0)
-                .ifPresent(h ->
-                        text("And a strip over the whole width, " + Amounts.length(Math.floor(h.spare()), job.unit())
-                                + " of unwashed cloth, from what is on hand."));
+                .ifPresent(h -> text(Phrases.of("left-over.strip", Amounts.length(Math.floor(h.spare()), job.unit()))));
         List<String> fits = ClothWords.offcuts(use, job.unit());
-        text(
-                fits.isEmpty()
-                        ? "None of the usual small things fits into one of them."
-                        : "What comes out, each if nothing else is cut from them; the stretch across goes round, so they are not"
-                                + " turned:");
+        text(fits.isEmpty() ? Phrases.of("left-over.nothing-fits") : Phrases.of("left-over.what-fits"));
         fits.forEach(f -> pages.write(List.of(new Para(TEXT, INDENT, 0.5, f))));
     }
 

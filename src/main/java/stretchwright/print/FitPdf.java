@@ -21,12 +21,12 @@ final class FitPdf {
 
     private FitPdf(Job job, PdfFile file) {
         this.job = job;
-        pages = new TextPages(file, job.office(), job, "fit sheet");
+        pages = new TextPages(file, job.office(), job, Phrases.of("fit.foot"));
         room = pages.room();
     }
 
     static Document of(Job job) {
-        try (PdfFile file = new PdfFile(job.make() + " - fit sheet")) {
+        try (PdfFile file = new PdfFile(Phrases.of("fit.title", job.make()))) {
             new FitPdf(job, file).write();
             return file.finished("fit.pdf", "fit sheet");
         }
@@ -34,11 +34,11 @@ final class FitPdf {
 
     private void write() {
         block(List.of(
-                new Para(7, 0, 0, job.make() + " - fit sheet"),
-                text(0, (job.forWhom() + " Read it before cutting.").strip())));
-        heading(job.fit().stops() ? "Stop: read before cutting" : "What the fit check says");
+                new Para(7, 0, 0, Phrases.of("fit.title", job.make())),
+                text(0, (job.forWhom() + " " + Phrases.of("fit.read")).strip())));
+        heading(job.fit().stops() ? Phrases.of("fit.stop") : Phrases.of("fit.says"));
         if (job.fit().verdicts().isEmpty()) {
-            block(List.of(text(0, "Nothing to say.")));
+            block(List.of(text(0, Phrases.of("fit.nothing"))));
         }
         for (FitReport.Severity severity : FitReport.Severity.values()) {
             job.fit().verdicts().stream().filter(v -> v.severity() == severity).forEach(v -> block(verdict(v)));
@@ -47,7 +47,7 @@ final class FitPdf {
         for (FitTables.Table table : FitTables.of(job.fit(), job.pattern(), job.unit())) {
             table(table);
         }
-        heading("Take care");
+        heading(Phrases.of("plan.take-care"));
         PlanWords.cautions().forEach(p -> block(List.of(new Para(TEXT, 0, 1, p.words()))));
     }
 
@@ -80,8 +80,8 @@ final class FitPdf {
         Canvas page = pages.page();
         Canvas fit = new Shrunk(page, scale, room.minX(), top - FitSvg.HEIGHT * scale);
         Canvas load = new Shrunk(page, scale, room.minX() + FitSvg.WIDTH * scale + 6, top - LoadSvg.HEIGHT * scale);
-        page.spoken(Tag.FIGURE, FitSvg.SHOWS, () -> FitSvg.draw(job, fit));
-        page.spoken(Tag.FIGURE, LoadSvg.SHOWS, () -> LoadSvg.draw(job, load));
+        page.spoken(Tag.FIGURE, Phrases.of("fit.drawing-shows"), () -> FitSvg.draw(job, fit));
+        page.spoken(Tag.FIGURE, Phrases.of("load.shows"), () -> LoadSvg.draw(job, load));
         pages.goOnAt(top - FitSvg.HEIGHT * scale);
     }
 
@@ -104,7 +104,7 @@ final class FitPdf {
 
     private void table(FitTables.Table table) {
         pages.block(List.of(new Para(TEXT + 0.5, 0, 4, table.caption())), 18);
-        if (table.caption().startsWith("Levels")) {
+        if (table.caption().equals(FitTables.levels(job.unit()))) {
             block(List.of(new Para(CELL, 0, 1, FitTables.signs())));
         }
         double[] widths = widths(table);

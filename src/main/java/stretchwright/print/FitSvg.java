@@ -17,10 +17,6 @@ import stretchwright.pattern.Level;
 final class FitSvg {
     static final double WIDTH = 118;
     static final double HEIGHT = 175;
-    /** For those who have the page read out. */
-    static final String SHOWS =
-            "The wearer from the front and the back, with stretch and pressure at each level; the table of levels has the numbers.";
-
     static final double TEXT = 4.1;
 
     private static final double FOOT = 37;
@@ -57,7 +53,7 @@ final class FitSvg {
     }
 
     static Document of(Job job) {
-        SvgCanvas svg = new SvgCanvas(WIDTH, HEIGHT, job.make() + " - stretch and pressure along the leg");
+        SvgCanvas svg = new SvgCanvas(WIDTH, HEIGHT, Phrases.of("fit-plot.title", job.make()));
         draw(job, svg);
         return new Document(
                 "fit.svg",
@@ -68,17 +64,18 @@ final class FitSvg {
 
     /** For those who do not see the drawing. */
     static String says(Job job) {
-        StringBuilder words = new StringBuilder("Against the height on the leg: stretch across and pressure");
-        words.append(job.fabric().loadAcross().isAssumed() ? ", an indication only." : ".");
+        StringBuilder words = new StringBuilder(
+                job.fabric().loadAcross().isAssumed()
+                        ? Phrases.of("fit-plot.says-assumed")
+                        : Phrases.of("fit-plot.says"));
         job.fit().levels().stream()
                 .filter(l -> l.level() != Level.Name.WAIST)
                 .forEach(l -> words.append(' ')
-                        .append(l.place())
-                        .append(": ")
-                        .append(Amounts.percent(l.across()))
-                        .append(", ")
-                        .append(Amounts.number(mmHg(l.pressure()), 1))
-                        .append(" mmHg;"));
+                        .append(Phrases.of(
+                                "fit-plot.says-level",
+                                l.place(),
+                                Amounts.percent(l.across()),
+                                Amounts.number(mmHg(l.pressure()), 1))));
         return words.toString();
     }
 
@@ -94,7 +91,7 @@ final class FitSvg {
 
     private void draw() {
         levels();
-        frame(strain, "stretch, %");
+        frame(strain, Phrases.of("fit-plot.stretch"));
         frame(pressure, "mmHg");
         kilopascals();
         limits();
@@ -268,18 +265,18 @@ final class FitSvg {
         List<String> words = new ArrayList<>();
         words.add(
                 job.fabric().loadAcross().isAssumed()
-                        ? "Dashed: assumed load curve, an indication only."
-                        : "Solid: from your readings. Dotted: beyond them.");
+                        ? Phrases.of("fit-plot.assumed")
+                        : Phrases.of("fit-plot.readings"));
         if (pressure.high() > Comfort.NOTE) {
-            words.add("Fine dashes: the limits 10, 15, 18, 25 mmHg.");
+            words.add(Phrases.of("fit-plot.limits"));
         }
         if (job.pattern().holds().stream().anyMatch(h -> h.wanted().isPresent())) {
-            words.add("Cross: the pressure wanted." + (two ? " L, R: the legs." : ""));
+            words.add(two ? Phrases.of("fit-plot.wanted-two") : Phrases.of("fit-plot.wanted"));
         } else if (two) {
-            words.add("L, R: left and right leg.");
+            words.add(Phrases.of("fit-plot.legs"));
         }
         if (strain.low() < 0) {
-            words.add("Below 0 %: looser than what it goes round.");
+            words.add(Phrases.of("fit-plot.looser"));
         }
         double y = FOOT - 16;
         for (String line : words) {

@@ -25,42 +25,86 @@ public final class FitTables {
         List<Table> all = new ArrayList<>();
         add(
                 all,
-                "Levels, lengths in " + unit.symbol(),
-                List.of("level", "girth", "width", "across", "along", "mmHg", "kPa", "wanted mmHg", "bound by"),
+                levels(unit),
+                List.of(
+                        Phrases.of("fit.head.level"),
+                        Phrases.of("fit.head.girth"),
+                        Phrases.of("fit.head.width"),
+                        Phrases.of("fit.head.across"),
+                        Phrases.of("fit.head.along"),
+                        Phrases.of("fit.head.mmhg"),
+                        Phrases.of("fit.head.kpa"),
+                        Phrases.of("fit.head.wanted-mmhg"),
+                        Phrases.of("fit.head.bound-by")),
                 fit.levels().stream().map(l -> level(l, pattern, unit)).toList());
         add(
                 all,
-                "Openings, lengths in " + unit.symbol(),
-                List.of("opening", "at rest", "must pass", "needed", "allowed", "result"),
+                Phrases.of("fit.table.openings", unit.symbol()),
+                List.of(
+                        Phrases.of("fit.head.opening"),
+                        Phrases.of("fit.head.at-rest"),
+                        Phrases.of("fit.head.must-pass"),
+                        Phrases.of("fit.head.needed"),
+                        Phrases.of("fit.head.allowed"),
+                        Phrases.of("fit.head.result")),
                 fit.openings().stream().map(o -> opening(o, unit)).toList());
         add(
                 all,
-                "Poses: stretch needed",
-                List.of("pose", "region", "direction", "sliding", "sticking", "cloth has", "result"),
+                Phrases.of("fit.table.poses"),
+                List.of(
+                        Phrases.of("fit.head.pose"),
+                        Phrases.of("fit.head.region"),
+                        Phrases.of("fit.head.direction"),
+                        Phrases.of("fit.head.sliding"),
+                        Phrases.of("fit.head.sticking"),
+                        Phrases.of("fit.head.cloth-has"),
+                        Phrases.of("fit.head.result")),
                 fit.poses().stream().map(FitTables::pose).toList());
         add(
                 all,
-                "Seams in the worst pose",
-                List.of("seam", "standing", "needed", "pose", "stitch", "stands", "result"),
+                Phrases.of("fit.table.seams"),
+                List.of(
+                        Phrases.of("fit.head.seam"),
+                        Phrases.of("fit.head.standing"),
+                        Phrases.of("fit.head.needed"),
+                        Phrases.of("fit.head.pose"),
+                        Phrases.of("fit.head.stitch"),
+                        Phrases.of("fit.head.stands"),
+                        Phrases.of("fit.head.result")),
                 fit.seams().stream().map(FitTables::seam).toList());
         add(
                 all,
-                "Growth of the cloth, and what shows through",
-                List.of("region", "pose", "grows in area by", "g/m\u00B2 then", "card showed at", "result"),
+                Phrases.of("fit.table.growth"),
+                List.of(
+                        Phrases.of("fit.head.region"),
+                        Phrases.of("fit.head.pose"),
+                        Phrases.of("fit.head.grows-in-area-by"),
+                        Phrases.of("fit.head.grams-then"),
+                        Phrases.of("fit.head.card-showed-at"),
+                        Phrases.of("fit.head.result")),
                 fit.covers().stream().map(FitTables::cover).toList());
         add(
                 all,
-                "After washing, " + unit.symbol(),
-                List.of("what", "direction", "cut", "washed"),
+                Phrases.of("fit.table.washed", unit.symbol()),
+                List.of(
+                        Phrases.of("fit.head.what"),
+                        Phrases.of("fit.head.direction"),
+                        Phrases.of("fit.head.cut"),
+                        Phrases.of("fit.head.washed")),
                 fit.lengths().stream()
                         .map(l -> List.of(l.what(), l.direction(), mm(l.cut(), unit), mm(l.washed(), unit)))
                         .toList());
         add(
                 all,
-                "If the tape slipped, " + unit.symbol(),
-                List.of("measure", "by", "what changes"),
+                Phrases.of("fit.table.slips", unit.symbol()),
+                List.of(Phrases.of("fit.head.measure"), Phrases.of("fit.head.by"), Phrases.of("fit.head.what-changes")),
                 slips(fit.slips(), unit));
         return List.copyOf(all);
+    }
+
+    /** The caption of the table of levels, below which its signs are told. */
+    static String levels(Unit unit) {
+        return Phrases.of("fit.table.levels", unit.symbol());
     }
 
     private static void add(List<Table> all, String caption, List<String> heads, List<List<String>> rows) {
@@ -76,7 +120,7 @@ public final class FitTables {
                 .findFirst();
         String sign = l.assumed() ? " ~" : l.beyondReadings() ? " >" : "";
         return List.of(
-                l.place() + (l.level().wholeBody() ? " (whole)" : ""),
+                l.level().wholeBody() ? Phrases.of("fit.whole", l.place()) : l.place(),
                 mm(l.girth(), unit),
                 mm(l.width(), unit),
                 Amounts.percent(l.across()),
@@ -94,15 +138,13 @@ public final class FitTables {
 
     /** What the signs in the column of pressures mean. */
     public static String signs() {
-        return "~ from an assumed load curve: an indication only. > beyond the last reading. wanted: the pressure asked for"
-                + " there; bound by: what kept the width from giving it.";
+        return Phrases.of("fit.signs");
     }
 
     /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
     public static String tried(FitReport.Tried t) {
-        return (t.turns() ? "tried, and it helps: " : "tried, not enough: ")
-                + t.change()
-                + (t.after().isEmpty() ? "" : ". Then: " + t.after());
+        String tried = t.turns() ? Phrases.of("fit.helps", t.change()) : Phrases.of("fit.not-enough", t.change());
+        return t.after().isEmpty() ? tried : tried + ". " + Phrases.of("fit.then", t.after());
     }
 
     private static List<String> opening(FitReport.Opening o, Unit unit) {
@@ -112,7 +154,7 @@ public final class FitTables {
                 mm(o.mustPass(), unit),
                 Amounts.percent(o.needed()),
                 Amounts.percent(o.allowed()),
-                o.passes() ? "passes" : "does not pass");
+                o.passes() ? Phrases.of("fit.passes") : Phrases.of("fit.does-not-pass"));
     }
 
     private static List<String> pose(FitReport.Pose p) {
@@ -123,7 +165,7 @@ public final class FitTables {
                 Amounts.percent(p.needed()),
                 Amounts.percent(p.neededIfStuck()),
                 Amounts.percent(p.available()),
-                p.passes() ? "goes" : "too tight");
+                p.passes() ? Phrases.of("fit.goes") : Phrases.of("fit.too-tight"));
     }
 
     private static List<String> seam(FitReport.SeamFit s) {
@@ -134,8 +176,12 @@ public final class FitTables {
                 s.pose(),
                 s.stitch() + " " + s.stitchName(),
                 Amounts.percent(s.stands()),
-                (s.holds() ? "holds" : "breaks")
-                        + (s.reinforcement().isEmpty() ? "" : "; besides: " + s.reinforcement()));
+                seamResult(s));
+    }
+
+    private static String seamResult(FitReport.SeamFit s) {
+        String result = s.holds() ? Phrases.of("fit.holds") : Phrases.of("fit.breaks");
+        return s.reinforcement().isEmpty() ? result : Phrases.of("fit.besides", result, s.reinforcement());
     }
 
     private static List<String> cover(FitReport.Cover c) {
@@ -143,9 +189,9 @@ public final class FitTables {
                 c.region(),
                 c.pose(),
                 Amounts.percent(c.areal()),
-                c.weight().isPresent() ? Amounts.number(c.weight().getAsDouble(), 0) : "not known",
-                c.limit().isPresent() ? Amounts.percent(c.limit().getAsDouble()) : "not tested",
-                c.limit().isEmpty() ? "-" : c.shows() ? "shows through" : "covers");
+                c.weight().isPresent() ? Amounts.number(c.weight().getAsDouble(), 0) : Phrases.of("fit.not-known"),
+                c.limit().isPresent() ? Amounts.percent(c.limit().getAsDouble()) : Phrases.of("fit.not-tested"),
+                c.limit().isEmpty() ? "-" : c.shows() ? Phrases.of("fit.shows") : Phrases.of("fit.covers"));
     }
 
     /** Slips that change something; of the others only how many they are. */
@@ -158,7 +204,12 @@ public final class FitTables {
         }
         int others = slips.size() - rows.size();
         if (others > 0) {
-            rows.add(List.of(others + (rows.isEmpty() ? "" : " other") + " slips of the usual size", "", "nothing"));
+            rows.add(List.of(
+                    rows.isEmpty()
+                            ? Phrases.of("fit.slips-all", String.valueOf(others))
+                            : Phrases.of("fit.slips-other", String.valueOf(others)),
+                    "",
+                    Phrases.of("fit.slips-nothing")));
         }
         return rows;
     }

@@ -9,31 +9,29 @@ import java.util.List;
  * the least an office printer draws unbroken (from memory).
  */
 enum Ink {
-    CUT("cut-line", 0.5, 0, "solid, thick"),
-    SEW("sew-line", 0.25, 0, "dashed", 5.0, 2.5),
-    FOLD("fold", 0.35, 0, "long and short dashes", 12.0, 2.0, 3.0, 2.0),
-    NOTCH("notch", 0.5, 0, "short ticks inwards from the cut line"),
-    GRAIN("grain", 0.35, 0, "thin, with arrow heads"),
-    MARK("mark", 0.25, 0.2, "dotted", 0.8, 1.8),
-    LABEL("label", 0.2, 0, ""),
-    FAINT("note", 0.12, 0.45, ""),
-    SQUARE("test-square", 0.12, 0.55, ""),
-    TRIM("trim-line", 0.15, 0.3, "hair line"),
-    JOIN("join-line", 0.15, 0.3, "hair line, dashed", 2.0, 2.0),
-    DIAMOND("join-mark", 0.25, 0.2, "halves meet across a join"),
-    CLOTH("cloth", 0.35, 0.2, "");
+    CUT("cut-line", 0.5, 0),
+    SEW("sew-line", 0.25, 0, 5.0, 2.5),
+    FOLD("fold", 0.35, 0, 12.0, 2.0, 3.0, 2.0),
+    NOTCH("notch", 0.5, 0),
+    GRAIN("grain", 0.35, 0),
+    MARK("mark", 0.25, 0.2, 0.8, 1.8),
+    LABEL("label", 0.2, 0),
+    FAINT("note", 0.12, 0.45),
+    SQUARE("test-square", 0.12, 0.55),
+    TRIM("trim-line", 0.15, 0.3),
+    JOIN("join-line", 0.15, 0.3, 2.0, 2.0),
+    DIAMOND("join-mark", 0.25, 0.2),
+    CLOTH("cloth", 0.35, 0.2);
 
     private final String cssClass;
     private final double width;
     private final double grey;
-    private final String looks;
     private final List<Double> dashes;
 
-    Ink(String cssClass, double width, double grey, String looks, Double... dashes) {
+    Ink(String cssClass, double width, double grey, Double... dashes) {
         this.cssClass = cssClass;
         this.width = width;
         this.grey = grey;
-        this.looks = looks;
         this.dashes = List.of(dashes);
     }
 
@@ -47,11 +45,6 @@ enum Ink {
 
     double grey() {
         return grey;
-    }
-
-    /** In words, for the legend. */
-    String looks() {
-        return looks;
     }
 
     List<Double> dashes() {

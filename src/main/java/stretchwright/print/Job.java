@@ -90,11 +90,11 @@ public record Job(
 
     /** "For Rowan, in Ink knit."; of what has no name nothing is said. */
     String forWhom() {
-        String in = fabric().name().isBlank() ? "" : "in " + cloth();
+        boolean cloth = !fabric().name().isBlank();
         if (wearerName.isBlank()) {
-            return in.isEmpty() ? "" : "I" + in.substring(1) + ".";
+            return cloth ? Phrases.of("job.cloth", cloth()) : "";
         }
-        return "For " + wearer() + (in.isEmpty() ? "" : ", " + in) + ".";
+        return cloth ? Phrases.of("job.wearer-cloth", wearer(), cloth()) : Phrases.of("job.wearer", wearer());
     }
 
     String cloth() {

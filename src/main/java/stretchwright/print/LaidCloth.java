@@ -26,8 +26,14 @@ record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Piece> pi
     }
 
     static String around(Fabric fabric) {
-        return fabric.stretchAcross() >= fabric.stretchAlong()
-                ? "most stretch goes AROUND"
-                : "the stretch across the cloth goes AROUND";
+        return mostAcross(fabric) ? Phrases.of("lay.around-most") : Phrases.of("lay.around-across");
+    }
+
+    String aroundTheLeg() {
+        return mostAcross(fabric) ? Phrases.of("lay.around-leg-most") : Phrases.of("lay.around-leg-across");
+    }
+
+    private static boolean mostAcross(Fabric fabric) {
+        return fabric.stretchAcross() >= fabric.stretchAlong();
     }
 }

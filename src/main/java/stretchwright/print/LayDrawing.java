@@ -19,10 +19,6 @@ import stretchwright.pattern.Piece;
  * then moved, as Placement says.
  */
 final class LayDrawing {
-    /** For those who have the page read out. */
-    static final String SHOWS =
-            "The cloth with every piece where it lies; the order of cutting tells the same in words.";
-
     /** Around the cloth: selvage names at the sides, dimensions below, the scale bar above. */
     private static final double SIDE = 13;
 
@@ -108,7 +104,7 @@ final class LayDrawing {
         for (List<Point> outline : onCloth(flaw, width)) {
             canvas.line(Ink.GRAIN, outline, true);
             Box box = Box.around(outline);
-            canvas.text(Writing.at(Ink.LABEL, box.maxX() + 1, box.minY(), SMALL, "flaw"));
+            canvas.text(Writing.at(Ink.LABEL, box.maxX() + 1, box.minY(), SMALL, Phrases.of("drawing.flaw")));
         }
     }
 
@@ -132,7 +128,7 @@ final class LayDrawing {
         canvas.line(Ink.FAINT, a, b);
         head(Ink.FAINT, b, a);
         head(Ink.FAINT, a, b);
-        String words = Amounts.number(mm, 0) + " mm (" + Amounts.length(mm, cloth.unit()) + ")";
+        String words = Amounts.wholeMm(mm) + " (" + Amounts.length(mm, cloth.unit()) + ")";
         Point middle = a.towards(b, 0.5).plus(upright ? new Point(-1.2, 0) : new Point(0, -SMALL - 0.4));
         canvas.text(new Writing(Ink.LABEL, middle, upright ? 90 : 0, SMALL, Writing.Align.MIDDLE, words));
     }
@@ -142,7 +138,7 @@ final class LayDrawing {
         Point tip = middle.plus(new Point(0, 0.4 * length));
         canvas.line(Ink.GRAIN, foot, tip);
         head(Ink.GRAIN, foot, tip);
-        upright(middle.plus(new Point(3.5, 0)), "one way: every piece's top this way");
+        upright(middle.plus(new Point(3.5, 0)), Phrases.of("drawing.one-way"));
     }
 
     private void head(Ink ink, Point from, Point tip) {
@@ -164,7 +160,7 @@ final class LayDrawing {
                 b.x() + 2,
                 b.y() - 1,
                 SMALL,
-                Amounts.number(bar, 0) + " mm of cloth; drawn 1 : " + Amounts.number(1 / scale, 1)));
+                Phrases.of("drawing.scale", Amounts.number(bar, 0), Amounts.number(1 / scale, 1))));
     }
 
     private Optional<CuttingGuide.Step> placement(Placement p) {

@@ -19,12 +19,6 @@ import stretchwright.print.Column.Para;
 final class LaySheet {
     private static final double TEXT = 3.4;
 
-    static final String SIGNS =
-            "Number in a ring: order of placing and cutting. This side up: the paper's printed side up; TURNED"
-                    + " OVER: down. L and R: the wearer's left and right. Small squares: weights.";
-
-    private static final String LEFT_OVER = " Dotted, with a letter: left over.";
-
     /** How often the key is tried at most; the second try is usually like the first. */
     private static final int KEYS = 4;
 
@@ -47,7 +41,7 @@ final class LaySheet {
     }
 
     private static String title(Job job) {
-        return job.make() + " - lay for " + job.wearer();
+        return Phrases.of("lay.title", job.make(), job.wearer());
     }
 
     /** Upright or on its side, whichever shows the cloth larger. */
@@ -79,7 +73,7 @@ final class LaySheet {
         head(job).forEach(head::write);
         List<Para> key = key(job, sheet);
         Box cloth = clothRoom(job, sheet, key);
-        canvas.spoken(Tag.FIGURE, LayDrawing.SHOWS, () -> new LayDrawing(job.laid(), canvas, cloth).draw());
+        canvas.spoken(Tag.FIGURE, Phrases.of("lay.shows"), () -> new LayDrawing(job.laid(), canvas, cloth).draw());
         Column foot = new Column(canvas, room.minX(), cloth.minY() - 3, room.width());
         key.forEach(foot::write);
         cautions().forEach(foot::write);
@@ -114,20 +108,46 @@ final class LaySheet {
                 + ".";
     }
 
+    /** How long and how wide the cloth is as it lies. */
+    static String size(Lay lay, Unit unit) {
+        String[] values = {
+            Amounts.wholeMm(lay.length()),
+            Amounts.length(lay.length(), unit),
+            Amounts.wholeMm(lay.fabricWidth()),
+            Amounts.length(lay.fabricWidth(), unit)
+        };
+        return lay.method() == Lay.Method.FOLDED
+                ? Phrases.of("lay.size-folded", values)
+                : Phrases.of("lay.size", values);
+    }
+
+    static String use(Lay lay) {
+        return Phrases.of("lay.use", Amounts.percent(lay.use()));
+    }
+
+    static String cloth(String name) {
+        return Phrases.of("lay.cloth", name);
+    }
+
+    /** What the signs of the drawing mean. */
+    static String signs() {
+        return Phrases.of("lay.signs");
+    }
+
     private static List<Para> head(Job job) {
         var lay = job.lay();
-        String size = "Lay " + Amounts.number(lay.length(), 0) + " mm (" + Amounts.length(lay.length(), job.unit())
-                + ") of cloth, " + Amounts.number(lay.fabricWidth(), 0) + " mm ("
-                + Amounts.length(lay.fabricWidth(), job.unit())
-                + ") wide" + (job.lay().method() == Lay.Method.FOLDED ? " when folded" : "") + ". Buy "
-                + Amounts.toBuy(job.use().buying())
-                + ". Pieces take up " + Amounts.percent(lay.use()) + " of the cloth laid.";
+        String size = size(lay, job.unit()) + " "
+                + Phrases.of("lay.buy", Amounts.toBuy(job.use().buying())) + " " + use(lay);
         return List.of(
                 new Para(5.5, 0, 0, title(job)),
                 new Para(TEXT, 0, 0.5, size),
-                new Para(TEXT, 0, 0.5, "Cloth: " + job.cloth() + ". " + way(lay) + " " + SIGNS + LEFT_OVER),
+                new Para(
+                        TEXT,
+                        0,
+                        0.5,
+                        cloth(job.cloth()) + " " + way(lay) + " " + signs() + " " + Phrases.of("lay.sign-left-over")),
                 new Para(TEXT, 0, 0.5, grain(job.laid())),
-                new Para(TEXT, 0, 0.5, "Notches to mark: " + notches(job) + "."));
+                new Para(TEXT, 0, 0.5, Phrases.of("lay.notches", notches(job))));
     }
 
     /** Of the pieces on this cloth, those with two cuts told. */
@@ -136,45 +156,39 @@ final class LaySheet {
                 .filter(p -> !p.notches().isEmpty())
                 .map(p -> Letters.shortened(p.name(), Letters.LONGEST_NAME) + ": "
                         + p.notches().stream()
-                                .map(n -> n.name() + (n.mark() == Notch.Mark.DOUBLE ? " (two cuts)" : ""))
+                                .map(n -> n.mark() == Notch.Mark.DOUBLE
+                                        ? Phrases.of("lay.notch-double", n.name())
+                                        : n.name())
                                 .distinct()
                                 .collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "));
     }
 
     static String grain(LaidCloth cloth) {
-        return "Grain arrows lie along the selvage: the same distance at both ends (2 mm off over the arrow is still good)."
-                + " Distances are from the " + (cloth.lay().fromFold(2) ? "fold" : "left selvage") + ", in "
-                + (cloth.unit() == Unit.IN ? "inches" : cloth.unit().symbol()) + "; " + cloth.around() + " the leg.";
+        String unit = cloth.unit() == Unit.IN
+                ? Phrases.of("lay.inches")
+                : cloth.unit().symbol();
+        String distances = cloth.lay().fromFold(2)
+                ? Phrases.of("lay.distances-fold", unit, cloth.aroundTheLeg())
+                : Phrases.of("lay.distances-selvage", unit, cloth.aroundTheLeg());
+        return Phrases.of("lay.grain") + " " + distances;
     }
 
     /** How the cloth is spread. */
     static String way(Lay lay) {
-        String pair = "; one cut through both layers gives a left (upper) and a right (lower) piece.";
         return switch (lay.method()) {
-            case OPEN -> "Open, one layer, OUTSIDE UP.";
-            case FOLDED -> "Folded lengthwise, OUTSIDE OUT" + pair;
-            case FOLDED_CROSSWISE -> "Folded across, cut end on cut end, OUTSIDE OUT" + pair;
-            case FOLDED_OFF_THE_MIDDLE -> "Folded lengthwise off the middle, OUTSIDE OUT" + pair;
-            case PART_FOLDED -> "First part folded lengthwise, OUTSIDE OUT" + pair + " The rest open.";
+            case OPEN -> Phrases.of("lay.way.open");
+            case FOLDED -> Phrases.of("lay.way.folded");
+            case FOLDED_CROSSWISE -> Phrases.of("lay.way.folded-crosswise");
+            case FOLDED_OFF_THE_MIDDLE -> Phrases.of("lay.way.folded-off-the-middle");
+            case PART_FOLDED -> Phrases.of("lay.way.part-folded");
         };
     }
 
     /** Common practice, no source; grain tolerance and tools: trade-values sections 10 and 12. */
     static List<Para> cautions() {
         return List.of(
-                new Para(
-                        TEXT,
-                        0,
-                        0,
-                        "Wash and dry the cloth as the garment will be washed before laying. Let it rest flat; support"
-                                + " all of it, so that no part hangs over the table's edge and stretches."),
-                new Para(
-                        TEXT,
-                        0,
-                        0.5,
-                        "Hold pieces with weights instead of pins. Rotary cutter: mat under the cloth, cut away from"
-                                + " you, other hand behind the blade, guard closed after every cut, out of reach of"
-                                + " children. (Common practice; local rules come first.)"));
+                new Para(TEXT, 0, 0, Phrases.of("lay.caution-cloth")),
+                new Para(TEXT, 0, 0.5, Phrases.of("lay.caution-tools")));
     }
 }

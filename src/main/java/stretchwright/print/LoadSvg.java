@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Point;
@@ -13,10 +14,6 @@ import stretchwright.pattern.Level;
 final class LoadSvg {
     static final double WIDTH = 118;
     static final double HEIGHT = 112;
-
-    /** For those who have the page read out. */
-    static final String SHOWS =
-            "The pull of the cloth against its stretch, and where each level of this wearer lies on it.";
 
     private static final double TEXT = FitSvg.TEXT;
     private static final double FOOT = 38;
@@ -46,7 +43,7 @@ final class LoadSvg {
     }
 
     static Document of(Job job) {
-        SvgCanvas svg = new SvgCanvas(WIDTH, HEIGHT, job.make() + " - load curves of the cloth");
+        SvgCanvas svg = new SvgCanvas(WIDTH, HEIGHT, Phrases.of("load.title", job.make()));
         draw(job, svg);
         return new Document(
                 "load.svg",
@@ -60,24 +57,30 @@ final class LoadSvg {
     }
 
     static String says(Job job) {
-        return "Load on a strip of 50 mm against stretch. "
-                + curve("Across", job.fabric().loadAcross()) + " "
-                + curve("Along", job.fabric().loadAlong()) + " Deepest pose: across "
-                + Amounts.percent(deepest(job, "across")) + ", along " + Amounts.percent(deepest(job, "along")) + ".";
+        LoadCurve across = job.fabric().loadAcross();
+        LoadCurve along = job.fabric().loadAlong();
+        return String.join(
+                " ",
+                Phrases.of("load.says"),
+                across.isAssumed()
+                        ? Phrases.of("load.across-assumed")
+                        : Phrases.of("load.across-readings", readings(across)),
+                along.isAssumed()
+                        ? Phrases.of("load.along-assumed")
+                        : Phrases.of("load.along-readings", readings(along)),
+                Phrases.of(
+                        "load.deepest",
+                        Amounts.percent(deepest(job, "across")),
+                        Amounts.percent(deepest(job, "along"))));
     }
 
-    private static String curve(String name, LoadCurve curve) {
-        if (curve.isAssumed()) {
-            return name + ": assumed, an indication only.";
-        }
-        StringBuilder words = new StringBuilder(name).append(": readings");
-        curve.readings()
-                .forEach(r -> words.append(' ')
-                        .append(Amounts.percent(r.extension()))
-                        .append(" at ")
-                        .append(Amounts.number(r.tension() * LoadCurve.STRIP_WIDTH, 2))
-                        .append(" N,"));
-        return words.substring(0, words.length() - 1) + ".";
+    private static String readings(LoadCurve curve) {
+        return curve.readings().stream()
+                .map(r -> Phrases.of(
+                        "load.reading",
+                        Amounts.percent(r.extension()),
+                        Amounts.number(r.tension() * LoadCurve.STRIP_WIDTH, 2)))
+                .collect(Collectors.joining(", "));
     }
 
     /** The most that a pose asks, cloth sliding; 0 where none was judged. */
@@ -102,8 +105,8 @@ final class LoadSvg {
         dots(across, true);
         dots(along, false);
         boolean alongAbove = along.tension(0.006 * extension.high()) > across.tension(0.006 * extension.high());
-        name("across", across, !alongAbove);
-        name("along", along, alongAbove);
+        name(Phrases.of("load.across"), across, !alongAbove);
+        name(Phrases.of("load.along"), along, alongAbove);
         marks();
         legend(across, along);
     }
@@ -135,9 +138,9 @@ final class LoadSvg {
             canvas.text(Writing.at(
                     Ink.LABEL, extension.end() + 1, y - 1.4, TEXT, Amounts.number(v / LoadCurve.STRIP_WIDTH, 1)));
         }
-        canvas.text(
-                Writing.middle(Ink.LABEL, (extension.start() + extension.end()) / 2, FOOT - 10, TEXT, "stretch, %"));
-        canvas.text(Writing.at(Ink.LABEL, 1, HEAD + 4, TEXT, "N on a 50 mm strip"));
+        canvas.text(Writing.middle(
+                Ink.LABEL, (extension.start() + extension.end()) / 2, FOOT - 10, TEXT, Phrases.of("load.stretch")));
+        canvas.text(Writing.at(Ink.LABEL, 1, HEAD + 4, TEXT, Phrases.of("load.newtons")));
         canvas.text(new Writing(Ink.LABEL, new Point(WIDTH - 2, HEAD + 4), 0, TEXT, Writing.Align.END, "N/m"));
     }
 
@@ -195,8 +198,10 @@ final class LoadSvg {
         job.fit().levels().stream()
                 .filter(l -> l.level() == Level.Name.KNEE || l.level() == Level.Name.CROTCH)
                 .filter(l -> !l.leg().equals("right"))
-                .forEach(l -> all.add(new Stand(l.level() == Level.Name.KNEE ? "knee" : "thigh", l.across())));
-        all.add(new Stand("deepest pose", deepest(job, "across")));
+                .forEach(l -> all.add(new Stand(
+                        l.level() == Level.Name.KNEE ? Phrases.of("load.knee") : Phrases.of("load.thigh"),
+                        l.across())));
+        all.add(new Stand(Phrases.of("load.deepest-pose"), deepest(job, "across")));
         all.removeIf(s -> !(s.share > 0.001 && 100 * s.share <= extension.high()));
         all.sort(Comparator.comparingDouble(Stand::share));
         double free = extension.start() + TEXT;
@@ -229,9 +234,9 @@ final class LoadSvg {
 
     private void legend(LoadCurve across, LoadCurve along) {
         List<String> words = new ArrayList<>();
-        words.add("Across: " + (across.isAssumed() ? "dashed, assumed, an indication only." : "thick, round dots."));
-        words.add("Along: " + (along.isAssumed() ? "dashed, assumed, an indication only." : "thin, corner dots."));
-        words.add("Dotted: beyond the last reading, nothing is known.");
+        words.add(across.isAssumed() ? Phrases.of("load.legend-across-assumed") : Phrases.of("load.legend-across"));
+        words.add(along.isAssumed() ? Phrases.of("load.legend-along-assumed") : Phrases.of("load.legend-along"));
+        words.add(Phrases.of("load.legend-beyond"));
         double y = FOOT - 17;
         for (String line : words) {
             canvas.text(Writing.at(Ink.LABEL, 2, y, TEXT, line));

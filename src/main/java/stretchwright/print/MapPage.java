@@ -19,7 +19,7 @@ final class MapPage {
     static void draw(Whose whose, List<SizeLine> sizes, Paper paper, Plane plane, PdfFile file) {
         Paper sheet = readable(paper) ? paper : Paper.named("A4");
         PdfCanvas page = file.page(sheet.width(), sheet.height());
-        file.bookmark("Page map and how to print");
+        file.bookmark(Phrases.of("map.bookmark"));
         Box room = page.sheet().grown(-paper.margin());
         page.clip(room);
         double right = room.maxX() - TestSquares.SIDE - 1;
@@ -30,11 +30,11 @@ final class MapPage {
                 page,
                 !sizes.isEmpty(),
                 room.minX(),
-                words.write(new Para(TEXT + 0.9, 0, 2, true, "Lines")).y());
+                words.write(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.lines"))).y());
         sizes(page, sizes, room.minX(), below, right - GUTTER - room.minX(), room.minY());
         TestSquares.draw(page, right, room.minY() + 1);
         Box left = new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2);
-        page.spoken(Tag.FIGURE, "Which sheet goes where.", () -> map(plane, page, left));
+        page.spoken(Tag.FIGURE, Phrases.of("map.shows"), () -> map(plane, page, left));
     }
 
     /** Large sheets are for drawing, and small ones have no room for the words. */
@@ -44,24 +44,27 @@ final class MapPage {
 
     private static double head(Whose whose, Paper paper, Plane plane, Canvas page, Box room) {
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
-        head.write(new Para(6, 0, 0, whose.make() + " - for " + whose.wearer()));
+        head.write(new Para(6, 0, 0, Phrases.of("foot.whose", whose.make(), whose.wearer())));
         head.write(new Para(
                 TEXT,
                 0,
                 0,
-                "Cloth: " + whose.cloth() + ", stretch across "
-                        + Amounts.percent(whose.fabric().stretchAcross())
-                        + ", along " + Amounts.percent(whose.fabric().stretchAlong()) + ". Pattern on "
-                        + plane.sheets().size() + " of " + plane.tiles().sheets() + " sheets of " + paper.name()
-                        + " (rows A to " + row(plane) + ", columns 1 to "
-                        + plane.tiles().columns()
-                        + "; blank sheets are left out), after this page."));
+                Phrases.of(
+                        "map.cloth",
+                        whose.cloth(),
+                        Amounts.percent(whose.fabric().stretchAcross()),
+                        Amounts.percent(whose.fabric().stretchAlong()),
+                        String.valueOf(plane.sheets().size()),
+                        String.valueOf(plane.tiles().sheets()),
+                        paper.name(),
+                        row(plane),
+                        String.valueOf(plane.tiles().columns()))));
         whose.stops().stream().limit(3).forEach(v -> head.write(new Para(TEXT, 0, 1, stop(v))));
         return head.y() - 2;
     }
 
     private static String stop(String why) {
-        return "STOP - do not cut: " + Letters.shortened(why, 400);
+        return Phrases.of("map.stop", Letters.shortened(why, 400));
     }
 
     private static String row(Plane plane) {
@@ -72,30 +75,19 @@ final class MapPage {
         List<Para> all = new ArrayList<>();
         section(
                 all,
-                "Print",
-                "Print this page alone first. Scale 100 % (actual size); no \"fit to page\", no \"shrink\".",
-                "Measure the inner square both ways with a ruler: 100 mm; " + TestSquares.LIMITS
-                        + "; otherwise do not use the print. Measure it on every sheet: a printer can change"
-                        + " between sheets.",
-                "Then print the rest, one side of the paper only.");
+                Phrases.of("map.print"),
+                Phrases.of("map.print-first"),
+                Phrases.of("map.measure-square"),
+                Phrases.of("map.print-rest"));
         if (plane.sheets().size() > 1) {
-            section(
-                    all,
-                    "Join",
-                    "Every sheet has a row letter and a column number. Work row by row from the left, then join the"
-                            + " rows from the top down.",
-                    trim(plane),
-                    lay(plane)
-                            + ", so that the diamonds are whole again, and stick it down. Match the diamonds along the"
-                            + " whole join, not at the corners only.");
+            section(all, Phrases.of("map.join"), Phrases.of("map.join-order"), trim(plane), lay(plane));
         }
         section(
                 all,
-                "Check before cutting cloth",
-                "Measure " + longest(plane, whose) + (sized ? " of all sizes together." : "."),
-                "The grain arrow lies along the selvage; the direction of most stretch goes AROUND the leg. Cut"
-                        + " mirrored pieces as a left and a right.",
-                "This pattern belongs to this cloth: for another stretch draw a new one.");
+                Phrases.of("map.check"),
+                longest(plane, whose, sized),
+                Phrases.of("map.grain"),
+                Phrases.of("map.this-cloth"));
         return all;
     }
 
@@ -104,27 +96,24 @@ final class MapPage {
     }
 
     private static String trim(Plane plane) {
-        return "Trim each sheet along the hair line on "
-                + (butt(plane) ? "every side that has one" : "its left and upper side")
-                + " (cut away from you, guard of the cutter closed after each cut). Where there is no such line nothing is"
-                + " trimmed.";
+        return butt(plane) ? Phrases.of("map.trim-all") : Phrases.of("map.trim");
     }
 
     private static String lay(Plane plane) {
-        return butt(plane)
-                ? "Lay the trimmed edges against each other, edge to edge"
-                : "Lay the trimmed edge on the dashed hair line of its neighbour";
+        return butt(plane) ? Phrases.of("map.lay-butt") : Phrases.of("map.lay");
     }
 
-    private static String longest(Plane plane, Whose whose) {
+    private static String longest(Plane plane, Whose whose, boolean sized) {
         Spot largest = plane.spots().get(0);
         Box box = largest.sheeted().outline().box();
-        String tall = Amounts.mm(box.height());
-        String wide = Amounts.mm(box.width());
-        return "the joined piece \"" + Letters.shortened(largest.sheeted().name(), Letters.LONGEST_NAME)
-                + "\" from cut line to cut line: " + tall + " (" + Amounts.length(box.height(), whose.unit())
-                + ") along the grain and " + wide + " (" + Amounts.length(box.width(), whose.unit())
-                + ") across at the furthest points";
+        String[] values = {
+            Letters.shortened(largest.sheeted().name(), Letters.LONGEST_NAME),
+            Amounts.mm(box.height()),
+            Amounts.length(box.height(), whose.unit()),
+            Amounts.mm(box.width()),
+            Amounts.length(box.width(), whose.unit())
+        };
+        return sized ? Phrases.of("map.measure-nest", values) : Phrases.of("map.measure-piece", values);
     }
 
     private static void section(List<Para> all, String title, String... words) {
@@ -138,11 +127,8 @@ final class MapPage {
         double y = top - 4;
         for (Ink ink :
                 List.of(Ink.CUT, Ink.SEW, Ink.FOLD, Ink.NOTCH, Ink.GRAIN, Ink.MARK, Ink.TRIM, Ink.JOIN, Ink.DIAMOND)) {
-            boolean own = sized && (ink == Ink.CUT || ink == Ink.SEW);
-            sample(page, own && ink == Ink.SEW ? Ink.LABEL : ink, x, y);
-            String name = ink == Ink.MARK ? "level or mark" : ink.cssClass().replace('-', ' ');
-            String looks = own ? (ink == Ink.CUT ? "thick" : "thin") + ", in the size's dashes" : ink.looks();
-            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, name + ": " + looks));
+            sample(page, sized && ink == Ink.SEW ? Ink.LABEL : ink, x, y);
+            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, looks(ink, sized)));
             y -= 4.4;
         }
         return y;
@@ -154,9 +140,9 @@ final class MapPage {
             return;
         }
         Column words = new Column(page, x, top + 3, width);
-        words.write(new Para(TEXT + 0.9, 0, 2, true, "Sizes"));
+        words.write(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.sizes")));
         words.write(
-                new Para(TEXT, 0, 0.8, "Each size is a layer of this file: hide those not wanted before printing."));
+                new Para(TEXT, 0, 0.8, Phrases.of("map.size-layers")));
         int rows = (int) Math.max(1, Math.floor((words.y() - 4 - foot) / 4.4) + 1);
         int columns = (sizes.size() + rows - 1) / rows;
         for (int i = 0; i < sizes.size(); i++) {
@@ -166,6 +152,21 @@ final class MapPage {
             page.in(size, () -> page.line(Ink.CUT, new Point(left, y), new Point(left + 17, y)));
             page.text(Writing.at(Ink.LABEL, left + 19, y - 1, 2.9, Letters.shortened(size.name(), 24)));
         }
+    }
+
+    private static String looks(Ink ink, boolean sized) {
+        return switch (ink) {
+            case CUT -> sized ? Phrases.of("line.cut-sized") : Phrases.of("line.cut");
+            case SEW -> sized ? Phrases.of("line.sew-sized") : Phrases.of("line.sew");
+            case FOLD -> Phrases.of("line.fold");
+            case NOTCH -> Phrases.of("line.notch");
+            case GRAIN -> Phrases.of("line.grain");
+            case MARK -> Phrases.of("line.mark");
+            case TRIM -> Phrases.of("line.trim");
+            case JOIN -> Phrases.of("line.join");
+            case DIAMOND -> Phrases.of("line.diamond");
+            default -> throw new IllegalArgumentException("not in the legend: " + ink);
+        };
     }
 
     private static void sample(Canvas page, Ink ink, double x, double y) {

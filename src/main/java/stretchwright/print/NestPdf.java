@@ -58,7 +58,7 @@ public final class NestPdf {
                 .map(p -> new Sheeted(p.name(), it.outermost(p), it.drawing(p)::drawOn))
                 .toList();
         Whose whose = new Whose(it.make, it.sizes(), fabric, unit, stops);
-        String title = it.make + " - nested pattern on " + paper.name();
+        String title = Phrases.of("nest.title-paper", it.make, paper.name());
         return TiledPdf.of(TiledPdf.fileName("nest", paper), title, whose, pieces, it.lines, paper);
     }
 
@@ -68,7 +68,7 @@ public final class NestPdf {
         String first = lines.get(0).name();
         return n == 1
                 ? first
-                : n + " sizes, " + first + " to " + lines.get(n - 1).name();
+                : Phrases.of("nest.wearers", String.valueOf(n), first, lines.get(n - 1).name());
     }
 
     private Piece piece(Nest.Nested nested, int size) {
@@ -146,11 +146,13 @@ public final class NestPdf {
                 Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut(),
                 make,
                 sizes(),
-                "cloth: " + Letters.shortened(fabric.name(), Letters.LONGEST_NAME),
-                "stretch: across " + Amounts.percent(fabric.stretchAcross()) + ", along "
-                        + Amounts.percent(fabric.stretchAlong()),
-                "what is taken off the body differs by size: nest.json, sizes.csv",
+                Phrases.of("piece.cloth", Letters.shortened(fabric.name(), Letters.LONGEST_NAME)),
+                Phrases.of(
+                        "piece.stretch",
+                        Amounts.percent(fabric.stretchAcross()),
+                        Amounts.percent(fabric.stretchAlong())),
+                Phrases.of("nest.taken"),
                 PieceLabel.allowance(piece),
-                "drawn on (date): ____________");
+                Phrases.of("piece.date"));
     }
 }

@@ -68,7 +68,7 @@ public final class NestSvg {
     }
 
     private static void legend(StringBuilder svg, List<String> sizes, String title) {
-        text(svg, GAP, GAP, title + " - cut line thick, sew line thin; a cross marks the common point");
+        text(svg, GAP, GAP, Phrases.of("nest.legend", title));
         for (int i = 0; i < sizes.size(); i++) {
             double y = GAP + LEGEND_LINE * (i + 1);
             path(svg, "size-" + (i + 1), List.of(Point.ORIGIN, new Point(SAMPLE, 0)), new Point(GAP, y - 2), false);

@@ -11,7 +11,7 @@ final class PatternSvg {
 
     static Document of(Job job) {
         SideBySide row = SideBySide.of(job.pattern().pieces());
-        SvgCanvas svg = new SvgCanvas(row.width(), row.height(), job.make() + " - pattern for " + job.wearer());
+        SvgCanvas svg = new SvgCanvas(row.width(), row.height(), Phrases.of("pattern.title", job.make(), job.wearer()));
         for (SideBySide.Spot spot : row.spots()) {
             svg.begin(spot.piece().name().replace(' ', '-'), "piece", spot.move());
             PieceDrawing.of(job, spot.piece()).drawOn(svg);

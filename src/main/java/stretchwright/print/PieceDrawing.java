@@ -94,7 +94,7 @@ final class PieceDrawing {
         drawing.line(Ink.GRAIN, foot, head);
         arrow(foot, new Point(1, foot.y()));
         arrow(head, new Point(1, head.y()));
-        along(foot, head, -1, "place on the fold of the cloth - do not cut here");
+        along(foot, head, -1, Phrases.of("piece.on-fold"));
     }
 
     private void notch(Notch notch) {
@@ -129,11 +129,11 @@ final class PieceDrawing {
         arrow(from, to);
         arrow(to, from);
         drawing.line(Ink.GRAIN, from, to);
-        String all = "along the selvage - " + around;
+        String all = Phrases.of("piece.grain-around", around);
         if (Letters.width(all, SMALL) < 0.8 * from.distance(to)) {
             along(from, to, 1, all);
         } else {
-            along(from, to, 1, "along the selvage");
+            along(from, to, 1, Phrases.of("piece.grain"));
             along(from, to, -1, around);
         }
     }
@@ -182,7 +182,7 @@ final class PieceDrawing {
     private void placement(Mark mark) {
         Box box = Box.around(mark.line().points());
         boolean pocket = mark.name().endsWith("pocket");
-        String words = mark.name() + (pocket ? " here, opening up" : "");
+        String words = pocket ? Phrases.of("piece.pocket", mark.name()) : mark.name();
         double size = Math.min(SMALL, SMALL * 0.9 * box.width() / Letters.width(words, SMALL));
         Point at = new Point(box.minX() + 2, box.maxY() - 2 - size);
         drawing.text(new Writing(Ink.MARK, at, 0, size, Writing.Align.START, words));

@@ -31,15 +31,20 @@ final class PieceLabel {
         return List.of(
                 Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut(),
                 job.make(),
-                "for " + job.wearer(),
-                "cloth: " + job.clothOf(piece),
-                "stretch: across " + Amounts.percent(job.fabric().stretchAcross()) + ", along "
-                        + Amounts.percent(job.fabric().stretchAlong()),
-                "taken off the body: across " + across(job.pattern()) + ", along " + Amounts.percent(taken.along()),
-                "crotch " + Amounts.percent(taken.crotch()) + ", waistband " + Amounts.percent(taken.waistband())
-                        + ", hem " + Amounts.percent(taken.hem()),
+                Phrases.of("piece.for", job.wearer()),
+                Phrases.of("piece.cloth", job.clothOf(piece)),
+                Phrases.of(
+                        "piece.stretch",
+                        Amounts.percent(job.fabric().stretchAcross()),
+                        Amounts.percent(job.fabric().stretchAlong())),
+                Phrases.of("piece.taken", across(job.pattern()), Amounts.percent(taken.along())),
+                Phrases.of(
+                        "piece.taken-more",
+                        Amounts.percent(taken.crotch()),
+                        Amounts.percent(taken.waistband()),
+                        Amounts.percent(taken.hem())),
                 allowance(piece),
-                "drawn on (date): ____________");
+                Phrases.of("piece.date"));
     }
 
     /** "13 %", or where the levels differ "11 to 16 %, by level"; the band and the hem stand apart. */
@@ -49,7 +54,7 @@ final class PieceLabel {
         String high = Amounts.number(100 * shares.getMax(), 0);
         return shares.getCount() == 0 || low.equals(high)
                 ? Amounts.percent(pattern.reductions().across())
-                : low + " to " + high + " %, by level";
+                : Phrases.of("piece.by-level", low, high);
     }
 
     /** "the cut line is 7 mm outside the sew line", exceptions named: the width of the most edges first. */
@@ -64,13 +69,14 @@ final class PieceLabel {
                 .max(Comparator.comparingInt(e -> e.getValue().size()))
                 .map(Map.Entry::getKey)
                 .orElse(0.0);
-        StringBuilder words = new StringBuilder("the cut line is " + Amounts.mm(most) + " outside the sew line");
-        widths.forEach((width, names) -> {
-            if (width != most) {
-                words.append(", ").append(Amounts.mm(width)).append(" at: ").append(String.join(", ", names));
+        String words = Phrases.of("piece.cut-line", Amounts.mm(most));
+        for (Map.Entry<Double, List<String>> other : widths.entrySet()) {
+            if (other.getKey() != most) {
+                String edges = String.join(", ", other.getValue());
+                words = Phrases.of("piece.cut-line-at", words, Amounts.mm(other.getKey()), edges);
             }
-        });
-        return words.toString();
+        }
+        return words;
     }
 
     /** Puts the label into the piece, clear of everything already drawn. */

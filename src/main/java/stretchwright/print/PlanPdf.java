@@ -19,11 +19,11 @@ final class PlanPdf {
 
     private PlanPdf(Job job, PdfFile file) {
         this.job = job;
-        pages = new TextPages(file, Paper.named("A4"), job, "sewing plan");
+        pages = new TextPages(file, Paper.named("A4"), job, Phrases.of("plan.foot"));
     }
 
     static Document of(Job job) {
-        try (PdfFile file = new PdfFile(job.make() + " - sewing plan")) {
+        try (PdfFile file = new PdfFile(PlanWords.title(job))) {
             PlanPdf plan = new PlanPdf(job, file);
             plan.write();
             return file.finished("sewing-plan.pdf", "sewing plan");
@@ -36,11 +36,11 @@ final class PlanPdf {
         if (!verdicts.isEmpty()) {
             verdicts.forEach(v -> block(false, List.of(v)));
         }
-        heading("Steps");
+        heading(Phrases.of("plan.steps"));
         job.sewing().operations().forEach(o -> block(true, step(o)));
-        heading("Care");
+        heading(Phrases.of("plan.care"));
         PlanWords.care().forEach(p -> block(false, List.of(p)));
-        heading("Take care");
+        heading(Phrases.of("plan.take-care"));
         PlanWords.cautions().forEach(p -> block(false, List.of(p)));
     }
 
@@ -49,7 +49,8 @@ final class PlanPdf {
         all.add(new Para(TEXT + 0.5, INDENT, 3, StepWords.title(o)));
         all.add(new Para(TEXT, INDENT, 0, StepWords.work(o, job.unit())));
         if (!o.joins().isEmpty()) {
-            all.add(new Para(TEXT, INDENT, 0, "Joins: " + StepWords.plain(String.join(" + ", o.joins()))));
+            all.add(new Para(
+                    TEXT, INDENT, 0, Phrases.of("step.joins", StepWords.plain(String.join(" + ", o.joins())))));
         }
         all.add(new Para(TEXT, INDENT, 0.5, StepWords.plain(o.instruction())));
         if (!o.check().isBlank()) {

@@ -16,83 +16,106 @@ import stretchwright.sewing.SewingPlan;
 final class PlanWords {
     private PlanWords() {}
 
+    static String title(Job job) {
+        return Phrases.of("plan.title", job.make());
+    }
+
     static List<Para> summary(Job job) {
         SewingPlan plan = job.sewing();
         String thread = plan.thread().entrySet().stream()
-                .map(e -> e.getKey() + " " + Amounts.number(e.getValue(), 0) + " m")
+                .map(e -> Phrases.of("plan.thread-of", e.getKey(), Amounts.number(e.getValue(), 0)))
                 .collect(Collectors.joining(", "));
         List<Para> all = new ArrayList<>(List.of(
-                new Para(7, 0, 0, job.make() + " - sewing plan"),
+                new Para(7, 0, 0, title(job)),
                 text(job.forWhom()),
-                text(plan.operations().size() + " steps, " + Amounts.number(plan.minutes(), 0)
-                        + " minutes for a practised sewer from cut pieces, some " + Amounts.number(plan.firstPair(), 0)
-                        + " for a first pair, " + plan.changeovers()
-                        + (plan.changeovers() == 1 ? " change" : " changes") + " of machine."),
+                text(effort(plan)),
                 text(order(plan.optimum()) + byHand(plan)),
-                text("Thread: " + (thread.isEmpty() ? "none" : thread)
-                        + ". Sew a sample on the real number of layers first and stretch it: no thread may break.")));
+                text(Phrases.of("plan.thread", thread.isEmpty() ? Phrases.of("plan.no-thread") : thread))));
         plan.several().map(s -> text(several(s))).ifPresent(all::add);
         job.pattern().notions().stream().map(n -> text(toBuy(n))).forEach(all::add);
         return all;
     }
 
+    private static String effort(SewingPlan plan) {
+        String steps = String.valueOf(plan.operations().size());
+        String minutes = Amounts.number(plan.minutes(), 0);
+        String first = Amounts.number(plan.firstPair(), 0);
+        return plan.changeovers() == 1
+                ? Phrases.of("plan.effort-one-change", steps, minutes, first)
+                : Phrases.of("plan.effort", steps, minutes, first, String.valueOf(plan.changeovers()));
+    }
+
     /** Several pairs: in lots where that is quicker, and what it saves; cones and spools for all. */
     static String several(SeveralPairs s) {
-        String how = s.lot() == 1
-                ? "finish one before the next is begun, no other way is quicker"
-                : "do each step for " + (s.lots() == 1 ? "all of them" : s.lot() + " pairs") + " before the next step, "
-                        + (s.lots() == 1 ? "" : "in " + s.lots() + " lots, ")
-                        + "which saves " + Amounts.number(s.pairByPair() - s.minutes(), 0)
-                        + " minutes against one pair after another";
         String thread = s.threads().stream()
-                .map(t -> t.machine() + " " + t.position() + " " + t.count() + " x " + Amounts.number(t.length(), 0)
-                        + " m")
+                .map(t -> Phrases.of(
+                        "plan.spools",
+                        t.machine(),
+                        t.position(),
+                        String.valueOf(t.count()),
+                        Amounts.number(t.length(), 0)))
                 .collect(Collectors.joining(", "));
-        return s.pairs() + " pairs: " + how + ". In all " + Amounts.number(s.minutes(), 0) + " minutes and "
-                + s.changeovers() + (s.changeovers() == 1 ? " change" : " changes") + " of machine. Thread for all: "
-                + thread + ".";
+        String minutes = Amounts.number(s.minutes(), 0);
+        String inAll = s.changeovers() == 1
+                ? Phrases.of("plan.pairs-in-all-one-change", minutes)
+                : Phrases.of("plan.pairs-in-all", minutes, String.valueOf(s.changeovers()));
+        return inLots(s) + " " + inAll + " " + Phrases.of("plan.pairs-thread", thread);
+    }
+
+    private static String inLots(SeveralPairs s) {
+        String pairs = String.valueOf(s.pairs());
+        String saved = Amounts.number(s.pairByPair() - s.minutes(), 0);
+        if (s.lot() == 1) {
+            return Phrases.of("plan.pairs-one-by-one", pairs);
+        }
+        return s.lots() == 1
+                ? Phrases.of("plan.pairs-together", pairs, saved)
+                : Phrases.of("plan.pairs-in-lots", pairs, String.valueOf(s.lot()), String.valueOf(s.lots()), saved);
     }
 
     private static String byHand(SewingPlan plan) {
         boolean hand = plan.operations().stream().anyMatch(o -> o.stitch().isPresent())
                 && plan.operations().stream()
                         .allMatch(o -> o.stitch().isEmpty() || o.machine().equals(Machine.HAND.word()));
-        return hand
-                ? " All of it is sewn by hand, which is slow, and a backstitch stretches little: a borrowed machine with a"
-                        + " zigzag stitch is quicker and holds more."
-                : "";
+        return hand ? " " + Phrases.of("plan.by-hand") : "";
     }
 
     /** Why the order is as it is: what it was held against, and what forces a conversion. */
     static String order(SewingPlan.Optimum o) {
         String orders = String.format(Locale.ROOT, "%,d", o.validOrders());
         String best = o.validOrders().equals(BigInteger.ONE)
-                ? "No other order keeps what must come before."
-                : "Of " + orders + " orders that keep what must come before, none takes less time.";
+                ? Phrases.of("plan.order-only")
+                : Phrases.of("plan.order-best", orders);
         if (o.conversions() == 0) {
             return best;
         }
         String fewest = o.conversions() == o.fewestConversions()
-                ? " No order needs fewer conversions of the machine" + forced(o)
-                : " An order with " + times(o.fewestConversions()) + " takes longer.";
-        return best + " The machine is converted " + times(o.conversions()) + "." + fewest;
+                ? forced(o)
+                : Phrases.of("plan.fewer-conversions", times(o.fewestConversions()));
+        return best + " " + Phrases.of("plan.converted", times(o.conversions())) + " " + fewest;
     }
 
     private static String forced(SewingPlan.Optimum o) {
         return o.forcedBy().size() - 1 == o.conversions()
-                ? ": of " + String.join(", then ", o.forcedBy())
-                        + " each waits for the one before and needs the other setup."
-                : ".";
+                ? Phrases.of(
+                        "plan.conversions-forced",
+                        o.forcedBy().stream()
+                                .reduce((one, next) -> Phrases.of("plan.then", one, next))
+                                .orElse(""))
+                : Phrases.of("plan.conversions-fewest");
     }
 
     private static String times(int n) {
-        return n == 1 ? "once" : n == 2 ? "twice" : n + " times";
+        return switch (n) {
+            case 1 -> Phrases.of("plan.once");
+            case 2 -> Phrases.of("plan.twice");
+            default -> Phrases.of("plan.times", String.valueOf(n));
+        };
     }
 
     private static String toBuy(Notion n) {
-        return "To buy besides the cloth: " + n.count() + " x " + Amounts.number(n.cut(), 0) + " mm of "
-                + (n.name().equals("strap") ? "firm elastic" : "elastic") + ", " + Amounts.number(n.width(), 0)
-                + " mm wide (" + n.name() + ").";
+        String[] values = {String.valueOf(n.count()), Amounts.wholeMm(n.cut()), Amounts.wholeMm(n.width()), n.name()};
+        return n.name().equals("strap") ? Phrases.of("plan.to-buy-strap", values) : Phrases.of("plan.to-buy", values);
     }
 
     /** What the fit check said, the worst first. */
@@ -101,7 +124,7 @@ final class PlanWords {
         if (fit.verdicts().isEmpty()) {
             return all;
         }
-        all.add(new Para(5, 0, 4, fit.stops() ? "Stop: read before cutting" : "What the fit check says"));
+        all.add(new Para(5, 0, 4, fit.stops() ? Phrases.of("fit.stop") : Phrases.of("fit.says")));
         for (FitReport.Severity severity : FitReport.Severity.values()) {
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
@@ -112,25 +135,17 @@ final class PlanWords {
     }
 
     static List<Para> care() {
-        return List.of(
-                text("Wash cold and gentle (never above 40 \u00B0C), inside out. No fabric softener, no bleach."),
-                text("Air dry, away from heat. If it must be ironed: low, 110 \u00B0C at most, no steam press -"
-                        + " heat ruins elastane."),
-                text("Keep it away from flames: the fibres melt."));
+        return List.of(text(Phrases.of("care.wash")), text(Phrases.of("care.dry")), text(Phrases.of("care.flames")));
     }
 
     static List<Para> cautions() {
         return List.of(
-                text("Needle and knife: keep fingers off the overlock knife and behind the presser foot; take pins"
-                        + " out before they reach the knife; switch off and unplug to thread or to change a needle."),
-                text("Needles: a new stretch needle for this garment and after 8 to 10 hours of sewing."),
-                text("Children: no cords or ties in the waistband, no hanging ankle ties."),
-                text("On the ice or on wheels: the hem edge ends above the blade holder or the wheels; nothing loose"
-                        + " enough to drag or to come near the blade; laces tucked in."),
-                text("This is not a medical device. Take it off if there is numbness, cold, blue skin or tingling, or"
-                        + " if a mark stays longer than 30 minutes; where firm pressure is meant or circulation is"
-                        + " poor, ask a clinician first."),
-                text("Common practice unless a standard is named; the rules where you live come first."));
+                text(Phrases.of("caution.needle-knife")),
+                text(Phrases.of("caution.needles")),
+                text(Phrases.of("caution.children")),
+                text(Phrases.of("caution.ice")),
+                text(Phrases.of("caution.medical")),
+                text(Phrases.of("caution.common")));
     }
 
     private static Para text(String words) {

@@ -36,13 +36,13 @@ final class ProjectorPdf {
 
     static Document of(Job job) {
         ProjectorPdf pdf = new ProjectorPdf(job);
-        try (PdfFile file = new PdfFile(job.make() + " - pattern for a projector")) {
+        try (PdfFile file = new PdfFile(Phrases.of("projector.title", job.make()))) {
             pdf.calibration(file.page(pdf.width, pdf.height).thick(THICK));
-            file.bookmark("Calibrate");
+            file.bookmark(Phrases.of("projector.calibrate"));
             pdf.pieces(file.page(pdf.width, pdf.height).thick(THICK));
-            file.bookmark("Dark on light");
+            file.bookmark(Phrases.of("projector.dark"));
             pdf.pieces(file.page(pdf.width, pdf.height).inverse().thick(THICK));
-            file.bookmark("Light on dark");
+            file.bookmark(Phrases.of("projector.light"));
             return file.finished("pattern-projector.pdf", "pattern for a projector");
         }
     }
@@ -50,7 +50,7 @@ final class ProjectorPdf {
     private void pieces(PdfCanvas page) {
         page.spoken(
                 Tag.FIGURE,
-                "All pieces side by side at true size.",
+                Phrases.of("projector.shows"),
                 () -> row.spots()
                         .forEach(s -> PieceDrawing.of(job, s.piece()).drawOn(new Motion(0, s.move()).on(page))));
     }
@@ -69,19 +69,13 @@ final class ProjectorPdf {
         page.line(Ink.SEW, put.apply(new Point(0, HIGH)), put.apply(new Point(WIDE, 0)));
         Column words = new Column(page, GAP + WIDE + GAP, GAP + HIGH, WIDE);
         List.of(
-                        job.make() + " - for " + job.wearer(),
-                        "1. Show this page at 100 % (actual size), the projector square to the table, its own keystone"
-                                + " correction off.",
-                        "2. Change the zoom of the page until the frame measures 400 mm by 300 mm on the table, and each"
-                                + " square 50 mm: in the middle and at all four edges.",
-                        "3. Measure both diagonals: 500 mm each. If they differ, the projector stands askew: turn or shim"
-                                + " it, do not stretch the picture.",
-                        "4. Accept 1 mm in 400. Note the zoom. Then go to the next page without touching it, and measure"
-                                + " again before cutting: the table must not have moved.",
-                        "The next pages hold all pieces side by side at true size; move the page, never the zoom. Cut along"
-                                + " the middle of the thick line.",
-                        "Fasten the projector so that it cannot fall; keep its cord off the table and the cutter; do not"
-                                + " look into the lamp.")
+                        Phrases.of("foot.whose", job.make(), job.wearer()),
+                        Phrases.of("projector.1"),
+                        Phrases.of("projector.2"),
+                        Phrases.of("projector.3"),
+                        Phrases.of("projector.4"),
+                        Phrases.of("projector.next"),
+                        Phrases.of("projector.caution"))
                 .forEach(text -> words.write(new Para(TEXT, 0, 3, text)));
     }
 }

@@ -22,7 +22,7 @@ final class PullScale {
         Canvas page = card.canvas();
         page.line(Ink.CUT, new Point(x, y), new Point(x, y + at(length, MOST_PERCENT)));
         tick(page, x, y, 14);
-        card.label(x + 15, y - 1, CardPage.SMALL, "0: hold here");
+        card.label(x + 15, y - 1, CardPage.SMALL, Phrases.of("card.hold"));
         for (int percent = 0; percent <= MOST_PERCENT; percent += percent < FINE ? 1 : 2) {
             double height = y + at(length, percent);
             tick(page, x, height, percent % 10 == 0 ? 10 : 4);
@@ -31,7 +31,7 @@ final class PullScale {
             }
         }
         tick(page, x, y + length, 14);
-        card.label(x + 15, y + length - 1, CardPage.SMALL, name + ": 0 %");
+        card.label(x + 15, y + length - 1, CardPage.SMALL, Phrases.of("card.length-at-rest", name));
     }
 
     static double at(double length, double percent) {

@@ -66,8 +66,8 @@ final class SheetFrame {
         }
         double inside = fixed + (right < 0 || down > 0 ? 1.5 : -1.5);
         String words = overlap == 0
-                ? "trim, edge to edge with " + neighbour.name()
-                : trim ? "trim, lay over " + neighbour.name() : "lay " + neighbour.name() + " up to here";
+                ? Phrases.of("sheet.trim-butt", neighbour.name())
+                : trim ? Phrases.of("sheet.trim", neighbour.name()) : Phrases.of("sheet.lay", neighbour.name());
         note(page, upright, inside, low + 0.4 * length, right < 0 || down < 0, words);
     }
 
@@ -97,9 +97,12 @@ final class SheetFrame {
     private void name(Whose whose, Canvas page, Box squares) {
         List<String> lines = List.of(
                 whose.make(),
-                "for " + whose.wearer(),
-                "row " + tile.name().replaceAll("\\d", "") + ", column " + (tile.column() + 1) + " of "
-                        + plane.tiles().columns());
+                Phrases.of("sheet.for", whose.wearer()),
+                Phrases.of(
+                        "sheet.place",
+                        tile.name().replaceAll("\\d", ""),
+                        String.valueOf(tile.column() + 1),
+                        String.valueOf(plane.tiles().columns())));
         double width = NAME_SIZE * 2.2 + 62;
         Box box = corners(width, NAME_SIZE + 3)
                 .filter(b -> !b.meets(squares))

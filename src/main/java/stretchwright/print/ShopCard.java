@@ -20,9 +20,8 @@ final class ShopCard {
     private ShopCard() {}
 
     static Document of(Paper sheet, ShopNeeds needs) {
-        try (PdfFile file = new PdfFile("Shop card")) {
-            CardPage card =
-                    new CardPage(file, sheet, 36, "Is this cloth right? Two minutes", "Shop card - print at 100 %");
+        try (PdfFile file = new PdfFile(Phrases.of("shop.file"))) {
+            CardPage card = new CardPage(file, sheet, 36, Phrases.of("shop.title"), Phrases.of("shop.foot"));
             write(card, needs);
             return file.finished("shop-card.pdf", "shop card");
         }
@@ -34,12 +33,7 @@ final class ShopCard {
         double x = left + 36;
         double width = card.room().maxX() - x;
         double y = card.words(
-                x,
-                card.top(),
-                width,
-                "For " + Letters.shortened(needs.forWhom(), Letters.LONGEST_NAME)
-                        + ". Fold the cloth, pinch 100 mm, pull"
-                        + " it easily along the scale. Across: from selvage to selvage. Along: beside the selvage.");
+                x, card.top(), width, Phrases.of("shop.how", Letters.shortened(needs.forWhom(), Letters.LONGEST_NAME)));
         double[] columns = {width - 3 * 37, 37, 37, 37};
         double row = needs.lengths().isPresent() ? LOW : HIGH;
         card.table(x, y - 3, columns, row, rows(needs), BIG);
@@ -47,9 +41,9 @@ final class ShopCard {
                 x,
                 y - 3 - row * 6 - 1,
                 width,
-                "Rest: pull 100 mm to 150 mm, let go, wait a minute, read again.",
+                Phrases.of("shop.rest"),
                 weights(needs.areal()),
-                "Changes: a lighter hold, a wider band or hem, or a lining. No: leave it in the shop.");
+                Phrases.of("shop.changes"));
         double below = y;
         needs.lengths().ifPresent(l -> lengths(card, x, below - 4, width, l));
         double box = card.room().minY() + TestSquares.SIDE + 4;
@@ -57,9 +51,9 @@ final class ShopCard {
         card.black(x + 10, box, 5, 16);
         card.black(x + 24, box, 12, 16);
         card.grey(x + 46, box, 20, 16);
-        card.words(x + 70, box + 17, width - 70, "Light: stretch it both ways over these bars.");
+        card.words(x + 70, box + 17, width - 70, Phrases.of("shop.light"));
         List<String> small = new ArrayList<>();
-        small.add("Source: " + needs.source() + ".");
+        small.add(Phrases.of("shop.source", needs.source()));
         small.addAll(needs.because());
         Column column = new Column(
                 card.canvas(),
@@ -75,20 +69,16 @@ final class ShopCard {
         double[] columns = new double[widths.size() + 1];
         Arrays.fill(columns, 30);
         columns[0] = width - 30 * widths.size();
-        List<String> heads = new ArrayList<>(List.of("Buy, usable width"));
-        List<String> oneWay = new ArrayList<>(List.of("One way (nap, print)"));
-        List<String> turned = new ArrayList<>(List.of("Pieces turned"));
+        List<String> heads = new ArrayList<>(List.of(Phrases.of("shop.buy")));
+        List<String> oneWay = new ArrayList<>(List.of(Phrases.of("shop.one-way")));
+        List<String> turned = new ArrayList<>(List.of(Phrases.of("shop.turned")));
         for (ClothWidths.Row r : widths) {
             heads.add(width(r.width(), lengths.unit()) + (r.own() ? "" : " *"));
-            oneWay.add(r.oneWay().map(Amounts::bought).orElse("too narrow"));
-            turned.add(r.turned().map(Amounts::bought).orElse("too narrow"));
+            oneWay.add(r.oneWay().map(Amounts::bought).orElse(Phrases.of("shop.too-narrow")));
+            turned.add(r.turned().map(Amounts::bought).orElse(Phrases.of("shop.too-narrow")));
         }
         card.table(x, top, columns, 6.5, List.of(heads, oneWay, turned), 3.8);
-        card.words(
-                x,
-                top - 3 * 6.5,
-                width,
-                "As laid on each width, with shrinkage and straightening. * a common width, no source.");
+        card.words(x, top - 3 * 6.5, width, Phrases.of("shop.as-laid"));
     }
 
     /** A tenth of an inch is enough for a width. */
@@ -98,13 +88,25 @@ final class ShopCard {
 
     private static List<List<String>> rows(ShopNeeds needs) {
         return List.of(
-                List.of("", "YES", "CHANGES", "NO"),
-                pulls("Across", needs.across()),
-                pulls("Along", needs.along()),
+                List.of("", Phrases.of("shop.head-yes"), Phrases.of("shop.head-changes"), Phrases.of("shop.head-no")),
+                pulls(Phrases.of("shop.across"), needs.across()),
+                pulls(Phrases.of("shop.along"), needs.along()),
                 // growth of a tenth (good) and of 15 in 100 (reject) of the 50 mm gained: working grades, no source
-                List.of("Rest", "to 105", "to 107", "over 107"),
-                List.of("Bars", "unseen", "faint", "clear"),
-                List.of("Hand", "springs", "slow", "stays"));
+                List.of(
+                        Phrases.of("shop.row-rest"),
+                        Phrases.of("shop.rest-yes"),
+                        Phrases.of("shop.rest-changes"),
+                        Phrases.of("shop.rest-no")),
+                List.of(
+                        Phrases.of("shop.row-bars"),
+                        Phrases.of("shop.bars-yes"),
+                        Phrases.of("shop.bars-changes"),
+                        Phrases.of("shop.bars-no")),
+                List.of(
+                        Phrases.of("shop.row-hand"),
+                        Phrases.of("shop.hand-yes"),
+                        Phrases.of("shop.hand-changes"),
+                        Phrases.of("shop.hand-no")));
     }
 
     private static List<String> pulls(String direction, ShopNeeds.Step step) {
@@ -112,11 +114,11 @@ final class ShopCard {
     }
 
     private static String no(ShopNeeds.Step step) {
-        return step.changes().isPresent() ? "< " + length(step.changes().getAsDouble()) : "any";
+        return step.changes().isPresent() ? "< " + length(step.changes().getAsDouble()) : Phrases.of("shop.any");
     }
 
     private static String mm(OptionalDouble share, String more) {
-        return share.isPresent() ? length(share.getAsDouble()) + more : "none";
+        return share.isPresent() ? length(share.getAsDouble()) + more : Phrases.of("shop.none");
     }
 
     /** 100 mm become this; rounded up, so that the card never asks for less than what was found. */
@@ -126,11 +128,10 @@ final class ShopCard {
 
     /** 170, 200 and 230 g/m2 are wanted in the stretched cloth, dark, middling and pale (common practice, no source). */
     private static String weights(double areal) {
-        return String.format(
-                Locale.ROOT,
-                "Weight: dark %.0f, middling %.0f, pale %.0f g/m2 or more (common practice, no source).",
-                170 * (1 + areal),
-                200 * (1 + areal),
-                230 * (1 + areal));
+        return Phrases.of(
+                "shop.weight",
+                Amounts.number(170 * (1 + areal), 0),
+                Amounts.number(200 * (1 + areal), 0),
+                Amounts.number(230 * (1 + areal), 0));
     }
 }

@@ -41,12 +41,12 @@ public record ShopNeeds(
      */
     public static ShopNeeds usual() {
         return new ShopNeeds(
-                "any wearer",
-                "usual working values (30 to 50 % across: a thread maker's leaflet; the rest common practice, no source)",
+                Phrases.of("shop.any-wearer"),
+                Phrases.of("shop.usual"),
                 Step.of(0.50, 0.35),
                 Step.of(0.40, 0.20),
                 0.43,
-                List.of("With a make file the numbers are worked out for that wearer and style."),
+                List.of(Phrases.of("shop.with-make")),
                 Optional.empty());
     }
 }

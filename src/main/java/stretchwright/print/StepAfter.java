@@ -115,9 +115,9 @@ record StepAfter(List<Stroke> strokes, String words) {
             double beside = 0.015 * Math.max(all.width(), all.height());
             out.add(new Stroke(Ink.MARK, beside(seam, beside), false));
             out.add(new Stroke(Ink.MARK, beside(seam, -beside), false));
-            return new StepAfter(upright(out, seam), "after: rows on both sides of the seam, outside up");
+            return new StepAfter(upright(out, seam), Phrases.of("after.rows"));
         }
-        return new StepAfter(upright(out, seam), "after: opened out, outside up");
+        return new StepAfter(upright(out, seam), Phrases.of("after.opened"));
     }
 
     private static List<Stroke> upright(List<Stroke> strokes, Path seam) {
@@ -159,7 +159,7 @@ record StepAfter(List<Stroke> strokes, String words) {
         StepPanel panel = step.panels().get(0);
         List<Stroke> out = ring(round(panel), panel.piece().sewLine().box().height());
         out.add(new Stroke(Ink.CUT, List.of(front(round(panel), 0), front(round(panel), height(panel))), false));
-        return new StepAfter(out, "after: a ring, the seam allowances inside");
+        return new StepAfter(out, Phrases.of("after.ring"));
     }
 
     private static double height(StepPanel panel) {
@@ -214,7 +214,7 @@ record StepAfter(List<Stroke> strokes, String words) {
             out.add(new Stroke(
                     Ink.CUT, List.of(at.plus(new Point(0, -4 * raw)), at.plus(new Point(0, 5 * raw))), false));
         }
-        return Optional.of(new StepAfter(out, "after: fold on top, raw edges and clips below"));
+        return Optional.of(new StepAfter(out, Phrases.of("after.folded")));
     }
 
     /** One part of the garment, with the share of the band that stands on its edge, half as high as it was cut. */
@@ -243,8 +243,10 @@ record StepAfter(List<Stroke> strokes, String words) {
         out.add(new Stroke(Ink.CUT, edge.line().points(), false));
         return Optional.of(new StepAfter(
                 out,
-                "after: the " + band.get().piece().name() + " on one "
-                        + leg.get().piece().name() + ", laid flat"));
+                Phrases.of(
+                        "after.band",
+                        band.get().piece().name(),
+                        leg.get().piece().name())));
     }
 
     /** The edge is the fold now; the row of stitches shows outside. */
@@ -258,6 +260,6 @@ record StepAfter(List<Stroke> strokes, String words) {
             double in = -0.85 * sewn.edge().allowance();
             out.add(new Stroke(Ink.MARK, beside(sewn.line(), sewn.forward() ? in : -in), false));
         }
-        return new StepAfter(out, "after: turned in, stitches dotted, outside up");
+        return new StepAfter(out, Phrases.of("after.turned"));
     }
 }

@@ -141,11 +141,11 @@ final class StepDrawing {
         List<String> out = new ArrayList<>();
         out.add(
                 switch (step.deed()) {
-                    case JOIN -> (meets.isEmpty() ? all : meets) + ", outsides together.";
-                    case OVER -> "Sewn already: " + (meets.isEmpty() ? all : meets) + ".";
-                    case TURN -> all + ": turned to the inside.";
-                    case FOLD -> all + ": level when folded.";
-                    case MARK -> all + ": marked, not sewn.";
+                    case JOIN -> Phrases.of("picture.join", meets.isEmpty() ? all : meets);
+                    case OVER -> Phrases.of("picture.over", meets.isEmpty() ? all : meets);
+                    case TURN -> Phrases.of("picture.turn", all);
+                    case FOLD -> Phrases.of("picture.fold", all);
+                    case MARK -> Phrases.of("picture.mark", all);
                 });
         List<String> names = step.notches();
         List<String> numbered = new ArrayList<>();
@@ -153,7 +153,7 @@ final class StepDrawing {
             numbered.add((i + 1) + " " + names.get(i));
         }
         if (!numbered.isEmpty()) {
-            out.add("Notches: " + String.join(", ", numbered) + ".");
+            out.add(Phrases.of("picture.notches", String.join(", ", numbered)));
         }
         return out;
     }

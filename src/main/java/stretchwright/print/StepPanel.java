@@ -52,7 +52,7 @@ record StepPanel(Piece piece, boolean mirrored, List<Sewn> sewn) {
     }
 
     String name() {
-        return mirrored ? "other " + piece.name() : piece.name();
+        return mirrored ? Phrases.of("picture.other", piece.name()) : piece.name();
     }
 
     boolean shows(Edge edge) {

@@ -39,7 +39,7 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
     /** Which edges come onto which. */
     record Meeting(Seam.Role role, List<String> one, List<String> other) {
         String words() {
-            return String.join(", ", one) + " on " + String.join(", ", other);
+            return Phrases.of("picture.on", String.join(", ", one), String.join(", ", other));
         }
     }
 

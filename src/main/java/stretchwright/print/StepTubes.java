@@ -26,7 +26,7 @@ final class StepTubes {
             }
             tube(i == 0 ? inside : inside.stream().map(Point::mirrored).toList(), out);
         }
-        return Optional.of(new StepAfter(out, "after: each leg a tube, laid flat below the crotch"));
+        return Optional.of(new StepAfter(out, Phrases.of("after.tubes")));
     }
 
     /** The seam, seen from the front, of the leg on the left of the picture; its outer fold is straight. */

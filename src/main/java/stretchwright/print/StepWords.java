@@ -29,17 +29,18 @@ final class StepWords {
     /** Machine, stitch, seam, how long, and when if no reason tells it. */
     static String work(Operation o, Unit unit) {
         List<String> parts = new ArrayList<>();
-        parts.add("On: " + o.machine());
-        o.stitch().ifPresent(s -> parts.add("stitch " + s.number() + " (" + s.plainName() + ")"));
+        parts.add(Phrases.of("step.on", o.machine()));
+        o.stitch().ifPresent(s -> parts.add(Phrases.of("step.stitch", String.valueOf(s.number()), s.plainName())));
         if (!o.seam().isBlank()) {
-            parts.add("seam " + o.seam());
+            parts.add(Phrases.of("step.seam", o.seam()));
         }
         if (o.length() > 0) {
             parts.add(Amounts.length(o.length(), unit));
         }
-        parts.add(Amounts.number(o.minutes(), 1) + " min");
+        parts.add(Phrases.of("step.minutes", Amounts.number(o.minutes(), 1)));
         if (!o.after().isEmpty() && why(o).isEmpty()) {
-            parts.add("after step " + o.after().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+            parts.add(Phrases.of(
+                    "step.after", o.after().stream().map(String::valueOf).collect(Collectors.joining(", "))));
         }
         return String.join(", ", parts);
     }
@@ -50,28 +51,29 @@ final class StepWords {
 
     private static String setting(Setting s) {
         List<String> parts = new ArrayList<>();
-        parts.add("stitch length " + number(s.stitchLength()) + " mm");
+        parts.add(Phrases.of("step.stitch-length", number(s.stitchLength())));
         parts.add(plain(s.needle()));
         parts.add(plain(s.thread()));
-        s.feed().ifPresent(f -> parts.add("differential feed " + number(f)));
+        s.feed().ifPresent(f -> parts.add(Phrases.of("step.feed", number(f))));
         parts.add(plain(s.note()));
-        return (s.kept() ? "Set, as it worked before: " : "Set, to begin with: ")
-                + parts.stream().filter(p -> !p.isEmpty()).collect(Collectors.joining(", ")) + ".";
+        String said = parts.stream().filter(p -> !p.isEmpty()).collect(Collectors.joining(", "));
+        return s.kept() ? Phrases.of("step.set-kept", said) : Phrases.of("step.set", said);
     }
 
     static String allowance(Operation o) {
         return o.help().allowances().isEmpty()
                 ? ""
-                : "Allowance: "
-                        + o.help().allowances().stream()
+                : Phrases.of(
+                        "step.allowance",
+                        o.help().allowances().stream()
                                 .distinct()
                                 .map(StepWords::number)
-                                .collect(Collectors.joining(", "))
-                        + " mm.";
+                                .collect(Collectors.joining(", ")));
     }
 
     static String spread(Operation o) {
-        return labelled("Spread", o.help().spread());
+        String said = sentence(o.help().spread());
+        return said.isEmpty() ? "" : Phrases.of("step.spread", said);
     }
 
     /** Steps that come before for the same reason are named together. */
@@ -83,11 +85,11 @@ final class StepWords {
                         .add(String.valueOf(r.step())));
         return steps.isEmpty()
                 ? ""
-                : "Why here: "
-                        + steps.entrySet().stream()
-                                .map(e -> "after step " + String.join(", ", e.getValue()) + ", " + e.getKey())
-                                .collect(Collectors.joining("; "))
-                        + ".";
+                : Phrases.of(
+                        "step.why",
+                        steps.entrySet().stream()
+                                .map(e -> Phrases.of("step.after-because", String.join(", ", e.getValue()), e.getKey()))
+                                .collect(Collectors.joining("; ")));
     }
 
     static String demand(Operation o) {
@@ -95,20 +97,23 @@ final class StepWords {
     }
 
     private static String demand(Demand d) {
-        return "Worst pose, " + plain(d.pose()) + ": the seam is drawn " + Amounts.percent(d.needed())
-                + "; the stitch stands " + Amounts.percent(d.stands()) + (d.breaks() ? " - it breaks." : ".");
+        String[] values = {plain(d.pose()), Amounts.percent(d.needed()), Amounts.percent(d.stands())};
+        return d.breaks() ? Phrases.of("step.demand-breaks", values) : Phrases.of("step.demand", values);
     }
 
     static String mistake(Operation o) {
-        return labelled("Often goes wrong", o.help().mistake());
+        String said = sentence(o.help().mistake());
+        return said.isEmpty() ? "" : Phrases.of("step.mistake", said);
     }
 
     static String undo(Operation o) {
-        return labelled("To undo", o.help().undo());
+        String said = sentence(o.help().undo());
+        return said.isEmpty() ? "" : Phrases.of("step.undo", said);
     }
 
     static String check(Operation o) {
-        return labelled("Check", o.check());
+        String said = sentence(o.check());
+        return said.isEmpty() ? "" : Phrases.of("step.check", said);
     }
 
     /** Everything that helps, in the order in which it is needed; nothing that is empty. */
@@ -118,9 +123,10 @@ final class StepWords {
                 .toList();
     }
 
-    private static String labelled(String label, String words) {
+    /** With a full stop at its end, unless it is empty. */
+    private static String sentence(String words) {
         String said = plain(words);
-        return said.isEmpty() ? "" : label + ": " + said + (said.matches(".*[.!?)]") ? "" : ".");
+        return said.isEmpty() || said.matches(".*[.!?)]") ? said : said + ".";
     }
 
     private static String number(double value) {

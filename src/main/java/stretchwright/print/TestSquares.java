@@ -13,8 +13,6 @@ final class TestSquares {
     static final double INCHES = 101.6;
     static final double SIDE = INCHES;
 
-    static final String LIMITS = "accept 99.5 to 100.5 mm";
-
     private TestSquares() {}
 
     /** The outer square's lower left corner lies at the place. */
@@ -23,8 +21,8 @@ final class TestSquares {
         square(page, x, y, INCHES);
         square(page, x + in, y + in, METRIC);
         double middle = x + SIDE / 2;
-        page.text(Writing.middle(Ink.SQUARE, middle, y + 2.5, 2.6, "inner square 100 mm: " + LIMITS));
-        page.text(Writing.middle(Ink.SQUARE, middle, y + SIDE - 4.5, 2.6, "outer square 4 in (101.6 mm)"));
+        page.text(Writing.middle(Ink.SQUARE, middle, y + 2.5, 2.6, Phrases.of("square.inner")));
+        page.text(Writing.middle(Ink.SQUARE, middle, y + SIDE - 4.5, 2.6, Phrases.of("square.outer")));
     }
 
     private static void square(Canvas page, double x, double y, double side) {

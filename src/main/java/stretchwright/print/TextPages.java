@@ -23,7 +23,7 @@ final class TextPages {
     TextPages(PdfFile file, Paper sheet, Job job, String title) {
         this.file = file;
         this.sheet = sheet;
-        this.whose = job.make() + " - for " + job.wearer();
+        this.whose = Phrases.of("foot.whose", job.make(), job.wearer());
         this.title = title;
         room = new Box(0, 0, sheet.width(), sheet.height()).grown(-2 * Tiles.MARGIN);
         page = file.page(sheet.width(), sheet.height());
@@ -83,7 +83,12 @@ final class TextPages {
         double foot = room.minY() - FOOT;
         page.text(Writing.at(Ink.FAINT, room.minX(), foot, FOOT_SIZE, whose));
         page.text(new Writing(
-                Ink.FAINT, new Point(room.maxX(), foot), 0, FOOT_SIZE, Writing.Align.END, title + ", page " + number));
+                Ink.FAINT,
+                new Point(room.maxX(), foot),
+                0,
+                FOOT_SIZE,
+                Writing.Align.END,
+                Phrases.of("foot.page", title, String.valueOf(number))));
         return new Column(page, room.minX(), room.maxY(), room.width());
     }
 }

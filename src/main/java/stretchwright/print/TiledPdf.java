@@ -1,7 +1,6 @@
 package stretchwright.print;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
@@ -21,7 +20,7 @@ final class TiledPdf {
         List<Sheeted> pieces = job.pattern().pieces().stream()
                 .map(p -> new Sheeted(p.name(), p.cutLine(), PieceDrawing.of(job, p)::drawOn))
                 .toList();
-        String title = job.make() + " - pattern on " + paper.name();
+        String title = Phrases.of("pattern.title-paper", job.make(), paper.name());
         return of(fileName("pattern", paper), title, Whose.of(job), pieces, List.of(), paper);
     }
 
@@ -55,19 +54,21 @@ final class TiledPdf {
         new SheetFrame(plane, tile, whole).draw(whose, page);
         for (Spot spot : plane.spots()) {
             if (plane.firstSheet(spot).filter(tile::equals).isPresent()) {
-                file.bookmark(Letters.shortened(spot.sheeted().name(), Letters.LONGEST_NAME)
-                        + String.format(Locale.ROOT, " (from sheet %s)", tile.name()));
+                file.bookmark(Phrases.of(
+                        "pattern.from-sheet",
+                        Letters.shortened(spot.sheeted().name(), Letters.LONGEST_NAME),
+                        tile.name()));
             }
         }
     }
 
     /** For those who have the page read out: the pieces on it. */
     private static String shows(Plane plane, Tile tile) {
-        return "On this sheet: "
-                + plane.spots().stream()
-                        .filter(s -> Crossing.meets(plane.tiles().window(tile), s.outline(), s.box()))
-                        .map(s -> Letters.shortened(s.sheeted().name(), Letters.LONGEST_NAME))
-                        .collect(Collectors.joining(", "));
+        String pieces = plane.spots().stream()
+                .filter(s -> Crossing.meets(plane.tiles().window(tile), s.outline(), s.box()))
+                .map(s -> Letters.shortened(s.sheeted().name(), Letters.LONGEST_NAME))
+                .collect(Collectors.joining(", "));
+        return Phrases.of("pattern.shows", pieces);
     }
 
     /** From the plane onto the sheet of paper. */

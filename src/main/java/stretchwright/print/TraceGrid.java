@@ -56,6 +56,7 @@ public record TraceGrid(double square, double step, Unit unit) {
         double size = Math.abs(mm);
         long count = (long) Math.floor(size / square + 1e-9);
         double rest = rounded(size - count * square);
-        return count + " sq" + (rest < step / 2 ? "" : " + " + said(rest));
+        String squares = Phrases.of("trace.squares", String.valueOf(count));
+        return rest < step / 2 ? squares : squares + " + " + said(rest);
     }
 }

@@ -67,7 +67,7 @@ final class Tracing {
 
     /** What distances are measured from. */
     String from() {
-        return piece.onFold() ? "the fold" : "the grain line";
+        return piece.onFold() ? Phrases.of("trace.from-fold") : Phrases.of("trace.from-grain");
     }
 
     List<Spot> spots() {
@@ -89,7 +89,7 @@ final class Tracing {
 
     private Spot notch(Notch n) {
         double allowance = piece.edge(n.edge()).allowance();
-        String name = n.name() + (n.mark() == Notch.Mark.DOUBLE ? " (double)" : "");
+        String name = n.mark() == Notch.Mark.DOUBLE ? Phrases.of("trace.notch-double", n.name()) : n.name();
         return spot(0, name, n.at().plus(n.outward().times(allowance)), 0);
     }
 

@@ -33,7 +33,7 @@ final class TracingPdf {
     }
 
     static Document of(Job job, TraceGrid grid) {
-        try (PdfFile file = new PdfFile(job.make() + " - tracing sheet")) {
+        try (PdfFile file = new PdfFile(Phrases.of("trace.title", job.make()))) {
             TracingPdf pdf = new TracingPdf(job, grid, file);
             pdf.intro();
             job.pattern().pieces().forEach(pdf::piece);
@@ -42,31 +42,23 @@ final class TracingPdf {
     }
 
     private void intro() {
-        TextPages pages = new TextPages(file, sheet, job, "tracing sheet");
-        file.bookmark("How to trace");
+        TextPages pages = new TextPages(file, sheet, job, Phrases.of("trace.foot"));
+        file.bookmark(Phrases.of("trace.bookmark"));
         pages.write(List.of(
-                new Para(6, 0, 0, job.make() + " - tracing sheet"),
+                new Para(6, 0, 0, Phrases.of("trace.title", job.make())),
                 text(job.forWhom()),
-                text("For pattern cloth or paper with squares of " + grid.name() + ", a ruler and a long straight edge."
-                        + " Nothing has to be printed to scale."),
-                new Para(5, 0, 4, "How"),
-                text("1. Draw the upright line of the piece along a line of the grid: the grain line, or the fold of a"
-                        + " piece that is cut on the fold. Mark its lowest row: all heights are counted from there."),
-                text("2. Go row by row from the bottom. Each row says how high it is, and how far its point lies to the"
-                        + " left or right of the upright line: first as a length, then in whole squares and the rest."),
-                text(
-                        "3. Join the points in the order of their numbers with straight lines: they stay within 1 mm of the"
-                                + " line, and reading is rounded to " + grid.said(grid.step())
-                                + ". Where a bow is given,"
-                                + " draw the line that much outside (+) or inside (-) of the straight one, halfway."),
-                text("4. Measure the checks. A length that is off by more than 3 mm says that a point is wrong."),
-                text(
-                        "5. Mark the notches, write the name, the stretch of the cloth and how often it is cut on the piece."),
-                text("What is drawn is the cut line: allowances are in it."),
-                text("This pattern belongs to cloth that stretches "
-                        + Amounts.percent(job.fabric().stretchAcross())
-                        + " across and " + Amounts.percent(job.fabric().stretchAlong())
-                        + " along; for another stretch draw a new one.")));
+                text(Phrases.of("trace.for-cloth", grid.name())),
+                new Para(5, 0, 4, Phrases.of("trace.how")),
+                text(Phrases.of("trace.1")),
+                text(Phrases.of("trace.2")),
+                text(Phrases.of("trace.3", grid.said(grid.step()))),
+                text(Phrases.of("trace.4")),
+                text(Phrases.of("trace.5")),
+                text(Phrases.of("trace.cut-line")),
+                text(Phrases.of(
+                        "trace.this-cloth",
+                        Amounts.percent(job.fabric().stretchAcross()),
+                        Amounts.percent(job.fabric().stretchAlong())))));
     }
 
     private static Para text(String words) {
@@ -86,7 +78,7 @@ final class TracingPdf {
         Box left = new Box(room.minX(), room.minY(), room.maxX() - TABLE - GUTTER, top);
         page.spoken(
                 Tag.FIGURE,
-                "The piece with the points of the table, not to scale.",
+                Phrases.of("trace.shows"),
                 () -> drawing(page, piece, tracing, left));
         List<String[]> rows = rows(tracing);
         int fit = (int) Math.floor((top - room.minY()) / ROW);
@@ -101,7 +93,8 @@ final class TracingPdf {
     private List<String[]> more(Piece piece, Box room, List<String[]> rows) {
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
-        head.write(new Para(5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ", continued"));
+        head.write(new Para(
+                5, 0, 0, Phrases.of("trace.continued", Letters.shortened(piece.name(), Letters.LONGEST_NAME))));
         double top = head.y() - 4;
         int fit = (int) Math.floor((top - room.minY()) / ROW);
         int first = Math.min(fit, rows.size());
@@ -113,23 +106,23 @@ final class TracingPdf {
 
     private List<String[]> rows(Tracing tracing) {
         List<String[]> rows = new ArrayList<>();
-        rows.add(new String[] {"height", "point", "from " + tracing.from(), ""});
+        rows.add(new String[] {Phrases.of("trace.height"), Phrases.of("trace.point"), tracing.from(), ""});
         tracing.spots().stream()
                 .sorted(Comparator.comparingDouble(Spot::up).thenComparingDouble(Spot::across))
                 .forEach(s -> rows.add(row(s, s.number() + bow(s))));
         rows.add(new String[] {"", "", "", ""});
         if (!tracing.notches().isEmpty()) {
-            rows.add(new String[] {"height", "notch", "from " + tracing.from(), ""});
+            rows.add(new String[] {Phrases.of("trace.height"), Phrases.of("trace.notch"), tracing.from(), ""});
             tracing.notches().forEach(s -> {
                 rows.add(row(s, ""));
                 rows.add(new String[] {"", "   " + s.name(), "", ""});
             });
             rows.add(new String[] {"", "", "", ""});
         }
-        rows.add(new String[] {"check", "straight", "along the line", ""});
+        rows.add(new String[] {Phrases.of("trace.check"), Phrases.of("trace.straight"), Phrases.of("trace.along"), ""});
         for (Check c : tracing.checks()) {
             rows.add(new String[] {
-                c.from() + " to " + c.to(),
+                Phrases.of("trace.from-to", String.valueOf(c.from()), String.valueOf(c.to())),
                 grid.said(grid.rounded(c.straight())),
                 grid.said(grid.rounded(c.along())),
                 ""
@@ -139,8 +132,10 @@ final class TracingPdf {
     }
 
     private String[] row(Spot s, String name) {
-        String side =
-                s.across() == 0 ? "on it" : grid.said(Math.abs(s.across())) + (s.across() < 0 ? " left" : " right");
+        String away = grid.said(Math.abs(s.across()));
+        String side = s.across() == 0
+                ? Phrases.of("trace.on-it")
+                : s.across() < 0 ? Phrases.of("trace.left", away) : Phrases.of("trace.right", away);
         String squares = s.across() == 0 ? "" : grid.squares(s.across());
         return new String[] {grid.said(s.up()) + " = " + grid.squares(s.up()), name, side, squares};
     }

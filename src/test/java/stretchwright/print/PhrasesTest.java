@@ -1,0 +1,213 @@
+package stretchwright.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stretchwright.print.Source.Literal;
+
+/** What stands on paper stands in words.properties, and nowhere else: a translation is one file. */
+class PhrasesTest {
+    private static final Pattern GAP = Pattern.compile("\\{(\\d+)}");
+
+    /** What a reader would take for English: two words, a word with the space that joins it to others, a word with a capital. */
+    private static final Pattern ENGLISH = Pattern.compile(".*[A-Za-z]+[^A-Za-z]*\\s[^A-Za-z]*[A-Za-z]{2,}.*"
+            + "|\\W*\\s\\W*[A-Za-z]{3,}\\W*|\\W*[A-Za-z]{3,}\\W*\\s\\W*|[A-Z][a-z]{2,}\\W*");
+
+    private static final Pattern EXCEPTION = Pattern.compile("new \\w+(Exception|Error)");
+    private static final Pattern MARKUP = Pattern.compile(".*<.*|.*\\w=\\\\\".*|.*\\{(stroke|fill|font).*|text\\{.*");
+
+    /** Name and kind of a document: the kind stands in report.json, for other programs. */
+    private static final Pattern DOCUMENT = Pattern.compile("new (Document|OpenFile)|file\\.finished");
+
+    private static final Map<String, List<String>> NOT_WRITTEN = Map.of(
+            "keys of the make file, the same in every language",
+            List.of(
+                    "fold across: [100 mm,",
+                    "fold along: [100 mm,",
+                    "load across: [[20 %, 300 g], [40 %, 700 g]]",
+                    "load along: [[20 %, 400 g]]",
+                    "wrap hip:",
+                    "wrap calf:",
+                    "pose lengths: {back waist to front waist: [70, 78]}",
+                    "reaches pose: true"),
+            "names of paper",
+            List.of("Letter", "Tabloid", "roll 420 mm", "roll "),
+            "what other rooms wrote, to be told apart",
+            List.of(" mm needed", "left ", "right ", "Fold"),
+            "a mark of the program, a name inside it",
+            List.of("Stretchwright", "stretchwright ", " again"),
+            "of pages and drawings, never seen",
+            List.of(
+                    "a area",
+                    "cut ",
+                    "sew ",
+                    "px \\\"Liberation Sans\\\",Arial,Helvetica,sans-serif}\\n",
+                    "default-src 'none'; style-src 'sha256-",
+                    "'; script-src 'sha256-",
+                    "'; base-uri 'none'; form-action 'none'"),
+            "seen by who looks for a fault",
+            List.of(" pages, ", " bytes)"),
+            "words of a file format",
+            List.of(
+                    "ASTM/D13Proposal 1 Version: D 6673-04",
+                    "Author: Stretchwright",
+                    "Style Name: ",
+                    "Sample Size: ",
+                    "Units: METRIC",
+                    "Piece Name: ",
+                    "Size: ",
+                    "Quantity: ",
+                    "Material: ",
+                    "Solid line",
+                    "Artifact",
+                    "Tabs"));
+
+    @ParameterizedTest
+    @ValueSource(strings = {"print", "exchange"})
+    void theCodeAndTheFileHaveTheSameKeys(String room) {
+        Set<String> used = new TreeSet<>();
+        for (List<String> call : calls(room)) {
+            assertThat(call.get(0)).as("a key is written where it is used").matches("\"[a-z0-9.-]+\"");
+            used.add(key(call));
+        }
+        assertThat(used).isEqualTo(new TreeSet<>(sentences(room).keySet()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"print", "exchange"})
+    void everyCallFillsEveryGap(String room) {
+        Map<String, String> sentences = sentences(room);
+        for (List<String> call : calls(room)) {
+            boolean several = call.size() == 2 && call.get(1).equals("values");
+            if (!several) {
+                assertThat(gaps(sentences.getOrDefault(key(call), "")))
+                        .as(key(call))
+                        .hasSize(call.size() - 1);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"print", "exchange"})
+    void gapsAndApostrophesAreSound(String room) {
+        sentences(room).forEach((key, sentence) -> {
+            assertThat(sentence.strip()).as(key).isEqualTo(sentence).isNotEmpty();
+            assertThat(sentence.replace("''", ""))
+                    .as("%s: an apostrophe is written twice", key)
+                    .doesNotContain("'");
+            assertThat(GAP.matcher(sentence).replaceAll(""))
+                    .as("%s: braces are for gaps", key)
+                    .doesNotContain("{", "}");
+            assertThat(gaps(sentence))
+                    .as(key)
+                    .containsExactlyElementsOf(
+                            IntStream.range(0, gaps(sentence).size()).boxed().toList());
+        });
+    }
+
+    /** A sentence that is written into the code again would be missing from every translation. */
+    @ParameterizedTest
+    @ValueSource(strings = {"print", "exchange"})
+    void noEnglishStandsInTheCode(String room) {
+        List<String> found = Source.of(room).stream()
+                .flatMap(s -> s.literals().stream())
+                .filter(PhrasesTest::isEnglish)
+                .map(Literal::text)
+                .toList();
+        assertThat(found).as("move these into words.properties").isEmpty();
+    }
+
+    @Test
+    void theGuardFindsEnglish() {
+        String code =
+                "class A { /** \"Not this one.\" */ void a() { b(\"A whole sentence.\"); c(1 + \" needed\", \"Print\");"
+                        + " throw new IllegalStateException(\"a fault \" + \"of the program\"); } String d = \"d-e\"; }";
+        assertThat(new Source(code).literals().stream().filter(PhrasesTest::isEnglish))
+                .extracting(Literal::text)
+                .containsExactly("A whole sentence.", " needed", "Print");
+    }
+
+    @Test
+    void theListOfWhatIsNotWrittenHoldsNothingIdle() {
+        Set<String> all = Set.of("print", "exchange").stream()
+                .flatMap(room -> Source.of(room).stream())
+                .flatMap(s -> s.literals().stream())
+                .map(Literal::text)
+                .collect(Collectors.toSet());
+        assertThat(NOT_WRITTEN.values().stream().flatMap(List::stream)).allMatch(all::contains);
+    }
+
+    @Test
+    void aSentenceIsFilledInItsOwnOrder() {
+        assertThat(Phrases.of("lay.buy", "1.35 m or 1 1/2 yd")).isEqualTo("Buy 1.35 m or 1 1/2 yd.");
+        assertThat(Phrases.of("drawing.one-way")).isEqualTo("one way: every piece's top this way");
+        assertThat(Phrases.of("job.wearer", "O'Neil {0}")).isEqualTo("For O'Neil {0}.");
+    }
+
+    @Test
+    void aMissingKeyAndAGapTooManyAreFaults() {
+        assertThatThrownBy(() -> Phrases.of("lay.nothing")).hasMessageContaining("lay.nothing");
+        assertThatThrownBy(() -> Phrases.of("lay.buy")).hasMessageContaining("lay.buy has 1 gaps");
+        assertThatThrownBy(() -> Phrases.of("lay.buy", "1 m", "2 m")).hasMessageContaining("2 are filled");
+    }
+
+    private static boolean isEnglish(Literal literal) {
+        return ENGLISH.matcher(literal.text().replaceAll("%[+.0-9]*[a-z]", "")).matches()
+                && !literal.within(EXCEPTION)
+                && !literal.directlyIn(DOCUMENT)
+                && !MARKUP.matcher(literal.text()).matches()
+                && NOT_WRITTEN.values().stream().noneMatch(l -> l.contains(literal.text()));
+    }
+
+    private static List<List<String>> calls(String room) {
+        return Source.of(room).stream()
+                .flatMap(s -> s.arguments("Phrases.of").stream())
+                .toList();
+    }
+
+    private static String key(List<String> call) {
+        return call.get(0).replace("\"", "");
+    }
+
+    private static Set<Integer> gaps(String sentence) {
+        return GAP.matcher(sentence)
+                .results()
+                .map(MatchResult::group)
+                .map(g -> Integer.valueOf(g.substring(1, g.length() - 1)))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Read line by line: a key that stands twice would not be seen otherwise. */
+    private static Map<String, String> sentences(String room) {
+        Map<String, String> all = new LinkedHashMap<>();
+        Path file = Path.of("src/main/resources/stretchwright", room, "words.properties");
+        try {
+            for (String line : Files.readAllLines(file)) {
+                if (!line.isBlank() && !line.startsWith("#")) {
+                    String[] parts = line.split(" = ", 2);
+                    assertThat(all.put(parts[0], parts[1]))
+                            .as(parts[0] + " stands twice")
+                            .isNull();
+                }
+            }
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        return all;
+    }
+}
