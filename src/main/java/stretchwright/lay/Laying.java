@@ -27,8 +27,6 @@ public final class Laying {
     /** Rounds of the search that lets parts overlap. */
     private static final Effort USUAL = new Effort(12, 4);
 
-    private static final Effort SHORT = new Effort(3, 1);
-
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;
 
@@ -78,16 +76,16 @@ public final class Laying {
     }
 
     /**
-     * What will be needed, before buying, mm: as a rule a little more than the lay to cut by, as it is searched for less
-     * (docs/maths/lay.md). Of any way only folded in the middle and open are tried, which no other way beats. Empty where a
-     * piece is wider than the cloth.
+     * What will be needed, before buying, mm: searched for as long as the lay to cut by, but not checked, and of any way
+     * only folded in the middle and open, which no other way beats but for what the search misses (docs/maths/lay.md).
+     * Empty where a piece is wider than the cloth.
      */
     public static OptionalDouble estimate(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
-        Laying laying = new Laying(pieces, fabric, terms.straight(), seed);
+        Laying laying = new Laying(pieces, fabric, terms, seed);
         List<Lay.Method> methods = laying.permitted().methods(new Findings("estimate")).stream()
                 .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
                 .toList();
-        return laying.searched(laying.plans(methods), SHORT, LayClock.NONE).stream()
+        return laying.searched(laying.plans(methods), USUAL, LayClock.NONE).stream()
                 .mapToDouble(Laid::length)
                 .min();
     }
