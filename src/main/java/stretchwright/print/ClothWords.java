@@ -185,8 +185,9 @@ public final class ClothWords {
                 "Fold the cloth across, cut end on cut end, its OUTSIDE OUT, the selvages at your left and right. The"
                         + " fold lies at the far end.";
             case FOLDED_OFF_THE_MIDDLE ->
-                "Fold the cloth lengthwise so that " + doubled + " lie double, its OUTSIDE OUT. The fold lies on your"
-                        + " left; to the right of the upper selvage the cloth lies in one layer.";
+                "Lay the cloth open, its OUTSIDE UP, and fold its left edge under so that " + doubled
+                        + " lie double. The fold lies on your left; to the right of the lower selvage the cloth lies in"
+                        + " one layer, its outside up.";
             case PART_FOLDED ->
                 "Fold the first " + doubled
                         + " of the cloth lengthwise, selvage on selvage, its OUTSIDE OUT, the fold on"

@@ -95,8 +95,8 @@ final class LayDrawing {
         }
         upright(at(0, edges.leftMiddle()).plus(new Point(-2, 0)), edges.left());
         upright(at(w, edges.rightMiddle()).plus(new Point(4, 0)), edges.right());
-        cloth.fabric().shape().flaws().forEach(f -> spoiled(f, w));
-        cloth.fabric().shape().outline().ifPresent(o -> onCloth(o, w).forEach(p -> canvas.line(Ink.CLOTH, p, true)));
+        cloth.fabric().shape().flaws().forEach(this::spoiled);
+        cloth.fabric().shape().outline().ifPresent(o -> onCloth(o).forEach(p -> canvas.line(Ink.CLOTH, p, true)));
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
         dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
         if (cloth.fabric().oneWay()) {
@@ -104,19 +104,19 @@ final class LayDrawing {
         }
     }
 
-    private void spoiled(Polygon flaw, double width) {
-        for (List<Point> outline : onCloth(flaw, width)) {
+    private void spoiled(Polygon flaw) {
+        for (List<Point> outline : onCloth(flaw)) {
             canvas.line(Ink.GRAIN, outline, true);
             Box box = Box.around(outline);
             canvas.text(Writing.at(Ink.LABEL, box.maxX() + 1, box.minY(), SMALL, "flaw"));
         }
     }
 
-    /** A place on the cloth as it is drawn: in both layers where it is folded in the middle. */
-    private List<List<Point>> onCloth(Polygon place, double width) {
-        boolean folded = lay.method() == Lay.Method.FOLDED;
-        List<Polygon> layers = folded
-                ? List.of(place.placed(false, 0, new Point(-width, 0)), place.placed(true, 0, new Point(width, 0)))
+    /** A place on the cloth as it is drawn: in both layers where it is folded lengthwise, the left part below. */
+    private List<List<Point>> onCloth(Polygon place) {
+        double fold = lay.fold();
+        List<Polygon> layers = fold > 0
+                ? List.of(place.placed(false, 0, new Point(-fold, 0)), place.placed(true, 0, new Point(fold, 0)))
                 : List.of(place);
         return layers.stream()
                 .filter(p -> p.box().maxX() > 0)
