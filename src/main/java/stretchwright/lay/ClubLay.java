@@ -155,7 +155,7 @@ public final class ClubLay {
         }
 
         Ways of(int count) {
-            return ways.computeIfAbsent(count, c -> ways(left.subList(0, c), terms, Effort.NONE, LayClock.NONE));
+            return ways.computeIfAbsent(count, c -> ways(left.subList(0, c), terms, Effort.NONE, ClubClock.NONE));
         }
     }
 
@@ -206,7 +206,7 @@ public final class ClubLay {
         Style.LayWay way =
                 known.method().map(m -> Style.LayWay.valueOf(m.name())).orElse(terms.way());
         List<Garment> garments = firsts.left.subList(0, count);
-        return ways(garments, terms.with(way), effort, clock.part(from, to)).fitting();
+        return ways(garments, terms.with(way), effort, clock.within(from, to)).fitting();
     }
 
     /**
@@ -215,7 +215,7 @@ public final class ClubLay {
      */
     private record Ways(Optional<Table> fitting, Optional<Lay.Method> method, double shortest) {}
 
-    private Ways ways(List<Garment> garments, LayTerms by, Effort spent, LayClock until) {
+    private Ways ways(List<Garment> garments, LayTerms by, Effort spent, ClubClock until) {
         List<Piece> pieces = garments.stream().flatMap(g -> g.named().stream()).toList();
         List<Lay> lays = Laying.ways(pieces, fabric, by, seed, spent, until, findings);
         Optional<Lay> fitting =

@@ -53,6 +53,15 @@ public record Lay(
         return method == Method.FOLDED_CROSSWISE ? length / 2 : length;
     }
 
+    /** How far from the cloth's left edge it is folded lengthwise from end to end, the left part below, mm; 0 where it is not. */
+    public double fold() {
+        return switch (method) {
+            case FOLDED -> fabricWidth;
+            case FOLDED_OFF_THE_MIDDLE -> doubled;
+            case OPEN, FOLDED_CROSSWISE, PART_FOLDED -> 0;
+        };
+    }
+
     /**
      * Whether the grain of what goes through so many layers is measured from the fold, on the left, and not from the left
      * selvage.

@@ -194,8 +194,9 @@ final class LayCheck {
             return;
         }
         Geometry piece = Gaps.geometry(outline(placement));
-        double fold = lay.method() == Lay.Method.FOLDED ? lay.fabricWidth() : 0;
-        for (boolean lower : fold > 0 ? new boolean[] {false, true} : new boolean[] {false}) {
+        double fold = lay.fold();
+        boolean both = lay.method() == Lay.Method.FOLDED || fold > 0 && placement.layers() == 2;
+        for (boolean lower : both ? new boolean[] {false, true} : new boolean[] {false}) {
             for (Polygon flaw : cloth.flaws()) {
                 if (piece.intersection(Gaps.geometry(spread(flaw, lower, fold))).getArea() > FLECK) {
                     fault("%s %d lies on a flaw", placement.piece(), placement.copy());

@@ -27,8 +27,6 @@ public final class Laying {
     /** Rounds of the search that lets parts overlap. */
     private static final Effort USUAL = new Effort(12, 4);
 
-    private static final Effort SHORT = new Effort(3, 1);
-
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;
 
@@ -62,32 +60,32 @@ public final class Laying {
 
     /** The shortest lay found for each permitted way, shortest first; none, with findings, where a piece fits in none. */
     public static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
-        return new Laying(pieces, fabric, terms, seed).ways(findings, USUAL, LayClock.NONE);
+        return new Laying(pieces, fabric, terms, seed).ways(findings, USUAL, ClubClock.NONE);
     }
 
-    /** The same, searched for as long as the effort and the clock allow. */
+    /** The same, searched for as long as the effort and the clock allow; each stretch that is searched has its share of the time. */
     public static List<Lay> ways(
             List<Piece> pieces,
             Fabric fabric,
             LayTerms terms,
             long seed,
             Effort effort,
-            LayClock clock,
+            ClubClock clock,
             Findings findings) {
         return new Laying(pieces, fabric, terms, seed).ways(findings, effort, clock);
     }
 
     /**
-     * What will be needed, before buying, mm: as a rule a little more than the lay to cut by, as it is searched for less
-     * (docs/maths/lay.md). Of any way only folded in the middle and open are tried, which no other way beats. Empty where a
-     * piece is wider than the cloth.
+     * What will be needed, before buying, mm: searched for as long as the lay to cut by, but not checked, and of any way
+     * only folded in the middle and open, which no other way beats but for what the search misses (docs/maths/lay.md).
+     * Empty where a piece is wider than the cloth.
      */
     public static OptionalDouble estimate(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
-        Laying laying = new Laying(pieces, fabric, terms.straight(), seed);
+        Laying laying = new Laying(pieces, fabric, terms, seed);
         List<Lay.Method> methods = laying.permitted().methods(new Findings("estimate")).stream()
                 .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
                 .toList();
-        return laying.searched(laying.plans(methods), SHORT, LayClock.NONE).stream()
+        return laying.searched(laying.plans(methods), USUAL, ClubClock.NONE).stream()
                 .mapToDouble(Laid::length)
                 .min();
     }
@@ -99,7 +97,7 @@ public final class Laying {
         }
     }
 
-    private List<Lay> ways(Findings findings, Effort effort, LayClock clock) {
+    private List<Lay> ways(Findings findings, Effort effort, ClubClock clock) {
         List<Lay.Method> methods = permitted().methods(findings);
         List<Plan> fitting = plans(methods);
         if (fitting.isEmpty()) {
@@ -118,7 +116,7 @@ public final class Laying {
     }
 
     /** The shortest quick lay of each way; those near the shortest of all are searched on. */
-    private List<Laid> searched(List<Plan> plans, Effort effort, LayClock clock) {
+    private List<Laid> searched(List<Plan> plans, Effort effort, ClubClock clock) {
         // the ways know nothing of each other and may be tried side by side; ties go to the first
         List<Laid> quick =
                 shortestOfEach(plans.parallelStream().map(this::quick).toList());
@@ -126,9 +124,19 @@ public final class Laying {
             return quick;
         }
         double near = NEAR * quick.stream().mapToDouble(Laid::length).min().orElse(0);
-        return quick.stream()
-                .map(l -> l.length() <= near ? longer(l, effort, clock) : l)
-                .toList();
+        List<Laid> out = new ArrayList<>();
+        double all = quick.stream()
+                .filter(l -> l.length() <= near)
+                .mapToInt(l -> l.layouts.size())
+                .sum();
+        int begun = 0;
+        for (Laid laid : quick) {
+            int stretches = laid.length() <= near ? laid.layouts.size() : 0;
+            ClubClock share = clock.within(begun / all, (begun + stretches) / all);
+            out.add(stretches > 0 ? longer(laid, effort, share) : laid);
+            begun += stretches;
+        }
+        return out;
     }
 
     private Permitted permitted() {
@@ -163,28 +171,34 @@ public final class Laying {
                 plan.spreads().stream().map(s -> new LaySearch(s, seed).quick()).toList());
     }
 
-    private Laid longer(Laid laid, Effort effort, LayClock clock) {
-        List<Layout> layouts = new ArrayList<>();
-        for (int i = 0; i < laid.layouts.size(); i++) {
-            Spread spread = laid.plan.spreads().get(i);
-            layouts.add(new LaySearch(spread, seed).longer(laid.layouts.get(i), effort, clock));
+    private Laid longer(Laid laid, Effort effort, ClubClock clock) {
+        if (terms.tilt() == 0) {
+            return straight(laid, effort, clock);
         }
-        return tilted(new Laid(laid.plan, layouts), effort, clock);
+        return tilted(straight(laid, effort, clock.within(0, 0.5)), effort, clock.within(0.5, 1));
     }
 
-    private Laid tilted(Laid straight, Effort effort, LayClock clock) {
-        if (terms.tilt() == 0) {
-            return straight;
+    private Laid straight(Laid laid, Effort effort, ClubClock clock) {
+        return new Laid(laid.plan, stretches(laid.plan.spreads(), laid.layouts, effort, clock));
+    }
+
+    /** Each stretch has an equal share of the time. */
+    private List<Layout> stretches(List<Spread> spreads, List<Layout> starts, Effort effort, ClubClock clock) {
+        List<Layout> out = new ArrayList<>();
+        double all = spreads.size();
+        for (int i = 0; i < spreads.size(); i++) {
+            Layout start = starts.get(i).of(spreads.get(i).parts);
+            out.add(new LaySearch(spreads.get(i), seed).longer(start, effort, clock.part(i / all, (i + 1) / all)));
         }
+        return out;
+    }
+
+    private Laid tilted(Laid straight, Effort effort, ClubClock clock) {
         List<Spread> spreads = straight.plan.spreads().stream()
                 .map(s -> s.tilted(terms.tilt()))
                 .toList();
-        List<Layout> layouts = new ArrayList<>();
-        for (int i = 0; i < spreads.size(); i++) {
-            Layout start = straight.layouts.get(i).of(spreads.get(i).parts);
-            layouts.add(new LaySearch(spreads.get(i), seed).longer(start, effort, clock));
-        }
-        Laid tilted = new Laid(new Plan(straight.plan.method(), spreads), layouts);
+        Laid tilted = new Laid(
+                new Plan(straight.plan.method(), spreads), stretches(spreads, straight.layouts, effort, clock));
         return tilted.length() <= straight.length() - WORTH ? tilted : straight;
     }
 

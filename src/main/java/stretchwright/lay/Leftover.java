@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Box;
+import stretchwright.ground.Grid;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Piece;
 
@@ -37,7 +38,9 @@ public record Leftover(double x, double y, double width, double height, int laye
             double half = fabric.usableWidth() / 2;
             return List.of(new Polygon(new Box(half, 0, lay.fabricWidth(), lay.doubled()).corners()));
         }
-        return Taken.on(fabric, lay.method(), 0).stream().map(Shape::polygon).toList();
+        return Taken.on(fabric, lay.method(), Grid.units(lay.doubled()), 0).stream()
+                .map(Shape::polygon)
+                .toList();
     }
 
     public double area() {

@@ -9,7 +9,6 @@ import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
-import stretchwright.pattern.Style;
 
 /** By which methods these pieces may be laid on this cloth, and what is wrong where by none. */
 record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
@@ -25,9 +24,9 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
             case FOLDED -> List.of(Lay.Method.FOLDED);
             case OPEN -> List.of(Lay.Method.OPEN);
             case ANY -> {
-                List<Lay.Method> out = new ArrayList<>(List.of(Lay.Method.FOLDED, Lay.Method.OPEN));
+                List<Lay.Method> out =
+                        new ArrayList<>(List.of(Lay.Method.FOLDED, Lay.Method.OPEN, Lay.Method.FOLDED_OFF_THE_MIDDLE));
                 if (whole) {
-                    out.add(Lay.Method.FOLDED_OFF_THE_MIDDLE);
                     out.add(Lay.Method.PART_FOLDED);
                 }
                 if (crosswise) {
@@ -45,17 +44,15 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
                         "Lay it folded or open (style.lay), or take cloth without direction, repeat or flaws.");
                 yield List.of();
             }
-            case FOLDED_OFF_THE_MIDDLE, PART_FOLDED -> {
+            case FOLDED_OFF_THE_MIDDLE -> List.of(Lay.Method.FOLDED_OFF_THE_MIDDLE);
+            case PART_FOLDED -> {
                 if (whole) {
-                    yield List.of(
-                            terms.way() == Style.LayWay.PART_FOLDED
-                                    ? Lay.Method.PART_FOLDED
-                                    : Lay.Method.FOLDED_OFF_THE_MIDDLE);
+                    yield List.of(Lay.Method.PART_FOLDED);
                 }
                 findings.add(
                         "style.lay",
-                        "A remnant with an outline and cloth with flaws are only laid open or folded in the middle.",
-                        "Write style.lay: open, folded or any.");
+                        "A remnant with an outline and cloth with flaws are not part folded.",
+                        "Write style.lay: open, folded, folded off the middle or any.");
                 yield List.of();
             }
         };

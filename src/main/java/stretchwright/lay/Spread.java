@@ -41,7 +41,7 @@ final class Spread {
         this.fabric = fabric;
         this.terms = terms;
         this.margin = Grid.units(Grown.margin(terms.gap()));
-        this.strip = new Strip(width + 2 * margin, Taken.on(fabric, method, margin));
+        this.strip = new Strip(width + 2 * margin, Taken.on(fabric, method, doubled, margin));
         this.parts = parts();
     }
 

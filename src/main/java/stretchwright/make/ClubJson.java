@@ -11,7 +11,10 @@ import stretchwright.print.Document;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** club.json: millimetres and shares, fields as in the report's lay (docs/formats.md). */
+/**
+ * club.json: millimetres and shares, fields as in the report's lay (docs/formats.md). Field names are a contract
+ * (club.schema.json): extended, never renamed.
+ */
 final class ClubJson {
     static final String NAME = "club.json";
     private static final String KIND = "club";

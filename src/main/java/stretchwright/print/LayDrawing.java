@@ -91,8 +91,8 @@ final class LayDrawing {
         }
         upright(at(0, edges.leftMiddle()).plus(new Point(-2, 0)), edges.left());
         upright(at(w, edges.rightMiddle()).plus(new Point(4, 0)), edges.right());
-        cloth.fabric().shape().flaws().forEach(f -> spoiled(f, w));
-        cloth.fabric().shape().outline().ifPresent(o -> onCloth(o, w).forEach(p -> canvas.line(Ink.CLOTH, p, true)));
+        cloth.fabric().shape().flaws().forEach(this::spoiled);
+        cloth.fabric().shape().outline().ifPresent(o -> onCloth(o).forEach(p -> canvas.line(Ink.CLOTH, p, false)));
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
         dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
         if (cloth.fabric().oneWay()) {
@@ -100,23 +100,30 @@ final class LayDrawing {
         }
     }
 
-    private void spoiled(Polygon flaw, double width) {
-        for (List<Point> outline : onCloth(flaw, width)) {
-            canvas.line(Ink.GRAIN, outline, true);
+    private void spoiled(Polygon flaw) {
+        for (List<Point> outline : onCloth(flaw)) {
+            canvas.line(Ink.GRAIN, outline, false);
             Box box = Box.around(outline);
             canvas.text(Writing.at(Ink.LABEL, box.maxX() + 1, box.minY(), SMALL, Phrases.of("drawing.flaw")));
         }
     }
 
-    /** A place on the cloth as it is drawn: in both layers where it is folded in the middle. */
-    private List<List<Point>> onCloth(Polygon place, double width) {
-        boolean folded = lay.method() == Lay.Method.FOLDED;
-        List<Polygon> layers = folded
-                ? List.of(place.placed(false, 0, new Point(-width, 0)), place.placed(true, 0, new Point(width, 0)))
-                : List.of(place);
-        return layers.stream()
-                .filter(p -> p.box().maxX() > 0)
-                .map(p -> p.points().stream().map(q -> at(q.x(), q.y())).toList())
+    /** Lines of a place as it is drawn, none beyond the cloth: in both layers where it is folded lengthwise, the left part below. */
+    private List<List<Point>> onCloth(Polygon place) {
+        double fold = lay.fold();
+        double end = Math.max(place.box().maxY(), lay.spreadLength());
+        Box upper = new Box(0, 0, lay.fabricWidth(), end);
+        if (fold == 0) {
+            return drawn(place, upper);
+        }
+        List<List<Point>> out = new ArrayList<>(drawn(place.placed(false, 0, new Point(-fold, 0)), upper));
+        out.addAll(drawn(place.placed(true, 0, new Point(fold, 0)), new Box(0, 0, fold, end)));
+        return out;
+    }
+
+    private List<List<Point>> drawn(Polygon place, Box layer) {
+        return Clipping.inside(place.points(), true, layer).stream()
+                .map(line -> line.stream().map(q -> at(q.x(), q.y())).toList())
                 .toList();
     }
 

@@ -24,7 +24,7 @@ class WaysTest {
 
     static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         Findings findings = new Findings("test");
-        List<Lay> lays = Laying.ways(pieces, fabric, terms, 1, new Effort(4, 2), LayClock.NONE, findings);
+        List<Lay> lays = Laying.ways(pieces, fabric, terms, 1, new Effort(4, 2), ClubClock.NONE, findings);
         assertThat(findings.all()).isEmpty();
         for (Lay lay : lays) {
             assertThat(LayCheck.faults(pieces, fabric, terms, lay)).isEmpty();

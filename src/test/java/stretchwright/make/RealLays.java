@@ -24,7 +24,6 @@ import stretchwright.pattern.Style;
  * benchmarks/real-lays; what came out stands in benchmarks/README.md.
  */
 public final class RealLays {
-    private static final double WIDTH = 1470;
     private static final List<String> TABLES = List.of(
             "ansur2_female.csv",
             "ansur2_male.csv",
@@ -34,7 +33,7 @@ public final class RealLays {
 
     private RealLays() {}
 
-    /** @param args the folder of body tables, how many pairs in all */
+    /** @param args the folder of body tables, how many pairs in all, the usable width in mm */
     public static void main(String[] args) throws IOException {
         Path folder = Path.of(args[0]);
         if (!Files.isDirectory(folder)) {
@@ -42,6 +41,7 @@ public final class RealLays {
             return;
         }
         int each = Integer.parseInt(args[1]) / TABLES.size();
+        double width = Double.parseDouble(args[2]);
         List<Pattern> patterns = new ArrayList<>();
         SurveyCase style = SurveyCase.usual().get(0);
         for (String table : TABLES) {
@@ -59,21 +59,21 @@ public final class RealLays {
                 Locale.ROOT,
                 "%d pairs over the boot with band and cuffs, cloth %.0f mm wide%n%n",
                 patterns.size(),
-                WIDTH);
+                width);
         System.out.println("| | 10 % | 25 % | median | 75 % | 90 % | least, greatest |");
         System.out.println("|---|---|---|---|---|---|---|");
         for (boolean oneWay : new boolean[] {true, false}) {
-            run(patterns, oneWay);
+            run(patterns, width, oneWay);
         }
     }
 
-    private static void run(List<Pattern> patterns, boolean oneWay) {
-        Fabric cloth = SampleFabric.with(WIDTH, 0.6, 0.45, oneWay);
+    private static void run(List<Pattern> patterns, double width, boolean oneWay) {
+        Fabric cloth = SampleFabric.with(width, 0.6, 0.45, oneWay);
         LayTerms any = LayTerms.of(Style.LayWay.ANY);
         List<double[]> out = new ArrayList<>();
         int without = 0;
         for (Pattern pattern : patterns) {
-            Optional<Double> plain = plain(pattern.pieces());
+            Optional<Double> plain = plain(pattern.pieces(), width);
             long start = System.nanoTime();
             Optional<Lay> lay = Laying.lay(pattern.pieces(), cloth, any, 1, new Findings("real lays"));
             double seconds = (System.nanoTime() - start) / 1e9;
@@ -126,14 +126,14 @@ public final class RealLays {
     }
 
     /** Length of the plain lay, mm; empty where the leg is wider than the folded cloth. */
-    private static Optional<Double> plain(List<Piece> pieces) {
+    private static Optional<Double> plain(List<Piece> pieces, double width) {
         Box leg = box(pieces, "leg");
         Box band = box(pieces, "waistband");
         Box cuff = box(pieces, "cuff");
-        if (Math.max(leg.width(), Math.max(band.width(), cuff.width())) > WIDTH / 2) {
+        if (Math.max(leg.width(), Math.max(band.width(), cuff.width())) > width / 2) {
             return Optional.empty();
         }
-        boolean beside = band.width() + cuff.width() <= WIDTH / 2;
+        boolean beside = band.width() + cuff.width() <= width / 2;
         double after = beside ? Math.max(band.height(), cuff.height()) : band.height() + cuff.height();
         return Optional.of(leg.height() + after);
     }

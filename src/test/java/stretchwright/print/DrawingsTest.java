@@ -169,7 +169,7 @@ class DrawingsTest {
         throw new AssertionError("no group " + id);
     }
 
-    private static List<String> paths(Element in, String cssClass) {
+    static List<String> paths(Element in, String cssClass) {
         List<String> out = new ArrayList<>();
         NodeList all = in.getElementsByTagName("path");
         for (int i = 0; i < all.getLength(); i++) {
@@ -190,7 +190,7 @@ class DrawingsTest {
         return out;
     }
 
-    private static List<Point> points(String d) {
+    static List<Point> points(String d) {
         List<Point> out = new ArrayList<>();
         Matcher m = PAIR.matcher(d);
         while (m.find()) {

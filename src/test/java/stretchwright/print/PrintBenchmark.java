@@ -60,7 +60,8 @@ public class PrintBenchmark {
 
     @Setup
     public void say() {
-        System.out.println("pages, the map among them: " + TiledPdf.of(job, SHEET).pages());
+        System.out.println(
+                "pages, the map among them: " + TiledPdf.of(job, SHEET).pages());
     }
 
     @Benchmark
