@@ -30,7 +30,8 @@ final class MapPage {
                 page,
                 !sizes.isEmpty(),
                 room.minX(),
-                words.write(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.lines"))).y());
+                words.write(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.lines")))
+                        .y());
         sizes(page, sizes, room.minX(), below, right - GUTTER - room.minX(), room.minY());
         TestSquares.draw(page, right, room.minY() + 1);
         Box left = new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2);
@@ -141,8 +142,7 @@ final class MapPage {
         }
         Column words = new Column(page, x, top + 3, width);
         words.write(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.sizes")));
-        words.write(
-                new Para(TEXT, 0, 0.8, Phrases.of("map.size-layers")));
+        words.write(new Para(TEXT, 0, 0.8, Phrases.of("map.size-layers")));
         int rows = (int) Math.max(1, Math.floor((words.y() - 4 - foot) / 4.4) + 1);
         int columns = (sizes.size() + rows - 1) / rows;
         for (int i = 0; i < sizes.size(); i++) {

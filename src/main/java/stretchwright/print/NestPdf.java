@@ -68,7 +68,11 @@ public final class NestPdf {
         String first = lines.get(0).name();
         return n == 1
                 ? first
-                : Phrases.of("nest.wearers", String.valueOf(n), first, lines.get(n - 1).name());
+                : Phrases.of(
+                        "nest.wearers",
+                        String.valueOf(n),
+                        first,
+                        lines.get(n - 1).name());
     }
 
     private Piece piece(Nest.Nested nested, int size) {

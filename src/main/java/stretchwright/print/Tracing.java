@@ -3,7 +3,13 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 
@@ -91,6 +97,30 @@ final class Tracing {
         double allowance = piece.edge(n.edge()).allowance();
         String name = n.mark() == Notch.Mark.DOUBLE ? Phrases.of("trace.notch-double", n.name()) : n.name();
         return spot(0, name, n.at().plus(n.outward().times(allowance)), 0);
+    }
+
+    /** A line inside the piece that the sewing needs: a fold, where something is sewn on, the middle of an eyelet. */
+    record Inner(String name, List<Spot> points) {}
+
+    /** Levels are left out: nothing is sewn by them. */
+    List<Inner> inner() {
+        return piece.marks().stream()
+                .filter(m -> m.kind() != Mark.Kind.LEVEL)
+                .map(m -> new Inner(
+                        m.name(),
+                        points(m).stream().map(p -> spot(0, m.name(), p, 0)).toList()))
+                .toList();
+    }
+
+    private List<Point> points(Mark mark) {
+        if (mark.kind() == Mark.Kind.EYELET) {
+            return List.of(mark.line().at(mark.line().length() / 2));
+        }
+        Coordinate[] line = mark.line().points().stream()
+                .map(p -> new Coordinate(p.x(), p.y()))
+                .toArray(Coordinate[]::new);
+        Geometry thin = DouglasPeuckerSimplifier.simplify(new GeometryFactory().createLineString(line), tolerance());
+        return Stream.of(thin.getCoordinates()).map(c -> new Point(c.x, c.y)).toList();
     }
 
     private Spot spot(int number, String name, Point at, double bow) {

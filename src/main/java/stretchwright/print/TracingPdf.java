@@ -76,10 +76,7 @@ final class TracingPdf {
         head.write(new Para(TEXT, 0, 1, String.join(" \u00B7 ", words.subList(1, words.size()))));
         double top = head.y() - 4;
         Box left = new Box(room.minX(), room.minY(), room.maxX() - TABLE - GUTTER, top);
-        page.spoken(
-                Tag.FIGURE,
-                Phrases.of("trace.shows"),
-                () -> drawing(page, piece, tracing, left));
+        page.spoken(Tag.FIGURE, Phrases.of("trace.shows"), () -> drawing(page, piece, tracing, left));
         List<String[]> rows = rows(tracing);
         int fit = (int) Math.floor((top - room.minY()) / ROW);
         table(page, room.maxX() - TABLE, top, rows.subList(0, Math.min(fit, rows.size())));
@@ -116,6 +113,14 @@ final class TracingPdf {
             tracing.notches().forEach(s -> {
                 rows.add(row(s, ""));
                 rows.add(new String[] {"", "   " + s.name(), "", ""});
+            });
+            rows.add(new String[] {"", "", "", ""});
+        }
+        if (!tracing.inner().isEmpty()) {
+            rows.add(new String[] {Phrases.of("trace.height"), Phrases.of("trace.inner"), tracing.from(), ""});
+            tracing.inner().forEach(i -> {
+                rows.add(new String[] {"", "   " + i.name(), "", ""});
+                i.points().forEach(s -> rows.add(row(s, "")));
             });
             rows.add(new String[] {"", "", "", ""});
         }
@@ -170,6 +175,11 @@ final class TracingPdf {
         page.line(Ink.CUT, points.stream().map(put).toList(), true);
         page.line(
                 piece.onFold() ? Ink.FOLD : Ink.GRAIN, put.apply(new Point(0, 0)), put.apply(new Point(0, box.maxY())));
+        tracing.inner()
+                .forEach(i -> page.line(
+                        Ink.MARK,
+                        i.points().stream().map(s -> put.apply(s.at())).toList(),
+                        false));
         numbers(page, spots, put);
         for (Spot s : tracing.notches()) {
             Point at = put.apply(s.at());

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -67,7 +68,7 @@ class PatternDxfTest {
         for (Nest.Nested nested : nest.pieces()) {
             Point common = inserts.get(at).points().get(0).plus(nested.anchors().get(0));
             for (int s = 0; s < 3; s++) {
-                List<Entity> block = dxf.blocks.get(names.get(at));
+                List<Entity> block = Objects.requireNonNull(dxf.blocks.get(names.get(at)));
                 lines(sizes.get(s).pattern().piece(nested.name()), block);
                 assertThat(block)
                         .extracting(Entity::text)

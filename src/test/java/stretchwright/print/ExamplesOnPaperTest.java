@@ -43,7 +43,7 @@ class ExamplesOnPaperTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"A4", "Letter", "A0"})
+    @ValueSource(strings = {"A4", "Letter", "A3", "Tabloid", "A0", "roll 914 mm", "13 x 19 in"})
     void allPiecesAreThereAndTrue(String paper) throws IOException {
         double most = 0;
         int pieces = 0;

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.draft.TopStyles;
 import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
+import stretchwright.pattern.Mark;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
@@ -81,6 +82,38 @@ class TracingTest {
             least = Math.min(least, ap.distance(ab.times(share)));
         }
         return least;
+    }
+
+    /** Folds, placement lines and eyelets too, and all of them. */
+    @Test
+    void whatIsSewnInsideIsDrawnAgainToo() {
+        TraceGrid grid = TraceGrid.of("2 cm").orElseThrow();
+        int lines = 0;
+        for (Piece piece : pieces()) {
+            Point origin = new Point(
+                    piece.onFold() ? 0 : piece.grain().from().x(),
+                    piece.cutLine().box().minY());
+            List<Mark> marks = piece.marks().stream()
+                    .filter(m -> m.kind() != Mark.Kind.LEVEL)
+                    .toList();
+            List<Tracing.Inner> inner = Tracing.of(piece, grid).inner();
+            assertThat(inner)
+                    .extracting(Tracing.Inner::name)
+                    .isEqualTo(marks.stream().map(Mark::name).toList());
+            for (int i = 0; i < marks.size(); i++) {
+                List<Point> drawn = inner.get(i).points().stream()
+                        .map(s -> s.at().plus(origin))
+                        .toList();
+                List<Point> meant = marks.get(i).line().points();
+                // an eyelet is one point, half its length from the ends of its line
+                double allowed = marks.get(i).kind() == Mark.Kind.EYELET
+                        ? marks.get(i).line().length() / 2 + 1
+                        : 1 + grid.step() / 2;
+                assertThat(apart(meant, drawn)).as(marks.get(i).name()).isLessThanOrEqualTo(allowed);
+                lines++;
+            }
+        }
+        assertThat(lines).isGreaterThan(3);
     }
 
     /** By hand. */
