@@ -61,6 +61,7 @@ final class Near {
             cells = CELLS / extent;
             first = new int[parts];
             last = new int[parts];
+            // until they are put somewhere, all boxes lie in the first band
             for (int i = 0; i < parts; i++) {
                 change(begun, i, 0, CELLS, true);
                 change(ended, i, 1, CELLS, true);
