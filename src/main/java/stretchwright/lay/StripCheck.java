@@ -62,7 +62,9 @@ final class StripCheck {
         for (int i = 0; i < placed.size(); i++) {
             boxes.insert(placed.get(i).box(), i);
         }
+        boxes.build();
         return IntStream.range(0, placed.size())
+                .parallel()
                 .anyMatch(i -> overlap(placed, i, boxes.query(placed.get(i).box())));
     }
 

@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
@@ -30,20 +32,21 @@ class DraftSurveyTest {
         assumeTrue(Files.isDirectory(data), "skipped: the survey data are not at " + data);
         List<String> refused = new ArrayList<>();
         List<SurveyBodies.Named> bodies = SurveyBodies.all(refused);
-        List<String> broken = new ArrayList<>();
-        List<String> atOdds = new ArrayList<>();
-        int drafts = 0;
-        for (SurveyBodies.Named named : bodies) {
+        List<String> broken = Collections.synchronizedList(new ArrayList<>());
+        List<String> atOdds = Collections.synchronizedList(new ArrayList<>());
+        IntStream.range(0, bodies.size()).parallel().forEach(i -> {
+            SurveyBodies.Named named = bodies.get(i);
             Boot boot = SampleBoot.scaled(named.body().mm(Measure.HEEL_GIRTH) / 305);
-            drafts += keeps(named, Optional.of(boot), DraftTest.OVER_BOOT, broken, atOdds);
-            drafts += keeps(named, Optional.empty(), DraftTest.ANKLE, broken, atOdds);
-            LowerEnd.Hem hem = LowerEnd.Hem.values()[drafts / 3 % LowerEnd.Hem.values().length];
+            keeps(named, Optional.of(boot), DraftTest.OVER_BOOT, broken, atOdds);
+            keeps(named, Optional.empty(), DraftTest.ANKLE, broken, atOdds);
+            LowerEnd.Hem hem = LowerEnd.Hem.values()[i % LowerEnd.Hem.values().length];
             double scale = named.body().mm(Measure.HEEL_GIRTH) / 305;
             Boot soled = SampleBoot.withSole(scale, Boot.Dressing.LEG_FIRST);
             Style style = Style.usual(Style.Leg.OVER_BOOT)
                     .with(LowerEnd.hem(hem, hem == LowerEnd.Hem.OVER_HEEL ? 30 * scale : 0));
-            drafts += keeps(named, Optional.of(soled), style, broken, atOdds);
-        }
+            keeps(named, Optional.of(soled), style, broken, atOdds);
+        });
+        int drafts = 3 * bodies.size();
         System.out.printf(
                 "survey: %d bodies, %d refused as slips, %d drafts, %d at odds, %d broken%n",
                 bodies.size(), refused.size(), drafts, atOdds.size(), broken.size());
@@ -52,7 +55,7 @@ class DraftSurveyTest {
         assertThat(atOdds).as("drafts whose measures are at odds").hasSizeLessThan(drafts / 200);
     }
 
-    private static int keeps(
+    private static void keeps(
             SurveyBodies.Named named, Optional<Boot> boot, Style style, List<String> broken, List<String> atOdds) {
         Body body = named.body();
         Findings findings = new Findings(named.name());
@@ -64,6 +67,5 @@ class DraftSurveyTest {
         } catch (AssertionError | RuntimeException e) {
             broken.add(named.name() + ": " + e.getMessage());
         }
-        return 1;
     }
 }

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -44,23 +47,23 @@ class ExamplesOnPaperTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"A4", "Letter", "A3", "Tabloid", "A0", "roll 914 mm", "13 x 19 in"})
-    void allPiecesAreThereAndTrue(String paper) throws IOException {
-        double most = 0;
-        int pieces = 0;
-        for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
+    void allPiecesAreThereAndTrue(String paper) {
+        Map<String, Double> off = new ConcurrentHashMap<>();
+        ExampleHandovers.all().entrySet().parallelStream().forEach(e -> {
             Job job = job(e.getValue(), paper);
             List<Seen> seen = read(TiledPdf.of(job, Paper.named(paper)));
             for (Piece piece : job.pattern().pieces()) {
                 for (List<Point> run : PieceDrawing.cutRuns(piece)) {
-                    double off = off(run, seen);
-                    assertThat(off).as(e.getKey() + ", " + piece.name()).isLessThan(EXACT);
-                    most = Math.max(most, off);
+                    off.merge(e.getKey() + ", " + piece.name(), off(run, seen), Math::max);
                 }
-                pieces++;
             }
-        }
-        System.out.printf("paper: %d pieces on %s, no corner farther off than %.4f mm%n", pieces, paper, most);
-        assertThat(pieces).isGreaterThan(16);
+        });
+        assertThat(off)
+                .hasSizeGreaterThan(16)
+                .allSatisfy((piece, most) -> assertThat(most).as(piece).isLessThan(EXACT));
+        System.out.printf(
+                "paper: %d pieces on %s, no corner farther off than %.4f mm%n",
+                off.size(), paper, Collections.max(off.values()));
     }
 
     private static Job job(Handover example, String paper) {
@@ -163,7 +166,7 @@ class ExamplesOnPaperTest {
         return most;
     }
 
-    private static List<Seen> read(Document tiles) throws IOException {
+    private static List<Seen> read(Document tiles) {
         List<Seen> all = new ArrayList<>();
         try (PDDocument pdf = Loader.loadPDF(tiles.bytes())) {
             for (int i = 1; i < pdf.getNumberOfPages(); i++) {
@@ -172,6 +175,8 @@ class ExamplesOnPaperTest {
                         .filter(s -> Math.abs(s.width() - Ink.CUT.width()) < 0.01)
                         .forEach(s -> all.add(new Seen(s, corner)));
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
         return all;
     }
