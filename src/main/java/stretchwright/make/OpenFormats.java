@@ -37,16 +37,21 @@ final class OpenFormats {
         return handover(make, pattern, make.wearer());
     }
 
-    private static Handover handover(MakeFile make, Pattern pattern, String wearer) {
+    /** Names of the contrasts by the names of the pieces cut from them. */
+    static Map<String, String> cloths(MakeFile make) {
         Map<String, String> cloths = new HashMap<>();
         make.contrasts()
                 .forEach(c -> c.pieces().forEach(p -> cloths.put(p, c.fabric().name())));
+        return cloths;
+    }
+
+    private static Handover handover(MakeFile make, Pattern pattern, String wearer) {
         return new Handover(
                 pattern,
                 make.name(),
                 wearer,
                 make.fabric().name(),
-                cloths,
+                cloths(make),
                 make.fabric().stretchAcross(),
                 make.fabric().stretchAlong());
     }

@@ -17,6 +17,7 @@ import stretchwright.ground.Findings;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
+import stretchwright.print.NestJob;
 import stretchwright.print.NestPdf;
 import stretchwright.print.NestSvg;
 
@@ -154,14 +155,15 @@ public final class Sizes {
                         .filter(v -> v.severity() == FitReport.Severity.STOP)
                         .map(v -> s.name + ": " + v.message() + " " + v.remedy()))
                 .toList();
-        return NestPdf.of(
+        NestJob job = new NestJob(
                 n,
                 sizes.stream().map(Size::pattern).toList(),
                 make.name(),
-                make.fabric(),
                 make.unit(),
-                stops,
-                Rooms.paper(make.print()).orElseThrow());
+                make.fabric(),
+                OpenFormats.cloths(make),
+                stops);
+        return NestPdf.of(job, Rooms.paper(make.print()).orElseThrow());
     }
 
     /** One line per size, and the stops behind it. */

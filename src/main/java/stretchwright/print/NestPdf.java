@@ -14,9 +14,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import stretchwright.ground.Unit;
 import stretchwright.pattern.Nest;
-import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
 /**
@@ -31,38 +29,32 @@ public final class NestPdf {
 
     private static final double NEXT = 0.025;
 
-    private final Nest nest;
-    private final List<Pattern> patterns;
+    private final NestJob job;
     private final String make;
     private final Fabric fabric;
     private final List<SizeLine> lines;
 
-    private NestPdf(Nest nest, List<Pattern> patterns, String make, Fabric fabric) {
-        this.nest = nest;
-        this.patterns = patterns;
-        this.make = Letters.shortened(make, Letters.LONGEST_NAME);
-        this.fabric = fabric;
-        lines = IntStream.range(0, nest.sizes().size())
-                .mapToObj(i -> new SizeLine(Letters.shortened(nest.sizes().get(i), Letters.LONGEST_NAME), i))
+    private NestPdf(NestJob job) {
+        this.job = job;
+        make = Letters.shortened(job.make(), Letters.LONGEST_NAME);
+        fabric = job.fabric();
+        List<String> sizes = job.nest().sizes();
+        lines = IntStream.range(0, sizes.size())
+                .mapToObj(i -> new SizeLine(Letters.shortened(sizes.get(i), Letters.LONGEST_NAME), i))
                 .toList();
     }
 
-    /**
-     * @param patterns of the sizes, in the nest's order
-     * @param stops what speaks against cutting, each with the size it is of
-     */
-    public static Document of(
-            Nest nest, List<Pattern> patterns, String make, Fabric fabric, Unit unit, List<String> stops, Paper paper) {
-        NestPdf it = new NestPdf(nest, patterns, make, fabric);
-        List<Sheeted> pieces = nest.pieces().stream()
+    public static Document of(NestJob job, Paper paper) {
+        NestPdf it = new NestPdf(job);
+        List<Sheeted> pieces = job.nest().pieces().stream()
                 .map(p -> new Sheeted(p.name(), it.outermost(p), it.drawing(p)::drawOn))
                 .toList();
-        Whose whose = new Whose(it.make, it.sizes(), fabric, unit, stops);
+        Whose whose = new Whose(it.make, it.sizes(), job.fabric(), job.unit(), job.stops());
         String title = Phrases.of("nest.title-paper", it.make, paper.name());
         return TiledPdf.of(TiledPdf.fileName("nest", paper), title, whose, pieces, it.lines, paper);
     }
 
-    /** "3 sizes: A, B, C"; many are named by the first and the last. */
+    /** "3 sizes, A to C"; one by its name. */
     private String sizes() {
         int n = lines.size();
         String first = lines.get(0).name();
@@ -76,7 +68,7 @@ public final class NestPdf {
     }
 
     private Piece piece(Nest.Nested nested, int size) {
-        return patterns.get(size).piece(nested.name());
+        return job.patterns().get(size).piece(nested.name());
     }
 
     private static Motion motion(Nest.Nested nested, int size) {
@@ -136,7 +128,7 @@ public final class NestPdf {
     private static void name(Piece piece, SizeLine line, Canvas canvas) {
         List<Point> run = PieceDrawing.cutRuns(piece).get(0);
         Path path = new Path(run);
-        double along = path.length() * (FIRST + NEXT * (line.number() % 35));
+        double along = path.length() * (FIRST + NEXT * line.number());
         Point direction = path.directionAt(along);
         boolean upright = direction.x() >= 0;
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
@@ -150,7 +142,7 @@ public final class NestPdf {
                 Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut(),
                 make,
                 sizes(),
-                Phrases.of("piece.cloth", Letters.shortened(fabric.name(), Letters.LONGEST_NAME)),
+                Phrases.of("piece.cloth", job.cloth(piece.name())),
                 Phrases.of(
                         "piece.stretch",
                         Amounts.percent(fabric.stretchAcross()),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,12 +26,14 @@ class NestPdfTest {
 
     private static PDDocument pdf(String paper, String... stops) throws IOException {
         return Loader.loadPDF(NestPdf.of(
-                        NEST,
-                        SIZES.stream().map(Nest.Size::pattern).toList(),
-                        "Team",
-                        SampleFabric.heavyKnit(),
-                        Unit.CM,
-                        List.of(stops),
+                        new NestJob(
+                                NEST,
+                                SIZES.stream().map(Nest.Size::pattern).toList(),
+                                "Team",
+                                Unit.CM,
+                                SampleFabric.heavyKnit(),
+                                Map.of("waistband", "Red knit"),
+                                List.of(stops)),
                         Paper.named(paper))
                 .bytes());
     }
@@ -95,6 +98,15 @@ class NestPdfTest {
                     .contains("Team - for 3 sizes, seed 1 to seed 3")
                     .contains("Each size is a layer of this file")
                     .contains("STOP - do not cut: seed 2: will not pass.");
+        }
+    }
+
+    @Test
+    void aPieceNamesTheClothItIsCutFrom() throws IOException {
+        try (PDDocument pdf = pdf("roll 4000 mm")) {
+            String words = new PDFTextStripper().getText(pdf);
+            assertThat(words).containsOnlyOnce("cloth: Red knit");
+            assertThat(words.split("cloth: ", -1)).hasSize(1 + NEST.pieces().size());
         }
     }
 
