@@ -30,6 +30,10 @@ record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Piece> pi
     }
 
     String aroundTheLeg() {
+        return aroundTheLeg(fabric);
+    }
+
+    static String aroundTheLeg(Fabric fabric) {
         return mostAcross(fabric) ? Phrases.of("lay.around-leg-most") : Phrases.of("lay.around-leg-across");
     }
 

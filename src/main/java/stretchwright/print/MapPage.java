@@ -13,34 +13,49 @@ import stretchwright.print.Tiles.Tile;
 final class MapPage {
     private static final double TEXT = 3.3;
     private static final double GUTTER = 6;
+    /** A narrower column beside the squares would break every few words; the words stand above the squares then. */
+    private static final double NARROWEST = 45;
+
+    private static final double ROW = 4.4;
+    /** A sample and the name of a size beside each other. */
+    private static final double SIZE = 58;
+    /** Printers leave up to 13 mm (docs/maths/print.md). */
+    private static final double WIDEST = 15;
 
     private MapPage() {}
 
     static void draw(Whose whose, List<SizeLine> sizes, Paper paper, Plane plane, PdfFile file) {
-        Paper sheet = readable(paper) ? paper : Paper.named("A4");
+        Paper sheet = readable(paper) ? paper : office(paper);
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         file.bookmark(Phrases.of("map.bookmark"));
-        Box room = page.sheet().grown(-paper.margin());
+        Box room = page.sheet().grown(-sheet.margin());
         page.clip(room);
         double right = room.maxX() - TestSquares.SIDE - 1;
         double top = head(whose, paper, plane, page, room);
-        Column words = new Column(page, room.minX(), top, right - GUTTER - room.minX());
-        words(whose, plane, !sizes.isEmpty()).forEach(words::write);
-        double below = legend(
-                page,
-                !sizes.isEmpty(),
-                room.minX(),
-                words.write(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.lines")))
-                        .y());
-        sizes(page, sizes, room.minX(), below, right - GUTTER - room.minX(), room.minY());
+        double above = room.minY() + TestSquares.SIDE + 6;
+        Box beside = new Box(room.minX(), room.minY(), right - GUTTER, top);
+        boolean narrow = beside.width() < NARROWEST;
+        MapColumn column =
+                new MapColumn(file, sheet, page, narrow ? new Box(room.minX(), above, room.maxX(), top) : beside);
+        words(whose, plane, !sizes.isEmpty()).forEach(section -> column.block(section, 0));
+        legend(column, !sizes.isEmpty());
+        sizes(column, sizes);
         TestSquares.draw(page, right, room.minY() + 1);
-        Box left = new Box(right, room.minY() + TestSquares.SIDE + 6, room.maxX() - 1, top - 2);
-        page.spoken(Tag.FIGURE, Phrases.of("map.shows"), () -> map(plane, page, left));
+        Box forMap = narrow ? column.rest(TestSquares.SIDE) : new Box(right, above, room.maxX() - 1, top - 2);
+        Canvas there = narrow ? column.page() : page;
+        there.spoken(Tag.FIGURE, Phrases.of("map.shows"), () -> map(plane, there, forMap));
     }
 
-    /** Large sheets are for drawing, and small ones have no room for the words. */
+    /** A4, with no more of a large printer's margin than leaves room for the words. */
+    private static Paper office(Paper paper) {
+        Paper usual = Paper.named("A4");
+        return new Paper(
+                usual.name(), usual.width(), usual.height(), Math.min(paper.margin(), WIDEST), paper.overlap());
+    }
+
+    /** Large sheets and rolls are for drawing, and small ones have no room for the words. */
     private static boolean readable(Paper paper) {
-        return paper.width() >= 200 && paper.width() <= 300 && paper.height() >= 270;
+        return paper.width() >= 200 && paper.width() <= 300 && paper.height() >= 270 && paper.height() <= 500;
     }
 
     private static double head(Whose whose, Paper paper, Plane plane, Canvas page, Box room) {
@@ -72,23 +87,21 @@ final class MapPage {
         return new Tile(plane.tiles().rows() - 1, 0).name().replaceAll("\\d", "");
     }
 
-    private static List<Para> words(Whose whose, Plane plane, boolean sized) {
-        List<Para> all = new ArrayList<>();
-        section(
-                all,
+    private static List<List<Para>> words(Whose whose, Plane plane, boolean sized) {
+        List<List<Para>> all = new ArrayList<>();
+        all.add(section(
                 Phrases.of("map.print"),
                 Phrases.of("map.print-first"),
                 Phrases.of("map.measure-square"),
-                Phrases.of("map.print-rest"));
+                Phrases.of("map.print-rest")));
         if (plane.sheets().size() > 1) {
-            section(all, Phrases.of("map.join"), Phrases.of("map.join-order"), trim(plane), lay(plane));
+            all.add(section(Phrases.of("map.join"), Phrases.of("map.join-order"), trim(plane), lay(plane)));
         }
-        section(
-                all,
+        all.add(section(
                 Phrases.of("map.check"),
                 longest(plane, whose, sized),
-                Phrases.of("map.grain"),
-                Phrases.of("map.this-cloth"));
+                Phrases.of("map.grain", LaidCloth.aroundTheLeg(whose.fabric())),
+                Phrases.of("map.this-cloth")));
         return all;
     }
 
@@ -117,41 +130,51 @@ final class MapPage {
         return sized ? Phrases.of("map.measure-nest", values) : Phrases.of("map.measure-piece", values);
     }
 
-    private static void section(List<Para> all, String title, String... words) {
+    private static List<Para> section(String title, String... words) {
+        List<Para> all = new ArrayList<>();
         all.add(new Para(TEXT + 0.9, 0, 2.5, true, title));
         for (String w : words) {
             all.add(new Para(TEXT, 0, 0.8, w));
         }
+        return all;
     }
 
-    private static double legend(Canvas page, boolean sized, double x, double top) {
-        double y = top - 4;
-        for (Ink ink :
-                List.of(Ink.CUT, Ink.SEW, Ink.FOLD, Ink.NOTCH, Ink.GRAIN, Ink.MARK, Ink.TRIM, Ink.JOIN, Ink.DIAMOND)) {
-            sample(page, sized && ink == Ink.SEW ? Ink.LABEL : ink, x, y);
-            page.text(Writing.at(Ink.LABEL, x + 19, y - 1, 2.9, looks(ink, sized)));
-            y -= 4.4;
+    private static void legend(MapColumn column, boolean sized) {
+        List<Ink> inks =
+                List.of(Ink.CUT, Ink.SEW, Ink.FOLD, Ink.NOTCH, Ink.GRAIN, Ink.MARK, Ink.TRIM, Ink.JOIN, Ink.DIAMOND);
+        column.block(List.of(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.lines"))), inks.size() * ROW + 1);
+        double y = column.y() - 4;
+        for (Ink ink : inks) {
+            sample(column.page(), sized && ink == Ink.SEW ? Ink.LABEL : ink, column.left(), y);
+            column.page().text(Writing.at(Ink.LABEL, column.left() + 19, y - 1, 2.9, looks(ink, sized)));
+            y -= ROW;
         }
-        return y;
+        column.down(inks.size() * ROW + 1);
     }
 
-    /** How each size is drawn, in as many columns as it takes. */
-    private static void sizes(Canvas page, List<SizeLine> sizes, double x, double top, double width, double foot) {
+    /** How each size is drawn, in as many columns as there is room for. */
+    private static void sizes(MapColumn column, List<SizeLine> sizes) {
         if (sizes.isEmpty()) {
             return;
         }
-        Column words = new Column(page, x, top + 3, width);
-        words.write(new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.sizes")));
-        words.write(new Para(TEXT, 0, 0.8, Phrases.of("map.size-layers")));
-        int rows = (int) Math.max(1, Math.floor((words.y() - 4 - foot) / 4.4) + 1);
-        int columns = (sizes.size() + rows - 1) / rows;
+        List<Para> words = List.of(
+                new Para(TEXT + 0.9, 0, 2, true, Phrases.of("map.sizes")),
+                new Para(TEXT, 0, 0.8, Phrases.of("map.size-layers")));
+        column.block(words, rows(column, sizes) * ROW + 1);
+        int rows = rows(column, sizes);
         for (int i = 0; i < sizes.size(); i++) {
             SizeLine size = sizes.get(i);
-            double left = x + (i / rows) * width / columns;
-            double y = words.y() - 4 - 4.4 * (i % rows);
-            page.in(size, () -> page.line(Ink.CUT, new Point(left, y), new Point(left + 17, y)));
-            page.text(Writing.at(Ink.LABEL, left + 19, y - 1, 2.9, Letters.shortened(size.name(), 24)));
+            double left = column.left() + (i / rows) * SIZE;
+            double y = column.y() - 4 - ROW * (i % rows);
+            column.page().in(size, () -> column.page().line(Ink.CUT, new Point(left, y), new Point(left + 17, y)));
+            column.page().text(Writing.at(Ink.LABEL, left + 19, y - 1, 2.9, Letters.shortened(size.name(), 24)));
         }
+        column.down(rows * ROW + 1);
+    }
+
+    private static int rows(MapColumn column, List<SizeLine> sizes) {
+        int columns = (int) Math.max(1, Math.floor(column.width() / SIZE));
+        return (sizes.size() + columns - 1) / columns;
     }
 
     private static String looks(Ink ink, boolean sized) {

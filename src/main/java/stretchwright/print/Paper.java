@@ -9,7 +9,8 @@ import stretchwright.ground.Grid;
 import stretchwright.ground.Unit;
 
 /**
- * A sheet, upright, in mm, with the margin its printer leaves and how far sheets overlap; for a roll the height is the longest sheet and what is not needed is left off.
+ * A sheet, upright, in mm, with the margin its printer leaves and how far sheets overlap; for a roll the height is the
+ * longest sheet and what is not needed is left off.
  *
  * <p>Sizes: ISO 216 and the US office sizes, trade-values section 7.2. A PDF page ends at 200 in = 5080 mm (ISO
  * 32000-1, annex C), so a roll's sheet ends at 5000.

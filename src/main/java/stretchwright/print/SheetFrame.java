@@ -107,7 +107,7 @@ final class SheetFrame {
         Box box = corners(width, NAME_SIZE + 3)
                 .filter(b -> !b.meets(squares))
                 .min(Comparator.comparingInt(this::load))
-                .orElseThrow();
+                .orElseGet(() -> inside(squares, width, NAME_SIZE + 3));
         page.text(Writing.at(Ink.FAINT, box.minX(), box.minY() + 1.5, NAME_SIZE, tile.name()));
         double x = box.minX() + Letters.width(tile.name(), NAME_SIZE) + 2;
         double y = box.minY() + 8;
@@ -116,6 +116,13 @@ final class SheetFrame {
                     Ink.FAINT, x, y, SMALL, Letters.wrapped(line, SMALL, 60).get(0)));
             y -= 1.25 * SMALL;
         }
+    }
+
+    /** On a small sheet the squares leave no other corner, but room between their own two lines of lettering. */
+    private static Box inside(Box squares, double width, double height) {
+        double x = squares.centre().x() - width / 2;
+        double y = squares.centre().y() - height / 2;
+        return new Box(x, y, x + width, y + height);
     }
 
     /** How far from the printable edge all else stays: clear of the overlap strip, diamonds and notes. */

@@ -32,6 +32,54 @@ class PaperEdgesTest {
         assertThat(Paper.named("A4").with(margin, overlap)).isEmpty();
     }
 
+    /** Small sheets, upright or on their side, have no second corner for the name beside the squares. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"160 x 160 mm | 12 | 10", "160 x 200 mm | 15 | 10", "Letter | 10 | 40", "roll 160 mm | 17 | 10"})
+    void everySheetHasItsName(String words, double margin, double overlap) throws IOException {
+        Paper paper = Paper.named(words).with(margin, overlap).orElseThrow();
+        for (Paper sheet : List.of(paper, paper.turned())) {
+            try (PDDocument pdf =
+                    Loader.loadPDF(TiledPdf.of(SampleJob.on("A4"), sheet).bytes())) {
+                PDFTextStripper page = new PDFTextStripper();
+                for (int i = 2; i <= pdf.getNumberOfPages(); i++) {
+                    page.setStartPage(i);
+                    page.setEndPage(i);
+                    assertThat(page.getText(pdf)).contains("Evening practice").contains("row ");
+                }
+            }
+        }
+    }
+
+    /** However much the printer leaves white, the first pages tell everything, and no word over another. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"A4 | 10", "A4 | 25", "A4 | 42", "Letter | 25", "Letter | 45", "A2 | 50", "200 x 280 mm | 30"})
+    void theFirstPagesTellAllInTheirRoom(String words, double margin) throws IOException {
+        Paper paper = Paper.named(words).with(margin, 10).orElseThrow();
+        try (PDDocument pdf =
+                Loader.loadPDF(TiledPdf.of(SampleJob.on("A4"), paper).bytes())) {
+            PDFTextStripper text = new PDFTextStripper();
+            text.setEndPage(3);
+            String read = text.getText(pdf).replaceAll("\\s+", " ");
+            assertThat(read)
+                    .contains("a printer can change between sheets", "not at the corners only", "draw a new one")
+                    .contains("halves meet across a join", "inner square 100 mm");
+        }
+    }
+
+    /** Five metres of a narrow roll for a page of words would be waste. */
+    @ParameterizedTest
+    @CsvSource({"roll 200 mm", "roll 250 mm", "250 x 5000 mm"})
+    void theFirstPageOfALongSheetIsAnOfficePage(String words) throws IOException {
+        Document made = TiledPdf.of(SampleJob.on("A4"), Paper.named(words));
+        try (PDDocument pdf = Loader.loadPDF(made.bytes())) {
+            assertThat(pdf.getPage(0).getMediaBox().getHeight() / 72 * 25.4).isCloseTo(297, within(0.1));
+        }
+    }
+
     /** Nothing nearer to the edge than the margin, both squares on every sheet, joins told as they are. */
     @ParameterizedTest
     @CsvSource({"5, 0", "13, 0", "18, 20", "10, 10"})

@@ -22,6 +22,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.print.PageReader.Stroke;
@@ -40,6 +42,24 @@ class TiledPdfTest {
                 assertThat(squares(page, 100, 0.01)).as("100 mm squares").hasSize(1);
                 assertThat(squares(page, 101.6, 0.05)).as("4 in squares").hasSize(1);
             }
+        }
+    }
+
+    /** Of cloth that stretches more along than across the page may not say that most goes round. */
+    @Test
+    void theFirstPageSaysWhichStretchGoesRound() throws IOException {
+        assertThat(firstPage(SampleFabric.with(1470, 0.60, 0.45, true))).contains("most stretch goes AROUND the leg");
+        assertThat(firstPage(SampleFabric.with(1470, 0.30, 0.60, true)))
+                .contains("the stretch across the cloth goes AROUND the leg")
+                .doesNotContain("most stretch");
+    }
+
+    private static String firstPage(Fabric fabric) throws IOException {
+        Job job = SampleJob.with("A4", "Evening practice", "Rowan", fabric, SampleJob.openLay());
+        try (PDDocument pdf = Loader.loadPDF(TiledPdf.of(job, Paper.named("A4")).bytes())) {
+            PDFTextStripper words = new PDFTextStripper();
+            words.setEndPage(1);
+            return words.getText(pdf).replaceAll("\\s+", " ");
         }
     }
 
