@@ -75,6 +75,10 @@ final class SizesCommand extends Task {
         return Exit.INPUT;
     }
 
+    private static String counted(int n, String what) {
+        return n + " " + what + (n == 1 ? "" : "s");
+    }
+
     /** Good rows are done though others are broken. */
     private int tell(Sizes sizes, OutFolder folder, Console console) throws IOException {
         List<Document> documents = sizes.documents();
@@ -83,7 +87,8 @@ final class SizesCommand extends Task {
         }
         console.findings(sizes.findings());
         sizes.stopLines().forEach(console::warn);
-        console.tell(sizes.count() + " sizes in the nest, " + sizes.findings().size() + " findings");
+        console.tell(counted(sizes.count(), "size") + " in the nest, "
+                + counted(sizes.findings().size(), "finding"));
         sizes.summary().forEach(console::tell);
         if (console.json() && !documents.isEmpty()) {
             console.print(new String(documents.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));

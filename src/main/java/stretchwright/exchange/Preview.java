@@ -40,12 +40,7 @@ final class Preview {
         List<Box> boxes = pattern.pieces().stream().map(p -> p.cutLine().box()).toList();
         double tallest = boxes.stream().mapToDouble(Box::height).max().orElse(1);
         List<Point> moves = Rows.moves(boxes, tallest, GAP);
-        List<Point> corners = new ArrayList<>();
-        for (int i = 0; i < boxes.size(); i++) {
-            Point move = moves.get(i);
-            boxes.get(i).corners().forEach(c -> corners.add(c.plus(move)));
-        }
-        Box all = Box.around(corners).grown(GAP);
+        Box all = around(boxes, moves).grown(GAP);
         double scale = dpi.isPresent() ? dpi.getAsInt() / INCH : LONG_SIDE / Math.max(all.width(), all.height());
         int width = Math.max(1, (int) Math.round(all.width() * scale));
         int height = Math.max(1, (int) Math.round(all.height() * scale));
@@ -67,6 +62,15 @@ final class Preview {
             pen.dispose();
         }
         return Picture.png(image, scale);
+    }
+
+    private static Box around(List<Box> boxes, List<Point> moves) {
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            Point move = moves.get(i);
+            boxes.get(i).corners().forEach(c -> corners.add(c.plus(move)));
+        }
+        return Box.around(corners);
     }
 
     /** Its name and how often it is cut, upright on the screen although y runs up here. */

@@ -4,10 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Nest;
+import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 import stretchwright.print.Document;
 import tools.jackson.databind.node.ArrayNode;
@@ -72,7 +74,7 @@ final class SizesText {
         points.forEach(p -> out.addArray().add(Numbers.mm(p.x())).add(Numbers.mm(p.y())));
     }
 
-    /** One size a row: every seam as sewn, every level's width, the verdicts. */
+    /** One size a row: the verdicts, every edge, every level's width, every seam as sewn, the shares taken off the body. */
     static Document dimensions(Nest nest, List<Sizes.Size> sizes) {
         List<String> head = new ArrayList<>(List.of("size", "figure", "stops", "cautions"));
         for (Nest.Nested piece : nest.pieces()) {
@@ -84,6 +86,7 @@ final class SizesText {
         for (Seam seam : sizes.get(0).pattern().seams()) {
             head.add("seam " + seam.name());
         }
+        head.addAll(List.of("taken across", "taken along", "taken crotch", "taken waistband", "taken hem"));
         StringBuilder csv = new StringBuilder(String.join(",", head)).append('\n');
         for (int i = 0; i < sizes.size(); i++) {
             csv.append(String.join(",", row(nest, sizes.get(i), i))).append('\n');
@@ -108,6 +111,9 @@ final class SizesText {
         }
         size.pattern().levels().forEach(l -> cells.add(mm(l.width())));
         size.pattern().seams().forEach(s -> cells.add(mm(s.length())));
+        Pattern.Reductions taken = size.pattern().reductions();
+        Stream.of(taken.across(), taken.along(), taken.crotch(), taken.waistband(), taken.hem())
+                .forEach(share -> cells.add(String.format(Locale.ROOT, "%.4f", share)));
         return cells;
     }
 

@@ -66,6 +66,11 @@ public final class Amounts {
         return fraction(Math.round(mm / 25.4 * 16), 16) + " in";
     }
 
+    /** To be sewn or cut by: in mm, for makers in inches with what an inch ruler shows behind it. */
+    static String sewn(double mm, Unit unit) {
+        return unit == Unit.IN ? mm(mm) + " (" + ruler(mm) + ")" : mm(mm);
+    }
+
     /** So many parts of a whole, shortened: 111 of 8 are "13 7/8". Parts of a power of two. */
     static String fraction(long count, int parts) {
         long whole = count / parts;

@@ -104,9 +104,9 @@ final class Booklet {
                 .map(n -> Phrases.of(
                         "booklet.notion",
                         String.valueOf(n.count()),
-                        Amounts.number(n.cut(), 0),
+                        Amounts.sewn(Math.rint(n.cut()), job.unit()),
                         n.name(),
-                        Amounts.number(n.width(), 0)))
+                        Amounts.sewn(Math.rint(n.width()), job.unit())))
                 .forEach(all::add);
         all.add(Phrases.of("booklet.scraps"));
         all.add(Phrases.of("booklet.pieces"));
@@ -192,7 +192,7 @@ final class Booklet {
         List<Para> all = new ArrayList<>();
         all.add(new Para(TITLE, INDENT, 0, StepWords.title(o)));
         all.add(text(StepWords.work(o, job.unit()), 1.5));
-        together(all, StepWords.setting(o), StepWords.allowance(o));
+        together(all, StepWords.setting(o), StepWords.allowance(o, job.unit()));
         return all;
     }
 

@@ -43,7 +43,6 @@ final class Checklist {
     }
 
     private static void head(StringBuilder page, Job job, int count) {
-
         page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
                 .append("<meta http-equiv=\"Content-Security-Policy\" content=\"")
                 .append(policy())
@@ -75,7 +74,7 @@ final class Checklist {
                 .append("</label>\n");
         paragraph(page, "more", StepWords.work(o, job.unit()));
         paragraph(page, "more", StepWords.setting(o));
-        paragraph(page, "more", StepWords.allowance(o));
+        paragraph(page, "more", StepWords.allowance(o, job.unit()));
         if (StepDrawing.shows(job, o)) {
             page.append(StepDrawing.inline(job, o));
         }

@@ -23,11 +23,13 @@ import stretchwright.pattern.Piece;
  */
 public final class NestPdf {
     private static final GeometryFactory SHAPES = new GeometryFactory();
-    private static final double LETTER = 2.8;
-    /** Where along its cut line a size is named: the first at this share, each further one so much later. */
+    static final double LETTER = 2.8;
+    /** Where along its cut line the first size is named, as a share; the others follow, over so much of the line. */
     private static final double FIRST = 0.04;
 
-    private static final double NEXT = 0.025;
+    private static final double NAMED = 0.9;
+    /** Names of few sizes stay near each other. */
+    private static final double NEAR = 0.1;
 
     private final NestJob job;
     private final String make;
@@ -113,7 +115,7 @@ public final class NestPdf {
             SizeLine line = lines.get(size);
             there.in(line, () -> {
                 PieceDrawing.lines(piece, there);
-                name(piece, line, there);
+                name(piece, line, lines.size(), there);
             });
         }
         Piece first = piece(nested, 0);
@@ -124,17 +126,24 @@ public final class NestPdf {
         return drawing;
     }
 
-    /** Along the size's own cut line, inside of it. */
-    private static void name(Piece piece, SizeLine line, Canvas canvas) {
+    /** Along the size's own cut line, inside of it; no longer than up to where the next one's name may begin. */
+    private static void name(Piece piece, SizeLine line, int sizes, Canvas canvas) {
         List<Point> run = PieceDrawing.cutRuns(piece).get(0);
         Path path = new Path(run);
-        double along = path.length() * (FIRST + NEXT * line.number());
+        double next = path.length() * Math.min(NEAR, NAMED / sizes);
+        double along = path.length() * FIRST + next * line.number();
+        String name = shown(line.name(), next);
         Point direction = path.directionAt(along);
         boolean upright = direction.x() >= 0;
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         Point at = path.at(along).plus(direction.left().times(upright ? 1 : 1 + 0.75 * LETTER));
         canvas.text(new Writing(
-                Ink.LABEL, at, upright ? degrees : degrees - 180, LETTER, Writing.Align.MIDDLE, line.name()));
+                Ink.LABEL, at, upright ? degrees : degrees - 180, LETTER, Writing.Align.MIDDLE, name));
+    }
+
+    /** As much of a name as fits between its place and the next one's. */
+    static String shown(String name, double next) {
+        return Letters.wrapped(name, LETTER, next - 2).get(0);
     }
 
     private List<String> label(Piece piece) {

@@ -150,13 +150,20 @@ final class PdfCanvas implements Canvas {
     /** In the colour and the dash of the size, on a layer that a reader can hide. */
     @Override
     public void in(SizeLine one, Runnable inside) {
-        write(() -> out.beginMarkedContent(COSName.OC, layers.apply(one)));
+        // marks end in the order in which they began: one may not end inside the layer
+        write(() -> {
+            spoken.endDecoration();
+            out.beginMarkedContent(COSName.OC, layers.apply(one));
+        });
         size = Optional.of(one);
         current = null;
         inside.run();
         size = Optional.empty();
         current = null;
-        write(out::endMarkedContent);
+        write(() -> {
+            spoken.endDecoration();
+            out.endMarkedContent();
+        });
     }
 
     void close() throws IOException {

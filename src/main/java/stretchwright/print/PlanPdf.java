@@ -56,7 +56,7 @@ final class PlanPdf {
         if (!o.check().isBlank()) {
             all.add(new Para(TEXT, INDENT, 0.5, StepWords.check(o)));
         }
-        StepWords.help(o).forEach(words -> all.add(new Para(TEXT, INDENT, 0.5, words)));
+        StepWords.help(o, job.unit()).forEach(words -> all.add(new Para(TEXT, INDENT, 0.5, words)));
         return all;
     }
 

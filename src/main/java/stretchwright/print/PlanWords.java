@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Unit;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.print.Column.Para;
@@ -32,7 +33,7 @@ final class PlanWords {
                 text(order(plan.optimum()) + byHand(plan)),
                 text(Phrases.of("plan.thread", thread.isEmpty() ? Phrases.of("plan.no-thread") : thread))));
         plan.several().map(s -> text(several(s))).ifPresent(all::add);
-        job.pattern().notions().stream().map(n -> text(toBuy(n))).forEach(all::add);
+        job.pattern().notions().stream().map(n -> text(toBuy(n, job.unit()))).forEach(all::add);
         return all;
     }
 
@@ -113,8 +114,13 @@ final class PlanWords {
         };
     }
 
-    private static String toBuy(Notion n) {
-        String[] values = {String.valueOf(n.count()), Amounts.wholeMm(n.cut()), Amounts.wholeMm(n.width()), n.name()};
+    private static String toBuy(Notion n, Unit unit) {
+        String[] values = {
+            String.valueOf(n.count()),
+            Amounts.sewn(Math.rint(n.cut()), unit),
+            Amounts.sewn(Math.rint(n.width()), unit),
+            n.name()
+        };
         return n.name().equals("strap") ? Phrases.of("plan.to-buy-strap", values) : Phrases.of("plan.to-buy", values);
     }
 

@@ -60,14 +60,14 @@ final class StepWords {
         return s.kept() ? Phrases.of("step.set-kept", said) : Phrases.of("step.set", said);
     }
 
-    static String allowance(Operation o) {
+    static String allowance(Operation o, Unit unit) {
         return o.help().allowances().isEmpty()
                 ? ""
                 : Phrases.of(
                         "step.allowance",
                         o.help().allowances().stream()
                                 .distinct()
-                                .map(StepWords::number)
+                                .map(mm -> Amounts.sewn(mm, unit))
                                 .collect(Collectors.joining(", ")));
     }
 
@@ -117,8 +117,8 @@ final class StepWords {
     }
 
     /** Everything that helps, in the order in which it is needed; nothing that is empty. */
-    static List<String> help(Operation o) {
-        return List.of(setting(o), allowance(o), spread(o), demand(o), mistake(o), undo(o), why(o)).stream()
+    static List<String> help(Operation o, Unit unit) {
+        return List.of(setting(o), allowance(o, unit), spread(o), demand(o), mistake(o), undo(o), why(o)).stream()
                 .filter(w -> !w.isEmpty())
                 .toList();
     }

@@ -40,8 +40,8 @@ final class Tracing {
     /**
      * A point to mark.
      *
-     * @param number round the outline, from 1; 0 for a notch
-     * @param name "corner", "curve" or the notch's name
+     * @param number round the outline, from 1; 0 for what lies on no outline
+     * @param name of the notch or the line inside; empty on the outline
      * @param across from the line, negative to the left, rounded
      * @param up from the lowest row, rounded
      * @param bow of the line to the next point, to its outside positive, mm; 0 where it is straight
@@ -83,7 +83,7 @@ final class Tracing {
             int here = kept.get(k);
             int next = kept.get((k + 1) % kept.size());
             double bow = bow(here, next);
-            out.add(spot(k + 1, isCorner(here) ? "corner" : "curve", outline.get(here), Math.abs(bow) < BOW ? 0 : bow));
+            out.add(spot(k + 1, "", outline.get(here), Math.abs(bow) < BOW ? 0 : bow));
         }
         return out;
     }

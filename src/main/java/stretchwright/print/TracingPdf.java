@@ -3,6 +3,7 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
@@ -78,9 +79,9 @@ final class TracingPdf {
         Box left = new Box(room.minX(), room.minY(), room.maxX() - TABLE - GUTTER, top);
         page.spoken(Tag.FIGURE, Phrases.of("trace.shows"), () -> drawing(page, piece, tracing, left));
         List<String[]> rows = rows(tracing);
-        int fit = (int) Math.floor((top - room.minY()) / ROW);
-        table(page, room.maxX() - TABLE, top, rows.subList(0, Math.min(fit, rows.size())));
-        List<String[]> rest = rows.subList(Math.min(fit, rows.size()), rows.size());
+        int fit = fitting(rows, top - room.minY());
+        table(page, room.maxX() - TABLE, top, rows.subList(0, fit));
+        List<String[]> rest = rows.subList(fit, rows.size());
         while (!rest.isEmpty()) {
             rest = more(piece, room, rest);
         }
@@ -93,12 +94,24 @@ final class TracingPdf {
         head.write(new Para(
                 5, 0, 0, Phrases.of("trace.continued", Letters.shortened(piece.name(), Letters.LONGEST_NAME))));
         double top = head.y() - 4;
-        int fit = (int) Math.floor((top - room.minY()) / ROW);
-        int first = Math.min(fit, rows.size());
-        int both = Math.min(2 * fit, rows.size());
+        int first = fitting(rows, top - room.minY());
+        int both = first + fitting(rows.subList(first, rows.size()), top - room.minY());
         table(page, room.minX(), top, rows.subList(0, first));
         table(page, room.maxX() - TABLE, top, rows.subList(first, both));
         return rows.subList(both, rows.size());
+    }
+
+    /** How many rows fit into the height, none at the end that belongs to the next one: a heading, a name. */
+    private static int fitting(List<String[]> rows, double height) {
+        int most = (int) Math.floor(height / ROW);
+        if (most >= rows.size()) {
+            return rows.size();
+        }
+        int fit = most;
+        while (fit > 1 && List.of("", Phrases.of("trace.height")).contains(rows.get(fit - 1)[0])) {
+            fit--;
+        }
+        return fit;
     }
 
     private List<String[]> rows(Tracing tracing) {
@@ -111,8 +124,8 @@ final class TracingPdf {
         if (!tracing.notches().isEmpty()) {
             rows.add(new String[] {Phrases.of("trace.height"), Phrases.of("trace.notch"), tracing.from(), ""});
             tracing.notches().forEach(s -> {
-                rows.add(row(s, ""));
                 rows.add(new String[] {"", "   " + s.name(), "", ""});
+                rows.add(row(s, ""));
             });
             rows.add(new String[] {"", "", "", ""});
         }
@@ -124,6 +137,12 @@ final class TracingPdf {
             });
             rows.add(new String[] {"", "", "", ""});
         }
+        rows.addAll(checks(tracing));
+        return rows;
+    }
+
+    private List<String[]> checks(Tracing tracing) {
+        List<String[]> rows = new ArrayList<>();
         rows.add(new String[] {Phrases.of("trace.check"), Phrases.of("trace.straight"), Phrases.of("trace.along"), ""});
         for (Check c : tracing.checks()) {
             rows.add(new String[] {
@@ -146,7 +165,7 @@ final class TracingPdf {
     }
 
     private String bow(Spot s) {
-        return s.bow() == 0 ? "" : String.format(java.util.Locale.ROOT, " (%+.1f)", s.bow());
+        return s.bow() == 0 ? "" : String.format(Locale.ROOT, " (%+.1f)", s.bow());
     }
 
     private static void table(Canvas page, double x, double top, List<String[]> rows) {

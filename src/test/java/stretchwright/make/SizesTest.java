@@ -30,6 +30,24 @@ final class SizesTest {
         }
     }
 
+    /** An outline without what was taken off the body cannot be used again. */
+    @Test
+    void whatIsTakenOffTheBodyIsTold() {
+        MakeFile make = read("machines: [overlocker]");
+        List<String> table = csv(make, "sizes.csv");
+        assertThat(table.get(0)).endsWith(",taken across,taken along,taken crotch,taken waistband,taken hem");
+        Pattern.Reductions taken = asMade(make).reductions();
+        assertThat(table.get(1))
+                .endsWith(String.format(
+                        Locale.ROOT,
+                        ",%.4f,%.4f,%.4f,%.4f,%.4f",
+                        taken.across(),
+                        taken.along(),
+                        taken.crotch(),
+                        taken.waistband(),
+                        taken.hem()));
+    }
+
     private static MakeFile read(String machines) {
         String text = SampleText.with("machines: [overlocker, coverstitch]", machines)
                 .replace("stretch across: 60 %", "stretch across: 45 %");

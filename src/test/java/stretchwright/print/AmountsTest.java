@@ -17,6 +17,13 @@ class AmountsTest {
         assertThat(Amounts.yards(mm)).isEqualTo(yards);
     }
 
+    /** By hand: 7 mm is 4.4 sixteenths, 25.4 mm one inch. */
+    @ParameterizedTest
+    @CsvSource({"7, IN, 7 mm (1/4 in)", "25.4, IN, 25.4 mm (1 in)", "7, CM, 7 mm", "9.525, IN, 9.5 mm (3/8 in)"})
+    void whatIsSewnIsInMillimetresAndForInchesOnTheRulerToo(double mm, Unit unit, String words) {
+        assertThat(Amounts.sewn(mm, unit)).isEqualTo(words);
+    }
+
     @Test
     void numbersLookTheSameInEveryCountry() {
         Locale before = Locale.getDefault();

@@ -110,6 +110,31 @@ class NestPdfTest {
         }
     }
 
+    @Test
+    void aNameAlongALineIsCutWhereTheNextOnesBegins() {
+        assertThat(NestPdf.shown("Cleo", 17)).isEqualTo("Cleo");
+        String cut = NestPdf.shown("Under twelve girls, skater 3", 17);
+        assertThat("Under twelve girls, skater 3").startsWith(cut);
+        assertThat(Letters.width(cut, NestPdf.LETTER)).isGreaterThan(0).isLessThan(17);
+    }
+
+    @Test
+    void aLayerHoldsWhatIsDrawnInItAndNothingElse() throws IOException {
+        Point end = new Point(100, 100);
+        try (PdfFile file = new PdfFile("layers")) {
+            PdfCanvas page = file.page(200, 200);
+            page.in(new SizeLine("A", 0), () -> page.line(Ink.CUT, Point.ORIGIN, end));
+            page.in(new SizeLine("B", 1), () -> page.line(Ink.CUT, Point.ORIGIN, end));
+            page.line(Ink.CUT, Point.ORIGIN, end);
+            try (PDDocument pdf =
+                    Loader.loadPDF(file.finished("layers.pdf", "test").bytes())) {
+                assertThat(PageReader.strokes(pdf.getPage(0)))
+                        .extracting(Stroke::layer)
+                        .containsExactly("A", "B", "");
+            }
+        }
+    }
+
     /** Sheets that show a size and nothing else are sheets too. */
     @Test
     void noSheetOfAnySizeIsLeftOut() throws IOException {

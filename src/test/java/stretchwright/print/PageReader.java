@@ -6,7 +6,9 @@ import java.awt.geom.PathIterator;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -30,7 +32,7 @@ final class PageReader extends PDFGraphicsStreamEngine {
 
     private final List<Stroke> strokes = new ArrayList<>();
     private final GeneralPath path = new GeneralPath();
-    private String layer = "";
+    private final Deque<String> layers = new ArrayDeque<>(List.of(""));
     private boolean clipping;
 
     private PageReader(PDPage page) {
@@ -50,16 +52,13 @@ final class PageReader extends PDFGraphicsStreamEngine {
     @Override
     public void beginMarkedContentSequence(COSName tag, COSDictionary properties) {
         super.beginMarkedContentSequence(tag, properties);
-        if (tag.equals(COSName.OC)) {
-            layer = properties.getString(COSName.NAME);
-        }
+        layers.push(tag.equals(COSName.OC) ? properties.getString(COSName.NAME) : layers.getFirst());
     }
 
-    /** Of nested marks the layer's is the inner one. */
     @Override
     public void endMarkedContentSequence() {
         super.endMarkedContentSequence();
-        layer = "";
+        layers.pop();
     }
 
     @Override
@@ -82,7 +81,7 @@ final class PageReader extends PDFGraphicsStreamEngine {
                 points.add(new Point(at[0], at[1]));
             }
         }
-        strokes.add(new Stroke(List.copyOf(points), closed, width, grey, dashed, clip, layer));
+        strokes.add(new Stroke(List.copyOf(points), closed, width, grey, dashed, clip, layers.getFirst()));
         path.reset();
     }
 
