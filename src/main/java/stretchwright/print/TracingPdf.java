@@ -16,7 +16,7 @@ import stretchwright.print.Tracing.Spot;
 final class TracingPdf {
     private static final double TEXT = 3.3;
     private static final double ROW = 1.35 * TEXT;
-    private static final double TABLE = 98;
+    private static final double TABLE = 106;
     private static final double GUTTER = 6;
     private static final double SMALL = 2.4;
     private static final double LETTERS = 3;
@@ -87,18 +87,16 @@ final class TracingPdf {
         }
     }
 
-    /** Two tables on a page; what is left over. */
+    /** The table goes on; what is left over. */
     private List<String[]> more(Piece piece, Box room, List<String[]> rows) {
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
         head.write(new Para(
                 5, 0, 0, Phrases.of("trace.continued", Letters.shortened(piece.name(), Letters.LONGEST_NAME))));
         double top = head.y() - 4;
-        int first = fitting(rows, top - room.minY());
-        int both = first + fitting(rows.subList(first, rows.size()), top - room.minY());
-        table(page, room.minX(), top, rows.subList(0, first));
-        table(page, room.maxX() - TABLE, top, rows.subList(first, both));
-        return rows.subList(both, rows.size());
+        int fit = fitting(rows, top - room.minY());
+        table(page, room.minX(), top, rows.subList(0, fit));
+        return rows.subList(fit, rows.size());
     }
 
     /** How many rows fit into the height, none at the end that belongs to the next one: a heading, a name. */
@@ -165,11 +163,11 @@ final class TracingPdf {
     }
 
     private String bow(Spot s) {
-        return s.bow() == 0 ? "" : String.format(Locale.ROOT, " (%+.1f)", s.bow());
+        return s.bow() == 0 ? "" : String.format(Locale.ROOT, " (%+.1f mm)", s.bow());
     }
 
     private static void table(Canvas page, double x, double top, List<String[]> rows) {
-        double[] at = {0, 41, 56, 80};
+        double[] at = {0, 44, 62, 84};
         double y = top;
         for (String[] row : rows) {
             y -= ROW;

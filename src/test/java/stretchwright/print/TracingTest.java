@@ -2,9 +2,13 @@ package stretchwright.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -26,6 +30,19 @@ class TracingTest {
                 .map(Pattern::pieces)
                 .forEach(all::addAll);
         return all;
+    }
+
+    /** Read as inches a bow would be a lump: 0.3 mm is an eightieth of an inch. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1 in", "2 cm"})
+    void aBowIsToldInMillimetres(String grid) throws IOException {
+        Document made =
+                TracingPdf.of(SampleJob.on("A4"), TraceGrid.of(grid).orElseThrow());
+        try (PDDocument pdf = Loader.loadPDF(made.bytes())) {
+            assertThat(new PDFTextStripper().getText(pdf))
+                    .containsPattern("\\d \\([+-]\\d\\.\\d mm\\)")
+                    .doesNotContainPattern("\\d \\([+-]\\d\\.\\d\\)");
+        }
     }
 
     /** The drawn points joined by straight lines lie within 1 mm plus half a step of the cut line, and it of them. */
