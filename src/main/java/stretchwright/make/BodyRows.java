@@ -157,6 +157,9 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
                 add("", "has " + row.cells().size() + " cells; the header has " + header.size() + ".", "");
                 return Optional.empty();
             }
+            if (!Section.isName(cell("name"))) {
+                add("name", Section.NO_NAME, Section.ANOTHER_NAME);
+            }
             OptionalDouble age = age();
             Optional<Figure> figure = names.equals(header) ? figure() : sex(age);
             Map<Measure, Double> given = measures();

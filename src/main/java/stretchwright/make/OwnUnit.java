@@ -19,7 +19,7 @@ final class OwnUnit {
     private static final Pattern LENGTH = Pattern.compile(
             NUMBER + "(?: to " + NUMBER + ")? mm\\b(?: \\((give or take )?" + NUMBER + "(?: to " + NUMBER + ")?\\))?");
 
-    private static final Pattern SEWN = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")? mm\\b(?! \\()");
+    private static final Pattern SEWN = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")? mm\\b(?! \\(\\d)");
 
     /** Shorter ones are stitches and needles, which nobody measures in sixteenths, mm. */
     private static final double SHORTEST = 3;

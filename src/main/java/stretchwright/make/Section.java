@@ -18,6 +18,8 @@ import stretchwright.ground.Unit;
  */
 final class Section {
     private static final int LONGEST_TEXT = 120;
+    static final String NO_NAME = "is too long, or holds control characters.";
+    static final String ANOTHER_NAME = "Use up to " + LONGEST_TEXT + " letters on one line.";
 
     private final Tree.Keys keys;
     private final String path;
@@ -104,16 +106,15 @@ final class Section {
     /** A name for people: short, without control characters. */
     Optional<String> name(String key) {
         Optional<String> text = text(key);
-        if (text.isPresent()
-                && (text.get().length() > LONGEST_TEXT
-                        || text.get().codePoints().anyMatch(Echo::isNoLetter))) {
-            add(
-                    key,
-                    "is too long, or holds control characters.",
-                    "Use up to " + LONGEST_TEXT + " letters on one line.");
+        if (text.isPresent() && !isName(text.get())) {
+            add(key, NO_NAME, ANOTHER_NAME);
             return Optional.empty();
         }
         return text;
+    }
+
+    static boolean isName(String text) {
+        return text.length() <= LONGEST_TEXT && text.codePoints().noneMatch(Echo::isNoLetter);
     }
 
     Optional<Section> section(String key, List<String> known) {

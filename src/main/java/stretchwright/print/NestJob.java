@@ -24,8 +24,7 @@ public record NestJob(
         List<String> stops) {
     public NestJob {
         if (patterns.size() != nest.sizes().size()) {
-            throw new IllegalArgumentException(
-                    nest.sizes().size() + " sizes, and patterns of " + patterns.size());
+            throw new IllegalArgumentException(nest.sizes().size() + " sizes, and patterns of " + patterns.size());
         }
         patterns = List.copyOf(patterns);
         cloths = Map.copyOf(cloths);

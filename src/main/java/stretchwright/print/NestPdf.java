@@ -137,8 +137,7 @@ public final class NestPdf {
         boolean upright = direction.x() >= 0;
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         Point at = path.at(along).plus(direction.left().times(upright ? 1 : 1 + 0.75 * LETTER));
-        canvas.text(new Writing(
-                Ink.LABEL, at, upright ? degrees : degrees - 180, LETTER, Writing.Align.MIDDLE, name));
+        canvas.text(new Writing(Ink.LABEL, at, upright ? degrees : degrees - 180, LETTER, Writing.Align.MIDDLE, name));
     }
 
     /** As much of a name as fits between its place and the next one's. */

@@ -3,7 +3,7 @@ package stretchwright.print;
 import java.util.List;
 
 /**
- * How one size of a nest is drawn. Sizes differ in colour and in dash, so they are told apart in grey and by every kind of
+ * How one size of a nest is drawn. Sizes differ in colour and in dash; up to five are told apart in grey, more by every kind of
  * colour sight.
  *
  * @param name of the size, as it stands beside its line

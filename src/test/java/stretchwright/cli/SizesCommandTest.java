@@ -84,6 +84,15 @@ class SizesCommandTest {
                 .containsExactly("S", "M", "L", "S (2)");
     }
 
+    /** As in a make file. */
+    @Test
+    void aSizeHasANameThatCanBeRead() throws IOException {
+        Ran ran = sizes(TEAM + "L".repeat(121) + ",woman,cm,176,90,110\n");
+        assertThat(ran.code()).isEqualTo(Exit.INPUT);
+        assertThat(ran.err()).contains("row 5, column name").contains("Use up to 120 letters");
+        assertThat(nest().get("sizes")).hasSize(3);
+    }
+
     /** A wearer whose foot is larger than the make's boot: a finding by row, and the others are done. */
     @Test
     void aBodyThatCannotBeDraftedIsAFindingByRow() throws IOException {

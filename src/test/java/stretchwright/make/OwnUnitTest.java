@@ -33,6 +33,8 @@ class OwnUnitTest {
                 "6 to 7 mm | 6 to 7 mm (1/4 in)",
                 "10 to 25 mm | 10 to 25 mm (3/8 to 1 in)",
                 "25 mm, then 540 mm. | 25 mm (1 in), then 540 mm (21 1/4 in).",
+                "to 150 mm (the front rise) | to 150 mm (5 7/8 in) (the front rise)",
+                "150 mm (5 7/8 in) | 150 mm (5 7/8 in)",
                 "stitch 2.5 mm long | stitch 2.5 mm long",
                 "a foot of 1.2 mmHg | a foot of 1.2 mmHg",
             })

@@ -13,12 +13,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.draft.TopStyles;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
+import stretchwright.lay.Lay;
+import stretchwright.lay.Laying;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.SampleNest;
 import stretchwright.pattern.SamplePattern;
+import stretchwright.pattern.Style;
 
 /** Pieces drawn again from the numbers of the tracing sheet, against the pieces. */
 class TracingTest {
@@ -32,12 +39,19 @@ class TracingTest {
         return all;
     }
 
+    private static Job curved() {
+        Pattern pattern = SampleNest.draft(1, Style.Leg.OVER_BOOT);
+        Fabric fabric = SampleFabric.heavyKnit();
+        Lay lay = Laying.lay(pattern.pieces(), fabric, Style.LayWay.OPEN, new Findings("test"))
+                .orElseThrow();
+        return SampleJob.of("A4", "Curved", "Rowan", fabric, lay, pattern);
+    }
+
     /** Read as inches a bow would be a lump: 0.3 mm is an eightieth of an inch. */
     @ParameterizedTest
     @ValueSource(strings = {"1 in", "2 cm"})
     void aBowIsToldInMillimetres(String grid) throws IOException {
-        Document made =
-                TracingPdf.of(SampleJob.on("A4"), TraceGrid.of(grid).orElseThrow());
+        Document made = TracingPdf.of(curved(), TraceGrid.of(grid).orElseThrow());
         try (PDDocument pdf = Loader.loadPDF(made.bytes())) {
             assertThat(new PDFTextStripper().getText(pdf))
                     .containsPattern("\\d \\([+-]\\d\\.\\d mm\\)")
