@@ -16,29 +16,32 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import stretchwright.body.Measuring;
 import stretchwright.draft.Draft;
+import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
+import stretchwright.lay.Lay;
+import stretchwright.lay.Laying;
 import stretchwright.make.Make;
 import stretchwright.make.MakeFile;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
 
 /** A pattern of some 64 sheets, in a heap of 200 MB: the first one of a fresh virtual machine, and warm. */
 @State(Scope.Benchmark)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class PrintBenchmark {
     /** Small sheets make many. */
-    private static final Paper SHEET = Paper.of("160 x 190 mm").orElseThrow();
+    private static final Paper SHEET =
+            Paper.of("160 x 180 mm").flatMap(p -> p.with(15, 12)).orElseThrow();
 
     private final Job job;
 
     public PrintBenchmark() {
-        job = SampleJob.of(
-                "A4",
-                "Benchmark",
-                "Rowan",
-                SampleFabric.heavyKnit(),
-                SampleJob.openLay(),
-                pattern(Path.of("examples/whole-boot.yaml")));
+        Pattern pattern = pattern(Path.of("examples/two-different-legs.yaml"));
+        Fabric fabric = SampleFabric.heavyKnit();
+        Lay lay = Laying.lay(pattern.pieces(), fabric, Style.LayWay.ANY, new Findings("benchmark"))
+                .orElseThrow();
+        job = SampleJob.of("A4", "Benchmark", "Rowan", fabric, lay, pattern);
     }
 
     private static Pattern pattern(Path file) {
