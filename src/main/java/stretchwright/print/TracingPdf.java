@@ -16,7 +16,7 @@ import stretchwright.print.Tracing.Spot;
 final class TracingPdf {
     private static final double TEXT = 3.3;
     private static final double ROW = 1.35 * TEXT;
-    private static final double TABLE = 106;
+    private static final double TABLE = 110;
     private static final double GUTTER = 6;
     private static final double SMALL = 2.4;
     private static final double LETTERS = 3;
@@ -167,7 +167,7 @@ final class TracingPdf {
     }
 
     private static void table(Canvas page, double x, double top, List<String[]> rows) {
-        double[] at = {0, 44, 62, 84};
+        double[] at = {0, 44, 66, 88};
         double y = top;
         for (String[] row : rows) {
             y -= ROW;
