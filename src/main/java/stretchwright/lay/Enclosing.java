@@ -1,10 +1,12 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.locationtech.jts.geom.Geometry;
 
 /**
  * An outline with fewer corners round another one, nowhere farther off it than a tolerance: pieces laid by it do not
@@ -43,16 +45,28 @@ final class Enclosing {
     }
 
     static Shape of(Shape shape, double tolerance) {
+        return new Enclosing(shape, tolerance).simplified();
+    }
+
+    /** The same inside the outline, where it encloses the rest of the plane; the outline itself where that crosses itself. */
+    static Shape inside(Shape shape, double tolerance) {
         Enclosing enclosing = new Enclosing(shape, tolerance);
+        Collections.reverse(enclosing.corners);
+        Shape inside = enclosing.simplified();
+        Geometry simplified = Gaps.geometry(inside.polygon());
+        return simplified.isValid() && Gaps.geometry(shape.polygon()).covers(simplified) ? inside : shape;
+    }
+
+    private Shape simplified() {
         int before;
         do {
-            before = enclosing.corners.size();
-            enclosing.fill();
-            enclosing.drawOn();
-        } while (enclosing.corners.size() < before);
+            before = corners.size();
+            fill();
+            drawOn();
+        } while (corners.size() < before);
         return Shape.of(
-                enclosing.corners.stream().mapToLong(c -> c.x).toArray(),
-                enclosing.corners.stream().mapToLong(c -> c.y).toArray());
+                corners.stream().mapToLong(c -> c.x).toArray(),
+                corners.stream().mapToLong(c -> c.y).toArray());
     }
 
     /** The parts with enclosing outlines, but where one would no longer have a place across; alike parts stay alike. */

@@ -24,9 +24,32 @@ final class Floor {
     /** Columns of a piece compared with the pieces at the fold. */
     private static final int COLUMNS = 48;
 
+    /** Rounding of a tilted outline to whole units takes off no more than this at an edge, in units. */
+    private static final double EDGE = 0.71;
+
     private Floor() {}
 
-    static long under(List<Cut> cuts, long width) {
+    /**
+     * @param tilt how far the grain may stand off the selvage, degrees
+     * @return in units
+     */
+    static long under(List<Cut> cuts, long width, double tilt) {
+        return tilt == 0 ? straight(cuts, width) : tilted(cuts, width, Math.toRadians(tilt));
+    }
+
+    /** Sections change with the tilt; the area does not, nor much how far two corners of a piece lie from each other along the cloth. */
+    private static long tilted(List<Cut> cuts, long width, double tilt) {
+        double area = 0;
+        double tallest = 0;
+        for (Cut cut : cuts) {
+            Shape shape = Shape.of(cut.outline());
+            area += shape.area() - EDGE * Outline.around(shape);
+            tallest = Math.max(tallest, cut.atFold() ? shape.height() : Outline.reach(shape, tilt) - 2 * EDGE);
+        }
+        return (long) Math.ceil(Math.max(area / width, tallest) * (1 - ROUNDING) - NEAR);
+    }
+
+    private static long straight(List<Cut> cuts, long width) {
         List<Shape> shapes = cuts.stream().map(c -> Shape.of(c.outline())).toList();
         List<Sections> across =
                 shapes.stream().map(s -> Sections.of(s.rows, s.y)).toList();

@@ -41,6 +41,19 @@ public record Lay(
         ways = List.copyOf(ways);
     }
 
+    /** So small a share above the floor does not count. */
+    static final double NOTHING = 0.0005;
+
+    /** How much longer than the floor, as a share of it. */
+    public double aboveFloor() {
+        return length / floor - 1;
+    }
+
+    /** Whether no lay can be shorter by anything that counts: half a millimetre on a metre. */
+    public boolean shortest() {
+        return aboveFloor() <= NOTHING;
+    }
+
     /**
      * What the lay needs by one method.
      *

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
@@ -24,8 +25,16 @@ import stretchwright.pattern.Style;
 public final class Laying {
     /** Ways within this of the shortest quick lay are searched on. */
     private static final double NEAR = 1.1;
+    /** A gap counts as kept where rounding to the grid takes this much of it away, in units. */
+    private static final long SLACK = 2;
     /** Rounds of the search that lets parts overlap. */
     private static final Effort USUAL = new Effort(12, 4);
+    /** The same where that ends well above the floor: of one garment the floor is near, so there is something to find. */
+    private static final Effort MORE = new Effort(160, 40);
+
+    private static final double WELL_ABOVE = 0.002;
+    /** The same for an estimate. */
+    private static final double WELL_ABOVE_ESTIMATED = 0.02;
 
     /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
     private static final double WORTH = 5;
@@ -60,7 +69,7 @@ public final class Laying {
 
     /** The shortest lay found for each permitted way, shortest first; none, with findings, where a piece fits in none. */
     public static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
-        return new Laying(pieces, fabric, terms, seed).ways(findings, USUAL, ClubClock.NONE);
+        return new Laying(pieces, fabric, terms, seed).ways(findings, USUAL, ClubClock.NONE, MORE);
     }
 
     /** The same, searched for as long as the effort and the clock allow; each stretch that is searched has its share of the time. */
@@ -72,7 +81,7 @@ public final class Laying {
             Effort effort,
             ClubClock clock,
             Findings findings) {
-        return new Laying(pieces, fabric, terms, seed).ways(findings, effort, clock);
+        return new Laying(pieces, fabric, terms, seed).ways(findings, effort, clock, Effort.NONE);
     }
 
     /**
@@ -85,7 +94,8 @@ public final class Laying {
         List<Lay.Method> methods = laying.permitted().methods(new Findings("estimate")).stream()
                 .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
                 .toList();
-        return laying.searched(laying.plans(methods), USUAL, ClubClock.NONE).stream()
+        Searched searched = laying.searched(laying.plans(methods), USUAL, ClubClock.NONE);
+        return laying.searchedOn(searched, MORE, WELL_ABOVE_ESTIMATED).laid.stream()
                 .mapToDouble(Laid::length)
                 .min();
     }
@@ -97,7 +107,10 @@ public final class Laying {
         }
     }
 
-    private List<Lay> ways(Findings findings, Effort effort, ClubClock clock) {
+    /** @param floor no way of laying needs less, mm */
+    private record Searched(List<Laid> laid, double floor) {}
+
+    private List<Lay> ways(Findings findings, Effort effort, ClubClock clock, Effort more) {
         List<Lay.Method> methods = permitted().methods(findings);
         List<Plan> fitting = plans(methods);
         if (fitting.isEmpty()) {
@@ -106,37 +119,54 @@ public final class Laying {
             }
             return List.of();
         }
-        List<Laid> searched = searched(fitting, effort, clock);
-        double floor = floor(fitting);
-        List<Laid> shortest = shortestOfEach(searched);
+        Searched searched = searchedOn(searched(fitting, effort, clock), more, WELL_ABOVE);
+        List<Laid> shortest = shortestOfEach(searched.laid);
         List<Lay.Way> ways = shortest.stream()
                 .map(l -> new Lay.Way(l.plan.method(), l.length()))
                 .toList();
-        return shortest.stream().map(l -> checked(l, floor, ways)).toList();
+        return shortest.stream().map(l -> checked(l, searched.floor, ways)).toList();
     }
 
-    /** The shortest quick lay of each way; those near the shortest of all are searched on. */
-    private List<Laid> searched(List<Plan> plans, Effort effort, ClubClock clock) {
+    /** The shortest quick lay of each way; those near the shortest of all are searched on, but where they reach the floor. */
+    private Searched searched(List<Plan> plans, Effort effort, ClubClock clock) {
         // the ways know nothing of each other and may be tried side by side; ties go to the first
         List<Laid> quick =
                 shortestOfEach(plans.parallelStream().map(this::quick).toList());
-        if (effort.equals(Effort.NONE)) {
-            return quick;
+        double shortest = quick.stream().mapToDouble(Laid::length).min().orElse(0);
+        if (quick.isEmpty() || effort.equals(Effort.NONE)) {
+            return new Searched(quick, quick.isEmpty() ? 0 : floor(plans, 0));
         }
-        double near = NEAR * quick.stream().mapToDouble(Laid::length).min().orElse(0);
+        double floor = floor(plans, shortest);
+        Predicate<Laid> worth = l -> l.length() <= NEAR * shortest && l.length() > (1 + Lay.NOTHING) * floor;
+        double all =
+                quick.stream().filter(worth).mapToInt(l -> l.layouts.size()).sum();
         List<Laid> out = new ArrayList<>();
-        double all = quick.stream()
-                .filter(l -> l.length() <= near)
-                .mapToInt(l -> l.layouts.size())
-                .sum();
         int begun = 0;
         for (Laid laid : quick) {
-            int stretches = laid.length() <= near ? laid.layouts.size() : 0;
+            int stretches = worth.test(laid) ? laid.layouts.size() : 0;
             ClubClock share = clock.within(begun / all, (begun + stretches) / all);
             out.add(stretches > 0 ? longer(laid, effort, share) : laid);
             begun += stretches;
         }
-        return out;
+        return new Searched(out, floor);
+    }
+
+    /**
+     * Where even the shortest lay is well above the floor one is searched on: the open one where there is one, as whatever is
+     * folded may be laid open.
+     */
+    private Searched searchedOn(Searched searched, Effort more, double wellAbove) {
+        double shortest = searched.laid.stream().mapToDouble(Laid::length).min().orElse(0);
+        if (more.equals(Effort.NONE) || shortest <= (1 + wellAbove) * searched.floor) {
+            return searched;
+        }
+        Laid start = searched.laid.stream()
+                .min(Comparator.comparing((Laid l) -> l.plan.method() != Lay.Method.OPEN)
+                        .thenComparingDouble(Laid::length))
+                .orElseThrow();
+        Laid longer = longer(start, more, ClubClock.NONE);
+        return new Searched(
+                searched.laid.stream().map(l -> l == start ? longer : l).toList(), searched.floor);
     }
 
     private Permitted permitted() {
@@ -223,13 +253,22 @@ public final class Laying {
     }
 
     /**
-     * The least over the ways that fit. Whatever is folded can be unfolded into an open lay of the same length, so the open
-     * lay's floor holds for every way.
+     * The least over the ways that fit, mm. Whatever is folded can be unfolded into an open lay of the same length, so the
+     * open lay's floor holds for every way.
+     *
+     * @param known the length of the shortest lay found so far, mm; 0 for a floor worked out quickly
      */
-    private double floor(List<Plan> fitting) {
+    private double floor(List<Plan> fitting, double known) {
         boolean onlyFolded = fitting.stream().allMatch(p -> p.method() == Lay.Method.FOLDED);
-        Lay.Method method = onlyFolded ? Lay.Method.FOLDED : Lay.Method.OPEN;
-        return Grid.mm(Floor.under(Cut.all(pieces, method), Spread.whole(fabric) / (onlyFolded ? 2 : 1)));
+        List<Cut> cuts = Cut.all(pieces, onlyFolded ? Lay.Method.FOLDED : Lay.Method.OPEN);
+        long width = Spread.whole(fabric) / (onlyFolded ? 2 : 1);
+        long plain = Floor.under(cuts, width, terms.tilt());
+        long most = Grid.units(known);
+        if (terms.tilt() > 0 || plain >= most) {
+            return Grid.mm(plain);
+        }
+        long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
+        return Grid.mm(Math.max(plain, StackFloor.under(cuts, width, !fabric.oneWay(), gap, most)));
     }
 
     private static void grainMustStand(Piece piece) {

@@ -147,6 +147,40 @@ final class NoFit {
         return best;
     }
 
+    int parts() {
+        return begin.length - 1;
+    }
+
+    /**
+     * Stretches of y, low and high in turn, at which the outlines overlap for every x from x0 to x1, one for each part that has one:
+     * a part is convex, so what lies inside it at both ends lies inside it between them.
+     *
+     * @param less taken off both ends of a stretch
+     * @return how many numbers were written
+     */
+    int stretches(double x0, double x1, double less, double[] out) {
+        int count = 0;
+        for (int part = 0; part < parts(); part++) {
+            if (x0 > boxes[part * BOX] && x1 < boxes[part * BOX + 2]) {
+                double low = boxes[part * BOX + 1];
+                double high = boxes[part * BOX + 3];
+                for (int at = begin[part]; at < begin[part + 1]; at += EDGE) {
+                    double up = edges[at + 1];
+                    if (up > 0) {
+                        high = Math.min(high, (edges[at + 2] - Math.max(edges[at] * x0, edges[at] * x1)) / up);
+                    } else if (up < 0) {
+                        low = Math.max(low, (edges[at + 2] - Math.max(edges[at] * x0, edges[at] * x1)) / up);
+                    }
+                }
+                if (low < high && low + less < high - less) {
+                    out[count++] = low + less;
+                    out[count++] = high - less;
+                }
+            }
+        }
+        return count;
+    }
+
     /** The depths of a shift in all parts together, in units; 0 where the outlines do not overlap. */
     double depth(double x, double y) {
         return depth(x, y, Double.POSITIVE_INFINITY);

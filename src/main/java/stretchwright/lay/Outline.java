@@ -26,6 +26,29 @@ final class Outline {
         return twice;
     }
 
+    /** The length of the outline. */
+    static double around(Shape shape) {
+        double sum = 0;
+        for (int i = 0; i < shape.corners(); i++) {
+            int k = (i + 1) % shape.corners();
+            sum += Math.hypot(shape.x[k] - shape.x[i], shape.y[k] - shape.y[i]);
+        }
+        return sum;
+    }
+
+    /** How high the outline is at least, turned by any angle up to this, in radians: as far as two of its corners lie apart. */
+    static double reach(Shape shape, double angle) {
+        double most = 0;
+        for (int i = 0; i < shape.corners(); i++) {
+            for (int k = 0; k < i; k++) {
+                double high = Math.abs(shape.y[k] - shape.y[i]) * Math.cos(angle);
+                double aside = Math.abs(shape.x[k] - shape.x[i]) * Math.sin(angle);
+                most = Math.max(most, high - aside);
+            }
+        }
+        return most;
+    }
+
     /** Keeps the corners at the box, and between them what stands off the chord (Ramer 1972, Douglas-Peucker 1973). */
     static Shape simplified(Shape shape, double tolerance) {
         int n = shape.corners();

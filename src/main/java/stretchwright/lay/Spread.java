@@ -117,7 +117,7 @@ final class Spread {
     /** No layout is shorter, in units of the strip: the floor knows nothing of gaps, flaws and places across. */
     long floor() {
         if (floor < 0) {
-            floor = Floor.under(cuts, width) + 2 * margin;
+            floor = Floor.under(cuts, width, terms.tilt()) + 2 * margin;
         }
         return floor;
     }

@@ -95,7 +95,7 @@ final class ClubJson {
         out.put("needed", Numbers.mm(club.buying(table).needed()));
         out.put("use", Numbers.share(lay.use()));
         out.put("floor", Numbers.mm(lay.floor()));
-        out.put("aboveFloor", Numbers.share(ClubText.aboveFloor(lay)));
+        out.put("aboveFloor", Numbers.share(lay.aboveFloor()));
         ReportCloth.placements(out.putArray("placements"), lay);
         ReportCloth.guide(out.putArray("guide"), CuttingGuide.of(lay, table.pieces()), lay);
     }

@@ -46,13 +46,8 @@ final class ClubText {
                 cloth(lay.length(), unit),
                 lay.method().word(),
                 lay.use() * 100,
-                aboveFloor(lay) * 100,
+                lay.aboveFloor() * 100,
                 table.garments().stream().map(ClubLay.Garment::name).collect(Collectors.joining(", ")));
-    }
-
-    /** How much longer than the proven floor, as a share of the floor. */
-    static double aboveFloor(Lay lay) {
-        return lay.length() / lay.floor() - 1;
     }
 
     private static String counted(int count, String what) {

@@ -124,10 +124,10 @@ public record Made(
 
     /** How much shorter any lay could be at most. */
     private static String floor(Lay lay) {
-        double gap = 100 * (lay.length() / lay.floor() - 1);
-        return gap < 0.05
-                ? "and no lay can be shorter"
-                : String.format(Locale.ROOT, "at most %.1f %% longer than the shortest there can be", gap);
+        return lay.shortest()
+                ? "and no lay that the make allows can be shorter"
+                : String.format(
+                        Locale.ROOT, "at most %.1f %% longer than the shortest there can be", 100 * lay.aboveFloor());
     }
 
     private String cloth(double mm) {

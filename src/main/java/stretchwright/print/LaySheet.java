@@ -122,7 +122,8 @@ final class LaySheet {
     }
 
     static String use(Lay lay) {
-        return Phrases.of("lay.use", Amounts.percent(lay.use()));
+        String use = Phrases.of("lay.use", Amounts.percent(lay.use()));
+        return lay.shortest() ? use + " " + Phrases.of("lay.shortest") : use;
     }
 
     static String cloth(String name) {

@@ -2,11 +2,13 @@ package stretchwright.lay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Findings;
+import stretchwright.ground.RandomStream;
 import stretchwright.lay.ClubLay.Garment;
 import stretchwright.lay.ClubLay.Table;
 import stretchwright.pattern.LayTerms;
@@ -80,12 +82,15 @@ class ClubLayTest {
     /** The clock is asked for parts of the whole that follow each other and never go beyond it. */
     @Test
     void thePartsOfTheClockFillTheWhole() {
-        List<double[]> parts = new java.util.ArrayList<>();
+        List<Garment> legs = IntStream.rangeClosed(1, 8)
+                .mapToObj(i -> new Garment("g" + i, List.of(SamplePieces.curvedLeg(new RandomStream(i)))))
+                .toList();
+        List<double[]> parts = new ArrayList<>();
         ClubLay.lay(
-                garments(5, 500, 600),
-                LayingTest.cloth(1000, true),
+                legs,
+                LayingTest.cloth(1200, true),
                 LayTerms.of(LayWay.OPEN),
-                OptionalDouble.of(1300),
+                OptionalDouble.of(4500),
                 1,
                 new Effort(1, 1),
                 (from, to) -> {
@@ -93,6 +98,7 @@ class ClubLayTest {
                     return LayClock.NONE;
                 },
                 findings);
+        assertThat(parts).hasSizeGreaterThan(1);
         assertThat(parts.get(0)[0]).isZero();
         for (int i = 0; i < parts.size(); i++) {
             assertThat(parts.get(i)[1]).isGreaterThan(parts.get(i)[0]).isLessThanOrEqualTo(1);
@@ -101,6 +107,23 @@ class ClubLayTest {
             }
         }
         assertThat(parts.get(parts.size() - 1)[1]).isEqualTo(1);
+    }
+
+    /** Two legs of 500 x 600 fill 1000 x 600: no time is asked for, as no lay can be shorter. */
+    @Test
+    void aLayThatReachesItsFloorTakesNoTime() {
+        List<Table> tables = ClubLay.lay(
+                garments(5, 500, 600),
+                LayingTest.cloth(1000, true),
+                LayTerms.of(LayWay.OPEN),
+                OptionalDouble.empty(),
+                1,
+                Effort.UNLIMITED,
+                (from, to) -> {
+                    throw new IllegalStateException("asked for time from " + from + " to " + to);
+                },
+                findings);
+        assertThat(tables).singleElement().matches(t -> t.lay().shortest());
     }
 
     /** Wearer names before the piece's own do not hide for which side it is. */

@@ -56,6 +56,51 @@ class NoFitTest {
         assertThat(free).isBetween(400, 3600);
     }
 
+    /** Second opinion: the depth of single shifts. A stretch holds for every x of its range, and at a single x leaves out none. */
+    @Test
+    void stretchesHoldForEveryXOfTheirRange() {
+        int inside = 0;
+        for (int seed = 0; seed < 400; seed++) {
+            RandomStream random = new RandomStream(seed);
+            NoFit noFit = NoFit.of(Convex.parts(star(random)), Convex.parts(star(random)));
+            double x0 = random.between(-1500, 1500);
+            double x1 = x0 + random.below(2) * random.between(0, 300);
+            double[] stretches = new double[2 * noFit.parts()];
+            int count = noFit.stretches(x0, x1, 0.01, stretches);
+            for (int k = 0; k < 50; k++) {
+                double x = random.between(x0, x1);
+                double y = random.between(-1500, 1500);
+                boolean in = false;
+                boolean near = false;
+                for (int s = 0; s < count; s += 2) {
+                    in |= stretches[s] < y && y < stretches[s + 1];
+                    near |= stretches[s] - 0.1 < y && y < stretches[s + 1] + 0.1;
+                }
+                boolean overlap = noFit.depth(x, y) > 0;
+                assertThat(overlap || !in).as("seed " + seed).isTrue();
+                assertThat(near || !overlap || x0 < x1).as("seed " + seed).isTrue();
+                inside += in ? 1 : 0;
+            }
+        }
+        assertThat(inside).isGreaterThan(2000);
+    }
+
+    /** Second opinion: JTS. Nothing of the simpler outline lies outside the other, and little of that is lost. */
+    @Test
+    void insideAnOutlineIsWhatIsLeftOfItWithFewerCorners() {
+        int fewer = 0;
+        for (int seed = 0; seed < 300; seed++) {
+            Shape star = Outlines.star(new RandomStream(seed), 40, 10_000);
+            Shape inside = Enclosing.inside(star, 100);
+            var outer = Outlines.polygon(star.x, star.y, 0, 0);
+            var inner = Outlines.polygon(inside.x, inside.y, 0, 0);
+            assertThat(outer.covers(inner)).as("seed " + seed).isTrue();
+            assertThat(outer.getArea() - inner.getArea()).as("seed " + seed).isBetween(0.0, 100 * outer.getLength());
+            fewer += star.corners() - inside.corners();
+        }
+        assertThat(fewer).isGreaterThan(300);
+    }
+
     /** By hand: two squares of 10 may come as near as 10; half way in, the way out is 5. */
     @Test
     void squaresTouchWithoutOverlap() {
