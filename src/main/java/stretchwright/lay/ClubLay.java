@@ -12,7 +12,6 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
-import stretchwright.pattern.Style;
 
 /**
  * Many garments laid together on one roll.
@@ -155,7 +154,7 @@ public final class ClubLay {
         }
 
         Ways of(int count) {
-            return ways.computeIfAbsent(count, c -> ways(left.subList(0, c), terms, Effort.NONE, ClubClock.NONE));
+            return ways.computeIfAbsent(count, c -> ways(left.subList(0, c), Optional.empty(), Effort.NONE, ClubClock.NONE));
         }
     }
 
@@ -203,10 +202,8 @@ public final class ClubLay {
     /** Goes on from the shortest way of the first lay; the other ways would share the time with it. */
     private Optional<Table> search(Firsts firsts, int count, double from, double to) {
         Ways known = firsts.of(count);
-        Style.LayWay way =
-                known.method().map(m -> Style.LayWay.valueOf(m.name())).orElse(terms.way());
         List<Garment> garments = firsts.left.subList(0, count);
-        return ways(garments, terms.with(way), effort, clock.within(from, to)).fitting();
+        return ways(garments, known.method(), effort, clock.within(from, to)).fitting();
     }
 
     /**
@@ -215,9 +212,9 @@ public final class ClubLay {
      */
     private record Ways(Optional<Table> fitting, Optional<Lay.Method> method, double shortest) {}
 
-    private Ways ways(List<Garment> garments, LayTerms by, Effort spent, ClubClock until) {
+    private Ways ways(List<Garment> garments, Optional<Lay.Method> only, Effort spent, ClubClock until) {
         List<Piece> pieces = garments.stream().flatMap(g -> g.named().stream()).toList();
-        List<Lay> lays = Laying.ways(pieces, fabric, by, seed, spent, until, findings);
+        List<Lay> lays = Laying.ways(pieces, fabric, terms, only, seed, spent, until, findings);
         Optional<Lay> fitting =
                 lays.stream().filter(l -> l.spreadLength() <= length).findFirst();
         Optional<Lay> least = lays.stream().min(Comparator.comparingDouble(Lay::spreadLength));

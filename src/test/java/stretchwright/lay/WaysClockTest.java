@@ -35,6 +35,7 @@ class WaysClockTest {
                 LEGGINGS,
                 LayingTest.cloth(1470, true),
                 terms,
+                Optional.empty(),
                 1,
                 Effort.UNLIMITED,
                 (from, to) -> part(from, to, questions),

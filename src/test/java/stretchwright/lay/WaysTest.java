@@ -3,7 +3,9 @@ package stretchwright.lay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.Fabric;
@@ -24,7 +26,7 @@ class WaysTest {
 
     static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         Findings findings = new Findings("test");
-        List<Lay> lays = Laying.ways(pieces, fabric, terms, 1, new Effort(4, 2), ClubClock.NONE, findings);
+        List<Lay> lays = Laying.ways(pieces, fabric, terms, Optional.empty(), 1, new Effort(4, 2), ClubClock.NONE, findings);
         assertThat(findings.all()).isEmpty();
         for (Lay lay : lays) {
             assertThat(LayCheck.faults(pieces, fabric, terms, lay)).isEmpty();
@@ -49,6 +51,47 @@ class WaysTest {
         assertThat(off.fabricWidth()).isEqualTo(600);
         assertThat(off.use()).isCloseTo(1, within(1e-9));
         assertThat(ways(pieces, cloth, LayWay.FOLDED).get(0).length()).isEqualTo(1400);
+    }
+
+    /** By hand: folded the same pieces need 1400, open 700; where both are permitted no floor may lie above that. */
+    @Test
+    void whereOneWayIsTriedTheFloorStillHoldsForAllThatArePermitted() {
+        List<Piece> pieces = List.of(pair("leg", 400, 700), SamplePieces.rectangle("panel", 1, 200, 700));
+        for (LayWay way : List.of(LayWay.ANY, LayWay.FOLDED)) {
+            Lay lay = Laying.ways(
+                            pieces,
+                            LayingTest.cloth(1000, true),
+                            LayTerms.of(way),
+                            Optional.of(Lay.Method.FOLDED),
+                            1,
+                            new Effort(4, 2),
+                            ClubClock.NONE,
+                            new Findings("test"))
+                    .get(0);
+            assertThat(lay.length()).isEqualTo(1400);
+            assertThat(lay.floor()).isEqualTo(way == LayWay.ANY ? 700 : 1400);
+            assertThat(lay.shortest()).isEqualTo(way == LayWay.FOLDED);
+        }
+    }
+
+    /** A leg for which the usual search ends 1 % above the floor: the lay goes on from there, to a centimetre less. */
+    @Tag("slow")
+    @Test
+    void aLayWellAboveTheFloorIsSearchedOn() {
+        List<Piece> pieces = new ArrayList<>(LEGGINGS);
+        pieces.set(0, SamplePieces.curvedLeg(new RandomStream(3)));
+        Fabric cloth = LayingTest.cloth(1400, true);
+        LayTerms terms = LayTerms.of(LayWay.ANY);
+        Effort usual = new Effort(12, 4);
+        Findings findings = new Findings("test");
+        Lay found = Laying.ways(pieces, cloth, terms, Optional.empty(), 1, usual, ClubClock.NONE, findings)
+                .get(0);
+        Lay more = Laying.lay(pieces, cloth, terms, 1, findings).orElseThrow();
+        assertThat(more.floor()).isEqualTo(found.floor());
+        assertThat(more.length()).isLessThan(found.length() - 5);
+        assertThat(more.shortest()).isTrue();
+        assertThat(Laying.estimate(pieces, cloth, terms, 1).orElseThrow())
+                .isBetween(more.length(), 1.02 * more.length());
     }
 
     /** By hand: the pair 500 wide, 700 long from folded cloth; then a single 900 wide, 100 long from open cloth. */

@@ -1,0 +1,169 @@
+package stretchwright.lay;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Predicate;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Grid;
+import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
+
+/**
+ * Searches the ways of spreading the cloth for the shortest lay: each quickly, those near the shortest further, and at last,
+ * where that is well above what no lay goes below, one of them for longer.
+ */
+final class WaySearch {
+    /** Ways within this of the shortest quick lay are searched on. */
+    private static final double NEAR = 1.1;
+    /** The grain is tilted only where that saves at least this, mm; a limit of our own. */
+    private static final double WORTH = 5;
+    /** A gap counts as kept where rounding to the grid takes this much of it away, in units. */
+    private static final long SLACK = 2;
+
+    private final List<Piece> pieces;
+    private final Fabric fabric;
+    private final LayTerms terms;
+    private final long seed;
+
+    WaySearch(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
+        this.pieces = pieces;
+        this.fabric = fabric;
+        this.terms = terms;
+        this.seed = seed;
+    }
+
+    /** A way of spreading the cloth, and the layouts of its stretches. */
+    record Laid(Plan plan, List<Layout> layouts) {
+        double length() {
+            return plan.length(layouts);
+        }
+    }
+
+    /**
+     * @param laid the shortest of each way, the shortest first
+     * @param floor no way of laying needs less, mm
+     */
+    record Found(List<Laid> laid, double floor) {
+        Found {
+            laid = List.copyOf(laid);
+        }
+
+        double length() {
+            return laid.stream().mapToDouble(Laid::length).min().orElse(0);
+        }
+    }
+
+    /** The shortest quick lay of each way; those near the shortest of all are searched on, but where they reach the floor. */
+    Found ways(List<Plan> plans, Effort effort, ClubClock clock) {
+        // the ways know nothing of each other and may be tried side by side; ties go to the first
+        List<Laid> quick =
+                shortestOfEach(plans.parallelStream().map(this::quick).toList());
+        double shortest = quick.stream().mapToDouble(Laid::length).min().orElse(0);
+        if (quick.isEmpty() || effort.equals(Effort.NONE)) {
+            return new Found(quick, quick.isEmpty() ? 0 : floor(0));
+        }
+        double floor = floor(shortest);
+        Predicate<Laid> worth = l -> l.length() <= NEAR * shortest && l.length() > (1 + Lay.NOTHING) * floor;
+        double all =
+                quick.stream().filter(worth).mapToInt(l -> l.layouts.size()).sum();
+        List<Laid> out = new ArrayList<>();
+        int begun = 0;
+        for (Laid laid : quick) {
+            int stretches = worth.test(laid) ? laid.layouts.size() : 0;
+            ClubClock share = clock.within(begun / all, (begun + stretches) / all);
+            out.add(stretches > 0 ? longer(laid, effort, share) : laid);
+            begun += stretches;
+        }
+        return new Found(shortestOfEach(out), floor);
+    }
+
+    /**
+     * Where even the shortest lay is well above the floor one is searched on: the open one where there is one, as whatever is
+     * folded may be laid open.
+     */
+    Found on(Found found, Effort more, double wellAbove) {
+        if (more.equals(Effort.NONE) || found.length() <= (1 + wellAbove) * found.floor) {
+            return found;
+        }
+        Laid start = found.laid.stream()
+                .min(Comparator.comparing((Laid l) -> l.plan.method() != Lay.Method.OPEN)
+                        .thenComparingDouble(Laid::length))
+                .orElseThrow();
+        Laid longer = longer(start, more, ClubClock.NONE);
+        return new Found(
+                shortestOfEach(
+                        found.laid.stream().map(l -> l == start ? longer : l).toList()),
+                found.floor);
+    }
+
+    /** Folded in the middle comes first where it needs at most a millimetre more: it is cut in one go. */
+    private static List<Laid> shortestOfEach(List<Laid> all) {
+        List<Laid> out = new ArrayList<>();
+        all.stream()
+                .sorted(Comparator.comparingDouble(l -> l.length() + (l.plan.method() == Lay.Method.FOLDED ? 0 : 1)))
+                .forEach(l -> {
+                    if (out.stream().noneMatch(o -> o.plan.method() == l.plan.method())) {
+                        out.add(l);
+                    }
+                });
+        return out;
+    }
+
+    private Laid quick(Plan plan) {
+        return new Laid(
+                plan,
+                plan.spreads().stream().map(s -> new LaySearch(s, seed).quick()).toList());
+    }
+
+    private Laid longer(Laid laid, Effort effort, ClubClock clock) {
+        if (terms.tilt() == 0) {
+            return straight(laid, effort, clock);
+        }
+        return tilted(straight(laid, effort, clock.within(0, 0.5)), effort, clock.within(0.5, 1));
+    }
+
+    private Laid straight(Laid laid, Effort effort, ClubClock clock) {
+        return new Laid(laid.plan, stretches(laid.plan.spreads(), laid.layouts, effort, clock));
+    }
+
+    /** Each stretch has an equal share of the time. */
+    private List<Layout> stretches(List<Spread> spreads, List<Layout> starts, Effort effort, ClubClock clock) {
+        List<Layout> out = new ArrayList<>();
+        double all = spreads.size();
+        for (int i = 0; i < spreads.size(); i++) {
+            Layout start = starts.get(i).of(spreads.get(i).parts);
+            out.add(new LaySearch(spreads.get(i), seed).longer(start, effort, clock.part(i / all, (i + 1) / all)));
+        }
+        return out;
+    }
+
+    private Laid tilted(Laid straight, Effort effort, ClubClock clock) {
+        List<Spread> spreads = straight.plan.spreads().stream()
+                .map(s -> s.tilted(terms.tilt()))
+                .toList();
+        Laid tilted = new Laid(
+                new Plan(straight.plan.method(), spreads), stretches(spreads, straight.layouts, effort, clock));
+        return tilted.length() <= straight.length() - WORTH ? tilted : straight;
+    }
+
+    /**
+     * No lay by any permitted way is shorter, mm. Whatever is folded can be unfolded into an open lay of the same length, so
+     * the open lay's floor holds for every way.
+     *
+     * @param known the length of the shortest lay found so far, mm; 0 for a floor worked out quickly
+     */
+    private double floor(double known) {
+        boolean onlyFolded = terms.way() == Style.LayWay.FOLDED;
+        List<Cut> cuts = Cut.all(pieces, onlyFolded ? Lay.Method.FOLDED : Lay.Method.OPEN);
+        long width = Spread.whole(fabric) / (onlyFolded ? 2 : 1);
+        long plain = Floor.under(cuts, width, terms.tilt());
+        long most = Grid.units(known);
+        if (terms.tilt() > 0 || plain >= most) {
+            return Grid.mm(plain);
+        }
+        long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
+        return Grid.mm(Math.max(plain, StackFloor.under(cuts, width, !fabric.oneWay(), gap, most)));
+    }
+}
