@@ -12,11 +12,7 @@ import stretchwright.ground.RandomStream;
  * After each round of work it meets the other worker and goes on from that one's layout if it is shorter.
  */
 final class Squeeze {
-    /** Shares of the length taken off while exploring: the first, halved where it is too much, and the least. */
-    private static final double FIRST = 0.02;
-
-    private static final double LEAST = 0.001;
-    /** The same while compressing. */
+    /** Shares of the length taken off while compressing: the first, halved where it is too much, and the least. */
     private static final double COMPRESS_FIRST = 0.0005;
 
     private static final double COMPRESS_LEAST = 0.00001;
@@ -69,18 +65,24 @@ final class Squeeze {
     /** Until the exploring is over. */
     void explore() {
         int patience = crowd.movable <= FEW ? LARGE_PATIENCE_FOR_FEW : LARGE_PATIENCE;
-        double step = FIRST;
-        boolean moved = shrink(step);
+        Stride stride = new Stride();
+        boolean moved = shrink(stride.share());
         while (!crew.over(Crew.Phase.EXPLORE)) {
-            boolean large = step > LEAST;
-            boolean done = moved && (large ? separation.separate(1, patience) : separation.separate(STRIKES, PATIENCE));
+            boolean done = moved
+                    && (stride.large() ? separation.separate(1, patience) : separation.separate(STRIKES, PATIENCE));
+            boolean other = !done && stride.missed();
             if (done) {
                 keep();
-            } else if (large) {
-                step = Math.max(LEAST, step / 2);
+                stride.reached();
+            } else if (other) {
+                pool.clear();
             }
-            if (takeOver() || done || large || !moved) {
-                moved = shrink(step);
+            boolean overtaken = takeOver();
+            if (overtaken) {
+                stride.overtaken();
+            }
+            if (overtaken || done || other || !moved) {
+                moved = shrink(stride.share());
             } else if (!crew.over(Crew.Phase.EXPLORE)) {
                 disturb();
             }
