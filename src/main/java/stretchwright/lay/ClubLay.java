@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
 
 /**
  * Many garments laid together on one roll.
@@ -154,7 +156,8 @@ public final class ClubLay {
         }
 
         Ways of(int count) {
-            return ways.computeIfAbsent(count, c -> ways(left.subList(0, c), Optional.empty(), Effort.NONE, ClubClock.NONE));
+            return ways.computeIfAbsent(
+                    count, c -> ways(left.subList(0, c), Optional.empty(), Effort.NONE, ClubClock.NONE));
         }
     }
 
@@ -184,7 +187,6 @@ public final class ClubLay {
         Optional<Table> best = first;
         double now = from;
         int count = first.map(t -> t.garments().size()).orElse(0);
-        boolean grown = false;
         while (count < byArea(firsts.left) && firsts.of(count + 1).shortest() <= HOPE * length) {
             double until = (now + to) / 2;
             Optional<Table> more = search(firsts, count + 1, now, until);
@@ -193,10 +195,15 @@ public final class ClubLay {
                 break;
             }
             best = more;
-            grown = true;
             count++;
         }
-        return grown || best.isEmpty() ? best : search(firsts, count, now, to).or(() -> first);
+        if (best.isEmpty()) {
+            return best;
+        }
+        Optional<Table> last = search(firsts, count, now, to);
+        return Stream.of(last, best)
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble(t -> t.lay().length()));
     }
 
     /** Goes on from the shortest way of the first lay; the other ways would share the time with it. */
@@ -226,7 +233,8 @@ public final class ClubLay {
 
     /** No more than this many can lie on the table, their areas being what they are; at least one. */
     private int byArea(List<Garment> left) {
-        double cloth = fabric.usableWidth() * length;
+        int layers = terms.way() == Style.LayWay.FOLDED_CROSSWISE ? 2 : 1;
+        double cloth = layers * fabric.usableWidth() * length;
         double area = 0;
         int count = 0;
         while (count < left.size()) {

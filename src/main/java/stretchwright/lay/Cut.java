@@ -123,6 +123,11 @@ record Cut(Piece piece, int copy, boolean mirrored, boolean unfolded, int layers
         return false;
     }
 
+    /** Cut through both layers its copies then differ by a hair, one being the mirror image of the other. */
+    boolean onlyNearlyItsMirrorImage() {
+        return !piece.onFold() && !piece.mirrored() && piece.cut() > 1 && isOwnMirrorImage(piece.cutLine());
+    }
+
     private static boolean sameFrom(List<Point> one, List<Point> other, int start) {
         for (int i = 0; i < one.size(); i++) {
             if (one.get(i).distance(other.get((i + start) % other.size())) > ALIKE) {

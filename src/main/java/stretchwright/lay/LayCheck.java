@@ -86,7 +86,7 @@ final class LayCheck {
         if (!(spare > -TINY && spare < Grid.STEP + TINY)) {
             fault("the lay is %.2f mm wide, the cloth %.2f mm", lay.fabricWidth(), width);
         }
-        if (lay.floor() > lay.length()) {
+        if (Grid.units(lay.floor()) > Grid.units(lay.length())) {
             fault("the floor of %.2f mm lies above the length of %.2f mm", lay.floor(), lay.length());
         }
     }

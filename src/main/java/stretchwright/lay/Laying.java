@@ -95,8 +95,7 @@ public final class Laying {
                 .min();
     }
 
-    private List<Lay> ways(
-            Optional<Lay.Method> only, Findings findings, Effort effort, ClubClock clock, Effort more) {
+    private List<Lay> ways(Optional<Lay.Method> only, Findings findings, Effort effort, ClubClock clock, Effort more) {
         List<Lay.Method> methods = permitted().methods(findings).stream()
                 .filter(m -> only.isEmpty() || only.get() == m)
                 .toList();
@@ -111,9 +110,7 @@ public final class Laying {
         List<Lay.Way> ways = found.laid().stream()
                 .map(l -> new Lay.Way(l.plan().method(), l.length()))
                 .toList();
-        return found.laid().stream()
-                .map(l -> checked(l, found.floor(), ways))
-                .toList();
+        return found.laid().stream().map(l -> checked(l, found.floor(), ways)).toList();
     }
 
     private Permitted permitted() {

@@ -155,12 +155,13 @@ final class NoFit {
      * Stretches of y, low and high in turn, at which the outlines overlap for every x from x0 to x1, one for each part that has one:
      * a part is convex, so what lies inside it at both ends lies inside it between them.
      *
-     * @param less taken off both ends of a stretch
+     * @param longer added to both ends of a stretch
      * @return how many numbers were written
      */
-    int stretches(double x0, double x1, double less, double[] out) {
+    int stretches(double x0, double x1, double longer, double[] out) {
         int count = 0;
         for (int part = 0; part < parts(); part++) {
+            // upright edges lie at the ends of the box
             if (x0 > boxes[part * BOX] && x1 < boxes[part * BOX + 2]) {
                 double low = boxes[part * BOX + 1];
                 double high = boxes[part * BOX + 3];
@@ -172,9 +173,9 @@ final class NoFit {
                         low = Math.max(low, (edges[at + 2] - Math.max(edges[at] * x0, edges[at] * x1)) / up);
                     }
                 }
-                if (low < high && low + less < high - less) {
-                    out[count++] = low + less;
-                    out[count++] = high - less;
+                if (low < high && low - longer < high + longer) {
+                    out[count++] = low - longer;
+                    out[count++] = high + longer;
                 }
             }
         }

@@ -92,10 +92,10 @@ record Plan(Lay.Method method, List<Spread> spreads) {
     }
 
     private double spread(List<Layout> layouts) {
-        return IntStream.range(0, spreads.size())
+        return Grid.snap(IntStream.range(0, spreads.size())
                 .mapToDouble(i ->
                         (i == 0 ? 0 : spreads.get(i).gap()) + spreads.get(i).length(layouts.get(i)))
-                .sum();
+                .sum());
     }
 
     List<Lay.Placement> placements(List<Layout> layouts) {
@@ -103,7 +103,9 @@ record Plan(Lay.Method method, List<Spread> spreads) {
         double from = 0;
         for (int i = 0; i < spreads.size(); i++) {
             out.addAll(spreads.get(i).placements(layouts.get(i), from));
-            from += spreads.get(i).length(layouts.get(i)) + spreads.get(i).gap();
+            from = Grid.snap(from
+                    + spreads.get(i).length(layouts.get(i))
+                    + spreads.get(i).gap());
         }
         return out;
     }

@@ -114,7 +114,7 @@ final class Spread {
         return 2 * Grid.mm(margin);
     }
 
-    /** No layout is shorter, in units of the strip: the floor knows nothing of gaps, flaws and places across. */
+    /** No layout is shorter, in units of the strip: by sections alone, which know nothing of gaps, flaws and places across. */
     long floor() {
         if (floor < 0) {
             floor = Floor.under(cuts, width, terms.tilt()) + 2 * margin;

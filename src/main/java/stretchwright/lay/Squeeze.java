@@ -36,6 +36,7 @@ final class Squeeze {
     private final Crew crew;
     private final List<Crowd.Snapshot> pool = new ArrayList<>();
     private Crowd.Snapshot incumbent;
+    private int starts;
     private long rested;
 
     Squeeze(Bed bed, Layout start, RandomStream random, Crew crew) {
@@ -64,29 +65,46 @@ final class Squeeze {
 
     /** Until the exploring is over. */
     void explore() {
-        int patience = crowd.movable <= FEW ? LARGE_PATIENCE_FOR_FEW : LARGE_PATIENCE;
         Stride stride = new Stride();
         boolean moved = shrink(stride.share());
         while (!crew.over(Crew.Phase.EXPLORE)) {
-            boolean done = moved
-                    && (stride.large() ? separation.separate(1, patience) : separation.separate(STRIKES, PATIENCE));
+            boolean done = moved && separated(stride.large());
             boolean other = !done && stride.missed();
             if (done) {
                 keep();
                 stride.reached();
-            } else if (other) {
-                pool.clear();
             }
             boolean overtaken = takeOver();
-            if (overtaken) {
+            boolean anew = startedOver();
+            if (anew) {
+                stride = new Stride();
+            } else if (overtaken) {
                 stride.overtaken();
             }
-            if (overtaken || done || other || !moved) {
+            if (other || anew) {
+                pool.clear();
+            }
+            if (done || other || overtaken || anew || !moved) {
                 moved = shrink(stride.share());
             } else if (!crew.over(Crew.Phase.EXPLORE)) {
                 disturb();
             }
         }
+    }
+
+    private boolean separated(boolean large) {
+        int patience = crowd.movable <= FEW ? LARGE_PATIENCE_FOR_FEW : LARGE_PATIENCE;
+        return large ? separation.separate(1, patience) : separation.separate(STRIKES, PATIENCE);
+    }
+
+    /** Goes back to the start where the crew does. */
+    private boolean startedOver() {
+        if (crew.starts() == starts) {
+            return false;
+        }
+        starts = crew.starts();
+        incumbent = crew.leader();
+        return true;
     }
 
     /** The same with ever smaller steps, always from the shortest layout. */
@@ -104,10 +122,10 @@ final class Squeeze {
 
     /** Goes on from another worker's layout where that is shorter. */
     private boolean takeOver() {
-        if (crew.best().length() >= incumbent.length()) {
+        if (crew.leader().length() >= incumbent.length()) {
             return false;
         }
-        incumbent = crew.best();
+        incumbent = crew.leader();
         pool.clear();
         return true;
     }

@@ -14,20 +14,29 @@ final class Stack {
     private static final double NEVER = Double.NEGATIVE_INFINITY;
     /** Taken off both ends of every stretch, in units: far above the rounding, far below what counts. */
     private static final double ROUNDING = 0.01;
+    /** Copying and closing the chains once costs as much as looking at this many parts. */
+    private static final int TRIED = 16;
 
     private final int n;
     private final List<Shape> shapes;
     private final NoFits noFits;
-    private final double less;
+    private final double longer;
     private final double known;
     /** Of each pair the stretches, low and high in turn, in rising order, and how many numbers these are. */
     private final double[][] stretches;
 
+    private final int[] first;
+    private final int[] second;
     private final int[] counts;
     private final int[] order;
     private final double[] spans;
-    /** Longest chains from row to column, for each depth of the trying: pieces, then both ends of the strip. */
+    /** Longest chains from row to column, for each depth of the trying: pieces, then the near and the far end of the strip. */
     private final double[][] chains;
+
+    private final int near;
+    private final int far;
+    /** Rows and columns. */
+    private final int m;
 
     private double least;
     private long work;
@@ -35,16 +44,21 @@ final class Stack {
     /** @param gap that outlines keep from each other: so much a stretch is longer at both ends */
     Stack(int n, List<Shape> shapes, NoFits noFits, double gap, double known) {
         this.n = n;
+        this.near = n;
+        this.far = n + 1;
+        this.m = n + 2;
         this.shapes = shapes;
         this.noFits = noFits;
-        this.less = ROUNDING - gap;
+        this.longer = gap - ROUNDING;
         this.known = known;
         int pairs = n * (n - 1) / 2;
         stretches = new double[pairs][64];
+        first = new int[pairs];
+        second = new int[pairs];
         counts = new int[pairs];
         order = new int[pairs];
         spans = new double[pairs];
-        chains = new double[pairs + 1][(n + 2) * (n + 2)];
+        chains = new double[pairs + 1][m * m];
     }
 
     /** The least length, or {@code known} where it is no shorter. */
@@ -70,34 +84,35 @@ final class Stack {
     private void begin(int[] variant) {
         double[] c = chains[0];
         Arrays.fill(c, NEVER);
-        int m = n + 2;
         double highest = 0;
         for (int i = 0; i < n; i++) {
             Shape s = shapes.get(variant[i]);
             c[i * m + i] = 0;
-            c[n * m + i] = -s.minY;
-            c[i * m + n + 1] = s.maxY;
+            c[near * m + i] = -s.minY;
+            c[i * m + far] = s.maxY;
             highest = Math.max(highest, s.height());
         }
-        c[n * m + n] = 0;
-        c[(n + 1) * m + n + 1] = 0;
-        c[n * m + n + 1] = highest;
+        c[near * m + near] = 0;
+        c[far * m + far] = 0;
+        c[near * m + far] = highest;
     }
 
     private void measure(int pair, int i, int j, int[] variant, long[] from, long[] to) {
+        first[pair] = i;
+        second[pair] = j;
         int v = variant[i];
         int w = variant[j];
         double x0 = from[i] - to[j];
         double x1 = to[i] - from[j];
-        boolean first = v <= w;
-        NoFit noFit = first ? noFits.of(v, w) : noFits.of(w, v);
+        boolean inOrder = v <= w;
+        NoFit noFit = inOrder ? noFits.of(v, w) : noFits.of(w, v);
         if (stretches[pair].length < 2 * noFit.parts()) {
             stretches[pair] = new double[2 * noFit.parts()];
         }
         work += noFit.parts();
         double[] s = stretches[pair];
-        int count = noFit.stretches(first ? x0 : -x1, first ? x1 : -x0, less, s);
-        if (!first) {
+        int count = noFit.stretches(inOrder ? x0 : -x1, inOrder ? x1 : -x0, longer, s);
+        if (!inOrder) {
             for (int k = 0; k < count; k += 2) {
                 double low = s[k];
                 s[k] = -s[k + 1];
@@ -153,7 +168,7 @@ final class Stack {
 
     private void attempt(int depth) {
         double[] c = chains[depth];
-        double length = c[n * (n + 2) + n + 1];
+        double length = c[near * m + far];
         if (length >= least) {
             return;
         }
@@ -162,13 +177,11 @@ final class Stack {
             return;
         }
         int pair = order[depth];
-        int i = 1;
-        while (i * (i + 1) / 2 <= pair) {
-            i++;
-        }
-        int j = pair - i * (i - 1) / 2;
+        int i = first[pair];
+        int j = second[pair];
         double[] s = stretches[pair];
         for (int k = 0; k <= counts[pair]; k += 2) {
+            work += TRIED;
             double[] next = chains[depth + 1];
             System.arraycopy(c, 0, next, 0, c.length);
             boolean holds =
@@ -181,7 +194,6 @@ final class Stack {
 
     /** Piece b lies at least so far beyond piece a; false where that goes round in a circle. */
     private boolean tighten(double[] c, int a, int b, double distance) {
-        int m = n + 2;
         if (distance <= c[a * m + b]) {
             return true;
         }

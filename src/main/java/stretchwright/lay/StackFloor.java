@@ -2,9 +2,11 @@ package stretchwright.lay;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /**
  * A length that no lay goes below, from the largest pieces alone: over all places that they can have across the cloth, how
@@ -18,8 +20,15 @@ final class StackFloor {
     private static final double OFF = 100;
     /** So many of the largest pieces are held against each other at most. */
     private static final int MOST_PIECES = 6;
-    /** Parts of no-fit polygons looked at before it ends: some 0.4 s; legs and a band need a hundredth of it. */
+    /** Work before it ends: some 0.4 s; legs and a band need a hundredth of it. */
     private static final long WORK = 50_000_000;
+    /** Work of a range, whatever is tried in it; so many fewer are kept. */
+    private static final int RANGE = 200;
+    /** More corners, or convex parts, than this of an outline, or coordinates beyond this, in units: nothing is proved. */
+    private static final int MOST_CORNERS = 400;
+
+    private static final int MOST_PARTS = 100;
+    private static final long FARTHEST = 3_000_000;
     /** Nearer than this, in units, to what the pieces need in some place the halving brings no more. */
     private static final double CLOSE = 2;
     /** Rounding up to a whole unit, as the length of a lay is one: what may be rounding of sums does not count. */
@@ -30,8 +39,11 @@ final class StackFloor {
     private final long gap;
     private final double known;
     private final List<Shape> shapes = new ArrayList<>();
-    private final int[][] variants;
-    private final NoFits noFits;
+    /** Of each piece the numbers of its shapes, those that are not turned first. */
+    private final int[][] turns;
+    /** How many of these are not turned. */
+    private final int[] unturned;
+
     private long work;
 
     /** How the first pieces are turned, where they may lie across, and how long they are there at least. */
@@ -70,11 +82,11 @@ final class StackFloor {
         this.width = width;
         this.gap = gap;
         this.known = known;
-        this.variants = new int[this.cuts.size()][];
-        for (int i = 0; i < variants.length; i++) {
-            variants[i] = variants(i, turned);
+        this.turns = new int[this.cuts.size()][];
+        this.unturned = new int[turns.length];
+        for (int i = 0; i < turns.length; i++) {
+            number(i, turned);
         }
-        this.noFits = new NoFits(shapes.stream().map(Convex::parts).toList());
     }
 
     /**
@@ -84,29 +96,60 @@ final class StackFloor {
      * @return in units; 0 where nothing is proved
      */
     static long under(List<Cut> cuts, long width, boolean turned, long gap, long known) {
-        StackFloor floor = new StackFloor(cuts, width, turned, gap, known);
+        return new StackFloor(cuts, width, turned, gap, known).proved();
+    }
+
+    private long proved() {
+        if (shapes.stream().anyMatch(s -> s.corners() > MOST_CORNERS || farthest(s) > FARTHEST) || width > FARTHEST) {
+            return 0;
+        }
+        List<List<long[][]>> parts = shapes.stream().map(Convex::parts).toList();
+        if (parts.stream().anyMatch(p -> p.size() > MOST_PARTS)) {
+            return 0;
+        }
+        NoFits noFits = new NoFits(parts);
         double proved = 0;
-        for (int n = 2; n <= floor.cuts.size() && (1 + Lay.NOTHING) * proved < known && floor.work < WORK; n++) {
-            proved = Math.max(proved, floor.ofLargest(n));
+        // more pieces prove no less, but what is as good as the lay known is enough
+        for (int n = 2; n <= cuts.size() && (1 + Lay.NOTHING) * proved < known && work < WORK; n++) {
+            proved = Math.max(proved, ofLargest(n, new Stack(n, shapes, noFits, gap, known)));
         }
         return (long) Math.ceil(proved - ROUNDING);
     }
 
-    private int[] variants(int i, boolean turned) {
+    private static long farthest(Shape s) {
+        return Math.max(Math.max(s.maxX, s.maxY), Math.max(-s.minX, -s.minY));
+    }
+
+    private void number(int i, boolean turned) {
         Cut cut = cuts.get(i);
         for (int k = 0; k < i; k++) {
             if (cuts.get(k).outline().equals(cut.outline()) && cuts.get(k).atFold() == cut.atFold()) {
-                return variants[k];
+                turns[i] = turns[k];
+                unturned[i] = unturned[k];
+                return;
             }
         }
-        int first = shapes.size();
-        shapes.add(Enclosing.inside(Shape.of(cut.outline()), OFF));
-        if (turned && !cut.atFold()) {
-            shapes.add(halfTurned(shapes.get(first)));
+        List<Shape> own = new ArrayList<>();
+        own.add(Enclosing.inside(Shape.of(cut.outline()), OFF));
+        if (cut.onlyNearlyItsMirrorImage()) {
+            addUnlessThere(own, mirrored(own.get(0)));
         }
-        return alike(shapes.get(first), shapes.get(shapes.size() - 1))
-                ? new int[] {first}
-                : new int[] {first, first + 1};
+        unturned[i] = own.size();
+        for (int k = 0; k < unturned[i] && turned && !cut.atFold(); k++) {
+            addUnlessThere(own, halfTurned(own.get(k)));
+        }
+        turns[i] = IntStream.range(shapes.size(), shapes.size() + own.size()).toArray();
+        shapes.addAll(own);
+    }
+
+    private static void addUnlessThere(List<Shape> shapes, Shape shape) {
+        if (shapes.stream().noneMatch(s -> corners(s).equals(corners(shape)))) {
+            shapes.add(shape);
+        }
+    }
+
+    private static Shape mirrored(Shape shape) {
+        return Shape.of(Arrays.stream(shape.x).map(v -> -v).toArray(), shape.y);
     }
 
     private static Shape halfTurned(Shape shape) {
@@ -115,28 +158,27 @@ final class StackFloor {
                 Arrays.stream(shape.y).map(v -> -v).toArray());
     }
 
-    private static boolean alike(Shape one, Shape other) {
-        return corners(one).equals(corners(other));
-    }
-
+    /** The corners in their order, from the lowest of those on the left on, wherever the shape lies. */
     private static List<List<Long>> corners(Shape shape) {
         List<List<Long>> out = new ArrayList<>();
+        int first = 0;
         for (int i = 0; i < shape.corners(); i++) {
             out.add(List.of(shape.x[i] - shape.minX, shape.y[i] - shape.minY));
+            boolean lower = shape.x[i] == shape.x[first] && shape.y[i] < shape.y[first];
+            first = shape.x[i] < shape.x[first] || lower ? i : first;
         }
-        out.sort(Comparator.comparingLong((List<Long> c) -> c.get(0)).thenComparingLong(c -> c.get(1)));
+        Collections.rotate(out, -first);
         return out;
     }
 
-    private double ofLargest(int n) {
-        Stack stack = new Stack(n, shapes, noFits, gap, known);
+    private double ofLargest(int n, Stack stack) {
         PriorityQueue<Range> open = new PriorityQueue<>(Comparator.comparingDouble(Range::least));
         everywhere(new int[n], 0, stack, open);
         double needed = known;
         long before = work;
-        while (!open.isEmpty() && work < WORK) {
+        for (int ranges = 0; !open.isEmpty() && work < WORK; ranges++) {
+            work = before + stack.work() + (long) RANGE * ranges;
             Range range = open.remove();
-            work = before + stack.work();
             long[] middle = range.middle();
             needed = Math.min(needed, stack.least(range.variant, middle, middle));
             if (range.least >= needed - CLOSE) {
@@ -149,13 +191,13 @@ final class StackFloor {
         return open.isEmpty() ? known : open.element().least;
     }
 
-    /** All places, for every way to turn the pieces; where all may be turned, the first need not be. */
+    /** All places, for every way to turn the pieces. */
     private void everywhere(int[] variant, int i, Stack stack, PriorityQueue<Range> open) {
         int n = variant.length;
         if (i < n) {
-            boolean first = i == 0 && cuts.stream().limit(n).noneMatch(Cut::atFold);
-            for (int v : first ? new int[] {variants[0][0]} : variants[i]) {
-                variant[i] = v;
+            int tried = i == 0 && firstStays(n) ? unturned[0] : turns[i].length;
+            for (int k = 0; k < tried; k++) {
+                variant[i] = turns[i][k];
                 everywhere(variant, i + 1, stack, open);
             }
             return;
@@ -171,11 +213,20 @@ final class StackFloor {
         add(new Range(variant.clone(), from, to, 0), stack, open);
     }
 
-    /** Like pieces lie in their order from the left; what is no shorter than the lay known is left out. */
+    /** Where the whole lay may be turned by half a turn the first piece need not be. */
+    private boolean firstStays(int n) {
+        return unturned[0] < turns[0].length && cuts.stream().limit(n).noneMatch(Cut::atFold);
+    }
+
+    /**
+     * Like pieces lie in their order from the left, but the first, where it was chosen as one that is not turned; what is
+     * no shorter than the lay known is left out.
+     */
     private void add(Range range, Stack stack, PriorityQueue<Range> open) {
-        for (int i = 0; i < range.from.length; i++) {
-            boolean disorder = i > 0 && variants[i] == variants[i - 1] && range.from[i - 1] > range.to[i];
-            if (disorder || range.from[i] > range.to[i]) {
+        int n = range.from.length;
+        for (int i = 0; i < n; i++) {
+            boolean ordered = i > (firstStays(n) ? 1 : 0) && turns[i] == turns[i - 1];
+            if (range.from[i] > range.to[i] || ordered && range.from[i - 1] > range.to[i]) {
                 return;
             }
         }

@@ -80,14 +80,16 @@ final class WaySearch {
     }
 
     /**
-     * Where even the shortest lay is well above the floor one is searched on: the open one where there is one, as whatever is
-     * folded may be laid open.
+     * Where even the shortest lay is well above the floor one is searched on: the open one where it is near, as whatever is
+     * folded may be laid open. Not where the grain may be tilted: of that the floor knows too little.
      */
     Found on(Found found, Effort more, double wellAbove) {
-        if (more.equals(Effort.NONE) || found.length() <= (1 + wellAbove) * found.floor) {
+        double shortest = found.length();
+        if (more.equals(Effort.NONE) || terms.tilt() > 0 || shortest <= (1 + wellAbove) * found.floor) {
             return found;
         }
         Laid start = found.laid.stream()
+                .filter(l -> l.length() <= NEAR * shortest)
                 .min(Comparator.comparing((Laid l) -> l.plan.method() != Lay.Method.OPEN)
                         .thenComparingDouble(Laid::length))
                 .orElseThrow();
@@ -149,8 +151,8 @@ final class WaySearch {
     }
 
     /**
-     * No lay by any permitted way is shorter, mm. Whatever is folded can be unfolded into an open lay of the same length, so
-     * the open lay's floor holds for every way.
+     * No lay by any permitted way is shorter, mm. Whatever is folded can be unfolded into an open lay of the same length, but
+     * for the gap at the fold, of which the floor knows nothing across; so the open lay's floor holds for every way.
      *
      * @param known the length of the shortest lay found so far, mm; 0 for a floor worked out quickly
      */
@@ -164,6 +166,9 @@ final class WaySearch {
             return Grid.mm(plain);
         }
         long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
-        return Grid.mm(Math.max(plain, StackFloor.under(cuts, width, !fabric.oneWay(), gap, most)));
+        long stacked = StackFloor.under(cuts, width, !fabric.oneWay(), gap, most);
+        // pieces that touch the fold across leave no gap at it, so unfolded they come a gap nearer to each other
+        long atFold = fabric.oneWay() ? 0 : gap;
+        return Grid.mm(Math.max(plain, stacked - atFold));
     }
 }

@@ -109,6 +109,24 @@ class ClubLayTest {
         assertThat(parts.get(parts.size() - 1)[1]).isEqualTo(1);
     }
 
+    /** By hand: folded crosswise a spread of 1300 holds four pairs of 900 x 300 through both layers. */
+    @Test
+    void crosswiseATableHoldsTwiceItsCloth() {
+        List<Garment> pairs = IntStream.rangeClosed(1, 6)
+                .mapToObj(i -> new Garment("g" + i, List.of(SamplePieces.rectangle("leg", 2, 900, 300))))
+                .toList();
+        List<Table> tables = ClubLay.lay(
+                pairs,
+                LayingTest.cloth(1000, false),
+                LayTerms.of(LayWay.FOLDED_CROSSWISE),
+                OptionalDouble.of(1300),
+                1,
+                Effort.NONE,
+                ClubClock.NONE,
+                findings);
+        assertThat(tables).extracting(t -> t.garments().size()).containsExactly(4, 2);
+    }
+
     /** Two legs of 500 x 600 fill 1000 x 600: no time is asked for, as no lay can be shorter. */
     @Test
     void aLayThatReachesItsFloorTakesNoTime() {

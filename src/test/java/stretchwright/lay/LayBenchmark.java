@@ -15,10 +15,11 @@ import org.openjdk.jmh.annotations.Warmup;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
+import stretchwright.pattern.SamplePattern;
 
 /**
  * What the search for a layout is made of, warm, on 64 invented outlines of 6 to 10 corners: as many as a large
- * published garment instance has. Run by {@code benchmarks/run LayBenchmark}.
+ * published garment instance has; and the floors under the lay of one pair of leggings. Run by {@code benchmarks/run LayBenchmark}.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -29,11 +30,14 @@ import stretchwright.ground.RandomStream;
 public class LayBenchmark {
     private static final int KINDS = 16;
     private static final int COPIES = 4;
+    /** 1470 mm, in units. */
+    private static final long CLOTH = 147_000;
 
     private final CrowdSample sample = new CrowdSample(stars());
     private final List<StripCheck.Placed> placed = sample.placed();
     private final int[] demand = new int[KINDS];
     private final NoFit noFit = sample.bed.noFits.of(0, 2);
+    private final List<Cut> leggings = Cut.all(SamplePattern.overBoot().pieces(), Lay.Method.OPEN);
 
     public LayBenchmark() {
         java.util.Arrays.fill(demand, COPIES);
@@ -80,5 +84,15 @@ public class LayBenchmark {
     @Benchmark
     public Layout firstLayout() {
         return sample.first();
+    }
+
+    @Benchmark
+    public long floorBySections() {
+        return Floor.under(leggings, CLOTH, 0);
+    }
+
+    @Benchmark
+    public long floorByPlaces() {
+        return StackFloor.under(leggings, CLOTH, true, 0, 10 * CLOTH);
     }
 }

@@ -3,6 +3,7 @@ package stretchwright.lay;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Point;
@@ -66,6 +67,74 @@ class StackFloorTest {
                 SamplePieces.plain("triangle", 2, false, false, Point.ORIGIN, new Point(100, 0), new Point(0, 100));
         assertThat(under(100, true, 0, triangle)).isEqualTo(100);
         assertThat(under(100, false, 0, triangle)).isEqualTo(200);
+    }
+
+    /** The same triangle, drawn to the left of its origin: turned it begins to the right of the one that is not. */
+    @Test
+    void whereAPieceIsDrawnFromMakesNoDifference() {
+        Piece triangle =
+                SamplePieces.plain("triangle", 2, false, false, new Point(-100, 0), Point.ORIGIN, new Point(-100, 100));
+        assertThat(under(100, true, 0, triangle)).isEqualTo(100);
+    }
+
+    /** Second opinion: every place on a raster for triangles and angles that may be turned, wherever they are drawn from. */
+    @Test
+    void whatLiesOnARasterIsNeverShorterThanTheFloor() {
+        int reached = 0;
+        for (int seed = 0; seed < 40; seed++) {
+            RandomStream random = new RandomStream(seed);
+            boolean turned = random.below(2) == 0;
+            Piece piece = SamplePieces.plain("part", 2, false, false, cornersOnARaster(random));
+            int width = 5 + random.below(3);
+            double least = leastOfTwo(piece, width, turned);
+            double floor = under(10 * width, turned, 0, piece);
+            assertThat(floor).as("seed %d", seed).isLessThanOrEqualTo(least);
+            reached += floor == least ? 1 : 0;
+        }
+        assertThat(reached).isGreaterThan(20);
+    }
+
+    private static Point[] cornersOnARaster(RandomStream random) {
+        int w = 3 + random.below(3);
+        int h = 2 + random.below(4);
+        int x = 1 + random.below(w - 1);
+        int y = 1 + random.below(h - 1);
+        int left = -random.below(2) * w;
+        int[][] corners = random.below(2) == 0
+                ? new int[][] {{0, 0}, {w, 0}, {0, h}}
+                : new int[][] {{0, 0}, {w, 0}, {w, y}, {x, y}, {x, h}, {0, h}};
+        return Arrays.stream(corners)
+                .map(c -> new Point(10 * (c[0] + left), 10 * c[1]))
+                .toArray(Point[]::new);
+    }
+
+    /** The least height of two such pieces on the raster, JTS deciding what overlaps. */
+    private static double leastOfTwo(Piece piece, int width, boolean turned) {
+        double least = HIGH;
+        for (int turns = 0; turns < (turned ? 4 : 1); turns++) {
+            Shape one = raster(piece, turns % 2 == 1);
+            Shape other = raster(piece, turns > 1);
+            for (int a = 0; 1000L * a + one.width() <= 1000L * width; a++) {
+                for (int b = 0; 1000L * b + other.width() <= 1000L * width; b++) {
+                    for (int dy = -10; dy <= 10; dy++) {
+                        if (Outlines.sharedArea(
+                                        Outlines.moved(one.x, 1000L * a - one.minX),
+                                        Outlines.moved(one.y, -one.minY),
+                                        Outlines.moved(other.x, 1000L * b - other.minX),
+                                        Outlines.moved(other.y, 1000L * dy - other.minY))
+                                == 0) {
+                            long top = Math.max(one.height(), 1000L * dy + other.height()) - Math.min(0, 1000L * dy);
+                            least = Math.min(least, top / 100.0);
+                        }
+                    }
+                }
+            }
+        }
+        return least;
+    }
+
+    private static Shape raster(Piece piece, boolean turned) {
+        return Shape.of(piece.cutLine().placed(false, turned ? 180 : 0, Point.ORIGIN));
     }
 
     /** By hand: half a band of 400 at the fold of 700; a panel of 400 x 900 lies above it. */

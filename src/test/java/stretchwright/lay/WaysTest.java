@@ -26,7 +26,8 @@ class WaysTest {
 
     static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         Findings findings = new Findings("test");
-        List<Lay> lays = Laying.ways(pieces, fabric, terms, Optional.empty(), 1, new Effort(4, 2), ClubClock.NONE, findings);
+        List<Lay> lays =
+                Laying.ways(pieces, fabric, terms, Optional.empty(), 1, new Effort(4, 2), ClubClock.NONE, findings);
         assertThat(findings.all()).isEmpty();
         for (Lay lay : lays) {
             assertThat(LayCheck.faults(pieces, fabric, terms, lay)).isEmpty();
@@ -105,6 +106,38 @@ class WaysTest {
         assertThat(part.doubled()).isEqualTo(700);
         assertThat(part.placements().get(1).y()).isEqualTo(700);
         assertThat(part.use()).isCloseTo((2 * 500 * 700 + 900 * 100) / (1000.0 * 800), within(1e-9));
+    }
+
+    /** By hand: 716.8 + 102.4 is less than 819.2 in doubles, and 819.2 is what no lay goes below. */
+    @Test
+    void lengthsOfStretchesAddUpOnTheGrid() {
+        List<Piece> pieces = List.of(pair("leg", 500, 716.8), SamplePieces.rectangle("band", 1, 900, 102.4));
+        Lay part =
+                ways(pieces, LayingTest.cloth(1000, true), LayWay.PART_FOLDED).get(0);
+        assertThat(part.length()).isEqualTo(819.2);
+        assertThat(part.floor()).isEqualTo(819.2);
+    }
+
+    /** By hand: crosswise both lie at the fold and no gap is needed; open they lie above each other with the gap between. */
+    @Test
+    void theFloorKnowsThatFoldedCrosswiseNoGapIsKeptAtTheFold() {
+        List<Piece> pieces = List.of(pair("leg", 900, 300));
+        Fabric cloth = LayingTest.cloth(1000, false);
+        LayTerms terms = new LayTerms(LayWay.ANY, 10, 0, Optional.empty());
+        List<Lay> lays = Laying.ways(pieces, cloth, terms, 1, new Findings("test"));
+        assertThat(lays.get(0).length()).isEqualTo(600);
+        Lay open = Laying.ways(
+                        pieces,
+                        cloth,
+                        terms,
+                        Optional.of(Lay.Method.OPEN),
+                        1,
+                        new Effort(4, 2),
+                        ClubClock.NONE,
+                        new Findings("test"))
+                .get(0);
+        assertThat(open.length()).isGreaterThanOrEqualTo(610);
+        assertThat(open.floor()).isLessThanOrEqualTo(600);
     }
 
     /** By hand: a pair 900 wide needs 2 x 300 of cloth 1000 wide, cut end on cut end. */
