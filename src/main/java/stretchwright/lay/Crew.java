@@ -22,32 +22,20 @@ final class Crew {
     static final long ROUND = 12_000_000;
 
     private static final int WORKERS = 2;
-    /** Rounds of exploring without a shorter layout after which it starts over; but no fewer than led to the last one. */
-    private static final int STALLED = 1500;
 
     private final Bed bed;
     private final Effort effort;
     private final LayClock clock;
-    private final int stalled;
     private final Consumer<Found> better;
     private final Semaphore permits;
     private final CyclicBarrier barrier = new CyclicBarrier(WORKERS, this::endOfRound);
     private final List<Squeeze> workers = new ArrayList<>();
     private final long[] next = new long[WORKERS];
-    private final Crowd.Snapshot start;
     private volatile Crowd.Snapshot best;
-    /** The shortest since the exploring last started over. */
-    private volatile Crowd.Snapshot leader;
-
-    private volatile int starts;
     private volatile Phase phase = Phase.EXPLORE;
     private volatile @Nullable Throwable fault;
     private int rounds;
     private int explored;
-    /** Rounds done when the exploring last started over, and when the leader last changed. */
-    private int begun;
-
-    private int gained;
 
     enum Phase {
         EXPLORE,
@@ -61,28 +49,17 @@ final class Crew {
     /** The shortest layout, and the rounds it took: given as effort they yield it again. */
     record Result(Layout layout, Effort spent) {}
 
-    private Crew(
-            Bed bed,
-            Layout start,
-            long seed,
-            int threads,
-            Effort effort,
-            LayClock clock,
-            int stalled,
-            Consumer<Found> better) {
+    private Crew(Bed bed, Layout start, long seed, int threads, Effort effort, LayClock clock, Consumer<Found> better) {
         this.bed = bed;
         this.effort = effort;
         this.clock = clock;
-        this.stalled = stalled;
         this.better = better;
         this.permits = new Semaphore(Math.min(WORKERS, threads));
         for (int w = 0; w < WORKERS; w++) {
             workers.add(new Squeeze(bed, start, RandomStream.of(seed, "lay worker " + w), this));
             next[w] = workers.get(w).work() + ROUND;
         }
-        this.start = workers.get(0).incumbent();
-        this.best = this.start;
-        this.leader = this.start;
+        this.best = workers.get(0).incumbent();
     }
 
     /**
@@ -91,20 +68,7 @@ final class Crew {
      */
     static Result search(
             Bed bed, Layout start, long seed, int threads, Effort effort, LayClock clock, Consumer<Found> better) {
-        return search(bed, start, seed, threads, effort, clock, STALLED, better);
-    }
-
-    /** @param stalled rounds without a shorter layout after which the exploring starts over */
-    static Result search(
-            Bed bed,
-            Layout start,
-            long seed,
-            int threads,
-            Effort effort,
-            LayClock clock,
-            int stalled,
-            Consumer<Found> better) {
-        Crew crew = new Crew(bed, start, seed, threads, effort, clock, stalled, better);
+        Crew crew = new Crew(bed, start, seed, threads, effort, clock, better);
         crew.run();
         return new Result(crew.best.layout(bed), new Effort(crew.explored, crew.rounds - crew.explored));
     }
@@ -159,21 +123,14 @@ final class Crew {
         return phase.compareTo(asked) > 0;
     }
 
-    /** The shortest layout since the exploring last started over; of all, where that is past. */
-    Crowd.Snapshot leader() {
-        return leader;
-    }
-
-    /** How often the exploring has started over. */
-    int starts() {
-        return starts;
+    Crowd.Snapshot best() {
+        return best;
     }
 
     /** Waits for the others where the round's work is done; true where the worker should give up its attempt. */
     boolean meet(Squeeze worker) {
         int w = workers.indexOf(worker);
         Phase before = phase;
-        int startsBefore = starts;
         if (clock.stop()) {
             phase = Phase.DONE;
             barrier.reset();
@@ -182,10 +139,7 @@ final class Crew {
             next[w] += ROUND;
             await();
         }
-        return phase != before
-                || phase == Phase.DONE
-                || starts != startsBefore
-                || leader.length() <= worker.length() && leader != worker.incumbent();
+        return phase != before || phase == Phase.DONE || best.length() <= worker.length() && best != worker.incumbent();
     }
 
     private void await() {
@@ -206,29 +160,17 @@ final class Crew {
     private void endOfRound() {
         rounds++;
         explored += phase == Phase.EXPLORE ? 1 : 0;
+        Crowd.Snapshot shortest = best;
         for (Squeeze worker : workers) {
-            if (worker.incumbent().length() < leader.length()) {
-                leader = worker.incumbent();
-                gained = rounds;
+            if (worker.incumbent().length() < shortest.length()) {
+                shortest = worker.incumbent();
             }
         }
-        if (leader.length() < best.length()) {
-            best = leader;
-            better.accept(new Found(rounds, best.layout(bed)));
+        if (shortest != best) {
+            best = shortest;
+            better.accept(new Found(rounds, shortest.layout(bed)));
         }
         phase = after();
-        if (phase != Phase.EXPLORE) {
-            leader = best;
-        } else if (rounds - gained >= Math.max(stalled, gained - begun)) {
-            startOver();
-        }
-    }
-
-    private void startOver() {
-        leader = start;
-        begun = rounds;
-        gained = rounds;
-        starts++;
     }
 
     private Phase after() {

@@ -65,7 +65,7 @@ public final class Laying {
     /**
      * The same, searched for as long as the effort and the clock allow; each stretch that is searched has its share of the time.
      *
-     * @param only the one way to try of those permitted; the floor holds for all that are
+     * @param only the one way to try of those permitted, or the plainer one that comes to the same; the floor holds for all that are permitted
      */
     public static List<Lay> ways(
             List<Piece> pieces,
@@ -96,9 +96,9 @@ public final class Laying {
     }
 
     private List<Lay> ways(Optional<Lay.Method> only, Findings findings, Effort effort, ClubClock clock, Effort more) {
-        List<Lay.Method> methods = permitted().methods(findings).stream()
-                .filter(m -> only.isEmpty() || only.get() == m)
-                .toList();
+        List<Lay.Method> permitted = permitted().methods(findings);
+        List<Lay.Method> methods =
+                permitted.isEmpty() ? permitted : only.map(List::of).orElse(permitted);
         List<Plan> fitting = plans(methods);
         if (fitting.isEmpty()) {
             if (findings.isEmpty()) {

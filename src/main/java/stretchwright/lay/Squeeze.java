@@ -2,7 +2,9 @@ package stretchwright.lay;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import stretchwright.ground.RandomStream;
 
 /**
@@ -33,10 +35,12 @@ final class Squeeze {
     private final Crowd crowd;
     private final RandomStream random;
     private final Separation separation;
+    private final Stride stride = new Stride();
     private final Crew crew;
-    private final List<Crowd.Snapshot> pool = new ArrayList<>();
+    /** For each share taken off the states that failed, the least overlap first. */
+    private final Map<Double, List<Crowd.Snapshot>> pools = new HashMap<>();
+
     private Crowd.Snapshot incumbent;
-    private int starts;
     private long rested;
 
     Squeeze(Bed bed, Layout start, RandomStream random, Crew crew) {
@@ -65,26 +69,20 @@ final class Squeeze {
 
     /** Until the exploring is over. */
     void explore() {
-        Stride stride = new Stride();
         boolean moved = shrink(stride.share());
         while (!crew.over(Crew.Phase.EXPLORE)) {
             boolean done = moved && separated(stride.large());
-            boolean other = !done && stride.missed();
+            boolean other = !done && missed(moved);
             if (done) {
                 keep();
                 stride.reached();
             }
             boolean overtaken = takeOver();
-            boolean anew = startedOver();
-            if (anew) {
-                stride = new Stride();
-            } else if (overtaken) {
+            if (overtaken) {
                 stride.overtaken();
             }
-            if (other || anew) {
-                pool.clear();
-            }
-            if (done || other || overtaken || anew || !moved) {
+            boolean fresh = stride.large() || pool().isEmpty();
+            if (done || overtaken || !moved || other && fresh) {
                 moved = shrink(stride.share());
             } else if (!crew.over(Crew.Phase.EXPLORE)) {
                 disturb();
@@ -92,19 +90,17 @@ final class Squeeze {
         }
     }
 
+    /** True where another share is to be taken off now. */
+    private boolean missed(boolean moved) {
+        if (moved && !stride.large()) {
+            remember();
+        }
+        return stride.missed();
+    }
+
     private boolean separated(boolean large) {
         int patience = crowd.movable <= FEW ? LARGE_PATIENCE_FOR_FEW : LARGE_PATIENCE;
         return large ? separation.separate(1, patience) : separation.separate(STRIKES, PATIENCE);
-    }
-
-    /** Goes back to the start where the crew does. */
-    private boolean startedOver() {
-        if (crew.starts() == starts) {
-            return false;
-        }
-        starts = crew.starts();
-        incumbent = crew.leader();
-        return true;
     }
 
     /** The same with ever smaller steps, always from the shortest layout. */
@@ -122,11 +118,11 @@ final class Squeeze {
 
     /** Goes on from another worker's layout where that is shorter. */
     private boolean takeOver() {
-        if (crew.leader().length() >= incumbent.length()) {
+        if (crew.best().length() >= incumbent.length()) {
             return false;
         }
-        incumbent = crew.leader();
-        pool.clear();
+        incumbent = crew.best();
+        pools.clear();
         return true;
     }
 
@@ -137,7 +133,7 @@ final class Squeeze {
         }
         crowd.length = top;
         incumbent = crowd.snapshot();
-        pool.clear();
+        pools.clear();
     }
 
     /**
@@ -168,13 +164,22 @@ final class Squeeze {
         crowd.move(i, v, bed.onX(v, px), bed.onY(v, py, crowd.length));
     }
 
-    /** Goes back to one of the states that failed, rather a better one, and changes it. */
-    private void disturb() {
+    private List<Crowd.Snapshot> pool() {
+        return pools.computeIfAbsent(stride.share(), s -> new ArrayList<>());
+    }
+
+    private void remember() {
+        List<Crowd.Snapshot> pool = pool();
         pool.add(crowd.snapshot());
         pool.sort(Comparator.comparingDouble(Crowd.Snapshot::overlap));
         if (pool.size() > POOL) {
             pool.remove(POOL);
         }
+    }
+
+    /** Goes back to one of the states that failed, rather a better one, and changes it. */
+    private void disturb() {
+        List<Crowd.Snapshot> pool = pool();
         int pick = (int) Math.min(pool.size() - 1, Math.abs(random.nextGaussian()) * 0.25 * pool.size());
         crowd.restore(pool.get(pick));
         if (crowd.movable <= FEW && random.nextDouble() < 0.3) {

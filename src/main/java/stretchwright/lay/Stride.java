@@ -10,8 +10,11 @@ final class Stride {
     private static final double LEAST = 0.001;
     /** No more than this is tried again. */
     private static final double MOST_AGAIN = 0.016;
-    /** So often a share is missed, by states disturbed each time, before twice as much is tried. */
-    private static final int MISSES = 4;
+
+    /** So often the least is missed, by states disturbed each time, before twice as much is tried. */
+    private static final int MISSES_OF_LEAST = 8;
+    /** The same of what is more. */
+    private static final int MISSES_OF_MORE = 3;
 
     private double share = FIRST;
     private double least = LEAST;
@@ -39,7 +42,7 @@ final class Stride {
             return true;
         }
         misses++;
-        if (misses < MISSES) {
+        if (misses < (least > LEAST ? MISSES_OF_MORE : MISSES_OF_LEAST)) {
             return false;
         }
         misses = 0;

@@ -127,6 +127,22 @@ class ClubLayTest {
         assertThat(tables).extracting(t -> t.garments().size()).containsExactly(4, 2);
     }
 
+    /** Where all goes through two layers folded off the middle is folded in the middle, and is searched on so. */
+    @Test
+    void aWayThatComesToAPlainerOneIsSearchedOnAsThat() {
+        Piece leg = SamplePieces.curvedLeg(new RandomStream(1));
+        List<Table> tables = ClubLay.lay(
+                List.of(new Garment("g1", List.of(leg)), new Garment("g2", List.of(leg))),
+                LayingTest.cloth(1400, true),
+                LayTerms.of(LayWay.FOLDED_OFF_THE_MIDDLE),
+                OptionalDouble.empty(),
+                1,
+                new Effort(1, 1),
+                ClubClock.NONE,
+                findings);
+        assertThat(tables).singleElement().matches(t -> t.lay().method() == Lay.Method.FOLDED);
+    }
+
     /** Two legs of 500 x 600 fill 1000 x 600: no time is asked for, as no lay can be shorter. */
     @Test
     void aLayThatReachesItsFloorTakesNoTime() {

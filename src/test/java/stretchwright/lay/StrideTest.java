@@ -26,18 +26,18 @@ class StrideTest {
         assertThat(stride.large()).isFalse();
     }
 
-    /** Each share is missed four times, then twice as much is tried, at last the least again. */
+    /** The least is missed eight times, what is more three times; then twice as much is tried, at last the least again. */
     @Test
     void whereTheLeastIsMissedItGrowsAgain() {
         sharesOf(5);
-        assertThat(sharesOf(20)).containsExactly(0.002, 0.004, 0.008, 0.016, 0.001);
+        assertThat(sharesOf(8 + 4 * 3)).containsExactly(0.002, 0.004, 0.008, 0.016, 0.001);
     }
 
     /** What was reached by a larger share goes on with it, and comes down from there. */
     @Test
     void afterASuccessItComesDownFromThere() {
         sharesOf(5);
-        sharesOf(12);
+        sharesOf(8 + 2 * 3);
         stride.reached();
         assertThat(stride.large()).isTrue();
         assertThat(sharesOf(3)).containsExactly(0.004, 0.002, 0.001);
@@ -46,7 +46,7 @@ class StrideTest {
     @Test
     void anothersShorterLayoutIsGoneOnFromByTheLeast() {
         sharesOf(5);
-        sharesOf(8);
+        sharesOf(8 + 3);
         stride.overtaken();
         assertThat(stride.share()).isEqualTo(0.001);
         assertThat(stride.large()).isFalse();
