@@ -151,7 +151,7 @@ class ClothUseTest {
     @Tag("slow")
     @Test
     void widerClothNeverAsksForMore() {
-        for (SampleMakes make : SampleMakes.all()) {
+        SampleMakes.all().parallelStream().forEach(make -> {
             ClothWidths widths =
                     ClothWidths.of(make.pieces(), make.fabric(), LayTerms.of(make.way()), 1, Buying.Counter.METRIC);
             double narrow = widths.rows().get(1).oneWay().orElseThrow().length();
@@ -164,7 +164,7 @@ class ClothUseTest {
             assertThat(Laying.estimate(make.pieces(), make.fabric(), LayTerms.of(make.way()), 1))
                     .as(make.name())
                     .hasValue(make.lay().length());
-        }
+        });
     }
 
     /** At three widths, one-way and turned: no more than 3 % above what the lay of any way comes to, and never below its floor. */

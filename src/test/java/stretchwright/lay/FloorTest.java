@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Point;
@@ -107,13 +108,13 @@ class FloorTest {
     @Tag("slow")
     @Test
     void neverExceedsAPerfectTiling() {
-        for (int seed = 0; seed < 75; seed++) {
+        IntStream.range(0, 75).parallel().forEach(seed -> {
             RandomStream random = new RandomStream(seed);
             List<Piece> pieces = new ArrayList<>();
             split(random, 1000, 1200, 4, pieces);
             double floor = Floor.under(Cut.all(pieces, Lay.Method.OPEN), 100_000, 0) / 100.0;
             assertThat(floor).as("seed %d", seed).isEqualTo(1200);
-        }
+        });
     }
 
     private static void split(RandomStream random, double width, double height, int depth, List<Piece> out) {
