@@ -80,7 +80,7 @@ public final class Laying {
     }
 
     /**
-     * What will be needed, before buying, mm: searched for as long as the lay to cut by, but not checked, and of any way
+     * What will be needed, before buying, mm: searched as the lay to cut by, or to 2 % above the floor; not checked, and of any way
      * only folded in the middle and open, which no other way beats but for what the search misses (docs/maths/lay.md).
      * Empty where a piece is wider than the cloth.
      */
