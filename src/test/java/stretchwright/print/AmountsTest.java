@@ -2,8 +2,6 @@ package stretchwright.print;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Locale;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stretchwright.ground.Unit;
@@ -22,19 +20,5 @@ class AmountsTest {
     @CsvSource({"7, IN, 7 mm (1/4 in)", "25.4, IN, 25.4 mm (1 in)", "7, CM, 7 mm", "9.525, IN, 9.5 mm (3/8 in)"})
     void whatIsSewnIsInMillimetresAndForInchesOnTheRulerToo(double mm, Unit unit, String words) {
         assertThat(Amounts.sewn(mm, unit)).isEqualTo(words);
-    }
-
-    @Test
-    void numbersLookTheSameInEveryCountry() {
-        Locale before = Locale.getDefault();
-        try {
-            Locale.setDefault(Locale.GERMANY);
-            assertThat(Amounts.percent(0.107)).isEqualTo("10.7 %");
-            assertThat(Amounts.length(1058.5, Unit.IN)).isEqualTo("41.67 in");
-            assertThat(Amounts.number(100, 0)).isEqualTo("100");
-            assertThat(SvgCanvas.number(-0.00001)).isEqualTo("0");
-        } finally {
-            Locale.setDefault(before);
-        }
     }
 }
