@@ -95,7 +95,11 @@ final class Squeeze {
         if (moved && !stride.large()) {
             remember();
         }
-        return stride.missed();
+        boolean other = stride.missed();
+        if (other && stride.anew()) {
+            pool().clear();
+        }
+        return other;
     }
 
     private boolean separated(boolean large) {
