@@ -80,6 +80,12 @@ final class ClubCommand extends Task {
 
     @Override
     public Integer call() throws IOException {
+        try (StopKey stop = new StopKey()) {
+            return laid(stop);
+        }
+    }
+
+    private int laid(StopKey stop) throws IOException {
         Console console = console();
         Findings aboutArguments = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
@@ -88,8 +94,8 @@ final class ClubCommand extends Task {
         try {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {
-                Club.Wish wish = new Club.Wish(
-                        length, search.seed(), effort(), search.effort().isPresent() ? ClubClock.NONE : this::watch);
+                ClubClock clock = (from, to) -> watch(from, to, stop);
+                Club.Wish wish = new Club.Wish(length, search.seed(), effort(), clock);
                 return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
             }
         } catch (BadInput e) {
@@ -155,13 +161,13 @@ final class ClubCommand extends Task {
     }
 
     /** A part of the seconds, running from when it is first asked: the first lays take what they take. */
-    private LayClock watch(double from, double to) {
+    private LayClock watch(double from, double to, StopKey stop) {
         double part = seconds * (to - from);
         AtomicLong start = new AtomicLong(-1);
         DoubleSupplier elapsed = () -> {
             start.compareAndSet(-1, System.nanoTime());
             return (System.nanoTime() - start.get()) / 1e9;
         };
-        return SearchOptions.clock(elapsed, part);
+        return search.clock(elapsed, part, stop);
     }
 }

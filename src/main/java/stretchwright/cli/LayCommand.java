@@ -56,6 +56,12 @@ final class LayCommand extends Task {
 
     @Override
     public Integer call() throws IOException {
+        try (StopKey stop = new StopKey()) {
+            return laid(stop);
+        }
+    }
+
+    private int laid(StopKey stop) throws IOException {
         Console console = console();
         Findings aboutArguments = new Findings(out);
         Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
@@ -69,7 +75,7 @@ final class LayCommand extends Task {
         Findings findings = new Findings(file);
         Optional<StripInstance> instance =
                 Intake.read(file, StripFile.LARGEST, findings).flatMap(bytes -> StripFile.read(bytes, findings));
-        StripHistory history = new StripHistory(console.progress(""));
+        StripHistory history = new StripHistory(console.progress(""), stop);
         Optional<StripResult> result = aboutArguments.isEmpty() && findings.isEmpty()
                 ? instance.flatMap(i -> history.lay(i, findings))
                 : Optional.empty();
@@ -106,18 +112,19 @@ final class LayCommand extends Task {
     /** The clock of one run: stops the search, and notes when each better layout was found. */
     private final class StripHistory {
         private final Progress progress;
+        private final StopKey stop;
         private final List<double[]> lines = new ArrayList<>();
         private final long start = System.nanoTime();
 
-        StripHistory(Progress progress) {
+        StripHistory(Progress progress, StopKey stop) {
             this.progress = progress;
+            this.stop = stop;
         }
 
         Optional<StripResult> lay(StripInstance instance, Findings findings) {
-            Optional<Effort> replay = search.effort();
-            LayClock clock = replay.isPresent() ? LayClock.NONE : SearchOptions.clock(this::elapsed, seconds);
-            return StripLay.lay(
-                    instance, search.seed(), replay.orElse(Effort.UNLIMITED), threads, clock, this::note, findings);
+            LayClock clock = search.clock(this::elapsed, seconds, stop);
+            Effort effort = search.effort().orElse(Effort.UNLIMITED);
+            return StripLay.lay(instance, search.seed(), effort, threads, clock, this::note, findings);
         }
 
         private void note(StripResult.Step step) {

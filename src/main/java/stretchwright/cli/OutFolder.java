@@ -122,7 +122,7 @@ final class OutFolder {
     void write(SortedMap<String, byte[]> files) throws IOException {
         Path fresh = sibling("new-" + ProcessHandle.current().pid());
         Thread hook = new Thread(() -> giveUp(fresh));
-        Runtime.getRuntime().addShutdownHook(hook);
+        addHook(hook);
         try {
             recover();
             whatIsWrong().ifPresent(problem -> refuse(problem, "Name a new folder."));
@@ -216,7 +216,15 @@ final class OutFolder {
         }
     }
 
-    private static void removeHook(Thread hook) {
+    private static void addHook(Thread hook) {
+        try {
+            Runtime.getRuntime().addShutdownHook(hook);
+        } catch (IllegalStateException e) {
+            // a search was stopped, and the program ends when this is written
+        }
+    }
+
+    static void removeHook(Thread hook) {
         try {
             Runtime.getRuntime().removeShutdownHook(hook);
         } catch (IllegalStateException e) {

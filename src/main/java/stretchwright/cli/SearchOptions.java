@@ -27,7 +27,7 @@ final class SearchOptions {
             paramLabel = "E,C",
             split = ",",
             description = "Instead of the clock: so many rounds of work to explore and to compress; the same lay every"
-                    + " time, and those of an earlier run give its lay again.")
+                    + " time. Those that lay.json tells of an earlier run give its lay again.")
     private int[] rounds = {};
 
     long seed() {
@@ -45,8 +45,15 @@ final class SearchOptions {
         return rounds.length == 2 ? Optional.of(new Effort(rounds[0], rounds[1])) : Optional.empty();
     }
 
-    /** @param elapsed seconds since the start, of so many */
-    static LayClock clock(DoubleSupplier elapsed, double seconds) {
-        return LayClock.of(() -> elapsed.getAsDouble() >= EXPLORING * seconds, () -> elapsed.getAsDouble() >= seconds);
+    /**
+     * @param elapsed seconds since the start, of so many; where rounds are asked for they do not count
+     * @param stop ends the search at any time
+     */
+    LayClock clock(DoubleSupplier elapsed, double seconds, StopKey stop) {
+        return effort().isPresent()
+                ? LayClock.of(stop::asked, stop::asked)
+                : LayClock.of(
+                        () -> stop.asked() || elapsed.getAsDouble() >= EXPLORING * seconds,
+                        () -> stop.asked() || elapsed.getAsDouble() >= seconds);
     }
 }

@@ -14,6 +14,7 @@ import stretchwright.ground.Findings;
 import stretchwright.make.BodyTable;
 import stretchwright.make.MakeFile;
 import stretchwright.make.Sizes;
+import stretchwright.print.Amounts;
 import stretchwright.print.Document;
 
 /** The same garment for every body of a table, as one nested pattern. */
@@ -75,10 +76,6 @@ final class SizesCommand extends Task {
         return Exit.INPUT;
     }
 
-    private static String counted(int n, String what) {
-        return n + " " + what + (n == 1 ? "" : "s");
-    }
-
     /** Good rows are done though others are broken. */
     private int tell(Sizes sizes, OutFolder folder, Console console) throws IOException {
         List<Document> documents = sizes.documents();
@@ -87,8 +84,8 @@ final class SizesCommand extends Task {
         }
         console.findings(sizes.findings());
         sizes.stopLines().forEach(console::warn);
-        console.tell(counted(sizes.count(), "size") + " in the nest, "
-                + counted(sizes.findings().size(), "finding"));
+        console.tell(Amounts.counted(sizes.count(), "size") + " in the nest, "
+                + Amounts.counted(sizes.findings().size(), "finding"));
         sizes.summary().forEach(console::tell);
         if (console.json() && !documents.isEmpty()) {
             console.print(new String(documents.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));

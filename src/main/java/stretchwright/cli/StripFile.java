@@ -2,8 +2,10 @@ package stretchwright.cli;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -25,6 +27,9 @@ final class StripFile {
     private static final int MOST_PIECES = 100_000;
 
     private static final int MOST_CORNERS = 10_000;
+    /** Every tenth of a degree. */
+    private static final int MOST_ROTATIONS = 3600;
+
     private static final double LARGEST_NUMBER = 1e9;
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -82,18 +87,26 @@ final class StripFile {
     }
 
     private List<Double> rotations(JsonNode list) {
-        List<Double> rotations = new ArrayList<>();
-        for (JsonNode angle : list) {
-            if (!usable(angle)) {
-                findings.add("rotations", angle + " is not a number of degrees.", "Write for example [0, 180].");
-            } else if (!rotations.contains(angle.doubleValue())) {
-                rotations.add(angle.doubleValue());
-            }
-        }
+        Set<Double> rotations = new LinkedHashSet<>();
         if (!list.isArray() || list.isEmpty()) {
             findings.add("rotations", "is not a list of angles.", "Write [0] where none is allowed.");
+        } else if (list.size() > MOST_ROTATIONS) {
+            findings.add(
+                    "rotations",
+                    "lists " + list.size() + " angles; at most " + MOST_ROTATIONS + " are tried.",
+                    "Leave out those that hardly differ.");
+        } else {
+            list.forEach(angle -> rotation(angle).ifPresent(rotations::add));
         }
-        return rotations;
+        return List.copyOf(rotations);
+    }
+
+    private OptionalDouble rotation(JsonNode angle) {
+        if (!usable(angle)) {
+            findings.add("rotations", angle + " is not a number of degrees.", "Write for example [0, 180].");
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(angle.doubleValue());
     }
 
     private List<StripInstance.Item> items(JsonNode list) {

@@ -1,0 +1,41 @@
+package stretchwright.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Ctrl-C while something is searched for: the search is asked to stop, and the program ends once what was found so far
+ * is written. To be closed then.
+ */
+final class StopKey implements AutoCloseable {
+    /** The program ends after so many seconds in any case: a search answers within a tenth, drawing takes a few. */
+    private static final long PATIENCE = 20;
+
+    private final CountDownLatch written = new CountDownLatch(1);
+    private final Thread hook = new Thread(this::pressed, "stop");
+    private volatile boolean asked;
+
+    StopKey() {
+        Runtime.getRuntime().addShutdownHook(hook);
+    }
+
+    /** Whether the search is to stop. */
+    boolean asked() {
+        return asked;
+    }
+
+    private void pressed() {
+        asked = true;
+        try {
+            written.await(PATIENCE, TimeUnit.SECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    @Override
+    public void close() {
+        written.countDown();
+        OutFolder.removeHook(hook);
+    }
+}
