@@ -13,6 +13,7 @@ public record ClothLay(Fabric fabric, List<Piece> pieces, Lay lay, ClothUse use)
 
     /** With what follows from the lay alone: nothing was tried for the cloth at hand. */
     public static ClothLay of(Fabric fabric, List<Piece> pieces, Lay lay, Buying.Counter counter) {
-        return new ClothLay(fabric, pieces, lay, ClothUse.of(lay, pieces, fabric, counter, Optional.empty()));
+        return new ClothLay(
+                fabric, pieces, lay, ClothUse.of(lay, pieces, fabric, Optional.empty(), counter, Optional.empty()));
     }
 }

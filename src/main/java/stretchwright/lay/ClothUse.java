@@ -22,12 +22,18 @@ public record ClothUse(
         offcuts = List.copyOf(offcuts);
     }
 
+    /** @param matchAt the notch at which a print is to meet */
     public static ClothUse of(
-            Lay lay, List<Piece> pieces, Fabric fabric, Buying.Counter counter, Optional<OnHand> onHand) {
+            Lay lay,
+            List<Piece> pieces,
+            Fabric fabric,
+            Optional<String> matchAt,
+            Buying.Counter counter,
+            Optional<OnHand> onHand) {
         List<Leftover> leftovers = Leftover.of(lay, pieces, fabric);
         return new ClothUse(
                 Buying.of(lay.length(), fabric, counter),
-                CuttingGuide.of(lay, pieces),
+                CuttingGuide.of(lay, pieces, fabric, matchAt),
                 leftovers,
                 Offcut.from(leftovers, pieces),
                 onHand);

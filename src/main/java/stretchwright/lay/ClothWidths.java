@@ -20,6 +20,9 @@ public record ClothWidths(List<Row> rows) {
     /** Usable widths often sold beside one's own, mm, narrowest first: common practice, no source. */
     static final List<Double> COMMON = List.of(1400.0, 1600.0);
 
+    /** The same, where one of those is one's own. */
+    private static final double BETWEEN = 1500;
+
     /** Widths nearer to each other than this are one, mm. */
     private static final double SAME = 10;
 
@@ -55,9 +58,7 @@ public record ClothWidths(List<Row> rows) {
 
     public static ClothWidths of(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Buying.Counter counter) {
         double ownWidth = fabric.usableWidth();
-        List<Double> widths = Stream.concat(
-                        Stream.of(ownWidth), COMMON.stream().filter(w -> Math.abs(w - ownWidth) > SAME))
-                .toList();
+        List<Double> widths = widths(ownWidth);
         // the widths know nothing of each other and may be laid side by side
         List<Lengths> laid = IntStream.range(0, widths.size())
                 .parallel()
@@ -75,6 +76,19 @@ public record ClothWidths(List<Row> rows) {
         return new ClothWidths(rows);
     }
 
+    /** The own width first, then others, narrowest first. */
+    private static List<Double> widths(double own) {
+        List<Double> others =
+                COMMON.stream().filter(w -> Math.abs(w - own) > SAME).toList();
+        return others.size() == COMMON.size()
+                ? Stream.concat(Stream.of(own), others.stream()).toList()
+                : Stream.concat(
+                                Stream.of(own),
+                                Stream.concat(others.stream(), Stream.of(BETWEEN))
+                                        .sorted())
+                        .toList();
+    }
+
     private static Lengths quick(List<Piece> pieces, Fabric fabric, double width, LayTerms terms, long seed) {
         return Lengths.of(
                 Laying.estimate(pieces, fabric.with(width, true), terms, seed),
@@ -85,8 +99,8 @@ public record ClothWidths(List<Row> rows) {
         OptionalDouble made = Laying.lay(pieces, fabric, terms, seed, new Findings("trial"))
                 .map(lay -> OptionalDouble.of(lay.length()))
                 .orElse(OptionalDouble.empty());
-        OptionalDouble other =
-                Laying.estimate(pieces, fabric.with(fabric.usableWidth(), !fabric.oneWay()), terms, seed);
+        OptionalDouble other = Laying.estimate(
+                pieces, fabric.with(fabric.usableWidth(), !fabric.oneWay()).with(fabric.shape()), terms, seed);
         return fabric.oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
     }
 

@@ -13,7 +13,6 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
-import stretchwright.pattern.Style;
 
 /**
  * Many garments laid together on one roll.
@@ -116,7 +115,7 @@ public final class ClubLay {
             double until = spent + (1 - spent) / tablesFor(left, first);
             Optional<Table> filled = findings.isEmpty() ? searched(firsts, first, spent, until) : Optional.empty();
             if (filled.isEmpty()) {
-                tooShort(left.get(0));
+                tooShort(left.get(0), firsts);
                 return List.of();
             }
             out.add(filled.get());
@@ -126,12 +125,19 @@ public final class ClubLay {
         return out;
     }
 
-    private void tooShort(Garment garment) {
+    private void tooShort(Garment garment, Firsts firsts) {
         if (findings.isEmpty()) {
+            boolean never = firsts.of(1).floor() > length;
             findings.add(
                     "--table",
-                    String.format(Locale.ROOT, "%s alone is longer than the table of %.0f mm.", garment.name(), length),
-                    "Give a longer table, or wider cloth.");
+                    String.format(
+                            Locale.ROOT,
+                            never
+                                    ? "%s alone is longer than the table of %.0f mm."
+                                    : "No lay of %s alone was found for the table of %.0f mm.",
+                            garment.name(),
+                            length),
+                    never ? "Give a longer table, or wider cloth." : "Give a longer table, or more seconds.");
         }
     }
 
@@ -216,8 +222,9 @@ public final class ClubLay {
     /**
      * @param method of the lay that fits, else of the shortest
      * @param shortest spread of any way, mm; infinite where there is none
+     * @param floor no spread of any way is shorter, mm
      */
-    private record Ways(Optional<Table> fitting, Optional<Lay.Method> method, double shortest) {}
+    private record Ways(Optional<Table> fitting, Optional<Lay.Method> method, double shortest, double floor) {}
 
     private Ways ways(List<Garment> garments, Optional<Lay.Method> only, Effort spent, ClubClock until) {
         List<Piece> pieces = garments.stream().flatMap(g -> g.named().stream()).toList();
@@ -228,12 +235,16 @@ public final class ClubLay {
         return new Ways(
                 fitting.map(l -> new Table(garments, l)),
                 fitting.or(() -> least).map(Lay::method),
-                least.map(Lay::spreadLength).orElse(Double.POSITIVE_INFINITY));
+                least.map(Lay::spreadLength).orElse(Double.POSITIVE_INFINITY),
+                lays.stream()
+                        .mapToDouble(l -> l.floor() * l.spreadLength() / l.length())
+                        .min()
+                        .orElse(0));
     }
 
     /** No more than this many can lie on the table, their areas being what they are; at least one. */
     private int byArea(List<Garment> left) {
-        int layers = terms.way() == Style.LayWay.FOLDED_CROSSWISE ? 2 : 1;
+        int layers = new Permitted(List.of(), fabric, terms).crosswise() ? 2 : 1;
         double cloth = layers * fabric.usableWidth() * length;
         double area = 0;
         int count = 0;

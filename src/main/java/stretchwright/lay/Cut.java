@@ -123,8 +123,8 @@ record Cut(Piece piece, int copy, boolean mirrored, boolean unfolded, int layers
         return false;
     }
 
-    /** Cut through both layers its copies then differ by a hair, one being the mirror image of the other. */
-    boolean onlyNearlyItsMirrorImage() {
+    /** Cut through both layers one copy of it is the mirror image of the other: alike, but for rounding to the grid. */
+    boolean mayComeMirrored() {
         return !piece.onFold() && !piece.mirrored() && piece.cut() > 1 && isOwnMirrorImage(piece.cutLine());
     }
 

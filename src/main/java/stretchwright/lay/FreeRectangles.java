@@ -71,7 +71,7 @@ final class FreeRectangles {
                 take(r, Math.floorDiv(left, (long) CELL), Math.floorDiv(right - 1, (long) CELL));
             }
         }
-        if (low == high && low % CELL != 0 && low / CELL < rows) {
+        if (low == high && low > 0 && low % CELL != 0 && low / CELL < rows) {
             long left = Math.min(e[0], e[2]);
             long right = Math.max(e[0], e[2]);
             take((int) (low / CELL), Math.floorDiv(left, (long) CELL), Math.floorDiv(right - 1, (long) CELL));

@@ -90,6 +90,14 @@ final class Kinds {
                         "Draw it nearer to the origin.");
                 return;
             }
+            if (turned.flat()) {
+                findings.add(
+                        "items." + item.id(),
+                        "The item is too small to be laid on a strip of " + instance.stripHeight()
+                                + ": rounded, it has no area.",
+                        "Leave it out, or lay it by itself.");
+                return;
+            }
             if (turned.width() <= scale.width()) {
                 fitting++;
                 best = best == null || turned.height() < best.height() ? turned : best;

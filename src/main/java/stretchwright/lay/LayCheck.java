@@ -190,7 +190,7 @@ final class LayCheck {
     /** Inside a remnant's outline and off the flaws, in both layers. */
     private void onCloth(Lay.Placement placement) {
         ClothShape cloth = fabric.shape();
-        if (cloth.equals(ClothShape.WHOLE)) {
+        if (cloth.whole()) {
             return;
         }
         Geometry piece = Gaps.geometry(outline(placement));
@@ -285,7 +285,7 @@ final class LayCheck {
             if (!copies.add(placement.copy())) {
                 fault("%s %d lies there twice", piece.name(), placement.copy());
             }
-            boolean pair = placement.layers() == 2 && !piece.onFold();
+            boolean pair = placement.layers() == 2 && !(piece.onFold() && !placement.unfolded());
             plain += pair || !placement.mirrored() ? 1 : 0;
             turnedOver += pair || placement.mirrored() ? 1 : 0;
         }

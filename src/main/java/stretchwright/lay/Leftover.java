@@ -1,17 +1,20 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Box;
 import stretchwright.ground.Grid;
+import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Piece;
 
 /**
  * A rectangle of cloth that no cut line enters, in the axes of the lay; mm.
  *
- * @param layers 2 on folded cloth
+ * @param layers 2 where the cloth lies double
  * @param atFold it lies on the fold: opened it is one piece, twice as wide
  */
 public record Leftover(double x, double y, double width, double height, int layers, boolean atFold) {
@@ -20,27 +23,53 @@ public record Leftover(double x, double y, double width, double height, int laye
 
     private static final int MOST = 8;
 
-    /** The rectangles left inside the lay, largest first, apart from each other. */
+    /** A part of the spread cloth that lies alike throughout: so many layers, and whether a fold is its left edge. */
+    private record Zone(Box box, int layers, boolean atFold) {}
+
+    /** The rectangles left inside the lay, largest first, apart from each other; none reaches from one zone into another. */
     public static List<Leftover> of(Lay lay, List<Piece> pieces, Fabric fabric) {
-        boolean folded = lay.method() == Lay.Method.FOLDED;
         List<Polygon> taken = new ArrayList<>(OnCloth.outlines(lay, pieces));
-        taken.addAll(notThere(lay, fabric));
-        FreeRectangles free = new FreeRectangles(lay.fabricWidth(), lay.spreadLength(), taken);
-        return free.largest(LEAST, MOST).stream()
-                .map(b -> new Leftover(
-                        b.minX(), b.minY(), b.width(), b.height(), folded ? 2 : 1, folded && b.minX() == 0))
+        if (!fabric.shape().whole()) {
+            Taken.on(fabric, lay.method(), Grid.units(lay.doubled()), 0).forEach(s -> taken.add(s.polygon()));
+        }
+        return zones(lay, fabric).stream()
+                .flatMap(z -> within(z, taken))
+                .sorted(Comparator.comparingDouble(Leftover::area).reversed())
+                .limit(MOST)
                 .toList();
     }
 
-    /** Flaws, what a remnant lacks, and the half width beside a folded stretch. */
-    private static List<Polygon> notThere(Lay lay, Fabric fabric) {
-        if (lay.method() == Lay.Method.PART_FOLDED) {
-            double half = fabric.usableWidth() / 2;
-            return List.of(new Polygon(new Box(half, 0, lay.fabricWidth(), lay.doubled()).corners()));
-        }
-        return Taken.on(fabric, lay.method(), Grid.units(lay.doubled()), 0).stream()
-                .map(Shape::polygon)
+    private static List<Zone> zones(Lay lay, Fabric fabric) {
+        double w = lay.fabricWidth();
+        double h = lay.spreadLength();
+        double d = lay.doubled();
+        return switch (lay.method()) {
+            case OPEN -> List.of(new Zone(new Box(0, 0, w, h), 1, false));
+            case FOLDED -> List.of(new Zone(new Box(0, 0, w, h), 2, true));
+            case FOLDED_CROSSWISE -> List.of(new Zone(new Box(0, 0, w, h), 2, false));
+            case FOLDED_OFF_THE_MIDDLE ->
+                List.of(new Zone(new Box(0, 0, d, h), 2, true), new Zone(new Box(d, 0, w, h), 1, false));
+            case PART_FOLDED ->
+                List.of(
+                        new Zone(new Box(0, 0, fabric.usableWidth() / 2, d), 2, true),
+                        new Zone(new Box(0, d, w, h), 1, false));
+        };
+    }
+
+    private static Stream<Leftover> within(Zone zone, List<Polygon> taken) {
+        Box box = zone.box();
+        List<Polygon> moved = taken.stream()
+                .map(p -> p.placed(false, 0, new Point(-box.minX(), -box.minY())))
                 .toList();
+        return new FreeRectangles(box.width(), box.height(), moved)
+                .largest(LEAST, MOST).stream()
+                        .map(b -> new Leftover(
+                                b.minX() + box.minX(),
+                                b.minY() + box.minY(),
+                                b.width(),
+                                b.height(),
+                                zone.layers(),
+                                zone.atFold() && b.minX() == 0));
     }
 
     public double area() {

@@ -15,11 +15,15 @@ final class OnCloth {
         return line.placed(p.mirrored(), p.rotation(), new Point(p.x(), p.y()));
     }
 
+    /** A point of the piece. */
+    static Point at(Point of, Lay.Placement p) {
+        return (p.mirrored() ? of.mirrored() : of).turned(p.rotation()).plus(new Point(p.x(), p.y()));
+    }
+
     /** Both ends of the grain line, in the order of the piece. */
     static List<Point> grain(Piece piece, Lay.Placement p) {
-        Point move = new Point(p.x(), p.y());
         return Stream.of(piece.grain().from(), piece.grain().to())
-                .map(q -> (p.mirrored() ? q.mirrored() : q).turned(p.rotation()).plus(move))
+                .map(q -> at(q, p))
                 .toList();
     }
 

@@ -61,9 +61,13 @@ public record OnHand(double have, double needed, List<String> conditions) {
                 have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed)));
     }
 
-    /** A remnant with an outline is laid as it lies there: washed, and cut as straight as it is. */
     private static double needed(Lay lay, Fabric fabric) {
-        return fabric.shape().outline().isPresent() ? lay.length() : Shop.needed(lay.length(), fabric);
+        return needed(lay.length(), fabric, Buying.of(lay.length(), fabric, Buying.Counter.METRIC));
+    }
+
+    /** A remnant with an outline is laid as it lies there: washed, and cut as straight as it is. */
+    public static double needed(double length, Fabric fabric, Buying buying) {
+        return fabric.shape().outline().isPresent() ? length : buying.needed();
     }
 
     private static List<String> conditions(

@@ -3,30 +3,24 @@ package stretchwright.lay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
-import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Style;
 
 /** By which methods these pieces may be laid on this cloth, and what is wrong where by none. */
 record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
     /** None, with findings, where the cloth does not allow what is asked for. */
     List<Lay.Method> methods(Findings findings) {
-        terms.matchAt().ifPresent(name -> mustBeThere(name, findings));
-        if (!findings.isEmpty()) {
-            return List.of();
-        }
-        boolean whole = fabric.shape().equals(ClothShape.WHOLE);
-        boolean crosswise = whole && !fabric.oneWay() && fabric.repeatAlong() == 0;
+        boolean crosswise = crosswise();
         return switch (terms.way()) {
             case FOLDED -> List.of(Lay.Method.FOLDED);
             case OPEN -> List.of(Lay.Method.OPEN);
             case ANY -> {
                 List<Lay.Method> out =
                         new ArrayList<>(List.of(Lay.Method.FOLDED, Lay.Method.OPEN, Lay.Method.FOLDED_OFF_THE_MIDDLE));
-                if (whole) {
+                if (fabric.shape().whole() && !matched()) {
                     out.add(Lay.Method.PART_FOLDED);
                 }
                 if (crosswise) {
@@ -46,31 +40,28 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
             }
             case FOLDED_OFF_THE_MIDDLE -> List.of(Lay.Method.FOLDED_OFF_THE_MIDDLE);
             case PART_FOLDED -> {
-                if (whole) {
+                if (fabric.shape().whole() && !matched()) {
                     yield List.of(Lay.Method.PART_FOLDED);
                 }
                 findings.add(
                         "style.lay",
-                        "A remnant with an outline and cloth with flaws are not part folded.",
+                        matched()
+                                ? "Part folded the print cannot meet: where the open stretch begins hangs on the folded one."
+                                : "A remnant with an outline and cloth with flaws are not part folded.",
                         "Write style.lay: open, folded, folded off the middle or any.");
                 yield List.of();
             }
         };
     }
 
-    private void mustBeThere(String notch, Findings findings) {
-        List<String> known = pieces.stream()
-                .flatMap(p -> p.notches().stream())
-                .map(Notch::name)
-                .distinct()
-                .sorted()
-                .toList();
-        if (!known.contains(notch)) {
-            findings.add(
-                    "style.lay.match print at",
-                    "No piece has a notch of this name.",
-                    "Choose: " + String.join(", ", known) + ".");
-        }
+    /** Whether the way of laying and the cloth allow to fold it crosswise: the upper layer then lies the other way round. */
+    boolean crosswise() {
+        boolean asked = terms.way() == Style.LayWay.ANY || terms.way() == Style.LayWay.FOLDED_CROSSWISE;
+        return asked && fabric.shape().whole() && !fabric.oneWay() && fabric.repeatAlong() == 0;
+    }
+
+    private boolean matched() {
+        return terms.matchAt().isPresent() && fabric.repeatAlong() > 0;
     }
 
     /** What is said where a piece fits by none of the methods. */

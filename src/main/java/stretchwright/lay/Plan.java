@@ -27,7 +27,7 @@ record Plan(Lay.Method method, List<Spread> spreads) {
         };
     }
 
-    /** Folded where one double piece, or two, just lie, and where the widest single one just lies. */
+    /** Folded where one double piece just lies, where the widest single one does, and where two double ones do. */
     private static List<Plan> offTheMiddle(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         List<Cut> cuts = Cut.all(pieces, Lay.Method.FOLDED_OFF_THE_MIDDLE);
         long whole = Spread.whole(fabric);
@@ -40,12 +40,12 @@ record Plan(Lay.Method method, List<Spread> spreads) {
         long least = LongStream.of(twice).max().orElseThrow();
         LongStream.Builder folds = LongStream.builder();
         folds.add(least);
+        folds.add((whole - LongStream.of(once).max().orElseThrow()) / 2);
         for (long one : twice) {
             for (long other : twice) {
                 folds.add(one + gap + other);
             }
         }
-        folds.add((whole - LongStream.of(once).max().orElseThrow()) / 2);
         List<Plan> plans = folds.build()
                 .filter(f -> f >= least && f < whole / 2)
                 .distinct()
@@ -124,20 +124,13 @@ record Plan(Lay.Method method, List<Spread> spreads) {
         return Grid.mm(spreads.stream().mapToLong(s -> s.width).max().orElseThrow());
     }
 
-    /** Share of the cloth that goes into pieces; what lies unused below a single piece is not counted as waste in a folded lay. */
+    /** Share of the cloth, in all its layers, that goes into pieces. */
     double use(List<Layout> layouts) {
         double area = spreads.stream()
                 .flatMap(s -> s.cuts.stream())
-                .mapToDouble(c -> c.outline().area() * (counted(c)))
+                .mapToDouble(c -> c.outline().area() * c.layers())
                 .sum();
-        double cloth = method == Lay.Method.FOLDED || method == Lay.Method.OPEN
-                ? drawnWidth() * length(layouts)
-                : Grid.mm(wholeWidth()) * length(layouts);
-        return area / cloth;
-    }
-
-    private int counted(Cut cut) {
-        return method == Lay.Method.FOLDED || method == Lay.Method.OPEN ? 1 : cut.layers();
+        return area / (Grid.mm(wholeWidth()) * length(layouts));
     }
 
     private long wholeWidth() {

@@ -131,7 +131,7 @@ final class StackFloor {
         }
         List<Shape> own = new ArrayList<>();
         own.add(Enclosing.inside(Shape.of(cut.outline()), OFF));
-        if (cut.onlyNearlyItsMirrorImage()) {
+        if (cut.mayComeMirrored()) {
             addUnlessThere(own, mirrored(own.get(0)));
         }
         unturned[i] = own.size();

@@ -1,6 +1,7 @@
 package stretchwright.lay;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import stretchwright.ground.Point;
 
 /**
@@ -49,6 +50,14 @@ final class Turned {
         return Math.max(maxX, maxY) < Shape.LARGEST
                 && Math.min(minX, minY) > -Shape.LARGEST
                 && Math.max(width(), height()) < Shape.LARGEST;
+    }
+
+    /** Whether rounding left no area. */
+    boolean flat() {
+        List<long[]> corners = IntStream.range(0, x.length)
+                .mapToObj(i -> new long[] {x[i], y[i]})
+                .toList();
+        return Outline.doubleArea(corners) == 0;
     }
 
     long width() {

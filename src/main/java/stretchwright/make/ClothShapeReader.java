@@ -14,6 +14,9 @@ final class ClothShapeReader {
     private static final String ON_HAND = "on hand";
     private static final String OUTLINE = "outline";
     private static final String FLAWS = "flaws";
+    static final String SELVAGE = "selvage";
+    private static final String FROM =
+            "Measure from the left edge of the usable width and the near cut end, the cloth's outside up.";
     private static final List<String> FLAW = List.of("from left", "from end", "wide", "long");
     private static final String OUTLINE_EXAMPLE = "[[0, 0], [140, 0], [140, 95], [60, 120], [0, 120]]";
     private static final String FLAW_EXAMPLE = "[{from left: 30, from end: 52, wide: 1, long: 2}]";
@@ -30,7 +33,15 @@ final class ClothShapeReader {
     }
 
     static ClothShape read(Section fabric, OptionalDouble usableWidth) {
-        return new ClothShape(outline(fabric, usableWidth), flaws(fabric));
+        Optional<Polygon> outline = outline(fabric, usableWidth);
+        OptionalDouble selvage = fabric.length(SELVAGE, Limits.SELVAGE);
+        if (outline.isPresent() && selvage.orElse(0) > 0) {
+            fabric.add(
+                    SELVAGE,
+                    "stands beside a remnant's outline, which says where the cloth ends.",
+                    "Leave one of them out.");
+        }
+        return new ClothShape(outline, flaws(fabric, outline, usableWidth), selvage.orElse(0));
     }
 
     private static Optional<Polygon> outline(Section fabric, OptionalDouble usableWidth) {
@@ -91,7 +102,8 @@ final class ClothShapeReader {
         return out;
     }
 
-    private static List<Polygon> flaws(Section fabric) {
+    /** One that does not touch the usable width, or the remnant's box, was measured from somewhere else. */
+    private static List<Polygon> flaws(Section fabric, Optional<Polygon> outline, OptionalDouble usableWidth) {
         List<Polygon> out = new ArrayList<>();
         for (Section s : fabric.sections(FLAWS, FLAW, MOST_FLAWS, FLAW_EXAMPLE)) {
             FLAW.forEach(key -> s.require(key, "4"));
@@ -100,7 +112,15 @@ final class ClothShapeReader {
             OptionalDouble wide = s.length("wide", Limits.FLAW);
             OptionalDouble high = s.length("long", Limits.FLAW);
             if (x.isPresent() && y.isPresent() && wide.isPresent() && high.isPresent()) {
-                out.add(box(x.getAsDouble(), y.getAsDouble(), wide.getAsDouble(), high.getAsDouble()));
+                double across = outline.map(o -> o.box().maxX()).orElse(usableWidth.orElse(Double.POSITIVE_INFINITY));
+                double along = outline.map(o -> o.box().maxY()).orElse(Double.POSITIVE_INFINITY);
+                if (x.getAsDouble() >= across) {
+                    s.add("from left", "lies beyond the cloth, which is " + s.shownLength(across) + " wide.", FROM);
+                } else if (y.getAsDouble() >= along) {
+                    s.add("from end", "lies beyond the remnant, which is " + s.shownLength(along) + " long.", FROM);
+                } else {
+                    out.add(box(x.getAsDouble(), y.getAsDouble(), wide.getAsDouble(), high.getAsDouble()));
+                }
             }
         }
         return out;

@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.lay.ClothLay;
+import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
 /** Which pieces of a make are cut from which of its cloths, and the lays on them: the fabric's first, then the contrasts'. */
 final class Cloths {
+    private static final String MATCH = "style.lay.match print at";
+
     private Cloths() {}
 
     /** The pieces cut from the make's fabric itself. */
@@ -24,13 +28,7 @@ final class Cloths {
     /** Empty, with findings, where a contrast names what the pattern does not have, or a piece fits on no cloth. */
     static Optional<List<ClothLay>> laid(Pattern pattern, MakeFile make, Stages stages, Findings findings) {
         List<Piece> own = ownPieces(pattern, make);
-        mustBeThere(pattern, make, findings);
-        if (own.isEmpty()) {
-            findings.add(
-                    "fabric." + ContrastReader.KEY,
-                    "take every piece; nothing is left for the fabric itself.",
-                    "Leave one contrast out and give its cloth as the fabric.");
-        }
+        mustMatch(pattern, make, findings);
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
@@ -49,6 +47,18 @@ final class Cloths {
         return findings.isEmpty() ? Optional.of(out) : Optional.empty();
     }
 
+    /** Findings where what is asked of the cloths names what the pattern does not have. */
+    static void mustMatch(Pattern pattern, MakeFile make, Findings findings) {
+        mustBeThere(pattern, make, findings);
+        printMustMeet(pattern, make, findings);
+        if (ownPieces(pattern, make).isEmpty()) {
+            findings.add(
+                    "fabric." + ContrastReader.KEY,
+                    "take every piece; nothing is left for the fabric itself.",
+                    "Leave one contrast out and give its cloth as the fabric.");
+        }
+    }
+
     private static Optional<ClothLay> lay(
             List<Piece> pieces, Fabric fabric, MakeFile make, Stages stages, Findings findings) {
         return stages.lay(pieces, fabric, make, findings)
@@ -57,6 +67,32 @@ final class Cloths {
 
     private static String key(int contrast) {
         return "fabric." + ContrastReader.KEY + "." + (contrast + 1);
+    }
+
+    /** The notch at which a print is to meet: on some piece of the pattern, and there must be a print. */
+    private static void printMustMeet(Pattern pattern, MakeFile make, Findings findings) {
+        Optional<String> notch = make.style().lay().matchAt();
+        if (notch.isEmpty()) {
+            return;
+        }
+        List<String> known = pattern.pieces().stream()
+                .flatMap(p -> p.notches().stream())
+                .map(Notch::name)
+                .distinct()
+                .sorted()
+                .toList();
+        if (!known.contains(notch.get())) {
+            findings.add(MATCH, "No piece has a notch of this name.", "Choose: " + String.join(", ", known) + ".");
+        }
+        boolean print = Stream.concat(
+                        Stream.of(make.fabric()), make.contrasts().stream().map(Contrast::fabric))
+                .anyMatch(f -> f.repeatAlong() > 0);
+        if (!print) {
+            findings.add(
+                    MATCH,
+                    "asks for a print to meet, but no cloth of this make repeats.",
+                    "Give the print's repeat (fabric.repeat along), or leave this out.");
+        }
     }
 
     private static void mustBeThere(Pattern pattern, MakeFile make, Findings findings) {

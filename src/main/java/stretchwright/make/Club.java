@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import stretchwright.body.Body;
-import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
@@ -15,10 +15,13 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
+import stretchwright.lay.ClothLay;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.ClubClock;
 import stretchwright.lay.ClubLay;
 import stretchwright.lay.Effort;
 import stretchwright.lay.Laying;
+import stretchwright.lay.OnHand;
 import stretchwright.pattern.LayTerms;
 import stretchwright.print.ClubSheets;
 import stretchwright.print.Document;
@@ -60,22 +63,13 @@ public final class Club {
     public static Club of(List<MakeFile> makes, Wish wish, Progress progress) {
         List<Finding> wrong = new ArrayList<>(ClubCloth.findings(makes));
         Fabric fabric = makes.get(0).fabric();
-        if (wish.table().isPresent() && !fabric.shape().equals(ClothShape.WHOLE)) {
+        if (wish.table().isPresent() && !fabric.shape().whole()) {
             wrong.add(new Finding(
                     makes.get(0).file(),
                     "fabric",
                     "has flaws or a remnant's outline, which lie somewhere on the whole length.",
                     "Leave --table out."));
         }
-        makes.stream()
-                .filter(m -> !m.contrasts().isEmpty())
-                .map(m -> new Finding(
-                        m.file(),
-                        "fabric." + ContrastReader.KEY,
-                        "is another cloth; a club lies on one roll.",
-                        "Leave it out here, and lay that cloth by itself."))
-                .distinct()
-                .forEach(wrong::add);
         List<ClubMember> members = drafted(makes, wrong, progress);
         if (!wrong.isEmpty()) {
             throw new BadInput(wrong);
@@ -121,6 +115,7 @@ public final class Club {
         Optional<Body> body = stages.body(make.measured(), findings);
         Optional<ClubMember> member = body.flatMap(b -> stages.draft(b, make, findings)
                 .map(p -> new ClubMember(name, make, p, OwnUnit.verdicts(stages.judge(p, b, make), make.unit()))));
+        member.ifPresent(m -> Cloths.mustMatch(m.pattern(), make, findings));
         wrong.addAll(OwnUnit.findings(findings.all(), make.unit()));
         member.ifPresent(m ->
                 progress.say(name + ": " + m.pattern().pieces().size() + " pieces, fit: " + Verdicts.count(m.fit())));
@@ -133,7 +128,7 @@ public final class Club {
         Map<String, ClubMember> files = new LinkedHashMap<>();
         members.forEach(m -> files.putIfAbsent(m.make().file(), m));
         List<Double> lengths = files.values().parallelStream()
-                .map(m -> Laying.estimate(m.pattern().pieces(), fabric, terms, seed)
+                .map(m -> Laying.estimate(m.garment().pieces(), fabric, terms, seed)
                         .orElseThrow())
                 .toList();
         Map<String, Double> out = new LinkedHashMap<>();
@@ -178,6 +173,36 @@ public final class Club {
         return Buying.together(tables.stream().map(this::buying).toList());
     }
 
+    /** Whether the cloth that the first of the files to tell it has on hand is enough; no other lay is tried. */
+    Optional<OnHand> onHand() {
+        return members.stream()
+                .flatMapToDouble(m -> m.make().fabric().onHand().stream())
+                .boxed()
+                .findFirst()
+                .map(have -> new OnHand(have, OnHand.needed(length(), fabric(), buying()), List.of()));
+    }
+
+    /** The tables with what follows from their lays. */
+    private List<ClothLay> laid() {
+        Buying.Counter counter = Buying.Counter.of(unit());
+        return tables.stream()
+                .map(t -> new ClothLay(
+                        fabric(),
+                        t.pieces(),
+                        t.lay(),
+                        ClothUse.of(t.lay(), t.pieces(), fabric(), terms().matchAt(), counter, Optional.empty())))
+                .toList();
+    }
+
+    /** The names of the cloths that some pieces are cut from instead, each once; empty where there are none. */
+    String contrasts() {
+        return members.stream()
+                .flatMap(m -> m.make().contrasts().stream())
+                .map(c -> c.fabric().name())
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
     double alone(ClubMember member) {
         return alone.getOrDefault(member.make().file(), 0.0);
     }
@@ -209,7 +234,7 @@ public final class Club {
     /** The first one is club.json. */
     public List<Document> documents() {
         Paper paper = Paper.of(members.get(0).make().print().paper()).orElseThrow();
-        List<Document> sheets = ClubSheets.documents(tables, fabric(), unit(), paper);
+        List<Document> sheets = ClubSheets.documents(tables, laid(), unit(), paper, buying());
         List<Document> all = new ArrayList<>(List.of(ClubJson.document(this, sheets)));
         all.addAll(sheets);
         return all;

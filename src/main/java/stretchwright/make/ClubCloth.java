@@ -29,6 +29,10 @@ final class ClubCloth {
 
     private static final List<Same> ALL = List.of(
             cloth("usable width", Fabric::usableWidth, m -> length(m.fabric().usableWidth(), m.unit())),
+            cloth(
+                    ClothShapeReader.SELVAGE,
+                    f -> f.shape().selvage(),
+                    m -> length(m.fabric().shape().selvage(), m.unit())),
             cloth("one way", Fabric::oneWay, m -> String.valueOf(m.fabric().oneWay())),
             cloth("repeat along", Fabric::repeatAlong, m -> length(m.fabric().repeatAlong(), m.unit())),
             cloth(

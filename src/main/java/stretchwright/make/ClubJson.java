@@ -53,6 +53,12 @@ final class ClubJson {
         ReportCloth.sum(out.putObject("sum"), buying);
         out.put("needed", Numbers.mm(buying.needed()));
         out.put("buy", Numbers.mm(buying.bought()));
+        club.onHand()
+                .ifPresent(h -> out.putObject("onHand")
+                        .put("have", Numbers.mm(h.have()))
+                        .put("verdict", h.verdict().word())
+                        .put("needed", Numbers.mm(h.needed()))
+                        .put("spare", Numbers.mm(h.spare())));
         out.put("alone", Numbers.mm(club.alone()));
         out.put("saved", Numbers.share(club.saved()));
     }
@@ -97,6 +103,9 @@ final class ClubJson {
         out.put("floor", Numbers.mm(lay.floor()));
         out.put("aboveFloor", Numbers.share(lay.aboveFloor()));
         ReportCloth.placements(out.putArray("placements"), lay);
-        ReportCloth.guide(out.putArray("guide"), CuttingGuide.of(lay, table.pieces()), lay);
+        ReportCloth.guide(
+                out.putArray("guide"),
+                CuttingGuide.of(lay, table.pieces(), club.fabric(), club.terms().matchAt()),
+                lay);
     }
 }

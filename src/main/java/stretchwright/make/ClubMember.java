@@ -17,8 +17,9 @@ record ClubMember(String name, MakeFile make, Pattern pattern, FitReport fit) {
     /** Longer names have no room on a piece of the drawing; letters. */
     private static final int LONGEST = 30;
 
+    /** What is cut from the club's roll; contrasts are not. */
     ClubLay.Garment garment() {
-        return new ClubLay.Garment(name, pattern.pieces());
+        return new ClubLay.Garment(name, Cloths.ownPieces(pattern, make));
     }
 
     List<String> stops() {

@@ -16,8 +16,8 @@ final class ClubText {
 
     static List<String> summary(Club club) {
         List<String> lines = new ArrayList<>();
-        lines.add("Club of " + counted(club.members().size(), "garment") + " on "
-                + counted(club.tables().size(), "table"));
+        lines.add("Club of " + Amounts.counted(club.members().size(), "garment") + " on "
+                + Amounts.counted(club.tables().size(), "table"));
         for (int i = 0; i < club.tables().size(); i++) {
             lines.add(table(i + 1, club.tables().get(i), club.unit()));
         }
@@ -28,6 +28,13 @@ final class ClubText {
                 club.unit().fromMm(club.fabric().usableWidth()),
                 club.unit().symbol()));
         lines.add("  that is        " + ClothWords.sum(club.buying(), club.unit()));
+        club.onHand()
+                .ifPresent(h -> lines.add(
+                        "  on hand        " + cloth(h.have(), club.unit()) + ": " + ClothWords.onHand(h, club.unit())));
+        String contrasts = club.contrasts();
+        if (!contrasts.isEmpty()) {
+            lines.add("  not on it      what is cut from " + contrasts + ": make lays that for each pair");
+        }
         lines.add(String.format(
                 Locale.ROOT,
                 "  one by one     %s of lay (estimated): together %.1f %% %s",
@@ -48,10 +55,6 @@ final class ClubText {
                 lay.use() * 100,
                 lay.aboveFloor() * 100,
                 table.garments().stream().map(ClubLay.Garment::name).collect(Collectors.joining(", ")));
-    }
-
-    private static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
     }
 
     private static String cloth(double mm, Unit unit) {

@@ -13,8 +13,16 @@ import stretchwright.fabric.Fabric;
 final class ContrastReader {
     static final String KEY = "contrasts";
     private static final String PIECES = "pieces";
-    private static final List<String> KEYS =
-            List.of("name", PIECES, "usable width", "on hand", "flaws", "one way", "repeat along", "price");
+    private static final List<String> KEYS = List.of(
+            "name",
+            PIECES,
+            "usable width",
+            ClothShapeReader.SELVAGE,
+            "on hand",
+            "flaws",
+            "one way",
+            "repeat along",
+            "price");
     private static final String EXAMPLE = "[{name: Rust, pieces: [cuff, waistband], usable width: 147}]";
     private static final int MOST = 4;
     /** More than any style has; a limit of our own. */

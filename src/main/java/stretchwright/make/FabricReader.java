@@ -18,6 +18,7 @@ final class FabricReader {
     private static final List<String> PLAIN = List.of(
             "name",
             "usable width",
+            ClothShapeReader.SELVAGE,
             "on hand",
             "flaws",
             "weight",

@@ -65,6 +65,7 @@ final class Limits {
     static final Range ON_CLOTH = new Range(0, 200_000, "a place on the cloth");
 
     static final Range FLAW = new Range(1, 10_000, "width or length of a place to lay round");
+    static final Range SELVAGE = new Range(0, 100, "the strip at one selvage that cannot be used");
     static final Range REPEAT = new Range(0, 2000, "print repeats are shorter");
 
     /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */

@@ -34,6 +34,9 @@ final class ReportInputs {
         out.put("shrinkageAlong", Numbers.share(fabric.shrinkageAlong()));
         out.put("oneWay", fabric.oneWay());
         out.put("repeatAlong", Numbers.mm(fabric.repeatAlong()));
+        if (fabric.shape().selvage() > 0) {
+            out.put("selvage", Numbers.mm(fabric.shape().selvage()));
+        }
         fabric.shape().outline().ifPresent(o -> corners(out.putArray("outline"), o));
         if (!fabric.shape().flaws().isEmpty()) {
             ArrayNode flaws = out.putArray("flaws");

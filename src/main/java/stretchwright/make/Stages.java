@@ -38,6 +38,7 @@ interface Stages {
                 lay,
                 pieces,
                 fabric,
+                make.style().lay().matchAt(),
                 Buying.Counter.of(make.unit()),
                 OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed()));
     }

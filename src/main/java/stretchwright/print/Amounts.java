@@ -16,6 +16,11 @@ public final class Amounts {
         return bare.equals("-0") ? "0" : bare;
     }
 
+    /** "1 garment", "3 garments". */
+    public static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
     static String mm(double mm) {
         return number(mm, 1) + " mm";
     }

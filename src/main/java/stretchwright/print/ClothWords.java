@@ -126,6 +126,7 @@ public final class ClothWords {
             parts.add(Phrases.of("cut.layers.open"));
         }
         parts.add(grain(s, fold, unit));
+        parts.add(Phrases.of("cut.from-end", length(s.fromEnd(), unit)));
         return String.join("; ", parts) + ".";
     }
 
@@ -149,11 +150,19 @@ public final class ClothWords {
     }
 
     /** How the cloth lies and how the list is to be used. */
-    public static List<String> before(Lay lay, Unit unit) {
-        return List.of(
-                spread(lay, unit) + " " + Phrases.of("cut.sides"),
-                lay.fromFold(2) ? Phrases.of("cut.order-fold") : Phrases.of("cut.order-selvage"),
-                Phrases.of("cut.then"));
+    static List<String> before(LaidCloth cloth) {
+        Lay lay = cloth.lay();
+        List<String> out = new ArrayList<>();
+        out.add(spread(cloth) + " " + Phrases.of("cut.sides") + " " + Phrases.of("cut.distances", from(cloth)));
+        cloth.use().guide().print().ifPresent(p -> out.add(print(p, lay, cloth.unit())));
+        if (lay.method() == Lay.Method.PART_FOLDED) {
+            out.add(Phrases.of("cut.order-part-folded"));
+            out.add(Phrases.of("cut.then-part-folded"));
+        } else {
+            out.add(lay.fromFold(2) ? Phrases.of("cut.order-fold") : Phrases.of("cut.order-selvage"));
+            out.add(Phrases.of("cut.then"));
+        }
+        return out;
     }
 
     /** Each other permitted way, what it needs and why one might still like it; empty where there is none. */
@@ -181,13 +190,35 @@ public final class ClothWords {
         };
     }
 
-    private static String spread(Lay lay, Unit unit) {
-        String doubled = length(lay.doubled(), unit);
+    /** From where distances across are measured. */
+    static String from(LaidCloth cloth) {
+        String edge = cloth.fabric().shape().selvage() > 0
+                ? Phrases.of("lay.from-selvage")
+                : Phrases.of("lay.from-usable-width");
+        return cloth.lay().method() == Lay.Method.PART_FOLDED
+                ? Phrases.of("lay.from-fold-then", edge)
+                : cloth.lay().fromFold(2) ? Phrases.of("lay.from-fold") : edge;
+    }
+
+    private static String print(CuttingGuide.PrintMatch p, Lay lay, Unit unit) {
+        String meets = Phrases.of("cut.print", length(p.repeat(), unit), p.notch(), length(p.from(), unit));
+        return lay.method() == Lay.Method.OPEN ? meets : meets + " " + Phrases.of("cut.print-both-layers");
+    }
+
+    private static String spread(LaidCloth cloth) {
+        Lay lay = cloth.lay();
+        double selvage = cloth.fabric().shape().selvage();
+        String doubled = length(lay.doubled(), cloth.unit());
         return switch (lay.method()) {
             case FOLDED -> Phrases.of("cut.spread.folded");
             case OPEN -> Phrases.of("cut.spread.open");
             case FOLDED_CROSSWISE -> Phrases.of("cut.spread.folded-crosswise");
-            case FOLDED_OFF_THE_MIDDLE -> Phrases.of("cut.spread.folded-off-the-middle", doubled);
+            case FOLDED_OFF_THE_MIDDLE ->
+                selvage > 0
+                        ? Phrases.of(
+                                "cut.spread.folded-off-the-middle-selvage",
+                                length(lay.doubled() + selvage, cloth.unit()))
+                        : Phrases.of("cut.spread.folded-off-the-middle", doubled);
             case PART_FOLDED -> Phrases.of("cut.spread.part-folded", doubled);
         };
     }

@@ -2,15 +2,11 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stretchwright.fabric.Fabric;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
-import stretchwright.lay.Buying;
-import stretchwright.lay.ClothUse;
 import stretchwright.lay.ClubLay;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Lay;
@@ -40,18 +36,11 @@ final class ClubSheet {
     private final Paper paper;
     private final List<Para> key;
 
-    ClubSheet(ClubLay.Table table, int number, int of, Fabric fabric, Unit unit, Paper wanted) {
+    ClubSheet(ClubLay.Table table, int number, int of, LaidCloth cloth, Paper wanted) {
         this.table = table;
         this.number = number;
         this.of = of;
-        Lay lay = table.lay();
-        ClothUse use = new ClothUse(
-                Buying.of(lay.length(), fabric, Buying.Counter.of(unit)),
-                CuttingGuide.of(lay, table.pieces()),
-                List.of(),
-                List.of(),
-                Optional.empty());
-        cloth = new LaidCloth(unit, fabric, lay, use, table.pieces());
+        this.cloth = cloth;
         boolean office = wanted.name().equals("Letter") || wanted.name().equals("Tabloid");
         paper = (office ? Stream.of("Letter", "Tabloid", "A2", "A1") : Stream.of("A4", "A3", "A2", "A1"))
                 .map(Paper::named)
@@ -60,6 +49,10 @@ final class ClubSheet {
                 .findFirst()
                 .orElseGet(this::longPage);
         key = key();
+    }
+
+    LaidCloth cloth() {
+        return cloth;
     }
 
     Paper paper() {
@@ -149,7 +142,12 @@ final class ClubSheet {
         return List.of(
                 new Para(5.5, 0, 0, title()),
                 new Para(TEXT, 0, 0.5, LaySheet.size(lay, unit) + " " + roll + " " + LaySheet.use(lay)),
-                new Para(TEXT, 0, 0.5, LaySheet.cloth(name) + " " + LaySheet.way(lay) + " " + LaySheet.signs()),
+                new Para(
+                        TEXT,
+                        0,
+                        0.5,
+                        LaySheet.cloth(name) + " " + LaySheet.way(lay) + " " + LaySheet.signs() + " "
+                                + Phrases.of("lay.sign-left-over")),
                 new Para(TEXT, 0, 0.5, LaySheet.grain(cloth)));
     }
 

@@ -3,26 +3,45 @@ package stretchwright.print;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import stretchwright.fabric.Fabric;
 import stretchwright.ground.Unit;
+import stretchwright.lay.Buying;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClubLay;
+import stretchwright.print.Column.Para;
 
 /**
- * The tables of a club: one drawing each as SVG, and all of them as PDF, a page for each table. The page is the smallest
- * sheet on which a cuff can still be named; a long table gets a long page.
+ * The tables of a club: one drawing each as SVG, and all of them as PDF, a page for each table and behind it the list to
+ * tick while cutting. The page is the smallest sheet on which a cuff can still be named; a long table gets a long page.
  */
 public final class ClubSheets {
-    private final List<ClubSheet> sheets = new ArrayList<>();
+    private static final double TEXT = 3.8;
+    private static final double HEAD = 5.5;
 
-    private ClubSheets(List<ClubLay.Table> tables, Fabric fabric, Unit unit, Paper wanted) {
-        for (ClubLay.Table table : tables) {
-            sheets.add(new ClubSheet(table, sheets.size() + 1, tables.size(), fabric, unit, wanted));
+    private final List<ClubSheet> sheets = new ArrayList<>();
+    private final Unit unit;
+    private final Paper office;
+    private final Buying buying;
+
+    private ClubSheets(List<ClubLay.Table> tables, List<ClothLay> laid, Unit unit, Paper wanted, Buying buying) {
+        this.unit = unit;
+        this.office = wanted.office();
+        this.buying = buying;
+        for (int i = 0; i < tables.size(); i++) {
+            ClothLay l = laid.get(i);
+            LaidCloth cloth = new LaidCloth(unit, l.fabric(), l.lay(), l.use(), l.pieces());
+            sheets.add(new ClubSheet(tables.get(i), i + 1, tables.size(), cloth, wanted));
         }
     }
 
-    /** @param unit of the maker; @param wanted paper of the maker: decides between A4 and Letter and their kin */
-    public static List<Document> documents(List<ClubLay.Table> tables, Fabric fabric, Unit unit, Paper wanted) {
-        ClubSheets all = new ClubSheets(tables, fabric, unit, wanted);
+    /**
+     * @param laid the same tables, with what follows from their lays
+     * @param unit of the maker
+     * @param wanted paper of the maker: decides between A4 and Letter and their kin
+     * @param buying for all tables together
+     */
+    public static List<Document> documents(
+            List<ClubLay.Table> tables, List<ClothLay> laid, Unit unit, Paper wanted, Buying buying) {
+        ClubSheets all = new ClubSheets(tables, laid, unit, wanted, buying);
         List<Document> out = new ArrayList<>();
         for (ClubSheet sheet : all.sheets) {
             out.add(svg(sheet));
@@ -44,8 +63,20 @@ public final class ClubSheets {
                 Canvas page = file.page(sheet.paper().width(), sheet.paper().height());
                 file.bookmark(sheet.title());
                 sheet.draw(page);
+                list(file, sheet);
             }
             return file.finished("club.pdf", "lay");
         }
+    }
+
+    private void list(PdfFile file, ClubSheet sheet) {
+        TextPages pages = new TextPages(file, office, sheet.title(), Phrases.of("cut.foot"));
+        if (sheet.number() == 1) {
+            pages.block(List.of(new Para(HEAD, 0, 5, Phrases.of("buy.heading", Amounts.bought(buying)))), 3 * HEAD);
+            pages.write(List.of(new Para(TEXT, 0, 1.5, CuttingList.capital(ClothWords.sum(buying, unit) + "."))));
+        }
+        pages.block(List.of(new Para(HEAD, 0, 5, Phrases.of("cut.heading"))), 3 * HEAD);
+        CuttingList.write(pages, sheet.cloth());
+        Leftovers.write(pages, sheet.cloth());
     }
 }

@@ -107,6 +107,6 @@ public record Job(
 
     /** The office paper nearest to the paper wanted, for what is read and not traced. */
     Paper office() {
-        return Paper.named(paper.name().equals("Letter") || paper.name().equals("Tabloid") ? "Letter" : "A4");
+        return paper.office();
     }
 }

@@ -89,8 +89,12 @@ final class LayDrawing {
                     at(line.from().x(), line.from().y()),
                     at(line.to().x(), line.to().y()));
         }
-        upright(at(0, edges.leftMiddle()).plus(new Point(-2, 0)), edges.left());
-        upright(at(w, edges.rightMiddle()).plus(new Point(4, 0)), edges.right());
+        for (ClothEdges.Label label : edges.labels()) {
+            Point beside = label.left()
+                    ? at(0, label.middle()).plus(new Point(-2, 0))
+                    : at(w, label.middle()).plus(new Point(4, 0));
+            upright(beside, label.words());
+        }
         cloth.fabric().shape().flaws().forEach(this::spoiled);
         cloth.fabric().shape().outline().ifPresent(o -> onCloth(o).forEach(p -> canvas.line(Ink.CLOTH, p, false)));
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);

@@ -122,8 +122,10 @@ final class LaySheet {
     }
 
     static String use(Lay lay) {
-        String use = Phrases.of("lay.use", Amounts.percent(lay.use()));
-        return lay.shortest() ? use + " " + Phrases.of("lay.shortest") : use;
+        return Phrases.of("lay.use", Amounts.percent(lay.use())) + " "
+                + (lay.shortest()
+                        ? Phrases.of("lay.shortest")
+                        : Phrases.of("lay.above-floor", Amounts.percent(lay.aboveFloor() / (1 + lay.aboveFloor()))));
     }
 
     static String cloth(String name) {
@@ -137,8 +139,10 @@ final class LaySheet {
 
     private static List<Para> head(Job job) {
         var lay = job.lay();
-        String size = size(lay, job.unit()) + " "
-                + Phrases.of("lay.buy", Amounts.toBuy(job.use().buying())) + " " + use(lay);
+        String buy = job.fabric().shape().outline().isPresent()
+                ? Phrases.of("lay.remnant")
+                : Phrases.of("lay.buy", Amounts.toBuy(job.use().buying()));
+        String size = size(lay, job.unit()) + " " + buy + " " + use(lay);
         return List.of(
                 new Para(5.5, 0, 0, title(job)),
                 new Para(TEXT, 0, 0.5, size),
@@ -169,10 +173,8 @@ final class LaySheet {
         String unit = cloth.unit() == Unit.IN
                 ? Phrases.of("lay.inches")
                 : cloth.unit().symbol();
-        String distances = cloth.lay().fromFold(2)
-                ? Phrases.of("lay.distances-fold", unit, cloth.aroundTheLeg())
-                : Phrases.of("lay.distances-selvage", unit, cloth.aroundTheLeg());
-        return Phrases.of("lay.grain") + " " + distances;
+        return Phrases.of("lay.grain") + " "
+                + Phrases.of("lay.distances", ClothWords.from(cloth), unit, cloth.aroundTheLeg());
     }
 
     /** How the cloth is spread. */

@@ -97,6 +97,11 @@ public record Paper(String name, double width, double height, double margin, dou
         return name.startsWith("roll ");
     }
 
+    /** The sheet that an office has where this paper is used. */
+    Paper office() {
+        return named(name.equals("Letter") || name.equals("Tabloid") ? "Letter" : "A4");
+    }
+
     /** Lying on its side. */
     Paper turned() {
         return new Paper(name, height, width, margin, overlap);

@@ -21,9 +21,14 @@ final class TextPages {
 
     /** @param title of the document, as in its foot: "sewing plan" */
     TextPages(PdfFile file, Paper sheet, Job job, String title) {
+        this(file, sheet, Phrases.of("foot.whose", job.make(), job.wearer()), title);
+    }
+
+    /** @param whose it is, as in its foot */
+    TextPages(PdfFile file, Paper sheet, String whose, String title) {
         this.file = file;
         this.sheet = sheet;
-        this.whose = Phrases.of("foot.whose", job.make(), job.wearer());
+        this.whose = whose;
         this.title = title;
         room = new Box(0, 0, sheet.width(), sheet.height()).grown(-2 * Tiles.MARGIN);
         page = file.page(sheet.width(), sheet.height());

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
 import stretchwright.lay.ClubLay.Garment;
@@ -166,7 +168,7 @@ class ClubLayTest {
         Piece leg = SamplePieces.rectangle("left leg", 1, 500, 600);
         Garment garment = new Garment("right: wing", List.of(leg));
         Lay lay = lay(List.of(garment), 0, Effort.NONE).get(0).lay();
-        CuttingGuide guide = CuttingGuide.of(lay, garment.named());
+        CuttingGuide guide = CuttingGuide.of(lay, garment.named(), SampleFabric.heavyKnit(), Optional.empty());
         assertThat(guide.steps()).singleElement().matches(s -> s.hand() == Hand.LEFT);
     }
 }

@@ -3,7 +3,9 @@ package stretchwright.lay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Box;
@@ -59,7 +61,7 @@ class LeftoverTest {
                 assertThat(l.x()).isGreaterThanOrEqualTo(0);
                 assertThat(l.y()).isGreaterThanOrEqualTo(0);
                 assertThat(l.x() + l.width()).isLessThanOrEqualTo(make.lay().fabricWidth() + 1e-9);
-                assertThat(l.y() + l.height()).isLessThanOrEqualTo(make.lay().length() + 1e-9);
+                assertThat(l.y() + l.height()).isLessThanOrEqualTo(make.lay().spreadLength() + 1e-9);
                 for (Polygon outline : outlines) {
                     assertThat(entered(outline, l)).as(make.name() + " " + l).isFalse();
                 }
@@ -123,10 +125,11 @@ class LeftoverTest {
         List<Polygon> outlines = OnCloth.outlines(make.lay(), make.pieces());
         int step = 20;
         int columns = (int) (make.lay().fabricWidth() / step);
-        int rows = (int) (make.lay().length() / step);
+        int rows = (int) (make.lay().spreadLength() / step);
         boolean[][] hit = new boolean[rows][columns];
         for (int r = 0; r < rows; r++) {
             for (int c = 0; c < columns; c++) {
+                hit[r][c] = betweenLayers(make, c * step, r * step, step);
                 for (Polygon o : outlines) {
                     hit[r][c] |= touches(o, c * step, r * step, step);
                 }
@@ -148,6 +151,39 @@ class LeftoverTest {
             }
         }
         return best;
+    }
+
+    /** Where one layer and two meet, and where a folded stretch has no cloth. */
+    private static boolean betweenLayers(SampleMakes make, double x, double y, double step) {
+        double d = make.lay().doubled();
+        return switch (make.lay().method()) {
+            case OPEN, FOLDED, FOLDED_CROSSWISE -> false;
+            case FOLDED_OFF_THE_MIDDLE -> x < d && d < x + step;
+            case PART_FOLDED ->
+                y < d && d < y + step || y < d && x + step > make.fabric().usableWidth() / 2;
+        };
+    }
+
+    /** As many layers as the cloth has there; opened at a fold it is one piece. */
+    @Test
+    void layersAreThoseOfTheClothThere() {
+        Set<Lay.Method> seen = EnumSet.noneOf(Lay.Method.class);
+        for (SampleMakes make : SampleMakes.all()) {
+            Lay lay = make.lay();
+            seen.add(lay.method());
+            for (Leftover l : Leftover.of(lay, make.pieces(), make.fabric())) {
+                int layers = switch (lay.method()) {
+                    case OPEN -> 1;
+                    case FOLDED, FOLDED_CROSSWISE -> 2;
+                    case FOLDED_OFF_THE_MIDDLE -> l.x() + l.width() / 2 < lay.doubled() ? 2 : 1;
+                    case PART_FOLDED -> l.y() + l.height() / 2 < lay.doubled() ? 2 : 1;
+                };
+                assertThat(l.layers()).as(make.name() + " " + l).isEqualTo(layers);
+                assertThat(l.atFold())
+                        .isEqualTo(layers == 2 && l.x() == 0 && lay.method() != Lay.Method.FOLDED_CROSSWISE);
+            }
+        }
+        assertThat(seen).containsExactlyInAnyOrder(Lay.Method.values());
     }
 
     /** Dots 2 mm apart over the cell, its border included. */

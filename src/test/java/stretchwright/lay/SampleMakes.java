@@ -13,8 +13,10 @@ import stretchwright.pattern.Machine;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 
-/** Laid garments of generated bodies, folded, open and turned, for the properties of what follows from a lay. */
+/** Laid garments of generated bodies, spread in every way, one-way and turned, for the properties of what follows from a lay. */
 record SampleMakes(String name, List<Piece> pieces, Fabric fabric, Style.LayWay way, Lay lay) {
+    private static final List<Style.LayWay> WAYS = List.of(
+            Style.LayWay.OPEN, Style.LayWay.FOLDED_OFF_THE_MIDDLE, Style.LayWay.FOLDED, Style.LayWay.PART_FOLDED);
     private static List<SampleMakes> all = List.of();
 
     /** Drafted and laid once for all tests of a run. */
@@ -31,7 +33,7 @@ record SampleMakes(String name, List<Piece> pieces, Fabric fabric, Style.LayWay 
 
     private static Optional<SampleMakes> of(long seed) {
         Fabric fabric = SampleFabric.with(seed % 2 == 0 ? 1470 : 1620, 0.7, 0.5, seed % 3 != 0);
-        Style.LayWay way = seed % 4 < 2 ? Style.LayWay.OPEN : Style.LayWay.FOLDED;
+        Style.LayWay way = seed % 6 == 3 ? Style.LayWay.FOLDED_CROSSWISE : WAYS.get((int) (seed % WAYS.size()));
         Style style = Style.usual(seed % 3 == 0 ? Style.Leg.CALF : seed % 3 == 1 ? Style.Leg.ANKLE : Style.Leg.SHORT);
         return Draft.of(
                         SampleBody.random(seed),
@@ -40,7 +42,17 @@ record SampleMakes(String name, List<Piece> pieces, Fabric fabric, Style.LayWay 
                         style,
                         EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH),
                         new Findings("test"))
-                .flatMap(p -> Laying.lay(p.pieces(), fabric, way, new Findings("test"))
-                        .map(lay -> new SampleMakes("body " + seed, p.pieces(), fabric, way, lay)));
+                .map(p -> pieces(p.pieces(), way))
+                .flatMap(p -> Laying.lay(p, fabric, way, new Findings("test"))
+                        .map(lay -> new SampleMakes("body " + seed, p, fabric, way, lay)));
+    }
+
+    /** Off the middle and part folded only what has a piece through one layer is laid so. */
+    private static List<Piece> pieces(List<Piece> drafted, Style.LayWay way) {
+        List<Piece> out = new ArrayList<>(drafted);
+        if (way == Style.LayWay.FOLDED_OFF_THE_MIDDLE || way == Style.LayWay.PART_FOLDED) {
+            out.add(SamplePieces.rectangle("gusset", 1, 100, 180));
+        }
+        return out;
     }
 }

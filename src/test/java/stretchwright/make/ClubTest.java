@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
@@ -114,7 +118,23 @@ class ClubTest {
         assertThat(first)
                 .extracting(Document::name)
                 .containsExactly("club.json", "table-1.svg", "table-2.svg", "club.pdf");
-        assertThat(first.get(3).pages()).isEqualTo(2);
+    }
+
+    /** Behind each table's drawing the list to tick: every placement of it, and how many left and right. */
+    @Test
+    void theListOfEachTableNamesEveryPlacement() throws IOException {
+        String text;
+        try (PDDocument pdf = Loader.loadPDF(CLUB.documents().get(3).bytes())) {
+            text = new PDFTextStripper().getText(pdf);
+        }
+        for (ClubLay.Table table : CLUB.tables()) {
+            int pairs = table.garments().size();
+            assertThat(text).contains(pairs + " for the left and " + pairs + " for the right");
+            for (int i = 1; i <= table.lay().placements().size(); i++) {
+                assertThat(text).contains("\n" + i + ". ");
+            }
+        }
+        assertThat(text).contains("Fabric to buy: ");
     }
 
     /** Added up again from the numbers of the two tables: shrinkage 2 %, 5 cm at each of four cut ends, steps of 5 cm. */
@@ -194,6 +214,34 @@ class ClubTest {
         assertThatThrownBy(() -> Club.of(List.of(a), wish(600, new Effort(2, 1)), Progress.silent()))
                 .isInstanceOf(BadInput.class)
                 .hasMessageContaining("Rowan alone is longer than the table of 60.0 cm.");
+    }
+
+    /** What a contrast takes is not laid on the roll, and both are told: that it is not, and whether the cloth on hand is enough. */
+    @Test
+    void contrastsAreLeftOutAndTheClothOnHandIsHeldAgainstTheNeed() {
+        MakeFile plain = make("a.yaml", "Rowan", "96.1");
+        MakeFile cuffs = with(
+                "  on hand: 1.6 m\n",
+                "  on hand: 9 m\n  contrasts: [{name: Rust, pieces: [cuff], usable width: 90}]\n");
+        Club club = Club.of(List.of(plain, cuffs), wish(TABLE, Effort.NONE), Progress.silent());
+        assertThat(club.tables()).hasSize(1);
+        assertThat(club.tables().get(0).garments().get(0).pieces())
+                .extracting(Piece::name)
+                .contains("cuff");
+        assertThat(club.tables().get(0).garments().get(1).pieces())
+                .extracting(Piece::name)
+                .contains("leg")
+                .doesNotContain("cuff");
+        double short1 = club.buying().needed() - 1600;
+        assertThat(club.onHand().orElseThrow().spare()).isCloseTo(-short1, within(0.011));
+        assertThat(club.summary())
+                .anyMatch(l -> l.contains("on hand        1.60 m: does not fit"))
+                .anyMatch(l -> l.contains("what is cut from Rust: make lays that for each pair"));
+        JsonNode json = JsonMapper.builder()
+                .build()
+                .readTree(club.documents().get(0).bytes())
+                .get("club");
+        assertThat(json.at("/onHand/verdict").asString()).isEqualTo("short");
     }
 
     @Test

@@ -60,6 +60,22 @@ class LayReaderTest {
         assertThat(read(with("", "")).fabric().shape()).isEqualTo(ClothShape.WHOLE);
     }
 
+    /** A flaw measured in other units, or from elsewhere, would be laid over. */
+    @Test
+    void aFlawBesideTheClothIsAFinding() {
+        String remnant = "  on hand: {outline: [[0, 0], [140, 0], [140, 90]]}\n";
+        assertThat(findings(with("  flaws: [{from left: 300, from end: 52, wide: 1, long: 2}]", "")))
+                .singleElement()
+                .matches(f -> f.problem().endsWith("lies beyond the cloth, which is 147 cm wide."));
+        assertThat(findings(with(remnant + "  flaws: [{from left: 3, from end: 90, wide: 1, long: 2}]", "")))
+                .singleElement()
+                .matches(f -> f.problem().endsWith("lies beyond the remnant, which is 90 cm long."));
+        assertThat(findings(with(remnant + "  selvage: 2", "")))
+                .singleElement()
+                .matches(f -> f.key().equals("fabric.selvage"));
+        assertThat(read(with("  selvage: 2", "")).fabric().shape().selvage()).isEqualTo(20);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -77,7 +77,7 @@ class ClothWordsTest {
                 .contains("upper one gives the left, the lower one the right", "25.4 cm at both ends from the fold");
         assertThat(ClothWords.step(step(Hand.EITHER, false, false, true, 2), lay, Unit.IN))
                 .contains("exactly on the fold", "one whole piece", "10 in at both ends");
-        assertThat(ClothWords.before(lay, Unit.CM).get(0)).contains("OUTSIDE OUT");
+        assertThat(ClothWords.before(SampleJob.folded().laid()).get(0)).contains("OUTSIDE OUT");
     }
 
     /** Legs of different size are no pair: each is cut from the upper layer alone, and for one side. */
@@ -93,8 +93,10 @@ class ClothWordsTest {
     @Test
     void anOpenLaySpeaksOfNoLayers() {
         String over = ClothWords.step(step(Hand.RIGHT, true, false, false, 1), SampleJob.openLay(), Unit.CM);
-        assertThat(over).contains("printed side DOWN", "left selvage").doesNotContain("layer");
-        assertThat(ClothWords.before(SampleJob.openLay(), Unit.CM).get(0)).contains("OUTSIDE UP");
+        assertThat(over)
+                .contains("printed side DOWN", "left edge", "from the near end")
+                .doesNotContain("layer");
+        assertThat(ClothWords.before(SampleJob.on("a4").laid()).get(0)).contains("OUTSIDE UP");
     }
 
     @Test

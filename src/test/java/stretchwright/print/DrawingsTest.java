@@ -143,7 +143,7 @@ class DrawingsTest {
         assertThat(words)
                 .contains(
                         "fold - not cut",
-                        "both selvages",
+                        "both edges of the usable width",
                         "leg L + R",
                         "cuff",
                         "waistband",

@@ -12,7 +12,6 @@ import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import stretchwright.ground.Unit;
 import stretchwright.lay.Lay;
 
 /** A remnant with a flaw as it is drawn: each layer's edge within the spread cloth, nothing beyond the fold. */
@@ -40,7 +39,7 @@ class LayOfRemnantTest {
     /** Single pieces lie on the one layer beside the fold with the paper's printed side up: so its outside is up, or they come out mirrored. */
     @Test
     void offTheMiddleTheLeftEdgeIsFoldedUnder() {
-        assertThat(ClothWords.before(offTheMiddle(), Unit.CM).get(0))
+        assertThat(ClothWords.before(job(offTheMiddle()).laid()).get(0))
                 .contains("its OUTSIDE UP, and fold its left edge under so that 50", "one layer, its outside up");
     }
 
