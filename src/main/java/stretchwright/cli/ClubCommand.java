@@ -23,6 +23,7 @@ import stretchwright.ground.Unit;
 import stretchwright.lay.ClubClock;
 import stretchwright.lay.Effort;
 import stretchwright.lay.LayClock;
+import stretchwright.lay.SearchWork;
 import stretchwright.make.Club;
 import stretchwright.make.MakeFile;
 import stretchwright.print.Document;
@@ -95,7 +96,7 @@ final class ClubCommand extends Task {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {
                 ClubClock clock = (from, to) -> watch(from, to, stop);
-                Club.Wish wish = new Club.Wish(length, search.seed(), effort(), clock);
+                Club.Wish wish = new Club.Wish(length, new SearchWork(search.seed(), effort(), clock));
                 return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
             }
         } catch (BadInput e) {

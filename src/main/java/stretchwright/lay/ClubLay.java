@@ -30,25 +30,14 @@ public final class ClubLay {
     private final Fabric fabric;
     private final LayTerms terms;
     private final double length;
-    private final long seed;
-    private final Effort effort;
-    private final ClubClock clock;
+    private final SearchWork work;
     private final Findings findings;
 
-    private ClubLay(
-            Fabric fabric,
-            LayTerms terms,
-            double length,
-            long seed,
-            Effort effort,
-            ClubClock clock,
-            Findings findings) {
+    private ClubLay(Fabric fabric, LayTerms terms, double length, SearchWork work, Findings findings) {
         this.fabric = fabric;
         this.terms = terms;
         this.length = length;
-        this.seed = seed;
-        this.effort = effort;
-        this.clock = clock;
+        this.work = work;
         this.findings = findings;
     }
 
@@ -89,19 +78,17 @@ public final class ClubLay {
      * Empty, with findings, where a piece is wider than the cloth or a garment longer than the table.
      *
      * @param table its length, mm; empty where the cloth is spread in one go
-     * @param effort of each search; a table may be searched for a few times
+     * @param work of each search; a table may be searched for a few times
      */
     public static List<Table> lay(
             List<Garment> garments,
             Fabric fabric,
             LayTerms terms,
             OptionalDouble table,
-            long seed,
-            Effort effort,
-            ClubClock clock,
+            SearchWork work,
             Findings findings) {
         double length = table.orElse(Double.POSITIVE_INFINITY);
-        return new ClubLay(fabric, terms, length, seed, effort, clock, findings).tables(garments);
+        return new ClubLay(fabric, terms, length, work, findings).tables(garments);
     }
 
     /** Fills one table after another with as many garments, in their order, as lie on it. */
@@ -163,7 +150,7 @@ public final class ClubLay {
 
         Ways of(int count) {
             return ways.computeIfAbsent(
-                    count, c -> ways(left.subList(0, c), Optional.empty(), Effort.NONE, ClubClock.NONE));
+                    count, c -> ways(left.subList(0, c), Optional.empty(), SearchWork.of(work.seed(), Effort.NONE)));
         }
     }
 
@@ -187,7 +174,7 @@ public final class ClubLay {
 
     /** The time is halved for each try with one garment more; what is left of it goes to the number that fits. */
     private Optional<Table> searched(Firsts firsts, Optional<Table> first, double from, double to) {
-        if (effort.equals(Effort.NONE)) {
+        if (work.effort().equals(Effort.NONE)) {
             return first;
         }
         Optional<Table> best = first;
@@ -216,7 +203,7 @@ public final class ClubLay {
     private Optional<Table> search(Firsts firsts, int count, double from, double to) {
         Ways known = firsts.of(count);
         List<Garment> garments = firsts.left.subList(0, count);
-        return ways(garments, known.method(), effort, clock.within(from, to)).fitting();
+        return ways(garments, known.method(), work.within(from, to)).fitting();
     }
 
     /**
@@ -226,9 +213,9 @@ public final class ClubLay {
      */
     private record Ways(Optional<Table> fitting, Optional<Lay.Method> method, double shortest, double floor) {}
 
-    private Ways ways(List<Garment> garments, Optional<Lay.Method> only, Effort spent, ClubClock until) {
+    private Ways ways(List<Garment> garments, Optional<Lay.Method> only, SearchWork spent) {
         List<Piece> pieces = garments.stream().flatMap(g -> g.named().stream()).toList();
-        List<Lay> lays = Laying.ways(pieces, fabric, terms, only, seed, spent, until, findings);
+        List<Lay> lays = Laying.ways(pieces, fabric, terms, only, spent, findings);
         Optional<Lay> fitting =
                 lays.stream().filter(l -> l.spreadLength() <= length).findFirst();
         Optional<Lay> least = lays.stream().min(Comparator.comparingDouble(Lay::spreadLength));

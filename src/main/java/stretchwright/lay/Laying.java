@@ -59,11 +59,12 @@ public final class Laying {
 
     /** The shortest lay found for each permitted way, shortest first; none, with findings, where a piece fits in none. */
     public static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
-        return new Laying(pieces, fabric, terms, seed).ways(Optional.empty(), findings, USUAL, ClubClock.NONE, MORE);
+        return new Laying(pieces, fabric, terms, seed)
+                .ways(Optional.empty(), findings, SearchWork.of(seed, USUAL), MORE);
     }
 
     /**
-     * The same, searched for as long as the effort and the clock allow; each stretch that is searched has its share of the time.
+     * The same, searched for as long as the work allows; each stretch that is searched has its share of the time.
      *
      * @param only the one way to try of those permitted, or the plainer one that comes to the same; the floor holds for all that are permitted
      */
@@ -72,11 +73,9 @@ public final class Laying {
             Fabric fabric,
             LayTerms terms,
             Optional<Lay.Method> only,
-            long seed,
-            Effort effort,
-            ClubClock clock,
+            SearchWork work,
             Findings findings) {
-        return new Laying(pieces, fabric, terms, seed).ways(only, findings, effort, clock, Effort.NONE);
+        return new Laying(pieces, fabric, terms, work.seed()).ways(only, findings, work, Effort.NONE);
     }
 
     /**
@@ -95,7 +94,7 @@ public final class Laying {
                 .min();
     }
 
-    private List<Lay> ways(Optional<Lay.Method> only, Findings findings, Effort effort, ClubClock clock, Effort more) {
+    private List<Lay> ways(Optional<Lay.Method> only, Findings findings, SearchWork work, Effort more) {
         List<Lay.Method> permitted = permitted().methods(findings);
         List<Lay.Method> methods =
                 permitted.isEmpty() ? permitted : only.map(List::of).orElse(permitted);
@@ -106,7 +105,7 @@ public final class Laying {
             }
             return List.of();
         }
-        WaySearch.Found found = search.on(search.ways(fitting, effort, clock), more, WELL_ABOVE);
+        WaySearch.Found found = search.on(search.ways(fitting, work.effort(), work.clock()), more, WELL_ABOVE);
         List<Lay.Way> ways = found.laid().stream()
                 .map(l -> new Lay.Way(l.plan().method(), l.length()))
                 .toList();

@@ -1,9 +1,11 @@
 package stretchwright.lay;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
@@ -22,10 +24,30 @@ import stretchwright.pattern.Style;
  * @param needed of unwashed cloth, not rounded up to what a shop cuts
  * @param conditions under which it would fit all the same, each alone; empty where it fits, or where nothing helps
  */
-public record OnHand(double have, double needed, List<String> conditions) {
+public record OnHand(double have, double needed, List<Condition> conditions) {
     public OnHand {
         conditions = List.copyOf(conditions);
     }
+
+    /**
+     * What would have to be so.
+     *
+     * @param method by which it would be laid
+     * @param needed then, mm
+     */
+    public record Condition(If what, Lay.Method method, double needed) {}
+
+    /** Of laying and of the cloth. */
+    public enum If {
+        LAID_ANOTHER_WAY,
+        PIECES_TURNED,
+        PRINT_NOT_SHIFTED,
+        ENDS_STRAIGHT,
+        WASHED,
+        WASHED_AND_STRAIGHT
+    }
+
+    private static final Set<If> ONE_OF_THE_CLOTH = EnumSet.of(If.PRINT_NOT_SHIFTED, If.ENDS_STRAIGHT, If.WASHED);
 
     public enum Verdict {
         FITS,
@@ -70,56 +92,47 @@ public record OnHand(double have, double needed, List<String> conditions) {
         return fabric.shape().outline().isPresent() ? length : buying.needed();
     }
 
-    private static List<String> conditions(
+    private static List<Condition> conditions(
             double have, Lay lay, List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
-        List<String> out = new ArrayList<>();
+        List<Condition> out = new ArrayList<>();
         if (terms.way() != Style.LayWay.ANY) {
             tried(pieces, fabric, terms.with(Style.LayWay.ANY), seed)
-                    .filter(l -> enough(have, needed(l, fabric)))
-                    .ifPresent(l -> out.add("it is laid " + l.method().word() + " (style.lay: any): "
-                            + mm(needed(l, fabric)) + " needed"));
+                    .map(l -> new Condition(If.LAID_ANOTHER_WAY, l.method(), needed(l, fabric)))
+                    .ifPresent(out::add);
         }
         if (fabric.oneWay()) {
             Fabric either = fabric.with(fabric.usableWidth(), false).with(fabric.shape());
             tried(pieces, either, terms, seed)
-                    .filter(l -> enough(have, needed(l, fabric)))
-                    .ifPresent(l -> out.add("it has no nap, sheen or print with a direction, so that pieces may be"
-                            + " turned (fabric.one way: false): " + mm(needed(l, fabric)) + " needed"));
+                    .map(l -> new Condition(If.PIECES_TURNED, l.method(), needed(l, fabric)))
+                    .ifPresent(out::add);
         }
-        if (fabric.shape().outline().isPresent()) {
-            return out;
+        if (fabric.shape().outline().isEmpty()) {
+            out.addAll(asItIs(lay, fabric));
         }
-        out.addAll(asItIs(have, lay.length(), fabric));
+        out.removeIf(c -> !enough(have, c.needed()));
+        boolean oneDoes = out.stream().anyMatch(c -> ONE_OF_THE_CLOTH.contains(c.what()));
+        out.removeIf(c -> c.what() == If.WASHED_AND_STRAIGHT && oneDoes);
         return out;
     }
 
     /** What the cloth itself may have behind it: washed, straightened; a print that need not match. */
-    private static List<String> asItIs(double have, double length, Fabric fabric) {
-        List<String> out = new ArrayList<>();
+    private static List<Condition> asItIs(Lay lay, Fabric fabric) {
+        List<Condition> out = new ArrayList<>();
         double ends = 2 * Shop.STRAIGHTENING;
-        double shrunk = length / (1 - fabric.shrinkageAlong());
+        double shrunk = lay.length() / (1 - fabric.shrinkageAlong());
         double repeat = fabric.repeatAlong();
-        if (repeat > 0 && enough(have, shrunk + ends)) {
-            out.add("the print need not be shifted: " + mm(shrunk + ends) + " needed");
+        if (repeat > 0) {
+            out.add(new Condition(If.PRINT_NOT_SHIFTED, lay.method(), shrunk + ends));
         }
-        if (enough(have, shrunk + repeat)) {
-            out.add("both cut ends are straight already: " + mm(shrunk + repeat) + " needed");
-        }
-        if (fabric.shrinkageAlong() > 0 && enough(have, length + ends + repeat)) {
-            out.add("it is washed and dried already and was measured after that: " + mm(length + ends + repeat)
-                    + " needed");
-        } else if (out.isEmpty() && fabric.shrinkageAlong() > 0 && enough(have, length + repeat)) {
-            out.add("it is washed and dried already and both cut ends are straight: " + mm(length + repeat)
-                    + " needed");
+        out.add(new Condition(If.ENDS_STRAIGHT, lay.method(), shrunk + repeat));
+        if (fabric.shrinkageAlong() > 0) {
+            out.add(new Condition(If.WASHED, lay.method(), lay.length() + ends + repeat));
+            out.add(new Condition(If.WASHED_AND_STRAIGHT, lay.method(), lay.length() + repeat));
         }
         return out;
     }
 
     private static Optional<Lay> tried(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
         return Laying.lay(pieces, fabric, terms, seed, new Findings("trial"));
-    }
-
-    private static String mm(double mm) {
-        return String.format(Locale.ROOT, "%.0f mm", Math.ceil(mm - 1e-6));
     }
 }

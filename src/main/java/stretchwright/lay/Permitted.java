@@ -1,6 +1,5 @@
 package stretchwright.lay;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stretchwright.fabric.Fabric;
@@ -13,45 +12,52 @@ import stretchwright.pattern.Style;
 record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
     /** None, with findings, where the cloth does not allow what is asked for. */
     List<Lay.Method> methods(Findings findings) {
-        boolean crosswise = crosswise();
+        List<Lay.Method> out = asked().stream().filter(this::allowed).toList();
+        if (out.isEmpty()) {
+            refuse(asked().get(0), findings);
+        }
+        return out;
+    }
+
+    private List<Lay.Method> asked() {
         return switch (terms.way()) {
             case FOLDED -> List.of(Lay.Method.FOLDED);
             case OPEN -> List.of(Lay.Method.OPEN);
-            case ANY -> {
-                List<Lay.Method> out =
-                        new ArrayList<>(List.of(Lay.Method.FOLDED, Lay.Method.OPEN, Lay.Method.FOLDED_OFF_THE_MIDDLE));
-                if (fabric.shape().whole() && !matched()) {
-                    out.add(Lay.Method.PART_FOLDED);
-                }
-                if (crosswise) {
-                    out.add(Lay.Method.FOLDED_CROSSWISE);
-                }
-                yield out;
-            }
-            case FOLDED_CROSSWISE -> {
-                if (crosswise) {
-                    yield List.of(Lay.Method.FOLDED_CROSSWISE);
-                }
-                findings.add(
-                        "style.lay",
-                        "Folded crosswise the upper layer lies the other way round, which this cloth does not allow.",
-                        "Lay it folded or open (style.lay), or take cloth without direction, repeat or flaws.");
-                yield List.of();
-            }
+            case FOLDED_CROSSWISE -> List.of(Lay.Method.FOLDED_CROSSWISE);
             case FOLDED_OFF_THE_MIDDLE -> List.of(Lay.Method.FOLDED_OFF_THE_MIDDLE);
-            case PART_FOLDED -> {
-                if (fabric.shape().whole() && !matched()) {
-                    yield List.of(Lay.Method.PART_FOLDED);
-                }
-                findings.add(
-                        "style.lay",
-                        matched()
-                                ? "Part folded the print cannot meet: where the open stretch begins hangs on the folded one."
-                                : "A remnant with an outline and cloth with flaws are not part folded.",
-                        "Write style.lay: open, folded, folded off the middle or any.");
-                yield List.of();
-            }
+            case PART_FOLDED -> List.of(Lay.Method.PART_FOLDED);
+            case ANY ->
+                List.of(
+                        Lay.Method.FOLDED,
+                        Lay.Method.OPEN,
+                        Lay.Method.FOLDED_OFF_THE_MIDDLE,
+                        Lay.Method.PART_FOLDED,
+                        Lay.Method.FOLDED_CROSSWISE);
         };
+    }
+
+    private boolean allowed(Lay.Method method) {
+        return switch (method) {
+            case FOLDED, OPEN, FOLDED_OFF_THE_MIDDLE -> true;
+            case PART_FOLDED -> fabric.shape().whole() && !matched();
+            case FOLDED_CROSSWISE -> crosswise();
+        };
+    }
+
+    private void refuse(Lay.Method method, Findings findings) {
+        if (method == Lay.Method.FOLDED_CROSSWISE) {
+            findings.add(
+                    "style.lay",
+                    "Folded crosswise the upper layer lies the other way round, which this cloth does not allow.",
+                    "Lay it folded or open (style.lay), or take cloth without direction, repeat or flaws.");
+            return;
+        }
+        findings.add(
+                "style.lay",
+                matched()
+                        ? "Part folded the print cannot meet: where the open stretch begins hangs on the folded one."
+                        : "A remnant with an outline and cloth with flaws are not part folded.",
+                "Write style.lay: open, folded, folded off the middle or any.");
     }
 
     /** Whether the way of laying and the cloth allow to fold it crosswise: the upper layer then lies the other way round. */

@@ -17,12 +17,12 @@ import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
-import stretchwright.lay.ClubClock;
 import stretchwright.lay.ClubLay;
-import stretchwright.lay.Effort;
 import stretchwright.lay.Laying;
 import stretchwright.lay.OnHand;
+import stretchwright.lay.SearchWork;
 import stretchwright.pattern.LayTerms;
+import stretchwright.print.Amounts;
 import stretchwright.print.ClubSheets;
 import stretchwright.print.Document;
 import stretchwright.print.Paper;
@@ -52,9 +52,8 @@ public final class Club {
      * What is asked besides the makes.
      *
      * @param table its length, mm; empty where the cloth is spread in one go
-     * @param effort of each search
      */
-    public record Wish(OptionalDouble table, long seed, Effort effort, ClubClock clock) {}
+    public record Wish(OptionalDouble table, SearchWork work) {}
 
     /**
      * @param makes one for each pair; the same file may stand there several times
@@ -74,23 +73,27 @@ public final class Club {
         if (!wrong.isEmpty()) {
             throw new BadInput(wrong);
         }
+        List<ClubLay.Table> tables = tables(members, wish);
+        progress.say("lay: " + Amounts.counted(tables.size(), "table"));
+        Club club = new Club(members, wish, tables, alone(members, fabric, wish.work().seed()));
+        progress.say("alone: " + Numbers.plain(club.alone() / 1000) + " m, laid one by one");
+        return club;
+    }
+
+    private static List<ClubLay.Table> tables(List<ClubMember> members, Wish wish) {
+        MakeFile first = members.get(0).make();
         Findings findings = new Findings("club");
         List<ClubLay.Table> tables = ClubLay.lay(
                 members.stream().map(ClubMember::garment).toList(),
-                fabric,
-                makes.get(0).style().lay(),
+                first.fabric(),
+                first.style().lay(),
                 wish.table(),
-                wish.seed(),
-                wish.effort(),
-                wish.clock(),
+                wish.work(),
                 findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), makes.get(0).unit()));
+            throw new BadInput(OwnUnit.findings(findings.all(), first.unit()));
         }
-        progress.say("lay: " + tables.size() + (tables.size() == 1 ? " table" : " tables"));
-        Club club = new Club(members, wish, tables, alone(members, fabric, wish.seed()));
-        progress.say("alone: " + Numbers.plain(club.alone() / 1000) + " m, laid one by one");
-        return club;
+        return tables;
     }
 
     /** Each file once, however many pairs of it are wanted. */

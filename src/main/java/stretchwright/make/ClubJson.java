@@ -26,7 +26,7 @@ final class ClubJson {
         out.put("stretchwright", MakeFile.VERSION);
         out.putObject("program")
                 .put("version", Program.VERSION)
-                .put("seed", club.wish().seed());
+                .put("seed", club.wish().work().seed());
         out.put("unit", club.unit().symbol());
         club(out.putObject("club"), club);
         ArrayNode files = out.putArray("files");
@@ -41,7 +41,7 @@ final class ClubJson {
 
     private static void club(ObjectNode out, Club club) {
         club.wish().table().ifPresent(t -> out.put("tableLength", Numbers.mm(t)));
-        Effort effort = club.wish().effort();
+        Effort effort = club.wish().work().effort();
         if (!effort.equals(Effort.UNLIMITED)) {
             out.putArray("rounds").add(effort.explore()).add(effort.compress());
         }

@@ -82,20 +82,13 @@ public record Made(
     public List<String> summary() {
         List<String> lines = new ArrayList<>();
         lines.add(make.name() + (make.wearer().isEmpty() ? "" : ", for " + make.wearer()));
-        lines.add(String.format(
-                Locale.ROOT,
-                "  fabric to buy  %s of a cloth %s wide between the selvages (the lay needs %s, %.0f %% of it used)",
-                Amounts.bought(use().buying()),
-                width(make.fabric().usableWidth()),
-                cloth(lay().length()),
-                lay().use() * 100));
-        lines.add("  that is        " + ClothWords.sum(use().buying(), make.unit()));
+        lines.addAll(cloth());
         use().onHand()
                 .ifPresent(hand -> lines.add(
                         "  on hand        " + cloth(hand.have()) + ": " + ClothWords.onHand(hand, make.unit())));
         lines.add("  laid           " + lay().method().word() + ", " + floor(lay()));
         ClothWords.otherWays(lay(), make.unit()).forEach(w -> lines.add("                 " + w));
-        contrasts().forEach(c -> lines.add("  and            " + contrast(c)));
+        contrastWords().forEach(c -> lines.add("  and            " + c));
         lines.add(String.format(
                 Locale.ROOT,
                 "  sewing         %.0f minutes for a practised sewer, changes of machine: %d",
@@ -115,8 +108,32 @@ public record Made(
         return lines;
     }
 
-    /** What to buy of another cloth, and for what. */
-    private String contrast(ClothLay c) {
+    private List<String> cloth() {
+        double use = lay().use() * 100;
+        if (make.fabric().shape().outline().isPresent()) {
+            return List.of(String.format(
+                    Locale.ROOT,
+                    "  fabric         the remnant on hand: %s of its length, %.0f %% of that used",
+                    cloth(lay().length()),
+                    use));
+        }
+        return List.of(
+                String.format(
+                        Locale.ROOT,
+                        "  fabric to buy  %s of a cloth %s wide between the selvages (the lay needs %s, %.0f %% of it used)",
+                        Amounts.bought(use().buying()),
+                        width(make.fabric().usableWidth()),
+                        cloth(lay().length()),
+                        use),
+                "  that is        " + ClothWords.sum(use().buying(), make.unit()));
+    }
+
+    /** What to buy of each other cloth, and for what. */
+    public List<String> contrastWords() {
+        return contrasts().stream().map(Made::contrast).toList();
+    }
+
+    private static String contrast(ClothLay c) {
         return Amounts.bought(c.use().buying()) + " of " + c.fabric().name() + " for "
                 + c.pieces().stream().map(Piece::name).collect(Collectors.joining(", ")) + ", laid "
                 + c.lay().method().word();

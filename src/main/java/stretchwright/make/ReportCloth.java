@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.List;
 import stretchwright.ground.Point;
+import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
@@ -92,7 +93,7 @@ final class ReportCloth {
                 .put("needed", Numbers.mm(hand.needed()))
                 .put("spare", Numbers.mm(hand.spare()));
         ArrayNode conditions = out.putArray("fitsIf");
-        hand.conditions().forEach(conditions::add);
+        hand.conditions().forEach(c -> conditions.add(ClothWords.condition(c, Unit.MM)));
     }
 
     static void guide(ArrayNode out, CuttingGuide guide, Lay lay) {

@@ -58,21 +58,23 @@ public final class ClothWords {
                         "on-hand.fits-if",
                         length(whole, unit),
                         hand.conditions().stream()
-                                .map(c -> inUnit(c, unit))
+                                .map(c -> condition(c, unit))
                                 .reduce((one, other) -> Phrases.of("on-hand.or-if", one, other))
                                 .orElse(""));
         };
     }
 
-    /** The one number in a condition, "1234 mm needed", in the maker's unit. */
-    private static String inUnit(String condition, Unit unit) {
-        int mm = condition.lastIndexOf(" mm needed");
-        int colon = condition.lastIndexOf(": ");
-        if (mm < 0 || colon < 0) {
-            return condition;
-        }
-        double value = Double.parseDouble(condition.substring(colon + 2, mm));
-        return Phrases.of("on-hand.needed", condition.substring(0, colon), length(value, unit));
+    /** What would have to be so for it to fit, and what is needed then, to the next millimetre. */
+    public static String condition(OnHand.Condition c, Unit unit) {
+        String what = switch (c.what()) {
+            case LAID_ANOTHER_WAY -> Phrases.of("on-hand.if-laid", c.method().word());
+            case PIECES_TURNED -> Phrases.of("on-hand.if-turned");
+            case PRINT_NOT_SHIFTED -> Phrases.of("on-hand.if-print-not-shifted");
+            case ENDS_STRAIGHT -> Phrases.of("on-hand.if-straight");
+            case WASHED -> Phrases.of("on-hand.if-washed");
+            case WASHED_AND_STRAIGHT -> Phrases.of("on-hand.if-washed-and-straight");
+        };
+        return Phrases.of("on-hand.needed", what, length(Math.ceil(c.needed() - 1e-6), unit));
     }
 
     /** How a piece lies, short, as on the drawing. */

@@ -125,7 +125,7 @@ final class LaySheet {
         return Phrases.of("lay.use", Amounts.percent(lay.use())) + " "
                 + (lay.shortest()
                         ? Phrases.of("lay.shortest")
-                        : Phrases.of("lay.above-floor", Amounts.percent(lay.aboveFloor() / (1 + lay.aboveFloor()))));
+                        : Phrases.of("lay.above-floor", Amounts.percent(lay.aboveFloor())));
     }
 
     static String cloth(String name) {

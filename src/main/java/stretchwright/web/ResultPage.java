@@ -104,14 +104,22 @@ public record ResultPage(String id, Made made) {
     public List<String> toBuy() {
         List<String> lines = new ArrayList<>();
         double mm = made.use().buying().bought();
-        lines.add(String.format(
-                Locale.ROOT,
-                "Fabric: %s, %s %s wide between the selvages. The lay itself needs %.2f m.",
-                Amounts.toBuy(made.use().buying()),
-                length(made.make().fabric().usableWidth()),
-                lengthUnit(),
-                made.lay().length() / 1000));
-        lines.add("As a sum: " + ClothWords.sum(made.use().buying(), made.make().unit()));
+        if (made.make().fabric().shape().outline().isPresent()) {
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "Fabric: the remnant on hand. The lay takes %.2f m of its length.",
+                    made.lay().length() / 1000));
+        } else {
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "Fabric: %s, %s %s wide between the selvages. The lay itself needs %.2f m.",
+                    Amounts.toBuy(made.use().buying()),
+                    length(made.make().fabric().usableWidth()),
+                    lengthUnit(),
+                    made.lay().length() / 1000));
+            lines.add("As a sum: " + ClothWords.sum(made.use().buying(), made.make().unit()));
+        }
+        made.contrastWords().forEach(c -> lines.add("And " + c + "."));
         made.use()
                 .onHand()
                 .ifPresent(hand -> lines.add("On hand: "

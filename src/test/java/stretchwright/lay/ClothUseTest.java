@@ -97,8 +97,9 @@ class ClothUseTest {
         double needed = needed(0.05, 64, Style.LayWay.ANY);
         OnHand little = onHand(needed - 20, 0.05, 64, Style.LayWay.ANY, true);
         assertThat(little.verdict()).isEqualTo(OnHand.Verdict.FITS_IF);
-        assertThat(String.join("; ", little.conditions()))
-                .contains("cut ends are straight", "washed and dried", "print need not be shifted");
+        assertThat(little.conditions())
+                .extracting(OnHand.Condition::what)
+                .contains(OnHand.If.ENDS_STRAIGHT, OnHand.If.WASHED, OnHand.If.PRINT_NOT_SHIFTED);
     }
 
     /** The other way of laying and turning are tried by laying, and only said where they are short enough. */
@@ -108,12 +109,12 @@ class ClothUseTest {
         double folded = needed(0, 0, Style.LayWay.FOLDED);
         double any = needed(0, 0, Style.LayWay.ANY);
         OnHand at = onHand(folded - 1, 0, 0, Style.LayWay.FOLDED, true);
-        boolean said = at.conditions().stream().anyMatch(c -> c.startsWith("it is laid"));
+        boolean said = at.conditions().stream().anyMatch(c -> c.what() == OnHand.If.LAID_ANOTHER_WAY);
         assertThat(said).isEqualTo(any <= folded - 1);
         Fabric either = cloth(OptionalDouble.empty(), 0, 0, false);
         double turned =
                 Shop.needed(LayingTest.lay(PIECES, either, Style.LayWay.FOLDED).length(), either);
-        boolean turnedSaid = at.conditions().stream().anyMatch(c -> c.contains("one way: false"));
+        boolean turnedSaid = at.conditions().stream().anyMatch(c -> c.what() == OnHand.If.PIECES_TURNED);
         assertThat(turnedSaid).isEqualTo(turned <= folded - 1);
     }
 

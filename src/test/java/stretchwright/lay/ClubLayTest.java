@@ -33,9 +33,7 @@ class ClubLayTest {
                 LayingTest.cloth(1000, true),
                 LayTerms.of(LayWay.OPEN),
                 table == 0 ? OptionalDouble.empty() : OptionalDouble.of(table),
-                1,
-                effort,
-                ClubClock.NONE,
+                SearchWork.of(1, effort),
                 findings);
     }
 
@@ -93,12 +91,10 @@ class ClubLayTest {
                 LayingTest.cloth(1200, true),
                 LayTerms.of(LayWay.OPEN),
                 OptionalDouble.of(4500),
-                1,
-                new Effort(1, 1),
-                (from, to) -> {
+                new SearchWork(1, new Effort(1, 1), (from, to) -> {
                     parts.add(new double[] {from, to});
                     return LayClock.NONE;
-                },
+                }),
                 findings);
         assertThat(parts).hasSizeGreaterThan(1);
         assertThat(parts.get(0)[0]).isZero();
@@ -122,9 +118,7 @@ class ClubLayTest {
                 LayingTest.cloth(1000, false),
                 LayTerms.of(LayWay.FOLDED_CROSSWISE),
                 OptionalDouble.of(1300),
-                1,
-                Effort.NONE,
-                ClubClock.NONE,
+                SearchWork.of(1, Effort.NONE),
                 findings);
         assertThat(tables).extracting(t -> t.garments().size()).containsExactly(4, 2);
     }
@@ -138,9 +132,7 @@ class ClubLayTest {
                 LayingTest.cloth(1400, true),
                 LayTerms.of(LayWay.FOLDED_OFF_THE_MIDDLE),
                 OptionalDouble.empty(),
-                1,
-                new Effort(1, 1),
-                ClubClock.NONE,
+                SearchWork.of(1, new Effort(1, 1)),
                 findings);
         assertThat(tables).singleElement().matches(t -> t.lay().method() == Lay.Method.FOLDED);
     }
@@ -153,11 +145,9 @@ class ClubLayTest {
                 LayingTest.cloth(1000, true),
                 LayTerms.of(LayWay.OPEN),
                 OptionalDouble.empty(),
-                1,
-                Effort.UNLIMITED,
-                (from, to) -> {
+                new SearchWork(1, Effort.UNLIMITED, (from, to) -> {
                     throw new IllegalStateException("asked for time from " + from + " to " + to);
-                },
+                }),
                 findings);
         assertThat(tables).singleElement().matches(t -> t.lay().shortest());
     }

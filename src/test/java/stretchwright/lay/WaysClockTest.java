@@ -36,9 +36,7 @@ class WaysClockTest {
                 LayingTest.cloth(1470, true),
                 terms,
                 Optional.empty(),
-                1,
-                Effort.UNLIMITED,
-                (from, to) -> part(from, to, questions),
+                new SearchWork(1, Effort.UNLIMITED, (from, to) -> part(from, to, questions)),
                 findings);
         assertThat(findings.all()).isEmpty();
         return lays;

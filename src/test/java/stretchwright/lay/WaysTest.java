@@ -27,7 +27,7 @@ class WaysTest {
     static List<Lay> ways(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         Findings findings = new Findings("test");
         List<Lay> lays =
-                Laying.ways(pieces, fabric, terms, Optional.empty(), 1, new Effort(4, 2), ClubClock.NONE, findings);
+                Laying.ways(pieces, fabric, terms, Optional.empty(), SearchWork.of(1, new Effort(4, 2)), findings);
         assertThat(findings.all()).isEmpty();
         for (Lay lay : lays) {
             assertThat(LayCheck.faults(pieces, fabric, terms, lay)).isEmpty();
@@ -64,9 +64,7 @@ class WaysTest {
                             LayingTest.cloth(1000, true),
                             LayTerms.of(way),
                             Optional.of(Lay.Method.FOLDED),
-                            1,
-                            new Effort(4, 2),
-                            ClubClock.NONE,
+                            SearchWork.of(1, new Effort(4, 2)),
                             new Findings("test"))
                     .get(0);
             assertThat(lay.length()).isEqualTo(1400);
@@ -85,7 +83,7 @@ class WaysTest {
         LayTerms terms = LayTerms.of(LayWay.ANY);
         Effort usual = new Effort(12, 4);
         Findings findings = new Findings("test");
-        Lay found = Laying.ways(pieces, cloth, terms, Optional.empty(), 1, usual, ClubClock.NONE, findings)
+        Lay found = Laying.ways(pieces, cloth, terms, Optional.empty(), SearchWork.of(1, usual), findings)
                 .get(0);
         Lay more = Laying.lay(pieces, cloth, terms, 1, findings).orElseThrow();
         assertThat(more.floor()).isEqualTo(found.floor());
@@ -131,9 +129,7 @@ class WaysTest {
                         cloth,
                         terms,
                         Optional.of(Lay.Method.OPEN),
-                        1,
-                        new Effort(4, 2),
-                        ClubClock.NONE,
+                        SearchWork.of(1, new Effort(4, 2)),
                         new Findings("test"))
                 .get(0);
         assertThat(open.length()).isGreaterThanOrEqualTo(610);

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Progress;
-import stretchwright.lay.ClubClock;
 import stretchwright.lay.Effort;
+import stretchwright.lay.SearchWork;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -38,7 +38,7 @@ class ClubSchemaTest {
     }
 
     private static JsonNode club(List<MakeFile> makes, OptionalDouble table, Effort effort) {
-        Club.Wish wish = new Club.Wish(table, 1, effort, ClubClock.NONE);
+        Club.Wish wish = new Club.Wish(table, SearchWork.of(1, effort));
         return JSON.readTree(
                 Club.of(makes, wish, Progress.silent()).documents().get(0).bytes());
     }

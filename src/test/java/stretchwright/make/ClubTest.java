@@ -20,11 +20,11 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Progress;
-import stretchwright.lay.ClubClock;
 import stretchwright.lay.ClubLay;
 import stretchwright.lay.Effort;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
+import stretchwright.lay.SearchWork;
 import stretchwright.pattern.Piece;
 import stretchwright.print.Document;
 import tools.jackson.databind.JsonNode;
@@ -48,7 +48,7 @@ class ClubTest {
     }
 
     private static Club.Wish wish(double table, Effort effort) {
-        return new Club.Wish(OptionalDouble.of(table), 7, effort, ClubClock.NONE);
+        return new Club.Wish(OptionalDouble.of(table), SearchWork.of(7, effort));
     }
 
     private static Club of(double table) {

@@ -60,7 +60,7 @@ class ClothWordsTest {
         assertThat(ClothWords.onHand(new OnHand(1300, 1321.4, List.of()), Unit.CM))
                 .isEqualTo("does not fit: 2.2 cm short");
         assertThat(ClothWords.onHand(
-                        new OnHand(1300, 1321.4, List.of("both cut ends are straight already: 1222 mm needed")),
+                        new OnHand(1300, 1321.4, List.of(new OnHand.Condition(OnHand.If.ENDS_STRAIGHT, Lay.Method.OPEN, 1221.3))),
                         Unit.IN))
                 .isEqualTo("is 0.87 in short, but fits if both cut ends are straight already (48.11 in needed)");
     }

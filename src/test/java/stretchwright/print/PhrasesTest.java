@@ -48,7 +48,7 @@ class PhrasesTest {
             "names of paper",
             List.of("Letter", "Tabloid", "roll 420 mm", "roll "),
             "what other rooms wrote, to be told apart",
-            List.of(" mm needed", "left ", "right ", "Fold"),
+            List.of("left ", "right ", "Fold"),
             "a mark of the program, a name inside it",
             List.of("Stretchwright", "stretchwright ", " again"),
             "of pages and drawings, never seen",
