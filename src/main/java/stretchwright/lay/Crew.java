@@ -139,7 +139,7 @@ final class Crew {
             next[w] += ROUND;
             await();
         }
-        return phase != before || phase == Phase.DONE || best.length() <= worker.length() && best != worker.incumbent();
+        return phase != before || phase == Phase.DONE || best.length() <= worker.length() && best.length() < worker.incumbent().length();
     }
 
     private void await() {

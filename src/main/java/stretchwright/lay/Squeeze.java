@@ -25,6 +25,8 @@ final class Squeeze {
     private static final int LARGE_PATIENCE = 400;
 
     private static final int LARGE_PATIENCE_FOR_FEW = 40;
+    /** Tries for another layout of the same length. */
+    private static final int SIDEWAYS = 10;
     /** Large parts are those of at least this share of the largest area. */
     private static final double LARGE = 0.25;
     /** States kept of a length that was not reached. */
@@ -95,11 +97,27 @@ final class Squeeze {
         if (moved && !stride.large()) {
             remember();
         }
+        boolean atLeast = !stride.large();
         boolean other = stride.missed();
-        if (other && stride.anew()) {
-            pool().clear();
+        if (other && atLeast) {
+            sideways();
         }
         return other;
+    }
+
+    /** Goes on from another layout of the same length where one is soon found: others are shorter near that. */
+    private void sideways() {
+        for (int k = 0; k < SIDEWAYS && !crew.over(Crew.Phase.EXPLORE); k++) {
+            if (crew.best().length() < incumbent.length()) {
+                return;
+            }
+            crowd.restore(incumbent);
+            swap();
+            if (separation.separate(1, PATIENCE)) {
+                keep();
+                return;
+            }
+        }
     }
 
     private boolean separated(boolean large) {
