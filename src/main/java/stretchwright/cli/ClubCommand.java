@@ -95,7 +95,7 @@ final class ClubCommand extends Task {
         try {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {
-                ClubClock clock = (from, to) -> watch(from, to, stop);
+                ClubClock clock = search.effort().isPresent() ? ClubClock.NONE : (from, to) -> watch(from, to, stop);
                 Club.Wish wish = new Club.Wish(length, new SearchWork(search.seed(), effort(), clock));
                 return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
             }

@@ -27,7 +27,7 @@ final class SearchOptions {
             paramLabel = "E,C",
             split = ",",
             description = "Instead of the clock: so many rounds of work to explore and to compress; the same lay every"
-                    + " time. Those that lay.json tells of an earlier run give its lay again.")
+                    + " time. Those that a run of lay tells in lay.json give its lay again.")
     private int[] rounds = {};
 
     long seed() {

@@ -5,27 +5,32 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Ctrl-C while something is searched for: the search is asked to stop, and the program ends once what was found so far
- * is written. To be closed then.
+ * is written. Before the search has begun it ends at once, and nothing is written. To be closed after writing.
  */
 final class StopKey implements AutoCloseable {
-    /** The program ends after so many seconds in any case: a search answers within a tenth, drawing takes a few. */
-    private static final long PATIENCE = 20;
+    /** The program ends after so many seconds in any case: a search answers within a tenth, drawing a large club takes some. */
+    private static final long PATIENCE = 120;
 
     private final CountDownLatch written = new CountDownLatch(1);
     private final Thread hook = new Thread(this::pressed, "stop");
+    private volatile boolean begun;
     private volatile boolean asked;
 
     StopKey() {
         Runtime.getRuntime().addShutdownHook(hook);
     }
 
-    /** Whether the search is to stop. */
+    /** Whether the search is to stop. That this is asked means that it has begun. */
     boolean asked() {
+        begun = true;
         return asked;
     }
 
     private void pressed() {
         asked = true;
+        if (!begun) {
+            return;
+        }
         try {
             written.await(PATIENCE, TimeUnit.SECONDS);
         } catch (InterruptedException e) {

@@ -139,7 +139,10 @@ final class Crew {
             next[w] += ROUND;
             await();
         }
-        return phase != before || phase == Phase.DONE || best.length() <= worker.length() && best.length() < worker.incumbent().length();
+        return phase != before
+                || phase == Phase.DONE
+                || best.length() <= worker.length()
+                        && best.length() < worker.incumbent().length();
     }
 
     private void await() {

@@ -66,7 +66,7 @@ public record CuttingGuide(Lay.Method method, List<Step> steps, Optional<PrintMa
     }
 
     /**
-     * Where a print meets: at this notch, on every piece that has it.
+     * Where a print meets: at this notch, on every piece that has it; where a piece has several of that name, at the first.
      *
      * @param from the lowest of these notches from the near end of the lay, mm; the others lie whole repeats beyond it
      */
@@ -125,6 +125,7 @@ public record CuttingGuide(Lay.Method method, List<Step> steps, Optional<PrintMa
         return all.stream()
                 .flatMap(l -> l.piece().notches().stream()
                         .filter(n -> n.name().equals(notch))
+                        .limit(1)
                         .map(n -> OnCloth.at(n.at(), l.placement()).y()))
                 .min(Comparator.naturalOrder())
                 .map(y -> new PrintMatch(notch, repeat, y));
@@ -156,6 +157,11 @@ public record CuttingGuide(Lay.Method method, List<Step> steps, Optional<PrintMa
             out.add(ends.get(0).towards(ends.get(1), (double) i / gaps).onGrid());
         }
         return out;
+    }
+
+    /** Whether some pieces lie beyond an arm's reach of the near end. */
+    public boolean inReaches() {
+        return steps.stream().anyMatch(s -> s.fromEnd() >= REACH);
     }
 
     /** The first step of this piece and copy. */

@@ -23,6 +23,13 @@ final class Kinds {
 
     /** Smaller batches leave more cloth between them than rows do. */
     private static final int LEAST_BATCH = 12;
+    /** Two copies are laid into each other where the outline has no more corners, in the first so many rotations. */
+    private static final int PAIR_CORNERS = 60;
+
+    private static final int PAIR_ROTATIONS = 8;
+    /** Comparisons of corners while that is tried, for all kinds together: a second at most. */
+    private static final double PAIR_COST = 3e8;
+
     /** A search would not get far with more. */
     private static final int MOST_COPIES = 2000;
     /** The squares of the corners of all copies together. */
@@ -145,13 +152,36 @@ final class Kinds {
         return n * (75 + 4 / 3.0 * n) * Math.min(1, 2 * wide / copies) * read;
     }
 
+    private Optional<Pair> pair(int kind, List<Double> rotations) {
+        StripInstance.Item item = instance.items().get(kind);
+        List<Turned> seconds =
+                rotations.stream().map(r -> Turned.of(item, r, scale)).toList();
+        return Pair.of(lowest.get(kind), seconds, scale.width());
+    }
+
     /** Whether the exact check of what a search finds would take no more than seconds. */
     boolean searchable() {
         return copies <= MOST_COPIES && checked <= MOST_CHECKED;
     }
 
-    Shelves.Rows rows() {
-        return Shelves.lay(lowest, demand, scale.width());
+    Rows rows() {
+        return Rows.lay(lowest, pairs(), demand, scale.width());
+    }
+
+    /** Of each kind the best pair of copies; none of kinds that come once or have too many corners, nor where all is too much. */
+    private List<Optional<Pair>> pairs() {
+        List<Double> rotations =
+                instance.rotations().stream().limit(PAIR_ROTATIONS).toList();
+        List<Optional<Pair>> out = new ArrayList<>();
+        double tried = 0;
+        for (int k = 0; k < demand.length; k++) {
+            double corners = lowest.get(k).x.length;
+            double cost = rotations.size() * Math.pow(corners, 4);
+            boolean worth = demand[k] >= 2 && corners <= PAIR_CORNERS && tried + cost <= PAIR_COST;
+            tried += worth ? cost : 0;
+            out.add(worth ? pair(k, rotations) : Optional.empty());
+        }
+        return out;
     }
 
     /** The item's part in all rotations in which it fits. */

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  */
 final class Shelves {
     /** Where the copies' origins come to lie, those of one kind together, in the order of the kinds. */
-    record Rows(long[] x, long[] y, long length) {}
+    record Origins(long[] x, long[] y, long length) {}
 
     /** What a row has free: from left on, on its bottom. */
     private record Row(long left, long bottom) {}
@@ -35,7 +35,7 @@ final class Shelves {
      * @param outlines one of each kind, none wider than the strip
      * @param demand copies of each
      */
-    static Rows lay(List<Turned> outlines, int[] demand, long width) {
+    static Origins lay(List<Turned> outlines, int[] demand, long width) {
         int[] first = new int[demand.length + 1];
         for (int k = 0; k < demand.length; k++) {
             first[k + 1] = Math.addExact(first[k], demand[k]);
@@ -51,7 +51,7 @@ final class Shelves {
                 y[copy] = place.bottom - outline.minY;
             }
         }
-        return new Rows(x, y, shelves.length);
+        return new Origins(x, y, shelves.length);
     }
 
     private static int[] order(List<Turned> outlines) {

@@ -114,7 +114,11 @@ final class Squeeze {
             crowd.restore(incumbent);
             swap();
             if (separation.separate(1, PATIENCE)) {
+                double before = incumbent.length();
                 keep();
+                if (incumbent.length() < before) {
+                    stride.reached();
+                }
                 return;
             }
         }

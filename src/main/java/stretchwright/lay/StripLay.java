@@ -97,7 +97,7 @@ public final class StripLay {
 
     /** From rows or batches; what the search needs is made ready beside, so that a stop is answered at once. */
     private StripResult many(long seed, Effort effort, int threads) {
-        Shelves.Rows rows = kinds.rows();
+        Rows rows = kinds.rows();
         Optional<Layout> batches = batches(rows).filter(l -> l.length() < rows.length());
         note(0, batches.map(Layout::length).orElse(rows.length()));
         boolean go = effort.explore() + effort.compress() > 0 && kinds.searchable() && !clock.stop();
@@ -109,10 +109,10 @@ public final class StripLay {
         }
         Effort none = new Effort(0, 0);
         return batches.map(b -> result(placed(b), b.length(), none))
-                .orElseGet(() -> result(placed(rows), rows.length(), none));
+                .orElseGet(() -> result(rows.placed(), rows.length(), none));
     }
 
-    private Optional<Layout> batches(Shelves.Rows rows) {
+    private Optional<Layout> batches(Rows rows) {
         double density = instance.area() / (instance.stripHeight() * kinds.scale.out(rows.length()));
         int size = density < DENSE ? kinds.batch() : 0;
         return size > 0 ? Optional.of(Batches.lay(parts(() -> false), size, kinds.scale.width())) : Optional.empty();
@@ -133,16 +133,16 @@ public final class StripLay {
         return parts;
     }
 
-    private Layout layout(List<Part> parts, Shelves.Rows rows) {
+    private static Layout layout(List<Part> parts, Rows rows) {
         List<Layout.Spot> spots = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
-            Turned lowest = kinds.lowest.get(part.kind());
+            StripCheck.Placed placed = rows.placed().get(i);
             int v = 0;
-            while (part.variants().get(v).rotation() != lowest.rotation) {
+            while (part.variants().get(v).rotation() != placed.outline().rotation) {
                 v++;
             }
-            spots.add(new Layout.Spot(part, v, rows.x()[i], rows.y()[i], rows.y()[i] + lowest.maxY));
+            spots.add(new Layout.Spot(part, v, placed.x(), placed.y(), placed.y() + placed.outline().maxY));
         }
         return new Layout(spots, rows.length());
     }
@@ -151,17 +151,6 @@ public final class StripLay {
         StripResult.Step step = new StripResult.Step(round, kinds.scale.out(length));
         history.add(step);
         better.accept(step);
-    }
-
-    private List<StripCheck.Placed> placed(Shelves.Rows rows) {
-        List<StripCheck.Placed> out = new ArrayList<>();
-        for (int k = 0; k < kinds.demand.length; k++) {
-            for (int copy = 0; copy < kinds.demand[k]; copy++) {
-                int i = out.size();
-                out.add(new StripCheck.Placed(k, kinds.lowest.get(k), rows.x()[i], rows.y()[i]));
-            }
-        }
-        return out;
     }
 
     private static List<StripCheck.Placed> placed(Layout layout) {

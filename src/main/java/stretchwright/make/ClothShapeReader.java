@@ -33,6 +33,11 @@ final class ClothShapeReader {
     }
 
     static ClothShape read(Section fabric, OptionalDouble usableWidth) {
+        return read(fabric, usableWidth, Optional.empty());
+    }
+
+    /** @param usual strip at the selvage where none is told */
+    static ClothShape read(Section fabric, OptionalDouble usableWidth, Optional<Double> usual) {
         Optional<Polygon> outline = outline(fabric, usableWidth);
         OptionalDouble selvage = fabric.length(SELVAGE, Limits.SELVAGE);
         if (outline.isPresent() && selvage.orElse(0) > 0) {
@@ -41,7 +46,8 @@ final class ClothShapeReader {
                     "stands beside a remnant's outline, which says where the cloth ends.",
                     "Leave one of them out.");
         }
-        return new ClothShape(outline, flaws(fabric, outline, usableWidth), selvage.orElse(0));
+        double strip = outline.isPresent() ? 0 : selvage.orElse(usual.orElse(0.0));
+        return new ClothShape(outline, flaws(fabric, outline, usableWidth), strip);
     }
 
     private static Optional<Polygon> outline(Section fabric, OptionalDouble usableWidth) {

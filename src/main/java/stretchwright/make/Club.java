@@ -73,9 +73,11 @@ public final class Club {
         if (!wrong.isEmpty()) {
             throw new BadInput(wrong);
         }
+        // first, as nothing but writing may follow a search that was stopped
+        Map<String, Double> alone = alone(members, fabric, wish.work().seed());
         List<ClubLay.Table> tables = tables(members, wish);
         progress.say("lay: " + Amounts.counted(tables.size(), "table"));
-        Club club = new Club(members, wish, tables, alone(members, fabric, wish.work().seed()));
+        Club club = new Club(members, wish, tables, alone);
         progress.say("alone: " + Numbers.plain(club.alone() / 1000) + " m, laid one by one");
         return club;
     }
@@ -237,7 +239,9 @@ public final class Club {
     /** The first one is club.json. */
     public List<Document> documents() {
         Paper paper = Paper.of(members.get(0).make().print().paper()).orElseThrow();
-        List<Document> sheets = ClubSheets.documents(tables, laid(), unit(), paper, buying());
+        Map<String, String> elsewhere = new LinkedHashMap<>();
+        members.forEach(m -> m.elsewhere().ifPresent(pieces -> elsewhere.put(m.name(), pieces)));
+        List<Document> sheets = ClubSheets.documents(tables, laid(), unit(), paper, buying(), elsewhere);
         List<Document> all = new ArrayList<>(List.of(ClubJson.document(this, sheets)));
         all.addAll(sheets);
         return all;

@@ -2,7 +2,9 @@ package stretchwright.make;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.fit.FitReport;
 import stretchwright.lay.ClubLay;
@@ -20,6 +22,13 @@ record ClubMember(String name, MakeFile make, Pattern pattern, FitReport fit) {
     /** What is cut from the club's roll; contrasts are not. */
     ClubLay.Garment garment() {
         return new ClubLay.Garment(name, Cloths.ownPieces(pattern, make));
+    }
+
+    /** What is cut from contrasts: "cuff, waistband"; empty where nothing is. */
+    Optional<String> elsewhere() {
+        String pieces =
+                make.contrasts().stream().flatMap(c -> c.pieces().stream()).collect(Collectors.joining(", "));
+        return Optional.of(pieces).filter(p -> !p.isEmpty());
     }
 
     List<String> stops() {

@@ -21,13 +21,7 @@ final class ClubText {
         for (int i = 0; i < club.tables().size(); i++) {
             lines.add(table(i + 1, club.tables().get(i), club.unit()));
         }
-        lines.add(String.format(
-                Locale.ROOT,
-                "  fabric to buy  %s of a cloth %.1f %s wide between the selvages",
-                Amounts.bought(club.buying()),
-                club.unit().fromMm(club.fabric().usableWidth()),
-                club.unit().symbol()));
-        lines.add("  that is        " + ClothWords.sum(club.buying(), club.unit()));
+        lines.addAll(buying(club));
         club.onHand()
                 .ifPresent(h -> lines.add(
                         "  on hand        " + cloth(h.have(), club.unit()) + ": " + ClothWords.onHand(h, club.unit())));
@@ -42,6 +36,20 @@ final class ClubText {
                 Math.abs(club.saved()) * 100,
                 club.saved() >= 0 ? "less" : "more"));
         return lines;
+    }
+
+    private static List<String> buying(Club club) {
+        if (club.fabric().shape().outline().isPresent()) {
+            return List.of("  fabric         the remnant on hand");
+        }
+        return List.of(
+                String.format(
+                        Locale.ROOT,
+                        "  fabric to buy  %s of a cloth %.1f %s wide between the selvages",
+                        Amounts.bought(club.buying()),
+                        club.unit().fromMm(club.fabric().usableWidth()),
+                        club.unit().symbol()),
+                "  that is        " + ClothWords.sum(club.buying(), club.unit()));
     }
 
     private static String table(int number, ClubLay.Table table, Unit unit) {

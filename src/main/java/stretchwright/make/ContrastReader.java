@@ -53,7 +53,8 @@ final class ContrastReader {
             OptionalDouble width = own.isPresent()
                     ? own
                     : fabric.stream().mapToDouble(Fabric::usableWidth).findFirst();
-            ClothShape shape = ClothShapeReader.read(s, width);
+            ClothShape shape = ClothShapeReader.read(
+                    s, width, fabric.map(f -> f.shape().selvage()).filter(v -> own.isEmpty()));
             OptionalDouble onHand = ClothShapeReader.onHand(s, shape);
             Optional<Boolean> oneWay = s.yes("one way");
             OptionalDouble repeat = s.length("repeat along", Limits.REPEAT);

@@ -134,7 +134,10 @@ public record Made(
     }
 
     private static String contrast(ClothLay c) {
-        return Amounts.bought(c.use().buying()) + " of " + c.fabric().name() + " for "
+        String cloth = c.fabric().shape().outline().isPresent()
+                ? "the remnant of "
+                : Amounts.bought(c.use().buying()) + " of ";
+        return cloth + c.fabric().name() + " for "
                 + c.pieces().stream().map(Piece::name).collect(Collectors.joining(", ")) + ", laid "
                 + c.lay().method().word();
     }

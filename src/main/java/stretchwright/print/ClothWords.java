@@ -2,6 +2,7 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.fabric.ClothShape;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothUse;
@@ -128,7 +129,11 @@ public final class ClothWords {
             parts.add(Phrases.of("cut.layers.open"));
         }
         parts.add(grain(s, fold, unit));
-        parts.add(Phrases.of("cut.from-end", length(s.fromEnd(), unit)));
+        boolean cutAcross = lay.method() == Lay.Method.PART_FOLDED && s.layers() == 1;
+        parts.add(
+                cutAcross
+                        ? Phrases.of("cut.from-cut", length(s.fromEnd() - lay.doubled(), unit))
+                        : Phrases.of("cut.from-end", length(s.fromEnd(), unit)));
         return String.join("; ", parts) + ".";
     }
 
@@ -157,6 +162,9 @@ public final class ClothWords {
         List<String> out = new ArrayList<>();
         out.add(spread(cloth) + " " + Phrases.of("cut.sides") + " " + Phrases.of("cut.distances", from(cloth)));
         cloth.use().guide().print().ifPresent(p -> out.add(print(p, lay, cloth.unit())));
+        if (cloth.use().guide().inReaches()) {
+            out.add(Phrases.of("cut.in-reaches"));
+        }
         if (lay.method() == Lay.Method.PART_FOLDED) {
             out.add(Phrases.of("cut.order-part-folded"));
             out.add(Phrases.of("cut.then-part-folded"));
@@ -194,9 +202,10 @@ public final class ClothWords {
 
     /** From where distances across are measured. */
     static String from(LaidCloth cloth) {
-        String edge = cloth.fabric().shape().selvage() > 0
-                ? Phrases.of("lay.from-selvage")
-                : Phrases.of("lay.from-usable-width");
+        ClothShape shape = cloth.fabric().shape();
+        String edge = shape.outline().isPresent()
+                ? Phrases.of("lay.from-remnant")
+                : shape.selvage() > 0 ? Phrases.of("lay.from-selvage") : Phrases.of("lay.from-usable-width");
         return cloth.lay().method() == Lay.Method.PART_FOLDED
                 ? Phrases.of("lay.from-fold-then", edge)
                 : cloth.lay().fromFold(2) ? Phrases.of("lay.from-fold") : edge;

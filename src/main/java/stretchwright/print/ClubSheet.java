@@ -2,6 +2,7 @@ package stretchwright.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.ground.Box;
@@ -33,16 +34,18 @@ final class ClubSheet {
     private final int number;
     private final int of;
     private final LaidCloth cloth;
+    private final Map<String, String> elsewhere;
     private final Paper paper;
     private final List<Para> key;
 
-    ClubSheet(ClubLay.Table table, int number, int of, LaidCloth cloth, Paper wanted) {
+    ClubSheet(ClubLay.Table table, int number, int of, LaidCloth cloth, Paper wanted, Map<String, String> elsewhere) {
         this.table = table;
         this.number = number;
         this.of = of;
         this.cloth = cloth;
-        boolean office = wanted.name().equals("Letter") || wanted.name().equals("Tabloid");
-        paper = (office ? Stream.of("Letter", "Tabloid", "A2", "A1") : Stream.of("A4", "A3", "A2", "A1"))
+        this.elsewhere = elsewhere;
+        boolean letter = wanted.office().name().equals("Letter");
+        paper = (letter ? Stream.of("Letter", "Tabloid", "A2", "A1") : Stream.of("A4", "A3", "A2", "A1"))
                 .map(Paper::named)
                 .flatMap(p -> Stream.of(p, p.turned()))
                 .filter(p -> scale(p) >= SMALLEST)
@@ -136,8 +139,9 @@ final class ClubSheet {
     private List<Para> head() {
         Lay lay = cloth.lay();
         Unit unit = cloth.unit();
-        String roll =
-                Phrases.of("club.roll", Amounts.length(cloth.use().buying().needed(), unit));
+        String roll = cloth.fabric().shape().outline().isPresent()
+                ? Phrases.of("club.remnant")
+                : Phrases.of("club.roll", Amounts.length(cloth.use().buying().needed(), unit));
         String name = Letters.shortened(cloth.fabric().name(), Letters.LONGEST_NAME);
         return List.of(
                 new Para(5.5, 0, 0, title()),
@@ -151,9 +155,11 @@ final class ClubSheet {
                 new Para(TEXT, 0, 0.5, LaySheet.grain(cloth)));
     }
 
-    private static String bundle(ClubLay.Garment garment) {
-        return garment.name() + ": "
+    private String bundle(ClubLay.Garment garment) {
+        String here = garment.name() + ": "
                 + garment.pieces().stream().map(ClubSheet::several).collect(Collectors.joining(", "));
+        String others = elsewhere.get(garment.name());
+        return others == null ? here : Phrases.of("club.not-here", here, others);
     }
 
     /** With spaces at which no line is broken. */

@@ -3,6 +3,7 @@ package stretchwright.print;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
@@ -22,14 +23,20 @@ public final class ClubSheets {
     private final Paper office;
     private final Buying buying;
 
-    private ClubSheets(List<ClubLay.Table> tables, List<ClothLay> laid, Unit unit, Paper wanted, Buying buying) {
+    private ClubSheets(
+            List<ClubLay.Table> tables,
+            List<ClothLay> laid,
+            Unit unit,
+            Paper wanted,
+            Buying buying,
+            Map<String, String> elsewhere) {
         this.unit = unit;
         this.office = wanted.office();
         this.buying = buying;
         for (int i = 0; i < tables.size(); i++) {
             ClothLay l = laid.get(i);
             LaidCloth cloth = new LaidCloth(unit, l.fabric(), l.lay(), l.use(), l.pieces());
-            sheets.add(new ClubSheet(tables.get(i), i + 1, tables.size(), cloth, wanted));
+            sheets.add(new ClubSheet(tables.get(i), i + 1, tables.size(), cloth, wanted, elsewhere));
         }
     }
 
@@ -38,10 +45,16 @@ public final class ClubSheets {
      * @param unit of the maker
      * @param wanted paper of the maker: decides between A4 and Letter and their kin
      * @param buying for all tables together
+     * @param elsewhere by garment the pieces that are cut from other cloth
      */
     public static List<Document> documents(
-            List<ClubLay.Table> tables, List<ClothLay> laid, Unit unit, Paper wanted, Buying buying) {
-        ClubSheets all = new ClubSheets(tables, laid, unit, wanted, buying);
+            List<ClubLay.Table> tables,
+            List<ClothLay> laid,
+            Unit unit,
+            Paper wanted,
+            Buying buying,
+            Map<String, String> elsewhere) {
+        ClubSheets all = new ClubSheets(tables, laid, unit, wanted, buying, elsewhere);
         List<Document> out = new ArrayList<>();
         for (ClubSheet sheet : all.sheets) {
             out.add(svg(sheet));
@@ -71,7 +84,7 @@ public final class ClubSheets {
 
     private void list(PdfFile file, ClubSheet sheet) {
         TextPages pages = new TextPages(file, office, sheet.title(), Phrases.of("cut.foot"));
-        if (sheet.number() == 1) {
+        if (sheet.number() == 1 && sheet.cloth().fabric().shape().outline().isEmpty()) {
             pages.block(List.of(new Para(HEAD, 0, 5, Phrases.of("buy.heading", Amounts.bought(buying)))), 3 * HEAD);
             pages.write(List.of(new Para(TEXT, 0, 1.5, CuttingList.capital(ClothWords.sum(buying, unit) + "."))));
         }

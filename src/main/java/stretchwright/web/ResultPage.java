@@ -117,7 +117,8 @@ public record ResultPage(String id, Made made) {
                     length(made.make().fabric().usableWidth()),
                     lengthUnit(),
                     made.lay().length() / 1000));
-            lines.add("As a sum: " + ClothWords.sum(made.use().buying(), made.make().unit()));
+            lines.add("As a sum: "
+                    + ClothWords.sum(made.use().buying(), made.make().unit()));
         }
         made.contrastWords().forEach(c -> lines.add("And " + c + "."));
         made.use()

@@ -15,7 +15,7 @@ class ShelvesTest {
         return new Turned(0, new long[] {x, x + width, x + width, x}, new long[] {y, y, y + height, y + height});
     }
 
-    private static List<Envelope> boxes(List<Turned> outlines, int[] demand, Shelves.Rows rows) {
+    private static List<Envelope> boxes(List<Turned> outlines, int[] demand, Shelves.Origins rows) {
         List<Envelope> out = new ArrayList<>();
         for (int k = 0; k < demand.length; k++) {
             for (int copy = 0; copy < demand[k]; copy++) {
@@ -32,7 +32,7 @@ class ShelvesTest {
     @Test
     void eachGoesIntoTheRowItLeavesFullest() {
         List<Turned> outlines = List.of(box(0, 0, 4, 2), box(-3, 7, 6, 5), box(0, 0, 4, 4), box(0, 0, 5, 3));
-        Shelves.Rows rows = Shelves.lay(outlines, new int[] {1, 1, 1, 2}, 10);
+        Shelves.Origins rows = Shelves.lay(outlines, new int[] {1, 1, 1, 2}, 10);
         assertThat(rows.length()).isEqualTo(5 + 3 + 2);
         assertThat(boxes(outlines, new int[] {1, 1, 1, 2}, rows))
                 .containsExactly(
@@ -56,7 +56,7 @@ class ShelvesTest {
                 long wide = 1 + random.below((int) width);
                 outlines.add(box(random.below(50) - 25, random.below(50) - 25, wide, 1 + random.below(80)));
             }
-            Shelves.Rows rows = Shelves.lay(outlines, demand, width);
+            Shelves.Origins rows = Shelves.lay(outlines, demand, width);
             List<Envelope> boxes = boxes(outlines, demand, rows);
             assertThat(boxes).hasSize(Arrays.stream(demand).sum());
             for (int i = 0; i < boxes.size(); i++) {

@@ -14,8 +14,7 @@ class SidewaysTest {
     private static final Effort EFFORT = new Effort(150, 20);
 
     private static StripInstance.Item box(int id, int demand, double w, double h) {
-        Polygon outline =
-                new Polygon(List.of(Point.ORIGIN, new Point(w, 0), new Point(w, h), new Point(0, h)));
+        Polygon outline = new Polygon(List.of(Point.ORIGIN, new Point(w, 0), new Point(w, h), new Point(0, h)));
         return new StripInstance.Item("box " + id, demand, outline);
     }
 
@@ -59,8 +58,8 @@ class SidewaysTest {
     /** Three boxes wider than half the strip only lie one above the other: however often they change places, 18 is the length. */
     @Test
     void aLayoutThatCannotBeShorterStaysAsItWas() {
-        StripInstance instance =
-                new StripInstance("tower", 10, List.of(0.0), List.of(box(0, 1, 5, 6), box(1, 1, 6, 7), box(2, 1, 7, 8)));
+        StripInstance instance = new StripInstance(
+                "tower", 10, List.of(0.0), List.of(box(0, 1, 5, 6), box(1, 1, 6, 7), box(2, 1, 7, 8)));
         CrowdSample sample = new CrowdSample(instance);
         Ran ran = run(instance, 2);
         assertThat(ran.found()).isEmpty();

@@ -120,13 +120,21 @@ class ClubTest {
                 .containsExactly("club.json", "table-1.svg", "table-2.svg", "club.pdf");
     }
 
+    private static String text(Club club) throws IOException {
+        byte[] bytes = club.documents().stream()
+                .filter(d -> d.name().equals("club.pdf"))
+                .findFirst()
+                .orElseThrow()
+                .bytes();
+        try (PDDocument pdf = Loader.loadPDF(bytes)) {
+            return new PDFTextStripper().getText(pdf);
+        }
+    }
+
     /** Behind each table's drawing the list to tick: every placement of it, and how many left and right. */
     @Test
     void theListOfEachTableNamesEveryPlacement() throws IOException {
-        String text;
-        try (PDDocument pdf = Loader.loadPDF(CLUB.documents().get(3).bytes())) {
-            text = new PDFTextStripper().getText(pdf);
-        }
+        String text = text(CLUB);
         for (ClubLay.Table table : CLUB.tables()) {
             int pairs = table.garments().size();
             assertThat(text).contains(pairs + " for the left and " + pairs + " for the right");
@@ -218,7 +226,7 @@ class ClubTest {
 
     /** What a contrast takes is not laid on the roll, and both are told: that it is not, and whether the cloth on hand is enough. */
     @Test
-    void contrastsAreLeftOutAndTheClothOnHandIsHeldAgainstTheNeed() {
+    void contrastsAreLeftOutAndTheClothOnHandIsHeldAgainstTheNeed() throws IOException {
         MakeFile plain = make("a.yaml", "Rowan", "96.1");
         MakeFile cuffs = with(
                 "  on hand: 1.6 m\n",
@@ -232,6 +240,7 @@ class ClubTest {
                 .extracting(Piece::name)
                 .contains("leg")
                 .doesNotContain("cuff");
+        assertThat(text(club)).contains("from other cloth: cuff");
         double short1 = club.buying().needed() - 1600;
         assertThat(club.onHand().orElseThrow().spare()).isCloseTo(-short1, within(0.011));
         assertThat(club.summary())

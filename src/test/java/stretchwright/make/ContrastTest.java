@@ -48,6 +48,10 @@ class ContrastTest {
         assertThat(band.onHand()).hasValue(400);
         assertThat(band.stretchAcross()).isEqualTo(make.fabric().stretchAcross());
         assertThat(make.contrasts().get(1).pieces()).containsExactly("waistband");
+        MakeFile told = read(with("[{pieces: cuff}, {pieces: waistband, usable width: 90}]\n  selvage: 2"));
+        assertThat(told.contrasts())
+                .extracting(c -> c.fabric().shape().selvage())
+                .containsExactly(20.0, 0.0);
     }
 
     @Test

@@ -60,7 +60,10 @@ class ClothWordsTest {
         assertThat(ClothWords.onHand(new OnHand(1300, 1321.4, List.of()), Unit.CM))
                 .isEqualTo("does not fit: 2.2 cm short");
         assertThat(ClothWords.onHand(
-                        new OnHand(1300, 1321.4, List.of(new OnHand.Condition(OnHand.If.ENDS_STRAIGHT, Lay.Method.OPEN, 1221.3))),
+                        new OnHand(
+                                1300,
+                                1321.4,
+                                List.of(new OnHand.Condition(OnHand.If.ENDS_STRAIGHT, Lay.Method.OPEN, 1221.3))),
                         Unit.IN))
                 .isEqualTo("is 0.87 in short, but fits if both cut ends are straight already (48.11 in needed)");
     }
@@ -88,6 +91,17 @@ class ClothWordsTest {
                 .contains("upper layer only", "top towards the near end")
                 .doesNotContain("both layers");
         assertThat(ClothWords.side(one)).isEqualTo("this side up, top down");
+    }
+
+    /** By hand: a piece 1005 mm from the near end lies 5 mm from the cut, once the first metre is cut off. */
+    @Test
+    void onTheOpenStretchOfPartFoldedClothTheCutIsTheNearEnd() {
+        Lay open = SampleJob.openLay();
+        Lay part = new Lay(Lay.Method.PART_FOLDED, 1470, 1500, 1600, 0.5, 1000, 1000, open.placements(), List.of());
+        CuttingGuide.Step step = new CuttingGuide.Step(
+                1, "leg", 1, Hand.EITHER, false, false, false, 1, 1, List.of(254.0, 254.0), 1005, List.of());
+        assertThat(ClothWords.step(step, part, Unit.MM)).contains("5 mm from where the cloth was cut across");
+        assertThat(ClothWords.step(step, open, Unit.MM)).contains("1005 mm from the near end");
     }
 
     @Test
