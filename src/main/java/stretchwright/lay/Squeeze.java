@@ -99,6 +99,9 @@ final class Squeeze {
         }
         boolean atLeast = !stride.large();
         boolean other = stride.missed();
+        if (other && stride.anew()) {
+            pool().clear();
+        }
         if (other && atLeast) {
             sideways();
         }

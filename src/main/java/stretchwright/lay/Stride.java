@@ -3,7 +3,8 @@ package stretchwright.lay;
 /**
  * What share of the length to take off at a time while exploring: much at first, halved where that is too much, down to the
  * least. Where even that is missed time after time it grows again: a layout that touches everywhere is held by what is just
- * too short for it, and gives way only to another one that is shorter by more.
+ * too short for it, and gives way only to another one that is shorter by more. Grown to the most in vain it begins with the
+ * least again, the other way: from the shortest layout, or from the states that failed before.
  */
 final class Stride {
     private static final double FIRST = 0.02;
@@ -15,7 +16,10 @@ final class Stride {
     private static final int MISSES_OF_LEAST = 8;
     /** The same of what is more. */
     private static final int MISSES_OF_MORE = 3;
+    /** The same of any share that is begun anew. */
+    private static final int MISSES_ANEW = 4;
 
+    private boolean anew;
     private double share = FIRST;
     private double least = LEAST;
     private int misses;
@@ -27,6 +31,11 @@ final class Stride {
     /** Whether less is still to be tried before it counts as missed. */
     boolean large() {
         return share > least;
+    }
+
+    /** Whether each share is begun from the shortest layout, else from the states that failed at that share before. */
+    boolean anew() {
+        return anew;
     }
 
     /** A shorter layout was found. */
@@ -42,13 +51,28 @@ final class Stride {
             return true;
         }
         misses++;
-        if (misses < (least > LEAST ? MISSES_OF_MORE : MISSES_OF_LEAST)) {
+        if (misses < patience()) {
             return false;
         }
         misses = 0;
-        least = 2 * least > MOST_AGAIN ? LEAST : 2 * least;
-        share = least;
+        grow();
         return true;
+    }
+
+    private int patience() {
+        if (anew) {
+            return MISSES_ANEW;
+        }
+        return least > LEAST ? MISSES_OF_MORE : MISSES_OF_LEAST;
+    }
+
+    private void grow() {
+        least *= 2;
+        if (least > MOST_AGAIN) {
+            least = LEAST;
+            anew = !anew;
+        }
+        share = least;
     }
 
     /** Another worker's layout is shorter. */

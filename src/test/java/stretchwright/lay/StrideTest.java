@@ -33,6 +33,18 @@ class StrideTest {
         assertThat(sharesOf(8 + 4 * 3)).containsExactly(0.002, 0.004, 0.008, 0.016, 0.001);
     }
 
+    /** Grown in vain it goes the other way, where any share is missed four times, and then back. */
+    @Test
+    void grownInVainItGoesTheOtherWay() {
+        sharesOf(5);
+        sharesOf(8 + 4 * 3 - 1);
+        assertThat(stride.anew()).isFalse();
+        sharesOf(1);
+        assertThat(stride.anew()).isTrue();
+        assertThat(sharesOf(5 * 4)).containsExactly(0.002, 0.004, 0.008, 0.016, 0.001);
+        assertThat(stride.anew()).isFalse();
+    }
+
     /** What was reached by a larger share goes on with it, and comes down from there. */
     @Test
     void afterASuccessItComesDownFromThere() {
