@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -306,6 +308,19 @@ class CommandsTest {
             assertThat(ran.err()).startsWith(file + ": ");
             assertThat(folder.resolve("out")).doesNotExist();
         }
+    }
+
+    /** Two million angles: said at once. */
+    @Test
+    void moreAnglesThanAreTriedAreRefused() throws IOException {
+        String angles =
+                IntStream.range(0, 2_000_000).mapToObj(Integer::toString).collect(Collectors.joining(","));
+        Path file = Files.writeString(
+                folder.resolve("angles.json"),
+                SQUARES.replace("\"rotations\": [0]", "\"rotations\": [" + angles + "]"));
+        Ran ran = run("lay", file, "--seconds", "0.1", "--out", folder.resolve("out"));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("rotations: lists 2000000 angles; at most 3600 are tried.");
     }
 
     @Test

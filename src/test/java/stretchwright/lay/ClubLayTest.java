@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
@@ -107,16 +109,17 @@ class ClubLayTest {
         assertThat(parts.get(parts.size() - 1)[1]).isEqualTo(1);
     }
 
-    /** By hand: folded crosswise a spread of 1300 holds four pairs of 900 x 300 through both layers. */
-    @Test
-    void crosswiseATableHoldsTwiceItsCloth() {
+    /** By hand: folded crosswise a spread of 1300 holds four pairs of 900 x 300 through both layers, also where any way is allowed. */
+    @ParameterizedTest
+    @EnumSource(names = {"FOLDED_CROSSWISE", "ANY"})
+    void crosswiseATableHoldsTwiceItsCloth(LayWay way) {
         List<Garment> pairs = IntStream.rangeClosed(1, 6)
                 .mapToObj(i -> new Garment("g" + i, List.of(SamplePieces.rectangle("leg", 2, 900, 300))))
                 .toList();
         List<Table> tables = ClubLay.lay(
                 pairs,
                 LayingTest.cloth(1000, false),
-                LayTerms.of(LayWay.FOLDED_CROSSWISE),
+                LayTerms.of(way),
                 OptionalDouble.of(1300),
                 SearchWork.of(1, Effort.NONE),
                 findings);

@@ -129,5 +129,9 @@ class ManyPartsTest {
         Polygon far = new Polygon(List.of(Point.ORIGIN, new Point(1e12, 0), new Point(1e12, 0.5), new Point(0, 0.5)));
         assertThat(finding(new StripInstance("far", 1, List.of(0.0), List.of(new StripInstance.Item("long", 1, far)))))
                 .startsWith("test: items.long: The item is too large, or lies too far from its origin");
+        Polygon speck = new Polygon(List.of(Point.ORIGIN, new Point(1e-5, 0), new Point(0, 1e-5)));
+        assertThat(finding(new StripInstance(
+                        "speck", 1e6, List.of(0.0), List.of(new StripInstance.Item("dot", 1, speck)))))
+                .startsWith("test: items.dot: The item is too small");
     }
 }
