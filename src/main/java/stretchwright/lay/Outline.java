@@ -101,4 +101,12 @@ final class Outline {
         double length = Math.hypot(dx, dy);
         return length == 0 ? Math.hypot(px, py) : Math.abs(dx * py - dy * px) / length;
     }
+
+    static long[] moved(long[] values, long by) {
+        long[] out = new long[values.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = values[i] + by;
+        }
+        return out;
+    }
 }

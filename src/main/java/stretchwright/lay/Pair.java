@@ -15,8 +15,6 @@ record Pair(Turned first, Turned second, long dx, long dy) {
     /** A pair that saves less than this share of two boxes is none. */
     private static final double WORTH = 0.02;
 
-    private record Place(Turned second, long dx, long dy, double area) {}
-
     /**
      * The best pair no wider than the strip; none where two boxes take no more.
      *
@@ -24,36 +22,28 @@ record Pair(Turned first, Turned second, long dx, long dy) {
      */
     static Optional<Pair> of(Turned first, List<Turned> seconds, long width) {
         double most = (1 - WORTH) * 2 * first.width() * first.height();
-        List<Place> places = new ArrayList<>();
+        List<Pair> pairs = new ArrayList<>();
         for (Turned second : seconds) {
             for (int i = 0; i < first.x.length; i++) {
                 for (int j = 0; j < second.x.length; j++) {
-                    Place place = place(first, second, first.x[i] - second.x[j], first.y[i] - second.y[j], width);
-                    if (place.area <= most) {
-                        places.add(place);
+                    Pair pair = new Pair(first, second, first.x[i] - second.x[j], first.y[i] - second.y[j]);
+                    if (pair.box().width() <= width && pair.area() <= most) {
+                        pairs.add(pair);
                     }
                 }
             }
         }
-        places.sort(Comparator.comparingDouble(Place::area));
-        return places.stream()
-                .filter(p -> !Overlap.between(first.x, first.y, moved(p.second.x, p.dx), moved(p.second.y, p.dy)))
-                .findFirst()
-                .map(p -> new Pair(first, p.second, p.dx, p.dy));
+        pairs.sort(Comparator.comparingDouble(Pair::area));
+        return pairs.stream().filter(p -> !p.overlap()).findFirst();
     }
 
-    private static Place place(Turned first, Turned second, long dx, long dy, long width) {
-        long wide = Math.max(first.maxX, second.maxX + dx) - Math.min(first.minX, second.minX + dx);
-        long high = Math.max(first.maxY, second.maxY + dy) - Math.min(first.minY, second.minY + dy);
-        return new Place(second, dx, dy, wide <= width ? (double) wide * high : Double.POSITIVE_INFINITY);
+    private double area() {
+        Turned box = box();
+        return (double) box.width() * box.height();
     }
 
-    private static long[] moved(long[] values, long by) {
-        long[] out = new long[values.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = values[i] + by;
-        }
-        return out;
+    private boolean overlap() {
+        return Overlap.between(first.x, first.y, Outline.moved(second.x, dx), Outline.moved(second.y, dy));
     }
 
     /** Their common box, with the first's origin. */

@@ -6,7 +6,6 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
-import stretchwright.pattern.Style;
 
 /** By which methods these pieces may be laid on this cloth, and what is wrong where by none. */
 record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
@@ -62,8 +61,10 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
 
     /** Whether the way of laying and the cloth allow to fold it crosswise: the upper layer then lies the other way round. */
     boolean crosswise() {
-        boolean asked = terms.way() == Style.LayWay.ANY || terms.way() == Style.LayWay.FOLDED_CROSSWISE;
-        return asked && fabric.shape().whole() && !fabric.oneWay() && fabric.repeatAlong() == 0;
+        return asked().contains(Lay.Method.FOLDED_CROSSWISE)
+                && fabric.shape().whole()
+                && !fabric.oneWay()
+                && fabric.repeatAlong() == 0;
     }
 
     private boolean matched() {

@@ -35,8 +35,8 @@ final class StripCheck {
                     && Overlap.between(
                             outline.x,
                             outline.y,
-                            moved(other.outline.x, other.x - x),
-                            moved(other.outline.y, other.y - y));
+                            Outline.moved(other.outline.x, other.x - x),
+                            Outline.moved(other.outline.y, other.y - y));
         }
     }
 
@@ -70,10 +70,6 @@ final class StripCheck {
 
     private static boolean overlap(List<Placed> placed, int i, List<?> near) {
         return near.stream().anyMatch(j -> (Integer) j < i && placed.get(i).overlaps(placed.get((Integer) j)));
-    }
-
-    private static long[] moved(long[] values, long by) {
-        return IntStream.range(0, values.length).mapToLong(i -> values[i] + by).toArray();
     }
 
     private static void must(boolean holds, String otherwise) {

@@ -241,7 +241,7 @@ public final class Club {
         Paper paper = Paper.of(members.get(0).make().print().paper()).orElseThrow();
         Map<String, String> elsewhere = new LinkedHashMap<>();
         members.forEach(m -> m.elsewhere().ifPresent(pieces -> elsewhere.put(m.name(), pieces)));
-        List<Document> sheets = ClubSheets.documents(tables, laid(), unit(), paper, buying(), elsewhere);
+        List<Document> sheets = new ClubSheets(tables, laid(), unit(), paper, buying(), elsewhere).documents();
         List<Document> all = new ArrayList<>(List.of(ClubJson.document(this, sheets)));
         all.addAll(sheets);
         return all;

@@ -8,22 +8,25 @@ import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClubLay;
-import stretchwright.print.Column.Para;
 
 /**
  * The tables of a club: one drawing each as SVG, and all of them as PDF, a page for each table and behind it the list to
  * tick while cutting. The page is the smallest sheet on which a cuff can still be named; a long table gets a long page.
  */
 public final class ClubSheets {
-    private static final double TEXT = 3.8;
-    private static final double HEAD = 5.5;
-
     private final List<ClubSheet> sheets = new ArrayList<>();
     private final Unit unit;
     private final Paper office;
     private final Buying buying;
 
-    private ClubSheets(
+    /**
+     * @param laid the same tables, with what follows from their lays
+     * @param unit of the maker
+     * @param wanted paper of the maker: decides between A4 and Letter and their kin
+     * @param buying for all tables together
+     * @param elsewhere by garment the pieces that are cut from other cloth
+     */
+    public ClubSheets(
             List<ClubLay.Table> tables,
             List<ClothLay> laid,
             Unit unit,
@@ -40,26 +43,12 @@ public final class ClubSheets {
         }
     }
 
-    /**
-     * @param laid the same tables, with what follows from their lays
-     * @param unit of the maker
-     * @param wanted paper of the maker: decides between A4 and Letter and their kin
-     * @param buying for all tables together
-     * @param elsewhere by garment the pieces that are cut from other cloth
-     */
-    public static List<Document> documents(
-            List<ClubLay.Table> tables,
-            List<ClothLay> laid,
-            Unit unit,
-            Paper wanted,
-            Buying buying,
-            Map<String, String> elsewhere) {
-        ClubSheets all = new ClubSheets(tables, laid, unit, wanted, buying, elsewhere);
+    public List<Document> documents() {
         List<Document> out = new ArrayList<>();
-        for (ClubSheet sheet : all.sheets) {
+        for (ClubSheet sheet : sheets) {
             out.add(svg(sheet));
         }
-        out.add(all.pdf());
+        out.add(pdf());
         return out;
     }
 
@@ -85,10 +74,10 @@ public final class ClubSheets {
     private void list(PdfFile file, ClubSheet sheet) {
         TextPages pages = new TextPages(file, office, sheet.title(), Phrases.of("cut.foot"));
         if (sheet.number() == 1 && sheet.cloth().fabric().shape().outline().isEmpty()) {
-            pages.block(List.of(new Para(HEAD, 0, 5, Phrases.of("buy.heading", Amounts.bought(buying)))), 3 * HEAD);
-            pages.write(List.of(new Para(TEXT, 0, 1.5, CuttingList.capital(ClothWords.sum(buying, unit) + "."))));
+            pages.heading(Phrases.of("buy.heading", Amounts.bought(buying)));
+            pages.text(CuttingList.capital(ClothWords.sum(buying, unit) + "."));
         }
-        pages.block(List.of(new Para(HEAD, 0, 5, Phrases.of("cut.heading"))), 3 * HEAD);
+        pages.heading(Phrases.of("cut.heading"));
         CuttingList.write(pages, sheet.cloth());
         Leftovers.write(pages, sheet.cloth());
     }

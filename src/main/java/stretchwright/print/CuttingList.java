@@ -25,7 +25,7 @@ final class CuttingList {
 
     static void write(TextPages pages, LaidCloth cloth) {
         CuttingList list = new CuttingList(pages, cloth);
-        ClothWords.before(cloth).forEach(w -> pages.write(List.of(new Para(TEXT, 0, 1.5, w))));
+        ClothWords.before(cloth).forEach(pages::text);
         list.steps.forEach(list::step);
         list.count();
     }

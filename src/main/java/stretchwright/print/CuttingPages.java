@@ -7,7 +7,6 @@ import stretchwright.print.Column.Para;
 /** The pages behind the lay drawing: what to buy, the tick list in the order of cutting, what is left over. */
 final class CuttingPages {
     private static final double TEXT = 3.8;
-    private static final double HEAD = 5.5;
     private static final double INDENT = 8;
 
     private final TextPages pages;
@@ -28,31 +27,23 @@ final class CuttingPages {
         Leftovers.write(c.pages, job.laid());
     }
 
-    private void heading(String words) {
-        pages.block(List.of(new Para(HEAD, 0, 5, words)), 3 * HEAD);
-    }
-
-    private void text(String words) {
-        pages.write(List.of(new Para(TEXT, 0, 1.5, words)));
-    }
-
     private void buying() {
         if (job.fabric().shape().outline().isPresent()) {
-            heading(Phrases.of("buy.remnant", Amounts.length(job.lay().length(), job.unit())));
+            pages.heading(Phrases.of("buy.remnant", Amounts.length(job.lay().length(), job.unit())));
         } else {
-            heading(Phrases.of("buy.heading", Amounts.bought(use.buying())));
-            text(CuttingList.capital(ClothWords.sum(use.buying(), job.unit()) + "."));
-            text(Phrases.of("buy.washed", Amounts.length(job.fabric().usableWidth(), job.unit())));
+            pages.heading(Phrases.of("buy.heading", Amounts.bought(use.buying())));
+            pages.text(CuttingList.capital(ClothWords.sum(use.buying(), job.unit()) + "."));
+            pages.text(Phrases.of("buy.washed", Amounts.length(job.fabric().usableWidth(), job.unit())));
         }
         use.onHand()
-                .ifPresent(hand -> text(Phrases.of(
+                .ifPresent(hand -> pages.text(Phrases.of(
                         "buy.on-hand", Amounts.length(hand.have(), job.unit()), ClothWords.onHand(hand, job.unit()))));
     }
 
     private void ways() {
         List<String> others = ClothWords.otherWays(job.lay(), job.unit());
         if (!others.isEmpty()) {
-            text(Phrases.of(
+            pages.text(Phrases.of(
                     "buy.ways",
                     job.lay().method().word(),
                     ClothWords.why(job.lay().method())));
@@ -61,7 +52,7 @@ final class CuttingPages {
     }
 
     private void steps() {
-        heading(Phrases.of("cut.heading"));
+        pages.heading(Phrases.of("cut.heading"));
         CuttingList.write(pages, job.laid());
     }
 }

@@ -8,7 +8,6 @@ import stretchwright.print.Column.Para;
 /** What is left over of a laid cloth, for the offcut box, and what can be cut from it. */
 final class Leftovers {
     private static final double TEXT = 3.8;
-    private static final double HEAD = 5.5;
     private static final double INDENT = 8;
 
     private final TextPages pages;
@@ -24,20 +23,20 @@ final class Leftovers {
     }
 
     private void write() {
-        pages.block(List.of(new Para(HEAD, 0, 5, Phrases.of("left-over.heading"))), 3 * HEAD);
+        pages.heading(Phrases.of("left-over.heading"));
         ClothUse use = cloth.use();
         strip();
         if (use.leftovers().isEmpty()) {
-            text(Phrases.of("left-over.none"));
+            pages.text(Phrases.of("left-over.none"));
             return;
         }
         List<String> sizes = new ArrayList<>();
         for (int i = 0; i < use.leftovers().size(); i++) {
             sizes.add(ClothWords.leftover(use.leftovers().get(i), (char) ('A' + i), cloth.unit()));
         }
-        text(Phrases.of("left-over.rectangles", String.join("; ", sizes)));
+        pages.text(Phrases.of("left-over.rectangles", String.join("; ", sizes)));
         List<String> fits = ClothWords.offcuts(use, cloth.unit());
-        text(fits.isEmpty() ? Phrases.of("left-over.nothing-fits") : Phrases.of("left-over.what-fits"));
+        pages.text(fits.isEmpty() ? Phrases.of("left-over.nothing-fits") : Phrases.of("left-over.what-fits"));
         fits.forEach(f -> pages.write(List.of(new Para(TEXT, INDENT, 0.5, f))));
     }
 
@@ -47,13 +46,9 @@ final class Leftovers {
                 .onHand()
                 .filter(h -> h.spare() > 0)
                 .map(h -> Amounts.length(Math.floor(h.spare()), cloth.unit()))
-                .ifPresent(spare -> text(
+                .ifPresent(spare -> pages.text(
                         cloth.fabric().shape().outline().isPresent()
                                 ? Phrases.of("left-over.of-remnant", spare)
                                 : Phrases.of("left-over.strip", spare)));
-    }
-
-    private void text(String words) {
-        pages.write(List.of(new Para(TEXT, 0, 1.5, words)));
     }
 }

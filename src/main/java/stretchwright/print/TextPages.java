@@ -9,6 +9,8 @@ import stretchwright.print.Column.Para;
 final class TextPages {
     private static final double FOOT = 6;
     private static final double FOOT_SIZE = 3;
+    private static final double HEAD = 5.5;
+    private static final double TEXT = 3.8;
 
     private final PdfFile file;
     private final Paper sheet;
@@ -76,6 +78,15 @@ final class TextPages {
             }
             column.write(para);
         }
+    }
+
+    /** Of a section; on the page on which that begins. */
+    void heading(String words) {
+        block(List.of(new Para(HEAD, 0, 5, words)), 3 * HEAD);
+    }
+
+    void text(String words) {
+        write(List.of(new Para(TEXT, 0, 1.5, words)));
     }
 
     void turn() {
