@@ -3,9 +3,9 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import stretchwright.ground.Decimals;
 import stretchwright.ground.Unit;
 import stretchwright.sewing.Setting;
 import stretchwright.sewing.SewingPlan.Demand;
@@ -130,6 +130,6 @@ final class StepWords {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", "");
+        return Decimals.upTo(value, 2);
     }
 }
