@@ -101,16 +101,10 @@ final class ChangeStyle {
 
     /** A contoured band needs a rise below the waist, and neither elastic nor cord. */
     Optional<ChangeLever> contoured() {
-        TopEnd.Band band = s.top().band();
-        if (band.shape() != Shape.STRAIGHT || band.elastic().isPresent() || band.drawstring()) {
-            return Optional.empty();
-        }
-        TopEnd.Band other = band.shaped(Shape.CONTOURED);
         boolean lower = s.dropBelowWaist() == 0;
-        TopEnd top = s.top().with(other).dropped(lower ? band.height() : s.dropBelowWaist());
         String words = "a contoured band"
-                + (lower ? String.format(Locale.ROOT, ", joined %.0f mm below the waist", band.height()) : "");
-        return Optional.of(choice(words, 2, Optional.of(make.with(s.with(top)))));
+                + (lower ? String.format(Locale.ROOT, ", joined %.0f mm below the waist", s.bandHeight()) : "");
+        return s.top().contoured().map(top -> choice(words, 2, Optional.of(make.with(s.with(top)))));
     }
 
     Optional<ChangeLever> back(TopEnd.BackShape shape) {

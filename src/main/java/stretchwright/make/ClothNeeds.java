@@ -30,7 +30,7 @@ import tools.jackson.databind.node.ObjectNode;
  * until the least that passes is found.
  */
 public final class ClothNeeds {
-    private static final Stages ROOMS = new Rooms();
+    private static final Trials ROOMS = new TrialRooms();
 
     private static final String NUMBERS = "cloth.json";
 
@@ -161,7 +161,7 @@ public final class ClothNeeds {
     private Optional<ShopNeeds.Lengths> lengths() {
         return ROOMS.draft(body, own, new Findings(own.file())).map(p -> {
             ClothWidths widths = ClothWidths.of(
-                    Cloths.ownPieces(p, own),
+                    own.ownPieces(p),
                     own.fabric(),
                     own.style().lay(),
                     own.seed(),

@@ -18,16 +18,9 @@ final class Cloths {
 
     private Cloths() {}
 
-    /** The pieces cut from the make's fabric itself. */
-    static List<Piece> ownPieces(Pattern pattern, MakeFile make) {
-        return pattern.pieces().stream()
-                .filter(p -> make.contrasts().stream().noneMatch(c -> c.pieces().contains(p.name())))
-                .toList();
-    }
-
     /** Empty, with findings, where a contrast names what the pattern does not have, or a piece fits on no cloth. */
     static Optional<List<ClothLay>> laid(Pattern pattern, MakeFile make, Stages stages, Findings findings) {
-        List<Piece> own = ownPieces(pattern, make);
+        List<Piece> own = make.ownPieces(pattern);
         mustMatch(pattern, make, findings);
         if (!findings.isEmpty()) {
             return Optional.empty();
@@ -51,7 +44,7 @@ final class Cloths {
     static void mustMatch(Pattern pattern, MakeFile make, Findings findings) {
         mustBeThere(pattern, make, findings);
         printMustMeet(pattern, make, findings);
-        if (ownPieces(pattern, make).isEmpty()) {
+        if (make.ownPieces(pattern).isEmpty()) {
             findings.add(
                     "fabric." + ContrastReader.KEY,
                     "take every piece; nothing is left for the fabric itself.",

@@ -86,27 +86,13 @@ public final class Compare {
         lines.add("");
         lines.add("What the fit check says (stops and cautions; A has " + Verdicts.count(a.fit()) + ", B "
                 + Verdicts.count(b.fit()) + ")");
-        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(line(v))));
+        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line())));
         return lines;
     }
 
     private static boolean matters(CompareVerdict v) {
         return v.a().filter(w -> w.severity() != FitReport.Severity.NOTE).isPresent()
                 || v.b().filter(w -> w.severity() != FitReport.Severity.NOTE).isPresent();
-    }
-
-    static String line(CompareVerdict v) {
-        String severity = v.status() == CompareVerdict.Status.MILDER || v.status() == CompareVerdict.Status.WORSE
-                ? v.a().orElseThrow().severity().word() + " -> "
-                        + v.b().orElseThrow().severity().word()
-                : v.said().severity().word();
-        return String.format(
-                Locale.ROOT,
-                "  %s %s: %s: %s",
-                v.status().word(),
-                severity,
-                v.said().about(),
-                v.said().message());
     }
 
     private static List<String> wrapped(String line) {

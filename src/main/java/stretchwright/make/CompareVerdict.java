@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
@@ -21,13 +22,27 @@ record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdict> b) {
         GONE;
 
         String word() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 
     /** The verdict as B says it; of one that is gone, as A did. */
     Verdict said() {
         return b.or(() -> a).orElseThrow();
+    }
+
+    /** Such as "new caution: knee: ...". */
+    String line() {
+        String severity = status == Status.MILDER || status == Status.WORSE
+                ? a.orElseThrow().severity().word() + " -> " + b.orElseThrow().severity().word()
+                : said().severity().word();
+        return String.format(
+                Locale.ROOT,
+                "  %s %s: %s: %s",
+                status.word(),
+                severity,
+                said().about(),
+                said().message());
     }
 
     static List<CompareVerdict> of(FitReport a, FitReport b) {

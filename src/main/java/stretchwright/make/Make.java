@@ -33,7 +33,12 @@ public final class Make {
      * @throws BadInput with everything that is wrong, not the first only
      */
     public static MakeFile read(String fileName, byte[] bytes) {
-        return read(fileName, bytes, ROOMS);
+        Findings findings = new Findings(fileName);
+        Optional<MakeFile> make = text(bytes, findings)
+                .flatMap(text -> YamlTree.read(text, findings))
+                .flatMap(keys -> MakeReader.read(fileName, keys, findings));
+        findings.throwIfAny();
+        return make.orElseThrow();
     }
 
     /**
@@ -43,15 +48,6 @@ public final class Make {
      */
     public static Made run(MakeFile make, Progress progress) {
         return run(make, progress, ROOMS);
-    }
-
-    static MakeFile read(String fileName, byte[] bytes, Stages stages) {
-        Findings findings = new Findings(fileName);
-        Optional<MakeFile> make = text(bytes, findings)
-                .flatMap(text -> YamlTree.read(text, findings))
-                .flatMap(keys -> MakeReader.read(fileName, keys, findings, stages));
-        findings.throwIfAny();
-        return make.orElseThrow();
     }
 
     static Optional<String> text(byte[] bytes, Findings findings) {

@@ -12,6 +12,8 @@ import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Machine;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 import stretchwright.sewing.SewingTerms;
 
@@ -104,6 +106,13 @@ public record MakeFile(
     MakeFile worn(Style changed, List<WearingEntry> history) {
         return new MakeFile(
                 file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, print, seed, history);
+    }
+
+    /** The pieces cut from the fabric itself. */
+    List<Piece> ownPieces(Pattern pattern) {
+        return pattern.pieces().stream()
+                .filter(p -> contrasts.stream().noneMatch(c -> c.pieces().contains(p.name())))
+                .toList();
     }
 
     /** In the order of the file; never empty. */

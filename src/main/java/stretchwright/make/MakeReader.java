@@ -32,26 +32,24 @@ final class MakeReader {
     private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
 
     private final Findings findings;
-    private final Stages stages;
     private final Section top;
     private final Optional<Unit> unit;
 
-    private MakeReader(Tree.Keys keys, Findings findings, Stages stages) {
+    private MakeReader(Tree.Keys keys, Findings findings) {
         this.findings = findings;
-        this.stages = stages;
         Section plain = new Section(keys, "", new Findings(""), Optional.empty(), KEYS);
         this.unit = plain.choice("unit", UNITS, Unit::symbol);
         this.top = new Section(keys, "", findings, unit, KEYS);
     }
 
     /** The make, or at least one finding. */
-    static Optional<MakeFile> read(String file, Tree.Keys keys, Findings findings, Stages stages) {
-        return new MakeReader(keys, findings, stages).read(file);
+    static Optional<MakeFile> read(String file, Tree.Keys keys, Findings findings) {
+        return new MakeReader(keys, findings).read(file);
     }
 
     /** The wearer alone: of the file only the unit and that section are needed, the others are not looked at. */
     static Optional<WearerFile> wearer(Tree.Keys keys, Findings findings) {
-        MakeReader reader = new MakeReader(keys, findings, new Rooms());
+        MakeReader reader = new MakeReader(keys, findings);
         if (reader.top.has("stretchwright")) {
             reader.version();
         }
@@ -77,7 +75,7 @@ final class MakeReader {
         Optional<String> name = top.name("name");
         top.choice("unit", UNITS, Unit::symbol);
         Optional<WearerReader.Wearer> wearer =
-                top.section("wearer", WearerReader.KEYS).flatMap(s -> WearerReader.read(s, findings, stages));
+                top.section("wearer", WearerReader.KEYS).flatMap(s -> WearerReader.read(s, findings));
         Optional<Section> cloth = top.section("fabric", FabricReader.KEYS);
         Optional<Fabric> fabric = cloth.flatMap(s -> FabricReader.read(s, wearer.map(WearerReader.Wearer::measured)));
         List<Contrast> contrasts =
@@ -86,7 +84,7 @@ final class MakeReader {
         Set<Machine> machines = machines();
         Optional<Style> style = new StyleReader(top, wearer, boot, machines).read();
         SewingTerms sewing = SewingReader.read(top, cloth, machines);
-        PrintTerms print = PrintReader.read(top, stages);
+        PrintTerms print = PrintReader.read(top);
         long seed = seed();
         List<WearingEntry> worn = WearingReader.read(top);
         if (!findings.isEmpty()) {

@@ -23,10 +23,8 @@ final class OpenFormats {
         return Stream.concat(printed.stream(), open).toList();
     }
 
-    static Document nest(MakeFile make, Nest nest, List<Sizes.Size> sizes) {
-        return document(Exchange.nest(
-                nest,
-                sizes.stream().map(s -> handover(make, s.pattern(), s.name())).toList()));
+    static Document nest(Nest nest, List<Handover> sizes) {
+        return document(Exchange.nest(nest, sizes));
     }
 
     private static Document document(OpenFile file) {
@@ -45,7 +43,8 @@ final class OpenFormats {
         return cloths;
     }
 
-    private static Handover handover(MakeFile make, Pattern pattern, String wearer) {
+    /** @param wearer or the name of the size */
+    static Handover handover(MakeFile make, Pattern pattern, String wearer) {
         return new Handover(
                 pattern,
                 make.name(),

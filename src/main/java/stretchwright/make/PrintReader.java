@@ -7,6 +7,8 @@ import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stretchwright.print.Paper;
+import stretchwright.print.TraceGrid;
 
 /** Reads how the make is put on paper. */
 final class PrintReader {
@@ -21,22 +23,22 @@ final class PrintReader {
 
     private PrintReader() {}
 
-    static PrintTerms read(Section top, Stages stages) {
+    static PrintTerms read(Section top) {
         Optional<Section> section = top.section(SECTION, KEYS);
         Optional<String> paper = section.flatMap(s -> known(
                 s,
                 "paper",
-                stages::knowsPaper,
+                word -> Paper.of(word).isPresent(),
                 "Choose A4, A3, Letter, Tabloid, a size such as 330 x 483 mm, or a roll by its width: roll 914 mm."));
         Optional<String> grid =
-                section.flatMap(s -> known(s, "grid", stages::knowsGrid, "Choose 1 in, 1 cm, 2 cm or 5 cm."));
+                section.flatMap(s -> known(s, "grid", word -> TraceGrid.of(word).isPresent(), "Choose 1 in, 1 cm, 2 cm or 5 cm."));
         PrintTerms terms = new PrintTerms(
                 paper.orElse("A4"),
                 section.map(s -> s.length("margin", Limits.PRINT_MARGIN)).orElse(OptionalDouble.empty()),
                 section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP)).orElse(OptionalDouble.empty()),
                 grid,
                 section.map(PrintReader::preview).orElse(OptionalInt.empty()));
-        if (!stages.fitsPaper(terms)) {
+        if (terms.sheet().isEmpty()) {
             top.add(
                     SECTION,
                     "margin and overlap leave too little of " + terms.paper() + ".",

@@ -3,6 +3,7 @@ package stretchwright.make;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import stretchwright.print.Paper;
 
 /**
  * How the make is put on paper.
@@ -14,4 +15,10 @@ import java.util.OptionalInt;
  * @param preview points per inch of the preview, true to scale; empty for one of a usual size
  */
 record PrintTerms(
-        String paper, OptionalDouble margin, OptionalDouble overlap, Optional<String> grid, OptionalInt preview) {}
+        String paper, OptionalDouble margin, OptionalDouble overlap, Optional<String> grid, OptionalInt preview) {
+
+    /** The paper with these margins; empty where what must stand on every sheet has no room between them. */
+    Optional<Paper> sheet() {
+        return Paper.of(paper).flatMap(p -> p.with(margin.orElse(p.margin()), overlap.orElse(p.overlap())));
+    }
+}

@@ -32,11 +32,11 @@ final class Remedies {
     private final FitReport before;
     private final RemediesTrial trial;
 
-    private Remedies(MakeFile make, Body body, Pattern pattern, FitReport before, Stages stages) {
+    private Remedies(MakeFile make, Body body, Pattern pattern, FitReport before, Trials rooms) {
         this.make = make;
         this.pattern = pattern;
         this.before = before;
-        this.trial = new RemediesTrial(body, pattern, before, stages);
+        this.trial = new RemediesTrial(body, pattern, before, rooms);
     }
 
     /** A change with its amount, and what the fit check says with it. */
@@ -46,8 +46,8 @@ final class Remedies {
         }
     }
 
-    static FitReport tried(MakeFile make, Body body, Pattern pattern, FitReport before, Stages stages) {
-        Map<Verdict, List<Offer>> offers = offers(make, body, pattern, before, stages);
+    static FitReport tried(MakeFile make, Body body, Pattern pattern, FitReport before, Trials rooms) {
+        Map<Verdict, List<Offer>> offers = offers(make, body, pattern, before, rooms);
         return before.with(before.verdicts().stream()
                 .map(v -> offers.containsKey(v) ? worded(v, offers.get(v)) : v)
                 .toList());
@@ -55,8 +55,8 @@ final class Remedies {
 
     /** For each verdict that something was tried on: what turns it, the best first; or what does not. */
     static Map<Verdict, List<Offer>> offers(
-            MakeFile make, Body body, Pattern pattern, FitReport before, Stages stages) {
-        Remedies remedies = new Remedies(make, body, pattern, before, stages);
+            MakeFile make, Body body, Pattern pattern, FitReport before, Trials rooms) {
+        Remedies remedies = new Remedies(make, body, pattern, before, rooms);
         Map<Verdict, List<Offer>> out = new LinkedHashMap<>();
         for (Verdict v : before.verdicts()) {
             if (v.severity() != Severity.NOTE && v.kind() != Subject.Kind.NONE) {

@@ -23,17 +23,17 @@ final class RemediesTrial {
     private final Body body;
     private final Pattern pattern;
     private final FitReport before;
-    private final Stages stages;
+    private final Trials rooms;
     private final Map<Step, Optional<FitReport>> done = new HashMap<>();
     private int left = MOST;
 
     private record Step(String lever, int amount) {}
 
-    RemediesTrial(Body body, Pattern pattern, FitReport before, Stages stages) {
+    RemediesTrial(Body body, Pattern pattern, FitReport before, Trials rooms) {
         this.body = body;
         this.pattern = pattern;
         this.before = before;
-        this.stages = stages;
+        this.rooms = rooms;
     }
 
     /** What the fit check says of the make so changed; empty where it is at odds, or where no trial is left. */
@@ -48,7 +48,7 @@ final class RemediesTrial {
             return Optional.empty();
         }
         Optional<FitReport> fit = changed.flatMap(
-                make -> lever.redraft() ? drafted(make) : Optional.of(stages.judge(pattern, body, make)));
+                make -> lever.redraft() ? drafted(make) : Optional.of(rooms.judge(pattern, body, make)));
         done.put(key, fit);
         return fit;
     }
@@ -59,9 +59,9 @@ final class RemediesTrial {
 
     private Optional<FitReport> drafted(MakeFile make) {
         Findings findings = new Findings("");
-        return stages.draft(body, make, findings)
+        return rooms.draft(body, make, findings)
                 .filter(p -> findings.isEmpty())
-                .map(p -> stages.judge(p, body, make));
+                .map(p -> rooms.judge(p, body, make));
     }
 
     /**

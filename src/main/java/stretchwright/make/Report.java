@@ -52,9 +52,7 @@ final class Report {
         fabric(report.putObject("fabric"), make);
         make.boot().ifPresent(boot -> ReportInputs.boot(report.putObject("boot"), boot));
         ReportInputs.style(report.putObject("style"), make.style());
-        if (!make.worn().isEmpty()) {
-            ReportWearer.history(report.putArray("afterWearing"), make.worn());
-        }
+        ReportWearer.history(report, make.worn());
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
         ReportPattern.pattern(report.putObject("pattern"), pattern);

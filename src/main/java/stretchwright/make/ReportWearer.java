@@ -88,8 +88,12 @@ final class ReportWearer {
         }
     }
 
-    /** What was changed after wearing, oldest first; lengths in mm. */
-    static void history(ArrayNode out, List<WearingEntry> worn) {
+    /** What was changed after wearing, oldest first, lengths in mm; nothing where nothing was changed. */
+    static void history(ObjectNode report, List<WearingEntry> worn) {
+        if (worn.isEmpty()) {
+            return;
+        }
+        ArrayNode out = report.putArray("afterWearing");
         for (WearingEntry entry : worn) {
             ObjectNode one = out.addObject().put("date", entry.date()).put("symptom", entry.symptom());
             if (!entry.answer().isEmpty()) {

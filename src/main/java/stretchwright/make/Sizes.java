@@ -143,7 +143,11 @@ public final class Sizes {
                         SizesText.json(make, n, sizes),
                         NestSvg.of(n, make.name()),
                         nestOnPaper(n),
-                        OpenFormats.nest(make, n, sizes),
+                        OpenFormats.nest(
+                                n,
+                                sizes.stream()
+                                        .map(s -> OpenFormats.handover(make, s.pattern, s.name))
+                                        .toList()),
                         SizesText.dimensions(n, sizes),
                         SizesText.grade(n)))
                 .orElse(List.of());
@@ -163,7 +167,7 @@ public final class Sizes {
                 make.fabric(),
                 OpenFormats.cloths(make),
                 stops);
-        return NestPdf.of(job, Rooms.paper(make.print()).orElseThrow());
+        return NestPdf.of(job, make.print().sheet().orElseThrow());
     }
 
     /** One line per size, and the stops behind it. */

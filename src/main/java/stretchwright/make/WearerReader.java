@@ -11,6 +11,7 @@ import java.util.Set;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.body.Measured;
+import stretchwright.body.Measuring;
 import stretchwright.body.PoseLength;
 import stretchwright.body.Readings;
 import stretchwright.body.Side;
@@ -43,12 +44,12 @@ final class WearerReader {
         }
     }
 
-    static Optional<Wearer> read(Section section, Findings findings, Stages stages) {
+    static Optional<Wearer> read(Section section, Findings findings) {
         Optional<Wearer> wearer = taken(section);
         // asked now, so that measures at odds are told together with everything else; the job asks again
         wearer.ifPresent(w -> {
             Findings about = new Findings("");
-            stages.body(w.measured(), about);
+            Measuring.body(w.measured(), about);
             OwnUnit.findings(about.all(), section.unit().orElse(Unit.MM))
                     .forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
         });

@@ -40,21 +40,14 @@ public final class Wearing {
 
     /** The symptoms by name, as they are typed. */
     public static List<String> symptoms() {
-        return WearingSymptom.all().stream().map(WearingSymptom::name).toList();
-    }
-
-    /** "Is ... meant?", or where the list is. */
-    static String nearest(String words) {
-        return Nearest.to(words, symptoms())
-                .map(n -> "Is \"" + n + "\" meant?")
-                .orElse("The command after, with the make file alone, lists them.");
+        return WearingSymptom.names();
     }
 
     /** Whether the symptom is known; otherwise a finding with the nearest one. */
     public static boolean knows(String words, Findings findings) {
         boolean known = WearingSymptom.of(words).isPresent();
         if (!known) {
-            findings.add("", Echo.quoted(words) + " is not a symptom that is known here.", nearest(words));
+            findings.add("", Echo.quoted(words) + " is not a symptom that is known here.", WearingSymptom.nearest(words));
         }
         return known;
     }

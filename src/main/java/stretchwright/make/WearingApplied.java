@@ -124,16 +124,15 @@ final class WearingApplied {
     }
 
     private void band() {
-        boolean already = make.style().top().band().shape() == TopEnd.Band.Shape.CONTOURED;
-        Optional<MakeFile> changed =
-                new ChangeStyle(make).contoured().flatMap(l -> l.make().apply(1));
-        if (changed.isEmpty() && !already) {
+        Style s = make.style();
+        Optional<TopEnd> changed = s.top().contoured();
+        if (changed.isEmpty() && s.top().band().shape() != TopEnd.Band.Shape.CONTOURED) {
             add(
                     WearingKey.BAND,
                     "is at odds with an elastic, a cord or a casing.",
                     "Leave those out, or keep the band as it is.");
         }
-        make = changed.orElse(make);
+        make = changed.map(top -> make.with(s.with(top))).orElse(make);
     }
 
     private void gusset() {

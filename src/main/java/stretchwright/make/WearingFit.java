@@ -54,7 +54,7 @@ public final class WearingFit {
         CompareVerdict.of(before.fit, after.fit).stream()
                 .filter(v -> v.status() != CompareVerdict.Status.SAME)
                 .filter(v -> v.said().severity() != FitReport.Severity.NOTE)
-                .forEach(v -> lines.add("  " + Compare.line(v)));
+                .forEach(v -> lines.add("  " + v.line()));
         return lines;
     }
 

@@ -38,11 +38,4 @@ public final class WearingJson {
     private static ObjectNode after(ObjectNode root) {
         return root.put("stretchwright", MakeFile.VERSION).putObject("after");
     }
-
-    /** The history, as the report has it; nothing where nothing was changed. */
-    static void history(ObjectNode out, List<WearingEntry> worn) {
-        if (!worn.isEmpty()) {
-            ReportWearer.history(out.putArray("afterWearing"), worn);
-        }
-    }
 }

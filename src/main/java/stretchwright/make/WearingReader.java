@@ -61,7 +61,7 @@ final class WearingReader {
     private static Optional<WearingSymptom> symptom(Section s, String words) {
         Optional<WearingSymptom> symptom = WearingSymptom.of(words);
         if (symptom.isEmpty()) {
-            s.add("symptom", Echo.quoted(words) + " is not a symptom that is known here.", Wearing.nearest(words));
+            s.add("symptom", Echo.quoted(words) + " is not a symptom that is known here.", WearingSymptom.nearest(words));
         }
         return symptom;
     }

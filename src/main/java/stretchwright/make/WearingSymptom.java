@@ -57,6 +57,18 @@ record WearingSymptom(String name, String question, Cure cure, Cure ifNo) {
                 .toList();
     }
 
+    /** As they are typed. */
+    static List<String> names() {
+        return all().stream().map(WearingSymptom::name).toList();
+    }
+
+    /** "Is ... meant?", or where the list is. */
+    static String nearest(String words) {
+        return Nearest.to(words, names())
+                .map(n -> "Is \"" + n + "\" meant?")
+                .orElse("The command after, with the make file alone, lists them.");
+    }
+
     static Optional<WearingSymptom> of(String name) {
         String plain = name.strip().toLowerCase(java.util.Locale.ROOT).replaceAll("\\s+", " ");
         return all().stream().filter(s -> s.name.equals(plain)).findFirst();

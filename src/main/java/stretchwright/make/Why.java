@@ -84,7 +84,7 @@ public final class Why {
                         .flatMap(name -> all.stream().filter(r -> r.dimension().equals(name)))
                         .distinct()
                         .toList());
-        WearingJson.history(out, worn);
+        ReportWearer.history(out, worn);
         return Report.text(root);
     }
 

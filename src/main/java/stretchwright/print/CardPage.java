@@ -8,7 +8,7 @@ import stretchwright.print.Column.Para;
 
 /** One sheet of a card: a title, the test squares in the lower right corner, and a hand for small drawings. */
 final class CardPage {
-    static final double TEXT = PlanPdf.TEXT;
+    static final double TEXT = Letters.AT_THE_MACHINE;
     static final double SMALL = 3.2;
     private static final double TITLE = 6.5;
 

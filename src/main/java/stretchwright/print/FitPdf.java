@@ -48,7 +48,7 @@ final class FitPdf {
             table(table);
         }
         heading(Phrases.of("plan.take-care"));
-        PlanWords.cautions().forEach(p -> block(List.of(new Para(TEXT, 0, 1, p.words()))));
+        Cautions.of(TEXT).forEach(p -> block(List.of(p)));
     }
 
     private static List<Para> verdict(FitReport.Verdict v) {

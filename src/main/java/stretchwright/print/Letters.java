@@ -23,6 +23,9 @@ final class Letters {
     private static final char SUBSTITUTE = '\u25A1';
     private static final short[] ADVANCES = advances();
 
+    /** 11 pt in mm: what is read at the machine. */
+    static final double AT_THE_MACHINE = 11 * 25.4 / 72;
+
     private Letters() {}
 
     /** The typeface that PDFBox carries in its own jar (SIL Open Font License). */

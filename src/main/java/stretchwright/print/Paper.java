@@ -55,7 +55,7 @@ public record Paper(String name, double width, double height, double margin, dou
      * 0 is edge to edge. Empty where the test squares would not fit between.
      */
     public Optional<Paper> with(double printerMargin, double sheetOverlap) {
-        double room = Math.min(width, height) - 2 * (printerMargin + SheetFrame.inset(sheetOverlap));
+        double room = Math.min(width, height) - 2 * (printerMargin + TestSquares.inset(sheetOverlap));
         boolean fits = printerMargin >= 0 && sheetOverlap >= 0 && room >= TestSquares.SIDE;
         return fits ? Optional.of(new Paper(name, width, height, printerMargin, sheetOverlap)) : Optional.empty();
     }

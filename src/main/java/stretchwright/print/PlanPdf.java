@@ -8,8 +8,7 @@ import stretchwright.sewing.SewingPlan.Operation;
 
 /** The sewing plan to read at the machine: 11 pt and more, one tick box per step, care and cautions at the end. */
 final class PlanPdf {
-    /** 11 pt in mm. */
-    static final double TEXT = 11 * 25.4 / 72;
+    static final double TEXT = Letters.AT_THE_MACHINE;
 
     private static final double HEADING = 5;
     private static final double INDENT = 9;
@@ -41,7 +40,7 @@ final class PlanPdf {
         heading(Phrases.of("plan.care"));
         PlanWords.care().forEach(p -> block(false, List.of(p)));
         heading(Phrases.of("plan.take-care"));
-        PlanWords.cautions().forEach(p -> block(false, List.of(p)));
+        Cautions.of(TEXT).forEach(p -> block(false, List.of(p)));
     }
 
     private List<Para> step(Operation o) {

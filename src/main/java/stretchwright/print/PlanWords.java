@@ -144,16 +144,6 @@ final class PlanWords {
         return List.of(text(Phrases.of("care.wash")), text(Phrases.of("care.dry")), text(Phrases.of("care.flames")));
     }
 
-    static List<Para> cautions() {
-        return List.of(
-                text(Phrases.of("caution.needle-knife")),
-                text(Phrases.of("caution.needles")),
-                text(Phrases.of("caution.children")),
-                text(Phrases.of("caution.ice")),
-                text(Phrases.of("caution.medical")),
-                text(Phrases.of("caution.common")));
-    }
-
     private static Para text(String words) {
         return new Para(PlanPdf.TEXT, 0, 1, words);
     }

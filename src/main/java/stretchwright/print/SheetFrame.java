@@ -15,8 +15,6 @@ import stretchwright.print.Tiles.Tile;
  * neighbours' lines there.
  */
 final class SheetFrame {
-    private static final double DIAMOND = 4;
-
     private static final double NAME_SIZE = 9;
     private static final double SMALL = 2.6;
 
@@ -61,7 +59,7 @@ final class SheetFrame {
         page.line(trim ? Ink.TRIM : Ink.JOIN, on(upright, fixed, low), on(upright, fixed, high));
         double length = high - low;
         for (double share :
-                new double[] {Math.max(half, DIAMOND) / length, 0.3, 0.5, 0.7, 1 - Math.max(half, DIAMOND) / length}) {
+                new double[] {Math.max(half, TestSquares.DIAMOND) / length, 0.3, 0.5, 0.7, 1 - Math.max(half, TestSquares.DIAMOND) / length}) {
             diamond(page, on(upright, fixed, low + share * length));
         }
         double inside = fixed + (right < 0 || down > 0 ? 1.5 : -1.5);
@@ -87,10 +85,10 @@ final class SheetFrame {
         page.line(
                 Ink.DIAMOND,
                 List.of(
-                        c.plus(new Point(DIAMOND, 0)),
-                        c.plus(new Point(0, DIAMOND)),
-                        c.plus(new Point(-DIAMOND, 0)),
-                        c.plus(new Point(0, -DIAMOND))),
+                        c.plus(new Point(TestSquares.DIAMOND, 0)),
+                        c.plus(new Point(0, TestSquares.DIAMOND)),
+                        c.plus(new Point(-TestSquares.DIAMOND, 0)),
+                        c.plus(new Point(0, -TestSquares.DIAMOND))),
                 true);
     }
 
@@ -125,21 +123,16 @@ final class SheetFrame {
         return new Box(x, y, x + width, y + height);
     }
 
-    /** How far from the printable edge all else stays: clear of the overlap strip, diamonds and notes. */
-    static double inset(double overlap) {
-        return overlap / 2 + Math.max(overlap / 2, DIAMOND + 1) + 2;
-    }
-
     private Box emptiest(double width, double height) {
         return corners(width, height).min(Comparator.comparingInt(this::load)).orElseThrow();
     }
 
     /** The four corners of the sheet, the lower left first. */
     private Stream<Box> corners(double width, double height) {
-        double left = room.minX() + inset(plane.tiles().sheet().overlap());
-        double right = room.maxX() - inset(plane.tiles().sheet().overlap()) - width;
-        double low = room.minY() + inset(plane.tiles().sheet().overlap());
-        double high = room.maxY() - inset(plane.tiles().sheet().overlap()) - height;
+        double left = room.minX() + TestSquares.inset(plane.tiles().sheet().overlap());
+        double right = room.maxX() - TestSquares.inset(plane.tiles().sheet().overlap()) - width;
+        double low = room.minY() + TestSquares.inset(plane.tiles().sheet().overlap());
+        double high = room.maxY() - TestSquares.inset(plane.tiles().sheet().overlap()) - height;
         return Stream.of(new Point(left, low), new Point(right, low), new Point(left, high), new Point(right, high))
                 .map(p -> new Box(p.x(), p.y(), p.x() + width, p.y() + height));
     }

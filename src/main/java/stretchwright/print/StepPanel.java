@@ -6,6 +6,7 @@ import stretchwright.ground.Box;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.Folded;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 
@@ -40,7 +41,7 @@ record StepPanel(Piece piece, boolean mirrored, List<Sewn> sewn) {
     }
 
     List<Point> outline() {
-        return shown(LayDrawing.outline(piece, piece.onFold()));
+        return shown((piece.onFold() ? Folded.whole(piece) : piece.cutLine()).points());
     }
 
     Box whole() {

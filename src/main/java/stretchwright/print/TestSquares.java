@@ -13,6 +13,9 @@ final class TestSquares {
     static final double INCHES = 101.6;
     static final double SIDE = INCHES;
 
+    /** Half as wide as the marks across the joins of sheets, which the squares keep clear of. */
+    static final double DIAMOND = 4;
+
     private TestSquares() {}
 
     /** The outer square's lower left corner lies at the place. */
@@ -23,6 +26,11 @@ final class TestSquares {
         double middle = x + SIDE / 2;
         page.text(Writing.middle(Ink.SQUARE, middle, y + 2.5, 2.6, Phrases.of("square.inner")));
         page.text(Writing.middle(Ink.SQUARE, middle, y + SIDE - 4.5, 2.6, Phrases.of("square.outer")));
+    }
+
+    /** How far from the printable edge all else stays: clear of the overlap strip, diamonds and notes. */
+    static double inset(double overlap) {
+        return overlap / 2 + Math.max(overlap / 2, DIAMOND + 1) + 2;
     }
 
     private static void square(Canvas page, double x, double y, double side) {

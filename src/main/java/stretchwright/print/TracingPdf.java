@@ -63,7 +63,7 @@ final class TracingPdf {
     }
 
     private static Para text(String words) {
-        return new Para(PlanPdf.TEXT, 0, 1.5, words);
+        return new Para(Letters.AT_THE_MACHINE, 0, 1.5, words);
     }
 
     private void piece(Piece piece) {

@@ -29,7 +29,7 @@ public final class SampleRooms implements Stages {
     private final Rooms real = new Rooms();
 
     public static MakeFile read(String file, byte[] bytes) {
-        return Make.read(file, bytes, new SampleRooms());
+        return Make.read(file, bytes);
     }
 
     public static Made run(MakeFile make, Progress progress) {
@@ -91,20 +91,5 @@ public final class SampleRooms implements Stages {
         return List.of(
                 new Document("pattern-A4.pdf", "pattern tiles", 2, (make.name() + pattern.pieces()).getBytes(UTF_8)),
                 new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8)));
-    }
-
-    @Override
-    public boolean knowsPaper(String name) {
-        return real.knowsPaper(name);
-    }
-
-    @Override
-    public boolean fitsPaper(PrintTerms print) {
-        return real.fitsPaper(print);
-    }
-
-    @Override
-    public boolean knowsGrid(String name) {
-        return real.knowsGrid(name);
     }
 }
