@@ -7,13 +7,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.intake.Contrast;
+import stretchwright.intake.ContrastReader;
+import stretchwright.intake.Echo;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.Nearest;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
 /** Which pieces of a make are cut from which of its cloths, and the lays on them: the fabric's first, then the contrasts'. */
-final class Cloths {
+public final class Cloths {
     private static final String MATCH = "style.lay.match print at";
 
     private Cloths() {}
@@ -41,7 +46,7 @@ final class Cloths {
     }
 
     /** Findings where what is asked of the cloths names what the pattern does not have. */
-    static void mustMatch(Pattern pattern, MakeFile make, Findings findings) {
+    public static void mustMatch(Pattern pattern, MakeFile make, Findings findings) {
         mustBeThere(pattern, make, findings);
         printMustMeet(pattern, make, findings);
         if (make.ownPieces(pattern).isEmpty()) {

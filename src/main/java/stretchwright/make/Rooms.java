@@ -2,26 +2,29 @@ package stretchwright.make;
 
 import java.util.List;
 import java.util.Optional;
+import stretchwright.advice.TrialRooms;
+import stretchwright.advice.Trials;
 import stretchwright.body.Body;
 import stretchwright.body.Measured;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
-import stretchwright.print.Document;
-import stretchwright.print.Job;
 import stretchwright.print.Printing;
-import stretchwright.print.TraceGrid;
+import stretchwright.print.kit.Job;
+import stretchwright.print.sheets.TraceGrid;
 import stretchwright.sewing.Planning;
 import stretchwright.sewing.SeamStrain;
 import stretchwright.sewing.SewingPlan;
 
 /** The real rooms, joined. */
-final class Rooms implements Stages {
+public final class Rooms implements Stages {
     private final Trials trials = new TrialRooms();
 
     @Override

@@ -2,9 +2,12 @@ package stretchwright.make;
 
 import java.util.List;
 import java.util.Optional;
+import stretchwright.advice.Trials;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
@@ -12,11 +15,10 @@ import stretchwright.lay.Lay;
 import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
-import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
 /** The rooms that a make goes through, in the order of the job; an empty answer leaves at least one finding. */
-interface Stages extends Trials {
+public interface Stages extends Trials {
     Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings);
 
     /** What follows from the lay; lays are tried again only where the cloth at hand is short. */

@@ -13,15 +13,16 @@ import stretchwright.body.Value;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
-import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
 /** Rooms for tests of reading, report and command door: a fixed pattern and fit, the real lay and plan, short papers. */
