@@ -2,6 +2,9 @@ package stretchwright.lay;
 
 import java.util.Arrays;
 import java.util.List;
+import stretchwright.lay.nest.Outline;
+import stretchwright.lay.nest.Sections;
+import stretchwright.lay.nest.Shape;
 
 /**
  * A length that no lay of these cuttings on this width can go below; every bound is proved in docs/maths/lay.md.

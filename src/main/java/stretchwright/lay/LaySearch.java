@@ -5,6 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Bed;
+import stretchwright.lay.nest.BottomLeft;
+import stretchwright.lay.nest.Crew;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.Enclosing;
+import stretchwright.lay.nest.LayClock;
+import stretchwright.lay.nest.Layout;
+import stretchwright.lay.nest.Orders;
+import stretchwright.lay.nest.Part;
 
 /**
  * The shortest layout of a spread that was found: bottom-left over many orders, and from the best of these on the search

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.Predicate;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.Layout;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
