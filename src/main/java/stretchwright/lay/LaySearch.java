@@ -72,20 +72,24 @@ final class LaySearch {
                 spread.strip, rough, keep, parts.size() > FEW ? BUDGET_OF_MORE : BUDGET, () -> false, layout -> {});
     }
 
-    /** Searched on from a layout; never longer. */
-    Layout longer(Layout start, Effort effort, LayClock clock) {
-        Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), clock)
+    /**
+     * Searched on from a layout; never longer.
+     *
+     * @param enough no layout is shorter, mm; the search ends where it comes down to this
+     */
+    Layout longer(Layout start, Effort effort, double enough, LayClock clock) {
+        Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), enough, clock)
                 .of(spread.parts);
         Layout finer =
-                found(fine, rough, new Effort(0, effort.compress()), clock).of(spread.parts);
+                found(fine, rough, new Effort(0, effort.compress()), enough, clock).of(spread.parts);
         Layout settled = new BottomLeft(spread.strip, false).settled(finer);
         return Stream.of(start, settled)
                 .min(Comparator.comparingLong(Layout::length))
                 .orElseThrow();
     }
 
-    private Layout found(List<Part> parts, Layout start, Effort effort, LayClock clock) {
-        Optional<Bed> bed = Bed.of(parts, spread.strip, 0, spread.floor());
+    private Layout found(List<Part> parts, Layout start, Effort effort, double enough, LayClock clock) {
+        Optional<Bed> bed = Bed.of(parts, spread.strip, 0, spread.floor(), spread.units(enough));
         return bed.isEmpty()
                 ? start
                 : Crew.search(bed.get(), start.of(parts), seed, 2, effort, clock, f -> {})

@@ -218,7 +218,7 @@ public final class Crew {
     private Phase after() {
         boolean explore = explored < effort.explore() && !clock.exploreNoMore() && phase == Phase.EXPLORE;
         boolean compress = rounds - explored < effort.compress();
-        return clock.stop() || best.length() <= bed.shortest || !(explore || compress)
+        return clock.stop() || best.length() <= bed.enough || !(explore || compress)
                 ? Phase.DONE
                 : explore ? Phase.EXPLORE : Phase.COMPRESS;
     }
