@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import stretchwright.make.Program;
+import stretchwright.report.Program;
 
 /** The launcher in a folder of its own, with a jar of the classes under test, and its class archive. */
 @DisabledOnOs(OS.WINDOWS)

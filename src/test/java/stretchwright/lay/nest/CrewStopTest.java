@@ -1,4 +1,4 @@
-package stretchwright.lay;
+package stretchwright.lay.nest;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
