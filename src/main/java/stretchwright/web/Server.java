@@ -24,6 +24,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Make;
+import stretchwright.print.kit.FileGroup;
 
 /**
  * The room's entry: the page on the loopback address.
@@ -121,7 +122,7 @@ public final class Server {
         String text = form.makeText();
         try {
             MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
-            String id = results.keep(new Results.Result(form, text, Make.run(make, Progress.silent())));
+            String id = results.keep(new Results.Result(form, text, Make.run(make.with(make.print().with(FileGroup.all())), Progress.silent())));
             ctx.redirect("/make/" + id, HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
             ctx.status(422);
