@@ -13,7 +13,7 @@ final class BandReasons {
 
     private BandReasons() {}
 
-    static List<Reason> straight(Draft.Order order, double length, double topEdge) {
+    static List<Reason> straight(Order order, double length, double topEdge) {
         double girth = Frame.topGirth(order.body(), order.style());
         return List.of(
                 new Reason(

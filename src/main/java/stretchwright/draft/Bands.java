@@ -24,11 +24,6 @@ final class Bands {
 
     private Bands() {}
 
-    /** One layer of a band as worn: a place on it by the way from centre front and the height above the lower edge. */
-    interface Face {
-        Point at(double along, double up);
-    }
-
     /** The half band, from its fold at centre front to its seam at centre back. */
     static Piece waistband(double length, Style style) {
         double join = style.allowance(Seam.Role.WAISTBAND_JOIN);
@@ -43,10 +38,10 @@ final class Bands {
         Edge lower = edges.get(0);
         Edge upper = edges.get(2);
         List<Notch> notches = List.of(
-                LegPiece.notch("side", lower, lower.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("side", upper, upper.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("centre front", lower, 0, Notch.Mark.SINGLE),
-                LegPiece.notch("centre front", upper, upper.length(), Notch.Mark.SINGLE));
+                Outline.notch("side", lower, lower.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("side", upper, upper.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("centre front", lower, 0, Notch.Mark.SINGLE),
+                Outline.notch("centre front", upper, upper.length(), Notch.Mark.SINGLE));
         List<Mark> marks = new ArrayList<>(List.of(fold(edges)));
         marks.addAll(inside(length / 2, style));
         return Piece.of("waistband", 1, false, true, edges, grain(edges), notches, marks);
@@ -98,8 +93,8 @@ final class Bands {
         Edge lower = edges.get(0);
         Edge upper = edges.get(2);
         List<Notch> notches = List.of(
-                LegPiece.notch("centre", lower, lower.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("centre", upper, upper.length() / 2, Notch.Mark.SINGLE));
+                Outline.notch("centre", lower, lower.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("centre", upper, upper.length() / 2, Notch.Mark.SINGLE));
         return Piece.of(name, cut, false, false, edges, grain(edges), notches, List.of(fold(edges)));
     }
 

@@ -51,7 +51,7 @@ final class Casing {
         Point inwards = edge.directionAt(along).left();
         Point middle = edge.at(along).plus(inwards.times(style.bandHeight() / 2));
         marks.add(Bands.eyelet(middle, inwards));
-        return LegParts.with(lined, lined.notches(), marks);
+        return lined.with(lined.notches(), marks);
     }
 
     /** A leg, or a part of one, with the fold and the row of its own stretch of the waist edge. */
@@ -66,7 +66,7 @@ final class Casing {
                 marks.add(new Mark(ROW, Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
             }
         }
-        return LegParts.with(leg, leg.notches(), marks);
+        return leg.with(leg.notches(), marks);
     }
 
     private static Path inside(Edge edge, double away) {

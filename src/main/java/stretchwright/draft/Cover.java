@@ -43,7 +43,7 @@ final class Cover {
     }
 
     /** Finished height from the leg's edge down to the hem above the sole, on the flat piece. */
-    static double height(Draft.Order order) {
+    static double height(Order order) {
         Boot boot = order.boot().orElseThrow();
         double body =
                 boot.ankleToTop() - LowerEnd.LUNGE + boot.sole().ankleToSole().orElseThrow() - HemHeights.ABOVE_SOLE;
@@ -51,25 +51,25 @@ final class Cover {
     }
 
     /** Half the way round the sole, on the flat piece. */
-    static double soleEdge(Draft.Order order) {
+    static double soleEdge(Order order) {
         return order.boot().orElseThrow().sole().around()
                 / 2
                 * (1 - order.reductions().hem());
     }
 
     /** Flat length of the loop round heel and instep. */
-    private static double heelLoop(Draft.Order order) {
+    private static double heelLoop(Order order) {
         return order.boot().orElseThrow().heelGirth() * (1 - order.reductions().hem());
     }
 
     /** Height of the finished hem on the flat piece, 0 at the bare foot's floor. */
-    private static double hemHeight(Draft.Order order) {
+    private static double hemHeight(Order order) {
         double sole = order.boot().orElseThrow().sole().ankleToSole().orElseThrow();
         double body = order.body().mm(Measure.ANKLE_BONE_HEIGHT) - sole + HemHeights.ABOVE_SOLE;
         return body * (1 - order.reductions().along());
     }
 
-    static List<Piece> pieces(Draft.Order order, List<Piece> legs) {
+    static List<Piece> pieces(Order order, List<Piece> legs) {
         double first = legs.get(0).edge("hem").length();
         double last = legs.get(legs.size() - 1).edge("hem").length();
         if (Grid.units(first) == Grid.units(last)) {
@@ -78,7 +78,7 @@ final class Cover {
         return List.of(piece("left boot cover", 2, first / 2, order), piece("right boot cover", 2, last / 2, order));
     }
 
-    private static Piece piece(String name, int cut, double top, Draft.Order order) {
+    private static Piece piece(String name, int cut, double top, Order order) {
         double height = Grid.snap(height(order));
         double sole = soleEdge(order);
         Style style = order.style();
@@ -104,10 +104,10 @@ final class Cover {
     }
 
     private static Notch middle(String name, Edge edge, Notch.Mark mark) {
-        return LegPiece.notch(name, edge, edge.length() / 2, mark);
+        return Outline.notch(name, edge, edge.length() / 2, mark);
     }
 
-    static Level level(Draft.Order order, Piece cover, String leg) {
+    static Level level(Order order, Piece cover, String leg) {
         return new Level(
                 Level.Name.HEM, hemHeight(order), 2 * cover.edge("lower edge").length(), leg);
     }
@@ -119,7 +119,7 @@ final class Cover {
                 "sole elastic", cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), "lower edge");
     }
 
-    static List<Reason> reasons(Draft.Order order, Piece cover, String leg) {
+    static List<Reason> reasons(Order order, Piece cover, String leg) {
         Boot boot = order.boot().orElseThrow();
         Boot.Sole sole = boot.sole();
         String source = "docs/maths/draft.md, hems; halves cut as the side view: two makers' tutorials";

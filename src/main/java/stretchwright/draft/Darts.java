@@ -51,11 +51,10 @@ final class Darts {
     }
 
     /** What the dart of a leg is, whether it is drawn or too small. */
-    static Dart of(Top top, double hip, double band) {
-        Path edge = top.waistEdge();
+    static Dart of(Path edge, double hipHeight, double hip, double band) {
         double surplus = edge.length() - band / 2;
         Point mouth = edge.at(mouth(edge));
-        double way = mouth.y() - top.hipHeight();
+        double way = mouth.y() - hipHeight;
         double above = Math.max(TIP_ABOVE_HIP, TIP_SHARE * way);
         double length = Math.max(0, way - above);
         double intake = Math.min(surplus, Math.min(MOST_OF_HIP * hip, MOST_OF_LENGTH * length));
@@ -162,24 +161,17 @@ final class Darts {
         leg.notches().stream().filter(n -> !n.edge().equals("waist edge")).forEach(out::add);
         double side = (back.length() + front.length()) / 2;
         Edge on = side > back.length() ? front : back;
-        out.add(LegPiece.notch("side", on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
-        out.add(LegPiece.notch("dart", back, back.length(), Notch.Mark.SINGLE));
-        out.add(LegPiece.notch("dart", front, 0, Notch.Mark.SINGLE));
+        out.add(Outline.notch("side", on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
+        out.add(Outline.notch("dart", back, back.length(), Notch.Mark.SINGLE));
+        out.add(Outline.notch("dart", front, 0, Notch.Mark.SINGLE));
         return out;
     }
 
     /** Why the dart is as wide and as long as it is. */
-    static List<Reason> reasons(Leg leg, Piece piece) {
-        Optional<Dart> drawn = leg.dart().filter(Dart::drawn);
-        if (drawn.isEmpty()) {
-            return List.of();
-        }
-        Dart dart = drawn.get();
-        String name = piece.name();
-        double hip = Frame.of(leg.order()).hip();
+    static List<Reason> reasons(Dart dart, String name, double hip, String hipName) {
         List<Reason.Input> width = List.of(
                 new Reason.Input("waist edge less half the band", dart.surplus(), "mm", name + ": waist edge length"),
-                new Reason.Input("half hip", hip, "mm", LegReasons.hipName(name)),
+                new Reason.Input("half hip", hip, "mm", hipName),
                 new Reason.Input("dart length", dart.length(), "mm", name + ": dart length"));
         return List.of(
                 new Reason(

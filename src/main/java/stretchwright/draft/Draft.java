@@ -2,11 +2,9 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import stretchwright.body.Body;
-import stretchwright.body.Measure;
 import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
@@ -20,9 +18,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
-import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
-import stretchwright.pattern.TopEnd;
 
 /**
  * Drafts the pattern of a pair of stretch leggings. Each leg is drafted in one piece (cut as a mirrored pair, or a left and a
@@ -47,7 +43,7 @@ public final class Draft {
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
         Body padded = Padded.of(body, style.parts());
         if (style.hold() instanceof Hold.Profile && fabric.loadAcross().isAssumed()) {
-            atOdds(
+            Odds.at(
                     findings,
                     "style.hold",
                     "Hang weights on a strip of the cloth and write the readings as fabric.load across; or choose light, medium"
@@ -138,7 +134,12 @@ public final class Draft {
         }
         reasons.addAll(finish.reasons());
         for (int i = 0; i < legs.size(); i++) {
-            reasons.addAll(Darts.reasons(legs.get(i), drawn.get(i)));
+            String name = drawn.get(i).name();
+            double hip = Frame.of(legs.get(i).order()).hip();
+            legs.get(i)
+                    .dart()
+                    .filter(Darts.Dart::drawn)
+                    .ifPresent(d -> reasons.addAll(Darts.reasons(d, name, hip, LegReasons.hipName(name))));
         }
         reasons.addAll(lower.reasons());
         reasons.addAll(LengthPlan.reasons(order, levels));
@@ -148,58 +149,5 @@ public final class Draft {
         List<Seam> seams = new ArrayList<>(Joins.of(pieces, parts.legs(), style));
         seams.addAll(parts.seams());
         return new Pattern(pieces, seams, levels, order.reductions(), reasons, notions, holds);
-    }
-
-    /** What a leg is drafted from. */
-    record Order(
-            Body body,
-            Fabric fabric,
-            Optional<Boot> boot,
-            Style style,
-            Set<Machine> machines,
-            Pattern.Reductions reductions,
-            Holding holding) {
-        static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
-            double along = Reducing.along(fabric, body.seated());
-            Holding holding = Holding.of(body, fabric, style, along);
-            return new Order(
-                    body, fabric, boot, style, machines, Reducing.of(body, fabric, style, along, holding), holding);
-        }
-
-        /** On one leg of the body; hip, band and lengths stay those of the whole. */
-        Order on(Body other) {
-            return new Order(
-                    other,
-                    fabric,
-                    boot,
-                    style,
-                    machines,
-                    reductions,
-                    Holding.of(other, fabric, style, reductions.along()));
-        }
-
-        /** By how much the band's ring can stretch: as far as the cloth and the seam that joins it. */
-        double bandStretch() {
-            boolean casing = style.top().band().shape() == TopEnd.Band.Shape.CASING;
-            return ring(casing ? Machine.forHem(machines) : Machine.forSeam(machines));
-        }
-
-        /** The same for the lower edge. */
-        double hemStretch() {
-            return ring(style.cuffHeight().isPresent() ? Machine.forSeam(machines) : Machine.forHem(machines));
-        }
-
-        private double ring(Stitch stitch) {
-            return Math.min(fabric.stretchAcross(), stitch.extensibility());
-        }
-
-        /** Height of the leg's top edge on the flat piece, mm. */
-        double waist() {
-            return (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()) * (1 - reductions.along());
-        }
-    }
-
-    static void atOdds(Findings findings, String key, String remedy, String format, Object... values) {
-        findings.add(key, String.format(Locale.ROOT, format, values), remedy);
     }
 }

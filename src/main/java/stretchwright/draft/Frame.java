@@ -43,10 +43,7 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     /** At most, as a share of half the hip, for a curved one: 0.07 more than the straight (common practice, no source). */
     private static final double CURVED_AT_MOST = 0.16;
 
-    /** A band that is 2 % shorter than the girth it lies on still stays up (common practice, no source). */
-    static final double STILL_HOLDS = 0.98;
-
-    static Frame of(Draft.Order order) {
+    static Frame of(Order order) {
         Body body = order.body();
         Style style = order.style();
         double tight = 1 - order.reductions().across();
@@ -75,11 +72,11 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
      * The length, all round, of a band that holds at the top edge; where the hips are much larger it is wider, so that they
      * pass at an easy pull, as long as it still holds.
      */
-    static double band(Draft.Order order) {
+    static double band(Order order) {
         double girth = topGirth(order.body(), order.style());
         double held = girth * (1 - order.reductions().waistband());
         double passes = Reducing.narrowestFor(order.body().mm(Measure.HIP_GIRTH), order.bandStretch());
-        return Math.max(held, Math.min(passes, STILL_HOLDS * girth));
+        return Math.max(held, Math.min(passes, Reducing.STILL_HOLDS * girth));
     }
 
     private static double within(double value, double limit) {

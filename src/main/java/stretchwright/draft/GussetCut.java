@@ -127,7 +127,7 @@ final class GussetCut {
                     double from =
                             NOTCH_SHARE * Outline.edge(edges, "front crotch").length();
                     double along = n.edge().startsWith("front") ? edge.length() - from : from;
-                    out.add(LegPiece.notch(n.name(), edge, along, n.mark()));
+                    out.add(Outline.notch(n.name(), edge, along, n.mark()));
                 }
                 case "front inseam" -> keep(n, edge, n.along() - taken, out);
                 case "back inseam" -> keep(n, edge, n.along(), out);
@@ -141,12 +141,12 @@ final class GussetCut {
 
     private static void keep(Notch n, Edge edge, double along, List<Notch> out) {
         if (along > NOTCH_ROOM && along < edge.length() - NOTCH_ROOM) {
-            out.add(LegPiece.notch(n.name(), edge, along, n.mark()));
+            out.add(Outline.notch(n.name(), edge, along, n.mark()));
         }
     }
 
     private static Notch middle(String name, Edge edge, Notch.Mark mark) {
-        return LegPiece.notch(name, edge, edge.length() / 2, mark);
+        return Outline.notch(name, edge, edge.length() / 2, mark);
     }
 
     /** The kite, front up, outside of the cloth up: the left leg lies to the right. Cut once, along the body's length. */

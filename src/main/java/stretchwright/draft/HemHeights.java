@@ -49,7 +49,7 @@ final class HemHeights {
     }
 
     /** Flat width of an end on the leg itself: as the body is there, and for the heel to pass where it must. */
-    static double widthOnBody(Draft.Order order, double height) {
+    static double widthOnBody(Order order, double height) {
         Body body = order.body();
         Style.Leg leg = order.style().leg();
         if (height <= body.mm(Measure.ANKLE_HEIGHT) || leg == Style.Leg.ANKLE || leg == Style.Leg.STIRRUP) {
@@ -61,7 +61,7 @@ final class HemHeights {
     }
 
     /** Length of the edge of a hem over the boot: the boot's girth there, and for the heel to pass. */
-    static double widthOverBoot(Boot boot, Draft.Order order, LowerEnd.Hem hem) {
+    static double widthOverBoot(Boot boot, Order order, LowerEnd.Hem hem) {
         double held = 1 - order.reductions().hem();
         if (hem == LowerEnd.Hem.TO_COLLAR || hem == LowerEnd.Hem.WHOLE_BOOT) {
             double girth = boot.girthBelowTop(LowerEnd.LUNGE);
@@ -72,7 +72,7 @@ final class HemHeights {
     }
 
     /** At the boot's top edge. Rolled up for lacing, the whole lower leg lies round the calf. */
-    static double widthAtTop(Boot boot, Draft.Order order) {
+    static double widthAtTop(Boot boot, Order order) {
         Body body = order.body();
         double cloth = order.fabric().stretchAcross();
         double calf = boot.overLaced() ? 0 : body.mm(Measure.CALF_GIRTH);
@@ -89,11 +89,11 @@ final class HemHeights {
         return Math.max(least, Math.min(girth, Reducing.narrowestFor(boot.widestOverLaced(), stretch)));
     }
 
-    static double ankle(Draft.Order order) {
+    static double ankle(Order order) {
         return Math.max(order.holding().at(Level.Name.ANKLE).width(), heelPasses(order));
     }
 
-    private static double heelPasses(Draft.Order order) {
+    private static double heelPasses(Order order) {
         return Reducing.narrowestFor(order.body().mm(Measure.HEEL_GIRTH), order.hemStretch());
     }
 }

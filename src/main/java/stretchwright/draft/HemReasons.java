@@ -19,10 +19,10 @@ final class HemReasons {
 
     private HemReasons() {}
 
-    static List<Reason> of(Draft.Order order, List<Leg> legs, List<Piece> pieces) {
+    static List<Reason> of(Order order, List<Leg> legs, List<Piece> pieces) {
         List<Reason> out = new ArrayList<>();
         for (int i = 0; i < legs.size(); i++) {
-            Draft.Order own = order.on(legs.get(i).order().body());
+            Order own = order.on(legs.get(i).order().body());
             height(own, pieces.get(i).name(), legs.get(i).line().hemHeight(), out);
             drop(own, pieces.get(i).name(), out);
             length(own, pieces.get(i), out);
@@ -30,14 +30,14 @@ final class HemReasons {
         return out;
     }
 
-    private static void height(Draft.Order order, String leg, double flat, List<Reason> out) {
+    private static void height(Order order, String leg, double flat, List<Reason> out) {
         List<Input> inputs = new ArrayList<>();
         String rule = order.boot().map(b -> overBoot(order, b, inputs)).orElseGet(() -> onBody(order, inputs));
         inputs.add(new Input(ReductionReasons.ALONG, 100 * order.reductions().along(), "%", ReductionReasons.ALONG));
         out.add(new Reason(leg + ": hem height", Grid.snap(flat), "(" + rule + ") x (1 - along)", inputs, SOURCE));
     }
 
-    private static String overBoot(Draft.Order order, Boot boot, List<Input> inputs) {
+    private static String overBoot(Order order, Boot boot, List<Input> inputs) {
         LowerEnd.Hem hem = order.style().lower().hem();
         inputs.add(measure(order, Measure.ANKLE_BONE_HEIGHT));
         if (hem == LowerEnd.Hem.OVER_LACES || hem == LowerEnd.Hem.OVER_HEEL) {
@@ -52,7 +52,7 @@ final class HemReasons {
         return "ankle bone height + ankle to top - 25, the rise of a hem in a lunge";
     }
 
-    private static String onBody(Draft.Order order, List<Input> inputs) {
+    private static String onBody(Order order, List<Input> inputs) {
         return switch (order.style().leg()) {
             case OVER_BOOT, ANKLE, STIRRUP -> {
                 inputs.add(measure(order, Measure.ANKLE_HEIGHT));
@@ -75,7 +75,7 @@ final class HemReasons {
     }
 
     /** How long the lower edge is, and what made it so: the girth it lies on, and what must pass it. */
-    private static void length(Draft.Order order, Piece leg, List<Reason> out) {
+    private static void length(Order order, Piece leg, List<Reason> out) {
         List<Input> inputs = new ArrayList<>();
         Optional<Boot> over = order.boot().filter(b -> order.style().lower().outsideBoot());
         String rule =
@@ -85,7 +85,7 @@ final class HemReasons {
                 leg.name() + ": hem length", leg.edge("hem").length(), rule, inputs, "docs/maths/draft.md, hems"));
     }
 
-    private static String lengthOver(Draft.Order order, Boot boot, List<Input> inputs) {
+    private static String lengthOver(Order order, Boot boot, List<Input> inputs) {
         LowerEnd.Hem hem = order.style().lower().hem();
         boolean low = hem == LowerEnd.Hem.OVER_LACES || hem == LowerEnd.Hem.OVER_HEEL;
         inputs.add(
@@ -108,7 +108,7 @@ final class HemReasons {
         return pass.isEmpty() ? girth : girth + "; " + pass;
     }
 
-    private static String lengthOnLeg(Draft.Order order, String leg, List<Input> inputs) {
+    private static String lengthOnLeg(Order order, String leg, List<Input> inputs) {
         inputs.add(HoldReasons.input(Level.Name.ANKLE, order.holding(), leg));
         boolean passes = order.boot().isPresent()
                 || order.style().leg() == Style.Leg.ANKLE
@@ -122,7 +122,7 @@ final class HemReasons {
                 + " (1 + 0.85 x stretch across), so that the heel passes";
     }
 
-    private static void drop(Draft.Order order, String leg, List<Reason> out) {
+    private static void drop(Order order, String leg, List<Reason> out) {
         double drop = order.style().lower().hemDrop();
         if (drop > 0) {
             out.add(new Reason(
@@ -135,7 +135,7 @@ final class HemReasons {
         }
     }
 
-    static Input measure(Draft.Order order, Measure measure) {
+    static Input measure(Order order, Measure measure) {
         String from = order.body().isGiven(measure) ? "measured" : "estimated";
         return new Input(measure.term(), order.body().mm(measure), "mm", from);
     }

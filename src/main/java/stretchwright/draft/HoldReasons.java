@@ -21,7 +21,7 @@ final class HoldReasons {
     private HoldReasons() {}
 
     /** Levels that this leg is drafted at, and with the first leg the hip. */
-    static List<Reason> of(Draft.Order order, String leg, List<Level> levels) {
+    static List<Reason> of(Order order, String leg, List<Level> levels) {
         List<Reason> out = new ArrayList<>();
         for (Level level : levels) {
             if (level.name() == Level.Name.HIP || Holding.LEG.contains(level.name())) {
@@ -43,7 +43,7 @@ final class HoldReasons {
         return new Input(name(level, leg), 100 * holding.at(level).reduction(), "%", name(level, leg));
     }
 
-    private static Reason reason(Draft.Order order, Level.Name level, String leg) {
+    private static Reason reason(Order order, Level.Name level, String leg) {
         Holding.At at = order.holding().at(level);
         List<Input> inputs = new ArrayList<>();
         String rule = rule(order, level, leg, at, inputs);
@@ -54,7 +54,7 @@ final class HoldReasons {
         return bound == Bound.NONE || bound == Bound.HARD ? "" : "; bounded by " + bound.words();
     }
 
-    private static String rule(Draft.Order order, Level.Name level, String leg, Holding.At at, List<Input> inputs) {
+    private static String rule(Order order, Level.Name level, String leg, Holding.At at, List<Input> inputs) {
         if (at.bound() == Bound.HARD) {
             return "over something hard nothing is taken off";
         }
@@ -93,7 +93,7 @@ final class HoldReasons {
     }
 
     /** What decided each width, once the pattern is drawn: the plan, or the curve, or the room that the seat needs. */
-    static List<LevelHold> holds(Draft.Order order, Frame frame, String side, List<Level> levels) {
+    static List<LevelHold> holds(Order order, Frame frame, String side, List<Level> levels) {
         List<LevelHold> out = new ArrayList<>();
         for (Level level : levels) {
             if (level.name() != Level.Name.HIP && !Holding.LEG.contains(level.name())) {
@@ -108,7 +108,7 @@ final class HoldReasons {
         return out;
     }
 
-    private static Bound decided(Draft.Order order, Level level, Holding.At at) {
+    private static Bound decided(Order order, Level level, Holding.At at) {
         double change = level.width() / at.width() - 1;
         if (Math.abs(change) <= SAME || at.bound() != Bound.NONE) {
             return at.bound();

@@ -44,12 +44,12 @@ final class KeyPocket {
                 new Edge("left side", Path.of(d, a), side));
         Grain grain =
                 new Grain(new Point(0.2 * width, 0.15 * depth).onGrid(), new Point(0.2 * width, 0.85 * depth).onGrid());
-        List<Notch> notches = List.of(LegPiece.notch("key pocket", edges.get(0), width / 2, Notch.Mark.SINGLE));
+        List<Notch> notches = List.of(Outline.notch("key pocket", edges.get(0), width / 2, Notch.Mark.SINGLE));
         return Piece.of("key pocket", 1, false, false, edges, grain, notches, List.of());
     }
 
     /** Its outline on the half band, three sides: the fourth is the edge of the band. */
-    static Mark place(Bands.Face face, double half, Style style) {
+    static Mark place(BandFace face, double half, Style style) {
         double width = style.top().band().keyPocket().orElseThrow();
         double depth = style.top().band().pocketDepth();
         double left = (half / 2 - width) / 2;

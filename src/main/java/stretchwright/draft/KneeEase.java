@@ -54,7 +54,7 @@ final class KneeEase {
         }
     }
 
-    static Zone zone(Draft.Order order) {
+    static Zone zone(Order order) {
         Body body = order.body();
         double flat = 1 - order.reductions().along();
         double knee = body.mm(Measure.KNEE_HEIGHT) * flat;
@@ -81,8 +81,8 @@ final class KneeEase {
         List<Notch> notches = new ArrayList<>(piece.notches());
         for (Edge e : piece.edges()) {
             if (e.name().equals("back inseam")) {
-                notches.add(LegPiece.notch("below knee", e, low, Notch.Mark.SINGLE));
-                notches.add(LegPiece.notch("above knee", e, high, Notch.Mark.SINGLE));
+                notches.add(Outline.notch("below knee", e, low, Notch.Mark.SINGLE));
+                notches.add(Outline.notch("above knee", e, high, Notch.Mark.SINGLE));
             } else if (e.name().equals("front inseam")
                     || e.name().equals(SideCut.SIDE)
                     || e.name().equals("front edge")
@@ -91,7 +91,7 @@ final class KneeEase {
                 Outline.notchAt("above knee", zone.high(), e, NOTCH_ROOM, notches);
             }
         }
-        return LegParts.with(piece, notches, piece.marks());
+        return piece.with(notches, piece.marks());
     }
 
     private static Piece moved(Piece piece, Zone zone, double by) {
@@ -105,7 +105,7 @@ final class KneeEase {
             Edge is = Outline.edge(edges, n.edge());
             double along =
                     moved(Outline.before(was.line(), n.along()), zone, by).length();
-            notches.add(LegPiece.notch(n.name(), is, along, n.mark()));
+            notches.add(Outline.notch(n.name(), is, along, n.mark()));
         }
         List<Mark> marks = piece.marks().stream()
                 .map(m -> new Mark(m.name(), m.kind(), moved(m.line(), zone, by)))

@@ -13,7 +13,7 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.TopEnd;
 
 /** One drafted leg: its inseams and its top. */
-record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
+record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
     /**
      * Outwards per mm upwards, the back inseam runs at most like this at the crotch point: the most that any of 11,144
      * survey bodies asks for. A thigh too large for its mid-thigh would ask for more and leave the hooked crotch curve
@@ -25,7 +25,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     private static final double LEAST_STEEPNESS = 0.5;
 
     /** A leg whose top is solved for the body's own crotch length. */
-    static Optional<Leg> draft(Draft.Order order, Frame frame, Findings findings) {
+    static Optional<Leg> draft(Order order, Frame frame, Findings findings) {
         return legs(order, frame, findings)
                 .flatMap(l -> Top.solve(
                                 order.body(), order.style(), order.reductions(), frame, l.hook(-1), l.hook(1), findings)
@@ -33,14 +33,14 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     }
 
     /** A leg whose crotch curves are as long as those of another. */
-    static Optional<Leg> matching(Draft.Order order, Frame frame, Leg other, Findings findings) {
+    static Optional<Leg> matching(Order order, Frame frame, Leg other, Findings findings) {
         double hip =
                 order.body().mm(Measure.HIP_HEIGHT) * (1 - order.reductions().along());
         Optional<Lower> lower = legs(order, frame, findings);
         Optional<Leg> leg = lower.flatMap(l -> Top.matching(other.top, order.waist(), frame, hip, l.hook(-1), l.hook(1))
                 .map(l::with));
         if (leg.isEmpty() && lower.isPresent()) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "wearer.measurements.thigh girth",
                     "Measure thigh and mid-thigh of both legs again, at the same levels.",
@@ -56,7 +56,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
 
     /** Everything below the crotch line. */
     private record Lower(
-            Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, double drop, boolean closes) {
+            Order order, LegLine line, LegCurves curves, Path front, Path back, double drop, boolean closes) {
         TopCurves.Hook hook(int side) {
             return side < 0
                     ? new TopCurves.Hook(front.start(), curves.flareAtCrotch(-1, 0))
@@ -68,7 +68,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         }
     }
 
-    private static Optional<Lower> legs(Draft.Order order, Frame frame, Findings findings) {
+    private static Optional<Lower> legs(Order order, Frame frame, Findings findings) {
         double thigh = order.holding().at(Level.Name.CROTCH).width();
         LegLine line = LegLine.of(order, frame.crotchWidth(thigh));
         if (!HeightsCheck.pass(line, order, findings)) {
@@ -86,7 +86,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         if (lower.closes) {
             return Optional.of(lower);
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "wearer.measurements.hip girth",
                 "Measure hip girth, thigh girth and crotch height again.",
@@ -96,7 +96,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         return Optional.empty();
     }
 
-    private static Lower lower(Draft.Order order, LegLine line, Frame frame, double steepest) {
+    private static Lower lower(Order order, LegLine line, Frame frame, double steepest) {
         LegCurves curves = new LegCurves(line, frame, order.holding(), steepest);
         Path front = curves.inseam(-1, 0);
         OptionalDouble drop = Inseams.backDrop(curves, front.length());
@@ -116,7 +116,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
             return Optional.empty();
         }
         double hip = Frame.of(order).hip();
-        return Optional.of(Darts.of(top, hip, Frame.band(order)));
+        return Optional.of(Darts.of(top.waistEdge(), top.hipHeight(), hip, Frame.band(order)));
     }
 
     /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */

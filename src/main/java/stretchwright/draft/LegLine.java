@@ -53,7 +53,7 @@ record LegLine(
     /** A boot top nearer to the leg's lower edge than this, mm, cannot be marked apart from it (same). */
     private static final double SHORTEST_MARK = 10;
 
-    static LegLine of(Draft.Order order, double crotchWidth) {
+    static LegLine of(Order order, double crotchWidth) {
         Body body = order.body();
         Style style = order.style();
         List<Node> onBody = onBody(order, crotchWidth);
@@ -68,7 +68,7 @@ record LegLine(
         return overBoot(order, order.boot().get(), onBody);
     }
 
-    private static List<Node> onBody(Draft.Order order, double crotchWidth) {
+    private static List<Node> onBody(Order order, double crotchWidth) {
         Body body = order.body();
         double flat = 1 - order.reductions().along();
         return List.of(
@@ -82,7 +82,7 @@ record LegLine(
                 node(order, Level.Name.CALF, Measure.CALF_GIRTH));
     }
 
-    private static LegLine onLeg(Draft.Order order, List<Node> onBody, double height) {
+    private static LegLine onLeg(Order order, List<Node> onBody, double height) {
         Style style = order.style();
         double hem = height * (1 - order.reductions().along());
         double width = HemHeights.widthOnBody(order, height);
@@ -95,7 +95,7 @@ record LegLine(
      * Of a leg to the knee the mid-thigh may lie anywhere above the hem, and beside it too: in its stead stands the girth
      * profile's halfway between crotch and throat, so that nothing jumps when it passes the throat.
      */
-    private static List<Node> aboveKnee(Draft.Order order, Node crotch, Node end) {
+    private static List<Node> aboveKnee(Order order, Node crotch, Node end) {
         double throat = end.height() + turn(List.of(crotch), end.height());
         double height = (crotch.height() + throat) / 2;
         double onBody = height / (1 - order.reductions().along());
@@ -103,7 +103,7 @@ record LegLine(
         return List.of(crotch, new Node(height, girth * (1 - order.holding().reductionAt(onBody)), null));
     }
 
-    private static LegLine overBoot(Draft.Order order, Boot boot, List<Node> onBody) {
+    private static LegLine overBoot(Order order, Boot boot, List<Node> onBody) {
         Body body = order.body();
         Style style = order.style();
         double flat = 1 - order.reductions().along();
@@ -126,7 +126,7 @@ record LegLine(
         return assemble(onBody, narrow, Optional.of(flare), hem, covered, bootTop);
     }
 
-    private static Node node(Draft.Order order, Level.Name level, Measure girth) {
+    private static Node node(Order order, Level.Name level, Measure girth) {
         Holding.At at = order.holding().at(level);
         double height = at.height() * (1 - order.reductions().along());
         return new Node(height, at.width(), level, order.body().isHard(girth));

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Findings;
-import stretchwright.pattern.Mark;
-import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -28,7 +26,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
      * @param drawn their pieces, "leg", or "left leg" and "right leg" not yet mirrored
      * @param band length the waistband is to have, mm
      */
-    static Optional<LegParts> of(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band, Findings findings) {
+    static Optional<LegParts> of(Order order, List<Leg> legs, List<Piece> drawn, double band, Findings findings) {
         Style style = order.style();
         Parts parts = style.parts();
         List<Piece> whole = new ArrayList<>();
@@ -84,7 +82,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         Parts.Gusset g = style.parts().gusset().get();
         OptionalDouble taken = GussetCut.taken(leg, g);
         if (taken.isEmpty()) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.gusset.length",
                     "Choose a shorter or a wider gusset, or none.",
@@ -144,19 +142,5 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                 two - one,
                 style.allowance(role),
                 leg.cut());
-    }
-
-    /** The same piece with other notches and marks. */
-    static Piece with(Piece piece, List<Notch> notches, List<Mark> marks) {
-        return new Piece(
-                piece.name(),
-                piece.cut(),
-                piece.mirrored(),
-                piece.onFold(),
-                piece.edges(),
-                piece.grain(),
-                notches,
-                marks,
-                piece.cutLine());
     }
 }

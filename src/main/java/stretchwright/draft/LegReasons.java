@@ -18,7 +18,7 @@ final class LegReasons {
 
     private final Leg leg;
     private final Piece piece;
-    private final Draft.Order order;
+    private final Order order;
     private final Body body;
     private final List<Reason> out = new ArrayList<>();
 

@@ -17,7 +17,7 @@ final class LengthPlan {
 
     private LengthPlan() {}
 
-    static List<Reason> reasons(Draft.Order order, List<Level> levels) {
+    static List<Reason> reasons(Order order, List<Level> levels) {
         List<Reason> out = new ArrayList<>();
         levels.stream().filter(l -> l.name() == Level.Name.HEM).forEach(hem -> {
             Body body = hem.leg().isEmpty()
@@ -32,7 +32,7 @@ final class LengthPlan {
         return out;
     }
 
-    private static void plan(Draft.Order order, Level hem, List<Reason> out) {
+    private static void plan(Order order, Level hem, List<Reason> out) {
         Body body = order.body();
         String leg = (hem.leg() + " leg").strip() + ": ";
         double flat = 1 - order.reductions().along();
@@ -69,7 +69,7 @@ final class LengthPlan {
         }
     }
 
-    private static void inBoot(Draft.Order order, Boot boot, String leg, double standing, List<Reason> out) {
+    private static void inBoot(Order order, Boot boot, String leg, double standing, List<Reason> out) {
         double toTop = order.body().mm(Measure.CROTCH_HEIGHT) - HemHeights.bootTop(order.body(), boot);
         add(
                 out,

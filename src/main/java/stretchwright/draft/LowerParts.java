@@ -9,9 +9,9 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 
 /** What is added below the legs beside cuffs: boot covers, straps, what must be bought for them, and why. */
-record LowerParts(Draft.Order order, List<Piece> pieces, List<Notion> notions, List<Reason> reasons) {
+record LowerParts(Order order, List<Piece> pieces, List<Notion> notions, List<Reason> reasons) {
 
-    static LowerParts of(Draft.Order order, List<Leg> legs, List<Piece> legPieces, List<Piece> soFar) {
+    static LowerParts of(Order order, List<Leg> legs, List<Piece> legPieces, List<Piece> soFar) {
         List<Piece> pieces = new ArrayList<>();
         List<Notion> notions = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>();

@@ -56,7 +56,7 @@ final class PartReasons {
                         DOC));
     }
 
-    static Reason knee(Draft.Order order) {
+    static Reason knee(Order order) {
         KneeEase.Zone zone = KneeEase.zone(order);
         return new Reason(
                 "front leg: knee ease",

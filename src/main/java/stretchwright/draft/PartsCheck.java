@@ -31,7 +31,7 @@ final class PartsCheck {
         double thigh = piece.edge("back inseam").line().end().x()
                 - piece.edge("front inseam").line().start().x();
         if (g.width() > WIDEST_GUSSET * thigh) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.gusset.width",
                     String.format(java.util.Locale.ROOT, "Choose a gusset of %.0f mm or less.", WIDEST_GUSSET * thigh),
@@ -40,7 +40,7 @@ final class PartsCheck {
                     thigh);
         }
         if (g.width() > g.length()) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.gusset.width",
                     "The length runs from front to back and is the larger one; exchange the two.",
@@ -52,7 +52,7 @@ final class PartsCheck {
                 piece.edge("front crotch").length(), piece.edge("back crotch").length());
         double most = curve - ABOVE_GUSSET;
         if (GussetCut.reach(g) > most) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.gusset.length",
                     String.format(
@@ -77,7 +77,7 @@ final class PartsCheck {
                         .orElseThrow());
         double most = 2 * (room - BESIDE_PANEL);
         if (width > most) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.panel.width",
                     String.format(
@@ -99,7 +99,7 @@ final class PartsCheck {
             return;
         }
         if (zone.change() < KneeEase.LEAST) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.knee shaping",
                     "Choose a cloth that stretches more along the leg, or leave the knee shaping out.",
@@ -110,7 +110,7 @@ final class PartsCheck {
         }
         double end = leg.curves().endHeight();
         if (zone.low() < end + 25) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.knee shaping",
                     "Choose a longer leg, or leave the knee shaping out.",

@@ -41,12 +41,12 @@ final class Pockets {
     /** The tailbone pouch ends this far above the crotch point, and its opening this far below the waist edge, mm. */
     private static final double ABOVE_CROTCH = 30;
 
-    private final Draft.Order order;
+    private final Order order;
     private final Findings findings;
     private final Map<Pocket.Kind, Double> drops = new LinkedHashMap<>();
     private final Set<String> told = new HashSet<>();
 
-    Pockets(Draft.Order order, Findings findings) {
+    Pockets(Order order, Findings findings) {
         this.order = order;
         this.findings = findings;
     }
@@ -71,7 +71,7 @@ final class Pockets {
         for (Piece part : parts) {
             List<Mark> marks = new ArrayList<>(part.marks());
             places.stream().filter(p -> p.part().equals(part)).forEach(p -> marks.add(mark(p)));
-            out.add(LegParts.with(part, part.notches(), marks));
+            out.add(part.with(part.notches(), marks));
         }
         return out;
     }

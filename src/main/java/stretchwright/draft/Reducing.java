@@ -41,6 +41,9 @@ final class Reducing {
     /** Share of the stretch that an opening may use while it passes over heel or hips: an easy pull, with reserve. */
     static final double PASSING_SHARE = 0.85;
 
+    /** A band that is 2 % shorter than the girth it lies on still stays up (common practice, no source). */
+    static final double STILL_HOLDS = 0.98;
+
     private Reducing() {}
 
     /** Off the leg's lengths. Who sits all day gets the full length: a bent knee needs it (common practice, no source). */
@@ -55,7 +58,7 @@ final class Reducing {
                 along,
                 Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.stretchAlong())),
                 Math.max(
-                        1 - Frame.STILL_HOLDS,
+                        1 - STILL_HOLDS,
                         Math.min(
                                 reduction(comfortableBand(body, fabric)),
                                 Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip))))),

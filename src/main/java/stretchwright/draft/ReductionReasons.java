@@ -18,7 +18,7 @@ final class ReductionReasons {
 
     private ReductionReasons() {}
 
-    static List<Reason> of(Draft.Order order) {
+    static List<Reason> of(Order order) {
         Pattern.Reductions r = order.reductions();
         Input across = new Input("stretch across", 100 * order.fabric().stretchAcross(), "%", "fabric");
         Input along = new Input("stretch along", 100 * order.fabric().stretchAlong(), "%", "fabric");

@@ -244,7 +244,7 @@ final class SideCut {
     private static void quarter(Notch n, Edge part, List<Notch> out) {
         double along = Outline.alongAtX(part.line(), n.at().x()).orElse(-1.0);
         if (along > SEAM_IS_MARK && along < part.length() - SEAM_IS_MARK) {
-            out.add(LegPiece.notch(n.name(), part, along, n.mark()));
+            out.add(Outline.notch(n.name(), part, along, n.mark()));
         }
     }
 
@@ -258,10 +258,10 @@ final class SideCut {
             Edge edge = part.edge("waist edge");
             List<Notch> notches = new ArrayList<>(part.notches());
             if (left > SEAM_IS_MARK && left < edge.length() - SEAM_IS_MARK) {
-                notches.add(LegPiece.notch("side", edge, left, Notch.Mark.SINGLE));
+                notches.add(Outline.notch("side", edge, left, Notch.Mark.SINGLE));
             }
             left -= edge.length();
-            out.add(0, LegParts.with(part, notches, part.marks()));
+            out.add(0, part.with(notches, part.marks()));
         }
         return out;
     }

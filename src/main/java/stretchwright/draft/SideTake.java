@@ -28,7 +28,7 @@ final class SideTake {
         }
     }
 
-    private static Limits limits(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band) {
+    private static Limits limits(Order order, List<Leg> legs, List<Piece> drawn, double band) {
         double top = drawn.stream()
                 .mapToDouble(p -> p.cut() * p.edge("waist edge").length())
                 .sum();
@@ -44,14 +44,14 @@ final class SideTake {
     }
 
     /** What each cut edge takes in at the waist, mm. */
-    static double perEdge(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band) {
+    static double perEdge(Order order, List<Leg> legs, List<Piece> drawn, double band) {
         if (order.style().parts().sideSeam() != Parts.SideSeam.SHAPED) {
             return 0;
         }
         return limits(order, legs, drawn, band).perEdge();
     }
 
-    static Reason reason(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band) {
+    static Reason reason(Order order, List<Leg> legs, List<Piece> drawn, double band) {
         Limits l = limits(order, legs, drawn, band);
         String leg = drawn.get(0).name() + ": ";
         return new Reason(

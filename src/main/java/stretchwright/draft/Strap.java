@@ -41,12 +41,12 @@ final class Strap {
         return style.leg() == Style.Leg.STIRRUP && style.lower().strapWidth().isPresent();
     }
 
-    private static boolean underBoot(Draft.Order order) {
+    private static boolean underBoot(Order order) {
         return order.boot().isPresent() && order.style().lower().strapWidth().isPresent();
     }
 
     /** From hem to hem, as worn on the bare foot, mm: down both sides of the foot and across the arch. */
-    static double wayOnFoot(Draft.Order order) {
+    static double wayOnFoot(Order order) {
         double hem = HemHeights.onBody(order.body(), order.style().leg());
         return 2 * hem + ARCH_SHARE * order.body().mm(Measure.FOOT_LENGTH);
     }
@@ -57,12 +57,12 @@ final class Strap {
         return 2 * down + boot.sole().arch().orElseThrow();
     }
 
-    static Piece piece(Draft.Order order) {
+    static Piece piece(Order order) {
         double width = order.style().lower().strapWidth().orElseThrow();
         return Bands.strap(wayOnFoot(order) * (1 - TAUT), width, LAP, order.style());
     }
 
-    static Optional<Notion> elastic(Draft.Order order, Piece end) {
+    static Optional<Notion> elastic(Order order, Piece end) {
         if (!underBoot(order)) {
             return Optional.empty();
         }
@@ -73,7 +73,7 @@ final class Strap {
         return Optional.of(new Notion("strap", 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge));
     }
 
-    static List<Reason> reasons(Draft.Order order, Optional<Piece> cloth, Optional<Notion> elastic) {
+    static List<Reason> reasons(Order order, Optional<Piece> cloth, Optional<Notion> elastic) {
         if (cloth.isPresent()) {
             return List.of(new Reason(
                     "strap: length",
@@ -112,7 +112,7 @@ final class Strap {
                 "docs/maths/draft.md, straps; common practice, no source");
     }
 
-    private static String origin(Draft.Order order, Measure measure) {
+    private static String origin(Order order, Measure measure) {
         return order.body().isGiven(measure) ? "measured" : "estimated";
     }
 }

@@ -89,7 +89,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                 height.isPresent() ? curves.sideHeight(height.getAsDouble()) - waist : Double.NEGATIVE_INFINITY;
         if (!(Math.abs(correction) <= LARGEST_CORRECTION)) {
             boolean low = style.dropBelowWaist() > 0;
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     low ? "style.rise" : "wearer.measurements.total crotch length",
                     (low ? "Choose a higher rise; or measure" : "Measure")
@@ -130,7 +130,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                 : heightFor(curves, fullness, hip, target + front + back);
         if (height.isEmpty()) {
             boolean inFront = top.frontRaise() < top.backRaise();
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     inFront ? "style.front waist" : "style.back waist",
                     "Lower it less, or choose a higher rise.",

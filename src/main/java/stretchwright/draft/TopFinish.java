@@ -30,7 +30,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
 
     private static final double CORD_END = 200;
 
-    static TopFinish of(Draft.Order order, List<LegSet> legs) {
+    static TopFinish of(Order order, List<LegSet> legs) {
         double topEdge = LegSet.around(legs, "waist edge");
         TopFinish plain = switch (order.style().top().band().shape()) {
             case STRAIGHT -> straight(order, topEdge);
@@ -40,7 +40,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         return plain.with(order, legs);
     }
 
-    private static TopFinish straight(Draft.Order order, double topEdge) {
+    private static TopFinish straight(Order order, double topEdge) {
         double length = Math.min(Frame.band(order), topEdge);
         return new TopFinish(
                 List.of(Bands.waistband(length, order.style())),
@@ -49,7 +49,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
                 BandReasons.straight(order, length, topEdge));
     }
 
-    private static TopFinish contoured(Draft.Order order, double topEdge) {
+    private static TopFinish contoured(Order order, double topEdge) {
         Style style = order.style();
         Contour contour = contour(order, topEdge);
         List<Mark> inside = style.top().band().keyPocket().isPresent()
@@ -63,7 +63,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
     }
 
     /** The frustum between the girths where its edges sit, both reduced alike; never longer than the legs' top edge. */
-    static Contour contour(Draft.Order order, double topEdge) {
+    static Contour contour(Order order, double topEdge) {
         Style style = order.style();
         double below = Frame.band(order);
         double lower = Math.min(below, topEdge);
@@ -72,13 +72,13 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
     }
 
     /** Girth of the body where the band's upper edge sits; above the waist nothing is measured and the waist stands. */
-    static double upperGirth(Draft.Order order) {
+    static double upperGirth(Order order) {
         Style style = order.style();
         return TrunkProfile.of(order.body()).girthBelowWaist(style.dropBelowWaist() - style.bandHeight());
     }
 
     /** Key pocket, elastic and cord, which each kind of band may have. */
-    private TopFinish with(Draft.Order order, List<LegSet> legs) {
+    private TopFinish with(Order order, List<LegSet> legs) {
         TopEnd.Band band = order.style().top().band();
         List<Piece> all = new ArrayList<>(pieces);
         List<Notion> bought = new ArrayList<>(notions);

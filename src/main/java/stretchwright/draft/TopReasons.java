@@ -15,7 +15,7 @@ final class TopReasons {
 
     private TopReasons() {}
 
-    static List<Reason> contoured(Draft.Order order, Contour contour, double topEdge) {
+    static List<Reason> contoured(Order order, Contour contour, double topEdge) {
         double girth = Frame.topGirth(order.body(), order.style());
         Reason.Input taken =
                 new Reason.Input("waistband reduction", 100 * order.reductions().waistband(), "%", "fabric");
@@ -53,7 +53,7 @@ final class TopReasons {
                         NOTE));
     }
 
-    private static List<Reason.Input> body(Draft.Order order) {
+    private static List<Reason.Input> body(Order order) {
         List<Reason.Input> inputs = new ArrayList<>();
         for (Measure m : List.of(Measure.WAIST_GIRTH, Measure.HIP_GIRTH, Measure.WAIST_HEIGHT, Measure.HIP_HEIGHT)) {
             inputs.add(new Reason.Input(
@@ -64,7 +64,7 @@ final class TopReasons {
         return inputs;
     }
 
-    static List<Reason> casing(Draft.Order order, List<LegSet> legs) {
+    static List<Reason> casing(Order order, List<LegSet> legs) {
         List<Reason> out = new ArrayList<>();
         for (LegSet set : legs) {
             Piece leg = set.with("waist edge");
@@ -97,7 +97,7 @@ final class TopReasons {
                         PRACTICE));
     }
 
-    static Reason elastic(Draft.Order order, double ring, double width) {
+    static Reason elastic(Order order, double ring, double width) {
         double girth = Frame.topGirth(order.body(), order.style());
         return new Reason(
                 "waist elastic: cut length",
