@@ -2,11 +2,15 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -29,6 +33,21 @@ final class Casing {
     /** What is turned down at the waist edge, mm. */
     static double turn(Style style) {
         return style.bandHeight() + BEYOND_ROW;
+    }
+
+    /** Why so much is turned down. */
+    static List<Reason> reasons(List<LegSet> legs, Style style) {
+        List<Reason> out = new ArrayList<>();
+        for (LegSet set : legs) {
+            Piece leg = set.with("waist edge");
+            out.add(Ruled.of(
+                            leg.edge("waist edge").allowance(),
+                            Tell.said("rule.turned-down", Part.length(BEYOND_ROW)),
+                            Tell.said("source.bands-practice"),
+                            Inputs.style(Tell.said("input.casing-height"), style.bandHeight()))
+                    .reason(new Dimension(leg.name(), What.TURNED_DOWN_AT_THE_WAIST)));
+        }
+        return out;
     }
 
     /** The waist edge of a leg: where a band is sewn on, or the fold of a casing. */

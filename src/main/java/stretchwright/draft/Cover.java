@@ -5,8 +5,12 @@ import java.util.List;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Level;
@@ -15,6 +19,7 @@ import stretchwright.pattern.Notch;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -35,6 +40,8 @@ final class Cover {
 
     /** Overlapped to a ring, mm (common practice, no source). */
     private static final double OVERLAP = 15;
+
+    private static final Said SOURCE = Tell.said("source.covers");
 
     private Cover() {}
 
@@ -122,63 +129,42 @@ final class Cover {
     static List<Reason> reasons(Order order, Piece cover, String leg) {
         Boot boot = order.boot().orElseThrow();
         Boot.Sole sole = boot.sole();
-        String source = "docs/maths/draft.md, hems; halves cut as the side view: two makers' tutorials";
+        double upper = cover.edge("upper edge").length();
+        Dimension hem = new Dimension(leg, What.HEM_LENGTH);
         return List.of(
-                new Reason(
-                        cover.name() + ": height",
-                        cover.edge("back edge").length(),
-                        "(ankle to top - 25 + ankle to sole - 8) x (1 - along): from the leg's edge 25 mm below the"
-                                + " boot's top down to 8 mm above the sole",
-                        List.of(
-                                new Reason.Input(
-                                        "ankle to top",
-                                        boot.ankleToTop(),
-                                        "mm",
-                                        boot.topEstimated() ? "estimated" : "measured"),
-                                new Reason.Input(
-                                        "ankle to sole", sole.ankleToSole().orElseThrow(), "mm", "measured"),
-                                new Reason.Input(
-                                        ReductionReasons.ALONG,
-                                        100 * order.reductions().along(),
-                                        "%",
-                                        ReductionReasons.ALONG)),
-                        source),
-                new Reason(
-                        cover.name() + ": lower edge",
-                        cover.edge("lower edge").length(),
-                        "half of (2 (sole length - sole width) + pi sole width) x (1 - hem reduction): half way round"
-                                + " the sole",
-                        List.of(
-                                new Reason.Input("sole length", sole.length().orElseThrow(), "mm", "measured"),
-                                new Reason.Input("sole width", sole.width().orElseThrow(), "mm", "measured"),
-                                new Reason.Input(
-                                        ReductionReasons.HEM,
-                                        100 * order.reductions().hem(),
-                                        "%",
-                                        ReductionReasons.HEM)),
-                        source),
-                new Reason(
-                        cover.name() + ": heel to instep",
-                        CoverFront.nearest(cover.edge("front edge").line(), Point.ORIGIN),
-                        "heel girth x (1 - hem reduction) / 2, as near as the front curve can be brought: from the"
-                                + " heel's corner to the nearest point of the front edge",
-                        List.of(
-                                new Reason.Input("heel girth", boot.heelGirth(), "mm", "measured"),
-                                new Reason.Input(
-                                        ReductionReasons.HEM,
-                                        100 * order.reductions().hem(),
-                                        "%",
-                                        ReductionReasons.HEM)),
-                        source),
-                new Reason(
-                        cover.name() + ": upper edge",
-                        cover.edge("upper edge").length(),
-                        "half of the leg's lower edge, to which it is joined",
-                        List.of(new Reason.Input(
-                                leg + ": hem length",
-                                2 * cover.edge("upper edge").length(),
-                                "mm",
-                                leg + ": hem length")),
-                        source));
+                Ruled.of(
+                                cover.edge("back edge").length(),
+                                Tell.said(
+                                        "rule.cover-height",
+                                        Part.length(LowerEnd.LUNGE),
+                                        Part.length(HemHeights.ABOVE_SOLE)),
+                                SOURCE,
+                                Inputs.toTop(boot),
+                                Inputs.measured(
+                                        Tell.said("input.ankle-to-sole"),
+                                        sole.ankleToSole().orElseThrow()),
+                                order.along())
+                        .reason(new Dimension(cover.name(), What.HEIGHT)),
+                Ruled.of(
+                                cover.edge("lower edge").length(),
+                                Tell.said("rule.cover-lower"),
+                                SOURCE,
+                                Inputs.measured(
+                                        Tell.said("input.sole-length"),
+                                        sole.length().orElseThrow()),
+                                Inputs.measured(
+                                        Tell.said("input.sole-width"),
+                                        sole.width().orElseThrow()),
+                                order.hem())
+                        .reason(new Dimension(cover.name(), What.LOWER_EDGE)),
+                Ruled.of(
+                                CoverFront.nearest(cover.edge("front edge").line(), Point.ORIGIN),
+                                Tell.said("rule.cover-heel"),
+                                SOURCE,
+                                Inputs.measured(Tell.said("input.boot-heel-girth"), boot.heelGirth()),
+                                order.hem())
+                        .reason(new Dimension(cover.name(), What.HEEL_TO_INSTEP)),
+                Ruled.of(upper, Tell.said("rule.cover-upper"), SOURCE, new Input(hem.said(), 2 * upper, "mm", hem))
+                        .reason(new Dimension(cover.name(), What.UPPER_EDGE)));
     }
 }

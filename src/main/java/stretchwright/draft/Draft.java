@@ -61,7 +61,7 @@ public final class Draft {
         }
         Frame frame = Frame.of(order);
         if (body.legs().alike()) {
-            return Leg.draft(order.on(padded.leg(Side.LEFT)), frame, findings)
+            return Leg.draft(order.on(padded.leg(Side.LEFT), "leg"), frame, findings)
                     .flatMap(leg -> pair(order, frame, leg, findings));
         }
         return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
@@ -77,7 +77,8 @@ public final class Draft {
         List<Leg> legs = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
         for (Side side : Side.values()) {
-            Optional<Leg> leg = Leg.matching(order.on(order.body().leg(side)), frame, mean, findings);
+            Optional<Leg> leg =
+                    Leg.matching(order.on(order.body().leg(side), side.word() + " leg"), frame, mean, findings);
             if (leg.isEmpty()) {
                 return Optional.empty();
             }
@@ -103,13 +104,13 @@ public final class Draft {
         List<Piece> pieces = new ArrayList<>();
         parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
         pieces.addAll(finish.pieces());
-        List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
+        List<Reason> reasons = new ArrayList<>(order.reductionReasons());
         style.cuffHeight().ifPresent(h -> {
-            List<Piece> cuffs = Bands.cuffs(parts.legs(), h, style);
-            pieces.addAll(cuffs);
-            reasons.addAll(BandReasons.cuffs(cuffs, parts.legs(), h));
+            Reasoned<List<Piece>> cuffs = Bands.cuffs(parts.legs(), h, style);
+            pieces.addAll(cuffs.drawn());
+            reasons.addAll(cuffs.reasons());
         });
-        parts.legs().forEach(leg -> reasons.addAll(BandReasons.shares(leg)));
+        parts.legs().forEach(leg -> reasons.addAll(leg.shares()));
         LowerParts lower = LowerParts.of(order, legs, drawn, pieces);
         pieces.addAll(lower.pieces());
         pieces.addAll(parts.added());
@@ -126,23 +127,15 @@ public final class Draft {
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
-            Order own = legs.get(i).order();
-            holds.addAll(HoldReasons.holds(own, frame, names.get(i), below));
-            reasons.addAll(HoldReasons.of(own, drawn.get(i).name(), below));
+            holds.addAll(legs.get(i).holds(frame, names.get(i), below));
+            reasons.addAll(legs.get(i).order().holding().reasons(below));
             lower.hem(i, names.get(i)).ifPresent(levels::add);
-            reasons.addAll(LegReasons.of(legs.get(i), drawn.get(i), frame, below));
+            reasons.addAll(legs.get(i).reasons(drawn.get(i), frame, below));
         }
         reasons.addAll(finish.reasons());
-        for (int i = 0; i < legs.size(); i++) {
-            String name = drawn.get(i).name();
-            double hip = Frame.of(legs.get(i).order()).hip();
-            legs.get(i)
-                    .dart()
-                    .filter(Darts.Dart::drawn)
-                    .ifPresent(d -> reasons.addAll(Darts.reasons(d, name, hip, LegReasons.hipName(name))));
-        }
+        legs.forEach(leg -> reasons.addAll(leg.dartReasons()));
         reasons.addAll(lower.reasons());
-        reasons.addAll(LengthPlan.reasons(order, levels));
+        reasons.addAll(LengthPlan.reasons(legs.stream().map(Leg::order).toList(), levels));
         reasons.addAll(parts.reasons());
         List<Notion> notions = new ArrayList<>(finish.notions());
         notions.addAll(lower.notions());

@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 
 /**
  * Room for the bent knee: the front is drafted longer and the back shorter over the knee, and the front is eased in.
@@ -61,6 +64,18 @@ final class KneeEase {
         double zone = Math.min(ZONE, ZONE_OF_KNEE * knee);
         double spare = body.seated() ? MOST : Math.min(MOST, order.reductions().along());
         return new Zone(knee, zone / 2, spare * zone);
+    }
+
+    /** Why the front is so much longer than the back. */
+    static Reason reason(Order order) {
+        Zone zone = zone(order);
+        return Ruled.of(
+                        2 * zone.change(),
+                        Tell.said("rule.knee-ease", Part.share(MOST), Part.length(ZONE), Part.number(ZONE_OF_KNEE, 2)),
+                        Tell.said("source.knee"),
+                        Inputs.rule(Tell.said("input.zone"), 2 * zone.half()),
+                        order.along())
+                .reason(new Dimension("front leg", Dimension.What.KNEE_EASE));
     }
 
     /** The parts of one leg, from the front on; a panel keeps its length and gets the notches only. */

@@ -8,8 +8,11 @@ import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.TopEnd;
 
 /** One drafted leg: its inseams and its top. */
@@ -69,8 +72,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
     }
 
     private static Optional<Lower> legs(Order order, Frame frame, Findings findings) {
-        double thigh = order.holding().at(Level.Name.CROTCH).width();
-        LegLine line = LegLine.of(order, frame.crotchWidth(thigh));
+        LegLine line = LegLine.of(order, frame.crotch(order).value());
         if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
@@ -119,6 +121,33 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         return Optional.of(Darts.of(top.waistEdge(), top.hipHeight(), hip, Frame.band(order)));
     }
 
+    List<Reason> dartReasons() {
+        return dart().filter(Darts.Dart::drawn)
+                .map(d -> Darts.reasons(order, d, Frame.of(order).hip()))
+                .orElse(List.of());
+    }
+
+    /**
+     * What decided each width, once the pattern is drawn: the plan, or the curve, or the room that the seat needs.
+     *
+     * @param name of the leg where they differ
+     */
+    List<LevelHold> holds(Frame frame, String name, List<Level> levels) {
+        boolean seam = order.hemStretch() < order.fabric().stretchAcross();
+        List<LevelHold> out = new ArrayList<>();
+        for (Level level : levels) {
+            if (level.name() == Level.Name.HIP || Holding.LEG.contains(level.name())) {
+                Held at = order.holding().at(level.name());
+                boolean room =
+                        level.name() == Level.Name.CROTCH && frame.crotch(order).value() > at.width();
+                LevelHold.Bound bound = room ? LevelHold.Bound.FRAME : at.decided(level, seam);
+                String leg = level.name() == Level.Name.HIP ? "" : name;
+                out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), bound));
+            }
+        }
+        return out;
+    }
+
     /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */
     List<Level> levels(String name) {
         Piece piece = piece("leg", 2, true);
@@ -158,6 +187,42 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
                     Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
         }
         return out;
+    }
+
+    /**
+     * Why the leg, still in one piece, is as wide and as long as it is.
+     *
+     * @param frame whose hip and waist the leg shares with the other one
+     */
+    List<Reason> reasons(Piece piece, Frame frame, List<Level> levels) {
+        List<Reason> out = new ArrayList<>();
+        levels.forEach(l -> width(l, frame).ifPresent(out::add));
+        out.addAll(line.reasons(order, piece));
+        out.addAll(top.reasons(order, piece));
+        out.addAll(Inseams.reasons(
+                order,
+                piece,
+                front.start().y(),
+                front.start().y() - back.start().y()));
+        out.add(frame.waistEdge(order, piece));
+        return out;
+    }
+
+    private Optional<Reason> width(Level level, Frame frame) {
+        Holding holding = order.holding();
+        double drawn = level.width();
+        return switch (level.name()) {
+            case WAIST, HEM, BOOT_TOP, ANKLE -> Optional.empty();
+            case HIP -> Optional.of(holding.width(level.name()).with(drawn).reason(order.hipWidth()));
+            case CROTCH -> Optional.of(frame.crotch(order).evened(drawn).reason(order.its(What.CROTCH_WIDTH)));
+            case MID_THIGH -> Optional.of(girth(level).reason(order.its(What.MID_THIGH_WIDTH)));
+            case KNEE -> Optional.of(girth(level).reason(order.its(What.KNEE_WIDTH)));
+            case CALF -> Optional.of(girth(level).reason(order.its(What.CALF_WIDTH)));
+        };
+    }
+
+    private Ruled girth(Level level) {
+        return order.holding().width(level.name()).evened(level.width());
     }
 
     private static double widthAt(Path front, Path back, double height) {

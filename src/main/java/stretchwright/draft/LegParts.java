@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -36,7 +37,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                 return Optional.empty();
             }
         }
-        parts.gusset().ifPresent(g -> reasons.addAll(PartReasons.gusset(g)));
+        parts.gusset().ifPresent(g -> reasons.addAll(GussetCut.reasons(g)));
         for (Piece leg : drawn) {
             Optional<Piece> cut = withoutCorners(leg, style, findings, reasons);
             if (cut.isEmpty()) {
@@ -44,11 +45,10 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
             }
             whole.add(cut.get());
         }
-        double taken = SideTake.perEdge(order, legs, drawn, band);
-        if (parts.sideSeam() == Parts.SideSeam.SHAPED) {
-            reasons.add(SideTake.reason(order, legs, drawn, band));
-        }
-        parts.panelWidth().ifPresent(w -> reasons.add(PartReasons.panel(w)));
+        Optional<Ruled> side = SideTake.perEdge(order, legs, drawn, band);
+        side.ifPresent(s -> reasons.add(s.reason(new Dimension("front leg", Dimension.What.SIDE_TAKE_IN))));
+        double taken = side.map(Ruled::value).orElse(0.0);
+        parts.panelWidth().ifPresent(w -> reasons.add(SideCut.panel(w)));
         Pockets pockets = new Pockets(order, findings);
         List<LegSet> sets = new ArrayList<>();
         for (int i = 0; i < drawn.size(); i++) {
@@ -67,7 +67,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                     right ? pieces.stream().map(Mirror::of).toList() : pieces));
         }
         if (parts.kneeShaping()) {
-            reasons.add(PartReasons.knee(legs.get(0).order()));
+            reasons.add(KneeEase.reason(legs.get(0).order()));
         }
         if (!findings.isEmpty()) {
             return Optional.empty();
@@ -92,7 +92,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                     g.width());
             return Optional.empty();
         }
-        reasons.addAll(PartReasons.gusset(leg, g, taken.getAsDouble()));
+        reasons.addAll(GussetCut.reasons(leg.name(), g, taken.getAsDouble()));
         return Optional.of(GussetCut.leg(leg, g, taken.getAsDouble(), style));
     }
 

@@ -3,7 +3,6 @@ package stretchwright.draft;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Findings;
-import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Style;
 
 /** Whether the hem, the strap and the boot they were measured for leave each other room; names both where not. */
@@ -33,7 +32,7 @@ final class LowerCheck {
 
     private static boolean inside(Boot boot, Order order, Findings findings) {
         double bone = order.body().mm(Measure.ANKLE_BONE_HEIGHT);
-        double hem = HemHeights.overBoot(order.body(), boot, LowerEnd.Hem.INSIDE_BOOT);
+        double hem = HemHeights.of(order).value();
         if (hem >= bone) {
             return true;
         }
@@ -85,7 +84,7 @@ final class LowerCheck {
                     LegLine.SHORTEST_FLARE);
             return false;
         }
-        double width = HemLine.across(HemHeights.widthOverBoot(boot, order, LowerEnd.Hem.OVER_HEEL), drop);
+        double width = HemLine.across(HemWidths.edge(order).value(), drop);
         double most = TURN_OF_RADIUS * HemLine.sharpest(width, drop);
         double turn = order.style().hemAllowance();
         if (turn > most) {

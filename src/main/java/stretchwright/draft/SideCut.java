@@ -5,11 +5,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -74,6 +76,15 @@ final class SideCut {
             return List.of(-half, half);
         }
         return parts.cutAtSide() ? List.of(0.0) : List.of();
+    }
+
+    static Reason panel(double width) {
+        return Ruled.of(
+                        width,
+                        Tell.said("rule.panel"),
+                        Tell.said("source.parts"),
+                        Inputs.style(Tell.said("input.panel-width"), width))
+                .reason(new Dimension(PANEL, Dimension.What.WIDTH));
     }
 
     /** The cut edge, upwards; to the side of the front (-1) or of the back (1). */

@@ -3,6 +3,7 @@ package stretchwright.make;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Voice;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
@@ -57,7 +58,7 @@ final class Report {
         }
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
-        ReportPattern.pattern(report.putObject("pattern"), pattern);
+        ReportPattern.pattern(report.putObject("pattern"), pattern, Voice.of(make.unit()));
         ReportResults.fit(report.putObject("fit"), fit);
         ReportCloth.lays(report.putObject("lay"), lays);
         ReportSewing.plan(report.putObject("sewing"), sewing);
