@@ -12,9 +12,17 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
+import stretchwright.intake.Echo;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.Nearest;
+import stretchwright.intake.OwnUnit;
+import stretchwright.intake.WearingEntry;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Reason;
+import stretchwright.report.Report;
+import stretchwright.report.ReportPattern;
+import stretchwright.report.ReportWearer;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -88,7 +96,7 @@ public final class Why {
                         .distinct()
                         .toList(),
                 voice);
-        WearingJson.history(out, worn);
+        ReportWearer.history(out, worn);
         return Report.text(root);
     }
 
