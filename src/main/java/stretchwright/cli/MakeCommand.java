@@ -50,7 +50,7 @@ final class MakeCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
         List<MakeFile> makes = read(wrong);
         List<Made> made = folder.isEmpty() ? List.of() : run(makes, console, wrong);
