@@ -60,7 +60,7 @@ final class MakeCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
         Set<FileGroup> groups = groups(wrong);
         List<MakeFile> makes = read(wrong).stream()
