@@ -47,6 +47,9 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
             whole.add(cut.get());
         }
         double taken = SideTake.perEdge(order, legs, drawn, band);
+        if (!PartsCheck.panelKeepsItsWidth(parts, taken, findings)) {
+            return Optional.empty();
+        }
         if (parts.sideSeam() == Parts.SideSeam.SHAPED) {
             reasons.add(SideTake.reason(order, legs, drawn, band));
         }
