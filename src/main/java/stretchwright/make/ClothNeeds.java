@@ -14,6 +14,7 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothWidths;
+import stretchwright.lay.LayClock;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
@@ -165,7 +166,8 @@ public final class ClothNeeds {
                     own.fabric(),
                     own.style().lay(),
                     own.seed(),
-                    Buying.Counter.of(own.unit()));
+                    Buying.Counter.of(own.unit()),
+                    LayClock.NONE);
             return new ShopNeeds.Lengths(widths, own.unit());
         });
     }

@@ -13,6 +13,7 @@ import stretchwright.fit.PoseTape;
 import stretchwright.ground.Findings;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
+import stretchwright.lay.LayClock;
 import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -51,7 +52,7 @@ final class Rooms implements Stages {
 
     @Override
     public Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings) {
-        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), findings);
+        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), LayClock.NONE, findings);
     }
 
     @Override
