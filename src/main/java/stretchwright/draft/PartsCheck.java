@@ -142,6 +142,25 @@ final class PartsCheck {
         }
     }
 
+    /** @param taken what each seam takes in at the waist, mm */
+    static boolean panelKeepsItsWidth(Parts parts, double taken, Findings findings) {
+        double least = 2 * taken + LEAST_PANEL;
+        double width = parts.panelWidth().orElse(least);
+        if (width < least) {
+            Odds.at(
+                    findings,
+                    "style.panel.width",
+                    String.format(
+                            Locale.ROOT, "Choose a panel of %.0f mm or more, or style.side seam: none.", Math.ceil(least)),
+                    "%.0f mm is at odds with style.side seam: shaped: both seams of the panel lean in by %.0f mm at the waist,"
+                            + " and %.0f mm must stay between them.",
+                    width,
+                    taken,
+                    LEAST_PANEL);
+        }
+        return width >= least;
+    }
+
     /** From the side line to where an edge comes nearest to it, mm; infinite where the leg has no such edge. */
     private static double room(Piece piece, String edge) {
         return piece.edges().stream()
