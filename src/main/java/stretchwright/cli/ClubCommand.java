@@ -89,7 +89,7 @@ final class ClubCommand extends Task {
     private int laid(StopKey stop) throws IOException {
         Console console = console();
         Findings aboutArguments = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
+        Optional<OutFolder> folder = folder(out, aboutArguments);
         OptionalDouble length = arguments(aboutArguments);
         List<Finding> wrong = new ArrayList<>(aboutArguments.all());
         try {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import stretchwright.advice.Trials;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
-import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.Buying;
@@ -15,6 +14,7 @@ import stretchwright.lay.Lay;
 import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.print.Printable;
 import stretchwright.sewing.SewingPlan;
 
 /** The rooms that a make goes through, in the order of the job; an empty answer leaves at least one finding. */
@@ -35,5 +35,6 @@ public interface Stages extends Trials {
     /** In the order of the least time; findings, thrown, where the sewer's own steps cannot be kept. */
     SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit);
 
-    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
+    /** What can be had of the make, each file by its name. */
+    List<Printable> printables(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
 }
