@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.print.CompareSvg;
@@ -86,27 +87,13 @@ public final class Compare {
         lines.add("");
         lines.add("What the fit check says (stops and cautions; A has " + Verdicts.count(a.fit()) + ", B "
                 + Verdicts.count(b.fit()) + ")");
-        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(line(v))));
+        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line(Voice.of(own)))));
         return lines;
     }
 
     private static boolean matters(CompareVerdict v) {
         return v.a().filter(w -> w.severity() != FitReport.Severity.NOTE).isPresent()
                 || v.b().filter(w -> w.severity() != FitReport.Severity.NOTE).isPresent();
-    }
-
-    static String line(CompareVerdict v) {
-        String severity = v.status() == CompareVerdict.Status.MILDER || v.status() == CompareVerdict.Status.WORSE
-                ? v.a().orElseThrow().severity().word() + " -> "
-                        + v.b().orElseThrow().severity().word()
-                : v.said().severity().word();
-        return String.format(
-                Locale.ROOT,
-                "  %s %s: %s: %s",
-                v.status().word(),
-                severity,
-                v.said().about(),
-                v.said().message());
     }
 
     private static List<String> wrapped(String line) {
@@ -178,12 +165,14 @@ public final class Compare {
         ArrayNode onlyB = out.putArray("onlyInB");
         only(b.pattern(), a.pattern()).forEach(onlyB::add);
         ArrayNode said = out.putArray("verdicts");
+        Voice inA = Voice.of(a.make().unit());
+        Voice inB = Voice.of(b.make().unit());
         for (CompareVerdict v : verdicts) {
             ObjectNode one = said.addObject()
                     .put("status", v.status().word())
-                    .put("about", v.said().about());
-            v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", w.message()));
-            v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", w.message()));
+                    .put("about", inA.say(v.said().about()));
+            v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", inA.say(w.message())));
+            v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", inB.say(w.message())));
         }
         return Report.text(root);
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Voice;
 
 /**
  * A verdict of one make beside that of the other about the same.
@@ -30,6 +31,16 @@ record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdict> b) {
         return b.or(() -> a).orElseThrow();
     }
 
+    /** For people. */
+    String line(Voice voice) {
+        String severity = status == Status.MILDER || status == Status.WORSE
+                ? voice.say(a.orElseThrow().severity().said()) + " -> "
+                        + voice.say(b.orElseThrow().severity().said())
+                : voice.say(said().severity().said());
+        return "  " + status.word() + " " + severity + ": " + voice.say(said().about()) + ": "
+                + voice.say(said().message());
+    }
+
     static List<CompareVerdict> of(FitReport a, FitReport b) {
         List<Verdict> left = new ArrayList<>(b.verdicts());
         List<CompareVerdict> out = new ArrayList<>();
@@ -45,7 +56,7 @@ record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdict> b) {
     /** The one that says the same with other numbers; else one about the same place that is milder or worse. */
     private static Optional<Verdict> twin(Verdict v, List<Verdict> others) {
         Optional<Verdict> same = others.stream()
-                .filter(w -> RemediesKey.of(w).equals(RemediesKey.of(v)))
+                .filter(v::saysTheSame)
                 .findFirst();
         return same.isPresent()
                 ? same

@@ -65,7 +65,7 @@ public record Made(
             }
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
-                    .map(Verdicts::line)
+                    .map(v -> Verdicts.line(v, make.unit()))
                     .forEach(lines::add);
             if (severity == FitReport.Severity.CAUTION) {
                 Measuring.doubts(body).stream().map(Verdicts::line).forEach(lines::add);

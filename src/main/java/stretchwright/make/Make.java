@@ -90,8 +90,7 @@ public final class Make {
         Pattern pattern = need(f -> stages.draft(body, make, f), make);
         progress.say("draft: " + pattern.pieces().size() + " pieces, "
                 + pattern.seams().size() + " seams");
-        FitReport judged = Remedies.tried(make, body, pattern, stages.fit(pattern, body, make), stages);
-        FitReport fit = OwnUnit.verdicts(judged, make.unit());
+        FitReport fit = Remedies.tried(make, body, pattern, stages.fit(pattern, body, make), stages);
         progress.say("fit: " + Verdicts.count(fit));
         List<ClothLay> lays = need(f -> Cloths.laid(pattern, make, stages, f), make);
         lays.forEach(l -> progress.say(said(l.lay())));

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Unit;
 import stretchwright.print.Amounts;
@@ -81,16 +80,5 @@ final class OwnUnit {
         return all.stream()
                 .map(f -> new Finding(f.file(), f.key(), text(f.problem(), unit), text(f.remedy(), unit)))
                 .toList();
-    }
-
-    static FitReport verdicts(FitReport fit, Unit unit) {
-        return fit.with(fit.verdicts().stream()
-                .map(v -> v.worded(
-                        text(v.message(), unit),
-                        text(v.remedy(), unit),
-                        v.tried().stream()
-                                .map(t -> new FitReport.Tried(text(t.change(), unit), t.turns(), text(t.after(), unit)))
-                                .toList()))
-                .toList());
     }
 }

@@ -3,6 +3,7 @@ package stretchwright.make;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Voice;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Document;
@@ -58,7 +59,7 @@ final class Report {
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
         ReportPattern.pattern(report.putObject("pattern"), pattern);
-        ReportResults.fit(report.putObject("fit"), fit);
+        ReportResults.fit(report.putObject("fit"), fit, Voice.of(make.unit()));
         ReportCloth.lays(report.putObject("lay"), lays);
         ReportSewing.plan(report.putObject("sewing"), sewing);
         cost(report.putObject("cost"), lays);

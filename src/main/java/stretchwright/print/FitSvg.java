@@ -7,6 +7,7 @@ import stretchwright.body.Comfort;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport.CoursePoint;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
 
 /**
@@ -73,7 +74,7 @@ final class FitSvg {
                 .forEach(l -> words.append(' ')
                         .append(Phrases.of(
                                 "fit-plot.says-level",
-                                l.place(),
+                                Voice.plain().say(l.place()),
                                 Amounts.percent(l.across()),
                                 Amounts.number(mmHg(l.pressure()), 1))));
         return words.toString();

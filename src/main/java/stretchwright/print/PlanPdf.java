@@ -3,6 +3,7 @@ package stretchwright.print;
 import java.util.ArrayList;
 import java.util.List;
 import stretchwright.ground.Box;
+import stretchwright.ground.Voice;
 import stretchwright.print.Column.Para;
 import stretchwright.sewing.SewingPlan.Operation;
 
@@ -32,7 +33,7 @@ final class PlanPdf {
 
     private void write() {
         block(false, PlanWords.summary(job));
-        List<Para> verdicts = PlanWords.verdicts(job.fit());
+        List<Para> verdicts = PlanWords.verdicts(job.fit(), Voice.of(job.unit()));
         if (!verdicts.isEmpty()) {
             verdicts.forEach(v -> block(false, List.of(v)));
         }
