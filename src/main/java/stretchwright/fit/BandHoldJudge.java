@@ -86,7 +86,7 @@ final class BandHoldJudge {
         boolean hips = worn.body().mm(Measure.HIP_GIRTH) > waist.girth();
         add(
                 waist.assumed() || hips ? NOTE : CAUTION,
-                Tell.said("hold.grip", Part.number(waist.pressure(), 2), known, Part.number(least, 2))
+                Tell.said("hold.grip", Part.fixed(waist.pressure(), 2), known, Part.fixed(least, 2))
                         .and(hips ? Tell.said("hold.hips-help") : Said.NOTHING)
                         .and(waist.assumed() ? Tell.said("hold.curve-assumed") : Said.NOTHING),
                 Tell.said("hold.grip-help"));
@@ -134,7 +134,7 @@ final class BandHoldJudge {
         } else if (ratio > FULL_HIP) {
             add(
                     NOTE,
-                    Tell.said("hold.full-hip", Part.number(ratio, 2)),
+                    Tell.said("hold.full-hip", Part.fixed(ratio, 2)),
                     Tell.said("hold.full-hip-help", Part.span(6, 25)));
         }
     }

@@ -54,7 +54,7 @@ final class HoldJudge {
             }
         } else if (Math.abs(worst - wanted) > OFF) {
             Part reached = new Part.Pressure(Laplace.fromMmHg(worst), 1);
-            Part asked = Part.number(wanted, 1);
+            Part asked = Part.fixed(wanted, 1);
             out.put(
                     name,
                     bound(name, worn)

@@ -39,7 +39,7 @@ final class PressureJudge {
                         "pressure.about",
                         l.place(),
                         new Part.Pressure(l.pressure(), 0),
-                        Part.number(l.pressure(), 1))
+                        Part.fixed(l.pressure(), 1))
                 .and(indication(l))
                 .and(known);
         if (mmHg > stop && !l.assumed()) {
@@ -93,7 +93,7 @@ final class PressureJudge {
                                 new Part.Pressure(thigh, 1),
                                 Terms.of(name),
                                 Judge.known(body, LevelJudge.measure(name).orElseThrow()),
-                                Part.number(Laplace.toMmHg(calf), 1),
+                                Part.fixed(Laplace.toMmHg(calf), 1),
                                 Judge.known(body, Measure.CALF_GIRTH)),
                         Tell.said("pressure.rises-help")));
             }

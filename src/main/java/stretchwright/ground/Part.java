@@ -12,6 +12,7 @@ public sealed interface Part
                 Part.Force,
                 Part.Minutes,
                 Part.Number,
+                Part.Fixed,
                 Part.Text,
                 Part.Listed,
                 Part.Capital,
@@ -55,6 +56,9 @@ public sealed interface Part
 
     /** A count, or a plain number of another kind; up to so many decimals, without idle zeros. */
     record Number(double value, int decimals) implements Part {}
+
+    /** A plain number with just so many decimals: its zeros tell how exact it is. */
+    record Fixed(double value, int decimals) implements Part {}
 
     /** Words of the maker's own, such as a name: never translated. */
     record Text(String text) implements Part {}
@@ -135,6 +139,10 @@ public sealed interface Part
 
     static Number number(double value, int decimals) {
         return new Number(value, decimals);
+    }
+
+    static Fixed fixed(double value, int decimals) {
+        return new Fixed(value, decimals);
     }
 
     static Text text(String text) {

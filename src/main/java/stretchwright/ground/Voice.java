@@ -71,6 +71,8 @@ public final class Voice {
             return ground("minutes", number(minutes.minutes(), minutes.decimals()));
         } else if (part instanceof Part.Number number) {
             return number(number.value(), number.decimals());
+        } else if (part instanceof Part.Fixed f) {
+            return fixed(f.value(), f.decimals());
         } else if (part instanceof Part.Text text) {
             return text.text();
         } else if (part instanceof Part.Listed listed) {

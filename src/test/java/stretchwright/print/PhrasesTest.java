@@ -15,6 +15,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -45,6 +46,16 @@ class PhrasesTest {
                     "wrap calf:",
                     "pose lengths: {back waist to front waist: [70, 78]}",
                     "reaches pose: true"),
+            "names of pieces, edges, notches and notions, until they are types",
+            List.of(
+                    "back rise",
+                    "waist elastic",
+                    "side panel",
+                    "front leg",
+                    "back leg",
+                    "side edge",
+                    "below knee",
+                    "above knee"),
             "names of paper",
             List.of("Letter", "Tabloid", "roll 420 mm", "roll "),
             "what other rooms wrote, to be told apart",
@@ -78,7 +89,7 @@ class PhrasesTest {
                     "Tabs"));
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "fit"})
     void theCodeAndTheFileHaveTheSameKeys(String room) {
         Set<String> used = new TreeSet<>();
         for (List<String> call : calls(room)) {
@@ -89,7 +100,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "fit"})
     void everyCallFillsEveryGap(String room) {
         Map<String, String> sentences = sentences(room);
         for (List<String> call : calls(room)) {
@@ -103,7 +114,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "fit"})
     void gapsAndApostrophesAreSound(String room) {
         sentences(room).forEach((key, sentence) -> {
             assertThat(sentence.strip()).as(key).isEqualTo(sentence).isNotEmpty();
@@ -122,7 +133,7 @@ class PhrasesTest {
 
     /** A sentence that is written into the code again would be missing from every translation. */
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "fit"})
     void noEnglishStandsInTheCode(String room) {
         List<String> found = Source.of(room).stream()
                 .flatMap(s -> s.literals().stream())
@@ -144,7 +155,7 @@ class PhrasesTest {
 
     @Test
     void theListOfWhatIsNotWrittenHoldsNothingIdle() {
-        Set<String> all = Set.of("print", "exchange").stream()
+        Set<String> all = Set.of("print", "exchange", "fit").stream()
                 .flatMap(room -> Source.of(room).stream())
                 .flatMap(s -> s.literals().stream())
                 .map(Literal::text)
@@ -176,7 +187,7 @@ class PhrasesTest {
 
     private static List<List<String>> calls(String room) {
         return Source.of(room).stream()
-                .flatMap(s -> s.arguments("Phrases.of").stream())
+                .flatMap(s -> Stream.of("Phrases.of", "Tell.said").flatMap(c -> s.arguments(c).stream()))
                 .toList();
     }
 
