@@ -39,8 +39,8 @@ record ChangeSteps(Unit unit) {
         return unit == Unit.IN ? Math.round(mm / SIXTEENTH) * SIXTEENTH : mm;
     }
 
-    /** As exactly as the tape shows it. */
+    /** With half millimetres where there are such. */
     static Part told(double mm) {
-        return Part.length(mm, mm == Math.rint(mm) ? 0 : 1);
+        return Part.length(mm, Math.abs(mm - Math.rint(mm)) < 1e-6 ? 0 : 1);
     }
 }

@@ -61,16 +61,25 @@ final class ChangeStyle {
 
     /** More flat width at a level; takes up to the reader's limit of what the wearer may add there. */
     ChangeLever wider(Level.Name level) {
+        return wider(level, Part.text(level.word()));
+    }
+
+    /** The same where the thigh presses: the crotch's width is the thigh's. */
+    ChangeLever widerThigh(Level.Name level) {
+        return wider(level, level == Level.Name.CROTCH ? Tell.said("style.thigh") : Part.text(level.word()));
+    }
+
+    private ChangeLever wider(Level.Name level, Part place) {
         double already = s.ease().getOrDefault(level, 0.0);
         int most = steps.within(Limits.EASE.most() - already);
         return new ChangeLever(
                         most,
-                        Tell.said("style.widest", Part.length(steps.mm(most)), place(level)),
+                        Tell.said("style.widest", Part.length(steps.mm(most)), place),
                         n -> 0.6 + steps.mm(n) / 20,
                         n -> Tell.said(
                                 "style.wider",
                                 Part.length(steps.mm(n)),
-                                place(level),
+                                place,
                                 Part.text("{"),
                                 Part.text(level.word()),
                                 ChangeSteps.told(steps.onTape(already + steps.mm(n))),
@@ -79,10 +88,6 @@ final class ChangeStyle {
                                 ? Optional.empty()
                                 : Optional.of(eased(level, steps.onTape(already + steps.mm(n)))))
                 .by(Way.WIDER);
-    }
-
-    private static Part place(Level.Name level) {
-        return level == Level.Name.CROTCH ? Tell.said("style.thigh") : Part.text(level.word());
     }
 
     private MakeFile eased(Level.Name level, double mm) {
@@ -101,7 +106,7 @@ final class ChangeStyle {
                 n -> Tell.said(
                         "style.lower-rise",
                         Part.length(steps.mm(n)),
-                        ChangeSteps.told(steps.onTape(now + steps.mm(n)))),
+                        Part.length(steps.onTape(now + steps.mm(n)))),
                 n -> now + steps.mm(n) > Limits.DROP.most()
                         ? Optional.empty()
                         : Optional.of(make.with(s.with(s.top().dropped(steps.onTape(now + steps.mm(n)))))));
@@ -165,7 +170,7 @@ final class ChangeStyle {
                 n -> Tell.said(
                         "style.higher-back",
                         Part.length(steps.mm(n)),
-                        ChangeSteps.told(steps.onTape(now + steps.mm(n)))),
+                        Part.length(steps.onTape(now + steps.mm(n)))),
                 n -> now + steps.mm(n) > Limits.RAISE.most()
                         ? Optional.empty()
                         : Optional.of(make.with(
@@ -228,7 +233,7 @@ final class ChangeStyle {
                         n -> Tell.said(
                                 "style.higher-hem",
                                 Part.length(steps.mm(n)),
-                                ChangeSteps.told(steps.onTape(b.ankleToHem() - steps.mm(n)))),
+                                Part.length(steps.onTape(b.ankleToHem() - steps.mm(n)))),
                         n -> higher(b, steps.onTape(b.ankleToHem() - steps.mm(n)))));
     }
 

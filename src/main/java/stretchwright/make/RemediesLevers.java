@@ -67,7 +67,7 @@ final class RemediesLevers {
                 clothAcross();
             }
             case RISING_PRESSURE -> {
-                out.add(style.wider(level(subject)));
+                out.add(style.widerThigh(level(subject)));
                 hold();
                 cloth.softer().ifPresent(out::add);
                 clothAcross();
