@@ -6,20 +6,20 @@ import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 
 /** The verdicts of the fit check as lines for people. */
-final class Verdicts {
+public final class Verdicts {
     private Verdicts() {}
 
-    static String line(FitReport.Verdict v, Unit unit) {
+    public static String line(FitReport.Verdict v, Unit unit) {
         return Voice.of(unit).say(v.line());
     }
 
     /** A measure in doubt, as a caution. */
-    static String line(Doubt doubt) {
+    public static String line(Doubt doubt) {
         return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + doubt.message();
     }
 
     /** Such as "1 stop, 2 cautions", or "nothing to say". */
-    static String count(FitReport fit) {
+    public static String count(FitReport fit) {
         return Voice.plain().say(fit.count());
     }
 }

@@ -18,16 +18,19 @@ import stretchwright.fit.OpeningName;
 import stretchwright.fit.PoseName;
 import stretchwright.fit.Region;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Said;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
-import stretchwright.print.Document;
+import stretchwright.print.Printable;
+import stretchwright.print.kit.FileGroup;
 import stretchwright.sewing.SewingPlan;
 
 /** Rooms for tests of reading, report and command door: a fixed pattern and fit, the real lay and plan, short papers. */
@@ -35,7 +38,7 @@ public final class SampleRooms implements Stages {
     private final Rooms real = new Rooms();
 
     public static MakeFile read(String file, byte[] bytes) {
-        return Make.read(file, bytes, new SampleRooms());
+        return Make.read(file, bytes);
     }
 
     public static Made run(MakeFile make, Progress progress) {
@@ -93,25 +96,20 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
-    public List<Document> documents(
+    public List<Printable> printables(
             MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         return List.of(
-                new Document("pattern-A4.pdf", "pattern tiles", 2, (make.name() + pattern.pieces()).getBytes(UTF_8)),
-                new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8)));
-    }
-
-    @Override
-    public boolean knowsPaper(String name) {
-        return real.knowsPaper(name);
-    }
-
-    @Override
-    public boolean fitsPaper(PrintTerms print) {
-        return real.fitsPaper(print);
-    }
-
-    @Override
-    public boolean knowsGrid(String name) {
-        return real.knowsGrid(name);
+                new Printable(
+                        "pattern-A4.pdf",
+                        FileGroup.PATTERN,
+                        () -> new Document(
+                                "pattern-A4.pdf",
+                                "pattern tiles",
+                                2,
+                                (make.name() + pattern.pieces()).getBytes(UTF_8))),
+                new Printable(
+                        "lay.svg",
+                        FileGroup.LAY,
+                        () -> new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8))));
     }
 }

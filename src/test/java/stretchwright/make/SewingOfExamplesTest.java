@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.SewingPlan;
