@@ -11,15 +11,15 @@ final class Terms {
     private Terms() {}
 
     static Part of(Measure measure) {
-        return Part.text(measure.term());
+        return measure.said();
     }
 
     static Part of(Level.Name level) {
-        return Part.text(level.word());
+        return level.said();
     }
 
     static Part of(LevelHold.Bound bound) {
-        return Part.text(bound.words());
+        return bound.said();
     }
 
     static Part of(Stitch stitch) {

@@ -12,6 +12,7 @@ import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -49,7 +50,7 @@ public final class Rooms implements Stages {
 
     @Override
     public Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings) {
-        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), findings);
+        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), LayClock.NONE, findings);
     }
 
     @Override

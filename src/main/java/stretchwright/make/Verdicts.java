@@ -14,8 +14,8 @@ public final class Verdicts {
     }
 
     /** A measure in doubt, as a caution. */
-    public static String line(Doubt doubt) {
-        return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + doubt.message();
+    public static String line(Doubt doubt, Voice voice) {
+        return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + voice.say(doubt.message());
     }
 
     /** Such as "1 stop, 2 cautions", or "nothing to say". */

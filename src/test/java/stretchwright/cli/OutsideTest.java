@@ -1,5 +1,7 @@
 package stretchwright.cli;
 
+import stretchwright.intake.SampleText;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
