@@ -2,7 +2,6 @@ package stretchwright.wearing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import stretchwright.advice.CompareVerdict;
 import stretchwright.body.Body;
@@ -10,11 +9,12 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
 import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
-import stretchwright.make.Verdicts;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import tools.jackson.databind.node.ArrayNode;
@@ -54,27 +54,31 @@ public final class WearingFit {
         return after.fit.stops();
     }
 
-    public List<String> lines() {
-        List<String> lines = new ArrayList<>();
-        lines.add("  pattern   " + (moved().isEmpty() ? "the widths stay" : String.join(", ", moved())));
-        lines.add("  fit       " + Verdicts.count(after.fit) + " (before: " + Verdicts.count(before.fit) + ")");
-        CompareVerdict.of(before.fit, after.fit).stream()
+    FitReport before() {
+        return before.fit;
+    }
+
+    FitReport after() {
+        return after.fit;
+    }
+
+    /** What is said otherwise after the change. */
+    List<CompareVerdict> verdicts() {
+        return CompareVerdict.of(before.fit, after.fit).stream()
                 .filter(v -> v.status() != CompareVerdict.Status.SAME)
-                .filter(v -> v.said().severity() != FitReport.Severity.NOTE)
-                .forEach(v -> lines.add("  " + v.line()));
-        return lines;
+                .toList();
     }
 
     /** The same for other programs: what moves by how many mm, and what is said before and after. */
     void json(ObjectNode out) {
         ArrayNode list = out.putArray("pattern");
-        moves().forEach(m -> list.addObject().put("what", m.what()).put("by", Numbers.mm(m.by())));
+        Voice voice = Voice.plain();
+        moves().forEach(m -> list.addObject().put("what", voice.say(m.what())).put("by", Numbers.mm(m.by())));
         ObjectNode fit = out.putObject("fit");
         counts(fit.putObject("before"), before.fit);
         counts(fit.putObject("after"), after.fit);
         ArrayNode said = fit.putArray("verdicts");
-        CompareVerdict.of(before.fit, after.fit).stream()
-                .filter(v -> v.status() != CompareVerdict.Status.SAME)
+        verdicts()
                 .forEach(v -> said.addObject()
                         .put("status", v.status().word())
                         .put("severity", v.said().severity().word())
@@ -90,16 +94,11 @@ public final class WearingFit {
         }
     }
 
-    private record Move(String what, double by) {}
-
-    private List<String> moved() {
-        return moves().stream()
-                .map(m -> String.format(Locale.ROOT, "%s %+.0f mm", m.what(), m.by()))
-                .toList();
-    }
+    /** Something of the pattern, and by how many mm it changes. */
+    record Move(Part what, double by) {}
 
     /** Widths that change, and the rise seams. */
-    private List<Move> moves() {
+    List<Move> moves() {
         List<Move> out = new ArrayList<>();
         for (Level level : before.pattern.levels()) {
             after.pattern.levels().stream()
@@ -119,7 +118,7 @@ public final class WearingFit {
 
     private static void say(List<Move> out, String what, double by) {
         if (Math.abs(by) >= 0.5) {
-            out.add(new Move(what, by));
+            out.add(new Move(Part.text(what), by));
         }
     }
 }
