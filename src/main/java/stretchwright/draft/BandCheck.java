@@ -14,19 +14,19 @@ final class BandCheck {
 
     private BandCheck() {}
 
-    static boolean pass(Draft.Order order, Findings findings) {
+    static boolean pass(Order order, Findings findings) {
         return lower(order, findings) && pocket(order, findings) && turn(order, findings);
     }
 
     /** A band is not taller than the rise, from the waist down to the crotch. */
-    private static boolean lower(Draft.Order order, Findings findings) {
+    private static boolean lower(Order order, Findings findings) {
         Body body = order.body();
         Style style = order.style();
         double rise = body.mm(Measure.WAIST_HEIGHT) - body.mm(Measure.CROTCH_HEIGHT);
         if (rise <= 0 || style.bandHeight() <= rise) {
             return true;
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "style.waistband.height",
                 "Choose a lower band, or measure both heights again.",
@@ -37,13 +37,13 @@ final class BandCheck {
     }
 
     /** A casing is cut as the mirror image of what it lies on; on too steep a waist edge that runs into itself. */
-    static boolean turnsDown(Pattern pattern, Draft.Order order, Findings findings) {
+    static boolean turnsDown(Pattern pattern, Order order, Findings findings) {
         TopEnd top = order.style().top();
         if (top.band().shape() != TopEnd.Band.Shape.CASING
                 || pattern.pieces().stream().noneMatch(p -> DraftCheck.crosses(p.cutLine()))) {
             return true;
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "style.waistband.shape",
                 "Choose a straight band, or bring front and back waist nearer together.",
@@ -55,14 +55,14 @@ final class BandCheck {
         return false;
     }
 
-    private static boolean pocket(Draft.Order order, Findings findings) {
+    private static boolean pocket(Order order, Findings findings) {
         TopEnd.Band band = order.style().top().band();
         double half = Frame.band(order) / 2;
         double most = KeyPocket.widest(half);
         if (band.keyPocket().isEmpty() || band.keyPocket().getAsDouble() <= most) {
             return true;
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "style.waistband.key pocket",
                 "Make it narrower.",
@@ -72,7 +72,7 @@ final class BandCheck {
         return false;
     }
 
-    private static boolean turn(Draft.Order order, Findings findings) {
+    private static boolean turn(Order order, Findings findings) {
         if (order.style().top().band().shape() != TopEnd.Band.Shape.CONTOURED) {
             return true;
         }
@@ -85,7 +85,7 @@ final class BandCheck {
         if (angle <= MOST_TURN) {
             return true;
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "style.waistband.shape",
                 "Choose a taller band, a straight one, or measure waist and hip height again.",

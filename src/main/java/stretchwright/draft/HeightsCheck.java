@@ -16,7 +16,7 @@ final class HeightsCheck {
 
     private HeightsCheck() {}
 
-    static boolean pass(LegLine line, Draft.Order order, Findings findings) {
+    static boolean pass(LegLine line, Order order, Findings findings) {
         Body body = order.body();
         Optional<Boot> boot = order.boot();
         double flat = 1 - order.reductions().along();
@@ -85,7 +85,7 @@ final class HeightsCheck {
         return true;
     }
 
-    private static String noLeg(LegLine line, Draft.Order order) {
+    private static String noLeg(LegLine line, Order order) {
         double crotch = order.body().mm(Measure.CROTCH_HEIGHT);
         double hem = line.hemHeight() / (1 - order.reductions().along());
         return String.format(

@@ -3,7 +3,6 @@ package stretchwright.draft;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Findings;
-import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Style;
 
 /** Whether the hem, the strap and the boot they were measured for leave each other room; names both where not. */
@@ -19,7 +18,7 @@ final class LowerCheck {
 
     private LowerCheck() {}
 
-    static boolean pass(Boot boot, Draft.Order order, Findings findings) {
+    static boolean pass(Boot boot, Order order, Findings findings) {
         return switch (order.style().lower().hem()) {
             case INSIDE_BOOT -> inside(boot, order, findings);
             case TO_COLLAR -> true;
@@ -31,13 +30,13 @@ final class LowerCheck {
         };
     }
 
-    private static boolean inside(Boot boot, Draft.Order order, Findings findings) {
+    private static boolean inside(Boot boot, Order order, Findings findings) {
         double bone = order.body().mm(Measure.ANKLE_BONE_HEIGHT);
-        double hem = HemHeights.overBoot(order.body(), boot, LowerEnd.Hem.INSIDE_BOOT);
+        double hem = HemHeights.of(order).value();
         if (hem >= bone) {
             return true;
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "style.hem",
                 "Choose hem: to the collar or over the laces, or measure boot.ankle to top again.",
@@ -56,7 +55,7 @@ final class LowerCheck {
         if (lowest <= sole - LEAST_ABOVE_SOLE) {
             return true;
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "boot.ankle to hem",
                 "Set the hem higher, or measure both again.",
@@ -68,14 +67,14 @@ final class LowerCheck {
         return false;
     }
 
-    private static boolean slopes(Boot boot, Draft.Order order, Findings findings) {
+    private static boolean slopes(Boot boot, Order order, Findings findings) {
         double drop = order.style().lower().hemDrop();
         if (drop == 0) {
             return true;
         }
         double covered = boot.ankleToTop() + boot.ankleToHem();
         if (covered - drop / 2 < LegLine.SHORTEST_FLARE) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.hem drop",
                     "Choose a smaller hem drop, or let the leg reach further down (boot.ankle to hem).",
@@ -85,11 +84,11 @@ final class LowerCheck {
                     LegLine.SHORTEST_FLARE);
             return false;
         }
-        double width = HemLine.across(HemHeights.widthOverBoot(boot, order, LowerEnd.Hem.OVER_HEEL), drop);
+        double width = HemLine.across(HemWidths.edge(order).value(), drop);
         double most = TURN_OF_RADIUS * HemLine.sharpest(width, drop);
         double turn = order.style().hemAllowance();
         if (turn > most) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.seam allowance.hem",
                     "Turn a narrower hem, or choose a smaller hem drop.",
@@ -111,7 +110,7 @@ final class LowerCheck {
         if (gap >= width + 2 * Strap.GAP_ROOM) {
             return true;
         }
-        Draft.atOdds(
+        Odds.at(
                 findings,
                 "style.strap",
                 "Leave the strap out: under the heel block or across the blade it trips the wearer and is cut.",
@@ -123,10 +122,10 @@ final class LowerCheck {
         return false;
     }
 
-    private static boolean cover(Boot boot, Draft.Order order, Findings findings) {
+    private static boolean cover(Boot boot, Order order, Findings findings) {
         double height = Cover.height(order);
         if (height < LOWEST_COVER) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.hem",
                     "Choose hem: over the laces, or measure boot.ankle to sole and boot.ankle to top again.",
@@ -140,7 +139,7 @@ final class LowerCheck {
         }
         double around = boot.sole().around();
         if (around < boot.topGirth()) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "boot.sole length",
                     "Measure the sole's length and width and the top girth again.",

@@ -54,7 +54,7 @@ final class PartsCheck {
                         .noneMatch(p -> beside(p, rise) < BESIDE_DART));
         if (!apart) {
             TopEnd top = leg.order().style().top();
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.back",
                     "Choose style.back: shaped seam or plain, or bring front and back waist nearer together.",
@@ -76,7 +76,7 @@ final class PartsCheck {
         double thigh = piece.edge("back inseam").line().end().x()
                 - piece.edge("front inseam").line().start().x();
         if (g.width() > WIDEST_GUSSET * thigh) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.gusset.width",
                     String.format(Locale.ROOT, "Choose a gusset of %.0f mm or less.", WIDEST_GUSSET * thigh),
@@ -85,7 +85,7 @@ final class PartsCheck {
                     thigh);
         }
         if (g.width() > g.length()) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.gusset.width",
                     "The length runs from front to back and is the larger one; exchange the two.",
@@ -97,7 +97,7 @@ final class PartsCheck {
                 piece.edge("front crotch").length(), piece.edge("back crotch").length());
         double most = curve - ABOVE_GUSSET;
         if (GussetCut.reach(g) > most) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.gusset.length",
                     String.format(
@@ -121,7 +121,7 @@ final class PartsCheck {
                 ? "Leave the panel out"
                 : String.format(Locale.ROOT, "Choose a panel of %.0f mm or less, or none", Math.floor(most));
         if (width > beside) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.panel.width",
                     narrower + ".",
@@ -130,7 +130,7 @@ final class PartsCheck {
                     room,
                     below <= above ? "inseam" : "centre seam");
         } else if (width > most) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.panel.width",
                     narrower + "; or style.back: plain.",
@@ -162,7 +162,7 @@ final class PartsCheck {
             return;
         }
         if (zone.change() < KneeEase.LEAST) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.knee shaping",
                     "Choose a cloth that stretches more along the leg, or leave the knee shaping out.",
@@ -173,7 +173,7 @@ final class PartsCheck {
         }
         double end = leg.curves().endHeight();
         if (zone.low() < end + 25) {
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     "style.knee shaping",
                     "Choose a longer leg, or leave the knee shaping out.",

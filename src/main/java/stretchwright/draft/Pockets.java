@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import stretchwright.ground.Box;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
@@ -41,12 +44,12 @@ final class Pockets {
     /** The tailbone pouch ends this far above the crotch point, and its opening this far below the waist edge, mm. */
     private static final double ABOVE_CROTCH = 30;
 
-    private final Draft.Order order;
+    private final Order order;
     private final Findings findings;
     private final Map<Pocket.Kind, Double> drops = new LinkedHashMap<>();
     private final Set<String> told = new HashSet<>();
 
-    Pockets(Draft.Order order, Findings findings) {
+    Pockets(Order order, Findings findings) {
         this.order = order;
         this.findings = findings;
     }
@@ -71,7 +74,7 @@ final class Pockets {
         for (Piece part : parts) {
             List<Mark> marks = new ArrayList<>(part.marks());
             places.stream().filter(p -> p.part().equals(part)).forEach(p -> marks.add(mark(p)));
-            out.add(LegParts.with(part, part.notches(), marks));
+            out.add(part.with(part.notches(), marks));
         }
         return out;
     }
@@ -306,7 +309,20 @@ final class Pockets {
 
     List<Reason> reasons() {
         return order.style().parts().pockets().stream()
-                .flatMap(p -> PartReasons.pocket(p).stream())
+                .flatMap(p -> reasons(p).stream())
                 .toList();
+    }
+
+    private static List<Reason> reasons(Pocket p) {
+        Said rule = p.kind() == Pocket.Kind.PHONE
+                ? Tell.said("rule.as-asked")
+                : Tell.said("rule.pad", Part.length(Pocket.ROOM_FOR_PAD));
+        String piece = p.kind().piece();
+        Said source = Tell.said("source.parts");
+        return List.of(
+                Ruled.of(p.finishedWidth(), rule, source, Inputs.style(Tell.said("input.width"), p.width()))
+                        .reason(new Dimension(piece, Dimension.What.WIDTH)),
+                Ruled.of(p.finishedHeight(), rule, source, Inputs.style(Tell.said("input.height"), p.height()))
+                        .reason(new Dimension(piece, Dimension.What.HEIGHT)));
     }
 }

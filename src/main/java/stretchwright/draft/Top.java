@@ -1,13 +1,22 @@
 package stretchwright.draft;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Reason.Origin;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -57,6 +66,8 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
 
     private static final double HIGHEST_HIP = 0.60;
 
+    private static final Said SOURCE = Tell.said("source.top");
+
     static Optional<Top> solve(
             Body body,
             Style style,
@@ -89,7 +100,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                 height.isPresent() ? curves.sideHeight(height.getAsDouble()) - waist : Double.NEGATIVE_INFINITY;
         if (!(Math.abs(correction) <= LARGEST_CORRECTION)) {
             boolean low = style.dropBelowWaist() > 0;
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     low ? "style.rise" : "wearer.measurements.total crotch length",
                     (low ? "Choose a higher rise; or measure" : "Measure")
@@ -130,7 +141,7 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                 : heightFor(curves, fullness, hip, target + front + back);
         if (height.isEmpty()) {
             boolean inFront = top.frontRaise() < top.backRaise();
-            Draft.atOdds(
+            Odds.at(
                     findings,
                     inFront ? "style.front waist" : "style.back waist",
                     "Lower it less, or choose a higher rise.",
@@ -150,6 +161,45 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
     static double crotchTarget(Body body, Style style, Pattern.Reductions r) {
         return (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch())
                 + (body.seated() ? SEATED_LENGTH : 0);
+    }
+
+    /** Why the crotch seam and its two curves are as long as they are drawn. */
+    List<Reason> reasons(Order order, Piece leg) {
+        Pattern.Reductions r = order.reductions();
+        TopEnd top = order.style().top();
+        double front = leg.edge("front crotch").length();
+        double back = leg.edge("back crotch").length();
+        double gusset = GussetCut.shortening(order.style());
+        Ruled seam = Ruled.of(
+                front + back,
+                seamRule(order, gusset),
+                SOURCE,
+                Inputs.measure(order.body(), Measure.TOTAL_CROTCH_LENGTH),
+                Inputs.style(Tell.said("input.drop-below-waist"), order.style().dropBelowWaist()),
+                Inputs.style(Tell.said("input.front-waist"), top.frontRaise()),
+                Inputs.style(Tell.said("input.back-waist"), top.backRaise()),
+                Inputs.share(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM), r.crotch()),
+                Inputs.style(Tell.said("input.gusset-shorter"), gusset));
+        Input whole = Inputs.length(order.its(What.CROTCH_SEAM_LENGTH), front + back);
+        Input hooks = new Input(Tell.said("input.fullness"), fullness, "", Origin.RULE);
+        Input ofFront = Inputs.length(order.its(What.FRONT_CROTCH_LENGTH), front);
+        return List.of(
+                seam.reason(order.its(What.CROTCH_SEAM_LENGTH)),
+                Ruled.of(front, Tell.said("rule.front-crotch"), SOURCE, whole, hooks)
+                        .reason(order.its(What.FRONT_CROTCH_LENGTH)),
+                Ruled.of(back, Tell.said("rule.back-crotch"), SOURCE, whole, ofFront)
+                        .reason(order.its(What.BACK_CROTCH_LENGTH)));
+    }
+
+    private static Said seamRule(Order order, double gusset) {
+        Said rule = Tell.said("rule.crotch-seam");
+        if (gusset > 0) {
+            rule = Tell.said("rule.crotch-seam-gusset", rule);
+        }
+        if (order.body().seated()) {
+            rule = Tell.said("rule.crotch-seam-seated", rule, Part.length(SEATED_LENGTH));
+        }
+        return order.body().legs().alike() ? rule : Tell.said("rule.crotch-seam-mean", rule);
     }
 
     /** Centre back above centre front, mm. A measured back crotch length does not move it: its landmark is not the draft's. */

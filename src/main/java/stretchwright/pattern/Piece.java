@@ -72,6 +72,11 @@ public record Piece(
         return mirrored ? "cut " + cut / 2 + " + " + cut / 2 + " mirrored" : "cut " + cut;
     }
 
+    /** The same piece with other notches and marks. */
+    public Piece with(List<Notch> otherNotches, List<Mark> otherMarks) {
+        return new Piece(name, cut, mirrored, onFold, edges, grain, otherNotches, otherMarks, cutLine);
+    }
+
     public Piece named(String other) {
         return new Piece(other, cut, mirrored, onFold, edges, grain, notches, marks, cutLine);
     }

@@ -5,6 +5,7 @@ import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
@@ -57,7 +58,7 @@ public final class Report {
         ReportWearer.history(report, make.worn());
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
-        ReportPattern.pattern(report.putObject("pattern"), pattern);
+        ReportPattern.pattern(report.putObject("pattern"), pattern, Voice.of(make.unit()));
         ReportResults.fit(report.putObject("fit"), fit);
         ReportCloth.lays(report.putObject("lay"), lays);
         ReportSewing.plan(report.putObject("sewing"), sewing);
