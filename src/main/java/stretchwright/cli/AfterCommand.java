@@ -125,7 +125,10 @@ final class AfterCommand extends Task {
                     "--answer", "\"" + answer + "\" is neither yes nor no.", "Write --answer yes, or --answer no.");
         } else if (question.isPresent() && answer == null) {
             console.tell(Voice.plain().say(question.get()));
-            findings.add("--answer", "is missing: " + Voice.plain().say(question.get()), "Ask again with --answer yes, or --answer no.");
+            findings.add(
+                    "--answer",
+                    "is missing: " + Voice.plain().say(question.get()),
+                    "Ask again with --answer yes, or --answer no.");
         } else if (question.isEmpty() && answer != null) {
             findings.add("--answer", "answers nothing: this symptom has one cure.", "Leave it out.");
         }

@@ -35,7 +35,9 @@ final class LongerLegs {
         Map<Measure, Readings> out = new EnumMap<>(Measure.class);
         measured.forEach((measure, readings) -> {
             double by = WHOLE.contains(measure) ? mm : measure == Measure.KNEE_HEIGHT ? mm / 2 : 0;
-            out.put(measure, new Readings(readings.mm().stream().map(r -> r + by).toList()));
+            out.put(
+                    measure,
+                    new Readings(readings.mm().stream().map(r -> r + by).toList()));
         });
         return out;
     }

@@ -70,8 +70,7 @@ public record MakeFile(
 
     /** The same make for other measures. */
     MakeFile with(Measured other) {
-        return new MakeFile(
-                file, name, unit, wearer, other, fabric, contrasts, boot, style, sewing, print, seed, worn);
+        return new MakeFile(file, name, unit, wearer, other, fabric, contrasts, boot, style, sewing, print, seed, worn);
     }
 
     public MakeFile with(Boot other) {

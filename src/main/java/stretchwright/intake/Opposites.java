@@ -31,8 +31,22 @@ public final class Opposites {
         List<String> left = words(a);
         List<String> right = words(b);
         return PAIRS.stream()
-                .anyMatch(pair -> says(left, right, pair.get(0), pair.get(1))
-                        || says(left, right, pair.get(1), pair.get(0)));
+                .anyMatch(pair ->
+                        says(left, right, pair.get(0), pair.get(1)) || says(left, right, pair.get(1), pair.get(0)));
+    }
+
+    /** Whether both say how something is, and nothing the same: too loose is not too high. */
+    public static boolean differ(String a, String b) {
+        List<Set<String>> left = senses(words(a));
+        List<Set<String>> right = senses(words(b));
+        return !left.isEmpty() && !right.isEmpty() && left.stream().noneMatch(right::contains);
+    }
+
+    private static List<Set<String>> senses(List<String> words) {
+        return PAIRS.stream()
+                .flatMap(List::stream)
+                .filter(sense -> has(words, sense))
+                .toList();
     }
 
     /** In small letters. */

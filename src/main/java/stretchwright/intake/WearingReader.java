@@ -36,7 +36,8 @@ public final class WearingReader {
         Optional<String> answer = s.choice("answer", List.of("yes", "no"), a -> a);
         symptom.filter(WearingSymptom::asks)
                 .filter(w -> !s.has("answer"))
-                .ifPresent(w -> s.add("answer", "is missing, and this symptom needs one.", "Write answer: yes, or answer: no."));
+                .ifPresent(w -> s.add(
+                        "answer", "is missing, and this symptom needs one.", "Write answer: yes, or answer: no."));
         Map<WearingKey, Double> change = s.section("change", WearingKey.words())
                 .map(WearingReader::change)
                 .orElse(Map.of());

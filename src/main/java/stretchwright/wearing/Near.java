@@ -2,6 +2,7 @@ package stretchwright.wearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stretchwright.intake.Nearest;
 import stretchwright.intake.Opposites;
@@ -18,8 +19,8 @@ final class Near {
     /** Of the words of both together at least half. */
     private static final double ENOUGH = 0.5;
 
-    private static final Set<String> LITTLE =
-            Set.of("the", "a", "an", "is", "are", "at", "of", "in", "on", "to", "or", "too", "very", "when", "my", "it");
+    private static final Set<String> LITTLE = Set.of(
+            "the", "a", "an", "is", "are", "at", "of", "in", "on", "to", "or", "too", "very", "when", "my", "it");
 
     private Near() {}
 
@@ -27,7 +28,8 @@ final class Near {
         List<WearingSymptom> best = new ArrayList<>();
         double most = ENOUGH;
         for (WearingSymptom symptom : WearingSymptom.values()) {
-            double share = Opposites.are(typed, symptom.word()) ? 0 : shared(telling(typed), telling(symptom.word()));
+            boolean other = Opposites.are(typed, symptom.word()) || Opposites.differ(typed, symptom.word());
+            double share = other ? 0 : shared(telling(typed), telling(symptom.word()));
             if (share > most) {
                 best.clear();
             }
@@ -36,10 +38,14 @@ final class Near {
                 best.add(symptom);
             }
         }
-        return best.isEmpty() || best.size() > MOST
-                ? Nearest.to(typed, WearingSymptom.names()).flatMap(WearingSymptom::of).stream()
-                        .toList()
-                : best;
+        return best.isEmpty() || best.size() > MOST ? byLetters(typed).stream().toList() : best;
+    }
+
+    private static Optional<WearingSymptom> byLetters(String typed) {
+        List<String> alike = WearingSymptom.names().stream()
+                .filter(name -> !Opposites.differ(typed, name))
+                .toList();
+        return Nearest.to(typed, alike).flatMap(WearingSymptom::of);
     }
 
     /** Without the words that every sentence has. */

@@ -11,8 +11,7 @@ final class RiseCures {
     private RiseCures() {}
 
     static Cure legsTooTight() {
-        return Cure.of(
-                Tell.said("crotch.low-tight"), step(WearingKey.CROTCH, 10, 20), step(WearingKey.CALF, 10, 25));
+        return Cure.of(Tell.said("crotch.low-tight"), step(WearingKey.CROTCH, 10, 20), step(WearingKey.CALF, 10, 25));
     }
 
     static Cure riseTooLong() {
@@ -35,8 +34,7 @@ final class RiseCures {
     }
 
     static Cure flatSeat() {
-        return Cure.of(
-                Tell.said("seat.flat"), step(WearingKey.BACK_WAIST, -5, -15), step(WearingKey.CROTCH, -5, -15));
+        return Cure.of(Tell.said("seat.flat"), step(WearingKey.BACK_WAIST, -5, -15), step(WearingKey.CROTCH, -5, -15));
     }
 
     static Cure fullSeat() {

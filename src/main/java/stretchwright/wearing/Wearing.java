@@ -35,8 +35,7 @@ public final class Wearing {
     /** One change and the make that it gives. */
     private record Change(List<Step> steps, WearingEntry entry, MakeFile changed) {}
 
-    private Wearing(
-            MakeFile make, WearingSymptom symptom, Said why, Optional<Change> change, List<Finding> findings) {
+    private Wearing(MakeFile make, WearingSymptom symptom, Said why, Optional<Change> change, List<Finding> findings) {
         this.make = make;
         this.symptom = symptom;
         this.why = why;
@@ -86,10 +85,7 @@ public final class Wearing {
         if (!cure.ways().isEmpty() && make.worn().size() >= WearingReader.MOST) {
             findings.add(
                     WearingReader.SECTION,
-                    Tell.said(
-                            "history.full",
-                            Part.count(make.worn().size()),
-                            Part.count(WearingReader.MOST)),
+                    Tell.said("history.full", Part.count(make.worn().size()), Part.count(WearingReader.MOST)),
                     Tell.said("history.start-again"));
         }
         Optional<Change> change = findings.isEmpty()

@@ -16,6 +16,7 @@ import stretchwright.intake.OwnUnit;
 import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -97,28 +98,51 @@ public final class WearingFit {
     /** Something of the pattern, and by how many mm it changes. */
     record Move(Part what, double by) {}
 
-    /** Widths that change, and the rise seams. */
+    /** Widths that change, the rise seams, the elastic, and the length of the leg. */
     List<Move> moves() {
         List<Move> out = new ArrayList<>();
         for (Level level : before.pattern.levels()) {
             after.pattern.levels().stream()
                     .filter(l -> l.name() == level.name() && l.leg().equals(level.leg()))
-                    .findFirst()
-                    .ifPresent(l ->
-                            say(out, (level.leg() + " " + level.name().word()).strip(), l.width() - level.width()));
+                    .forEach(l -> say(out, ofLeg(level), l.width() - level.width()));
         }
         before.pattern.seams().stream()
                 .filter(s -> s.name().endsWith("rise"))
                 .forEach(s -> after.pattern.seams().stream()
                         .filter(t -> t.name().equals(s.name()))
                         .findFirst()
-                        .ifPresent(t -> say(out, s.name(), t.length() - s.length())));
+                        .ifPresent(t -> say(out, Part.text(s.name()), t.length() - s.length())));
+        say(out, Tell.said("moved.elastic"), elastic(after.pattern) - elastic(before.pattern));
+        say(out, Tell.said("moved.leg-length"), legLength(after.pattern) - legLength(before.pattern));
         return out;
     }
 
-    private static void say(List<Move> out, String what, double by) {
+    private static Part ofLeg(Level level) {
+        return switch (level.leg()) {
+            case "left" -> Tell.said("moved.left", level.name().said());
+            case "right" -> Tell.said("moved.right", level.name().said());
+            default -> level.name().said();
+        };
+    }
+
+    private static double elastic(Pattern pattern) {
+        return pattern.notions().stream()
+                .filter(n -> n.name().equals("waist elastic"))
+                .mapToDouble(Notion::cut)
+                .sum();
+    }
+
+    /** From the crotch line down to where the leg ends, as it is cut. */
+    private static double legLength(Pattern pattern) {
+        double crotch = pattern.level(Level.Name.CROTCH).orElseThrow().height();
+        double lowest =
+                pattern.levels().stream().mapToDouble(Level::height).min().orElseThrow();
+        return crotch - lowest;
+    }
+
+    private static void say(List<Move> out, Part what, double by) {
         if (Math.abs(by) >= 0.5) {
-            out.add(new Move(Part.text(what), by));
+            out.add(new Move(what, by));
         }
     }
 }

@@ -19,7 +19,8 @@ public final class WearingJson {
         ArrayNode list = after(root).putArray("symptoms");
         for (String name : Wearing.symptoms()) {
             ObjectNode one = list.addObject().put("symptom", name);
-            Wearing.question(name).ifPresent(q -> one.put("question", Voice.plain().say(q)));
+            Wearing.question(name)
+                    .ifPresent(q -> one.put("question", Voice.plain().say(q)));
         }
         return Report.text(root);
     }

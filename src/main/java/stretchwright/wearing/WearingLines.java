@@ -25,8 +25,8 @@ public final class WearingLines {
     /** What is the matter and what is changed. */
     public static List<String> of(Wearing wearing, Voice voice) {
         WearingLines out = new WearingLines(voice);
-        out.lines.add(voice.say(
-                Tell.said("line.why", Part.text(wearing.symptom().word()), wearing.why())));
+        out.lines.add(
+                voice.say(Tell.said("line.why", Part.text(wearing.symptom().word()), wearing.why())));
         wearing.entry().ifPresent(e -> {
             out.line(Tell.said("label.change"), Tell.said("line.change", change(e.change())));
             out.line(Tell.said("label.bounds"), bounds(wearing));
@@ -48,10 +48,7 @@ public final class WearingLines {
                 moved.isEmpty() ? Tell.said("line.widths-stay") : Part.listed(Part.Join.COMMA, moved));
         out.line(
                 Tell.said("label.fit"),
-                Tell.said(
-                        "line.fit",
-                        Part.text(Verdicts.count(fit.after())),
-                        Part.text(Verdicts.count(fit.before()))));
+                Tell.said("line.fit", Part.text(Verdicts.count(fit.after())), Part.text(Verdicts.count(fit.before()))));
         fit.verdicts().stream()
                 .filter(v -> v.said().severity() != FitReport.Severity.NOTE)
                 .forEach(v -> out.lines.add("  " + v.line()));
