@@ -3,6 +3,7 @@ package stretchwright.draft;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -26,13 +27,10 @@ final class BandCheck {
         if (rise <= 0 || style.bandHeight() <= rise) {
             return true;
         }
-        Odds.at(
-                findings,
+        findings.add(
                 "style.waistband.height",
-                "Choose a lower band, or measure both heights again.",
-                "a band of %.0f mm is taller than the rise: from the waist down to the crotch it is %.0f mm.",
-                style.bandHeight(),
-                rise);
+                Tell.said("band.tall", Part.length(style.bandHeight()), Part.length(rise)),
+                Tell.said("band.tall-help"));
         return false;
     }
 
@@ -43,15 +41,15 @@ final class BandCheck {
                 || pattern.pieces().stream().noneMatch(p -> DraftCheck.crosses(p.cutLine()))) {
             return true;
         }
-        Odds.at(
-                findings,
+        Part front = Part.signed(top.frontRaise());
+        Part back = Part.signed(top.backRaise());
+        Part height = Part.length(top.band().height());
+        findings.add(
                 "style.waistband.shape",
-                "Choose a straight band, or bring front and back waist nearer together.",
-                "a casing of %.0f mm cannot be turned down on so steep a waist edge (front waist %+.0f mm, back waist %+.0f mm%s).",
-                top.band().height(),
-                top.frontRaise(),
-                top.backRaise(),
-                order.body().seated() ? ", a wearer who sits" : "");
+                order.body().seated()
+                        ? Tell.said("band.casing-steep-seated", height, front, back)
+                        : Tell.said("band.casing-steep", height, front, back),
+                Tell.said("band.casing-steep-help"));
         return false;
     }
 
@@ -62,13 +60,10 @@ final class BandCheck {
         if (band.keyPocket().isEmpty() || band.keyPocket().getAsDouble() <= most) {
             return true;
         }
-        Odds.at(
-                findings,
+        findings.add(
                 "style.waistband.key pocket",
-                "Make it narrower.",
-                "a pocket of %.0f mm is wider than the %.0f mm of the band between centre front and side that can carry it.",
-                band.keyPocket().getAsDouble(),
-                most);
+                Tell.said("band.pocket", Part.length(band.keyPocket().getAsDouble()), Part.length(most)),
+                Tell.said("band.pocket-help"));
         return false;
     }
 
@@ -85,14 +80,14 @@ final class BandCheck {
         if (angle <= MOST_TURN) {
             return true;
         }
-        Odds.at(
-                findings,
+        findings.add(
                 "style.waistband.shape",
-                "Choose a taller band, a straight one, or measure waist and hip height again.",
-                "a contoured band of %.0f mm would have to grow from %.0f mm to %.0f mm: it would lie like a collar.",
-                order.style().bandHeight(),
-                above,
-                below);
+                Tell.said(
+                        "band.collar",
+                        Part.length(order.style().bandHeight()),
+                        Part.length(above),
+                        Part.length(below)),
+                Tell.said("band.collar-help"));
         return false;
     }
 }

@@ -43,12 +43,7 @@ public final class Draft {
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
         Body padded = Padded.of(body, style.parts());
         if (style.hold() instanceof Hold.Profile && fabric.loadAcross().isAssumed()) {
-            Odds.at(
-                    findings,
-                    "style.hold",
-                    "Hang weights on a strip of the cloth and write the readings as fabric.load across; or choose light, medium"
-                            + " or firm.",
-                    "pressures are wanted, and how hard the cloth pulls was not measured.");
+            findings.add("style.hold", Tell.said("hold.assumed"), Tell.said("hold.assumed-help"));
             return Optional.empty();
         }
         Order order = Order.of(padded, fabric, worn, style, machines);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Dimension.What;
@@ -43,16 +44,15 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         Optional<Leg> leg = lower.flatMap(l -> Top.matching(other.top, order.waist(), frame, hip, l.hook(-1), l.hook(1))
                 .map(l::with));
         if (leg.isEmpty() && lower.isPresent()) {
-            Odds.at(
-                    findings,
+            findings.add(
                     "wearer.measurements.thigh girth",
-                    "Measure thigh and mid-thigh of both legs again, at the same levels.",
-                    "thigh girth %.0f mm and mid-thigh girth %.0f mm make this leg narrow so fast that it cannot meet the other"
-                            + " at one crotch seam (on average %.0f and %.0f mm).",
-                    order.body().mm(Measure.THIGH_GIRTH),
-                    order.body().mm(Measure.MID_THIGH_GIRTH),
-                    other.order.body().mm(Measure.THIGH_GIRTH),
-                    other.order.body().mm(Measure.MID_THIGH_GIRTH));
+                    Tell.said(
+                            "leg.narrows",
+                            Part.length(order.body().mm(Measure.THIGH_GIRTH)),
+                            Part.length(order.body().mm(Measure.MID_THIGH_GIRTH)),
+                            Part.length(other.order.body().mm(Measure.THIGH_GIRTH)),
+                            Part.length(other.order.body().mm(Measure.MID_THIGH_GIRTH))),
+                    Tell.said("leg.narrows-help"));
         }
         return leg;
     }
@@ -88,13 +88,13 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         if (lower.closes) {
             return Optional.of(lower);
         }
-        Odds.at(
-                findings,
+        findings.add(
                 "wearer.measurements.hip girth",
-                "Measure hip girth, thigh girth and crotch height again.",
-                "%.0f mm is at odds with the crotch height of %.0f mm: the front and back inseam cannot be made equally long.",
-                order.body().mm(Measure.HIP_GIRTH),
-                order.body().mm(Measure.CROTCH_HEIGHT));
+                Tell.said(
+                        "leg.inseams",
+                        Part.length(order.body().mm(Measure.HIP_GIRTH)),
+                        Part.length(order.body().mm(Measure.CROTCH_HEIGHT))),
+                Tell.said("leg.inseams-help"));
         return Optional.empty();
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
@@ -46,8 +47,11 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
             whole.add(cut.get());
         }
         Optional<Ruled> side = SideTake.perEdge(order, legs, drawn, band);
-        side.ifPresent(s -> reasons.add(s.reason(new Dimension("front leg", Dimension.What.SIDE_TAKE_IN))));
         double taken = side.map(Ruled::value).orElse(0.0);
+        if (!PartsCheck.panelKeepsItsWidth(parts, taken, findings)) {
+            return Optional.empty();
+        }
+        side.ifPresent(s -> reasons.add(s.reason(new Dimension("front leg", Dimension.What.SIDE_TAKE_IN))));
         parts.panelWidth().ifPresent(w -> reasons.add(SideCut.panel(w)));
         Pockets pockets = new Pockets(order, findings);
         List<LegSet> sets = new ArrayList<>();
@@ -82,14 +86,10 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         Parts.Gusset g = style.parts().gusset().get();
         OptionalDouble taken = GussetCut.taken(leg, g);
         if (taken.isEmpty()) {
-            Odds.at(
-                    findings,
+            findings.add(
                     "style.gusset.length",
-                    "Choose a shorter or a wider gusset, or none.",
-                    "a gusset of %.0f mm by %.0f mm does not go into the crotch of this leg: no cut has edges as long as"
-                            + " its own.",
-                    g.length(),
-                    g.width());
+                    Tell.said("gusset.no-cut", Part.length(g.length()), Part.length(g.width())),
+                    Tell.said("gusset.no-cut-help"));
             return Optional.empty();
         }
         reasons.addAll(GussetCut.reasons(leg.name(), g, taken.getAsDouble()));

@@ -1,7 +1,6 @@
 package stretchwright.draft;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Body;
@@ -82,13 +81,11 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         if (hip > waist - LEAST_STRAIGHT) {
             findings.add(
                     style.dropBelowWaist() > 0 ? "style.rise" : "wearer.measurements.waist height",
-                    String.format(
-                            Locale.ROOT,
-                            "the top edge at %.0f mm is at odds with the crotch height of %.0f mm: between them is no room"
-                                    + " for the seat.",
-                            body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist(),
-                            body.mm(Measure.CROTCH_HEIGHT)),
-                    "Measure both from the floor, barefoot; or choose a higher rise.");
+                    Tell.said(
+                            "top.no-seat",
+                            Part.length(body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()),
+                            Part.length(body.mm(Measure.CROTCH_HEIGHT))),
+                    Tell.said("top.no-seat-help"));
             return Optional.empty();
         }
         double target = crotchTarget(body, style, r) + GussetCut.shortening(style);
@@ -99,23 +96,28 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         double correction =
                 height.isPresent() ? curves.sideHeight(height.getAsDouble()) - waist : Double.NEGATIVE_INFINITY;
         if (!(Math.abs(correction) <= LARGEST_CORRECTION)) {
-            boolean low = style.dropBelowWaist() > 0;
-            Odds.at(
-                    findings,
-                    low ? "style.rise" : "wearer.measurements.total crotch length",
-                    (low ? "Choose a higher rise; or measure" : "Measure")
-                            + " again from the waist in front through the legs to the waist behind, and both heights.",
-                    (low ? "with the top edge below the waist, a total crotch length of " : "")
-                            + "%.0f mm is at odds with waist height %.0f mm, hip height %.0f mm and crotch height %.0f mm: the"
-                            + " top of the leg cannot be closed.",
-                    body.mm(Measure.TOTAL_CROTCH_LENGTH),
-                    body.mm(Measure.WAIST_HEIGHT),
-                    body.mm(Measure.HIP_HEIGHT),
-                    body.mm(Measure.CROTCH_HEIGHT));
+            notClosed(body, style, findings);
             return Optional.empty();
         }
         return raised(style.top(), 1 - r.crotch(), hip, curves, height.getAsDouble(), fullness, target, findings)
                 .map(c -> new Top(c.front, c.back, c.edge, hip, fullness, correction));
+    }
+
+    private static void notClosed(Body body, Style style, Findings findings) {
+        Part[] parts = {
+            Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH)),
+            Part.length(body.mm(Measure.WAIST_HEIGHT)),
+            Part.length(body.mm(Measure.HIP_HEIGHT)),
+            Part.length(body.mm(Measure.CROTCH_HEIGHT))
+        };
+        if (style.dropBelowWaist() > 0) {
+            findings.add("style.rise", Tell.said("top.not-closed-low", parts), Tell.said("top.not-closed-low-help"));
+        } else {
+            findings.add(
+                    "wearer.measurements.total crotch length",
+                    Tell.said("top.not-closed", parts),
+                    Tell.said("top.not-closed-help"));
+        }
     }
 
     private record Lines(Path front, Path back, Path edge) {}
@@ -141,15 +143,12 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                 : heightFor(curves, fullness, hip, target + front + back);
         if (height.isEmpty()) {
             boolean inFront = top.frontRaise() < top.backRaise();
-            Odds.at(
-                    findings,
+            findings.add(
                     inFront ? "style.front waist" : "style.back waist",
-                    "Lower it less, or choose a higher rise.",
-                    "centre front by %.0f mm and centre back by %.0f mm is at odds with the rise: at the %s no straight seam"
-                            + " is left above the hip line.",
-                    top.frontRaise(),
-                    top.backRaise(),
-                    inFront ? "front" : "back");
+                    inFront
+                            ? Tell.said("top.lowered-front", Part.length(top.frontRaise()), Part.length(top.backRaise()))
+                            : Tell.said("top.lowered-back", Part.length(top.frontRaise()), Part.length(top.backRaise())),
+                    Tell.said("top.lowered-help"));
             return Optional.empty();
         }
         double h = height.getAsDouble();

