@@ -68,6 +68,11 @@ public record MakeFile(
                 file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, print, seed, worn);
     }
 
+    /** The same make for other measures. */
+    MakeFile with(Measured other) {
+        return new MakeFile(file, name, unit, wearer, other, fabric, contrasts, boot, style, sewing, print, seed, worn);
+    }
+
     public MakeFile with(Boot other) {
         return new MakeFile(
                 file,
