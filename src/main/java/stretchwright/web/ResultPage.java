@@ -7,6 +7,8 @@ import java.util.Locale;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
+import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.make.Made;
@@ -158,7 +160,8 @@ public record ResultPage(String id, Session session, Made made) {
 
     private String length(double mm) {
         Unit unit = made.make().unit();
-        int decimals = unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2;
-        return String.format(Locale.ROOT, "%." + decimals + "f", unit.fromMm(mm));
+        return unit == Unit.IN
+                ? Voice.of(unit).say(Part.bare(mm))
+                : String.format(Locale.ROOT, unit == Unit.MM ? "%.0f" : "%.1f", unit.fromMm(mm));
     }
 }
