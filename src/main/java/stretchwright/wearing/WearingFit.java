@@ -10,6 +10,7 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
+import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
@@ -33,7 +34,7 @@ public final class WearingFit {
         this.after = after;
     }
 
-    private record Trial(Pattern pattern, FitReport fit) {}
+    private record Trial(Pattern pattern, FitReport fit, Unit unit) {}
 
     /** @throws BadInput where one of them cannot be drafted */
     public static WearingFit of(MakeFile make, MakeFile changed) {
@@ -48,7 +49,7 @@ public final class WearingFit {
             throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
         }
         FitReport fit = ROOMS.fit(pattern.get(), body.orElseThrow(), make);
-        return new Trial(pattern.get(), OwnUnit.verdicts(fit, make.unit()));
+        return new Trial(pattern.get(), fit, make.unit());
     }
 
     public boolean stops() {
@@ -73,7 +74,7 @@ public final class WearingFit {
     /** The same for other programs: what moves by how many mm, and what is said before and after. */
     void json(ObjectNode out) {
         ArrayNode list = out.putArray("pattern");
-        Voice voice = Voice.plain();
+        Voice voice = Voice.of(after.unit);
         moves().forEach(m -> list.addObject().put("what", voice.say(m.what())).put("by", Numbers.mm(m.by())));
         ObjectNode fit = out.putObject("fit");
         counts(fit.putObject("before"), before.fit);
@@ -83,8 +84,8 @@ public final class WearingFit {
                 .forEach(v -> said.addObject()
                         .put("status", v.status().word())
                         .put("severity", v.said().severity().word())
-                        .put("about", v.said().about())
-                        .put("message", v.said().message()));
+                        .put("about", voice.say(v.said().about()))
+                        .put("message", voice.say(v.said().message())));
     }
 
     private static void counts(ObjectNode out, FitReport fit) {
