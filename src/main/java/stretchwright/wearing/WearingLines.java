@@ -8,7 +8,6 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.WearingKey;
-import stretchwright.make.Verdicts;
 
 /** What the after command tells, line by line, in the maker's unit. */
 public final class WearingLines {
@@ -48,7 +47,7 @@ public final class WearingLines {
                 moved.isEmpty() ? Tell.said("line.widths-stay") : Part.listed(Part.Join.COMMA, moved));
         out.line(
                 Tell.said("label.fit"),
-                Tell.said("line.fit", Part.text(Verdicts.count(fit.after())), Part.text(Verdicts.count(fit.before()))));
+                Tell.said("line.fit", fit.after().count(), fit.before().count()));
         fit.verdicts().stream()
                 .filter(v -> v.said().severity() != FitReport.Severity.NOTE)
                 .forEach(v -> out.lines.add("  " + v.line(voice)));
