@@ -1,5 +1,7 @@
 package stretchwright.many;
 
+import stretchwright.intake.Echo;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -49,6 +49,8 @@ public final class Server {
     /** A press is answered with the result where it comes within this time; later ones with a page that waits. */
     private static final long PATIENCE_MILLIS = 4000;
 
+    private static final long LOOK_MILLIS = 900;
+
     private final Makes makes = new Makes();
     private final TemplateEngine pages =
             TemplateEngine.createPrecompiled(null, ContentType.Html, null, "stretchwright.web.pages");
@@ -144,7 +146,7 @@ public final class Server {
     private void result(Context ctx) {
         Makes.Work work = work(ctx);
         try {
-            Optional<Made> made = work.made(0);
+            Optional<Made> made = work.made(LOOK_MILLIS);
             if (made.isPresent()) {
                 show(ctx, "result.jte", new ResultPage(id(ctx), work.session(), made.get()));
             } else {
