@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -145,7 +146,7 @@ public final class Session {
         Map<String, Stage<Document>> all = documents.get();
         return printables().parallelStream()
                 .filter(p -> groups.contains(p.group()))
-                .map(p -> all.get(p.name()).get())
+                .map(p -> Objects.requireNonNull(all.get(p.name())).get())
                 .toList();
     }
 
