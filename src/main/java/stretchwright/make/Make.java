@@ -95,7 +95,7 @@ public final class Make {
         progress.say("fit: " + Verdicts.count(fit));
         List<ClothLay> lays = need(f -> Cloths.laid(pattern, make, stages, f), make);
         lays.forEach(l -> progress.say(said(l.lay())));
-        SewingPlan sewing = OwnUnit.plan(sewing(pattern, make, fit, stages), make.unit());
+        SewingPlan sewing = sewing(pattern, make, fit, stages);
         progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
                 + " minutes");
         List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lays, sewing));
@@ -108,8 +108,8 @@ public final class Make {
         try {
             return stages.sewing(pattern, make, fit);
         } catch (BadInput e) {
-            Findings findings = new Findings(make.file());
-            e.findings().forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+            Findings findings = new Findings(make.file(), make.unit());
+            e.findings().forEach(f -> findings.add(f.key(), f.wrong(), f.right()));
             throw new BadInput(findings.all());
         }
     }

@@ -60,7 +60,7 @@ final class Report {
         ReportPattern.pattern(report.putObject("pattern"), pattern);
         ReportResults.fit(report.putObject("fit"), fit);
         ReportCloth.lays(report.putObject("lay"), lays);
-        ReportSewing.plan(report.putObject("sewing"), sewing);
+        ReportSewing.plan(report.putObject("sewing"), sewing, make.unit());
         cost(report.putObject("cost"), lays);
         files(report, others);
         return new Document(NAME, KIND, 1, withOwnSize(report));

@@ -11,6 +11,7 @@ import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.PoseTape;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
@@ -57,7 +58,7 @@ final class Rooms implements Stages {
     @Override
     public SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit) {
         List<SeamStrain> strains = fit.seams().stream()
-                .map(s -> new SeamStrain(s.seam(), s.pose(), s.needed()))
+                .map(s -> new SeamStrain(s.seam(), Part.text(s.pose()), s.needed()))
                 .toList();
         return Planning.plan(pattern, make.fabric(), make.sewing(), strains);
     }

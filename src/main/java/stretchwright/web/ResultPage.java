@@ -8,7 +8,9 @@ import java.util.Optional;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.make.Made;
 import stretchwright.print.Amounts;
 import stretchwright.print.ClothWords;
@@ -86,6 +88,11 @@ public record ResultPage(String id, Made made) {
                     "\u00B1 " + length(v.spread())));
         }
         return rows;
+    }
+
+    /** In words, in the maker's unit. */
+    public String say(Part part) {
+        return Voice.of(made.make().unit()).say(part);
     }
 
     public List<SewingPlan.Operation> steps() {

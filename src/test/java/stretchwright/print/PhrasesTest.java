@@ -15,10 +15,13 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.print.Source.Literal;
+import stretchwright.sewing.StepKind;
+import stretchwright.sewing.Threading;
 
 /** What stands on paper stands in words.properties, and nowhere else: a translation is one file. */
 class PhrasesTest {
@@ -45,10 +48,27 @@ class PhrasesTest {
                     "wrap calf:",
                     "pose lengths: {back waist to front waist: [70, 78]}",
                     "reaches pose: true"),
+            "names of steps and threads in the make file and the report, the same in every language",
+            Stream.of(
+                            Stream.of("test "),
+                            Stream.of(StepKind.values()).map(StepKind::word),
+                            Stream.of(Threading.values()).map(Threading::word).filter(w -> w.contains(" ")))
+                    .flatMap(words -> words)
+                    .toList(),
+            "names that the draft gives, until they are types",
+            List.of(
+                    "lower edge",
+                    "upper edge",
+                    "above knee",
+                    "fold the dart",
+                    "key pocket",
+                    "row below the",
+                    "waist elastic",
+                    "sole elastic"),
             "names of paper",
             List.of("Letter", "Tabloid", "roll 420 mm", "roll "),
             "what other rooms wrote, to be told apart",
-            List.of("left ", "right ", "Fold"),
+            List.of("left ", "right "),
             "a mark of the program, a name inside it",
             List.of("Stretchwright", "stretchwright ", " again"),
             "of pages and drawings, never seen",
@@ -78,7 +98,7 @@ class PhrasesTest {
                     "Tabs"));
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "sewing"})
     void theCodeAndTheFileHaveTheSameKeys(String room) {
         Set<String> used = new TreeSet<>();
         for (List<String> call : calls(room)) {
@@ -89,7 +109,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "sewing"})
     void everyCallFillsEveryGap(String room) {
         Map<String, String> sentences = sentences(room);
         for (List<String> call : calls(room)) {
@@ -103,7 +123,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "sewing"})
     void gapsAndApostrophesAreSound(String room) {
         sentences(room).forEach((key, sentence) -> {
             assertThat(sentence.strip()).as(key).isEqualTo(sentence).isNotEmpty();
@@ -122,7 +142,7 @@ class PhrasesTest {
 
     /** A sentence that is written into the code again would be missing from every translation. */
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange"})
+    @ValueSource(strings = {"print", "exchange", "sewing"})
     void noEnglishStandsInTheCode(String room) {
         List<String> found = Source.of(room).stream()
                 .flatMap(s -> s.literals().stream())
@@ -144,7 +164,7 @@ class PhrasesTest {
 
     @Test
     void theListOfWhatIsNotWrittenHoldsNothingIdle() {
-        Set<String> all = Set.of("print", "exchange").stream()
+        Set<String> all = Set.of("print", "exchange", "sewing").stream()
                 .flatMap(room -> Source.of(room).stream())
                 .flatMap(s -> s.literals().stream())
                 .map(Literal::text)
@@ -176,7 +196,7 @@ class PhrasesTest {
 
     private static List<List<String>> calls(String room) {
         return Source.of(room).stream()
-                .flatMap(s -> s.arguments("Phrases.of").stream())
+                .flatMap(s -> Stream.of("Phrases.of", "Tell.said").flatMap(call -> s.arguments(call).stream()))
                 .toList();
     }
 
