@@ -10,10 +10,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
-import stretchwright.make.MakeFile;
-import stretchwright.make.Wearing;
-import stretchwright.make.WearingFit;
-import stretchwright.make.WearingJson;
+import stretchwright.intake.MakeFile;
+import stretchwright.wearing.Wearing;
+import stretchwright.wearing.WearingFit;
+import stretchwright.wearing.WearingJson;
 
 /** What to change after the garment was worn. */
 @Command(

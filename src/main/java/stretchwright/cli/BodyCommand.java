@@ -13,12 +13,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.BodyCheck;
-import stretchwright.make.BodyTable;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
+import stretchwright.intake.MakeFile;
+import stretchwright.many.BodyCheck;
+import stretchwright.many.BodyTable;
 
 /** Judges measures before anything is drafted: one wearer, or a table of many; or tells how to measure. */
 @Command(

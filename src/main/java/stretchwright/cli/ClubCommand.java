@@ -16,17 +16,17 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClubClock;
-import stretchwright.lay.Effort;
-import stretchwright.lay.LayClock;
 import stretchwright.lay.SearchWork;
-import stretchwright.make.Club;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
+import stretchwright.many.Club;
 
 /** Many makes laid together on one roll. */
 @Command(

@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
-import stretchwright.make.Program;
+import stretchwright.report.Program;
 
 /** The command door: which commands there are, what they share, and what happens when something goes wrong. */
 @Command(

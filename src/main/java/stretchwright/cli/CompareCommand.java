@@ -10,9 +10,9 @@ import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.Compare;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
-import stretchwright.make.MakeFile;
+import stretchwright.many.Compare;
 
 /** Two makes side by side. */
 @Command(

@@ -12,7 +12,7 @@ import java.util.Optional;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.MakeFile;
+import stretchwright.intake.MakeFile;
 
 /** Reads files that a person named; never more than the limit, whatever stands behind the name. */
 final class Intake {

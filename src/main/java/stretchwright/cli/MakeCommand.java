@@ -16,11 +16,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
 
 /** The whole job for each make file. Either all of them are written, or none. */
 @Command(name = "make", description = "Drafts, checks the fit, lays, plans the sewing and writes the printable files.")

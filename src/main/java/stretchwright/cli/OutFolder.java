@@ -17,9 +17,9 @@ import java.util.TreeMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.print.Document;
 
 /**
  * The folder given with --out: complete or untouched. Everything is first written into a hidden folder beside it; an

@@ -9,13 +9,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.BodyTable;
-import stretchwright.make.MakeFile;
-import stretchwright.make.Sizes;
-import stretchwright.print.Amounts;
-import stretchwright.print.Document;
+import stretchwright.intake.MakeFile;
+import stretchwright.many.BodyTable;
+import stretchwright.many.Sizes;
+import stretchwright.print.kit.Amounts;
 
 /** The same garment for every body of a table, as one nested pattern. */
 @Command(

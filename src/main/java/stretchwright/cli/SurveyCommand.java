@@ -11,9 +11,9 @@ import picocli.CommandLine.Option;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.BodyTable;
-import stretchwright.make.MakeFile;
-import stretchwright.make.SurveyRun;
+import stretchwright.intake.MakeFile;
+import stretchwright.many.BodyTable;
+import stretchwright.many.SurveyRun;
 
 /** Drafts every body of some tables and tells for how many the draft holds. */
 @Command(

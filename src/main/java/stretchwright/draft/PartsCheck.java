@@ -1,8 +1,14 @@
 package stretchwright.draft;
 
+import java.util.Locale;
+import java.util.stream.IntStream;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.TopEnd;
 
 /** Whether what is asked of a leg's parts goes together with the leg; names the two things at odds where it does not. */
 final class PartsCheck {
@@ -15,16 +21,55 @@ final class PartsCheck {
     /** The least width of front and back beside a panel, mm. */
     private static final double BESIDE_PANEL = 25;
 
+    /** From a seam to a dart, mm: room for the allowances of both (design value). */
+    private static final double BESIDE_DART = 15;
+
+    /** Points of a dart's leg that are looked at. */
+    private static final int DART_POINTS = 10;
+
+    /** A narrower panel cannot be sewn, mm (common practice). */
+    private static final double LEAST_PANEL = 10;
+
     private PartsCheck() {}
 
     static boolean pass(Leg leg, Piece piece, Parts parts, Findings findings) {
         int before = findings.all().size();
+        dart(leg, piece, findings);
         parts.gusset().ifPresent(g -> gusset(piece, g, findings));
         parts.panelWidth().ifPresent(w -> panel(piece, w, findings));
         if (parts.kneeShaping()) {
             knee(leg, parts, findings);
         }
         return findings.all().size() == before;
+    }
+
+    /** On a steep waist edge a dart leans back; it must end before the centre back seam. */
+    private static void dart(Leg leg, Piece piece, Findings findings) {
+        Path rise = piece.edge("back crotch").line();
+        boolean apart = piece.edges().stream()
+                .filter(e -> e.name().equals(Darts.BACK_LEG))
+                .map(Edge::line)
+                .allMatch(l -> IntStream.rangeClosed(0, DART_POINTS)
+                        .mapToObj(i -> l.at(l.length() * i / DART_POINTS))
+                        .noneMatch(p -> beside(p, rise) < BESIDE_DART));
+        if (!apart) {
+            TopEnd top = leg.order().style().top();
+            Draft.atOdds(
+                    findings,
+                    "style.back",
+                    "Choose style.back: shaped seam or plain, or bring front and back waist nearer together.",
+                    "darts are at odds with so steep a waist edge (front waist %+.0f mm, back waist %+.0f mm%s): they would run"
+                            + " into the centre back seam.",
+                    top.frontRaise(),
+                    top.backRaise(),
+                    leg.order().body().seated() ? ", a wearer who sits" : "");
+        }
+    }
+
+    /** How far a point lies before an upright edge, level with it, mm; infinite above and below it. */
+    private static double beside(Point p, Path upright) {
+        double along = upright.alongAtHeight(p.y());
+        return along < 0 ? Double.POSITIVE_INFINITY : upright.at(along).x() - p.x();
     }
 
     private static void gusset(Piece piece, Parts.Gusset g, Findings findings) {
@@ -34,7 +79,7 @@ final class PartsCheck {
             Draft.atOdds(
                     findings,
                     "style.gusset.width",
-                    String.format(java.util.Locale.ROOT, "Choose a gusset of %.0f mm or less.", WIDEST_GUSSET * thigh),
+                    String.format(Locale.ROOT, "Choose a gusset of %.0f mm or less.", WIDEST_GUSSET * thigh),
                     "%.0f mm is at odds with the leg, cut %.0f mm wide at the crotch: the gusset is too wide for the thigh.",
                     g.width(),
                     thigh);
@@ -56,7 +101,7 @@ final class PartsCheck {
                     findings,
                     "style.gusset.length",
                     String.format(
-                            java.util.Locale.ROOT, "Choose a gusset of %.0f mm or less.", Math.max(0, 1.8 * most)),
+                            Locale.ROOT, "Choose a gusset of %.0f mm or less.", Math.max(0, 1.8 * most)),
                     "%.0f mm is at odds with the front crotch curve of %.0f mm: half the gusset must end %.0f mm below the"
                             + " waist edge.",
                     g.length(),
@@ -66,27 +111,45 @@ final class PartsCheck {
     }
 
     private static void panel(Piece piece, double width, Findings findings) {
-        double room = Math.min(
-                piece.edge("front inseam").line().points().stream()
-                        .mapToDouble(p -> -p.x())
-                        .min()
-                        .orElseThrow(),
-                piece.edge("back inseam").line().points().stream()
-                        .mapToDouble(p -> p.x())
-                        .min()
-                        .orElseThrow());
-        double most = 2 * (room - BESIDE_PANEL);
-        if (width > most) {
+        double below = Math.min(room(piece, "front inseam"), room(piece, "back inseam"));
+        double above = Math.min(room(piece, "front crotch"), room(piece, "back crotch"));
+        double room = Math.min(below, above);
+        double dart = Math.min(room(piece, Darts.BACK_LEG), room(piece, Darts.FRONT_LEG));
+        double beside = 2 * (room - BESIDE_PANEL);
+        double most = Math.min(beside, 2 * (dart - BESIDE_DART));
+        String narrower = Math.floor(most) < LEAST_PANEL
+                ? "Leave the panel out"
+                : String.format(Locale.ROOT, "Choose a panel of %.0f mm or less, or none", Math.floor(most));
+        if (width > beside) {
             Draft.atOdds(
                     findings,
                     "style.panel.width",
-                    String.format(
-                            java.util.Locale.ROOT, "Choose a panel of %.0f mm or less, or none.", Math.max(0, most)),
-                    "%.0f mm is at odds with the leg: at its narrowest only %.0f mm lie between the side line and the"
-                            + " inseam.",
+                    narrower + ".",
+                    "%.0f mm is at odds with the leg: at its narrowest only %.0f mm lie between the side line and the %s.",
                     width,
-                    room);
+                    room,
+                    below <= above ? "inseam" : "centre seam");
+        } else if (width > most) {
+            Draft.atOdds(
+                    findings,
+                    "style.panel.width",
+                    narrower + "; or style.back: plain.",
+                    "%.0f mm is at odds with style.back: darts: the dart begins %.0f mm from the side line, and the panel's"
+                            + " seam needs %.0f mm beside it.",
+                    width,
+                    dart,
+                    BESIDE_DART);
         }
+    }
+
+    /** From the side line to where an edge comes nearest to it, mm; infinite where the leg has no such edge. */
+    private static double room(Piece piece, String edge) {
+        return piece.edges().stream()
+                .filter(e -> e.name().equals(edge))
+                .flatMap(e -> e.line().points().stream())
+                .mapToDouble(p -> Math.abs(p.x()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static void knee(Leg leg, Parts parts, Findings findings) {

@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 /**
  * The clock outside several searches, for tables, ways of laying or stretches: each part of the whole time has a clock of
  * its own, which had best run from when it is first asked, as the first lays come before that.

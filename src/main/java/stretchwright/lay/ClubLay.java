@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.lay.nest.Effort;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 

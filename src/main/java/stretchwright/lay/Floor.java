@@ -2,6 +2,9 @@ package stretchwright.lay;
 
 import java.util.Arrays;
 import java.util.List;
+import stretchwright.lay.nest.Outline;
+import stretchwright.lay.nest.Sections;
+import stretchwright.lay.nest.Shape;
 
 /**
  * A length that no lay of these cuttings on this width can go below; every bound is proved in docs/maths/lay.md.
@@ -129,24 +132,43 @@ final class Floor {
         return most;
     }
 
-    /** Over all places across and both turns of a shape, the least of the fullest column. */
+    /**
+     * Over all places across and both turns of a shape, the least of the fullest column. The column that was too full at the
+     * place before is mostly too full here as well, so it is asked first.
+     */
     private static double leastBeside(double[] atFold, Shape shape) {
-        long[] column = new long[COLUMNS];
+        int[] column = new int[COLUMNS];
+        int[] mirrored = new int[COLUMNS];
         double[] section = new double[COLUMNS];
+        int widest = Math.toIntExact(shape.width());
         for (int c = 0; c < COLUMNS; c++) {
-            column[c] = shape.width() * c / COLUMNS;
+            column[c] = Math.toIntExact(shape.width() * c / COLUMNS);
+            mirrored[c] = widest - 1 - column[c];
             section[c] = shape.columns.section(shape.minX + column[c] + 0.5);
         }
         double least = Double.POSITIVE_INFINITY;
-        for (long left = 0; left + shape.width() <= atFold.length; left++) {
-            double plain = 0;
-            double turned = 0;
-            for (int c = 0; c < COLUMNS; c++) {
-                plain = Math.max(plain, section[c] + atFold[(int) (left + column[c])]);
-                turned = Math.max(turned, section[c] + atFold[(int) (left + shape.width() - 1 - column[c])]);
+        int full = 0;
+        int fullTurned = 0;
+        for (int left = 0; left + widest <= atFold.length; left++) {
+            if (section[full] + atFold[left + column[full]] < least) {
+                full = fullest(section, atFold, left, column);
+                least = Math.min(least, section[full] + atFold[left + column[full]]);
             }
-            least = Math.min(least, Math.min(plain, turned));
+            if (section[fullTurned] + atFold[left + mirrored[fullTurned]] < least) {
+                fullTurned = fullest(section, atFold, left, mirrored);
+                least = Math.min(least, section[fullTurned] + atFold[left + mirrored[fullTurned]]);
+            }
         }
         return Double.isInfinite(least) ? 0 : least;
+    }
+
+    private static int fullest(double[] section, double[] atFold, int left, int[] column) {
+        int fullest = 0;
+        for (int c = 1; c < COLUMNS; c++) {
+            if (section[c] + atFold[left + column[c]] > section[fullest] + atFold[left + column[fullest]]) {
+                fullest = c;
+            }
+        }
+        return fullest;
     }
 }

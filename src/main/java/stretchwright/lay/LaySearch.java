@@ -5,6 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Bed;
+import stretchwright.lay.nest.BottomLeft;
+import stretchwright.lay.nest.Crew;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.Enclosing;
+import stretchwright.lay.nest.LayClock;
+import stretchwright.lay.nest.Layout;
+import stretchwright.lay.nest.Orders;
+import stretchwright.lay.nest.Part;
 
 /**
  * The shortest layout of a spread that was found: bottom-left over many orders, and from the best of these on the search
@@ -63,20 +72,24 @@ final class LaySearch {
                 spread.strip, rough, keep, parts.size() > FEW ? BUDGET_OF_MORE : BUDGET, () -> false, layout -> {});
     }
 
-    /** Searched on from a layout; never longer. */
-    Layout longer(Layout start, Effort effort, LayClock clock) {
-        Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), clock)
+    /**
+     * Searched on from a layout; never longer.
+     *
+     * @param enough no layout is shorter, mm; the search ends where it comes down to this
+     */
+    Layout longer(Layout start, Effort effort, double enough, LayClock clock) {
+        Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), enough, clock)
                 .of(spread.parts);
         Layout finer =
-                found(fine, rough, new Effort(0, effort.compress()), clock).of(spread.parts);
+                found(fine, rough, new Effort(0, effort.compress()), enough, clock).of(spread.parts);
         Layout settled = new BottomLeft(spread.strip, false).settled(finer);
         return Stream.of(start, settled)
                 .min(Comparator.comparingLong(Layout::length))
                 .orElseThrow();
     }
 
-    private Layout found(List<Part> parts, Layout start, Effort effort, LayClock clock) {
-        Optional<Bed> bed = Bed.of(parts, spread.strip, 0, spread.floor());
+    private Layout found(List<Part> parts, Layout start, Effort effort, double enough, LayClock clock) {
+        Optional<Bed> bed = Bed.of(parts, spread.strip, 0, spread.floor(), spread.units(enough));
         return bed.isEmpty()
                 ? start
                 : Crew.search(bed.get(), start.of(parts), seed, 2, effort, clock, f -> {})

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.Effort;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;

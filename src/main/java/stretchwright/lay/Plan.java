@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.Layout;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 
@@ -89,6 +90,11 @@ record Plan(Lay.Method method, List<Spread> spreads) {
     /** Of the cloth, mm: twice the spread where it is folded crosswise. */
     double length(List<Layout> layouts) {
         return spread(layouts) * (method == Lay.Method.FOLDED_CROSSWISE ? 2 : 1);
+    }
+
+    /** What each stretch needs at least where the whole lay needs so much, mm; of two nothing is known. */
+    double least(double length) {
+        return spreads.size() > 1 ? 0 : length / (method == Lay.Method.FOLDED_CROSSWISE ? 2 : 1);
     }
 
     private double spread(List<Layout> layouts) {

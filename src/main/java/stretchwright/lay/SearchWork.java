@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.Effort;
+
 /**
  * From which seed and for how long lays are searched: until the effort is spent or the clock says so. The same seed and an
  * effort without a clock give the same lays.

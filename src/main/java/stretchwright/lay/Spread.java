@@ -5,6 +5,13 @@ import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Point;
+import stretchwright.lay.nest.Across;
+import stretchwright.lay.nest.Beat;
+import stretchwright.lay.nest.Grown;
+import stretchwright.lay.nest.Layout;
+import stretchwright.lay.nest.Part;
+import stretchwright.lay.nest.Shape;
+import stretchwright.lay.nest.Strip;
 import stretchwright.pattern.LayTerms;
 
 /**
@@ -107,6 +114,11 @@ final class Spread {
     /** What a layout needs of this stretch along the cloth, mm. */
     double length(Layout layout) {
         return Grid.mm(layout.length() - 2 * margin);
+    }
+
+    /** The length of a layout that needs so much of this stretch along the cloth, in units of the strip. */
+    long units(double length) {
+        return Grid.units(length) + 2 * margin;
     }
 
     /** Between pieces, mm. */

@@ -7,6 +7,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.stream.IntStream;
+import stretchwright.lay.nest.Convex;
+import stretchwright.lay.nest.Enclosing;
+import stretchwright.lay.nest.NoFits;
+import stretchwright.lay.nest.Shape;
+import stretchwright.lay.nest.Stack;
 
 /**
  * A length that no lay goes below, from the largest pieces alone: over all places that they can have across the cloth, how

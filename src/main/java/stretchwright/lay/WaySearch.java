@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.function.Predicate;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.Layout;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -73,7 +75,7 @@ final class WaySearch {
         for (Laid laid : quick) {
             int stretches = worth.test(laid) ? laid.layouts.size() : 0;
             ClubClock share = clock.within(begun / all, (begun + stretches) / all);
-            out.add(stretches > 0 ? longer(laid, effort, share) : laid);
+            out.add(stretches > 0 ? longer(laid, effort, floor, share) : laid);
             begun += stretches;
         }
         return new Found(shortestOfEach(out), floor);
@@ -93,7 +95,7 @@ final class WaySearch {
                 .min(Comparator.comparing((Laid l) -> l.plan.method() != Lay.Method.OPEN)
                         .thenComparingDouble(Laid::length))
                 .orElseThrow();
-        Laid longer = longer(start, more, ClubClock.NONE);
+        Laid longer = longer(start, more, found.floor, ClubClock.NONE);
         return new Found(
                 shortestOfEach(
                         found.laid.stream().map(l -> l == start ? longer : l).toList()),
@@ -119,34 +121,37 @@ final class WaySearch {
                 plan.spreads().stream().map(s -> new LaySearch(s, seed).quick()).toList());
     }
 
-    private Laid longer(Laid laid, Effort effort, ClubClock clock) {
+    /** @param floor no lay is shorter, mm: a search that comes down to it is over */
+    private Laid longer(Laid laid, Effort effort, double floor, ClubClock clock) {
         if (terms.tilt() == 0) {
-            return straight(laid, effort, clock);
+            return straight(laid, effort, floor, clock);
         }
-        return tilted(straight(laid, effort, clock.within(0, 0.5)), effort, clock.within(0.5, 1));
+        return tilted(straight(laid, effort, floor, clock.within(0, 0.5)), effort, floor, clock.within(0.5, 1));
     }
 
-    private Laid straight(Laid laid, Effort effort, ClubClock clock) {
-        return new Laid(laid.plan, stretches(laid.plan.spreads(), laid.layouts, effort, clock));
+    private Laid straight(Laid laid, Effort effort, double floor, ClubClock clock) {
+        return new Laid(laid.plan, stretches(laid.plan, laid.layouts, effort, floor, clock));
     }
 
     /** Each stretch has an equal share of the time. */
-    private List<Layout> stretches(List<Spread> spreads, List<Layout> starts, Effort effort, ClubClock clock) {
+    private List<Layout> stretches(Plan plan, List<Layout> starts, Effort effort, double floor, ClubClock clock) {
+        List<Spread> spreads = plan.spreads();
+        double enough = plan.least(floor);
         List<Layout> out = new ArrayList<>();
         double all = spreads.size();
         for (int i = 0; i < spreads.size(); i++) {
             Layout start = starts.get(i).of(spreads.get(i).parts);
-            out.add(new LaySearch(spreads.get(i), seed).longer(start, effort, clock.part(i / all, (i + 1) / all)));
+            out.add(new LaySearch(spreads.get(i), seed).longer(start, effort, enough, clock.part(i / all, (i + 1) / all)));
         }
         return out;
     }
 
-    private Laid tilted(Laid straight, Effort effort, ClubClock clock) {
+    private Laid tilted(Laid straight, Effort effort, double floor, ClubClock clock) {
         List<Spread> spreads = straight.plan.spreads().stream()
                 .map(s -> s.tilted(terms.tilt()))
                 .toList();
-        Laid tilted = new Laid(
-                new Plan(straight.plan.method(), spreads), stretches(spreads, straight.layouts, effort, clock));
+        Plan plan = new Plan(straight.plan.method(), spreads);
+        Laid tilted = new Laid(plan, stretches(plan, straight.layouts, effort, floor, clock));
         return tilted.length() <= straight.length() - WORTH ? tilted : straight;
     }
 

@@ -7,15 +7,16 @@ import java.util.stream.Collectors;
 import stretchwright.body.Body;
 import stretchwright.body.Measuring;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
-import stretchwright.print.Amounts;
-import stretchwright.print.ClothWords;
-import stretchwright.print.Document;
+import stretchwright.print.cloth.ClothWords;
+import stretchwright.print.kit.Amounts;
 import stretchwright.sewing.SewingPlan;
 
 /**

@@ -9,15 +9,22 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stretchwright.advice.Remedies;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Numbers;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.MakeReader;
+import stretchwright.intake.OwnUnit;
+import stretchwright.intake.YamlTree;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
-import stretchwright.print.Document;
+import stretchwright.report.Report;
 import stretchwright.sewing.SewingPlan;
 
 /** A make file through all stages: read it, then run it. Pure: bytes in, values and bytes out. */
@@ -33,7 +40,12 @@ public final class Make {
      * @throws BadInput with everything that is wrong, not the first only
      */
     public static MakeFile read(String fileName, byte[] bytes) {
-        return read(fileName, bytes, ROOMS);
+        Findings findings = new Findings(fileName);
+        Optional<MakeFile> make = text(bytes, findings)
+                .flatMap(text -> YamlTree.read(text, findings))
+                .flatMap(keys -> MakeReader.read(fileName, keys, findings));
+        findings.throwIfAny();
+        return make.orElseThrow();
     }
 
     /**
@@ -45,16 +57,7 @@ public final class Make {
         return run(make, progress, ROOMS);
     }
 
-    static MakeFile read(String fileName, byte[] bytes, Stages stages) {
-        Findings findings = new Findings(fileName);
-        Optional<MakeFile> make = text(bytes, findings)
-                .flatMap(text -> YamlTree.read(text, findings))
-                .flatMap(keys -> MakeReader.read(fileName, keys, findings, stages));
-        findings.throwIfAny();
-        return make.orElseThrow();
-    }
-
-    static Optional<String> text(byte[] bytes, Findings findings) {
+    public static Optional<String> text(byte[] bytes, Findings findings) {
         if (bytes.length > MakeFile.LARGEST) {
             findings.add(
                     "", "the file is larger than 1 MB.", "A make file has a few thousand bytes; is it the right one?");
@@ -64,7 +67,7 @@ public final class Make {
     }
 
     /** UTF-8, strictly; a byte order mark is let through. */
-    static Optional<String> utf8(byte[] bytes, Findings findings) {
+    public static Optional<String> utf8(byte[] bytes, Findings findings) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)

@@ -2,11 +2,12 @@ package stretchwright.make;
 
 import java.util.List;
 import java.util.Optional;
-import stretchwright.body.Body;
-import stretchwright.body.Measured;
+import stretchwright.advice.Trials;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
@@ -14,22 +15,10 @@ import stretchwright.lay.Lay;
 import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
-import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
 /** The rooms that a make goes through, in the order of the job; an empty answer leaves at least one finding. */
-interface Stages {
-    Optional<Body> body(Measured measured, Findings findings);
-
-    Optional<Pattern> draft(Body body, MakeFile make, Findings findings);
-
-    FitReport fit(Pattern pattern, Body body, MakeFile make);
-
-    /** The fit check's verdicts alone, for trials: what a slip would do and the course for the plots are left out. */
-    default FitReport judge(Pattern pattern, Body body, MakeFile make) {
-        return fit(pattern, body, make);
-    }
-
+public interface Stages extends Trials {
     Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings);
 
     /** What follows from the lay; lays are tried again only where the cloth at hand is short. */
@@ -47,11 +36,4 @@ interface Stages {
     SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit);
 
     List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
-
-    boolean knowsPaper(String name);
-
-    /** Whether what must stand on every sheet has room between margins and overlaps. */
-    boolean fitsPaper(PrintTerms print);
-
-    boolean knowsGrid(String name);
 }

@@ -6,22 +6,22 @@ import stretchwright.body.Doubt;
 import stretchwright.fit.FitReport;
 
 /** The verdicts of the fit check as lines for people. */
-final class Verdicts {
+public final class Verdicts {
     private Verdicts() {}
 
-    static String line(FitReport.Verdict v) {
+    public static String line(FitReport.Verdict v) {
         return (v.severity().word() + ": " + v.about() + ": " + v.message() + " " + v.remedy())
                 .replaceAll("\\s+", " ")
                 .strip();
     }
 
     /** A measure in doubt, as a caution. */
-    static String line(Doubt doubt) {
+    public static String line(Doubt doubt) {
         return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + doubt.message();
     }
 
     /** Such as "1 stop, 2 cautions", or "nothing to say". */
-    static String count(FitReport fit) {
+    public static String count(FitReport fit) {
         List<String> parts = new ArrayList<>();
         for (FitReport.Severity severity : FitReport.Severity.values()) {
             long n = fit.verdicts().stream()

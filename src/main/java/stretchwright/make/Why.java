@@ -12,8 +12,16 @@ import stretchwright.body.Body;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Unit;
+import stretchwright.intake.Echo;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.Nearest;
+import stretchwright.intake.OwnUnit;
+import stretchwright.intake.WearingEntry;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Reason;
+import stretchwright.report.Report;
+import stretchwright.report.ReportPattern;
+import stretchwright.report.ReportWearer;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -84,7 +92,7 @@ public final class Why {
                         .flatMap(name -> all.stream().filter(r -> r.dimension().equals(name)))
                         .distinct()
                         .toList());
-        WearingJson.history(out, worn);
+        ReportWearer.history(out, worn);
         return Report.text(root);
     }
 

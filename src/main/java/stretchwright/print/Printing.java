@@ -5,6 +5,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import stretchwright.ground.Document;
+import stretchwright.print.cloth.LaySheet;
+import stretchwright.print.fit.FitPdf;
+import stretchwright.print.fit.FitSvg;
+import stretchwright.print.fit.LoadSvg;
+import stretchwright.print.kit.Job;
+import stretchwright.print.kit.Paper;
+import stretchwright.print.sheets.PatternSvg;
+import stretchwright.print.sheets.ProjectorPdf;
+import stretchwright.print.sheets.TiledPdf;
+import stretchwright.print.sheets.TraceGrid;
+import stretchwright.print.sheets.TracingPdf;
+import stretchwright.print.steps.BookletPdf;
+import stretchwright.print.steps.Checklist;
+import stretchwright.print.steps.PlanPdf;
+import stretchwright.print.steps.StepDrawing;
 
 /**
  * The room's entry: from one job to finished files.

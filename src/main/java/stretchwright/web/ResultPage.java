@@ -8,14 +8,14 @@ import java.util.Optional;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
 import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.make.Made;
-import stretchwright.print.Amounts;
-import stretchwright.print.ClothWords;
-import stretchwright.print.Document;
-import stretchwright.print.FitTables;
+import stretchwright.print.cloth.ClothWords;
+import stretchwright.print.fit.FitTables;
+import stretchwright.print.kit.Amounts;
 import stretchwright.sewing.SewingPlan;
 
 /** A make as the page shows it: numbers as texts, in the maker's unit. */

@@ -20,10 +20,10 @@ import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Make;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
 
 /**
  * The room's entry: the page on the loopback address.

@@ -19,10 +19,13 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.Hold;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /** The check that runs with the survey finds each kind of fault, put into a sound draft on purpose. */
 class DraftCheckTest {
@@ -57,6 +60,21 @@ class DraftCheckTest {
     @Test
     void aSoundDraftHasNothing() {
         assertThat(broken(SOUND)).isEmpty();
+    }
+
+    /** Room for the knee is eased in on purpose, and pads make the body larger that the band has to hold on. */
+    @Test
+    void neitherEaseNorPadsThatWereAskedForAreFaults() {
+        Style knee = STYLE.with(Parts.PLAIN.with(Parts.SideSeam.SHAPED).withKneeShaping());
+        Style pads = Style.usual(Style.Leg.ANKLE)
+                .with(TopEnd.band(100).with(TopEnd.Band.straight(100)).dropped(100))
+                .with(Parts.PLAIN.with(List.of(new Parts.Pocket(Parts.Pocket.Kind.HIP_PAD, 50, 40, 60))))
+                .with(Hold.Named.LIGHT);
+        for (Style style : List.of(knee, pads)) {
+            Pattern pattern =
+                    DraftTest.draft(BODY, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style);
+            assertThat(DraftCheck.broken(BODY, style, pattern)).isEmpty();
+        }
     }
 
     @Test

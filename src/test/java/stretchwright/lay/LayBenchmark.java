@@ -15,6 +15,11 @@ import org.openjdk.jmh.annotations.Warmup;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.CrowdSample;
+import stretchwright.lay.nest.Layout;
+import stretchwright.lay.nest.NoFit;
+import stretchwright.lay.nest.StripCheck;
+import stretchwright.lay.nest.StripInstance;
 import stretchwright.pattern.SamplePattern;
 
 /**

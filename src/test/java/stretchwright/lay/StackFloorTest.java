@@ -8,6 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Point;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Outlines;
+import stretchwright.lay.nest.Shape;
 import stretchwright.pattern.Piece;
 
 /** The hand-worked cases have a least length that is plain to see; the second opinion tries every place. Millimetres. */

@@ -2,8 +2,8 @@ package stretchwright.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
-import static stretchwright.make.SampleReading.findings;
-import static stretchwright.make.SampleReading.read;
+import static stretchwright.intake.SampleReading.findings;
+import static stretchwright.intake.SampleReading.read;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -14,9 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.SampleText;
 import stretchwright.lay.ClothLay;
-import stretchwright.print.Document;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

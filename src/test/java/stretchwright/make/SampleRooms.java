@@ -13,15 +13,16 @@ import stretchwright.body.Value;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
-import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
 /** Rooms for tests of reading, report and command door: a fixed pattern and fit, the real lay and plan, short papers. */
@@ -29,7 +30,7 @@ public final class SampleRooms implements Stages {
     private final Rooms real = new Rooms();
 
     public static MakeFile read(String file, byte[] bytes) {
-        return Make.read(file, bytes, new SampleRooms());
+        return Make.read(file, bytes);
     }
 
     public static Made run(MakeFile make, Progress progress) {
@@ -91,20 +92,5 @@ public final class SampleRooms implements Stages {
         return List.of(
                 new Document("pattern-A4.pdf", "pattern tiles", 2, (make.name() + pattern.pieces()).getBytes(UTF_8)),
                 new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8)));
-    }
-
-    @Override
-    public boolean knowsPaper(String name) {
-        return real.knowsPaper(name);
-    }
-
-    @Override
-    public boolean fitsPaper(PrintTerms print) {
-        return real.fitsPaper(print);
-    }
-
-    @Override
-    public boolean knowsGrid(String name) {
-        return real.knowsGrid(name);
     }
 }

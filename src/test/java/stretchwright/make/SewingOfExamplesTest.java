@@ -21,11 +21,12 @@ import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Voice;
+import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.Place;
-import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingPlan.Operation;
+import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.StepName;
 
 /** The sewing plans of all examples on several sets of machines, against trying every order. */

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.print.Source.Literal;
+import stretchwright.print.kit.Phrases;
 import stretchwright.sewing.StepKind;
 import stretchwright.sewing.Threading;
 
@@ -80,8 +81,6 @@ class PhrasesTest {
                     "default-src 'none'; style-src 'sha256-",
                     "'; script-src 'sha256-",
                     "'; base-uri 'none'; form-action 'none'"),
-            "seen by who looks for a fault",
-            List.of(" pages, ", " bytes)"),
             "words of a file format",
             List.of(
                     "ASTM/D13Proposal 1 Version: D 6673-04",

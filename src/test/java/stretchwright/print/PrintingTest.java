@@ -13,6 +13,11 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.Document;
+import stretchwright.print.kit.Job;
+import stretchwright.print.kit.Letters;
+import stretchwright.print.kit.SampleJob;
+import stretchwright.print.steps.PlanPdf;
 import stretchwright.sewing.SewingPlan.Operation;
 
 class PrintingTest {

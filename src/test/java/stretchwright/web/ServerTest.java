@@ -23,11 +23,11 @@ import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.Document;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
 
 /** The page over real HTTP. */
 class ServerTest {

@@ -1,0 +1,221 @@
+package stretchwright.advice;
+
+import static stretchwright.advice.ChangeLever.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.advice.ChangeLever.Way;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.intake.MakeFile;
+
+/** Changes of the cloth: turned, washed, or another one with a number to ask the shop for. */
+final class ChangeCloth {
+    /** Cloth for legs is not sold beyond this stretch, share (trade-values 1.1: up to 100 %; some rib a little more). */
+    private static final double STRETCHIEST = 1.20;
+
+    /** Below this share of the pull no cloth of the same stretch is found (common practice, no source). */
+    private static final int SOFTEST = 60;
+
+    private final MakeFile make;
+    private final Fabric f;
+
+    ChangeCloth(MakeFile make) {
+        this.make = make;
+        this.f = make.fabric();
+    }
+
+    /** A quarter turned: what was along goes round the leg; the usable width stays. */
+    ChangeLever turned() {
+        String print = f.oneWay() ? ", print and sheen then lie sideways" : "";
+        Fabric other = cloth(
+                f.stretchAlong(),
+                f.stretchAcross(),
+                f.loadAlong(),
+                f.loadAcross(),
+                f.shrinkageAlong(),
+                f.shrinkageAcross());
+        return choice("the cloth turned by a quarter (along goes round the leg" + print + ")", 1.6, with(other));
+    }
+
+    /** Washed and dried as the garment will be, until it keeps its size. */
+    ChangeLever washed() {
+        Fabric other = cloth(f.stretchAcross(), f.stretchAlong(), f.loadAcross(), f.loadAlong(), 0, 0);
+        String words = "the cloth washed and dried before cutting until it keeps its size";
+        return choice(words, 0.5, with(other)).judgedOnly();
+    }
+
+    ChangeLever moreAcross() {
+        return more(
+                Way.MORE_ACROSS,
+                "across",
+                f.stretchAcross(),
+                x -> cloth(
+                        x,
+                        f.stretchAlong(),
+                        stretched(f.loadAcross(), x / f.stretchAcross(), x),
+                        f.loadAlong(),
+                        f.shrinkageAcross(),
+                        f.shrinkageAlong()));
+    }
+
+    ChangeLever moreAlong() {
+        return more(
+                Way.MORE_ALONG,
+                "along",
+                f.stretchAlong(),
+                x -> cloth(
+                        f.stretchAcross(),
+                        x,
+                        f.loadAcross(),
+                        stretched(f.loadAlong(), x / f.stretchAlong(), x),
+                        f.shrinkageAcross(),
+                        f.shrinkageAlong()));
+    }
+
+    /** The same stretch at a weaker pull; only where the pull was measured, an assumed one cannot be asked for. */
+    Optional<ChangeLever> softer() {
+        if (f.loadAcross().isAssumed()) {
+            return Optional.empty();
+        }
+        LoadCurve.Reading first = f.loadAcross().readings().get(0);
+        double newtons = first.tension() * LoadCurve.STRIP_WIDTH;
+        return Optional.of(new ChangeLever(
+                "softer cloth",
+                SOFTEST,
+                "cloth of the same stretch that pulls down to " + (100 - SOFTEST) + " % as hard",
+                n -> 3 + n / 20.0,
+                n -> String.format(
+                        Locale.ROOT,
+                        "cloth of the same stretch that pulls %d %% less across (%.1f N at %.0f %% on the strip of 50 mm)",
+                        n,
+                        newtons * (100 - n) / 100,
+                        100 * first.extension()),
+                n -> with(cloth(
+                        f.stretchAcross(),
+                        f.stretchAlong(),
+                        pulling(1 - n / 100.0),
+                        f.loadAlong(),
+                        f.shrinkageAcross(),
+                        f.shrinkageAlong()))));
+    }
+
+    ChangeLever recovering() {
+        int now = (int) Math.floor(100 * f.recovery().orElse(1) + 1e-9);
+        return new ChangeLever(
+                        "cloth that recovers better",
+                        Math.max(1, 100 - now),
+                        "cloth that recovers fully",
+                        n -> 3 + n / 20.0,
+                        n -> "cloth that recovers " + (now + n) + " % or more",
+                        n -> now + n > 100
+                                ? Optional.empty()
+                                : with(with(OptionalDouble.of((now + n) / 100.0), f.showsThroughAt())))
+                .by(Way.RECOVERING)
+                .judgedOnly();
+    }
+
+    /** Denser, or doubled by a lining: named by the areal stretch up to which nothing shows. */
+    ChangeLever denser() {
+        int now = (int) Math.floor(100 * f.showsThroughAt().orElse(0) + 1e-9);
+        return new ChangeLever(
+                        "denser cloth or a lining",
+                        200,
+                        "cloth, or cloth and lining, that shows through only beyond " + (now + 200) + " % in area",
+                        n -> 2.5 + n / 40.0,
+                        n -> "denser cloth, or a lining there, that shows through only beyond " + (now + n)
+                                + " % in area",
+                        n -> with(with(f.recovery(), OptionalDouble.of((now + n) / 100.0))))
+                .judgedOnly();
+    }
+
+    private interface Stretching {
+        Fabric to(double share);
+    }
+
+    private ChangeLever more(Way way, String direction, double stretch, Stretching other) {
+        int now = (int) Math.floor(100 * stretch + 1e-9);
+        int most = Math.max(1, (int) Math.round(100 * STRETCHIEST) - now);
+        return new ChangeLever(
+                        "cloth of more stretch " + direction,
+                        most,
+                        "cloth of up to " + (now + most) + " % " + direction,
+                        n -> 3 + n / 20.0,
+                        n -> "cloth of " + (now + n) + " % or more " + direction,
+                        n -> now + n > 100 * STRETCHIEST ? Optional.empty() : with(other.to((now + n) / 100.0)))
+                .by(way);
+    }
+
+    private static LoadCurve stretched(LoadCurve curve, double factor, double stretch) {
+        return curve.isAssumed() ? LoadCurve.assumed(stretch) : scaled(curve, factor, 1);
+    }
+
+    private LoadCurve pulling(double factor) {
+        return scaled(f.loadAcross(), 1, factor);
+    }
+
+    private static LoadCurve scaled(LoadCurve curve, double extension, double tension) {
+        List<LoadCurve.Reading> all = new ArrayList<>();
+        curve.readings().forEach(r -> all.add(new LoadCurve.Reading(r.extension() * extension, r.tension() * tension)));
+        return LoadCurve.through(all);
+    }
+
+    private Optional<MakeFile> with(Fabric other) {
+        return Optional.of(make.with(other));
+    }
+
+    private Fabric cloth(
+            double across,
+            double along,
+            LoadCurve loadAcross,
+            LoadCurve loadAlong,
+            double shrinkAcross,
+            double shrinkAlong) {
+        return new Fabric(
+                f.name(),
+                f.usableWidth(),
+                f.onHand(),
+                f.weight(),
+                across,
+                along,
+                loadAcross,
+                loadAlong,
+                f.recovery(),
+                shrinkAcross,
+                shrinkAlong,
+                f.oneWay(),
+                f.repeatAlong(),
+                f.showsThroughAt(),
+                f.price(),
+                across == f.stretchAcross() ? f.wrapped() : OptionalDouble.empty(),
+                new Fabric.Assumed(
+                        f.assumed().across() && across == f.stretchAcross(),
+                        f.assumed().along() && along == f.stretchAlong()),
+                f.shape());
+    }
+
+    private Fabric with(OptionalDouble recovery, OptionalDouble showsThroughAt) {
+        return new Fabric(
+                f.name(),
+                f.usableWidth(),
+                f.onHand(),
+                f.weight(),
+                f.stretchAcross(),
+                f.stretchAlong(),
+                f.loadAcross(),
+                f.loadAlong(),
+                recovery,
+                f.shrinkageAcross(),
+                f.shrinkageAlong(),
+                f.oneWay(),
+                f.repeatAlong(),
+                showsThroughAt,
+                f.price(),
+                f.wrapped(),
+                f.assumed(),
+                f.shape());
+    }
+}
