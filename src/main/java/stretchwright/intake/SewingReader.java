@@ -10,6 +10,7 @@ import java.util.Set;
 import stretchwright.ground.Quantities;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Stitch;
+import stretchwright.sewing.Place;
 import stretchwright.sewing.Setting;
 import stretchwright.sewing.SeveralPairs;
 import stretchwright.sewing.SewingTerms;
@@ -23,7 +24,7 @@ final class SewingReader {
     private static final List<String> KEYS = List.of("conversion", "cone", "spool", "pairs", "in work", "extra");
     private static final List<String> EXTRA = List.of("name", "place", "minutes", "instruction", "after", "before");
     private static final List<String> SETTING = List.of("stitch", "stitch length", "needle", "thread", "feed", "note");
-    private static final List<String> PLACES = List.of("table", "iron", "hand");
+    private static final List<Place> PLACES = List.of(Place.TABLE, Place.IRON, Place.HAND);
     private static final String EXTRA_EXAMPLE =
             "[{name: name tape, place: hand, minutes: 3, after: [join the waistband], before: [press and cool]}]";
     private static final String SETTING_EXAMPLE =
@@ -64,7 +65,7 @@ final class SewingReader {
         s.require("minutes", "3 min");
         Optional<String> name = s.name("name");
         OptionalDouble minutes = minutes(s, "minutes", Limits.MINUTES);
-        String place = s.choice("place", PLACES, p -> p).orElse("hand");
+        Place place = s.choice("place", PLACES, Place::word).orElse(Place.HAND);
         String instruction = s.name("instruction").orElse("");
         List<String> after = s.texts("after", "[join the waistband]");
         List<String> before = s.texts("before", "[press and cool]");
@@ -84,13 +85,12 @@ final class SewingReader {
             OptionalDouble feed = s.quantity(
                     "feed", Quantities::number, "a differential feed", "Write for example 1.5.", Limits.FEED, "");
             if (stitch.isPresent() && length.isPresent()) {
-                Setting setting = new Setting(
+                Setting setting = Setting.kept(
                         length.getAsDouble(),
                         s.name("needle").orElse(""),
                         s.name("thread").orElse(""),
                         feed,
-                        s.name("note").orElse(""),
-                        true);
+                        s.name("note").orElse(""));
                 if (kept.put(stitch.get(), setting) != null) {
                     s.add("stitch", "is given twice.", "Keep one setting for each stitch.");
                 }

@@ -70,7 +70,7 @@ public final class Session {
                 earlier,
                 s -> s.sewing,
                 List.of(fit.inputs(), make.sewing(), make.unit()),
-                () -> OwnUnit.plan(rooms.sewing(pattern(), make, fit()), make.unit()));
+                this::planned);
         printables = stage(
                 earlier,
                 s -> s.printables,
@@ -172,6 +172,16 @@ public final class Session {
                 lays(),
                 sewing(),
                 Stream.concat(files.stream(), Stream.of(report(files))).toList());
+    }
+
+    private SewingPlan planned() {
+        try {
+            return rooms.sewing(pattern(), make, fit());
+        } catch (BadInput e) {
+            Findings findings = new Findings(make.file(), make.unit());
+            e.findings().forEach(f -> findings.add(f.key(), f.wrong(), f.right()));
+            throw new BadInput(findings.all());
+        }
     }
 
     private interface Room<T> {

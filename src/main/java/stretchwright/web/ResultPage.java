@@ -92,6 +92,11 @@ public record ResultPage(String id, Session session, Made made) {
         return rows;
     }
 
+    /** In words, in the maker's unit. */
+    public String say(Part part) {
+        return Voice.of(made.make().unit()).say(part);
+    }
+
     public List<SewingPlan.Operation> steps() {
         return made.sewing().operations();
     }

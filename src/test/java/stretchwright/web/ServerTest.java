@@ -70,7 +70,7 @@ class ServerTest {
         assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = bytes(at + "/make.yaml");
         Made made = stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
-        assertThat(page).contains(made.sewing().operations().get(0).name());
+        assertThat(page).contains(made.sewing().operations().get(0).name().word());
         Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);
         assertThat(get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
