@@ -87,7 +87,8 @@ public final class DraftCheck {
             if (seam.sides().size() == 2) {
                 double ease = seam.sides().get(1).length() - seam.sides().get(0).length();
                 say(Math.abs(ease - seam.ease()) <= CLOSE, "%s: sides differ by %.2f mm", seam.name(), ease);
-                boolean eased = seam.role() == Seam.Role.WAISTBAND_JOIN || style.parts().kneeShaping();
+                boolean eased =
+                        seam.role() == Seam.Role.WAISTBAND_JOIN || style.parts().kneeShaping();
                 say(eased || Math.abs(seam.ease()) <= CLOSE, "%s: ease %.2f mm", seam.name(), seam.ease());
             }
         }

@@ -100,8 +100,7 @@ final class PartsCheck {
             Draft.atOdds(
                     findings,
                     "style.gusset.length",
-                    String.format(
-                            Locale.ROOT, "Choose a gusset of %.0f mm or less.", Math.max(0, 1.8 * most)),
+                    String.format(Locale.ROOT, "Choose a gusset of %.0f mm or less.", Math.max(0, 1.8 * most)),
                     "%.0f mm is at odds with the front crotch curve of %.0f mm: half the gusset must end %.0f mm below the"
                             + " waist edge.",
                     g.length(),
@@ -151,7 +150,9 @@ final class PartsCheck {
                     findings,
                     "style.panel.width",
                     String.format(
-                            Locale.ROOT, "Choose a panel of %.0f mm or more, or style.side seam: none.", Math.ceil(least)),
+                            Locale.ROOT,
+                            "Choose a panel of %.0f mm or more, or style.side seam: none.",
+                            Math.ceil(least)),
                     "%.0f mm is at odds with style.side seam: shaped: both seams of the panel lean in by %.0f mm at the waist,"
                             + " and %.0f mm must stay between them.",
                     width,

@@ -58,19 +58,13 @@ public record ClothWidths(List<Row> rows) {
 
     /** @param clock may end the searches: then by the lays found until then */
     public static ClothWidths of(
-            List<Piece> pieces,
-            Fabric fabric,
-            LayTerms terms,
-            long seed,
-            Buying.Counter counter,
-            LayClock clock) {
+            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Buying.Counter counter, LayClock clock) {
         double ownWidth = fabric.usableWidth();
         List<Double> widths = widths(ownWidth);
         // the widths know nothing of each other and may be laid side by side
         List<Lengths> laid = IntStream.range(0, widths.size())
                 .parallel()
-                .mapToObj(i ->
-                        i == 0
+                .mapToObj(i -> i == 0
                         ? own(pieces, fabric, terms, seed, clock)
                         : quick(pieces, fabric, widths.get(i), terms, seed, clock))
                 .toList();
@@ -105,8 +99,7 @@ public record ClothWidths(List<Row> rows) {
                 Laying.estimate(pieces, fabric.with(width, false), terms, seed, clock));
     }
 
-    private static Lengths own(
-            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
+    private static Lengths own(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         OptionalDouble made = Laying.lay(pieces, fabric, terms, seed, clock, new Findings("trial"))
                 .map(lay -> OptionalDouble.of(lay.length()))
                 .orElse(OptionalDouble.empty());

@@ -83,7 +83,8 @@ final class LaySearch {
 
     private Layout found(List<Part> parts, Layout start, Effort effort, LayClock clock) {
         Optional<Bed> bed = Aside.of(
-                beside, dropped -> dropped.getAsBoolean() ? Optional.empty() : Bed.of(parts, spread.strip, 0, spread.floor()));
+                beside,
+                dropped -> dropped.getAsBoolean() ? Optional.empty() : Bed.of(parts, spread.strip, 0, spread.floor()));
         return bed.isEmpty()
                 ? start
                 : Crew.search(bed.get(), start.of(parts), seed, 2, effort, clock, f -> {})

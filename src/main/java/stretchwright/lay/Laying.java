@@ -61,7 +61,8 @@ public final class Laying {
     public static Optional<Lay> lay(
             List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock, Findings findings) {
         SearchWork work = new SearchWork(seed, USUAL, ClubClock.of(clock));
-        return new Laying(pieces, fabric, terms, seed).ways(Optional.empty(), findings, work, MORE).stream().findFirst();
+        return new Laying(pieces, fabric, terms, seed)
+                .ways(Optional.empty(), findings, work, MORE).stream().findFirst();
     }
 
     /** The shortest lay found for each permitted way, shortest first; none, with findings, where a piece fits in none. */

@@ -85,7 +85,9 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
         double have = fabric.onHand().getAsDouble();
         double needed = needed(lay, fabric);
         return Optional.of(new OnHand(
-                have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed, clock)));
+                have,
+                needed,
+                enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed, clock)));
     }
 
     private static double needed(Lay lay, Fabric fabric) {
@@ -137,8 +139,7 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
         return out;
     }
 
-    private static Optional<Lay> tried(
-            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
+    private static Optional<Lay> tried(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         return Laying.lay(pieces, fabric, terms, seed, clock, new Findings("trial"));
     }
 }

@@ -58,8 +58,8 @@ final class WaySearch {
     /** The shortest quick lay of each way; those near the shortest of all are searched on, but where they reach the floor. */
     Found ways(List<Plan> plans, Effort effort, ClubClock clock) {
         // the ways know nothing of each other and may be tried side by side; ties go to the first
-        List<Laid> quick =
-                shortestOfEach(plans.parallelStream().map(p -> quick(p, clock.beside())).toList());
+        List<Laid> quick = shortestOfEach(
+                plans.parallelStream().map(p -> quick(p, clock.beside())).toList());
         double shortest = quick.stream().mapToDouble(Laid::length).min().orElse(0);
         if (quick.isEmpty() || effort.equals(Effort.NONE)) {
             return new Found(quick, quick.isEmpty() ? 0 : floor(0, clock.beside()));

@@ -42,16 +42,14 @@ final class ClubCloth {
     }
 
     private static Same cloth(String key, Function<Fabric, Object> value, Function<MakeFile, String> shown) {
-        return new Same(
-                FABRIC + key,
-                (a, b) -> !value.apply(a.fabric()).equals(value.apply(b.fabric())),
-                shown);
+        return new Same(FABRIC + key, (a, b) -> !value.apply(a.fabric()).equals(value.apply(b.fabric())), shown);
     }
 
     private static Same terms(String key, Function<LayTerms, Object> value, Function<MakeFile, String> shown) {
         return new Same(
                 "style.lay" + key,
-                (a, b) -> !value.apply(a.style().lay()).equals(value.apply(b.style().lay())),
+                (a, b) -> !value.apply(a.style().lay())
+                        .equals(value.apply(b.style().lay())),
                 shown);
     }
 
@@ -77,9 +75,7 @@ final class ClubCloth {
     }
 
     private static Same measured(String key, ToDoubleFunction<Fabric> stretch, Predicate<Fabric> assumed) {
-        return told(
-                key,
-                f -> assumed.test(f) ? OptionalDouble.empty() : OptionalDouble.of(stretch.applyAsDouble(f)));
+        return told(key, f -> assumed.test(f) ? OptionalDouble.empty() : OptionalDouble.of(stretch.applyAsDouble(f)));
     }
 
     private static Same load(String key, Function<Fabric, LoadCurve> curve) {
@@ -135,10 +131,7 @@ final class ClubCloth {
 
     private static final List<Same> LAY = List.of(
             terms("", t -> LayReader.word(t.way())),
-            terms(
-                    ".scissor gap",
-                    LayTerms::gap,
-                    m -> length(m.style().lay().gap(), m.unit())),
+            terms(".scissor gap", LayTerms::gap, m -> length(m.style().lay().gap(), m.unit())),
             terms(".grain tolerance", LayTerms::tilt),
             terms(".match print at", t -> t.matchAt().orElse("nothing")));
 

@@ -53,8 +53,8 @@ class EverySearchStopsTest {
         for (int last : new int[] {0, 1, 2, 5, 20, 100, 500, 2000}) {
             Asked asked = new Asked(last);
             Findings findings = new Findings("test");
-            Lay lay = Laying.lay(LEGGINGS, CLOTH, ANY, 1, asked.clock(), findings)
-                    .orElseThrow();
+            Lay lay =
+                    Laying.lay(LEGGINGS, CLOTH, ANY, 1, asked.clock(), findings).orElseThrow();
             asked.mustBeAnswered("lay");
             assertThat(findings.all()).isEmpty();
             assertThat(lay.length()).isGreaterThanOrEqualTo(whole).isGreaterThanOrEqualTo(lay.floor());
@@ -63,8 +63,8 @@ class EverySearchStopsTest {
 
     @Test
     void soAreAnEstimateTheWidthsAndTheClothOnHand() {
-        Fabric little = CLOTH.soldAs(
-                "remnant", 1470, OptionalDouble.of(800), true, 0, Optional.empty(), ClothShape.WHOLE);
+        Fabric little =
+                CLOTH.soldAs("remnant", 1470, OptionalDouble.of(800), true, 0, Optional.empty(), ClothShape.WHOLE);
         Lay lay = Laying.lay(LEGGINGS, little, LayTerms.of(LayWay.FOLDED), 1, new Findings("test"))
                 .orElseThrow();
         for (int last : new int[] {0, 3, 50}) {
@@ -100,12 +100,15 @@ class EverySearchStopsTest {
                     LayingTest.cloth(1200, true),
                     LayTerms.of(LayWay.OPEN),
                     OptionalDouble.of(4500),
-                    new SearchWork(1, Effort.UNLIMITED, ClubClock.of(
-                            (from, to) -> {
-                                parts.add(to);
-                                return beside;
-                            },
-                            beside)),
+                    new SearchWork(
+                            1,
+                            Effort.UNLIMITED,
+                            ClubClock.of(
+                                    (from, to) -> {
+                                        parts.add(to);
+                                        return beside;
+                                    },
+                                    beside)),
                     findings);
             assertThat(findings.all()).isEmpty();
             assertThat(tables.stream().flatMap(t -> t.garments().stream())).containsExactlyElementsOf(legs);
