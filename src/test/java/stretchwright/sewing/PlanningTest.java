@@ -320,6 +320,15 @@ class PlanningTest {
         assertThat(instruction(step(plan, StepKind.TRY_ON))).contains("no waistband");
     }
 
+    /** The join meets clip to clip: the clips of a band of two layers are set when it is turned. */
+    @Test
+    void aBandOfTwoLayersIsTurnedAndMarkedBeforeItIsJoined() {
+        Pattern contoured = SampleSewing.every().get("darts under a contoured band");
+        SewingPlan plan = plan(java.util.Objects.requireNonNull(contoured), OVERLOCK_AND_COVER);
+        assertThat(step(plan, StepKind.BAND_JOIN).after())
+                .contains(step(plan, StepKind.BAND_TURN).step());
+    }
+
     private static Pattern withSeam(Pattern pair, Seam seam) {
         List<Seam> seams = new ArrayList<>(pair.seams());
         seams.removeIf(s -> s.role() == seam.role());
