@@ -38,12 +38,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
             StepKind.BAND_FOLD,
             StepKind.LEG_TOP_MARKS,
             StepKind.BAND_JOIN,
-            Set.of(
-                    StepKind.BAND_RING,
-                    StepKind.BAND_RINGS,
-                    StepKind.BAND_TOP,
-                    StepKind.EYELETS,
-                    StepKind.ELASTIC),
+            Set.of(StepKind.BAND_RING, StepKind.BAND_RINGS, StepKind.BAND_TOP, StepKind.EYELETS, StepKind.ELASTIC),
             Set.of(
                     StepKind.SIDE_SEAMS,
                     StepKind.DARTS,

@@ -167,7 +167,9 @@ class PlanningTest {
                 .satisfies(o -> assertThat(o.name()).isEqualTo(new StepName.Test(Stitch.COVERSTITCH)));
         SewingPlan cuff = plan(SampleSewing.withCuff(), Set.of(Machine.COMBINED));
         assertThat(cuff.changeovers()).isZero();
-        assertThat(instruction(step(cuff, StepKind.BACK_RISE))).contains("left out").contains("converting");
+        assertThat(instruction(step(cuff, StepKind.BACK_RISE)))
+                .contains("left out")
+                .contains("converting");
     }
 
     /** By hand: beside an overlocker the combined machine stays a coverstitch: three moves, as with two single machines. */
