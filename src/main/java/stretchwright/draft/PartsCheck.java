@@ -1,8 +1,8 @@
 package stretchwright.draft;
 
-import java.util.Locale;
 import java.util.stream.IntStream;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
@@ -54,15 +54,14 @@ final class PartsCheck {
                         .noneMatch(p -> beside(p, rise) < BESIDE_DART));
         if (!apart) {
             TopEnd top = leg.order().style().top();
-            Draft.atOdds(
-                    findings,
+            Part front = Part.signed(top.frontRaise());
+            Part back = Part.signed(top.backRaise());
+            findings.add(
                     "style.back",
-                    "Choose style.back: shaped seam or plain, or bring front and back waist nearer together.",
-                    "darts are at odds with so steep a waist edge (front waist %+.0f mm, back waist %+.0f mm%s): they would run"
-                            + " into the centre back seam.",
-                    top.frontRaise(),
-                    top.backRaise(),
-                    leg.order().body().seated() ? ", a wearer who sits" : "");
+                    leg.order().body().seated()
+                            ? Tell.said("dart.steep-seated", front, back)
+                            : Tell.said("dart.steep", front, back),
+                    Tell.said("dart.steep-help"));
         }
     }
 
@@ -76,37 +75,25 @@ final class PartsCheck {
         double thigh = piece.edge("back inseam").line().end().x()
                 - piece.edge("front inseam").line().start().x();
         if (g.width() > WIDEST_GUSSET * thigh) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.gusset.width",
-                    String.format(Locale.ROOT, "Choose a gusset of %.0f mm or less.", WIDEST_GUSSET * thigh),
-                    "%.0f mm is at odds with the leg, cut %.0f mm wide at the crotch: the gusset is too wide for the thigh.",
-                    g.width(),
-                    thigh);
+                    Tell.said("gusset.wide", Part.length(g.width()), Part.length(thigh)),
+                    Tell.said("gusset.most-help", Part.length(WIDEST_GUSSET * thigh)));
         }
         if (g.width() > g.length()) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.gusset.width",
-                    "The length runs from front to back and is the larger one; exchange the two.",
-                    "%.0f mm is more than the gusset's length of %.0f mm.",
-                    g.width(),
-                    g.length());
+                    Tell.said("gusset.exchanged", Part.length(g.width()), Part.length(g.length())),
+                    Tell.said("gusset.exchanged-help"));
         }
         double curve = Math.min(
                 piece.edge("front crotch").length(), piece.edge("back crotch").length());
         double most = curve - ABOVE_GUSSET;
         if (GussetCut.reach(g) > most) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.gusset.length",
-                    String.format(
-                            Locale.ROOT, "Choose a gusset of %.0f mm or less.", Math.max(0, 1.8 * most)),
-                    "%.0f mm is at odds with the front crotch curve of %.0f mm: half the gusset must end %.0f mm below the"
-                            + " waist edge.",
-                    g.length(),
-                    curve,
-                    ABOVE_GUSSET);
+                    Tell.said("gusset.long", Part.length(g.length()), Part.length(curve), Part.length(ABOVE_GUSSET)),
+                    Tell.said("gusset.most-help", Part.length(Math.max(0, 1.8 * most))));
         }
     }
 
@@ -117,29 +104,34 @@ final class PartsCheck {
         double dart = Math.min(room(piece, Darts.BACK_LEG), room(piece, Darts.FRONT_LEG));
         double beside = 2 * (room - BESIDE_PANEL);
         double most = Math.min(beside, 2 * (dart - BESIDE_DART));
-        String narrower = Math.floor(most) < LEAST_PANEL
-                ? "Leave the panel out"
-                : String.format(Locale.ROOT, "Choose a panel of %.0f mm or less, or none", Math.floor(most));
+        boolean fits = Math.floor(most) >= LEAST_PANEL;
+        Part narrower = Part.length(Math.floor(most));
         if (width > beside) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.panel.width",
-                    narrower + ".",
-                    "%.0f mm is at odds with the leg: at its narrowest only %.0f mm lie between the side line and the %s.",
-                    width,
-                    room,
-                    below <= above ? "inseam" : "centre seam");
+                    below <= above
+                            ? Tell.said("panel.inseam", Part.length(width), Part.length(room))
+                            : Tell.said("panel.centre-seam", Part.length(width), Part.length(room)),
+                    fits ? Tell.said("panel.most-help", narrower) : Tell.said("panel.none-help"));
         } else if (width > most) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.panel.width",
-                    narrower + "; or style.back: plain.",
-                    "%.0f mm is at odds with style.back: darts: the dart begins %.0f mm from the side line, and the panel's"
-                            + " seam needs %.0f mm beside it.",
-                    width,
-                    dart,
-                    BESIDE_DART);
+                    Tell.said("panel.dart", Part.length(width), Part.length(dart), Part.length(BESIDE_DART)),
+                    fits ? Tell.said("panel.most-or-plain-help", narrower) : Tell.said("panel.none-or-plain-help"));
         }
+    }
+
+    /** @param taken what each seam takes in at the waist, mm */
+    static boolean panelKeepsItsWidth(Parts parts, double taken, Findings findings) {
+        double least = 2 * taken + LEAST_PANEL;
+        double width = parts.panelWidth().orElse(least);
+        if (width < least) {
+            findings.add(
+                    "style.panel.width",
+                    Tell.said("panel.shaped", Part.length(width), Part.length(taken), Part.length(LEAST_PANEL)),
+                    Tell.said("panel.shaped-help", Part.length(Math.ceil(least))));
+        }
+        return width >= least;
     }
 
     /** From the side line to where an edge comes nearest to it, mm; infinite where the leg has no such edge. */
@@ -156,32 +148,28 @@ final class PartsCheck {
         KneeEase.Zone zone = KneeEase.zone(leg.order());
         if (!parts.cutAtSide()) {
             findings.add(
-                    "style.knee shaping",
-                    "is at odds with a leg in one piece: there is no seam at the side into which the front could be eased.",
-                    "Choose side seam: shaped or a panel, or leave the knee shaping out.");
+                    "style.knee shaping", Tell.said("knee.one-piece"), Tell.said("knee.one-piece-help"));
             return;
         }
         if (zone.change() < KneeEase.LEAST) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.knee shaping",
-                    "Choose a cloth that stretches more along the leg, or leave the knee shaping out.",
-                    "is at odds with this cloth: taken off along the leg is %.1f %%, which leaves %.1f mm to move; more would"
-                            + " hang slack when standing.",
-                    100 * leg.order().reductions().along(),
-                    zone.change());
+                    Tell.said(
+                            "knee.cloth",
+                            Part.share(leg.order().reductions().along(), 1),
+                            Part.length(zone.change(), 1)),
+                    Tell.said("knee.cloth-help"));
         }
         double end = leg.curves().endHeight();
         if (zone.low() < end + 25) {
-            Draft.atOdds(
-                    findings,
+            Part away = Part.length(Math.abs(zone.middle() - end));
+            Part needed = Part.length(zone.half() + 25);
+            findings.add(
                     "style.knee shaping",
-                    "Choose a longer leg, or leave the knee shaping out.",
-                    "is at odds with the length of the leg: it ends %.0f mm %s the middle of the knee, and the room needs"
-                            + " %.0f mm below it.",
-                    Math.abs(zone.middle() - end),
-                    end > zone.middle() ? "above" : "below",
-                    zone.half() + 25);
+                    end > zone.middle()
+                            ? Tell.said("knee.ends-above", away, needed)
+                            : Tell.said("knee.ends-below", away, needed),
+                    Tell.said("knee.ends-help"));
         }
     }
 }

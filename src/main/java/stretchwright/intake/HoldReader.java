@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import stretchwright.fabric.Laplace;
 import stretchwright.ground.Quantities;
 import stretchwright.pattern.Hold;
@@ -54,9 +55,12 @@ final class HoldReader {
     /** What is to be added to or taken off the flat width, by level. */
     static Map<Level.Name, Double> ease(Section style) {
         Map<Level.Name, Double> out = new EnumMap<>(Level.Name.class);
-        Optional<Section> levels = style.section("ease", WORDS);
-        levels.ifPresent(s -> LEVELS.forEach(
-                level -> s.signedLength(level.word(), Limits.EASE).ifPresent(mm -> out.put(level, mm))));
+        List<Level.Name> all =
+                Stream.concat(Stream.of(Level.Name.WAIST), LEVELS.stream()).toList();
+        Optional<Section> levels =
+                style.section("ease", all.stream().map(Level.Name::word).toList());
+        levels.ifPresent(s ->
+                all.forEach(level -> s.signedLength(level.word(), Limits.EASE).ifPresent(mm -> out.put(level, mm))));
         return out;
     }
 

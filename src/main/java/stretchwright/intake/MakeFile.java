@@ -68,6 +68,11 @@ public record MakeFile(
                 file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, print, seed, worn);
     }
 
+    /** The same make for other measures. */
+    MakeFile with(Measured other) {
+        return new MakeFile(file, name, unit, wearer, other, fabric, contrasts, boot, style, sewing, print, seed, worn);
+    }
+
     public MakeFile with(Boot other) {
         return new MakeFile(
                 file,
@@ -100,6 +105,12 @@ public record MakeFile(
                 print,
                 seed,
                 worn);
+    }
+
+    /** The same make, put on paper otherwise. */
+    public MakeFile with(PrintTerms other) {
+        return new MakeFile(
+                file, name, unit, wearer, measured, fabric, contrasts, boot, style, sewing, other, seed, worn);
     }
 
     /** With one more change after wearing, already in the style. */

@@ -1,6 +1,8 @@
 package stretchwright.intake;
 
 import java.util.List;
+import java.util.Set;
+import stretchwright.print.kit.FileGroup;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -13,8 +15,9 @@ import stretchwright.print.sheets.TraceGrid;
 /** Reads how the make is put on paper. */
 final class PrintReader {
     static final String SECTION = "print";
+    private static final String FILES = "files";
 
-    private static final List<String> KEYS = List.of("paper", "margin", "overlap", "grid", "preview");
+    private static final List<String> KEYS = List.of("paper", "margin", "overlap", "grid", "preview", FILES);
     private static final Pattern DPI = Pattern.compile("(\\d{1,6})\\s*dpi");
     /** Coarser shows nothing; a finer picture of a whole pattern would take more memory than a desk has to spare. */
     private static final int COARSEST = 10;
@@ -37,7 +40,8 @@ final class PrintReader {
                 section.map(s -> s.length("margin", Limits.PRINT_MARGIN)).orElse(OptionalDouble.empty()),
                 section.map(s -> s.length("overlap", Limits.PRINT_OVERLAP)).orElse(OptionalDouble.empty()),
                 grid,
-                section.map(PrintReader::preview).orElse(OptionalInt.empty()));
+                section.map(PrintReader::preview).orElse(OptionalInt.empty()),
+                section.map(PrintReader::files).orElse(FileGroup.usual()));
         if (terms.sheet().isEmpty()) {
             top.add(
                     SECTION,
@@ -62,6 +66,18 @@ final class PrintReader {
             return OptionalInt.empty();
         }
         return OptionalInt.of(points);
+    }
+
+    /** One group or a list of them; what is usual where none is named. */
+    private static Set<FileGroup> files(Section s) {
+        if (!s.has(FILES)) {
+            return FileGroup.usual();
+        }
+        List<String> words = s.texts(FILES, "[pattern, lay]");
+        if (words.isEmpty() && !s.isValue(FILES)) {
+            s.add(FILES, "names nothing.", "Write for example: files: [pattern, lay], or leave it out.");
+        }
+        return PrintTerms.files(words, (problem, remedy) -> s.add(FILES, problem, remedy));
     }
 
     private static Optional<String> known(Section s, String key, Predicate<String> is, String remedy) {

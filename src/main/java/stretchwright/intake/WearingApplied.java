@@ -4,7 +4,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stretchwright.body.Measured;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Numbers;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Parts;
@@ -27,7 +29,7 @@ public final class WearingApplied {
     public static Optional<MakeFile> on(MakeFile plain, List<WearingEntry> history, Findings findings) {
         WearingApplied applied = new WearingApplied(plain, findings);
         sums(history).forEach(applied::apply);
-        return findings.isEmpty() ? Optional.of(plain.worn(applied.make.style(), history)) : Optional.empty();
+        return findings.isEmpty() ? Optional.of(applied.make.worn(applied.make.style(), history)) : Optional.empty();
     }
 
     /** What all entries together change. */
@@ -51,7 +53,9 @@ public final class WearingApplied {
         switch (key) {
             case FRONT_WAIST -> raised(key, s.top().frontRaise() + sum, s.top().backRaise());
             case BACK_WAIST -> raised(key, s.top().frontRaise(), s.top().backRaise() + sum);
-            case HIP, CROTCH, KNEE, CALF -> wider(key, sum);
+            case RISE -> lowered(sum);
+            case WAIST, HIP, CROTCH, KNEE, CALF -> wider(key, sum);
+            case LEG_LENGTH -> longer(sum);
             case GROWTH -> growth(sum);
             case BACK -> back();
             case BAND -> band();
@@ -73,6 +77,31 @@ public final class WearingApplied {
             return;
         }
         make = make.with(make.style().with(make.style().top().raised(front, back)));
+    }
+
+    private void lowered(double sum) {
+        TopEnd top = make.style().top();
+        double drop = top.dropBelowWaist() + sum;
+        boolean contoured = top.band().shape() == TopEnd.Band.Shape.CONTOURED;
+        if (!Limits.DROP.holds(drop) || (contoured && drop == 0)) {
+            add(
+                    WearingKey.RISE,
+                    "makes the top edge stand " + Numbers.plain(drop) + " mm below the waist, which is not drafted.",
+                    "Measure again instead.");
+            return;
+        }
+        make = make.with(make.style().with(top.dropped(drop)));
+    }
+
+    private void longer(double sum) {
+        Optional<Measured> longer = LongerLegs.of(make.measured(), sum);
+        if (longer.isEmpty()) {
+            add(
+                    WearingKey.LEG_LENGTH,
+                    "is added to the crotch height, which was not measured.",
+                    "Measure the crotch height.");
+        }
+        make = longer.map(make::with).orElse(make);
     }
 
     private void wider(WearingKey key, double sum) {

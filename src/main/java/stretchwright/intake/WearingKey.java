@@ -11,12 +11,15 @@ import stretchwright.pattern.Level;
  * makers (makers' troubles 1.1 to 1.3): common practice, no source. Beyond them the measures are wrong and not the fit.
  */
 public enum WearingKey {
+    RISE("rise", -30, 40),
     FRONT_WAIST("front waist", -15, 20),
     BACK_WAIST("back waist", -25, 30),
+    WAIST("ease at waist", 0, 30),
     HIP("ease at hip", 0, 40),
     CROTCH("ease at crotch", -15, 20),
     KNEE("ease at knee", -10, 0),
     CALF("ease at calf", 0, 25),
+    LEG_LENGTH("leg length", -30, 30),
     GROWTH("growth", 0, 50),
     BACK("back", "shaped seam"),
     BAND("band", "contoured"),
@@ -62,11 +65,12 @@ public enum WearingKey {
     /** The level at which it adds width. */
     Optional<Level.Name> level() {
         return switch (this) {
+            case WAIST -> Optional.of(Level.Name.WAIST);
             case HIP -> Optional.of(Level.Name.HIP);
             case CROTCH -> Optional.of(Level.Name.CROTCH);
             case KNEE -> Optional.of(Level.Name.KNEE);
             case CALF -> Optional.of(Level.Name.CALF);
-            case FRONT_WAIST, BACK_WAIST, GROWTH, BACK, BAND, GUSSET -> Optional.empty();
+            case RISE, FRONT_WAIST, BACK_WAIST, LEG_LENGTH, GROWTH, BACK, BAND, GUSSET -> Optional.empty();
         };
     }
 

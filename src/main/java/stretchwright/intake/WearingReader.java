@@ -36,13 +36,14 @@ public final class WearingReader {
         Optional<String> answer = s.choice("answer", List.of("yes", "no"), a -> a);
         symptom.filter(WearingSymptom::asks)
                 .filter(w -> !s.has("answer"))
-                .ifPresent(w -> s.add("answer", "is missing: " + w.question(), "Write answer: yes, or answer: no."));
+                .ifPresent(w -> s.add(
+                        "answer", "is missing, and this symptom needs one.", "Write answer: yes, or answer: no."));
         Map<WearingKey, Double> change = s.section("change", WearingKey.words())
                 .map(WearingReader::change)
                 .orElse(Map.of());
         return date.isEmpty() || symptom.isEmpty() || change.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new WearingEntry(date.get(), symptom.get().name(), answer.orElse(""), change));
+                : Optional.of(new WearingEntry(date.get(), symptom.get().word(), answer.orElse(""), change));
     }
 
     /** Year, month, day: that they sort, not that the calendar has the day. */
@@ -64,7 +65,9 @@ public final class WearingReader {
             s.add(
                     "symptom",
                     Echo.quoted(words) + " is not a symptom that is known here.",
-                    WearingSymptom.nearest(words));
+                    Nearest.to(words, WearingSymptom.names())
+                            .map(n -> "Is \"" + n + "\" meant?")
+                            .orElse("The command after, with the make file alone, lists them."));
         }
         return symptom;
     }

@@ -1,6 +1,7 @@
 package stretchwright.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.words;
 
 import java.util.List;
 import java.util.Map;
@@ -129,7 +130,7 @@ class RemediesSurveyTest {
     }
 
     private static String place(Verdict v) {
-        return v.about().replaceFirst("^.*, ", "");
+        return words(v.about()).replaceFirst("^.*, ", "");
     }
 
     private static Optional<Pattern> draft(MakeFile m, Body body) {
@@ -174,7 +175,8 @@ class RemediesSurveyTest {
                 style,
                 stretchwright.sewing.SewingTerms.on(machines),
                 new PrintTerms(
-                        "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty()),
+                        "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(),
+                        stretchwright.print.kit.FileGroup.usual()),
                 1,
                 List.of());
     }
