@@ -85,12 +85,7 @@ public final class Checklist {
         }
         paragraph(page, "do", words.instruction(o));
         for (String said : List.of(
-                words.spread(o),
-                words.check(o),
-                words.mistake(o),
-                words.undo(o),
-                words.demand(o),
-                words.why(o))) {
+                words.spread(o), words.check(o), words.mistake(o), words.undo(o), words.demand(o), words.why(o))) {
             paragraph(page, "more", said);
         }
         page.append("</section>\n");
