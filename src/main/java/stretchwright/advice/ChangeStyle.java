@@ -12,7 +12,8 @@ import java.util.Set;
 import stretchwright.advice.ChangeLever.Way;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Numbers;
-import stretchwright.intake.Limits;
+import stretchwright.intake.HoldKeys;
+import stretchwright.intake.TopKeys;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
@@ -68,7 +69,7 @@ final class ChangeStyle {
     /** More flat width at a level; takes up to the reader's limit of what the wearer may add there. */
     ChangeLever wider(Level.Name level, String place) {
         double already = s.ease().getOrDefault(level, 0.0);
-        int most = (int) Math.floor(Limits.EASE.most() - already);
+        int most = (int) Math.floor(HoldKeys.EASE_RANGE.most() - already);
         return new ChangeLever(
                         "more width at the " + place,
                         Math.max(1, most),
@@ -76,7 +77,7 @@ final class ChangeStyle {
                         n -> 0.6 + n / 20.0,
                         n -> n + " mm more width at the " + place + " (ease: {" + level.word() + ": "
                                 + Numbers.plain(already + n) + " mm})",
-                        n -> already + n > Limits.EASE.most()
+                        n -> already + n > HoldKeys.EASE_RANGE.most()
                                 ? Optional.empty()
                                 : Optional.of(eased(level, already + n)))
                 .by(Way.WIDER);
@@ -97,7 +98,7 @@ final class ChangeStyle {
                 "a rise up to " + LOWEST_RISE + " mm lower",
                 n -> 1 + n / 30.0,
                 n -> String.format(Locale.ROOT, "a rise %d mm lower (rise: %.0f mm)", n, now + n),
-                n -> now + n > Limits.DROP.most()
+                n -> now + n > TopKeys.RISE.range().most()
                         ? Optional.empty()
                         : Optional.of(make.with(s.with(s.top().dropped(now + n)))));
     }
@@ -123,11 +124,11 @@ final class ChangeStyle {
 
     ChangeLever lowerBand() {
         double now = s.bandHeight();
-        int most = (int) Math.floor(now - Limits.BAND_HEIGHT.least());
+        int most = (int) Math.floor(now - TopKeys.BAND_HEIGHT.range().least());
         return new ChangeLever(
                         "a lower band",
                         Math.max(1, most),
-                        "a band down to " + Numbers.plain(Limits.BAND_HEIGHT.least()) + " mm",
+                        "a band down to " + Numbers.plain(TopKeys.BAND_HEIGHT.range().least()) + " mm",
                         n -> 0.8 + n / 40.0,
                         n -> String.format(Locale.ROOT, "a band of %.0f mm", Math.floor(now) - n),
                         n -> lowBand(Math.floor(now) - n))
@@ -139,7 +140,7 @@ final class ChangeStyle {
         boolean room = b.shape() == Shape.STRAIGHT
                 && b.channel() <= height
                 && b.keyPocket().isEmpty();
-        return height < Limits.BAND_HEIGHT.least() || !room
+        return height < TopKeys.BAND_HEIGHT.range().least() || !room
                 ? Optional.empty()
                 : Optional.of(make.with(s.with(
                         s.top().with(new TopEnd.Band(b.shape(), height, b.elastic(), b.drawstring(), b.keyPocket())))));
@@ -147,14 +148,14 @@ final class ChangeStyle {
 
     ChangeLever higherBack() {
         double now = s.top().backRaise();
-        int most = (int) Math.floor(Limits.RAISE.most() - now);
+        int most = (int) Math.floor(TopKeys.BACK_WAIST.range().most() - now);
         return new ChangeLever(
                 "a longer back rise",
                 Math.max(1, most),
                 "up to " + Math.max(1, most) + " mm more back rise",
                 n -> 0.9 + n / 30.0,
                 n -> String.format(Locale.ROOT, "%d mm more back rise (back waist: %.0f mm)", n, now + n),
-                n -> now + n > Limits.RAISE.most()
+                n -> now + n > TopKeys.BACK_WAIST.range().most()
                         ? Optional.empty()
                         : Optional.of(make.with(s.with(s.top().raised(s.top().frontRaise(), now + n)))));
     }

@@ -100,11 +100,17 @@ public final class Voice {
             case MM -> withUnit(l, Unit.MM);
             case OWN -> withUnit(l, unit);
             case CLOTH -> cloth(l.mm());
+            case WRITTEN -> unit == Unit.IN ? withUnit(l, unit) : written(l);
             case SEWN -> {
                 String mm = number(l.mm(), l.decimals()) + " " + Unit.MM.symbol();
                 yield unit == Unit.IN && l.mm() >= SHORTEST_SEWN ? ground("sewn", mm, ruler(l.mm())) : mm;
             }
         };
+    }
+
+    private String written(Part.Length l) {
+        String digits = number(unit.fromMm(l.mm()), l.decimals());
+        return (l.signed() && l.mm() > 0 ? "+" : "") + digits + " " + unit.symbol();
     }
 
     private static String withUnit(Part.Length l, Unit unit) {

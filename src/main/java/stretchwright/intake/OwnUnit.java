@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.print.kit.Amounts;
 import stretchwright.sewing.SewingPlan;
@@ -79,8 +80,13 @@ public final class OwnUnit {
 
     public static List<Finding> findings(List<Finding> all, Unit unit) {
         return all.stream()
-                .map(f -> new Finding(f.file(), f.key(), text(f.problem(), unit), text(f.remedy(), unit)))
+                .map(f -> new Finding(f.file(), f.key(), f.row(), own(f.wrong(), unit), own(f.right(), unit), unit))
                 .toList();
+    }
+
+    /** Sentences by key are worded in the unit of the finding; only those without a key speak millimetres still. */
+    private static Said own(Said said, Unit unit) {
+        return said.room().isEmpty() ? Said.unworded(text(said.key(), unit)) : said;
     }
 
     public static FitReport verdicts(FitReport fit, Unit unit) {

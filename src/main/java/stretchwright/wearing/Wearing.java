@@ -1,7 +1,7 @@
 package stretchwright.wearing;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -126,7 +126,7 @@ public final class Wearing {
     /** The next step of each change, or what is left of it; a finding where nothing is left. */
     private static Map<WearingKey, Double> next(MakeFile make, WearingSymptom.Cure cure, Findings findings) {
         Map<WearingKey, Double> sums = WearingApplied.sums(make.worn());
-        Map<WearingKey, Double> next = new EnumMap<>(WearingKey.class);
+        Map<WearingKey, Double> next = new LinkedHashMap<>();
         for (WearingSymptom.Step step : cure.steps()) {
             double so = sums.getOrDefault(step.key(), 0.0);
             double left = step.limit() > 0 ? step.limit() - so : so - step.limit();

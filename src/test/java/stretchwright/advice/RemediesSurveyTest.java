@@ -26,6 +26,7 @@ import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
 import stretchwright.ground.Unit;
+import stretchwright.intake.Answers;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintTerms;
 import stretchwright.make.Rooms;
@@ -176,7 +177,8 @@ class RemediesSurveyTest {
                 new PrintTerms(
                         "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty()),
                 1,
-                List.of());
+                List.of(),
+                Answers.NONE);
     }
 
     private static Fabric cloth(RandomStream r) {

@@ -202,7 +202,7 @@ class ClubTest {
                 new String[] {"one way: true", "one way: false", "fabric.one way", "is false, but true"},
                 new String[] {"repeat along: 0", "repeat along: 12", "fabric.repeat along", "is 12 cm, but 0 cm"},
                 new String[] {"along: 2 %", "along: 3 %", "fabric.shrinkage along", "is 3 %, but 2 %"},
-                new String[] {"lay: open", "lay: folded", "style.lay", "is folded, but open"},
+                new String[] {"lay: open", "lay: folded", "style.lay.way", "is folded, but open"},
                 new String[] {
                     "lay: open", "lay: {way: open, scissor gap: 0.5}", "style.lay.scissor gap", "is 0.5 cm, but 0 cm"
                 });
