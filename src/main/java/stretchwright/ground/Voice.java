@@ -98,19 +98,13 @@ public final class Voice {
     private String length(Part.Length l) {
         return switch (l.told()) {
             case MM -> withUnit(l, Unit.MM);
-            case OWN -> withUnit(l, unit);
+            case OWN, WRITTEN -> withUnit(l, unit);
             case CLOTH -> cloth(l.mm());
-            case WRITTEN -> unit == Unit.IN ? withUnit(l, unit) : written(l);
             case SEWN -> {
                 String mm = number(l.mm(), l.decimals()) + " " + Unit.MM.symbol();
                 yield unit == Unit.IN && l.mm() >= SHORTEST_SEWN ? ground("sewn", mm, ruler(l.mm())) : mm;
             }
         };
-    }
-
-    private String written(Part.Length l) {
-        String digits = number(unit.fromMm(l.mm()), l.decimals());
-        return (l.signed() && l.mm() > 0 ? "+" : "") + digits + " " + unit.symbol();
     }
 
     private static String withUnit(Part.Length l, Unit unit) {
@@ -123,11 +117,15 @@ public final class Voice {
             String sign = inches.equals("0") ? "" : l.mm() < 0 ? "-" : l.signed() ? "+" : "";
             return sign + inches;
         }
+        if (l.told() == Told.WRITTEN) {
+            return (l.signed() && l.mm() > 0 ? "+" : "") + number(unit.fromMm(l.mm()), l.decimals());
+        }
         return signed(unit.fromMm(l.mm()), unit == Unit.MM ? l.decimals() : 1, l.signed());
     }
 
     private String span(Part.Span span) {
-        Unit told = span.from().told() == Told.OWN ? unit : Unit.MM;
+        Told how = span.from().told();
+        Unit told = how == Told.OWN || how == Told.WRITTEN ? unit : Unit.MM;
         String from = bare(span.from(), told);
         String to = bare(span.to(), told);
         String mm = from.equals(to) ? withUnit(span.to(), told) : ground("span", from, to, told.symbol());

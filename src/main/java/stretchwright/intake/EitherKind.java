@@ -60,7 +60,9 @@ record EitherKind<T, A>(
 
     @Override
     public Part shown(T value) {
-        return out.apply(value).map(other::shown).orElseGet(() -> choice.shown(value));
+        return choice.values().contains(value)
+                ? choice.shown(value)
+                : out.apply(value).map(other::shown).orElseThrow();
     }
 
     @Override

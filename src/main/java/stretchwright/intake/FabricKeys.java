@@ -42,7 +42,7 @@ public final class FabricKeys {
 
     public static final Key<Double> STRETCH_ACROSS = Key.of("fabric.stretch across", new ShareKind(STRETCH), "60 %")
             .needing(Need.oneOf("across"))
-            .also("stretch", "crosswise stretch", "stretch crosswise", "stretch widthwise")
+            .also("crosswise stretch", "stretch crosswise", "stretch widthwise")
             .in(Row.ofFabric(f -> Optional.of(f.stretchAcross())))
             .echoed(Echoed.<Double>as("").orAssumed(m -> m.fabric().assumed().across()))
             .onRoll(Roll.SAME);

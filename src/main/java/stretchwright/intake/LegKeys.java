@@ -29,7 +29,6 @@ public final class LegKeys {
                             .also(Leg.KNEE, "knee length", "to the knee")
                             .also(Leg.SHORT, "shorts", "bike shorts"),
                     "over boot")
-            .also("length")
             .in(Row.ofStyle(s -> Optional.of(s.leg()), LegKeys::with));
 
     public static final Key<Hem> HEM = Row.choice(

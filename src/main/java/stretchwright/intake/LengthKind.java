@@ -25,6 +25,9 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
     /** Units that a make file may have, which a number without one may have been meant in. */
     private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
 
+    /** What nobody would write in mm or in inches. */
+    private static final double LONG = 10_000;
+
     /** From and to, mm; of the amount where it is signed. */
     record Usual(double least, double most) {
         boolean holds(double mm) {
@@ -97,11 +100,16 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
 
     /** On a tape in inches the next sixteenth inside the range: what is told to be allowed must be. */
     private Part least(Optional<Unit> unit) {
-        return Part.written(inside(range.least(), unit, true), false);
+        return told(inside(range.least(), unit, true), false);
     }
 
     private Part most(Optional<Unit> unit) {
-        return Part.written(inside(range.most(), unit, false), signed);
+        return told(inside(range.most(), unit, false), signed);
+    }
+
+    /** Of cloth and thread by the roll in metres. */
+    private static Part told(double mm, boolean signed) {
+        return mm < LONG ? Part.written(mm, signed) : Part.text(Numbers.plain(Unit.M.fromMm(mm)) + " " + Unit.M.symbol());
     }
 
     private double inside(double mm, Optional<Unit> unit, boolean up) {
@@ -121,7 +129,10 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
 
     @Override
     public Said allowed() {
-        return Tell.said("allowed.between", least(Optional.empty()), most(Optional.empty()));
+        return range.most() < LONG
+                ? Tell.said(
+                        "allowed.span", new Part.Span(Part.written(range.least()), Part.written(range.most(), signed)))
+                : Tell.said("allowed.between", least(Optional.empty()), most(Optional.empty()));
     }
 
     @Override
@@ -131,7 +142,7 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
 
     @Override
     public Part shown(Double mm) {
-        return Part.written(mm, signed);
+        return told(mm, signed);
     }
 
     @Override

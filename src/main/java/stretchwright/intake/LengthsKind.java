@@ -18,6 +18,11 @@ import tools.jackson.databind.node.ObjectNode;
  * @param few key of what is said where there are fewer
  */
 record LengthsKind(LengthKind each, int least, int most, String few) implements Kind<List<Double>> {
+    static final String DEFINED = "readings";
+
+    /** More readings of one measure nobody takes (common practice: two or three). */
+    static final int MOST_READINGS = 10;
+
     @Override
     public Optional<List<Double>> read(Place at) {
         if (!(at.tree() instanceof Tree.Items list)) {
@@ -48,10 +53,15 @@ record LengthsKind(LengthKind each, int least, int most, String few) implements 
         return Optional.of(all);
     }
 
+    /** One reading, or a list of them. */
+    static ObjectNode definition() {
+        ObjectNode length = Schemas.reference(LengthKind.DEFINED);
+        return Schemas.either(length, Schemas.list(length, 1, MOST_READINGS));
+    }
+
     @Override
     public ObjectNode schema() {
-        ObjectNode list = Schemas.list(each.schema(), least, most);
-        return least == 1 ? Schemas.either(each.schema(), list) : list;
+        return least == 1 ? Schemas.reference(DEFINED) : Schemas.list(each.schema(), least, most);
     }
 
     @Override

@@ -63,7 +63,7 @@ final class Measures {
 
     static String[] everyday(Measure measure) {
         return switch (measure) {
-            case STATURE -> new String[] {"height", "body height", "tall"};
+            case STATURE -> new String[] {"height", "body height"};
             case WAIST_GIRTH -> new String[] {"waist", "waist circumference"};
             case HIP_GIRTH -> new String[] {"hips", "hip", "seat", "hip circumference"};
             case THIGH_GIRTH -> new String[] {"thigh", "upper thigh", "thigh circumference"};

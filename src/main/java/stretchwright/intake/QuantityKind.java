@@ -58,7 +58,11 @@ record QuantityKind(
 
     @Override
     public Said allowed() {
-        return Tell.said("allowed.between", shown(range.least()), shown(range.most()));
+        Part least = Part.number(range.least(), 2);
+        Part most = Part.number(range.most(), 2);
+        return symbol.isEmpty()
+                ? Tell.said("allowed.between", least, most)
+                : Tell.said("allowed.unit", least, most, Part.text(symbol));
     }
 
     @Override

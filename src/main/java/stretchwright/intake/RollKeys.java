@@ -82,7 +82,7 @@ public final class RollKeys {
 
     private static Key<Double> onHand(String path) {
         return Row.length(path, 50, 200_000, "why.on-hand", 200, 30_000, "1.6 m")
-                .also("length on hand", "i have")
+                .also("length on hand")
                 .in(of(f -> Row.boxed(f.onHand())));
     }
 

@@ -26,6 +26,7 @@ public final class Schema {
         out.put("description", say(Tell.said("schema.about")));
         ObjectNode definitions = out.putObject("$defs");
         definitions.set(LengthKind.DEFINED, LengthKind.definition());
+        definitions.set(LengthsKind.DEFINED, LengthsKind.definition());
         definitions.set(ShareKind.DEFINED, ShareKind.definition());
         out.setAll(section(table));
         return out;
@@ -77,9 +78,9 @@ public final class Schema {
         shape.put("description", say(key.help()));
         properties.set(key.name(), shape);
         for (String synonym : key.synonyms()) {
-            ObjectNode same = shape(key);
-            same.put("description", say(Tell.said("schema.same", Tell.quoted(key.name()))));
-            properties.set(synonym, same);
+            properties
+                    .putObject(synonym)
+                    .put("description", say(Tell.said("schema.same", Tell.quoted(key.name()))));
         }
     }
 

@@ -133,9 +133,8 @@ public final class WearerKeys {
                 .untold();
     }
 
-    /** More readings of one measure than ten nobody takes (common practice: two or three). */
     private static LengthsKind readings(Measure measure) {
-        return new LengthsKind(Measures.kind(measure), 1, 10, "lengths.none");
+        return new LengthsKind(Measures.kind(measure), 1, LengthsKind.MOST_READINGS, "lengths.none");
     }
 
     private static Key<Set<Measure>> hardKey(Side side) {
