@@ -18,6 +18,7 @@ import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothWidths;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
@@ -164,7 +165,12 @@ public final class ClothNeeds {
     private Optional<ShopNeeds.Lengths> lengths() {
         return ROOMS.draft(body, own, new Findings(own.file())).map(p -> {
             ClothWidths widths = ClothWidths.of(
-                    own.ownPieces(p), own.fabric(), own.style().lay(), own.seed(), Buying.Counter.of(own.unit()));
+                    own.ownPieces(p),
+                    own.fabric(),
+                    own.style().lay(),
+                    own.seed(),
+                    Buying.Counter.of(own.unit()),
+                    LayClock.NONE);
             return new ShopNeeds.Lengths(widths, own.unit());
         });
     }

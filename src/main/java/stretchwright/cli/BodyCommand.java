@@ -65,7 +65,7 @@ final class BodyCommand extends Task {
         }
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(String.valueOf(out));
-        Optional<OutFolder> folder = out == null ? Optional.empty() : OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = out == null ? Optional.empty() : folder(out, aboutOut);
         Findings aboutFile = new Findings(file);
         Optional<byte[]> bytes = Intake.read(file, table ? BodyTable.LARGEST : MakeFile.LARGEST, aboutFile);
         wrong.addAll(aboutOut.all());

@@ -54,7 +54,7 @@ final class ClothCommand extends Task {
         }
         Console console = console();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         List<Finding> wrong = new ArrayList<>(aboutOut.all());
         try {
             Optional<List<Document>> cards = cards(sheet.get(), wrong);

@@ -52,7 +52,7 @@ final class Intake {
         } catch (AccessDeniedException e) {
             findings.add("", "the file may not be read.", "Change its permissions.");
         } catch (InvalidPathException | IOException e) {
-            findings.add("", "the file cannot be read (" + e.getMessage() + ").", "");
+            findings.add("", "the file cannot be read: " + Reason.of(e) + ".", "");
         }
         return Optional.empty();
     }

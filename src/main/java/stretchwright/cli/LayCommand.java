@@ -64,7 +64,7 @@ final class LayCommand extends Task {
     private int laid(StopKey stop) throws IOException {
         Console console = console();
         Findings aboutArguments = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
+        Optional<OutFolder> folder = folder(out, aboutArguments);
         if (!(seconds > 0 && seconds <= SearchOptions.LONGEST)) {
             aboutArguments.add("--seconds", seconds + " seconds cannot be.", "Give more than 0, at most 86400.");
         }

@@ -57,7 +57,7 @@ final class SizesCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         Findings aboutMake = new Findings(file);
         Optional<byte[]> make = Intake.read(file, MakeFile.LARGEST, aboutMake);
         Findings aboutTable = new Findings(bodies);

@@ -56,7 +56,7 @@ final class SurveyCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
         List<SurveyRun.Source> tables = read(bodies, BodyTable.LARGEST, wrong);
         List<SurveyRun.Source> makes = read(styles, MakeFile.LARGEST, wrong);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import stretchwright.ground.Box;
+import stretchwright.ground.Corners;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 
@@ -34,6 +35,8 @@ record Label(Point start, double size, double degrees) {
     static final Letters WRITING = new Letters(1, List.of(8.0, 6.0, 5.0, 4.0, 3.5, 3.0, 2.5, 2.0, 1.5, 1.2, 1.0, 0.7));
 
     private static final int STEPS = 16;
+    /** Both ends so far beyond one side of a box, mm: the stretch lies beside it, whatever the rounding. */
+    private static final double BESIDE = 1e-6;
 
     /** Foot of a line, counted from 0. */
     Point line(int number) {
@@ -42,6 +45,8 @@ record Label(Point start, double size, double degrees) {
 
     static Label on(Polygon inside, List<List<Point>> drawn, List<String> words, Letters letters) {
         int longest = words.stream().mapToInt(String::length).max().orElse(1);
+        Corners outline = Corners.of(inside.points());
+        List<Corners> lines = drawn.stream().map(Corners::of).toList();
         for (double size : letters.sizes()) {
             double wide = longest * letters.pitch() * size;
             double high = words.size() * LEADING * size;
@@ -50,7 +55,7 @@ record Label(Point start, double size, double degrees) {
                 double h = degrees == 0 ? high : wide;
                 for (Point centre : centres(inside.box(), w, h)) {
                     Box box = new Box(centre.x() - w / 2, centre.y() - h / 2, centre.x() + w / 2, centre.y() + h / 2);
-                    if (fits(box, inside, drawn)) {
+                    if (fits(box, outline, lines)) {
                         return new Label(first(box, size, degrees), size, degrees);
                     }
                 }
@@ -97,21 +102,28 @@ record Label(Point start, double size, double degrees) {
         return out;
     }
 
-    private static boolean fits(Box box, Polygon inside, List<List<Point>> drawn) {
-        return box.corners().stream().allMatch(inside::contains)
-                && clear(box, closed(inside.points()))
-                && drawn.stream().allMatch(line -> clear(box, line));
+    private static boolean fits(Box box, Corners inside, List<Corners> drawn) {
+        if (!inside.contains(box.minX(), box.minY())
+                || !inside.contains(box.maxX(), box.minY())
+                || !inside.contains(box.maxX(), box.maxY())
+                || !inside.contains(box.minX(), box.maxY())) {
+            return false;
+        }
+        int last = inside.count() - 1;
+        if (!clear(box, inside) || crosses(box, inside.x(last), inside.y(last), inside.x(0), inside.y(0))) {
+            return false;
+        }
+        for (Corners line : drawn) {
+            if (!clear(box, line)) {
+                return false;
+            }
+        }
+        return true;
     }
 
-    private static List<Point> closed(List<Point> points) {
-        List<Point> out = new ArrayList<>(points);
-        out.add(points.get(0));
-        return out;
-    }
-
-    private static boolean clear(Box box, List<Point> line) {
-        for (int i = 1; i < line.size(); i++) {
-            if (crosses(box, line.get(i - 1), line.get(i))) {
+    private static boolean clear(Box box, Corners line) {
+        for (int i = 1; i < line.count(); i++) {
+            if (crosses(box, line.x(i - 1), line.y(i - 1), line.x(i), line.y(i))) {
                 return false;
             }
         }
@@ -119,14 +131,14 @@ record Label(Point start, double size, double degrees) {
     }
 
     /** Whether any of a stretch lies in the box: it is cut down side by side (Liang and Barsky). */
-    private static boolean crosses(Box box, Point a, Point b) {
-        double[] from = {a.x() - box.minX(), box.maxX() - a.x(), a.y() - box.minY(), box.maxY() - a.y()};
-        double[] to = {b.x() - box.minX(), box.maxX() - b.x(), b.y() - box.minY(), box.maxY() - b.y()};
+    private static boolean crosses(Box box, double ax, double ay, double bx, double by) {
+        double[] from = {ax - box.minX(), box.maxX() - ax, ay - box.minY(), box.maxY() - ay};
+        double[] to = {bx - box.minX(), box.maxX() - bx, by - box.minY(), box.maxY() - by};
         double enter = 0;
         double leave = 1;
         for (int i = 0; i < 4; i++) {
             double step = to[i] - from[i];
-            if (step == 0 && from[i] < 0) {
+            if (step == 0 && from[i] < 0 || from[i] < -BESIDE && to[i] < -BESIDE) {
                 return false;
             }
             if (step > 0) {

@@ -2,9 +2,9 @@ package stretchwright.exchange;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import stretchwright.ground.Box;
+import stretchwright.ground.Decimals;
 import stretchwright.ground.Point;
 
 /**
@@ -109,15 +109,13 @@ final class Tags {
     }
 
     private Tags number(int code, double value) {
-        String text = String.format(Locale.ROOT, "%.3f", value);
+        String text = Decimals.fixed(value, 3);
         return tag(code, text.equals("-0.000") ? "0.000" : text);
     }
 
     private Tags tag(int code, String value) {
-        out.append(String.format(Locale.ROOT, "%3d", code))
-                .append(END)
-                .append(value)
-                .append(END);
+        out.append(code < 10 ? "  " : code < 100 ? " " : "").append(code);
+        out.append(END).append(value).append(END);
         return this;
     }
 }

@@ -13,11 +13,18 @@ public record Box(double minX, double minY, double maxX, double maxY) {
 
     /** The smallest box round the points; there must be at least one. */
     public static Box around(List<Point> points) {
-        return new Box(
-                points.stream().mapToDouble(Point::x).min().orElseThrow(),
-                points.stream().mapToDouble(Point::y).min().orElseThrow(),
-                points.stream().mapToDouble(Point::x).max().orElseThrow(),
-                points.stream().mapToDouble(Point::y).max().orElseThrow());
+        Point first = points.get(0);
+        double minX = first.x();
+        double minY = first.y();
+        double maxX = minX;
+        double maxY = minY;
+        for (Point p : points) {
+            minX = Math.min(minX, p.x());
+            minY = Math.min(minY, p.y());
+            maxX = Math.max(maxX, p.x());
+            maxY = Math.max(maxY, p.y());
+        }
+        return new Box(minX, minY, maxX, maxY);
     }
 
     public double width() {

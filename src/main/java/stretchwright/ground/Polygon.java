@@ -28,8 +28,9 @@ public record Polygon(List<Point> points) {
 
     public static double signedArea(List<Point> points) {
         double twice = 0;
-        for (int i = 0; i < points.size(); i++) {
-            twice += points.get(i).cross(points.get((i + 1) % points.size()));
+        int n = points.size();
+        for (int i = 0; i < n; i++) {
+            twice += points.get(i).cross(points.get(i + 1 == n ? 0 : i + 1));
         }
         return twice / 2;
     }
@@ -88,22 +89,6 @@ public record Polygon(List<Point> points) {
 
     /** Inside or on the outline (even-odd rule). */
     public boolean contains(Point p) {
-        boolean inside = false;
-        for (int i = 0; i < points.size(); i++) {
-            Point a = points.get(i);
-            Point b = points.get((i + 1) % points.size());
-            if (onSegment(p, a, b)) {
-                return true;
-            }
-            if ((a.y() > p.y()) != (b.y() > p.y())
-                    && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
-                inside = !inside;
-            }
-        }
-        return inside;
-    }
-
-    private static boolean onSegment(Point p, Point a, Point b) {
-        return b.minus(a).cross(p.minus(a)) == 0 && p.minus(a).dot(p.minus(b)) <= 0;
+        return Corners.of(points).contains(p.x(), p.y());
     }
 }

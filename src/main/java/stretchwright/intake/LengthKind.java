@@ -22,11 +22,14 @@ import tools.jackson.databind.node.ObjectNode;
 record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements Kind<Double> {
     static final String DEFINED = "length";
 
-    /** Units that a make file may have, which a number without one may have been meant in. */
-    private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN);
+    /** In which a number without a unit may have been meant. */
+    private static final List<Unit> UNITS = List.of(Unit.MM, Unit.CM, Unit.IN, Unit.M);
 
     /** What nobody would write in mm or in inches. */
     private static final double LONG = 10_000;
+
+    /** More letters than a number needs. */
+    private static final int LONGEST = 20;
 
     /** From and to, mm; of the amount where it is signed. */
     record Usual(double least, double most) {
@@ -55,13 +58,13 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
         }
         OptionalDouble mm = Quantities.length(text, at.unit().orElse(Unit.MM));
         Optional<Double> read = new InRange(at, text, range)
-                .of(mm, signed, Tell.said("length.is-not", Tell.quoted(text)), write(at), () -> allowed(at, bare));
-        List<Part> others = read.isEmpty() ? List.of() : meant(bare, at);
+                .of(mm, signed, Tell.said("length.is-not", Tell.quoted(text)), write(at), () -> allowed(at, text));
+        List<Part> others = read.isEmpty() ? List.of() : meant(text, at);
         if (!others.isEmpty()) {
             Unit own = at.unit().orElseThrow();
             at.add(
-                    Tell.said("unit.unusual", Tell.quoted(text), written(bare, own)),
-                    Tell.said("unit.write", Part.listed(Part.Join.OR, others), written(bare, own)));
+                    Tell.said("unit.unusual", Tell.quoted(text), written(text, own)),
+                    Tell.said("unit.write", Part.listed(Part.Join.OR, others), written(text, own)));
             return Optional.empty();
         }
         return read.map(Grid::snap);
@@ -73,14 +76,15 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
                 .orElseGet(() -> Tell.said("length.write-unit"));
     }
 
-    private Said allowed(Place at, OptionalDouble bare) {
+    private Said allowed(Place at, String text) {
         Said between = Tell.said("amount.allowed", least(at.unit()), most(at.unit()), range.reason());
-        List<Part> others = meant(bare, at);
+        List<Part> others = meant(text, at);
         return others.isEmpty() ? between : between.and(Tell.said("unit.meant", Part.listed(Part.Join.OR, others)));
     }
 
     /** The same number in the units in which it would be usual, where it is not in the file's own. */
-    private List<Part> meant(OptionalDouble bare, Place at) {
+    private List<Part> meant(String text, Place at) {
+        OptionalDouble bare = Quantities.number(text);
         if (bare.isEmpty() || usual.isEmpty() || at.unit().isEmpty() || bare.getAsDouble() == 0) {
             return List.of();
         }
@@ -90,12 +94,12 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
                 ? List.of()
                 : UNITS.stream()
                         .filter(u -> u != own && range.holds(u.toMm(bare.getAsDouble())))
-                        .<Part>map(u -> written(bare, u))
+                        .<Part>map(u -> written(text, u))
                         .toList();
     }
 
-    private static Part written(OptionalDouble number, Unit unit) {
-        return Part.text(Numbers.plain(number.orElse(0)) + " " + unit.symbol());
+    private static Part written(String number, Unit unit) {
+        return Part.text(Echo.shortened(number, LONGEST) + " " + unit.symbol());
     }
 
     /** On a tape in inches the next sixteenth inside the range: what is told to be allowed must be. */

@@ -112,6 +112,12 @@ public record MakeFile(
                 file, name, unit, wearer, measured, fabric, contrasts, boot, style, sewing, print, seed, worn, other);
     }
 
+    /** The same make, put on paper otherwise. */
+    public MakeFile with(PrintTerms other) {
+        return new MakeFile(
+                file, name, unit, wearer, measured, fabric, contrasts, boot, style, sewing, other, seed, worn, answers);
+    }
+
     /** With one more change after wearing, already in the style. */
     public MakeFile worn(Style changed, List<WearingEntry> history) {
         return new MakeFile(

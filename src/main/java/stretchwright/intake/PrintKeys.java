@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stretchwright.print.kit.FileGroup;
 import stretchwright.print.kit.Paper;
 import stretchwright.print.sheets.TraceGrid;
 
@@ -59,10 +61,14 @@ public final class PrintKeys {
                     "50 dpi")
             .in(of(p -> dpi(p.preview())));
 
+    public static final Key<Set<FileGroup>> FILES = Key.of("print.files", new FilesKind(), "[pattern, lay]")
+            .usually(FileGroup.usual())
+            .in(of(p -> Optional.of(p.files())));
+
     private PrintKeys() {}
 
     static List<Key<?>> rows() {
-        return List.of(PRINT, PAPER, MARGIN, OVERLAP, GRID, PREVIEW);
+        return List.of(PRINT, PAPER, MARGIN, OVERLAP, GRID, PREVIEW, FILES);
     }
 
     private static <T> Lens<T> of(Function<PrintTerms, Optional<T>> get) {

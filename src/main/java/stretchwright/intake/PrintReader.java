@@ -15,7 +15,8 @@ final class PrintReader {
                 Row.unboxed(given.get(PrintKeys.MARGIN)),
                 Row.unboxed(given.get(PrintKeys.OVERLAP)),
                 given.get(PrintKeys.GRID),
-                preview.isPresent() ? OptionalInt.of(preview.get().intValue()) : OptionalInt.empty());
+                preview.isPresent() ? OptionalInt.of(preview.get().intValue()) : OptionalInt.empty(),
+                given.orUsual(PrintKeys.FILES));
         if (terms.sheet().isEmpty()) {
             given.add(PrintKeys.PRINT, Tell.said("print.tight", Part.text(terms.paper())), Tell.said("print.room"));
         }

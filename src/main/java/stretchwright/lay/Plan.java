@@ -92,6 +92,11 @@ record Plan(Lay.Method method, List<Spread> spreads) {
         return spread(layouts) * (method == Lay.Method.FOLDED_CROSSWISE ? 2 : 1);
     }
 
+    /** What each stretch needs at least where the whole lay needs so much, mm; of two nothing is known. */
+    double least(double length) {
+        return spreads.size() > 1 ? 0 : length / (method == Lay.Method.FOLDED_CROSSWISE ? 2 : 1);
+    }
+
     private double spread(List<Layout> layouts) {
         return Grid.snap(IntStream.range(0, spreads.size())
                 .mapToDouble(i ->

@@ -116,6 +116,11 @@ final class Spread {
         return Grid.mm(layout.length() - 2 * margin);
     }
 
+    /** The length of a layout that needs so much of this stretch along the cloth, in units of the strip. */
+    long units(double length) {
+        return Grid.units(length) + 2 * margin;
+    }
+
     /** Between pieces, mm. */
     double gap() {
         return 2 * Grid.mm(margin);

@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -61,12 +63,12 @@ final class WaySearch {
     Found ways(List<Plan> plans, Effort effort, ClubClock clock) {
         // the ways know nothing of each other and may be tried side by side; ties go to the first
         List<Laid> quick =
-                shortestOfEach(plans.parallelStream().map(this::quick).toList());
+                shortestOfEach(plans.parallelStream().map(p -> quick(p, clock.beside())).toList());
         double shortest = quick.stream().mapToDouble(Laid::length).min().orElse(0);
         if (quick.isEmpty() || effort.equals(Effort.NONE)) {
-            return new Found(quick, quick.isEmpty() ? 0 : floor(0));
+            return new Found(quick, quick.isEmpty() ? 0 : floor(0, clock.beside()));
         }
-        double floor = floor(shortest);
+        double floor = floor(shortest, clock.beside());
         Predicate<Laid> worth = l -> l.length() <= NEAR * shortest && l.length() > (1 + Lay.NOTHING) * floor;
         double all =
                 quick.stream().filter(worth).mapToInt(l -> l.layouts.size()).sum();
@@ -75,7 +77,7 @@ final class WaySearch {
         for (Laid laid : quick) {
             int stretches = worth.test(laid) ? laid.layouts.size() : 0;
             ClubClock share = clock.within(begun / all, (begun + stretches) / all);
-            out.add(stretches > 0 ? longer(laid, effort, share) : laid);
+            out.add(stretches > 0 ? longer(laid, effort, floor, share) : laid);
             begun += stretches;
         }
         return new Found(shortestOfEach(out), floor);
@@ -85,7 +87,7 @@ final class WaySearch {
      * Where even the shortest lay is well above the floor one is searched on: the open one where it is near, as whatever is
      * folded may be laid open. Not where the grain may be tilted: of that the floor knows too little.
      */
-    Found on(Found found, Effort more, double wellAbove) {
+    Found on(Found found, Effort more, double wellAbove, ClubClock clock) {
         double shortest = found.length();
         if (more.equals(Effort.NONE) || terms.tilt() > 0 || shortest <= (1 + wellAbove) * found.floor) {
             return found;
@@ -95,7 +97,7 @@ final class WaySearch {
                 .min(Comparator.comparing((Laid l) -> l.plan.method() != Lay.Method.OPEN)
                         .thenComparingDouble(Laid::length))
                 .orElseThrow();
-        Laid longer = longer(start, more, ClubClock.NONE);
+        Laid longer = longer(start, more, found.floor, clock);
         return new Found(
                 shortestOfEach(
                         found.laid.stream().map(l -> l == start ? longer : l).toList()),
@@ -115,40 +117,49 @@ final class WaySearch {
         return out;
     }
 
-    private Laid quick(Plan plan) {
+    private Laid quick(Plan plan, LayClock beside) {
         return new Laid(
                 plan,
-                plan.spreads().stream().map(s -> new LaySearch(s, seed).quick()).toList());
+                plan.spreads().stream()
+                        .map(s -> new LaySearch(s, seed, beside).quick())
+                        .toList());
     }
 
-    private Laid longer(Laid laid, Effort effort, ClubClock clock) {
+    /** @param floor no lay is shorter, mm: a search that comes down to it is over */
+    private Laid longer(Laid laid, Effort effort, double floor, ClubClock clock) {
         if (terms.tilt() == 0) {
-            return straight(laid, effort, clock);
+            return straight(laid, effort, floor, clock);
         }
-        return tilted(straight(laid, effort, clock.within(0, 0.5)), effort, clock.within(0.5, 1));
+        return tilted(straight(laid, effort, floor, clock.within(0, 0.5)), effort, floor, clock.within(0.5, 1));
     }
 
-    private Laid straight(Laid laid, Effort effort, ClubClock clock) {
-        return new Laid(laid.plan, stretches(laid.plan.spreads(), laid.layouts, effort, clock));
+    private Laid straight(Laid laid, Effort effort, double floor, ClubClock clock) {
+        return new Laid(laid.plan, stretches(laid.plan, laid.layouts, effort, floor, clock));
     }
 
-    /** Each stretch has an equal share of the time. */
-    private List<Layout> stretches(List<Spread> spreads, List<Layout> starts, Effort effort, ClubClock clock) {
+    /** Each stretch has an equal share of the time; none is begun once it is to stop. */
+    private List<Layout> stretches(Plan plan, List<Layout> starts, Effort effort, double floor, ClubClock clock) {
+        List<Spread> spreads = plan.spreads();
+        double enough = plan.least(floor);
         List<Layout> out = new ArrayList<>();
         double all = spreads.size();
         for (int i = 0; i < spreads.size(); i++) {
             Layout start = starts.get(i).of(spreads.get(i).parts);
-            out.add(new LaySearch(spreads.get(i), seed).longer(start, effort, clock.part(i / all, (i + 1) / all)));
+            LayClock part = clock.part(i / all, (i + 1) / all);
+            out.add(
+                    clock.beside().stop()
+                            ? start
+                            : new LaySearch(spreads.get(i), seed, clock.beside()).longer(start, effort, enough, part));
         }
         return out;
     }
 
-    private Laid tilted(Laid straight, Effort effort, ClubClock clock) {
+    private Laid tilted(Laid straight, Effort effort, double floor, ClubClock clock) {
         List<Spread> spreads = straight.plan.spreads().stream()
                 .map(s -> s.tilted(terms.tilt()))
                 .toList();
-        Laid tilted = new Laid(
-                new Plan(straight.plan.method(), spreads), stretches(spreads, straight.layouts, effort, clock));
+        Plan plan = new Plan(straight.plan.method(), spreads);
+        Laid tilted = new Laid(plan, stretches(plan, straight.layouts, effort, floor, clock));
         return tilted.length() <= straight.length() - WORTH ? tilted : straight;
     }
 
@@ -157,18 +168,19 @@ final class WaySearch {
      * for the gap at the fold, of which the floor knows nothing across; so the open lay's floor holds for every way.
      *
      * @param known the length of the shortest lay found so far, mm; 0 for a floor worked out quickly
+     * @param beside cuts it short: what is proved until then holds
      */
-    private double floor(double known) {
+    private double floor(double known, LayClock beside) {
         boolean onlyFolded = terms.way() == Style.LayWay.FOLDED;
         List<Cut> cuts = Cut.all(pieces, onlyFolded ? Lay.Method.FOLDED : Lay.Method.OPEN);
         long width = Spread.whole(fabric) / (onlyFolded ? 2 : 1);
-        long plain = Floor.under(cuts, width, terms.tilt());
+        long plain = Floor.under(cuts, width, terms.tilt(), beside::stop);
         long most = Grid.units(known);
         if (terms.tilt() > 0 || plain >= most) {
             return Grid.mm(plain);
         }
         long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
-        long stacked = StackFloor.under(cuts, width, !fabric.oneWay(), gap, most);
+        long stacked = StackFloor.under(cuts, width, !fabric.oneWay(), gap, most, beside::stop);
         // pieces that touch the fold across leave no gap at it, so unfolded they come a gap nearer to each other
         long atFold = fabric.oneWay() ? 0 : gap;
         return Grid.mm(Math.max(plain, stacked - atFold));

@@ -9,6 +9,7 @@ import stretchwright.body.Measuring;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
@@ -69,7 +70,8 @@ public record Made(
                     .map(Verdicts::line)
                     .forEach(lines::add);
             if (severity == FitReport.Severity.CAUTION) {
-                Measuring.doubts(body).stream().map(Verdicts::line).forEach(lines::add);
+                Voice voice = Voice.of(make.unit());
+                Measuring.doubts(body).stream().map(d -> Verdicts.line(d, voice)).forEach(lines::add);
             }
         }
         return lines;

@@ -3,6 +3,7 @@ package stretchwright.make;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import stretchwright.exchange.Exchange;
 import stretchwright.exchange.Handover;
@@ -11,16 +12,19 @@ import stretchwright.ground.Document;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
+import stretchwright.print.Printable;
+import stretchwright.print.kit.FileGroup;
 
 /** Joins the pattern in open formats to what is printed. */
 public final class OpenFormats {
     private OpenFormats() {}
 
-    static List<Document> added(List<Document> printed, MakeFile make, Pattern pattern) {
-        Stream<Document> open = Exchange.files(
-                        handover(make, pattern), make.print().preview())
-                .stream()
-                .map(OpenFormats::document);
+    static List<Printable> added(List<Printable> printed, MakeFile make, Pattern pattern) {
+        Handover handover = handover(make, pattern);
+        OptionalInt preview = make.print().preview();
+        Stream<Printable> open = Exchange.NAMES.stream()
+                .map(name -> new Printable(
+                        name, FileGroup.EXCHANGE, () -> document(Exchange.file(name, handover, preview))));
         return Stream.concat(printed.stream(), open).toList();
     }
 

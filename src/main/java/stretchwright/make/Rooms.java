@@ -8,14 +8,15 @@ import stretchwright.body.Body;
 import stretchwright.body.Measured;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
-import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.print.Printable;
 import stretchwright.print.Printing;
 import stretchwright.print.kit.Job;
 import stretchwright.print.sheets.TraceGrid;
@@ -49,7 +50,7 @@ public final class Rooms implements Stages {
 
     @Override
     public Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings) {
-        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), findings);
+        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), LayClock.NONE, findings);
     }
 
     @Override
@@ -61,7 +62,7 @@ public final class Rooms implements Stages {
     }
 
     @Override
-    public List<Document> documents(
+    public List<Printable> printables(
             MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         Job job = new Job(
                 make.name(),
@@ -72,7 +73,7 @@ public final class Rooms implements Stages {
                 lays,
                 sewing,
                 make.print().sheet().orElseThrow());
-        return OpenFormats.added(Printing.documents(job, grid(make)), make, pattern);
+        return OpenFormats.added(Printing.printables(job, grid(make)), make, pattern);
     }
 
     private static TraceGrid grid(MakeFile make) {

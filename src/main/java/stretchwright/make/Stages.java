@@ -5,16 +5,17 @@ import java.util.Optional;
 import stretchwright.advice.Trials;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
-import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.print.Printable;
 import stretchwright.sewing.SewingPlan;
 
 /** The rooms that a make goes through, in the order of the job; an empty answer leaves at least one finding. */
@@ -29,11 +30,12 @@ public interface Stages extends Trials {
                 fabric,
                 make.style().lay().matchAt(),
                 Buying.Counter.of(make.unit()),
-                OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed()));
+                OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed(), LayClock.NONE));
     }
 
     /** In the order of the least time; findings, thrown, where the sewer's own steps cannot be kept. */
     SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit);
 
-    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
+    /** What can be had of the make, each file by its name. */
+    List<Printable> printables(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Doubt;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Voice;
 
 /** The verdicts of the fit check as lines for people. */
 public final class Verdicts {
@@ -16,8 +17,8 @@ public final class Verdicts {
     }
 
     /** A measure in doubt, as a caution. */
-    public static String line(Doubt doubt) {
-        return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + doubt.message();
+    public static String line(Doubt doubt, Voice voice) {
+        return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + voice.say(doubt.message());
     }
 
     /** Such as "1 stop, 2 cautions", or "nothing to say". */

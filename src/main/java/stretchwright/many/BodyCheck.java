@@ -23,6 +23,7 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.MakeReader;
 import stretchwright.intake.OwnUnit;
@@ -68,7 +69,7 @@ public final class BodyCheck {
 
     /** How to take every measure, as text. */
     public static String guide() {
-        return MeasureGuide.text();
+        return MeasureGuide.text(Voice.plain());
     }
 
     /** Where the measures do not go together; then there is no drawing. */
@@ -94,7 +95,7 @@ public final class BodyCheck {
             body.ifPresent(b -> sides(c, b, lines));
         }
         next.ifPresent(
-                n -> lines.add("measure next: " + n.measure().term() + ": " + OwnUnit.text(n.why(), wearer.unit())));
+                n -> lines.add("measure next: " + n.measure().term() + ": " + Voice.of(wearer.unit()).say(n.why())));
         return lines;
     }
 
@@ -119,7 +120,7 @@ public final class BodyCheck {
     private Map<String, String> remarks() {
         Map<String, String> remarks = new HashMap<>();
         doubts.forEach(
-                d -> remarks.putIfAbsent(d.measure().term(), "doubt: " + OwnUnit.text(d.message(), wearer.unit())));
+                d -> remarks.putIfAbsent(d.measure().term(), "doubt: " + Voice.of(wearer.unit()).say(d.message())));
         for (Finding f : findings) {
             String term = f.key().replaceFirst("^wearer\\.measurements\\.", "").replaceFirst("\\.(left|right)$", "");
             remarks.put(term, "FINDING: " + f.problem());

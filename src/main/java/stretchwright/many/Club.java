@@ -48,12 +48,14 @@ public final class Club {
     private final Wish wish;
     private final List<ClubLay.Table> tables;
     private final Map<String, Double> alone;
+    private final boolean stopped;
 
     private Club(List<ClubMember> members, Wish wish, List<ClubLay.Table> tables, Map<String, Double> alone) {
         this.members = List.copyOf(members);
         this.wish = wish;
         this.tables = List.copyOf(tables);
         this.alone = alone;
+        this.stopped = wish.work().clock().beside().stop();
     }
 
     /**
@@ -82,7 +84,7 @@ public final class Club {
             throw new BadInput(wrong);
         }
         // first, as nothing but writing may follow a search that was stopped
-        Map<String, Double> alone = alone(members, fabric, wish.work().seed());
+        Map<String, Double> alone = alone(members, fabric, wish.work());
         List<ClubLay.Table> tables = tables(members, wish);
         progress.say("lay: " + Amounts.counted(tables.size(), "table"));
         Club club = new Club(members, wish, tables, alone);
@@ -136,12 +138,17 @@ public final class Club {
     }
 
     /** By file, mm. They know nothing of each other and may be laid side by side. */
-    private static Map<String, Double> alone(List<ClubMember> members, Fabric fabric, long seed) {
+    private static Map<String, Double> alone(List<ClubMember> members, Fabric fabric, SearchWork work) {
         LayTerms terms = members.get(0).make().style().lay();
         Map<String, ClubMember> files = new LinkedHashMap<>();
         members.forEach(m -> files.putIfAbsent(m.make().file(), m));
         List<Double> lengths = files.values().parallelStream()
-                .map(m -> Laying.estimate(m.garment().pieces(), fabric, terms, seed)
+                .map(m -> Laying.estimate(
+                                m.garment().pieces(),
+                                fabric,
+                                terms,
+                                work.seed(),
+                                work.clock().beside())
                         .orElseThrow())
                 .toList();
         Map<String, Double> out = new LinkedHashMap<>();
@@ -228,6 +235,11 @@ public final class Club {
     /** Share of the cloth of single lays; negative where the club lay is longer. */
     double saved() {
         return 1 - length() / alone();
+    }
+
+    /** Whether the search was told to stop before its rounds were done: they do not give its lays again. */
+    boolean stopped() {
+        return stopped;
     }
 
     /** Whether one of the garments cannot work as asked. */

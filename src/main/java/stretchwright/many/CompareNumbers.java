@@ -26,7 +26,7 @@ final class CompareNumbers {
     private static Map<String, Number> dimensions(Made made) {
         Map<String, Number> out = new LinkedHashMap<>();
         for (Reason r : made.pattern().reasons()) {
-            out.put(r.dimension(), new Number(r.value(), r.unit()));
+            out.put(r.dimension().word(), new Number(r.value(), r.unit()));
         }
         return out;
     }

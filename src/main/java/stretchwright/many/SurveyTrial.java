@@ -14,6 +14,7 @@ import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
@@ -103,7 +104,8 @@ final class SurveyTrial {
     private static Outcome judged(Body body, SurveyCase in, Pattern pattern, long took) {
         List<Reason> reasons = new ArrayList<>();
         DraftCheck.broken(body, in.style(), pattern)
-                .forEach(b -> reasons.add(new Reason(b.replaceAll("-?[0-9.]+", "#"), b)));
+                .forEach(b -> reasons.add(
+                        new Reason(Voice.plain().say(b.about()), Voice.plain().say(b.said()))));
         Kind kind = reasons.isEmpty() ? Kind.HELD : Kind.BROKEN;
         Optional<Boot> boot = in.bootFor(body);
         FitReport fit = FitCheck.withoutSlips(pattern, body, in.fabric(), boot, in.style(), in.machines());

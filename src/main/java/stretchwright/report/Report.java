@@ -5,6 +5,7 @@ import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Table;
 import stretchwright.lay.ClothLay;
@@ -24,7 +25,7 @@ import tools.jackson.databind.node.ObjectNode;
  * counter-clockwise. Field names are a contract (report.schema.json): extended, never renamed.
  */
 public final class Report {
-    static final String NAME = "report.json";
+    public static final String NAME = "report.json";
     private static final String KIND = "report";
     private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
     private static final JsonMapper JSON = JsonMapper.builder()
@@ -60,7 +61,7 @@ public final class Report {
         ReportWearer.history(report, make.worn());
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
-        ReportPattern.pattern(report.putObject("pattern"), pattern);
+        ReportPattern.pattern(report.putObject("pattern"), pattern, Voice.of(make.unit()));
         ReportResults.fit(report.putObject("fit"), fit);
         ReportCloth.lays(report.putObject("lay"), lays);
         ReportSewing.plan(report.putObject("sewing"), sewing);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Mark;
@@ -20,7 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class ReportPattern {
     private ReportPattern() {}
 
-    static void pattern(ObjectNode out, Pattern pattern) {
+    static void pattern(ObjectNode out, Pattern pattern, Voice voice) {
         ArrayNode pieces = out.putArray("pieces");
         pattern.pieces().forEach(p -> piece(pieces.addObject(), p));
         ArrayNode seams = out.putArray("seams");
@@ -55,27 +56,27 @@ public final class ReportPattern {
                 .put("crotch", Numbers.share(r.crotch()))
                 .put("waistband", Numbers.share(r.waistband()))
                 .put("hem", Numbers.share(r.hem()));
-        reasons(out.putArray("reasons"), pattern.reasons());
+        reasons(out.putArray("reasons"), pattern.reasons(), voice);
     }
 
-    public static void reasons(ArrayNode out, List<Reason> all) {
-        all.forEach(why -> reason(out.addObject(), why));
+    public static void reasons(ArrayNode out, List<Reason> all, Voice voice) {
+        all.forEach(why -> reason(out.addObject(), why, voice));
     }
 
-    private static void reason(ObjectNode out, Reason reason) {
-        out.put("dimension", reason.dimension());
+    private static void reason(ObjectNode out, Reason reason, Voice voice) {
+        out.put("dimension", reason.dimension().word());
         out.put("value", Numbers.mm(reason.value()));
         out.put("unit", reason.unit());
-        out.put("rule", reason.rule());
+        out.put("rule", voice.say(reason.rule()));
         ArrayNode inputs = out.putArray("inputs");
         for (Reason.Input input : reason.inputs()) {
             inputs.addObject()
-                    .put("name", input.name())
+                    .put("name", voice.say(input.name()))
                     .put("value", Numbers.mm(input.value()))
                     .put("unit", input.unit())
-                    .put("from", input.from());
+                    .put("from", input.from().word());
         }
-        out.put("source", reason.source());
+        out.put("source", voice.say(reason.source()));
     }
 
     private static void piece(ObjectNode out, Piece piece) {

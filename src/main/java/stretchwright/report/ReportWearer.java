@@ -13,8 +13,8 @@ import stretchwright.body.Side;
 import stretchwright.body.Value;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.intake.WearingEntry;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -41,7 +41,7 @@ public final class ReportWearer {
 
     public static void next(ObjectNode out, NextMeasure next, Unit unit) {
         out.put("measure", next.measure().term());
-        out.put("why", OwnUnit.text(next.why(), unit));
+        out.put("why", Voice.of(unit).say(next.why()));
         out.put("narrows", Numbers.share(next.narrows()));
     }
 
@@ -88,7 +88,7 @@ public final class ReportWearer {
                     .put("measure", doubt.measure().term())
                     .put("expected", Numbers.mm(doubt.expected()))
                     .put("spread", Numbers.mm(doubt.spread()))
-                    .put("message", OwnUnit.text(doubt.message(), unit));
+                    .put("message", Voice.of(unit).say(doubt.message()));
         }
     }
 

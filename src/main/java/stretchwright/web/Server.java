@@ -24,6 +24,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Make;
+import stretchwright.print.kit.FileGroup;
 
 /**
  * The room's entry: the page on the loopback address.
@@ -99,7 +100,9 @@ public final class Server {
         plain(c, 403, "Not from here", "This page answers this computer only, under 127.0.0.1 or localhost.");
         plain(c, 404, "Nothing here", "The makes are kept only while the program runs, the last 20 of them.");
         plain(c, 405, "Not like that", "Use the form.");
+        plain(c, 408, "Too slow", "The form did not come within a few seconds. Go back to it and try again.");
         plain(c, 413, "Too large", "A form of more than 200 kB is not read.");
+        plain(c, 503, "Too many at once", "Go back to the form and try again in a few seconds.");
         plain(
                 c,
                 500,
@@ -116,12 +119,12 @@ public final class Server {
     }
 
     /** Answers with a redirect (303), so that reloading the result or going back to it never sends the form again. */
-    private void make(Context ctx) throws IOException {
+    private void make(Context ctx) {
         Form form = new Form(Guard.form(ctx));
         String text = form.makeText();
         try {
             MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
-            String id = results.keep(new Results.Result(form, text, Make.run(make, Progress.silent())));
+            String id = results.keep(new Results.Result(form, text, Make.run(make.with(make.print().with(FileGroup.all())), Progress.silent())));
             ctx.redirect("/make/" + id, HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
             ctx.status(422);

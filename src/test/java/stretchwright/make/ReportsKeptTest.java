@@ -30,8 +30,25 @@ class ReportsKeptTest {
 
     /** Told to people and nothing else: in other words they mean the same. */
     private static final Set<String> SENTENCES = Set.of(
-            "message", "remedy", "rule", "because", "instruction", "check", "mistake", "undo", "spread", "why", "note",
-            "reinforcement", "changes", "change", "after", "source", "kind", "thread", "bound");
+            "message",
+            "remedy",
+            "rule",
+            "because",
+            "instruction",
+            "check",
+            "mistake",
+            "undo",
+            "spread",
+            "why",
+            "note",
+            "reinforcement",
+            "changes",
+            "change",
+            "after",
+            "source",
+            "kind",
+            "thread",
+            "bound");
 
     /** Inputs that the reports before had lost. */
     private static final Set<String> ADDED = Set.of("/style/ease", "/style/holds");

@@ -23,6 +23,8 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
+import stretchwright.print.Printable;
+import stretchwright.print.kit.FileGroup;
 import stretchwright.sewing.SewingPlan;
 
 /** Rooms for tests of reading, report and command door: a fixed pattern and fit, the real lay and plan, short papers. */
@@ -87,10 +89,20 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
-    public List<Document> documents(
+    public List<Printable> printables(
             MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         return List.of(
-                new Document("pattern-A4.pdf", "pattern tiles", 2, (make.name() + pattern.pieces()).getBytes(UTF_8)),
-                new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8)));
+                new Printable(
+                        "pattern-A4.pdf",
+                        FileGroup.PATTERN,
+                        () -> new Document(
+                                "pattern-A4.pdf",
+                                "pattern tiles",
+                                2,
+                                (make.name() + pattern.pieces()).getBytes(UTF_8))),
+                new Printable(
+                        "lay.svg",
+                        FileGroup.LAY,
+                        () -> new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8))));
     }
 }

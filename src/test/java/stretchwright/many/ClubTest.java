@@ -1,5 +1,7 @@
 package stretchwright.many;
 
+import stretchwright.intake.SampleText;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -22,9 +24,10 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.SampleText;
+import stretchwright.lay.ClubClock;
 import stretchwright.lay.ClubLay;
 import stretchwright.lay.Lay;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.Laying;
 import stretchwright.lay.SearchWork;
 import stretchwright.lay.nest.Effort;
@@ -217,6 +220,27 @@ class ClubTest {
                                             f.file().equals("b.yaml") && f.key().equals(c[2]))
                                     .matches(f -> f.problem().startsWith(c[3] + " in a.yaml"), c[3]));
         }
+    }
+
+    /** All lie on the roll all the same; the rounds that were asked for would not give this lay again and are not told. */
+    @Test
+    void aClubThatWasToldToStopTellsNoRounds() {
+        MakeFile a = make("a.yaml", "Rowan", "96.1");
+        LayClock over = LayClock.of(() -> true, () -> true);
+        Club club = Club.of(
+                List.of(a, a),
+                new Club.Wish(OptionalDouble.empty(), new SearchWork(7, new Effort(2, 1), ClubClock.of(over))),
+                Progress.silent());
+        assertThat(json(club).has("rounds")).isFalse();
+        assertThat(json(club).at("/tables/0/placements").size()).isEqualTo(10);
+        assertThat(json(CLUB).get("rounds").get(0).asInt()).isEqualTo(2);
+    }
+
+    private static JsonNode json(Club club) {
+        return JsonMapper.builder()
+                .build()
+                .readTree(club.documents().get(0).bytes())
+                .get("club");
     }
 
     @Test

@@ -24,7 +24,6 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Document;
-import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
@@ -70,7 +69,7 @@ class ServerTest {
         assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
         assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = bytes(at + "/make.yaml");
-        Made made = Make.run(Make.read("form", yaml), Progress.silent());
+        Made made = stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
         assertThat(page).contains(made.sewing().operations().get(0).name());
         Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);

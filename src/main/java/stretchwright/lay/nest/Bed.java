@@ -52,12 +52,14 @@ public final class Bed {
     final int[] lowest;
     /** No layout of the outlines searched with is shorter: the highest part in its lowest variant, or what is proved. */
     final double shortest;
+    /** A search that has come down to this is over: nothing shorter is left to be found. */
+    final double enough;
 
     private final int movable;
 
     private final List<List<long[][]>> convex;
 
-    private Bed(List<Part> parts, Strip strip, double tolerance, long floor) {
+    private Bed(List<Part> parts, Strip strip, double tolerance, long floor, long enough) {
         this.parts = List.copyOf(parts);
         this.width = strip.width();
         this.movable = parts.size();
@@ -117,6 +119,7 @@ public final class Bed {
                 .toArray();
         shortest = Math.max(
                 floor, Arrays.stream(lowest).mapToDouble(this::leastTop).max().orElseThrow());
+        this.enough = Math.max(enough, shortest);
     }
 
     /**
@@ -125,15 +128,18 @@ public final class Bed {
      * @param tolerance outlines with many corners are searched with by enclosing ones, nowhere farther off than this
      */
     public static Optional<Bed> of(List<Part> parts, Strip strip, double tolerance) {
-        return of(parts, strip, tolerance, 0);
+        return of(parts, strip, tolerance, 0, 0);
     }
 
-    /** @param floor a length that no layout goes below: a search that reaches it is over */
-    public static Optional<Bed> of(List<Part> parts, Strip strip, double tolerance, long floor) {
+    /**
+     * @param floor a length that no layout goes below: none shorter is tried for
+     * @param enough the same, known by other means: a search that reaches it is over, but steps are taken as if it were not known
+     */
+    public static Optional<Bed> of(List<Part> parts, Strip strip, double tolerance, long floor, long enough) {
         if (parts.size() > MOST_PARTS) {
             return Optional.empty();
         }
-        Bed bed = new Bed(parts, strip, tolerance, floor);
+        Bed bed = new Bed(parts, strip, tolerance, floor, enough);
         return bed.searchable() ? Optional.of(bed) : Optional.empty();
     }
 

@@ -174,7 +174,7 @@ final class Squeeze {
         double length = Math.max(crowd.bed.shortest, Math.floor(crowd.length * (1 - share)));
         double gone = crowd.length - length;
         if (gone <= 0) {
-            rested += Crew.ROUND;
+            rested += crew.round;
             crew.meet(this);
             return false;
         }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import stretchwright.body.PoseLength;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Ink;
 import stretchwright.print.kit.Paper;
 import stretchwright.print.kit.PdfFile;
@@ -223,12 +224,12 @@ final class ClothCard {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(Phrases.of("pose.from-to"), Phrases.of("pose.standing"), Phrases.of("pose.in-the-pose")));
         for (PoseLength.Course course : PoseLength.Course.values()) {
-            rows.add(List.of(course.word(), "", ""));
+            rows.add(List.of(Voice.plain().say(course.said()), "", ""));
         }
         card.table(left, y - 5, new double[] {90, 45, 45}, 11, rows, CardPage.TEXT);
         double under = y - 5 - 11 * rows.size() - 3;
         for (PoseLength.Course course : PoseLength.Course.values()) {
-            under = card.words(left, under, card.room().width(), course.word() + ": " + course.how());
+            under = card.words(left, under, card.room().width(), Phrases.of("pose.course", Voice.plain().say(course.said()), Voice.plain().say(course.how())));
         }
         sitting(card, left + 8, card.room().minY() + 62);
         card.words(

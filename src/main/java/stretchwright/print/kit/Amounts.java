@@ -1,6 +1,6 @@
 package stretchwright.print.kit;
 
-import java.util.Locale;
+import stretchwright.ground.Decimals;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.Shop;
@@ -11,9 +11,7 @@ public final class Amounts {
 
     /** Up to so many decimals, without idle zeros. */
     public static String number(double value, int decimals) {
-        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        String bare = text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
-        return bare.equals("-0") ? "0" : bare;
+        return Decimals.upTo(value, decimals);
     }
 
     /** "1 garment", "3 garments". */

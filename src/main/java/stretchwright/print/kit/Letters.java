@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -21,15 +22,28 @@ public final class Letters {
     public static final double LEADING = 1.3;
 
     private static final char SUBSTITUTE = '\u25A1';
-    private static final short[] ADVANCES = advances();
+    private static final Pattern SPACE = Pattern.compile("\\s+");
+    /** Letters from here on may run from right to left, but for the marks from dashes to operators. */
+    private static final char HEBREW = '\u0590';
+
+    private static final char SOFT_HYPHEN = '\u00AD';
+    private static final TrueTypeFont FACE = face();
+    private static final CmapLookup GLYPHS = glyphs();
+    /** Of letters asked for so far: two more than the advance; 1 for those the face lacks. */
+    private static final short[] ADVANCES = new short[65536];
 
     /** 11 pt in mm: what is read at the machine. */
     public static final double AT_THE_MACHINE = 11 * 25.4 / 72;
 
     private Letters() {}
 
+    /** Read once, never changed and never closed: any number of documents may be made of it at once. */
+    static TrueTypeFont typeface() {
+        return FACE;
+    }
+
     /** The typeface that PDFBox carries in its own jar (SIL Open Font License). */
-    static InputStream typeface() {
+    private static InputStream file() {
         InputStream in =
                 PDDocument.class.getResourceAsStream("/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf");
         if (in == null) {
@@ -58,10 +72,27 @@ public final class Letters {
 
     /** As it can be put on paper: left to right in the order seen, a hollow square for each letter the face lacks. */
     public static String printable(String text) {
+        return isPlain(text) ? text : made(text);
+    }
+
+    /** Whether every letter is in the face, and none is dropped or runs from right to left. */
+    private static boolean isPlain(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            boolean latin = c < HEBREW && c != SOFT_HYPHEN;
+            boolean mark = c >= '\u2010' && c <= '\u2027' || c >= '\u2030' && c <= '\u205E' || c >= '\u2190' && c <= '\u22FF';
+            if (!(latin || mark) || advance(c) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String made(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints()
                 .filter(Letters::takesSpace)
-                .forEach(c -> out.append(c < 65536 && ADVANCES[c] >= 0 ? (char) c : SUBSTITUTE));
+                .forEach(c -> out.append(c < 65536 && advance((char) c) >= 0 ? (char) c : SUBSTITUTE));
         String plain = out.toString();
         return Bidi.requiresBidi(plain.toCharArray(), 0, plain.length()) ? inOrderSeen(plain) : plain;
     }
@@ -71,7 +102,7 @@ public final class Letters {
         String seen = printable(text);
         double sum = 0;
         for (int i = 0; i < seen.length(); i++) {
-            sum += ADVANCES[seen.charAt(i)];
+            sum += advance(seen.charAt(i));
         }
         return sum * size / 1000;
     }
@@ -80,7 +111,7 @@ public final class Letters {
     public static List<String> wrapped(String text, double size, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : SPACE.split(text.strip())) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (width(longer, size) <= width) {
                 line = longer;
@@ -131,20 +162,45 @@ public final class Letters {
         return String.join("", parts);
     }
 
-    /** Advance of every letter in thousandths of the size; -1 for letters the face lacks. */
-    private static short[] advances() {
-        try (InputStream in = typeface();
-                TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(in))) {
-            CmapLookup glyphs = face.getUnicodeCmapLookup();
-            short[] widths = new short[65536];
-            for (int c = 0; c < widths.length; c++) {
-                int glyph = glyphs.getGlyphId(c);
-                widths[c] = (short)
-                        (glyph == 0 ? -1 : Math.round(face.getAdvanceWidth(glyph) * 1000.0 / face.getUnitsPerEm()));
-            }
-            return widths;
-        } catch (IOException e) {
-            throw new UncheckedIOException("the typeface could not be read", e);
+    /** Advance of a letter in thousandths of the size; -1 for letters the face lacks. */
+    private static int advance(char letter) {
+        int known = ADVANCES[letter];
+        if (known == 0) {
+            known = 2 + looked(letter);
+            ADVANCES[letter] = (short) known;
         }
+        return known - 2;
+    }
+
+    private static int looked(char letter) {
+        try {
+            int glyph = GLYPHS.getGlyphId(letter);
+            return glyph == 0 ? -1 : (int) Math.round(FACE.getAdvanceWidth(glyph) * 1000.0 / FACE.getUnitsPerEm());
+        } catch (IOException e) {
+            throw unread(e);
+        }
+    }
+
+    private static TrueTypeFont face() {
+        try (InputStream in = file()) {
+            TrueTypeFont face = new TTFParser(true).parse(new RandomAccessReadBuffer(in));
+            // looking for ligatures took half the time of a make, and the widths reckoned with know of none
+            face.setEnableGsub(false);
+            return face;
+        } catch (IOException e) {
+            throw unread(e);
+        }
+    }
+
+    private static CmapLookup glyphs() {
+        try {
+            return FACE.getUnicodeCmapLookup();
+        } catch (IOException e) {
+            throw unread(e);
+        }
+    }
+
+    private static UncheckedIOException unread(IOException e) {
+        return new UncheckedIOException("the typeface could not be read", e);
     }
 }

@@ -2,16 +2,12 @@ package stretchwright.print.kit;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
@@ -48,11 +44,8 @@ public final class PdfFile implements AutoCloseable {
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
         document.getDocumentCatalog().setLanguage("en");
-        try (InputStream in = Letters.typeface()) {
-            TrueTypeFont typeface = new TTFParser(true).parse(new RandomAccessReadBuffer(in));
-            // looking for ligatures took half the time of a make, and the widths reckoned with know of none
-            typeface.setEnableGsub(false);
-            face = PDType0Font.load(document, typeface, true);
+        try {
+            face = PDType0Font.load(document, Letters.typeface(), true);
         } catch (IOException e) {
             throw new UncheckedIOException("the typeface could not be embedded", e);
         }

@@ -3,6 +3,7 @@ package stretchwright.print.kit;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import stretchwright.ground.Decimals;
 import stretchwright.ground.Point;
 
 /** An SVG drawing, 1 user unit = 1 mm (SVG 1.1; trade-values section 7.2): y runs down there, so it is turned here. */
@@ -40,15 +41,13 @@ public final class SvgCanvas implements Canvas {
 
     @Override
     public void line(Ink ink, List<Point> points, boolean closed) {
-        String way = points.stream()
-                .map(p -> number(p.x()) + " " + number(foot - p.y()))
-                .collect(Collectors.joining(" L"));
-        body.append("<path class=\"")
-                .append(ink.cssClass())
-                .append("\" d=\"M")
-                .append(way)
-                .append(closed ? " Z" : "")
-                .append("\"/>\n");
+        body.append("<path class=\"").append(ink.cssClass());
+        String before = "\" d=\"M";
+        for (Point p : points) {
+            body.append(before).append(number(p.x())).append(' ').append(number(foot - p.y()));
+            before = " L";
+        }
+        body.append(closed ? " Z" : "").append("\"/>\n");
     }
 
     @Override
@@ -123,8 +122,7 @@ public final class SvgCanvas implements Canvas {
 
     /** At most four decimals: 0.1 micrometre. */
     public static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.4f", value).replaceAll("\\.?0+$", "");
-        return text.equals("-0") ? "0" : text;
+        return Decimals.upTo(value, 4);
     }
 
     /** Safe inside XML text and attributes; what XML 1.0 forbids becomes a visible substitute. */

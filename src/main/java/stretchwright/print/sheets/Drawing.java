@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import stretchwright.ground.Box;
+import stretchwright.ground.Corners;
 import stretchwright.ground.Point;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
@@ -17,7 +18,7 @@ final class Drawing implements Canvas {
     private record Step(Optional<SizeLine> size, Consumer<Canvas> drawn) {}
 
     /** What takes up room: a line, or the outline of lettering. */
-    private record Shape(Box box, List<Point> points, boolean closed) {}
+    private record Shape(Box box, Corners corners, boolean closed) {}
 
     private final List<Step> strokes = new ArrayList<>();
     private final List<Step> writings = new ArrayList<>();
@@ -64,18 +65,24 @@ final class Drawing implements Canvas {
 
     /** How many drawn segments reach into the box; lettering counts by its outline. */
     int crossings(Box box) {
-        return shapes.stream()
-                .filter(s -> s.box.meets(box))
-                .mapToInt(s -> Crossing.count(box, s.points, s.closed))
-                .sum();
+        int count = 0;
+        for (Shape s : shapes) {
+            count += s.box.meets(box) ? Crossing.count(box, s.corners, s.closed) : 0;
+        }
+        return count;
     }
 
     /** Whether nothing drawn reaches into the box. */
     boolean leavesClear(Box box) {
-        return shapes.stream().noneMatch(s -> s.box.meets(box) && Crossing.count(box, s.points, s.closed) > 0);
+        for (Shape s : shapes) {
+            if (s.box.meets(box) && Crossing.meets(box, s.corners, s.closed)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void keep(List<Point> points, boolean closed) {
-        shapes.add(new Shape(Box.around(points), points, closed));
+        shapes.add(new Shape(Box.around(points), Corners.of(points), closed));
     }
 }

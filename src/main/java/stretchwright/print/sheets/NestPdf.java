@@ -15,6 +15,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Piece;
 import stretchwright.print.kit.Amounts;
@@ -158,7 +159,7 @@ public final class NestPdf {
 
     private List<String> label(Piece piece) {
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut(),
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut()),
                 make,
                 sizes(),
                 Phrases.of("piece.cloth", job.cloth(piece.name())),

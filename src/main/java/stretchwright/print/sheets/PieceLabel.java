@@ -9,6 +9,7 @@ import java.util.Map;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -35,7 +36,7 @@ public final class PieceLabel {
     static List<String> words(Job job, Piece piece) {
         Pattern.Reductions taken = job.pattern().reductions();
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut(),
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut()),
                 job.make(),
                 Phrases.of("piece.for", job.wearer()),
                 Phrases.of("piece.cloth", job.clothOf(piece)),

@@ -13,6 +13,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import stretchwright.ground.Box;
+import stretchwright.ground.Corners;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.print.kit.Motion;
@@ -53,8 +54,9 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
 
         Spot moved(double right, double up) {
             Point move = new Point(right, up);
-            Polygon there =
-                    new Polygon(outline.points().stream().map(p -> p.plus(move)).toList());
+            List<Point> corners = new ArrayList<>(outline.points().size());
+            outline.points().forEach(p -> corners.add(p.plus(move)));
+            Polygon there = new Polygon(corners);
             return new Spot(sheeted, motion.then(move), there, there.box());
         }
 
@@ -107,33 +109,75 @@ record Plane(Tiles tiles, List<Spot> spots, List<Tile> sheets) {
     private Plane withBest(Sheeted piece) {
         List<IndexedFacetDistance> taken =
                 spots.stream().map(s -> new IndexedFacetDistance(s.shape())).toList();
-        Plane best = null;
+        Point now = extent();
+        Covered covered = new Covered(piece.outline().box());
+        Spot best = null;
+        Point then = now;
+        int fewest = Integer.MAX_VALUE;
         for (double degrees : new double[] {0, 90}) {
             Spot first = Spot.of(piece, degrees, RIM, RIM);
-            Point far = new Point(extent().x() + GAP, extent().y() + GAP);
-            for (double y = RIM; y <= far.y(); y += STEP) {
-                for (double x = RIM; x <= far.x(); x += STEP) {
-                    if (best == null || canBeat(best, first.box(), x - RIM, y - RIM)) {
-                        Spot spot = first.moved(x - RIM, y - RIM);
-                        Plane next = with(spot);
-                        best = (best == null || FEWEST.compare(next, best) < 0) && free(spot, taken) ? next : best;
+            Corners corners = Corners.of(first.outline().points());
+            for (double y = RIM; y <= now.y() + GAP; y += STEP) {
+                for (double x = RIM; x <= now.x() + GAP; x += STEP) {
+                    Box box = moved(first.box(), x - RIM, y - RIM);
+                    Point far = new Point(Math.max(now.x(), box.maxX()), Math.max(now.y(), box.maxY()));
+                    int most = fewest - (nearer(far, then) ? 0 : 1);
+                    // a piece more never needs fewer sheets
+                    if (sheets.size() <= most) {
+                        int count = covered.with(corners.moved(x - RIM, y - RIM), box, far, most);
+                        Spot spot = count <= most ? first.moved(x - RIM, y - RIM) : first;
+                        if (count <= most && free(spot, taken)) {
+                            best = spot;
+                            then = far;
+                            fewest = count;
+                        }
                     }
                 }
             }
         }
-        return best == null ? with(Spot.of(piece, 0, RIM, extent().y() + GAP)) : best;
+        return with(best == null ? Spot.of(piece, 0, RIM, now.y() + GAP) : best);
     }
 
-    /** A cheap bound: a piece more never needs fewer sheets nor less room. */
-    private boolean canBeat(Plane best, Box box, double right, double up) {
-        if (best.sheets.size() > sheets.size()) {
-            return true;
+    private static Box moved(Box box, double right, double up) {
+        return new Box(box.minX() + right, box.minY() + up, box.maxX() + right, box.maxY() + up);
+    }
+
+    private static boolean nearer(Point far, Point then) {
+        return far.y() < then.y() || (far.y() == then.y() && far.x() < then.x());
+    }
+
+    /** Where sheets would lie if there were more of them, and on which of these the pieces placed so far would show; from below. */
+    private final class Covered {
+        private final Box[][] windows;
+        private final boolean[][] shown;
+
+        /** @param next the box of the piece that is placed next: so far at most sheets may be needed */
+        Covered(Box next) {
+            double reach = GAP + Math.max(next.width(), next.height()) + RIM;
+            Tiles all = Tiles.covering(tiles.sheet(), extent().x() + reach, extent().y() + reach);
+            windows = new Box[all.rows()][all.columns()];
+            shown = new boolean[all.rows()][all.columns()];
+            for (int row = 0; row < all.rows(); row++) {
+                for (int column = 0; column < all.columns(); column++) {
+                    Box window = all.window(new Tile(all.rows() - 1 - row, column));
+                    windows[row][column] = window;
+                    shown[row][column] = spots.stream().anyMatch(s -> Crossing.meets(window, s.outline(), s.box()));
+                }
+            }
         }
-        Point now = extent();
-        Point then = best.extent();
-        double y = Math.max(now.y(), box.maxY() + up);
-        double x = Math.max(now.x(), box.maxX() + right);
-        return y < then.y() || (y == then.y() && x < then.x());
+
+        /** How many sheets are not blank with a piece more; where that is more than most, any number above it. */
+        int with(Corners piece, Box around, Point far, int most) {
+            Tiles wide = Tiles.covering(tiles.sheet(), far.x() + RIM, far.y() + RIM);
+            int count = 0;
+            for (int row = 0; row < wide.rows() && count <= most; row++) {
+                for (int column = 0; column < wide.columns() && count <= most; column++) {
+                    boolean there = shown[row][column] || Crossing.meets(windows[row][column], piece, around);
+                    count += there ? 1 : 0;
+                }
+            }
+            return count;
+        }
     }
 
     private boolean free(Spot spot, List<IndexedFacetDistance> taken) {

@@ -50,7 +50,7 @@ public final class TiledPdf {
         }
     }
 
-    static String fileName(String what, Paper paper) {
+    public static String fileName(String what, Paper paper) {
         return what + "-" + paper.name().replace(' ', '-') + ".pdf";
     }
 

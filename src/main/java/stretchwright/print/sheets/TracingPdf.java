@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import stretchwright.ground.Box;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Piece;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
@@ -87,7 +88,7 @@ public final class TracingPdf {
         file.bookmark(Letters.shortened(piece.name(), Letters.LONGEST_NAME));
         Box room = page.sheet().grown(-2 * Tiles.MARGIN);
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
-        head.write(new Para(5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + piece.timesCut()));
+        head.write(new Para(5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut())));
         List<String> words = PieceLabel.words(job, piece);
         head.write(new Para(TEXT, 0, 1, String.join(" \u00B7 ", words.subList(1, words.size()))));
         double top = head.y() - 4;

@@ -47,9 +47,12 @@ public final class BookletPdf {
                         new Point(middle, Tiles.MARGIN + 0.5),
                         new Point(middle, sheet.height() - Tiles.MARGIN - 0.5));
             }
-            String name = "sewing-booklet-" + sheet.name().toLowerCase(Locale.ROOT) + ".pdf";
-            return file.finished(name, "sewing booklet to fold");
+            return file.finished(imposedName(job), "sewing booklet to fold");
         }
+    }
+
+    public static String imposedName(Job job) {
+        return "sewing-booklet-" + job.office().turned().name().toLowerCase(Locale.ROOT) + ".pdf";
     }
 
     private static BookletPage page(List<BookletPage> pages, int number) {

@@ -78,7 +78,7 @@ public final class StepDrawing {
     }
 
     /** Of its file. */
-    static String name(Operation operation) {
+    public static String name(Operation operation) {
         return String.format(Locale.ROOT, "step-%02d.svg", operation.step());
     }
 

@@ -3,9 +3,9 @@ package stretchwright.print.steps;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import stretchwright.ground.Decimals;
 import stretchwright.ground.Unit;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Letters;
@@ -133,6 +133,6 @@ final class StepWords {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.2f", value).replaceAll("\\.?0+$", "");
+        return Decimals.upTo(value, 2);
     }
 }

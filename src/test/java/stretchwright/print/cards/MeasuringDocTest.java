@@ -21,6 +21,7 @@ import stretchwright.body.MeasureGuide;
 import stretchwright.body.Value;
 import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 
 /**
  * docs/measuring.md and its picture are what the program's data say. After a change of the data write them anew: the
@@ -48,10 +49,10 @@ class MeasuringDocTest {
     @Test
     void textAndPictureAreThoseOfTheData() throws IOException {
         if ("docs".equals(System.getProperty("stretchwright.write"))) {
-            Files.writeString(TEXT, MeasureGuide.text());
+            Files.writeString(TEXT, MeasureGuide.text(Voice.plain()));
             Files.writeString(PICTURE, picture());
         }
-        assertThat(Files.readString(TEXT)).isEqualTo(MeasureGuide.text());
+        assertThat(Files.readString(TEXT)).isEqualTo(MeasureGuide.text(Voice.plain()));
         assertThat(Files.readString(PICTURE)).isEqualTo(picture());
     }
 
@@ -66,7 +67,7 @@ class MeasuringDocTest {
         }
         assertThat(Files.readAllBytes(file)).isEqualTo(drawing.bytes());
         assertThat(Files.readString(file)).contains("class=\"cut-line\"");
-        assertThat(MeasureGuide.text()).contains("pictures/measures/" + drawing.name());
+        assertThat(MeasureGuide.text(Voice.plain())).contains("pictures/measures/" + drawing.name());
     }
 
     @ParameterizedTest
