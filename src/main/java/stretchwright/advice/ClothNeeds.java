@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import stretchwright.body.Body;
 import stretchwright.fabric.Strain;
+import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
@@ -201,7 +202,7 @@ public final class ClothNeeds {
         return fit(stretch, AMPLE)
                 .filter(f -> f.openings().stream().allMatch(FitReport.Opening::passes))
                 .filter(f -> f.poses().stream()
-                        .filter(p -> p.direction().equals("across"))
+                        .filter(p -> p.direction() == Direction.ACROSS)
                         .allMatch(FitReport.Pose::passes))
                 .filter(f -> !easily || f.levels().stream().allMatch(l -> l.across() <= STANDING * stretch))
                 .filter(f -> !easily || f.verdicts().stream().noneMatch(v -> speaksOf(f, v)))
@@ -211,14 +212,14 @@ public final class ClothNeeds {
     /** A caution or stop about an opening; pressure, measures and the like are not the cloth's stretch. */
     private static boolean speaksOf(FitReport fit, FitReport.Verdict v) {
         return v.severity() != FitReport.Severity.NOTE
-                && fit.openings().stream().anyMatch(o -> o.opening().equals(v.about()));
+                && fit.openings().stream().anyMatch(o -> o.opening().said().equals(v.place()));
     }
 
     boolean along(double across, double stretch, boolean easily) {
         double reach = easily ? 1 : 2;
         return fit(across, stretch)
                 .filter(f -> f.poses().stream()
-                        .filter(p -> p.direction().equals("along"))
+                        .filter(p -> p.direction() == Direction.ALONG)
                         .allMatch(p -> p.needed() <= reach * p.available()))
                 .isPresent();
     }
@@ -236,7 +237,7 @@ public final class ClothNeeds {
     private List<String> because(double across, double along) {
         return fit(across, along).stream()
                 .flatMap(f -> f.openings().stream())
-                .map(o -> String.format(Locale.ROOT, "%s asks %.0f %% across.", o.opening(), 100 * o.needed()))
+                .map(o -> String.format(Locale.ROOT, "%s asks %.0f %% across.", o.opening().word(), 100 * o.needed()))
                 .toList();
     }
 

@@ -126,16 +126,10 @@ final class PartsCheck {
         double least = 2 * taken + LEAST_PANEL;
         double width = parts.panelWidth().orElse(least);
         if (width < least) {
-            Odds.at(
-                    findings,
+            findings.add(
                     "style.panel.width",
-                    String.format(
-                            Locale.ROOT, "Choose a panel of %.0f mm or more, or style.side seam: none.", Math.ceil(least)),
-                    "%.0f mm is at odds with style.side seam: shaped: both seams of the panel lean in by %.0f mm at the waist,"
-                            + " and %.0f mm must stay between them.",
-                    width,
-                    taken,
-                    LEAST_PANEL);
+                    Tell.said("panel.shaped", Part.length(width), Part.length(taken), Part.length(LEAST_PANEL)),
+                    Tell.said("panel.shaped-help", Part.length(Math.ceil(least))));
         }
         return width >= least;
     }

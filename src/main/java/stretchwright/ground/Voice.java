@@ -71,10 +71,14 @@ public final class Voice {
             return ground("minutes", number(minutes.minutes(), minutes.decimals()));
         } else if (part instanceof Part.Number number) {
             return number(number.value(), number.decimals());
+        } else if (part instanceof Part.Fixed f) {
+            return fixed(f.value(), f.decimals());
         } else if (part instanceof Part.Text text) {
             return text.text();
         } else if (part instanceof Part.Listed listed) {
             return listed(listed);
+        } else if (part instanceof Part.Clause clause) {
+            return clause(clause.said());
         }
         return capital(say(((Part.Capital) part).part()));
     }
@@ -99,6 +103,7 @@ public final class Voice {
         return switch (l.told()) {
             case MM -> withUnit(l, Unit.MM);
             case OWN, WRITTEN -> withUnit(l, unit);
+            case BARE -> bare(l, unit);
             case CLOTH -> cloth(l.mm());
             case SEWN -> {
                 String mm = number(l.mm(), l.decimals()) + " " + Unit.MM.symbol();
@@ -177,6 +182,11 @@ public final class Voice {
                                 + words.get(words.size() - 1);
             }
         };
+    }
+
+    private String clause(Said said) {
+        String sentence = say(new Said(said.room(), said.key(), said.parts(), List.of()));
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 
     private static String capital(String words) {

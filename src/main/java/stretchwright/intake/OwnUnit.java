@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
@@ -87,16 +86,5 @@ public final class OwnUnit {
     /** Sentences by key are worded in the unit of the finding; only those without a key speak millimetres still. */
     private static Said own(Said said, Unit unit) {
         return said.room().isEmpty() ? Said.unworded(text(said.key(), unit)) : said;
-    }
-
-    public static FitReport verdicts(FitReport fit, Unit unit) {
-        return fit.with(fit.verdicts().stream()
-                .map(v -> v.worded(
-                        text(v.message(), unit),
-                        text(v.remedy(), unit),
-                        v.tried().stream()
-                                .map(t -> new FitReport.Tried(text(t.change(), unit), t.turns(), text(t.after(), unit)))
-                                .toList()))
-                .toList());
     }
 }

@@ -67,7 +67,7 @@ public record Made(
             }
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
-                    .map(Verdicts::line)
+                    .map(v -> Verdicts.line(v, make.unit()))
                     .forEach(lines::add);
             if (severity == FitReport.Severity.CAUTION) {
                 Voice voice = Voice.of(make.unit());

@@ -56,7 +56,7 @@ public final class Rooms implements Stages {
     @Override
     public SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit) {
         List<SeamStrain> strains = fit.seams().stream()
-                .map(s -> new SeamStrain(s.seam(), s.pose(), s.needed()))
+                .map(s -> new SeamStrain(s.seam(), s.pose().word(), s.needed()))
                 .toList();
         return Planning.plan(pattern, make.fabric(), make.sewing(), strains);
     }

@@ -59,7 +59,7 @@ public final class Session {
                 earlier,
                 s -> s.advised,
                 List.of(fit.inputs(), make.unit()),
-                () -> OwnUnit.verdicts(Remedies.tried(make, body(), pattern(), fit(), rooms), make.unit()));
+                () -> Remedies.tried(make, body(), pattern(), fit(), rooms));
         lays = stage(
                 earlier,
                 s -> s.lays,

@@ -129,7 +129,7 @@ public final class Club {
         Findings findings = new Findings(make.file());
         Optional<Body> body = stages.body(make.measured(), findings);
         Optional<ClubMember> member = body.flatMap(b -> stages.draft(b, make, findings)
-                .map(p -> new ClubMember(name, make, p, OwnUnit.verdicts(stages.judge(p, b, make), make.unit()))));
+                .map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
         member.ifPresent(m -> Cloths.mustMatch(m.pattern(), make, findings));
         wrong.addAll(OwnUnit.findings(findings.all(), make.unit()));
         member.ifPresent(m ->

@@ -62,7 +62,7 @@ public final class Report {
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
         ReportPattern.pattern(report.putObject("pattern"), pattern, Voice.of(make.unit()));
-        ReportResults.fit(report.putObject("fit"), fit);
+        ReportResults.fit(report.putObject("fit"), fit, Voice.of(make.unit()));
         ReportCloth.lays(report.putObject("lay"), lays);
         ReportSewing.plan(report.putObject("sewing"), sewing);
         cost(report.putObject("cost"), lays);

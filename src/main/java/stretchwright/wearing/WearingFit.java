@@ -10,6 +10,8 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
 import stretchwright.make.Rooms;
@@ -32,7 +34,7 @@ public final class WearingFit {
         this.after = after;
     }
 
-    private record Trial(Pattern pattern, FitReport fit) {}
+    private record Trial(Pattern pattern, FitReport fit, Unit unit) {}
 
     /** @throws BadInput where one of them cannot be drafted */
     public static WearingFit of(MakeFile make, MakeFile changed) {
@@ -47,7 +49,7 @@ public final class WearingFit {
             throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
         }
         FitReport fit = ROOMS.fit(pattern.get(), body.orElseThrow(), make);
-        return new Trial(pattern.get(), OwnUnit.verdicts(fit, make.unit()));
+        return new Trial(pattern.get(), fit, make.unit());
     }
 
     public boolean stops() {
@@ -61,7 +63,7 @@ public final class WearingFit {
         CompareVerdict.of(before.fit, after.fit).stream()
                 .filter(v -> v.status() != CompareVerdict.Status.SAME)
                 .filter(v -> v.said().severity() != FitReport.Severity.NOTE)
-                .forEach(v -> lines.add("  " + v.line()));
+                .forEach(v -> lines.add("  " + v.line(Voice.of(after.unit))));
         return lines;
     }
 
@@ -73,13 +75,14 @@ public final class WearingFit {
         counts(fit.putObject("before"), before.fit);
         counts(fit.putObject("after"), after.fit);
         ArrayNode said = fit.putArray("verdicts");
+        Voice voice = Voice.of(after.unit);
         CompareVerdict.of(before.fit, after.fit).stream()
                 .filter(v -> v.status() != CompareVerdict.Status.SAME)
                 .forEach(v -> said.addObject()
                         .put("status", v.status().word())
                         .put("severity", v.said().severity().word())
-                        .put("about", v.said().about())
-                        .put("message", v.said().message()));
+                        .put("about", voice.say(v.said().about()))
+                        .put("message", voice.say(v.said().message())));
     }
 
     private static void counts(ObjectNode out, FitReport fit) {

@@ -10,6 +10,7 @@ import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.make.Made;
 import stretchwright.print.cloth.ClothWords;
 import stretchwright.print.fit.FitTables;
@@ -41,14 +42,15 @@ public record ResultPage(String id, Made made) {
     }
 
     public List<Verdict> verdicts() {
+        Voice voice = Voice.of(made.make().unit());
         return made.fit().verdicts().stream()
                 .sorted(Comparator.comparing(FitReport.Verdict::severity))
                 .map(v -> new Verdict(
                         v.severity().word(),
                         sign(v.severity()),
-                        v.about(),
-                        (v.message() + " " + v.remedy()).strip(),
-                        v.tried().stream().map(FitTables::tried).toList()))
+                        voice.say(v.about()),
+                        voice.say(v.message().and(v.remedy())),
+                        v.tried().stream().map(t -> FitTables.tried(t, voice)).toList()))
                 .toList();
     }
 

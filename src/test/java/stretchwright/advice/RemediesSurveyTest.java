@@ -1,6 +1,7 @@
 package stretchwright.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.words;
 
 import java.util.List;
 import java.util.Map;
@@ -130,7 +131,7 @@ class RemediesSurveyTest {
     }
 
     private static String place(Verdict v) {
-        return v.about().replaceFirst("^.*, ", "");
+        return words(v.about()).replaceFirst("^.*, ", "");
     }
 
     private static Optional<Pattern> draft(MakeFile m, Body body) {

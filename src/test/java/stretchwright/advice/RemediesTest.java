@@ -1,6 +1,7 @@
 package stretchwright.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.words;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -44,7 +45,7 @@ class RemediesTest {
 
     private static Optional<Verdict> about(FitReport fit, String about) {
         return fit.verdicts().stream()
-                .filter(v -> v.about().equals(about) && v.severity() != Severity.NOTE)
+                .filter(v -> words(v.about()).equals(about) && v.severity() != Severity.NOTE)
                 .findFirst();
     }
 
@@ -54,19 +55,19 @@ class RemediesTest {
         Verdict stop = about(tried(text), "waistband over hips").orElseThrow();
         assertThat(stop.severity()).isEqualTo(Severity.STOP);
         Tried cloth = stop.tried().stream()
-                .filter(t -> t.change().startsWith("cloth of "))
+                .filter(t -> words(t.change()).startsWith("cloth of "))
                 .findFirst()
                 .orElseThrow();
         assertThat(cloth.turns()).isTrue();
-        Matcher number = Pattern.compile("cloth of (\\d+) %").matcher(cloth.change());
+        Matcher number = Pattern.compile("cloth of (\\d+) %").matcher(words(cloth.change()));
         assertThat(number.find()).isTrue();
         int asked = Integer.parseInt(number.group(1));
-        assertThat(about(tried(text.replace("stretch across: 8 %", "stretch across: " + asked + " %")), stop.about()))
+        assertThat(about(tried(text.replace("stretch across: 8 %", "stretch across: " + asked + " %")), words(stop.about())))
                 .isEmpty();
         // one percent less is not enough: it is the least
         assertThat(about(
                         tried(text.replace("stretch across: 8 %", "stretch across: " + (asked - 1) + " %")),
-                        stop.about()))
+                        words(stop.about())))
                 .isPresent();
     }
 
@@ -77,8 +78,8 @@ class RemediesTest {
                 boolean turns = v.tried().get(0).turns();
                 assertThat(v.tried()).hasSizeLessThanOrEqualTo(turns ? Remedies.MOST_OFFERED : 12);
                 assertThat(v.tried()).allMatch(t -> t.turns() == turns);
-                assertThat(v.remedy()).contains(turns ? "What turns it: " : "Nothing tried turns it: ");
-                v.tried().forEach(t -> assertThat(v.remedy()).contains(t.change(), t.after()));
+                assertThat(words(v.remedy())).contains(turns ? "What turns it: " : "Nothing tried turns it: ");
+                v.tried().forEach(t -> assertThat(words(v.remedy())).contains(words(t.change()), words(t.after())));
             }
         }
     }
@@ -88,7 +89,7 @@ class RemediesTest {
         Verdict cord =
                 about(tried(example("casing-shaped-back.yaml")), "drawstring").orElseThrow();
         assertThat(cord.tried()).isEmpty();
-        assertThat(cord.remedy()).contains("never give the garment to a child");
+        assertThat(words(cord.remedy())).contains("never give the garment to a child");
     }
 
     /** Stretchy along and stiff across: turned by a quarter the same cloth works. */
@@ -103,7 +104,7 @@ class RemediesTest {
                 .toList();
         assertThat(stops).isNotEmpty();
         Verdict band = about(tried(text), "waistband over hips").orElseThrow();
-        assertThat(band.tried()).anyMatch(t -> t.turns() && t.change().startsWith("the cloth turned"));
+        assertThat(band.tried()).anyMatch(t -> t.turns() && words(t.change()).startsWith("the cloth turned"));
     }
 
     @Tag("slow")
@@ -126,10 +127,10 @@ class RemediesTest {
         String text = example("evening-practice.yaml").replace("hold: medium", "hold: 27 %");
         Verdict knee = about(tried(text), "knee").orElseThrow();
         Tried wider = knee.tried().stream()
-                .filter(t -> t.change().contains("ease: {knee: "))
+                .filter(t -> words(t.change()).contains("ease: {knee: "))
                 .findFirst()
                 .orElseThrow();
-        String ease = wider.change().replaceFirst(".*(ease: \\{knee: [0-9]+ mm}).*", "$1");
+        String ease = words(wider.change()).replaceFirst(".*(ease: \\{knee: [0-9]+ mm}).*", "$1");
         assertThat(about(tried(text.replace("hold: 27 %", "hold: 27 %\n  " + ease)), "knee"))
                 .isEmpty();
     }

@@ -53,6 +53,16 @@ class PhrasesTest {
                     "wrap calf:",
                     "pose lengths: {back waist to front waist: [70, 78]}",
                     "reaches pose: true"),
+            "names of pieces, edges, notches and notions, until they are types",
+            List.of(
+                    "back rise",
+                    "waist elastic",
+                    "side panel",
+                    "front leg",
+                    "back leg",
+                    "side edge",
+                    "below knee",
+                    "above knee"),
             "names of measures and lengths in the make file, of poses in the report: the same in every language",
             Stream.of(
                             Stream.of(Measure.values()).map(Measure::term),
@@ -95,7 +105,7 @@ class PhrasesTest {
                     "Tabs"));
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body"})
+    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body", "fit", "advice"})
     void theCodeAndTheFileHaveTheSameKeys(String room) {
         Set<String> used = new TreeSet<>();
         for (List<String> call : calls(room)) {
@@ -106,7 +116,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body"})
+    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body", "fit", "advice"})
     void everyCallFillsEveryGap(String room) {
         Map<String, String> sentences = sentences(room);
         for (List<String> call : calls(room)) {
@@ -120,7 +130,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body"})
+    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body", "fit", "advice"})
     void gapsAndApostrophesAreSound(String room) {
         sentences(room).forEach((key, sentence) -> {
             assertThat(sentence.strip()).as(key).isEqualTo(sentence).isNotEmpty();
@@ -139,7 +149,7 @@ class PhrasesTest {
 
     /** A sentence that is written into the code again would be missing from every translation. */
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "body"})
+    @ValueSource(strings = {"print", "exchange", "body", "fit", "advice"})
     void noEnglishStandsInTheCode(String room) {
         List<String> found = Source.of(room).stream()
                 .flatMap(s -> s.literals().stream())
@@ -161,7 +171,7 @@ class PhrasesTest {
 
     @Test
     void theListOfWhatIsNotWrittenHoldsNothingIdle() {
-        Set<String> all = Set.of("print", "exchange", "body").stream()
+        Set<String> all = Set.of("print", "exchange", "body", "fit", "advice").stream()
                 .flatMap(room -> Source.of(room).stream())
                 .flatMap(s -> s.literals().stream())
                 .map(Literal::text)

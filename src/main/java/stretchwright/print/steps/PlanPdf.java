@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.ground.Box;
 import stretchwright.ground.Document;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Cautions;
 import stretchwright.print.kit.Column.Para;
 import stretchwright.print.kit.Ink;
@@ -40,7 +41,7 @@ public final class PlanPdf {
 
     private void write() {
         block(false, PlanWords.summary(job));
-        List<Para> verdicts = PlanWords.verdicts(job.fit());
+        List<Para> verdicts = PlanWords.verdicts(job.fit(), Voice.of(job.unit()));
         if (!verdicts.isEmpty()) {
             verdicts.forEach(v -> block(false, List.of(v)));
         }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.print.kit.Amounts;
@@ -129,7 +130,7 @@ final class PlanWords {
     }
 
     /** What the fit check said, the worst first. */
-    static List<Para> verdicts(FitReport fit) {
+    static List<Para> verdicts(FitReport fit, Voice voice) {
         List<Para> all = new ArrayList<>();
         if (fit.verdicts().isEmpty()) {
             return all;
@@ -138,8 +139,8 @@ final class PlanWords {
         for (FitReport.Severity severity : FitReport.Severity.values()) {
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
-                    .forEach(v -> all.add(text(severity.word().toUpperCase(Locale.ROOT) + ": "
-                            + Letters.shortened(v.message() + " " + v.remedy(), 2000))));
+                    .forEach(v -> all.add(text(voice.say(severity.said()).toUpperCase(Locale.ROOT) + ": "
+                            + Letters.shortened(voice.say(v.message().and(v.remedy())), 2000))));
         }
         return all;
     }

@@ -1,5 +1,7 @@
 package stretchwright.print.kit;
 
+import static stretchwright.ground.InWords.said;
+
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -96,11 +98,11 @@ public final class SampleJob {
                 List.of(
                         new FitReport.Verdict(
                                 FitReport.Severity.CAUTION,
-                                "hem",
-                                "The hem presses with 2.4 kPa (18 mmHg) on the boot.",
-                                "Widen the hem by 12 mm or choose a light hold."),
+                                said("hem"),
+                                said("The hem presses with 2.4 kPa (18 mmHg) on the boot."),
+                                said("Widen the hem by 12 mm or choose a light hold.")),
                         new FitReport.Verdict(
-                                FitReport.Severity.NOTE, "knee", "The load curve is assumed.", "Hang a test strip.")));
+                                FitReport.Severity.NOTE, said("knee"), said("The load curve is assumed."), said("Hang a test strip."))));
     }
 
     static SewingPlan plan() {

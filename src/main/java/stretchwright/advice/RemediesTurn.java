@@ -3,27 +3,17 @@ package stretchwright.advice;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
 
-/**
- * What a verdict says, whatever its numbers.
- *
- * @param saying the message without its numbers
- */
-record RemediesKey(String place, String saying) {
-    static RemediesKey of(Verdict v) {
-        return new RemediesKey(v.place(), v.message().replaceAll("-?[0-9]+([.,][0-9]+)?", "#"));
-    }
+/** Whether a change turns a verdict: verdicts are the same by what they are about and by what is said, whatever the numbers. */
+final class RemediesTurn {
+    private RemediesTurn() {}
 
     /** How many verdicts about the same are at least so severe. */
-    static long count(FitReport fit, String place, Severity severity) {
+    static long count(FitReport fit, Part place, Severity severity) {
         return fit.verdicts().stream()
                 .filter(v -> v.severity().compareTo(severity) <= 0 && v.place().equals(place))
                 .count();
-    }
-
-    /** Whether the same thing is said, and as severely. */
-    boolean isSaidIn(FitReport fit, Severity severity) {
-        return fit.verdicts().stream().anyMatch(v -> v.severity().compareTo(severity) <= 0 && of(v).equals(this));
     }
 
     /**
@@ -31,12 +21,18 @@ record RemediesKey(String place, String saying) {
      * stops the garment that did not stop it before.
      */
     static boolean turns(Verdict verdict, FitReport before, FitReport after) {
-        String place = verdict.place();
-        return !of(verdict).isSaidIn(after, verdict.severity())
+        Part place = verdict.place();
+        return !isSaid(verdict, after)
                 && count(after, place, verdict.severity()) < count(before, place, verdict.severity())
                 && after.verdicts().stream()
                         .filter(v -> v.severity() == Severity.STOP)
                         .allMatch(
                                 v -> count(after, v.place(), Severity.STOP) <= count(before, v.place(), Severity.STOP));
+    }
+
+    /** Whether the same thing is said, and as severely. */
+    private static boolean isSaid(Verdict verdict, FitReport fit) {
+        return fit.verdicts().stream()
+                .anyMatch(v -> v.severity().compareTo(verdict.severity()) <= 0 && v.saysTheSame(verdict));
     }
 }
