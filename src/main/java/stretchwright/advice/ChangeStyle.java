@@ -64,12 +64,12 @@ final class ChangeStyle {
 
     /** More flat width at a level; takes up to the reader's limit of what the wearer may add there. */
     ChangeLever wider(Level.Name level) {
-        return wider(level, Part.text(level.word()));
+        return wider(level, level.said());
     }
 
     /** The same where the thigh presses: the crotch's width is the thigh's. */
     ChangeLever widerThigh(Level.Name level) {
-        return wider(level, level == Level.Name.CROTCH ? Tell.said("style.thigh") : Part.text(level.word()));
+        return wider(level, level == Level.Name.CROTCH ? Tell.said("style.thigh") : level.said());
     }
 
     private ChangeLever wider(Level.Name level, Part place) {

@@ -60,11 +60,11 @@ record ChoiceKind<T>(
     }
 
     @Override
-    public Optional<T> read(Place at) {
+    public Optional<T> read(Spot at) {
         return at.text().flatMap(text -> read(text, at));
     }
 
-    private Optional<T> read(String text, Place at) {
+    private Optional<T> read(String text, Spot at) {
         Optional<T> found = find(text);
         if (found.isEmpty()) {
             at.add(Tell.said("word.unknown", Tell.quoted(text)), choose(text));

@@ -16,7 +16,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** The corners of a plain outline, in order, as pairs of lengths. */
 record CornersKind(LengthKind each, int most) implements Kind<Polygon> {
     @Override
-    public Optional<Polygon> read(Place at) {
+    public Optional<Polygon> read(Spot at) {
         Optional<List<Tree>> items = at.items();
         if (items.isPresent() && items.get().size() > most) {
             at.add(Tell.said("sections.count", Part.count(items.get().size())), Tell.said("sections.most", Part.count(most)));
@@ -26,7 +26,7 @@ record CornersKind(LengthKind each, int most) implements Kind<Polygon> {
     }
 
     /** Empty, and a finding, at the first that is no corner. */
-    private Optional<List<Point>> corners(List<Tree> all, Place at) {
+    private Optional<List<Point>> corners(List<Tree> all, Spot at) {
         List<Point> out = new ArrayList<>();
         for (Tree item : all) {
             if (!(item instanceof Tree.Items pair && pair.items().size() == 2)) {
@@ -43,7 +43,7 @@ record CornersKind(LengthKind each, int most) implements Kind<Polygon> {
         return Optional.of(out);
     }
 
-    private static Optional<Polygon> outline(List<Point> points, Place at) {
+    private static Optional<Polygon> outline(List<Point> points, Spot at) {
         if (points.size() < 3 || Polygon.signedArea(points) == 0) {
             at.add(Tell.said("corners.nothing"), at.likeThis());
             return Optional.empty();

@@ -26,7 +26,7 @@ record EitherKind<T, A>(
         Optional<String> write)
         implements Kind<T> {
     @Override
-    public Optional<T> read(Place at) {
+    public Optional<T> read(Spot at) {
         Optional<String> text = at.text();
         if (text.isEmpty()) {
             return Optional.empty();

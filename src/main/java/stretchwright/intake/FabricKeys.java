@@ -1,6 +1,7 @@
 package stretchwright.intake;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -14,6 +15,15 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Rows of the fabric: its quality, and how it was tested. */
 public final class FabricKeys {
+    /** Shares are told to a tenth of a percent. */
+    private static final double SHARE_TOLD = 0.0005;
+
+    /** g/m2: an ounce per square yard is told to a tenth, 1.7 either way. */
+    private static final double WEIGHT_TOLD = 2;
+
+    /** N/m: a force is told to a tenth of a newton, on a strip of 50 mm. */
+    private static final double TENSION_TOLD = 1.01;
+
     static final Key<Boolean> FABRIC = Row.section(
                     "fabric", "{usable width: {1470}, stretch across: 60 %, stretch along: 45 %}")
             .needed()
@@ -22,7 +32,7 @@ public final class FabricKeys {
     public static final Key<String> NAME = Row.name("fabric.name", "Heavy performance knit")
             .in(Lens.reading(m -> Optional.of(m.fabric().name()).filter(n -> !n.isEmpty())))
             .echoed(Echoed.as("name", m -> Optional.of(tools.jackson.databind.node.StringNode.valueOf(m.fabric().name()))))
-            .onRoll(Roll.SAME_WHERE_TOLD);
+            .onRoll(Roll.whereTold((a, b) -> plain(a).equals(plain(b))));
 
     /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */
     public static final Key<Double> WEIGHT = Key.of(
@@ -35,7 +45,7 @@ public final class FabricKeys {
                             "weight.write"),
                     "260 g/m2")
             .in(Row.ofFabric(f -> Row.boxed(f.weight())))
-            .onRoll(Roll.SAME_WHERE_TOLD);
+            .onRoll(Roll.within(WEIGHT_TOLD));
 
     /** Above 0: without stretch nothing here can be worn. Rib reaches 100 % in the textbooks, loose tubes 200 %. */
     static final Range STRETCH = new Range(0.01, 3.00, "why.stretch");
@@ -45,14 +55,14 @@ public final class FabricKeys {
             .also("crosswise stretch", "stretch crosswise", "stretch widthwise")
             .in(Row.ofFabric(f -> Optional.of(f.stretchAcross())))
             .echoed(Echoed.<Double>as("").orAssumed(m -> m.fabric().assumed().across()))
-            .onRoll(Roll.SAME);
+            .onRoll(Roll.within(SHARE_TOLD));
 
     public static final Key<Double> STRETCH_ALONG = Key.of("fabric.stretch along", new ShareKind(STRETCH), "45 %")
             .needing(Need.oneOf("along"))
             .also("lengthwise stretch", "stretch lengthwise")
             .in(Row.ofFabric(f -> Optional.of(f.stretchAlong())))
             .echoed(Echoed.<Double>as("").orAssumed(m -> m.fabric().assumed().along()))
-            .onRoll(Roll.SAME);
+            .onRoll(Roll.within(SHARE_TOLD));
 
     static final Key<List<Double>> FOLD_ACROSS = fold("fabric.fold across", "[{100}, {160}, {102.5}]", "across");
     static final Key<List<Double>> FOLD_ALONG = fold("fabric.fold along", "[{100}, {145}, {102}]", "along");
@@ -72,7 +82,8 @@ public final class FabricKeys {
             load("fabric.load along", "[[20 %, 4 N], [40 %, 9.5 N]]", Fabric::loadAlong);
 
     public static final Key<Double> RECOVERY = Row.share("fabric.recovery", 0.01, 1.00, "why.recovery", "95 %")
-            .in(Row.ofFabric(f -> Row.boxed(f.recovery())));
+            .in(Row.ofFabric(f -> Row.boxed(f.recovery())))
+            .onRoll(Roll.within(SHARE_TOLD));
 
     public static final Key<Double> SHRINKAGE_ACROSS =
             shrinkage("fabric.shrinkage across", Fabric::shrinkageAcross);
@@ -81,7 +92,8 @@ public final class FabricKeys {
     public static final Key<Double> SHOWS_THROUGH = Row.share(
                     "fabric.shows through at", 0.01, 8.00, "why.shows-through", "130 %")
             .also("see-through at", "shows through")
-            .in(Row.ofFabric(f -> Row.boxed(f.showsThroughAt())));
+            .in(Row.ofFabric(f -> Row.boxed(f.showsThroughAt())))
+            .onRoll(Roll.within(SHARE_TOLD));
 
     private FabricKeys() {}
 
@@ -138,7 +150,21 @@ public final class FabricKeys {
                 100);
         return Key.of(path, kind, example)
                 .in(Row.ofFabric(f -> Optional.of(curve.apply(f)).filter(c -> !c.isAssumed()).map(LoadCurve::readings)))
-                .echoed(Echoed.as("", m -> Optional.of(told(curve.apply(m.fabric()), kind))));
+                .echoed(Echoed.as("", m -> Optional.of(told(curve.apply(m.fabric()), kind))))
+                .onRoll(Roll.whereTold(FabricKeys::alike));
+    }
+
+    private static boolean alike(List<LoadCurve.Reading> a, List<LoadCurve.Reading> b) {
+        boolean alike = a.size() == b.size();
+        for (int i = 0; i < a.size() && alike; i++) {
+            alike = Math.abs(a.get(i).extension() - b.get(i).extension()) <= SHARE_TOLD
+                    && Math.abs(a.get(i).tension() - b.get(i).tension()) <= TENSION_TOLD;
+        }
+        return alike;
+    }
+
+    private static String plain(String name) {
+        return name.strip().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }
 
     private static JsonNode told(LoadCurve curve, LoadsKind kind) {
@@ -151,6 +177,6 @@ public final class FabricKeys {
         return Row.share(path, 0, 0.4999, "why.shrinkage", "2 %")
                 .usually(0.0)
                 .in(Row.ofFabric(f -> Optional.of(get.apply(f))))
-                .onRoll(Roll.SAME);
+                .onRoll(Roll.within(SHARE_TOLD));
     }
 }

@@ -25,7 +25,7 @@ record FilesKind() implements Kind<Set<FileGroup>> {
     }
 
     @Override
-    public Optional<Set<FileGroup>> read(Place at) {
+    public Optional<Set<FileGroup>> read(Spot at) {
         Optional<Set<String>> words = WORDS.read(at);
         if (words.isPresent() && words.get().isEmpty() && !at.isText()) {
             at.add(Tell.said("files.none"), at.likeThis());

@@ -68,8 +68,8 @@ final class Given {
         values.put(key.path(), sections.stream().map(Given::answers).toList());
     }
 
-    Place place(Key<?> key, Tree tree, String at) {
-        return new Place(tree, at, key.like(unit), findings, unit);
+    Spot place(Key<?> key, Tree tree, String at) {
+        return new Spot(tree, at, key.like(unit), findings, unit);
     }
 
     /** Whether something stands there, right or wrong. */

@@ -18,7 +18,17 @@ import tools.jackson.databind.node.StringNode;
 
 /** Rows of the hold, and of what is added to the width at a level. */
 public final class HoldKeys {
-    /** Those at which a pressure or an ease can be asked for, from the top down. */
+    /** Those at which an ease can be asked for, from the top down; at the waist it is the band's. */
+    static final List<Level.Name> EASED = List.of(
+            Level.Name.WAIST,
+            Level.Name.HIP,
+            Level.Name.CROTCH,
+            Level.Name.MID_THIGH,
+            Level.Name.KNEE,
+            Level.Name.CALF,
+            Level.Name.ANKLE);
+
+    /** Those at which a pressure can. */
     static final List<Level.Name> LEVELS = List.of(
             Level.Name.HIP,
             Level.Name.CROTCH,
@@ -58,6 +68,8 @@ public final class HoldKeys {
     static {
         for (Level.Name level : LEVELS) {
             PRESSURES.put(level, pressure(level));
+        }
+        for (Level.Name level : EASED) {
             EASES.put(level, easeKey(level));
         }
     }
@@ -109,7 +121,7 @@ public final class HoldKeys {
                 .worded("style.ease.level", Part.text(level.word()))
                 .in(Row.ofStyle(s -> Optional.ofNullable(s.ease().get(level)), (s, mm) -> eased(s, level, mm)))
                 .echoed("ease." + level.word());
-        return worn(level).map(key::worn).orElse(key);
+        return worn(level).map(w -> Row.worn(key, w)).orElse(key);
     }
 
     private static Style eased(Style style, Level.Name level, double mm) {
@@ -119,13 +131,14 @@ public final class HoldKeys {
         return style.withEase(ease);
     }
 
-    private static Optional<Worn<Double>> worn(Level.Name level) {
+    private static Optional<WearingKey> worn(Level.Name level) {
         return switch (level) {
-            case HIP -> Optional.of(Worn.by(WearingKey.HIP));
-            case CROTCH -> Optional.of(Worn.by(WearingKey.CROTCH));
-            case KNEE -> Optional.of(Worn.by(WearingKey.KNEE));
-            case CALF -> Optional.of(Worn.by(WearingKey.CALF));
-            case WAIST, MID_THIGH, ANKLE, BOOT_TOP, HEM -> Optional.empty();
+            case WAIST -> Optional.of(WearingKey.WAIST);
+            case HIP -> Optional.of(WearingKey.HIP);
+            case CROTCH -> Optional.of(WearingKey.CROTCH);
+            case KNEE -> Optional.of(WearingKey.KNEE);
+            case CALF -> Optional.of(WearingKey.CALF);
+            case MID_THIGH, ANKLE, BOOT_TOP, HEM -> Optional.empty();
         };
     }
 }

@@ -8,11 +8,11 @@ import stretchwright.ground.Said;
 
 /** Whether a value that was read from a text can be one: a number, not below zero, within its range. */
 final class InRange {
-    private final Place at;
+    private final Spot at;
     private final String text;
     private final Range range;
 
-    InRange(Place at, String text, Range range) {
+    InRange(Spot at, String text, Range range) {
         this.at = at;
         this.text = text;
         this.range = range;

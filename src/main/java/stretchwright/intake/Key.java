@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
@@ -34,7 +35,7 @@ public record Key<T>(
         List<String> synonyms,
         Lens<T> lens,
         Echoed<T> echo,
-        Roll roll,
+        Roll<T> roll,
         Optional<Worn<T>> worn) {
     public Key {
         filled = List.copyOf(filled);
@@ -54,7 +55,7 @@ public record Key<T>(
                 List.of(),
                 Lens.inAnswers(path),
                 Echoed.plainly(),
-                Roll.ANY,
+                Roll.any(),
                 Optional.empty());
     }
 
@@ -173,12 +174,24 @@ public record Key<T>(
         return echoed(Echoed.not());
     }
 
-    Key<T> onRoll(Roll other) {
+    Key<T> onRoll(Roll<T> other) {
         return new Key<>(path, kind, words, filled, need, usual, example, synonyms, lens, echo, other, worn);
     }
 
     Key<T> worn(Worn<T> other) {
         return new Key<>(
                 path, kind, words, filled, need, usual, example, synonyms, lens, echo, roll, Optional.of(other));
+    }
+
+    /** It may become this after wearing, once, unless something speaks against it. */
+    Key<T> wornOnce(WearingKey key, T becomes, Function<MakeFile, Optional<Worn.Outcome>> unless) {
+        return worn(new Worn<>(
+                key,
+                (make, once) -> unless.apply(make).orElseGet(() -> Worn.Outcome.of(set(make, becomes)))));
+    }
+
+    /** The make with another value. */
+    MakeFile set(MakeFile make, T value) {
+        return lens.set().orElseThrow().apply(make, value);
     }
 }

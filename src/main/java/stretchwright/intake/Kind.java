@@ -11,7 +11,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** What may stand under a key: how it is read, told to an editor, asked for on a page and shown again. */
 public interface Kind<T> {
     /** The value; empty with at least one finding where it is none (or where the file's unit is missing). */
-    Optional<T> read(Place at);
+    Optional<T> read(Spot at);
 
     /** What an editor lets through, as JSON Schema. */
     ObjectNode schema();

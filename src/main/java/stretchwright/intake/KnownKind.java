@@ -20,11 +20,11 @@ import tools.jackson.databind.node.StringNode;
 record KnownKind(Predicate<String> knows, String isNot, String write, List<String> words, ObjectNode schema)
         implements Kind<String> {
     @Override
-    public Optional<String> read(Place at) {
+    public Optional<String> read(Spot at) {
         return at.text().filter(text -> known(text, at));
     }
 
-    private boolean known(String text, Place at) {
+    private boolean known(String text, Spot at) {
         if (!knows.test(text)) {
             at.add(Tell.said(isNot, Tell.quoted(text)), meant(text));
             return false;

@@ -23,7 +23,7 @@ public final class LayKeys {
             .usually(LayWay.ANY)
             .in(lay(l -> Optional.of(l.way()), LayTerms::with))
             .echoed("lay")
-            .onRoll(Roll.SAME);
+            .onRoll(Roll.same(Roll.About.LAY));
 
     public static final Key<Double> GAP = Row.length(
                     "style.lay.scissor gap", 0, LayTerms.MOST_GAP, "why.scissor-gap", 1, 30, "{5}")
@@ -32,7 +32,7 @@ public final class LayKeys {
             .in(lay(
                     l -> Row.above0(l.gap()), (l, mm) -> new LayTerms(l.way(), mm, l.tilt(), l.matchAt())))
             .echoed("scissorGap")
-            .onRoll(Roll.SAME);
+            .onRoll(Roll.same(Roll.About.LAY));
 
     public static final Key<Double> TILT = Key.of(
                     "style.lay.grain tolerance",
@@ -47,13 +47,13 @@ public final class LayKeys {
             .in(lay(
                     l -> Row.above0(l.tilt()), (l, tilt) -> new LayTerms(l.way(), l.gap(), tilt, l.matchAt())))
             .echoed("grainTolerance")
-            .onRoll(Roll.SAME);
+            .onRoll(Roll.same(Roll.About.LAY));
 
     public static final Key<String> MATCH_AT = Row.name("style.lay.match print at", "knee")
             .in(lay(
                     LayTerms::matchAt, (l, notch) -> new LayTerms(l.way(), l.gap(), l.tilt(), Optional.of(notch))))
             .echoed("matchPrintAt")
-            .onRoll(Roll.SAME);
+            .onRoll(Roll.same(Roll.About.LAY));
 
     private LayKeys() {}
 

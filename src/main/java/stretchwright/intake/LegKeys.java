@@ -70,9 +70,11 @@ public final class LegKeys {
             .echoed("strapWidth");
 
     /** With the deepest usual turn a hem stays under 80 mm; a child's leg grows some 30 to 40 mm a year. */
-    public static final Key<Double> GROWTH = Row.length("style.growth", 0, 50, "why.growth", 8, 50, "{30}")
-            .in(lower(l -> Row.above0(l.growth()), LowerEnd::growing))
-            .worn(Worn.by(WearingKey.GROWTH).unless(LegKeys::noPlainHem));
+    public static final Key<Double> GROWTH = Row.worn(
+            Row.length("style.growth", 0, 50, "why.growth", 8, 50, "{30}")
+                    .in(lower(l -> Row.above0(l.growth()), LowerEnd::growing)),
+            WearingKey.GROWTH,
+            LegKeys::noPlainHem);
 
     private LegKeys() {}
 
@@ -92,13 +94,13 @@ public final class LegKeys {
         return new Style(leg, s.lower(), s.top(), s.parts(), s.hold(), s.allowance(), s.allowances(), s.lay(), s.ease());
     }
 
-    private static Worn.Hindrance noPlainHem(MakeFile make) {
+    private static Optional<Worn.Outcome> noPlainHem(MakeFile make) {
         LowerEnd lower = make.style().lower();
         boolean other = lower.cuffHeight().isPresent()
                 || make.style().leg() == Leg.STIRRUP
                 || lower.turnUp() < LowerEnd.TURN_UP;
         return other
-                ? new Worn.Hindrance(Tell.said("worn.growth"), Tell.said("worn.growth-instead"))
-                : Worn.Hindrance.NONE;
+                ? Optional.of(Worn.Outcome.hindered(Tell.said("worn.growth"), Tell.said("worn.growth-instead")))
+                : Optional.empty();
     }
 }

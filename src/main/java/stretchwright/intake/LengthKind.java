@@ -47,11 +47,11 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
     }
 
     @Override
-    public Optional<Double> read(Place at) {
+    public Optional<Double> read(Spot at) {
         return at.text().flatMap(text -> read(text, at));
     }
 
-    private Optional<Double> read(String text, Place at) {
+    private Optional<Double> read(String text, Spot at) {
         OptionalDouble bare = Quantities.number(text);
         if (at.unit().isEmpty() && bare.isPresent()) {
             return Optional.empty(); // the missing unit is a finding already
@@ -70,20 +70,20 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
         return read.map(Grid::snap);
     }
 
-    private Said write(Place at) {
+    private Said write(Spot at) {
         return at.unit()
                 .map(u -> Tell.said("length.write", Part.text(u.symbol())))
                 .orElseGet(() -> Tell.said("length.write-unit"));
     }
 
-    private Said allowed(Place at, String text) {
+    private Said allowed(Spot at, String text) {
         Said between = Tell.said("amount.allowed", least(at.unit()), most(at.unit()), range.reason());
         List<Part> others = meant(text, at);
         return others.isEmpty() ? between : between.and(Tell.said("unit.meant", Part.listed(Part.Join.OR, others)));
     }
 
     /** The same number in the units in which it would be usual, where it is not in the file's own. */
-    private List<Part> meant(String text, Place at) {
+    private List<Part> meant(String text, Spot at) {
         OptionalDouble bare = Quantities.number(text);
         if (bare.isEmpty() || usual.isEmpty() || at.unit().isEmpty() || bare.getAsDouble() == 0) {
             return List.of();

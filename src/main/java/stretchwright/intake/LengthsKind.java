@@ -24,7 +24,7 @@ record LengthsKind(LengthKind each, int least, int most, String few) implements 
     static final int MOST_READINGS = 10;
 
     @Override
-    public Optional<List<Double>> read(Place at) {
+    public Optional<List<Double>> read(Spot at) {
         if (!(at.tree() instanceof Tree.Items list)) {
             return each.read(at).flatMap(one -> enough(List.of(one), at));
         }
@@ -45,7 +45,7 @@ record LengthsKind(LengthKind each, int least, int most, String few) implements 
         return enough(all, at);
     }
 
-    private Optional<List<Double>> enough(List<Double> all, Place at) {
+    private Optional<List<Double>> enough(List<Double> all, Spot at) {
         if (all.size() < least) {
             at.add(Tell.said(few), at.likeThis());
             return Optional.empty();

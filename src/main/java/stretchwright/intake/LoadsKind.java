@@ -15,7 +15,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Readings of the hanging test, pairs of stretch and force that both grow; on a strip of 50 mm. */
 record LoadsKind(ShareKind stretch, QuantityKind force, int most) implements Kind<List<LoadCurve.Reading>> {
     @Override
-    public Optional<List<LoadCurve.Reading>> read(Place at) {
+    public Optional<List<LoadCurve.Reading>> read(Spot at) {
         Optional<List<Tree>> pairs = at.items();
         if (pairs.isEmpty()) {
             return Optional.empty();
@@ -32,7 +32,7 @@ record LoadsKind(ShareKind stretch, QuantityKind force, int most) implements Kin
         return readings.size() == count && grows(at, readings) ? Optional.of(readings) : Optional.empty();
     }
 
-    private Optional<LoadCurve.Reading> reading(Place at) {
+    private Optional<LoadCurve.Reading> reading(Spot at) {
         if (!(at.tree() instanceof Tree.Items two
                 && two.items().size() == 2
                 && two.items().get(0) instanceof Tree.Text share
@@ -47,7 +47,7 @@ record LoadsKind(ShareKind stretch, QuantityKind force, int most) implements Kin
                 : Optional.of(new LoadCurve.Reading(extension.get(), newton.get() / LoadCurve.STRIP_WIDTH));
     }
 
-    private boolean grows(Place at, List<LoadCurve.Reading> readings) {
+    private boolean grows(Spot at, List<LoadCurve.Reading> readings) {
         for (int i = 1; i < readings.size(); i++) {
             LoadCurve.Reading before = readings.get(i - 1);
             LoadCurve.Reading now = readings.get(i);
@@ -62,9 +62,10 @@ record LoadsKind(ShareKind stretch, QuantityKind force, int most) implements Kin
     }
 
     private Part told(LoadCurve.Reading reading) {
-        return Part.listed(
-                Part.Join.COMMA,
-                List.of(stretch.shown(reading.extension()), force.shown(reading.tension() * LoadCurve.STRIP_WIDTH)));
+        return Tell.said(
+                "loads.reading",
+                force.shown(reading.tension() * LoadCurve.STRIP_WIDTH),
+                stretch.shown(reading.extension()));
     }
 
     @Override
@@ -89,7 +90,7 @@ record LoadsKind(ShareKind stretch, QuantityKind force, int most) implements Kin
 
     @Override
     public Part shown(List<LoadCurve.Reading> readings) {
-        return Part.listed(Part.Join.SEMICOLON, readings.stream().map(this::told).toList());
+        return Part.listed(Part.Join.COMMA, readings.stream().map(this::told).toList());
     }
 
     @Override

@@ -70,6 +70,12 @@ public record MakeFile(
                 file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, print, seed, worn, answers);
     }
 
+    /** The same make for other measures. */
+    MakeFile with(Measured other) {
+        return new MakeFile(
+                file, name, unit, wearer, other, fabric, contrasts, boot, style, sewing, print, seed, worn, answers);
+    }
+
     public MakeFile with(Boot other) {
         return new MakeFile(
                 file,

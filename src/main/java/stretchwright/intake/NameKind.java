@@ -12,11 +12,11 @@ public record NameKind() implements Kind<String> {
     private static final int LONGEST = 120;
 
     @Override
-    public Optional<String> read(Place at) {
+    public Optional<String> read(Spot at) {
         return at.text().filter(text -> good(text, at));
     }
 
-    private static boolean good(String text, Place at) {
+    private static boolean good(String text, Spot at) {
         if (!isName(text)) {
             at.add(isNot(), write());
             return false;

@@ -13,7 +13,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** Several names, or one without a list. */
 record NamesKind() implements Kind<List<String>> {
     @Override
-    public Optional<List<String>> read(Place at) {
+    public Optional<List<String>> read(Spot at) {
         if (at.isText()) {
             return at.text().map(List::of);
         }

@@ -4,7 +4,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The known word nearest to a mistyped one: edit distance after Levenshtein, neighbours swapped count as one edit. */
+/** The known word nearest to a mistyped one: edit distance after Levenshtein, neighbours swapped count as one edit. Never its opposite. */
 public final class Nearest {
     /** Of so few letters two others are another word: "gap" is not "way". */
     private static final int SHORT = 5;
@@ -17,6 +17,9 @@ public final class Nearest {
         String best = null;
         int least = Integer.MAX_VALUE;
         for (String candidate : known) {
+            if (Opposites.are(plain, candidate)) {
+                continue;
+            }
             int distance = distance(plain, plain(candidate));
             if (distance < least) {
                 least = distance;

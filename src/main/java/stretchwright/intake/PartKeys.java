@@ -34,7 +34,7 @@ public final class PartKeys {
 
     public static final Key<Boolean> GUSSET = Row.sectionOrNone("style.gusset", "{length: {150}, width: {60}}")
             .in(parts(p -> Optional.of(p.gusset().isPresent()), (p, yes) -> yes ? added(p) : p))
-            .worn(Worn.once(WearingKey.GUSSET, true));
+            .wornOnce(WearingKey.GUSSET, true, make -> Optional.empty());
 
     public static final Key<Double> GUSSET_LENGTH = Row.length(
                     "style.gusset.length", 20, 400, "why.gusset", 50, 260, "{150}")

@@ -39,7 +39,7 @@ record QuantityKind(
     }
 
     @Override
-    public Optional<Double> read(Place at) {
+    public Optional<Double> read(Spot at) {
         return at.text()
                 .flatMap(text -> new InRange(at, text, range)
                         .of(

@@ -43,7 +43,7 @@ public final class RollKeys {
         flaws = worded(flaws(at + "flaws"));
         oneWay = worded(Row.yes(at + "one way")
                 .in(of(f -> Optional.of(f.oneWay())))
-                .onRoll(Roll.SAME));
+                .onRoll(Roll.same(Roll.About.CLOTH)));
         repeat = worded(repeat(at + "repeat along"));
         price = worded(price(at + "price"));
     }
@@ -77,7 +77,7 @@ public final class RollKeys {
         return Row.length(path, 200, 4000, "why.usable-width", 700, 1900, "{1470}")
                 .also("width", "fabric width", "cloth width")
                 .in(of(f -> Optional.of(f.usableWidth())))
-                .onRoll(Roll.SAME);
+                .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
     private static Key<Double> onHand(String path) {
@@ -92,14 +92,14 @@ public final class RollKeys {
                 .needed()
                 .in(of(f -> f.shape().outline()))
                 .echoed("outline")
-                .onRoll(Roll.SAME);
+                .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
     private static Key<Double> selvage(String path) {
         return Row.length(path, 0, 100, "why.selvage", 3, 40, "{15}")
                 .usually(0.0)
                 .in(of(f -> Row.above0(f.shape().selvage())))
-                .onRoll(Roll.SAME);
+                .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
     private static Key<List<Answers>> flaws(String path) {
@@ -114,7 +114,7 @@ public final class RollKeys {
                 .echoed(Echoed.as("flaws", m -> Optional.of(m.fabric().shape().flaws())
                         .filter(all -> !all.isEmpty())
                         .map(RollKeys::corners)))
-                .onRoll(Roll.SAME);
+                .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
     private static Answers flaw(Polygon box) {
@@ -137,7 +137,7 @@ public final class RollKeys {
         return Row.length(path, 0, 2000, "why.repeat", 5, 1000, "{320}")
                 .also("print repeat", "repeat")
                 .in(of(f -> Optional.of(f.repeatAlong())))
-                .onRoll(Roll.SAME);
+                .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
     private static Key<Double> price(String path) {

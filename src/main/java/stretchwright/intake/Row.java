@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Style;
@@ -99,6 +100,24 @@ final class Row {
         return money.isEmpty() || unit.isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(money.getAsDouble() * 1000 / unit.get().toMm(1));
+    }
+
+    /** A length to which the changes after wearing are added. */
+    static Key<Double> worn(Key<Double> row, WearingKey key) {
+        return worn(row, key, make -> Optional.empty());
+    }
+
+    /** Unless something speaks against it. */
+    static Key<Double> worn(
+            Key<Double> row, WearingKey key, Function<MakeFile, Optional<Worn.Outcome>> unless) {
+        return row.worn(new Worn<>(key, (make, by) -> unless.apply(make).orElseGet(() -> added(row, make, by))));
+    }
+
+    private static Worn.Outcome added(Key<Double> row, MakeFile make, double by) {
+        double mm = row.lens().get().apply(make).orElse(0.0) + by;
+        return row.range().holds(mm)
+                ? Worn.Outcome.of(row.set(make, mm))
+                : Worn.Outcome.beyond(Tell.said("worn.beyond", Part.text(row.path()), Part.signed(mm)));
     }
 
     static Optional<Double> boxed(OptionalDouble value) {

@@ -20,12 +20,12 @@ record SectionKind(boolean none, Optional<String> instead, boolean empty) implem
 
     /** The value that stands instead of the section; the reader of the table looks after the keys inside. */
     @Override
-    public Optional<Boolean> read(Place at) {
+    public Optional<Boolean> read(Spot at) {
         if (none && at.tree() instanceof Tree.Text text && text.text().strip().equals(NONE)) {
             return Optional.of(false);
         }
         at.add(
-                Place.isEmpty(at.tree()) ? Tell.said("section.none") : Tell.said("section.wanted", at.tree().said()),
+                Spot.isEmpty(at.tree()) ? Tell.said("section.none") : Tell.said("section.wanted", at.tree().said()),
                 at.likeThis());
         return Optional.empty();
     }

@@ -19,12 +19,12 @@ import tools.jackson.databind.node.ObjectNode;
 record SectionsKind(Keys inside, int most, boolean none) implements Kind<List<Answers>> {
     /** Its sections are read by the reader of the table, one by one: {@link #sections}. */
     @Override
-    public Optional<List<Answers>> read(Place at) {
+    public Optional<List<Answers>> read(Spot at) {
         throw new IllegalStateException("sections are read by the reader of the table");
     }
 
     /** The sections of the list; what is none is a finding. */
-    List<Tree.Keys> sections(Place at) {
+    List<Tree.Keys> sections(Spot at) {
         List<Tree.Keys> out = new ArrayList<>();
         if (none && at.tree() instanceof Tree.Text text && text.text().strip().equals(SectionKind.NONE)) {
             return out;

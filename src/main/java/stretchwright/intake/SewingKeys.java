@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import stretchwright.ground.Quantities;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Stitch;
 import stretchwright.sewing.SewingTerms;
+import stretchwright.sewing.Place;
 import stretchwright.sewing.SeveralPairs;
 
 /** Rows of the sewing, and of the settings that are kept with the fabric. */
@@ -36,10 +39,10 @@ public final class SewingKeys {
     static final Key<String> EXTRA_NAME = Row.name("name", "name tape").worded("extra.name").needed();
     static final Key<Double> EXTRA_MINUTES =
             Key.of("minutes", Row.minutes(0.1, 240, "why.minutes"), "3 min").worded("extra.minutes").needed();
-    static final Key<String> EXTRA_PLACE = Row.choice(
-                    "place", ChoiceKind.of(List.of("table", "iron", "hand"), p -> p), "hand")
+    static final Key<Place> EXTRA_PLACE = Row.choice(
+                    "place", ChoiceKind.of(List.of(Place.TABLE, Place.IRON, Place.HAND), Place::word), "hand")
             .worded("extra.place")
-            .usually("hand");
+            .usually(Place.HAND);
     static final Key<String> EXTRA_INSTRUCTION =
             Row.name("instruction", "Sew it on at the centre back.").worded("extra.instruction");
     static final Key<List<String>> EXTRA_AFTER =
@@ -108,19 +111,23 @@ public final class SewingKeys {
         return extra.before().isEmpty() ? out : out.with(EXTRA_BEFORE.path(), extra.before());
     }
 
-    private static List<Answers> settings(java.util.Map<Stitch, stretchwright.sewing.Setting> kept) {
+    private static List<Answers> settings(java.util.Map<Stitch, stretchwright.sewing.Setting> all) {
         List<Answers> out = new ArrayList<>();
         for (Stitch stitch : Stitch.values()) {
-            stretchwright.sewing.Setting setting = kept.get(stitch);
+            stretchwright.sewing.Setting setting = all.get(stitch);
             if (setting != null) {
-                out.add(Answers.NONE
+                Answers kept = Answers.NONE
                         .with(STITCH.path(), stitch)
-                        .with(STITCH_LENGTH.path(), setting.stitchLength())
-                        .with(NEEDLE.path(), setting.needle())
-                        .with(THREAD_KIND.path(), setting.thread())
-                        .with(NOTE.path(), setting.note()));
+                        .with(STITCH_LENGTH.path(), setting.stitchLength());
+                kept = own(kept, NEEDLE, setting.needle());
+                kept = own(kept, THREAD_KIND, setting.thread());
+                out.add(own(kept, NOTE, setting.note()));
             }
         }
         return out;
+    }
+
+    private static Answers own(Answers answers, Key<String> key, Said words) {
+        return words.isNothing() ? answers : answers.with(key.path(), Voice.plain().say(words));
     }
 }

@@ -59,12 +59,11 @@ final class SewingReader {
     }
 
     private static Setting setting(Given one, double length) {
-        return new Setting(
+        return Setting.kept(
                 length,
                 one.get(SewingKeys.NEEDLE).orElse(""),
                 one.get(SewingKeys.THREAD_KIND).orElse(""),
                 Row.unboxed(one.get(SewingKeys.FEED)),
-                one.get(SewingKeys.NOTE).orElse(""),
-                true);
+                one.get(SewingKeys.NOTE).orElse(""));
     }
 }

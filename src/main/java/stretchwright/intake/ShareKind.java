@@ -21,11 +21,11 @@ record ShareKind(Range range) implements Kind<Double> {
     }
 
     @Override
-    public Optional<Double> read(Place at) {
+    public Optional<Double> read(Spot at) {
         return at.text().flatMap(text -> read(text, at));
     }
 
-    private Optional<Double> read(String text, Place at) {
+    private Optional<Double> read(String text, Spot at) {
         OptionalDouble share = Quantities.share(text);
         OptionalDouble bare = Quantities.number(text);
         if (share.isEmpty() && bare.isPresent()) {

@@ -151,7 +151,7 @@ final class StyleReader {
     /** What is to be added to or taken off the flat width, by level. */
     private Map<Level.Name, Double> ease() {
         Map<Level.Name, Double> out = new EnumMap<>(Level.Name.class);
-        for (Level.Name level : HoldKeys.LEVELS) {
+        for (Level.Name level : HoldKeys.EASED) {
             given.get(HoldKeys.ease(level)).ifPresent(mm -> out.put(level, mm));
         }
         return out;

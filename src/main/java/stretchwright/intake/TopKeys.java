@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.TopEnd.BackShape;
@@ -15,19 +16,22 @@ public final class TopKeys {
     /** Finished waistband where none is given: the lower end of a middle band (common practice, no source). */
     static final double USUAL_BAND = 60;
 
+    private static final Range DROP = new Range(0, 300, "why.rise");
+
     public static final Key<Rise> RISE = Key.of(
                     "style.rise",
                     new EitherKind<>(
                             ChoiceKind.of(List.of(Rise.WAIST, Rise.HIP), r -> r.equals(Rise.HIP) ? "hip" : "waist")
                                     .also(Rise.WAIST, "high waist", "at the waist")
                                     .also(Rise.HIP, "hips"),
-                            Row.lengthKind(0, 300, "why.rise", 10, 200),
+                            new LengthKind(DROP, Optional.of(new LengthKind.Usual(10, 200)), false),
                             Rise::below,
                             Rise::mm,
                             Optional.of("rise.is-not"),
                             Optional.of("rise.write")),
                     "waist")
             .usually(Rise.WAIST)
+            .worn(new Worn<>(WearingKey.RISE, TopKeys::lowered))
             .in(top(
                     t -> Optional.of(Rise.below(t.dropBelowWaist())),
                     (t, rise) -> rise.mm().map(t::dropped).orElse(t)))
@@ -36,17 +40,17 @@ public final class TopKeys {
     /** Signed: sway backs take 6 to 25 mm off, full seats and seated wearers add up to 50 (makers' troubles). */
     private static final Range RAISE = new Range(-50, 60, "why.raise");
 
-    public static final Key<Double> FRONT_WAIST = Row.signed(
-                    "style.front waist", RAISE, 2, 50, "{-10}")
-            .usually(0.0)
-            .in(top(t -> Optional.of(t.frontRaise()), (t, mm) -> t.raised(mm, t.backRaise())))
-            .worn(Worn.by(WearingKey.FRONT_WAIST));
+    public static final Key<Double> FRONT_WAIST = Row.worn(
+            Row.signed("style.front waist", RAISE, 2, 50, "{-10}")
+                    .usually(0.0)
+                    .in(top(t -> Optional.of(t.frontRaise()), (t, mm) -> t.raised(mm, t.backRaise()))),
+            WearingKey.FRONT_WAIST);
 
-    public static final Key<Double> BACK_WAIST = Row.signed(
-                    "style.back waist", RAISE, 2, 50, "{15}")
-            .usually(0.0)
-            .in(top(t -> Optional.of(t.backRaise()), (t, mm) -> t.raised(t.frontRaise(), mm)))
-            .worn(Worn.by(WearingKey.BACK_WAIST));
+    public static final Key<Double> BACK_WAIST = Row.worn(
+            Row.signed("style.back waist", RAISE, 2, 50, "{15}")
+                    .usually(0.0)
+                    .in(top(t -> Optional.of(t.backRaise()), (t, mm) -> t.raised(t.frontRaise(), mm))),
+            WearingKey.BACK_WAIST);
 
     public static final Key<BackShape> BACK = Row.choice(
                     "style.back",
@@ -55,7 +59,7 @@ public final class TopKeys {
                     "shaped seam")
             .usually(BackShape.PLAIN)
             .in(top(t -> Optional.of(t.back()), TopEnd::with))
-            .worn(Worn.once(WearingKey.BACK, BackShape.SHAPED_SEAM).unless(TopKeys::takenInAlready));
+            .wornOnce(WearingKey.BACK, BackShape.SHAPED_SEAM, TopKeys::takenInAlready);
 
     static final Key<Boolean> WAISTBAND = Row.section("style.waistband", "{shape: straight, height: {65}}")
             .also("band", "waist band");
@@ -69,7 +73,7 @@ public final class TopKeys {
             .usually(Band.Shape.STRAIGHT)
             .in(top(t -> Optional.of(t.band().shape()), TopKeys::shaped))
             .echoed("waistband.shape")
-            .worn(Worn.once(WearingKey.BAND, Band.Shape.CONTOURED).unless(TopKeys::notContoured));
+            .wornOnce(WearingKey.BAND, Band.Shape.CONTOURED, TopKeys::notContoured);
 
     /** High bands are 110 to 140 mm (trade values 5); 8 mm is the narrowest that can be folded and sewn. */
     public static final Key<Double> BAND_HEIGHT = Row.length(
@@ -140,17 +144,29 @@ public final class TopKeys {
                 : top.with(top.band().shaped(shape));
     }
 
-    private static Worn.Hindrance takenInAlready(MakeFile make) {
+    /** The top edge lower all round; a contoured band has nothing to follow at the waist itself. */
+    private static Worn.Outcome lowered(MakeFile make, double by) {
+        TopEnd top = make.style().top();
+        double drop = top.dropBelowWaist() + by;
+        boolean contoured = top.band().shape() == Band.Shape.CONTOURED;
+        return !DROP.holds(drop) || (contoured && drop == 0)
+                ? Worn.Outcome.beyond(Tell.said("worn.rise", Part.length(drop)))
+                : Worn.Outcome.of(make.with(make.style().with(top.dropped(drop))));
+    }
+
+    private static Optional<Worn.Outcome> takenInAlready(MakeFile make) {
         boolean taken = make.style().parts().sideSeam() == Parts.SideSeam.SHAPED
                 || make.style().top().back() == BackShape.DARTS;
         return taken
-                ? new Worn.Hindrance(Tell.said("worn.back"), Tell.said("worn.back-instead"))
-                : Worn.Hindrance.NONE;
+                ? Optional.of(Worn.Outcome.hindered(Tell.said("worn.back"), Tell.said("worn.back-instead")))
+                : Optional.empty();
     }
 
-    private static Worn.Hindrance notContoured(MakeFile make) {
+    private static Optional<Worn.Outcome> notContoured(MakeFile make) {
         TopEnd top = make.style().top();
         boolean can = top.contoured().isPresent() || top.band().shape() == Band.Shape.CONTOURED;
-        return can ? Worn.Hindrance.NONE : new Worn.Hindrance(Tell.said("worn.band"), Tell.said("worn.band-instead"));
+        return can
+                ? Optional.empty()
+                : Optional.of(Worn.Outcome.hindered(Tell.said("worn.band"), Tell.said("worn.band-instead")));
     }
 }

@@ -114,6 +114,18 @@ public final class WearerKeys {
     }
 
     private static Key<List<Double>> taken(Measure measure) {
+        Key<List<Double>> key = takenKey(measure);
+        return measure == Measure.CROTCH_HEIGHT ? key.worn(new Worn<>(WearingKey.LEG_LENGTH, WearerKeys::longer)) : key;
+    }
+
+    /** Longer legs are longer measures. */
+    private static Worn.Outcome longer(MakeFile make, double by) {
+        return LongerLegs.of(make.measured(), by)
+                .map(longer -> Worn.Outcome.of(make.with(longer)))
+                .orElseGet(() -> Worn.Outcome.hindered(Tell.said("worn.legs"), Tell.said("worn.legs-instead")));
+    }
+
+    private static Key<List<Double>> takenKey(Measure measure) {
         return Key.of("wearer.measurements." + measure.term(), readings(measure), Measures.example(measure))
                 .also(Measures.everyday(measure))
                 .in(Lens.reading(m ->

@@ -38,48 +38,22 @@ public final class WearingApplied {
         return sums;
     }
 
-    private <T> void apply(Key<T> row, Map<WearingKey, Double> sums) {
-        Optional<Worn<T>> worn = row.worn();
-        Double sum = worn.map(w -> sums.get(w.key())).orElse(null);
-        if (worn.isEmpty() || sum == null) {
-            return;
-        }
-        WearingKey key = worn.get().key();
-        Worn.Hindrance hindrance = worn.get().hindered().apply(make);
-        if (!key.isChoice() && !key.range().holds(sum)) {
-            findings.add(
-                    KEY + key.word(),
-                    Tell.said(
-                            "worn.sum",
-                            Part.signed(sum),
-                            Part.signed(key.range().least()),
-                            Part.signed(key.range().most())),
-                    Tell.said("worn.measure"));
-        } else if (!hindrance.wrong().isNothing()) {
-            findings.add(KEY + key.word(), hindrance.wrong(), hindrance.right());
-        } else {
-            change(row, worn.get(), sum);
-        }
+    private void apply(Key<?> row, Map<WearingKey, Double> sums) {
+        row.worn().filter(w -> sums.containsKey(w.key())).ifPresent(w -> apply(w, sums.getOrDefault(w.key(), 0.0)));
     }
 
-    private <T> void change(Key<T> row, Worn<T> worn, double sum) {
-        Optional<T> becomes = worn.becomes().or(() -> added(row, worn.key(), sum));
-        becomes.ifPresent(value -> make = row.lens().set().orElseThrow().apply(make, value));
-    }
-
-    /** Changes are added to lengths only. */
-    @SuppressWarnings("unchecked")
-    private <T> Optional<T> added(Key<T> row, WearingKey key, double sum) {
-        Key<Double> length = (Key<Double>) row;
-        double mm = length.lens().get().apply(make).orElse(0.0) + sum;
-        Range range = ((LengthKind) (Kind<?>) row.kind()).range();
-        if (!range.holds(mm)) {
-            findings.add(
-                    KEY + key.word(),
-                    Tell.said("worn.beyond", Part.text(row.path()), Part.signed(mm)),
-                    Tell.said("worn.measure"));
-            return Optional.empty();
+    private void apply(Worn<?> worn, double sum) {
+        WearingKey key = worn.key();
+        Worn.Outcome outcome = key.isChoice() || key.range().holds(sum)
+                ? worn.change().apply(make, sum)
+                : Worn.Outcome.beyond(Tell.said(
+                        "worn.sum",
+                        Part.signed(sum),
+                        Part.signed(key.range().least()),
+                        Part.signed(key.range().most())));
+        if (outcome.make().isEmpty()) {
+            findings.add(KEY + key.word(), outcome.wrong(), outcome.right());
         }
-        return Optional.of((T) (Double) mm);
+        make = outcome.make().orElse(make);
     }
 }

@@ -13,16 +13,19 @@ import stretchwright.ground.Numbers;
  * @param choice what is chosen, as written; empty for a length
  */
 public record WearingKey(String word, Optional<Range> bounds, String choice) {
-    static final WearingKey FRONT_WAIST = by("front waist", -15, 20);
-    static final WearingKey BACK_WAIST = by("back waist", -25, 30);
-    static final WearingKey HIP = by("ease at hip", 0, 40);
-    static final WearingKey CROTCH = by("ease at crotch", -15, 20);
-    static final WearingKey KNEE = by("ease at knee", -10, 0);
-    static final WearingKey CALF = by("ease at calf", 0, 25);
-    static final WearingKey GROWTH = by("growth", 0, 50);
-    static final WearingKey BACK = once("back", "shaped seam");
-    static final WearingKey BAND = once("band", "contoured");
-    static final WearingKey GUSSET = once("gusset", "75 x 50 mm");
+    public static final WearingKey RISE = by("rise", -30, 40);
+    public static final WearingKey FRONT_WAIST = by("front waist", -15, 20);
+    public static final WearingKey BACK_WAIST = by("back waist", -25, 30);
+    public static final WearingKey WAIST = by("ease at waist", 0, 30);
+    public static final WearingKey HIP = by("ease at hip", 0, 40);
+    public static final WearingKey CROTCH = by("ease at crotch", -15, 20);
+    public static final WearingKey KNEE = by("ease at knee", -10, 0);
+    public static final WearingKey CALF = by("ease at calf", 0, 25);
+    public static final WearingKey LEG_LENGTH = by("leg length", -30, 30);
+    public static final WearingKey GROWTH = by("growth", 0, 50);
+    public static final WearingKey BACK = once("back", "shaped seam");
+    public static final WearingKey BAND = once("band", "contoured");
+    public static final WearingKey GUSSET = once("gusset", "75 x 50 mm");
 
     static WearingKey by(String word, double least, double most) {
         return new WearingKey(word, Optional.of(new Range(least, most, "why.worn")), "");

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stretchwright.ground.Said;
 
 /** The history after wearing, from what was given: what was found at each try-on and what was changed then. */
 public final class WearingReader {
@@ -32,7 +31,7 @@ public final class WearingReader {
         Optional<WearingSymptom> symptom = one.get(WornKeys.SYMPTOM).flatMap(WearingSymptom::of);
         symptom.filter(WearingSymptom::asks)
                 .filter(s -> !one.has(WornKeys.ANSWER))
-                .ifPresent(s -> one.add(WornKeys.ANSWER, question(s), Tell.said("answer.write")));
+                .ifPresent(s -> one.add(WornKeys.ANSWER, Tell.said("answer.missing"), Tell.said("answer.write")));
         Map<WearingKey, Double> change = new LinkedHashMap<>();
         table.all().stream()
                 .flatMap(k -> k.worn().stream())
@@ -42,10 +41,6 @@ public final class WearingReader {
         return date.isEmpty() || symptom.isEmpty() || change.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new WearingEntry(
-                        date.get(), symptom.get().name(), one.get(WornKeys.ANSWER).orElse(""), change));
-    }
-
-    private static Said question(WearingSymptom symptom) {
-        return Tell.said("answer.missing").and(Said.unworded(symptom.question()));
+                        date.get(), symptom.get().word(), one.get(WornKeys.ANSWER).orElse(""), change));
     }
 }

@@ -11,11 +11,11 @@ import tools.jackson.databind.node.ObjectNode;
 /** A whole number; without a range any that the machine holds. */
 record WholeKind(Optional<Range> range) implements Kind<Long> {
     @Override
-    public Optional<Long> read(Place at) {
+    public Optional<Long> read(Spot at) {
         return at.text().flatMap(text -> read(text, at));
     }
 
-    private Optional<Long> read(String text, Place at) {
+    private Optional<Long> read(String text, Spot at) {
         Optional<Long> whole = whole(text);
         if (whole.isEmpty()) {
             at.add(Tell.said("whole.is-not", Tell.quoted(text)), at.likeThis());

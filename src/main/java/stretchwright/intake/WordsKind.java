@@ -19,7 +19,7 @@ import tools.jackson.databind.node.ObjectNode;
  */
 record WordsKind<T>(ChoiceKind<T> each, boolean alone) implements Kind<Set<T>> {
     @Override
-    public Optional<Set<T>> read(Place at) {
+    public Optional<Set<T>> read(Spot at) {
         if (alone && at.isText()) {
             return each.read(at).map(Set::of);
         }

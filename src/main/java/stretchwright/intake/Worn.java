@@ -1,31 +1,30 @@
 package stretchwright.intake;
 
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import stretchwright.ground.Said;
 
 /**
  * How the value of a key may be changed after wearing.
  *
  * @param key under which the change is written down, and its bounds
- * @param becomes what a choice turns it into, once; empty for a length, to which the change is added
- * @param hindered what speaks against it in a make
+ * @param change what becomes of a make and of this key's value in it, where all changes together are so many mm (1 for a
+ *     choice); where the make does not let it be, why
  */
-public record Worn<T>(WearingKey key, Optional<T> becomes, Function<MakeFile, Hindrance> hindered) {
-    /** What is wrong, and what to do instead; nothing where nothing is wrong. */
-    public record Hindrance(Said wrong, Said right) {
-        static final Hindrance NONE = new Hindrance(Said.NOTHING, Said.NOTHING);
-    }
+public record Worn<T>(WearingKey key, BiFunction<MakeFile, Double, Outcome> change) {
+    /** The changed make, or what is wrong and what to do instead. */
+    public record Outcome(Optional<MakeFile> make, Said wrong, Said right) {
+        static Outcome of(MakeFile make) {
+            return new Outcome(Optional.of(make), Said.NOTHING, Said.NOTHING);
+        }
 
-    static Worn<Double> by(WearingKey key) {
-        return new Worn<>(key, Optional.empty(), m -> Hindrance.NONE);
-    }
+        static Outcome hindered(Said wrong, Said right) {
+            return new Outcome(Optional.empty(), wrong, right);
+        }
 
-    static <T> Worn<T> once(WearingKey key, T becomes) {
-        return new Worn<>(key, Optional.of(becomes), m -> Hindrance.NONE);
-    }
-
-    Worn<T> unless(Function<MakeFile, Hindrance> other) {
-        return new Worn<>(key, becomes, other);
+        /** Beyond what can be drafted: then the measures are wrong. */
+        static Outcome beyond(Said wrong) {
+            return hindered(wrong, Tell.said("worn.measure"));
+        }
     }
 }

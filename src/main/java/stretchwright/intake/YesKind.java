@@ -13,7 +13,7 @@ record YesKind() implements Kind<Boolean> {
     private static final ChoiceKind<Boolean> WORDS = ChoiceKind.of(List.of(true, false), b -> b.toString());
 
     @Override
-    public Optional<Boolean> read(Place at) {
+    public Optional<Boolean> read(Spot at) {
         return WORDS.read(at);
     }
 

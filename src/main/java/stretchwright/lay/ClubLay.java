@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.lay.nest.Effort;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
@@ -118,14 +118,10 @@ public final class ClubLay {
             boolean never = firsts.of(1).floor() > length;
             findings.add(
                     "--table",
-                    String.format(
-                            Locale.ROOT,
-                            never
-                                    ? "%s alone is longer than the table of %.0f mm."
-                                    : "No lay of %s alone was found for the table of %.0f mm.",
-                            garment.name(),
-                            length),
-                    never ? "Give a longer table, or wider cloth." : "Give a longer table, or more seconds.");
+                    never
+                            ? Tell.said("table.longer", Part.text(garment.name()), Part.length(length))
+                            : Tell.said("table.no-lay", Part.text(garment.name()), Part.length(length)),
+                    never ? Tell.said("table.longer-or-wider") : Tell.said("table.longer-or-seconds"));
         }
     }
 

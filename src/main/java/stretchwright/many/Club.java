@@ -131,10 +131,19 @@ public final class Club {
         Optional<ClubMember> member = body.flatMap(b -> stages.draft(b, make, findings)
                 .map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
         member.ifPresent(m -> Cloths.mustMatch(m.pattern(), make, findings));
+        if (findings.isEmpty()) {
+            member.ifPresent(m -> mustFit(m, findings));
+        }
         wrong.addAll(OwnUnit.findings(findings.all(), make.unit()));
         member.ifPresent(m ->
                 progress.say(name + ": " + m.pattern().pieces().size() + " pieces, fit: " + Verdicts.count(m.fit())));
         return findings.isEmpty() ? member : Optional.empty();
+    }
+
+    /** Findings where a piece is wider than the cloth, as make says it. */
+    private static void mustFit(ClubMember member, Findings findings) {
+        MakeFile make = member.make();
+        Laying.fits(member.garment().pieces(), make.fabric(), make.style().lay(), findings);
     }
 
     /** By file, mm. They know nothing of each other and may be laid side by side. */

@@ -64,7 +64,7 @@ public final class Report {
         ReportPattern.pattern(report.putObject("pattern"), pattern, Voice.of(make.unit()));
         ReportResults.fit(report.putObject("fit"), fit, Voice.of(make.unit()));
         ReportCloth.lays(report.putObject("lay"), lays);
-        ReportSewing.plan(report.putObject("sewing"), sewing);
+        ReportSewing.plan(report.putObject("sewing"), sewing, make.unit());
         cost(report.putObject("cost"), lays);
         files(report, others);
         return new Document(NAME, KIND, 1, withOwnSize(report));

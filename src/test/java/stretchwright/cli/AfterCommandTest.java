@@ -60,7 +60,7 @@ class AfterCommandTest {
         assertThat(after(FOLDS)).isEqualTo(Exit.INPUT);
         assertThat(err).contains("Pull the cloth down over the seat", "--answer yes");
         assertThat(after(FOLDS, "--answer", "yes")).isZero();
-        assertThat(out).contains("ease at hip: +1.0 cm", "hip +10 mm");
+        assertThat(out).contains("ease at hip: +1.0 cm", "hip +1.0 cm");
         assertThat(after(FOLDS, "--answer", "no")).isZero();
         assertThat(out).contains("back waist: -0.6 cm");
         assertThat(file).hasContent(old);

@@ -15,11 +15,13 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Voice;
 import stretchwright.make.Make;
 import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Stitch;
+import stretchwright.sewing.Place;
 import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingTerms;
 
@@ -65,7 +67,7 @@ class SewingReaderTest {
         assertThat(terms.inWork()).isEqualTo(4);
         assertThat(terms.extras())
                 .containsExactly(
-                        new SewingTerms.Extra("name tape", "hand", 3, "Sew it on.", List.of("inseams"), List.of()));
+                        new SewingTerms.Extra("name tape", Place.HAND, 3, "Sew it on.", List.of("inseams"), List.of()));
     }
 
     @Test
@@ -73,7 +75,7 @@ class SewingReaderTest {
         SewingPlan plan =
                 plan(sewing("{extra: [{name: name tape, minutes: 3, after: [inseams], before: [crotch bar]}]}"));
         List<String> names =
-                plan.operations().stream().map(SewingPlan.Operation::name).toList();
+                plan.operations().stream().map(o -> o.name().word()).toList();
         assertThat(names.indexOf("name tape")).isBetween(names.indexOf("inseams") + 1, names.indexOf("crotch bar") - 1);
         assertThat(plan.minutes()).isGreaterThan(plan(SampleText.WHOLE).minutes() + 2.9);
     }
@@ -92,7 +94,7 @@ class SewingReaderTest {
                 .allSatisfy(s -> {
                     assertThat(s.stitchLength()).isEqualTo(2.4);
                     assertThat(s.feed()).hasValue(1.7);
-                    assertThat(s.note()).isEqualTo("left needle 4");
+                    assertThat(Voice.plain().say(s.note())).isEqualTo("left needle 4");
                     assertThat(s.kept()).isTrue();
                 });
     }
@@ -163,6 +165,6 @@ class SewingReaderTest {
             extras.append(i == 0 ? "" : ", ").append("{name: free ").append(i).append(", minutes: 1}");
         }
         assertThat(plan(sewing("{extra: [" + extras + "]}")).operations())
-                .anyMatch(o -> o.name().equals("free 4"));
+                .anyMatch(o -> o.name().word().equals("free 4"));
     }
 }

@@ -14,14 +14,14 @@ import stretchwright.ground.Unit;
  * @param like an example of it, to be told where the value is none: "usable width: 147"
  * @param unit of bare numbers; empty where the file names none, which is a finding already
  */
-record Place(Tree tree, String path, String like, Findings findings, Optional<Unit> unit) {
+record Spot(Tree tree, String path, String like, Findings findings, Optional<Unit> unit) {
     void add(Said problem, Said remedy) {
         findings.at(path, tree.line(), problem, remedy);
     }
 
     /** One item of the list that stands here. */
-    Place of(Tree item) {
-        return new Place(item, path, like, findings, unit);
+    Spot of(Tree item) {
+        return new Spot(item, path, like, findings, unit);
     }
 
     /** "Write for example: ...". */
