@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.intake.Contrast;
-import stretchwright.intake.ContrastReader;
+import stretchwright.intake.ContrastKeys;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Nearest;
@@ -51,7 +51,7 @@ public final class Cloths {
         printMustMeet(pattern, make, findings);
         if (make.ownPieces(pattern).isEmpty()) {
             findings.add(
-                    "fabric." + ContrastReader.KEY,
+                    ContrastKeys.CONTRASTS.path(),
                     "take every piece; nothing is left for the fabric itself.",
                     "Leave one contrast out and give its cloth as the fabric.");
         }
@@ -64,7 +64,7 @@ public final class Cloths {
     }
 
     private static String key(int contrast) {
-        return "fabric." + ContrastReader.KEY + "." + (contrast + 1);
+        return ContrastKeys.CONTRASTS.path() + "." + (contrast + 1);
     }
 
     /** The notch at which a print is to meet: on some piece of the pattern, and there must be a print. */
