@@ -3,7 +3,7 @@ package stretchwright;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import stretchwright.cli.Commands;
 import stretchwright.cli.ServeDoor;
@@ -18,7 +18,7 @@ public final class Main {
         System.exit(Commands.run(door, utf8(FileDescriptor.out), utf8(FileDescriptor.err), args));
     }
 
-    private static PrintWriter utf8(FileDescriptor to) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8), false);
+    private static Writer utf8(FileDescriptor to) {
+        return new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8);
     }
 }

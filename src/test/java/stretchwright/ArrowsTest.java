@@ -11,9 +11,12 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -33,22 +36,51 @@ class ArrowsTest {
             Map.entry("sewing", Set.of("ground", "pattern", "fabric")),
             Map.entry("exchange", Set.of("ground", "pattern")),
             Map.entry("print", Set.of("ground", "pattern", "fabric", "body", "boot", "fit", "lay", "sewing")),
+            Map.entry("intake", with(NOUNS, "fit", "sewing", "print")),
+            Map.entry("report", with(NOUNS, "fit", "lay", "sewing", "print", "intake")),
+            Map.entry("advice", with(NOUNS, "draft", "fit", "lay", "print", "intake")),
             Map.entry(
                     "make",
-                    Set.of(
-                            "ground",
-                            "body",
-                            "fabric",
-                            "boot",
-                            "pattern",
+                    with(NOUNS, "draft", "fit", "lay", "sewing", "exchange", "print", "intake", "report", "advice")),
+            Map.entry("wearing", with(NOUNS, "fit", "intake", "report", "advice", "make")),
+            Map.entry(
+                    "many",
+                    with(
+                            NOUNS,
                             "draft",
                             "fit",
                             "lay",
                             "sewing",
+                            "exchange",
                             "print",
-                            "exchange")),
-            Map.entry("cli", Set.of("ground", "make", "print", "lay")),
-            Map.entry("web", Set.of("ground", "make", "print", "body", "pattern", "fabric", "fit", "lay", "sewing")));
+                            "intake",
+                            "report",
+                            "advice",
+                            "make")),
+            Map.entry("cli", Set.of("ground", "lay", "print", "intake", "report", "advice", "make", "wearing", "many")),
+            Map.entry("web", with(NOUNS, "fit", "lay", "sewing", "print", "intake", "make")));
+
+    /** Rooms inside rooms, each with what it may use of its own room; print may use them all, and lay its nest. */
+    private static final Map<String, Set<String>> INNER = Map.ofEntries(
+            Map.entry("lay.nest", Set.of()),
+            Map.entry("print.kit", Set.of()),
+            Map.entry("print.sheets", Set.of("print.kit")),
+            Map.entry("print.steps", Set.of("print.kit")),
+            Map.entry("print.cloth", Set.of("print.kit")),
+            Map.entry("print.fit", Set.of("print.kit")),
+            Map.entry("print.cards", Set.of("print.kit")));
+
+    /** Arrows go down; rooms of one floor never use each other. */
+    private static final List<Set<String>> FLOORS = List.of(
+            Set.of("ground"),
+            Set.of("body", "fabric", "boot", "pattern"),
+            Set.of("draft", "fit", "lay", "sewing", "exchange"),
+            Set.of("print"),
+            Set.of("intake"),
+            Set.of("report", "advice"),
+            Set.of("make"),
+            Set.of("wearing", "many"),
+            Set.of("web", "cli"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
@@ -65,11 +97,37 @@ class ArrowsTest {
     }
 
     @Test
-    void everyRoomHasADoorPlate() {
-        for (String room : MAY_USE.keySet()) {
-            assertThat(Path.of("src/main/java/stretchwright", room, "package-info.java"))
-                    .exists();
+    void theInnerRoomsAreTheOnesOfThePlan() throws IOException {
+        Path root = Path.of("src/main/java/stretchwright");
+        try (Stream<Path> folders = Files.walk(root)) {
+            Set<String> found = new TreeSet<>();
+            folders.filter(Files::isDirectory)
+                    .map(root::relativize)
+                    .filter(f -> f.getNameCount() > 1)
+                    .forEach(f -> found.add(f.toString().replace('/', '.')));
+            assertThat(found).isEqualTo(new TreeSet<>(INNER.keySet()));
         }
+    }
+
+    @Test
+    void everyRoomHasADoorPlate() {
+        Stream.concat(MAY_USE.keySet().stream(), INNER.keySet().stream())
+                .forEach(room -> assertThat(
+                                Path.of("src/main/java/stretchwright", room.replace('.', '/'), "package-info.java"))
+                        .exists());
+    }
+
+    @Test
+    void whatARoomMayUseStandsOnALowerFloor() {
+        assertThat(FLOORS.stream().flatMap(Set::stream)).containsExactlyInAnyOrderElementsOf(MAY_USE.keySet());
+        MAY_USE.forEach((room, allowed) -> assertThat(allowed).as(room).allMatch(other -> floor(other) < floor(room)));
+    }
+
+    private static int floor(String room) {
+        return IntStream.range(0, FLOORS.size())
+                .filter(i -> FLOORS.get(i).contains(room))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Tag("slow")
@@ -86,6 +144,36 @@ class ArrowsTest {
                                 && !allowed.contains(roomOf(other))))
                 .allowEmptyShould(true)
                 .check(CLASSES));
+    }
+
+    @Tag("slow")
+    @Test
+    void innerRoomsUseOfTheirOwnRoomOnlyTheKit() {
+        INNER.forEach((inner, allowed) -> noClasses()
+                .that()
+                .resideInAPackage("stretchwright." + inner)
+                .should()
+                .dependOnClassesThat(describe("stand in a part of the room that " + inner + " may not use", other -> {
+                    String part = part(other);
+                    return roomOf(inner).equals(roomOf(other)) && !part.equals(inner) && !allowed.contains(part);
+                }))
+                .check(CLASSES));
+    }
+
+    /** The plain layout engine knows outlines and a strip, and nothing of garments. */
+    @Tag("slow")
+    @Test
+    void theNestUsesOnlyTheGround() {
+        noClasses()
+                .that()
+                .resideInAPackage("stretchwright.lay.nest")
+                .should()
+                .dependOnClassesThat(describe(
+                        "stand outside nest and ground",
+                        other -> roomOf(other) != null
+                                && !part(other).equals("lay.nest")
+                                && !part(other).equals("ground")))
+                .check(CLASSES);
     }
 
     @Test
@@ -111,7 +199,19 @@ class ArrowsTest {
         if (!name.startsWith("stretchwright.")) {
             return name.equals("stretchwright") ? "Main" : null;
         }
-        String rest = name.substring("stretchwright.".length());
-        return rest.contains(".") ? rest.substring(0, rest.indexOf('.')) : rest;
+        return roomOf(part(type));
+    }
+
+    private static String roomOf(String part) {
+        return part.contains(".") ? part.substring(0, part.indexOf('.')) : part;
+    }
+
+    /** The room with its inner room, such as "print.kit". */
+    private static String part(JavaClass type) {
+        return type.getPackageName().replaceFirst("^stretchwright\\.?", "");
+    }
+
+    private static Set<String> with(Set<String> rooms, String... others) {
+        return Stream.concat(rooms.stream(), Stream.of(others)).collect(Collectors.toUnmodifiableSet());
     }
 }

@@ -3,10 +3,11 @@ package stretchwright.body;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * Judges what was taken on one leg beside the rest of that leg, the trunk and the other leg.
@@ -97,37 +98,25 @@ final class LegCheck {
 
     private void report(Odd odd, double slip, Findings findings) {
         Measure measure = odd.odd.measure();
+        Side other = other(odd.side);
         findings.add(
                 "wearer.measurements." + measure.term() + "." + odd.side.word(),
-                String.format(
-                        Locale.ROOT,
-                        "%s mm does not go with the other measures of that leg and the trunk, while the %s leg has %s mm.",
-                        Remedy.plain(odd.odd.mm()),
-                        other(odd.side).word(),
-                        Remedy.plain(mean(other(odd.side), measure))),
-                String.format(
-                        Locale.ROOT,
-                        "Expected near %.0f mm (%.0f to %.0f); two digits swapped, %.0f mm?",
-                        odd.odd.expected(),
-                        odd.odd.expected() - 2 * odd.odd.spread(),
-                        odd.odd.expected() + 2 * odd.odd.spread(),
-                        slip));
+                Tell.said("leg.at-odds", Tell.taken(odd.odd.mm()), other.said(), Tell.taken(mean(other, measure))),
+                Tell.said(
+                        "leg.swapped-help",
+                        Part.length(odd.odd.expected()),
+                        Tell.range(odd.odd.expected(), odd.odd.spread()),
+                        Part.length(slip)));
     }
 
     private static Doubt doubt(Odd odd) {
         AtOdds.Odd o = odd.odd;
-        return new Doubt(
-                o.measure(),
-                o.expected(),
-                o.spread(),
-                String.format(
-                        Locale.ROOT,
-                        "%s %.0f mm on the %s leg is unusual beside the rest of that leg and the trunk, which let expect"
-                                + " %.0f to %.0f mm; a second reading would tell.",
-                        o.measure().term(),
-                        o.mm(),
-                        odd.side.word(),
-                        o.expected() - 2 * o.spread(),
-                        o.expected() + 2 * o.spread()));
+        Said message = Tell.said(
+                "doubt.leg",
+                o.measure().said(),
+                Part.length(o.mm()),
+                odd.side.said(),
+                Tell.range(o.expected(), o.spread()));
+        return new Doubt(o.measure(), o.expected(), o.spread(), message);
     }
 }

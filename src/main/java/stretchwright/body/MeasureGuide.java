@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 
 /**
  * How to take one measure by hand. The words stand in guide.txt, the tolerance in {@link HandMeasuring}.
@@ -45,10 +47,10 @@ public record MeasureGuide(
     }
 
     /** The whole guide, as docs/measuring.md. */
-    public static String text() {
+    public static String text(Voice voice) {
         StringBuilder out = new StringBuilder(lines("guide-start.txt"));
         for (Measure measure : Measure.values()) {
-            out.append('\n').append(of(measure).section());
+            out.append('\n').append(of(measure).section(voice));
         }
         return out.toString();
     }
@@ -58,19 +60,31 @@ public record MeasureGuide(
         return measure.term().replace(' ', '-') + ".svg";
     }
 
-    private String section() {
-        String tolerance = String.format(
-                Locale.ROOT,
-                "Two readings agree within %.0f mm%s.",
-                tolerance(),
-                helperBetter() ? String.format(Locale.ROOT, ", taken alone within %.0f mm", aloneTolerance) : "");
+    private String section(Voice voice) {
+        Part within = Part.length(tolerance());
         return "## " + measure.term() + "\n\n"
-                + "![" + measure.term() + " on the figure](pictures/measures/" + picture() + ")\n\n"
-                + "- **How:** " + how + "\n"
-                + "- **What goes wrong:** " + wrong + "\n"
-                + "- **Alone:** " + (helperBetter() ? "better with a helper; " : "") + alone + "\n"
-                + "- **Tolerance:** " + tolerance + "\n"
-                + "- **ISO 8559-1:** " + iso.orElse("no term there") + "\n";
+                + "![" + voice.say(Tell.said("guide.picture", measure.said())) + "](pictures/measures/" + picture()
+                + ")\n\n"
+                + line(voice, Tell.said("guide.how", Part.text(how)))
+                + line(voice, Tell.said("guide.wrong", Part.text(wrong)))
+                + line(
+                        voice,
+                        helperBetter()
+                                ? Tell.said("guide.better-with-helper", Part.text(alone))
+                                : Tell.said("guide.alone", Part.text(alone)))
+                + line(
+                        voice,
+                        helperBetter()
+                                ? Tell.said("guide.tolerance-alone", within, Part.length(aloneTolerance))
+                                : Tell.said("guide.tolerance", within))
+                + line(
+                        voice,
+                        iso.map(term -> Tell.said("guide.iso", Part.text(term)))
+                                .orElse(Tell.said("guide.no-iso")));
+    }
+
+    private static String line(Voice voice, Said said) {
+        return "- " + voice.say(said) + "\n";
     }
 
     private static Map<Measure, MeasureGuide> read() {

@@ -3,12 +3,13 @@ package stretchwright.body;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * The entry of the room: from what was measured to a checked body.
@@ -120,25 +121,17 @@ public final class Measuring {
         JointNormal.Expected expected = others.people().expect(others.logs());
         double mm = Math.exp(expected.logs()[Measure.WAIST_GIRTH.ordinal()]);
         double spread = mm * expected.spreads()[Measure.WAIST_GIRTH.ordinal()];
-        String message = String.format(
-                Locale.ROOT,
-                "the hip girth of %.0f mm is %.2f times the waist girth of %.0f mm; was the waist measured at the"
-                        + " trouser top? It belongs where the body bends sideways.",
-                hip,
-                hip / waist,
-                waist);
+        Said message = Tell.said(
+                "doubt.trouser-top", Part.length(hip), Part.number(hip / waist, 2), Part.length(waist));
         return Optional.of(new Doubt(Measure.WAIST_GIRTH, mm, spread, message));
     }
 
     private static Doubt doubt(AtOdds.Odd odd) {
-        String message = String.format(
-                Locale.ROOT,
-                "%s %.0f mm is unusual beside the other measures, which let expect %.0f to %.0f mm; a second reading"
-                        + " would tell.",
-                odd.measure().term(),
-                odd.mm(),
-                odd.expected() - 2 * odd.spread(),
-                odd.expected() + 2 * odd.spread());
+        Said message = Tell.said(
+                "doubt.unusual",
+                odd.measure().said(),
+                Part.length(odd.mm()),
+                Tell.range(odd.expected(), odd.spread()));
         return new Doubt(odd.measure(), odd.expected(), odd.spread(), message);
     }
 

@@ -5,18 +5,18 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * The one missing measurement that would narrow the fit most (docs/maths/body.md, section 7).
  *
- * @param why one sentence for the wearer
+ * @param why for the wearer
  * @param narrows share by which the summed relative variance of the measures that decide the draft would fall
  */
-public record NextMeasure(Measure measure, String why, double narrows) {
+public record NextMeasure(Measure measure, Said why, double narrows) {
     /** The measures that decide widths and the crotch of the draft. */
     static final Set<Measure> DECISIVE = EnumSet.of(
             Measure.WAIST_GIRTH,
@@ -58,27 +58,20 @@ public record NextMeasure(Measure measure, String why, double narrows) {
                 .sum();
     }
 
-    private static String why(Measure measure, double[] now, double[] then, Body body) {
-        Map<Measure, Value> values = body.values();
+    private static Said why(Measure measure, double[] now, double[] then, Body body) {
         Value value = body.value(measure);
-        List<String> others = new ArrayList<>();
+        List<Part> others = new ArrayList<>();
         Arrays.stream(Measure.values())
-                .filter(m -> m != measure && DECISIVE.contains(m) && values.containsKey(m) && !body.isGiven(m))
+                .filter(m -> m != measure && DECISIVE.contains(m) && body.values().containsKey(m) && !body.isGiven(m))
                 .filter(m -> then[m.ordinal()] < 0.9 * now[m.ordinal()])
-                .forEach(m -> others.add(String.format(
-                        Locale.ROOT,
-                        "%s (now within %.0f mm, then %.0f mm)",
-                        m.term(),
-                        body.mm(m) * now[m.ordinal()],
-                        body.mm(m) * then[m.ordinal()])));
-        String estimate = String.format(
-                Locale.ROOT,
-                "the %s is only estimated, at %.0f mm (give or take %.0f)",
-                measure.term(),
-                value.mm(),
-                value.spread());
+                .forEach(m -> others.add(Tell.said(
+                        "next.other",
+                        m.said(),
+                        Part.length(body.mm(m) * now[m.ordinal()]),
+                        Part.length(body.mm(m) * then[m.ordinal()]))));
+        Part[] own = {measure.said(), Part.length(value.mm()), Part.length(value.spread())};
         return others.isEmpty()
-                ? estimate + "."
-                : estimate + "; measured, it would also narrow the " + String.join(", ", others) + ".";
+                ? Tell.said("next.alone", own)
+                : Tell.said("next.with-others", own[0], own[1], own[2], Part.listed(Part.Join.COMMA, others));
     }
 }

@@ -3,11 +3,12 @@ package stretchwright.body;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * Turns measures that cannot be right into findings: single values outside what people measure, values out of order,
@@ -76,22 +77,15 @@ final class Plausibility {
     }
 
     private void ageFinding(double years) {
-        String range = figure == Figure.CHILD
-                ? "The figure child is for 2 to 20 years; older wearers are a woman or a man."
-                : "The figures woman and man are for 12 years and over; younger wearers are a child.";
         report(
                 "wearer.age",
-                String.format(
-                        Locale.ROOT, "%s years does not go with the figure %s.", Remedy.plain(years), figure.word()),
-                range);
+                Tell.said("age.figure", Part.number(years, 1), Part.text(figure.word())),
+                figure == Figure.CHILD ? Tell.said("age.child-help") : Tell.said("age.adult-help"));
     }
 
     private void check(Map<Measure, Double> givenMm) {
         if (givenMm.isEmpty()) {
-            report(
-                    KEY,
-                    "nothing was measured.",
-                    "At least one measure is needed to estimate the others; stature, hip girth and crotch height do best.");
+            report(KEY, Tell.said("measures.none"), Tell.said("measures.none-help"));
             return;
         }
         for (Measure measure : Measure.values()) {
@@ -118,27 +112,19 @@ final class Plausibility {
                 .findFirst()
                 .ifPresent(odd -> report(
                         KEY,
-                        String.format(
-                                Locale.ROOT,
-                                "the %d measures do not go together; the %s of %s mm and the %s of %s mm fit least.",
-                                sound.size(),
-                                odd.measure().term(),
-                                Remedy.plain(odd.mm()),
-                                odd.with().term(),
-                                Remedy.plain(known.mm(odd.with()))),
-                        String.format(
-                                Locale.ROOT,
-                                "Expected is a %s near %.0f mm; are all measures of the same person and in one unit?",
-                                odd.measure().term(),
-                                odd.expected())));
+                        Tell.said(
+                                "measures.together",
+                                Part.count(sound.size()),
+                                odd.measure().said(),
+                                Tell.taken(odd.mm()),
+                                odd.with().said(),
+                                Tell.taken(known.mm(odd.with()))),
+                        Tell.said("measures.together-help", odd.measure().said(), Part.length(odd.expected()))));
     }
 
     private boolean inRange(Measure measure, double mm, Map<Measure, Double> givenMm) {
         if (!(mm > 0 && Double.isFinite(mm))) {
-            report(
-                    key(measure),
-                    Remedy.plain(mm) + " mm is no length.",
-                    "A length above zero is needed, or leave the line out.");
+            report(key(measure), Tell.said("measure.no-length", Tell.taken(mm)), Tell.said("measure.no-length-help"));
             return false;
         }
         Survey.Range range = range(measure);
@@ -153,12 +139,7 @@ final class Plausibility {
                         || e.getValue() > range(e.getKey()).high());
         report(
                 key(measure),
-                String.format(
-                        Locale.ROOT,
-                        "%s mm is outside what people measure (%.0f to %.0f mm).",
-                        Remedy.plain(mm),
-                        range.low(),
-                        range.high()),
+                Tell.said("measure.outside", Tell.taken(mm), Part.span(range.low(), range.high())),
                 Remedy.of(measure, mm, Known.of(figure, age, others)));
         return false;
     }
@@ -194,15 +175,10 @@ final class Plausibility {
         double mm = wrong == smaller ? low : high;
         Map<Measure, Double> others = new EnumMap<>(sound);
         others.remove(wrong);
+        Part[] parts = {Tell.taken(mm), other.said(), Tell.taken(wrong == smaller ? high : low)};
         report(
                 key(wrong),
-                String.format(
-                        Locale.ROOT,
-                        "%s mm is not %s the %s of %s mm.",
-                        Remedy.plain(mm),
-                        wrong == smaller ? "below" : "above",
-                        other.term(),
-                        Remedy.plain(wrong == smaller ? high : low)),
+                wrong == smaller ? Tell.said("measure.not-below", parts) : Tell.said("measure.not-above", parts),
                 Remedy.of(wrong, mm, Known.of(figure, age, others)));
         return wrong;
     }
@@ -218,22 +194,23 @@ final class Plausibility {
         for (AtOdds.Odd odd : AtOdds.find(known, Plausibility::limit)) {
             Map<Measure, Double> others = new EnumMap<>(sound);
             others.remove(odd.measure());
-            String beside = odd.with() == odd.measure()
-                    ? "does not go with the age"
-                    : String.format(
-                            Locale.ROOT,
-                            "does not go with the %s of %s mm%s",
-                            odd.with().term(),
-                            Remedy.plain(known.mm(odd.with())),
-                            others.size() > 1 ? " and the other measures" : "");
-            String remedy = Remedy.exchanged(odd, known)
+            Said remedy = Remedy.exchanged(odd, known)
                     .orElseGet(() -> Remedy.of(odd.measure(), odd.mm(), Known.of(figure, age, others)));
-            report(key(odd.measure()), String.format(Locale.ROOT, "%s mm %s.", Remedy.plain(odd.mm()), beside), remedy);
+            report(key(odd.measure()), beside(odd, known, others.size() > 1), remedy);
             sound.remove(odd.measure());
         }
     }
 
-    private void report(String key, String problem, String remedy) {
+    private static Said beside(AtOdds.Odd odd, Known known, boolean more) {
+        Part taken = Tell.taken(odd.mm());
+        if (odd.with() == odd.measure()) {
+            return Tell.said("measure.age", taken);
+        }
+        Part[] parts = {taken, odd.with().said(), Tell.taken(known.mm(odd.with()))};
+        return more ? Tell.said("measure.with-others", parts) : Tell.said("measure.with-one", parts);
+    }
+
+    private void report(String key, Said problem, Said remedy) {
         clean = false;
         findings.add(key, problem, remedy);
     }

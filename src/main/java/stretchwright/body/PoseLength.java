@@ -2,6 +2,7 @@ package stretchwright.body;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import stretchwright.ground.Said;
 
 /**
  * A length over the body, standing and in the pose, mm; by tape or ribbon, as the cloth would lie.
@@ -17,25 +18,32 @@ public record PoseLength(Course course, double standing, double inPose) {
 
     /** Where the tape runs. */
     public enum Course {
-        BACK_TO_FRONT("back waist to front waist", "through the legs; sitting low, one leg forward"),
-        THIGH_TO_SHIN("top of thigh to shin", "over the bent knee; sitting low"),
-        WAIST_TO_KNEE("front waist to kneecap", "over the groin of the rear leg; deep lunge"),
-        ANKLE_TO_ANKLE("inner ankle to inner ankle", "through the crotch; legs apart as far as you train");
+        BACK_TO_FRONT("back waist to front waist", Tell.said("course.back-to-front"), Tell.said("course.back-to-front-how")),
+        THIGH_TO_SHIN("top of thigh to shin", Tell.said("course.thigh-to-shin"), Tell.said("course.thigh-to-shin-how")),
+        WAIST_TO_KNEE("front waist to kneecap", Tell.said("course.waist-to-knee"), Tell.said("course.waist-to-knee-how")),
+        ANKLE_TO_ANKLE("inner ankle to inner ankle", Tell.said("course.ankle-to-ankle"), Tell.said("course.ankle-to-ankle-how"));
 
         private final String word;
-        private final String how;
+        private final Said said;
+        private final Said how;
 
-        Course(String word, String how) {
+        Course(String word, Said said, Said how) {
             this.word = word;
+            this.said = said;
             this.how = how;
         }
 
+        /** As written in the make file. */
         public String word() {
             return word;
         }
 
+        public Said said() {
+            return said;
+        }
+
         /** Which way and in which pose. */
-        public String how() {
+        public Said how() {
             return how;
         }
 

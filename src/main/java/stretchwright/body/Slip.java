@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * The likeliest slip behind a value that cannot be right: the one whose undoing brings it nearest to what the other
@@ -13,9 +15,12 @@ import java.util.function.DoubleUnaryOperator;
  * @param question the slip as a question to the wearer
  * @param undone the value if it was this slip, mm
  */
-record Slip(String question, double undone) {
+record Slip(Said question, double undone) {
     /** Undone, a slip must come within this many spreads of what was expected to be offered at all. */
     private static final double NEAR = 2.5;
+
+    /** The next long mark of a tape, mm. */
+    private static final double MISREAD = 100;
 
     /** The likeliest slip, given how many spreads off any value of this measure would be. */
     static Optional<Slip> behind(Measure measure, double mm, DoubleUnaryOperator off) {
@@ -33,19 +38,19 @@ record Slip(String question, double undone) {
 
     private static List<Slip> possible(Measure measure, double mm) {
         List<Slip> all = new ArrayList<>();
-        all.add(new Slip("measured in inches and written as centimetres?", mm * 2.54));
-        all.add(new Slip("measured in centimetres and written as inches?", mm / 2.54));
-        all.add(new Slip("written in the wrong unit, ten times too small?", mm * 10));
-        all.add(new Slip("written in the wrong unit, ten times too large?", mm / 10));
+        all.add(new Slip(Tell.said("slip.inches-as-centimetres"), mm * 2.54));
+        all.add(new Slip(Tell.said("slip.centimetres-as-inches"), mm / 2.54));
+        all.add(new Slip(Tell.said("slip.ten-times-small"), mm * 10));
+        all.add(new Slip(Tell.said("slip.ten-times-large"), mm / 10));
         if (measure.term().endsWith("girth")) {
-            all.add(new Slip("half of the girth, measured flat?", mm * 2));
-            all.add(new Slip("twice the girth?", mm / 2));
+            all.add(new Slip(Tell.said("slip.flat"), mm * 2));
+            all.add(new Slip(Tell.said("slip.twice"), mm / 2));
         }
         for (double swapped : swapped(mm)) {
-            all.add(new Slip(String.format(Locale.ROOT, "two digits swapped, %.0f mm?", swapped), swapped));
+            all.add(new Slip(Tell.said("slip.swapped", Part.length(swapped)), swapped));
         }
-        all.add(new Slip("misread by 100 mm?", mm + 100));
-        all.add(new Slip("misread by 100 mm?", mm - 100));
+        all.add(new Slip(Tell.said("slip.misread", Part.length(MISREAD)), mm + MISREAD));
+        all.add(new Slip(Tell.said("slip.misread", Part.length(MISREAD)), mm - MISREAD));
         return all;
     }
 

@@ -2,9 +2,10 @@ package stretchwright.body;
 
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** Whether readings agree with each other, left with right, and each leg with itself, before bodies are asked. */
 final class TakenCheck {
@@ -46,16 +47,12 @@ final class TakenCheck {
                 if (apart && low != null && high != null && low >= high) {
                     Measure wrong = measured.side(side).containsKey(pair.get(0)) ? pair.get(0) : pair.get(1);
                     Measure other = wrong == pair.get(0) ? pair.get(1) : pair.get(0);
+                    boolean below = wrong == pair.get(0);
+                    Part[] parts = {Tell.taken(below ? low : high), other.said(), Tell.taken(below ? high : low)};
                     check.report(
                             key(side, wrong),
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s mm is not %s the %s of %s mm on that side.",
-                                    Remedy.plain(wrong == pair.get(0) ? low : high),
-                                    wrong == pair.get(0) ? "below" : "above",
-                                    other.term(),
-                                    Remedy.plain(wrong == pair.get(0) ? high : low)),
-                            "Measure both again on that leg.");
+                            below ? Tell.said("leg.not-below", parts) : Tell.said("leg.not-above", parts),
+                            Tell.said("leg.order-help"));
                 }
             }
         }
@@ -68,16 +65,12 @@ final class TakenCheck {
         if (difference > limit + 1e-9) {
             report(
                     key,
-                    String.format(
-                            Locale.ROOT,
-                            "the readings %s and %s mm differ by %s mm.",
-                            Remedy.plain(readings.least()),
-                            Remedy.plain(readings.most()),
-                            Remedy.plain(difference)),
-                    String.format(
-                            Locale.ROOT,
-                            "Careful readings differ by no more than %.0f mm; measure again and keep the ones that agree.",
-                            limit));
+                    Tell.said(
+                            "readings.differ",
+                            Tell.taken(readings.least()),
+                            Tell.taken(readings.most()),
+                            Tell.taken(difference)),
+                    Tell.said("readings.differ-help", Part.length(limit)));
         }
     }
 
@@ -101,13 +94,8 @@ final class TakenCheck {
         if (lengths && Math.abs(left.mean() - right.mean()) >= HALF * larger) {
             report(
                     KEY + measure.term(),
-                    String.format(
-                            Locale.ROOT,
-                            "left %s mm and right %s mm differ by half or more.",
-                            Remedy.plain(left.mean()),
-                            Remedy.plain(right.mean())),
-                    "Was one of them measured flat, or in another unit? A hard socket or brace is named under"
-                            + " wearer.hard.");
+                    Tell.said("sides.differ", Tell.taken(left.mean()), Tell.taken(right.mean())),
+                    Tell.said("sides.differ-help"));
         }
     }
 
@@ -120,13 +108,13 @@ final class TakenCheck {
                     if (!measure.roundLeg()) {
                         report(
                                 "wearer.hard." + side.word(),
-                                "the " + measure.term() + " does not go round a leg.",
-                                "Only girths of the leg and heel can lie over a hard socket or brace.");
+                                Tell.said("hard.not-round", measure.said()),
+                                Tell.said("hard.not-round-help"));
                     } else if (readings == null) {
                         report(
                                 "wearer.hard." + side.word(),
-                                "the " + measure.term() + " is not among the measurements.",
-                                "Measure it over the socket or brace and give it under wearer.measurements.");
+                                Tell.said("hard.missing", measure.said()),
+                                Tell.said("hard.missing-help"));
                     } else if (!usable(readings.mean())) {
                         noLength(side, measure, readings.mean());
                     }
@@ -134,7 +122,10 @@ final class TakenCheck {
     }
 
     private void noLength(Side side, Measure measure, double mm) {
-        report(key(side, measure), Remedy.plain(mm) + " mm is no length.", "A length above zero is needed.");
+        report(
+                key(side, measure),
+                Tell.said("measure.no-length", Tell.taken(mm)),
+                Tell.said("leg.no-length-help"));
     }
 
     private static boolean usable(double mm) {
@@ -145,7 +136,7 @@ final class TakenCheck {
         return KEY + measure.term() + "." + side.word();
     }
 
-    private void report(String key, String problem, String remedy) {
+    private void report(String key, Said problem, Said remedy) {
         clean = false;
         findings.add(key, problem, remedy);
     }

@@ -9,7 +9,6 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Set;
 import stretchwright.ground.Findings;
@@ -34,13 +33,20 @@ final class AfterFile {
             findings.add("--write", "its folder may not be written to.", "Name a new file elsewhere by --out.");
             return false;
         }
-        Files.write(aside, text.getBytes(StandardCharsets.UTF_8));
-        if (posix) {
-            Files.setPosixFilePermissions(
-                    aside, Files.getPosixFilePermissions(target)); // a new file is its owner's alone
+        try {
+            Files.write(aside, text.getBytes(StandardCharsets.UTF_8));
+            if (posix) {
+                Files.setPosixFilePermissions(
+                        aside, Files.getPosixFilePermissions(target)); // a new file is its owner's alone
+            }
+            Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
+            return true;
+        } catch (IOException e) {
+            findings.add("--write", "the file cannot be written: " + Reason.of(e) + ".", "It is as it was.");
+            return false;
+        } finally {
+            Files.deleteIfExists(aside);
         }
-        Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
-        return true;
     }
 
     /** Nobody may write it: locked on purpose, also for a superuser who could. */
@@ -53,11 +59,13 @@ final class AfterFile {
     /** Under a name that is free. */
     static boolean fresh(String named, String text, Findings findings) {
         try {
-            Files.write(
-                    Path.of(named),
-                    text.getBytes(StandardCharsets.UTF_8),
-                    StandardOpenOption.CREATE_NEW,
-                    StandardOpenOption.WRITE);
+            Path target = Files.createFile(Path.of(named));
+            try {
+                Files.write(target, text.getBytes(StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                Files.delete(target);
+                throw e;
+            }
             return true;
         } catch (FileAlreadyExistsException e) {
             findings.add("--out", "\"" + named + "\" is there already.", "Name a new file.");
@@ -66,7 +74,7 @@ final class AfterFile {
         } catch (AccessDeniedException e) {
             findings.add("--out", "\"" + named + "\" may not be written.", "Name another file.");
         } catch (InvalidPathException | IOException e) {
-            findings.add("--out", "cannot be written (" + e.getMessage() + ").", "Name another file.");
+            findings.add("--out", "cannot be written: " + Reason.of(e) + ".", "Name another file.");
         }
         return false;
     }

@@ -13,12 +13,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.BodyCheck;
-import stretchwright.make.BodyTable;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
+import stretchwright.intake.MakeFile;
+import stretchwright.many.BodyCheck;
+import stretchwright.many.BodyTable;
 
 /** Judges measures before anything is drafted: one wearer, or a table of many; or tells how to measure. */
 @Command(
@@ -65,7 +65,7 @@ final class BodyCommand extends Task {
         }
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(String.valueOf(out));
-        Optional<OutFolder> folder = out == null ? Optional.empty() : OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = out == null ? Optional.empty() : folder(out, aboutOut);
         Findings aboutFile = new Findings(file);
         Optional<byte[]> bytes = Intake.read(file, table ? BodyTable.LARGEST : MakeFile.LARGEST, aboutFile);
         wrong.addAll(aboutOut.all());

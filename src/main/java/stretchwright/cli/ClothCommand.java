@@ -8,13 +8,13 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import stretchwright.advice.ClothNeeds;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.ClothNeeds;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
-import stretchwright.print.Paper;
+import stretchwright.intake.MakeFile;
+import stretchwright.print.kit.Paper;
 
 /** The cards to test a cloth with. */
 @Command(
@@ -54,7 +54,7 @@ final class ClothCommand extends Task {
         }
         Console console = console();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         List<Finding> wrong = new ArrayList<>(aboutOut.all());
         try {
             Optional<List<Document>> cards = cards(sheet.get(), wrong);

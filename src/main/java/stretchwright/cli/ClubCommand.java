@@ -16,17 +16,17 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClubClock;
-import stretchwright.lay.Effort;
-import stretchwright.lay.LayClock;
 import stretchwright.lay.SearchWork;
-import stretchwright.make.Club;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
+import stretchwright.many.Club;
 
 /** Many makes laid together on one roll. */
 @Command(
@@ -89,13 +89,13 @@ final class ClubCommand extends Task {
     private int laid(StopKey stop) throws IOException {
         Console console = console();
         Findings aboutArguments = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
+        Optional<OutFolder> folder = folder(out, aboutArguments);
         OptionalDouble length = arguments(aboutArguments);
         List<Finding> wrong = new ArrayList<>(aboutArguments.all());
         try {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {
-                ClubClock clock = search.effort().isPresent() ? ClubClock.NONE : (from, to) -> watch(from, to, stop);
+                ClubClock clock = ClubClock.of((from, to) -> watch(from, to, stop), beside(stop));
                 Club.Wish wish = new Club.Wish(length, new SearchWork(search.seed(), effort(), clock));
                 return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
             }
@@ -159,6 +159,10 @@ final class ClubCommand extends Task {
             console.print(new String(documents.get(0).bytes(), StandardCharsets.UTF_8));
         }
         return club.stops() ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    private static LayClock beside(StopKey stop) {
+        return LayClock.of(stop::pressed, stop::pressed);
     }
 
     /** A part of the seconds, running from when it is first asked: the first lays take what they take. */

@@ -1,6 +1,11 @@
 package stretchwright.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.FileSystemException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -10,7 +15,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
-import stretchwright.make.Program;
+import stretchwright.report.Program;
+import stretchwright.ground.Findings;
 
 /** The command door: which commands there are, what they share, and what happens when something goes wrong. */
 @Command(
@@ -21,8 +27,8 @@ import stretchwright.make.Program;
         description = "From body, fabric and boot to a checked, printable pattern for stretch leggings.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 a fault of the program; 2 the input is wrong (each finding on one line);",
-            "3 the garment cannot work as asked (the files are written all the same).",
+            "Exit codes: 0 done; 1 a fault of the program; 2 the input is wrong (each finding on one line),",
+            "or the output cannot be written; 3 the garment cannot work as asked (the files are written all the same).",
             "The make file and the report are described in docs/formats.md."
         })
 public final class Commands implements Callable<Integer> {
@@ -48,48 +54,73 @@ public final class Commands implements Callable<Integer> {
     @Spec
     private @org.jspecify.annotations.Nullable CommandSpec spec;
 
-    private Commands() {}
+    private final PrintWriter out;
+    private final PrintWriter err;
+    private final List<OutFolder> held = new ArrayList<>();
+
+    private Commands(PrintWriter out, PrintWriter err) {
+        this.out = out;
+        this.err = err;
+    }
 
     /** Runs one command line and gives its exit code. */
-    public static int run(PrintWriter out, PrintWriter err, String... args) {
+    public static int run(Writer out, Writer err, String... args) {
         return run(Jobs.real(), Optional.empty(), out, err, args);
     }
 
     /** The same, with the page door behind the serve command. */
-    public static int run(ServeDoor door, PrintWriter out, PrintWriter err, String... args) {
+    public static int run(ServeDoor door, Writer out, Writer err, String... args) {
         return run(Jobs.real(), Optional.of(door), out, err, args);
     }
 
-    static int run(Jobs jobs, PrintWriter out, PrintWriter err, String... args) {
+    static int run(Jobs jobs, Writer out, Writer err, String... args) {
         return run(jobs, Optional.empty(), out, err, args);
     }
 
-    private static int run(Jobs jobs, Optional<ServeDoor> door, PrintWriter out, PrintWriter err, String... args) {
-        Commands root = new Commands();
-        CommandLine line = new CommandLine(root);
-        line.addSubcommand("make", new MakeCommand(root, jobs));
-        line.addSubcommand("body", new BodyCommand(root));
-        line.addSubcommand("why", new WhyCommand(root, jobs));
-        line.addSubcommand("cloth", new ClothCommand(root, jobs));
-        line.addSubcommand("lay", new LayCommand(root));
-        line.addSubcommand("sizes", new SizesCommand(root, jobs));
-        line.addSubcommand("club", new ClubCommand(root, jobs));
-        line.addSubcommand("compare", new CompareCommand(root, jobs));
-        line.addSubcommand("after", new AfterCommand(root, jobs));
-        line.addSubcommand("survey", new SurveyCommand(root));
-        door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(root, d)));
-        line.setOut(out);
-        line.setErr(err);
-        line.setParameterExceptionHandler((e, a) -> wrongArguments(e, err));
-        line.setExecutionExceptionHandler((e, c, r) -> root.wentWrong(e, err));
+    private static int run(Jobs jobs, Optional<ServeDoor> door, Writer toOut, Writer toErr, String... args) {
+        Terminal out = new Terminal(toOut);
+        Terminal err = new Terminal(toErr);
+        Commands root = new Commands(out.shown(), err.shown());
+        CommandLine line = root.line(jobs, door);
+        line.setOut(out.help());
+        line.setErr(err.help());
+        int code;
         try {
-            return line.execute(args);
+            code = line.execute(args);
         } catch (StackOverflowError | OutOfMemoryError e) {
-            return root.wentWrong(e, err);
+            code = root.wentWrong(e);
         } finally {
-            out.flush();
-            err.flush();
+            root.held.forEach(OutFolder::release);
         }
+        line.getOut().flush();
+        code = root.ended(code, out.lost());
+        line.getErr().flush();
+        return code;
+    }
+
+    private CommandLine line(Jobs jobs, Optional<ServeDoor> door) {
+        CommandLine line = new CommandLine(this);
+        line.addSubcommand("make", new MakeCommand(this, jobs));
+        line.addSubcommand("body", new BodyCommand(this));
+        line.addSubcommand("why", new WhyCommand(this, jobs));
+        line.addSubcommand("cloth", new ClothCommand(this, jobs));
+        line.addSubcommand("lay", new LayCommand(this));
+        line.addSubcommand("sizes", new SizesCommand(this, jobs));
+        line.addSubcommand("club", new ClubCommand(this, jobs));
+        line.addSubcommand("compare", new CompareCommand(this, jobs));
+        line.addSubcommand("after", new AfterCommand(this, jobs));
+        line.addSubcommand("survey", new SurveyCommand(this));
+        door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(this, d)));
+        line.setExpandAtFiles(false); // a file may be called @name
+        line.setParameterExceptionHandler((e, a) -> wrongArguments(e));
+        line.setExecutionExceptionHandler((e, c, r) -> wentWrong(e));
+        return line;
+    }
+
+    /** What was to be printed and is lost is told, whatever else went well. */
+    private int ended(int code, Optional<String> lost) {
+        lost.ifPresent(why -> err.println("stretchwright: standard output cannot be written: " + why + "."));
+        return lost.isPresent() && (code == Exit.DONE || code == Exit.CANNOT_WORK) ? Exit.INPUT : code;
     }
 
     /** Without a command there is nothing to do: the help says what there is. */
@@ -100,20 +131,33 @@ public final class Commands implements Callable<Integer> {
         return Exit.INPUT;
     }
 
-    Console console(CommandLine line) {
-        return new Console(line.getOut(), line.getErr(), quiet, json);
+    Console console() {
+        return new Console(out, err, quiet, json);
     }
 
-    private static int wrongArguments(CommandLine.ParameterException e, PrintWriter err) {
+    /** Takes the folder for this run; a finding where another run has it. */
+    boolean hold(OutFolder folder, Findings findings) {
+        boolean ours = folder.hold(findings);
+        if (ours) {
+            held.add(folder);
+        }
+        return ours;
+    }
+
+    private int wrongArguments(CommandLine.ParameterException e) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
         String problem = String.valueOf(e.getMessage()).replaceAll("\\s+", " ");
         err.println("stretchwright: " + problem + ". See: " + command + " --help");
         return Exit.INPUT;
     }
 
-    private int wentWrong(Throwable e, PrintWriter err) {
+    private int wentWrong(Throwable e) {
         if (e instanceof BadInput bad) {
-            bad.findings().forEach(f -> err.println(f.line()));
+            console().findings(bad.findings());
+            return Exit.INPUT;
+        }
+        if (e instanceof IOException outside && Reason.isOutside(outside)) {
+            err.println("stretchwright: " + place(outside) + "cannot be read or written: " + Reason.of(outside) + ".");
             return Exit.INPUT;
         }
         if (e instanceof OutFolder.Interrupted) {
@@ -126,6 +170,10 @@ public final class Commands implements Callable<Integer> {
             e.printStackTrace(err);
         }
         return Exit.FAULT;
+    }
+
+    private static String place(IOException e) {
+        return e instanceof FileSystemException file && file.getFile() != null ? file.getFile() + " " : "a file ";
     }
 
     /** For --version. */

@@ -10,9 +10,9 @@ import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.Compare;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
-import stretchwright.make.MakeFile;
+import stretchwright.many.Compare;
 
 /** Two makes side by side. */
 @Command(
@@ -47,7 +47,7 @@ final class CompareCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
         // both are read before either is laid: a fault in the second is told at once
         Optional<MakeFile> readA = Intake.make(first, jobs, wrong);

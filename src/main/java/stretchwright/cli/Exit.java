@@ -5,7 +5,7 @@ final class Exit {
     static final int DONE = 0;
     /** A fault of the program. */
     static final int FAULT = 1;
-    /** The input is wrong. */
+    /** The input is wrong, or what was asked for cannot be written. */
     static final int INPUT = 2;
     /** The input is right, but the garment cannot work as asked. */
     static final int CANNOT_WORK = 3;

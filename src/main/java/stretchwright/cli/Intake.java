@@ -12,7 +12,7 @@ import java.util.Optional;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.MakeFile;
+import stretchwright.intake.MakeFile;
 
 /** Reads files that a person named; never more than the limit, whatever stands behind the name. */
 final class Intake {
@@ -52,7 +52,7 @@ final class Intake {
         } catch (AccessDeniedException e) {
             findings.add("", "the file may not be read.", "Change its permissions.");
         } catch (InvalidPathException | IOException e) {
-            findings.add("", "the file cannot be read (" + e.getMessage() + ").", "");
+            findings.add("", "the file cannot be read: " + Reason.of(e) + ".", "");
         }
         return Optional.empty();
     }

@@ -1,9 +1,9 @@
 package stretchwright.cli;
 
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
-import stretchwright.make.MakeFile;
 
 /** What the make command asks of the make room; tests put other rooms behind it. */
 public interface Jobs {

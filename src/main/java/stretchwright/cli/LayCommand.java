@@ -14,11 +14,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
-import stretchwright.lay.Effort;
-import stretchwright.lay.LayClock;
-import stretchwright.lay.StripInstance;
-import stretchwright.lay.StripLay;
-import stretchwright.lay.StripResult;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
+import stretchwright.lay.nest.StripInstance;
+import stretchwright.lay.nest.StripLay;
+import stretchwright.lay.nest.StripResult;
 
 /** Lays a plain layout instance for a number of seconds. */
 @Command(name = "lay", description = "Lays a plain layout instance on its strip and writes lay.json and lay.svg.")
@@ -64,7 +64,7 @@ final class LayCommand extends Task {
     private int laid(StopKey stop) throws IOException {
         Console console = console();
         Findings aboutArguments = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutArguments);
+        Optional<OutFolder> folder = folder(out, aboutArguments);
         if (!(seconds > 0 && seconds <= SearchOptions.LONGEST)) {
             aboutArguments.add("--seconds", seconds + " seconds cannot be.", "Give more than 0, at most 86400.");
         }

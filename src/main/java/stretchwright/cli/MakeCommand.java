@@ -16,11 +16,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.PrintTerms;
+import stretchwright.print.kit.FileGroup;
 import stretchwright.make.Made;
-import stretchwright.make.MakeFile;
-import stretchwright.print.Document;
 
 /** The whole job for each make file. Either all of them are written, or none. */
 @Command(name = "make", description = "Drafts, checks the fit, lays, plans the sewing and writes the printable files.")
@@ -38,6 +40,14 @@ final class MakeCommand extends Task {
             description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
     private String out = "";
 
+    @Option(
+            names = "--files",
+            paramLabel = "NAMES",
+            split = ",",
+            description = "Which files to make, such as pattern,lay; all for every one there is. report.json is made always."
+                    + " Left out: what the make file says under print, files, or else what is usual.")
+    private List<String> wanted = List.of();
+
     private final Jobs jobs;
 
     MakeCommand(Commands root, Jobs jobs) {
@@ -50,9 +60,12 @@ final class MakeCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
-        List<MakeFile> makes = read(wrong);
+        Set<FileGroup> groups = groups(wrong);
+        List<MakeFile> makes = read(wrong).stream()
+                .map(m -> groups.isEmpty() ? m : m.with(m.print().with(groups)))
+                .toList();
         List<Made> made = folder.isEmpty() ? List.of() : run(makes, console, wrong);
         if (!wrong.isEmpty()) {
             console.findings(wrong);
@@ -62,6 +75,15 @@ final class MakeCommand extends Task {
         folder.orElseThrow().write(content(made, places));
         tell(made, places, console);
         return made.stream().anyMatch(Made::stops) ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    /** Those of the option; empty where it was left out. */
+    private Set<FileGroup> groups(List<Finding> wrong) {
+        Findings findings = new Findings("make");
+        Set<FileGroup> groups =
+                PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+        wrong.addAll(findings.all());
+        return groups;
     }
 
     private List<MakeFile> read(List<Finding> wrong) {

@@ -1,12 +1,10 @@
 package stretchwright.cli;
 
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.util.List;
@@ -17,9 +15,9 @@ import java.util.TreeMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.print.Document;
 
 /**
  * The folder given with --out: complete or untouched. Everything is first written into a hidden folder beside it; an
@@ -27,10 +25,17 @@ import stretchwright.print.Document;
  * holds anything this program did not write is refused, so nothing of anybody else can be lost.
  */
 final class OutFolder {
+    private static final String BUSY = "another run is writing there.";
+    private static final String WAIT = "Wait until it has ended, or name another folder.";
+    private static final String ELSEWHERE = "Name another folder.";
+    private static final String ROOM = "Make room, or name another folder.";
+
     private final String named;
     private final Path target;
     private final Consumer<String> before;
     private final ReentrantLock lock = new ReentrantLock();
+    private final Thread release = new Thread(this::release);
+    private Optional<FolderLock> mark = Optional.empty();
     private boolean interrupted;
 
     private OutFolder(String named, Path target, Consumer<String> before) {
@@ -58,8 +63,47 @@ final class OutFolder {
             wrong.ifPresent(problem -> findings.add("--out", problem, "Name a new folder, or one this program wrote."));
             return wrong.isPresent() ? Optional.empty() : Optional.of(folder);
         } catch (InvalidPathException | IOException e) {
-            findings.add("--out", "cannot be used (" + e.getMessage() + ").", "Name another folder.");
+            findings.add("--out", "cannot be used: " + Reason.of(e) + ".", ELSEWHERE);
             return Optional.empty();
+        }
+    }
+
+    /** Takes the folder for this run until it is released; a finding where another run has it. */
+    boolean hold(Findings findings) {
+        try {
+            if (!Files.isDirectory(target.resolveSibling(".")) || held()) {
+                return true; // where there is no folder around it yet, writing takes it
+            }
+            findings.add("--out", BUSY, WAIT);
+        } catch (IOException e) {
+            findings.add("--out", "cannot be written: " + Reason.of(e) + ".", ELSEWHERE);
+        }
+        return false;
+    }
+
+    /** Whether this run has it, now if not before. */
+    private boolean held() throws IOException {
+        lock.lock();
+        try {
+            if (mark.isEmpty()) {
+                mark = FolderLock.take(sibling("lock"));
+                mark.ifPresent(m -> addHook(release));
+            }
+            return mark.isPresent();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Lets other runs have it. */
+    void release() {
+        lock.lock();
+        try {
+            mark.ifPresent(FolderLock::close);
+            mark = Optional.empty();
+            removeHook(release);
+        } finally {
+            lock.unlock();
         }
     }
 
@@ -69,46 +113,7 @@ final class OutFolder {
     }
 
     private Optional<String> whatIsWrong() throws IOException {
-        Path parent = target.getParent();
-        if (parent == null) {
-            return Optional.of("is the root of the file system.");
-        }
-        if (Files.exists(target)) {
-            return wrongWithExisting();
-        }
-        if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of("is a link that leads nowhere.");
-        }
-        for (Path above = parent; above != null; above = above.getParent()) {
-            if (Files.isDirectory(above)) {
-                return Files.isWritable(above)
-                        ? Optional.empty()
-                        : Optional.of("lies in a folder that may not be written.");
-            }
-            if (Files.exists(above, LinkOption.NOFOLLOW_LINKS)) {
-                return Optional.of("lies inside " + above.getFileName() + ", which is a file.");
-            }
-        }
-        return Optional.empty();
-    }
-
-    private Optional<String> wrongWithExisting() throws IOException {
-        if (!Files.isDirectory(target)) {
-            return Optional.of("is a file, not a folder.");
-        }
-        if (Path.of("").toRealPath().startsWith(target)) {
-            return Optional.of("is the folder you are working in, or one above it.");
-        }
-        if (!Files.isWritable(target) || !Files.isWritable(target.resolveSibling("."))) {
-            return Optional.of("may not be written.");
-        }
-        List<String> foreign = OwnFiles.foreignIn(target);
-        if (foreign.isEmpty()) {
-            return Optional.empty();
-        }
-        String some = String.join(", ", foreign.subList(0, Math.min(3, foreign.size())));
-        return Optional.of(
-                "holds what this program did not write (" + some + (foreign.size() > 3 ? ", ..." : "") + ").");
+        return FolderCheck.wrongWith(target, sibling("new-" + Integer.MAX_VALUE).getFileName());
     }
 
     /** Writes all documents under their names, or none. */
@@ -120,19 +125,33 @@ final class OutFolder {
 
     /** Writes all files (names relative, with / between folder and file), or none. */
     void write(SortedMap<String, byte[]> files) throws IOException {
+        try {
+            writeWhole(files);
+        } catch (IOException | ReadOnlyFileSystemException e) {
+            if (e instanceof IOException && !Reason.isOutside(e)) {
+                throw e;
+            }
+            refuse("cannot be written: " + Reason.of(e) + ".", Reason.isRoom(e) ? ROOM : ELSEWHERE);
+        } finally {
+            release();
+        }
+    }
+
+    private void writeWhole(SortedMap<String, byte[]> files) throws IOException {
         Path fresh = sibling("new-" + ProcessHandle.current().pid());
         Thread hook = new Thread(() -> giveUp(fresh));
         addHook(hook);
         try {
+            Files.createDirectories(fresh.resolveSibling("."));
+            if (!held()) {
+                refuse(BUSY, WAIT);
+            }
             recover();
             whatIsWrong().ifPresent(problem -> refuse(problem, "Name a new folder."));
-            Files.createDirectories(fresh.resolveSibling("."));
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 step("write " + file.getKey(), () -> put(fresh, file.getKey(), file.getValue()));
             }
             step("swap", () -> swap(fresh));
-        } catch (AccessDeniedException | ReadOnlyFileSystemException | NoSuchFileException e) {
-            refuse("cannot be written.", "Name another folder.");
         } finally {
             removeHook(hook);
             delete(fresh);
@@ -160,7 +179,7 @@ final class OutFolder {
     private static void put(Path folder, String name, byte[] bytes) throws IOException {
         Path file = folder.resolve(name).normalize();
         if (!file.startsWith(folder)) {
-            throw new IOException("the file name " + name + " leads out of the folder");
+            throw new IllegalArgumentException("the file name " + name + " leads out of the folder");
         }
         Files.createDirectories(file.resolveSibling("."));
         Files.write(file, bytes);

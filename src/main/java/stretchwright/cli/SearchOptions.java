@@ -4,8 +4,8 @@ import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import picocli.CommandLine.Option;
 import stretchwright.ground.Findings;
-import stretchwright.lay.Effort;
-import stretchwright.lay.LayClock;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
 
 /** How a search for a lay is asked for: its seed, and rounds of work in place of the clock. */
 final class SearchOptions {

@@ -9,13 +9,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.BodyTable;
-import stretchwright.make.MakeFile;
-import stretchwright.make.Sizes;
-import stretchwright.print.Amounts;
-import stretchwright.print.Document;
+import stretchwright.intake.MakeFile;
+import stretchwright.many.BodyTable;
+import stretchwright.many.Sizes;
+import stretchwright.print.kit.Amounts;
 
 /** The same garment for every body of a table, as one nested pattern. */
 @Command(
@@ -57,7 +57,7 @@ final class SizesCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         Findings aboutMake = new Findings(file);
         Optional<byte[]> make = Intake.read(file, MakeFile.LARGEST, aboutMake);
         Findings aboutTable = new Findings(bodies);

@@ -12,7 +12,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import stretchwright.lay.StripInstance;
+import stretchwright.lay.nest.StripInstance;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;

@@ -11,9 +11,9 @@ import picocli.CommandLine.Option;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.make.BodyTable;
-import stretchwright.make.MakeFile;
-import stretchwright.make.SurveyRun;
+import stretchwright.intake.MakeFile;
+import stretchwright.many.BodyTable;
+import stretchwright.many.SurveyRun;
 
 /** Drafts every body of some tables and tells for how many the draft holds. */
 @Command(
@@ -56,7 +56,7 @@ final class SurveyCommand extends Task {
         Console console = console();
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(out);
-        Optional<OutFolder> folder = OutFolder.at(out, aboutOut);
+        Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
         List<SurveyRun.Source> tables = read(bodies, BodyTable.LARGEST, wrong);
         List<SurveyRun.Source> makes = read(styles, MakeFile.LARGEST, wrong);

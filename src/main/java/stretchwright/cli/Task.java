@@ -1,12 +1,14 @@
 package stretchwright.cli;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import stretchwright.ground.Findings;
 
 /** What every command has: help, version, and the console that the options before it ask for. */
 @Command(mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
@@ -25,6 +27,11 @@ abstract class Task implements Callable<Integer> {
     }
 
     Console console() {
-        return root.console(line());
+        return root.console();
+    }
+
+    /** The folder for the output, held for this run; or empty and a finding. */
+    Optional<OutFolder> folder(String named, Findings findings) {
+        return OutFolder.at(named, findings).filter(folder -> root.hold(folder, findings));
     }
 }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
-import stretchwright.make.MakeFile;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Why;
 
 /** Why a dimension of the pattern is what it is; without a dimension, which there are. */

@@ -5,11 +5,15 @@ import java.util.List;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -22,12 +26,9 @@ final class Bands {
     /** Drawn length of the mark of an eyelet, mm; the hole is sewn about as long. */
     private static final double EYELET = 8;
 
-    private Bands() {}
+    static final Said SOURCE = Tell.said("source.bands");
 
-    /** One layer of a band as worn: a place on it by the way from centre front and the height above the lower edge. */
-    interface Face {
-        Point at(double along, double up);
-    }
+    private Bands() {}
 
     /** The half band, from its fold at centre front to its seam at centre back. */
     static Piece waistband(double length, Style style) {
@@ -43,10 +44,10 @@ final class Bands {
         Edge lower = edges.get(0);
         Edge upper = edges.get(2);
         List<Notch> notches = List.of(
-                LegPiece.notch("side", lower, lower.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("side", upper, upper.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("centre front", lower, 0, Notch.Mark.SINGLE),
-                LegPiece.notch("centre front", upper, upper.length(), Notch.Mark.SINGLE));
+                Outline.notch("side", lower, lower.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("side", upper, upper.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("centre front", lower, 0, Notch.Mark.SINGLE),
+                Outline.notch("centre front", upper, upper.length(), Notch.Mark.SINGLE));
         List<Mark> marks = new ArrayList<>(List.of(fold(edges)));
         marks.addAll(inside(length / 2, style));
         return Piece.of("waistband", 1, false, true, edges, grain(edges), notches, marks);
@@ -82,13 +83,39 @@ final class Bands {
     }
 
     /** One cuff cut twice; two that differ where the legs' lower ends do. */
-    static List<Piece> cuffs(List<LegSet> legs, double height, Style style) {
-        double first = legs.get(0).length("hem");
-        double last = legs.get(legs.size() - 1).length("hem");
-        if (Grid.units(first) == Grid.units(last)) {
-            return List.of(cuff("cuff", 2, first, height, style));
+    static Reasoned<List<Piece>> cuffs(List<LegSet> legs, double height, Style style) {
+        LegSet first = legs.get(0);
+        LegSet last = legs.get(legs.size() - 1);
+        if (Grid.units(first.length("hem")) == Grid.units(last.length("hem"))) {
+            Piece both = cuff("cuff", 2, first.length("hem"), height, style);
+            return new Reasoned<>(List.of(both), cuffReasons(both, first, height));
         }
-        return List.of(cuff("left cuff", 1, first, height, style), cuff("right cuff", 1, last, height, style));
+        Piece left = cuff("left cuff", 1, first.length("hem"), height, style);
+        Piece right = cuff("right cuff", 1, last.length("hem"), height, style);
+        List<Reason> reasons = new ArrayList<>(cuffReasons(left, first, height));
+        reasons.addAll(cuffReasons(right, last, height));
+        return new Reasoned<>(List.of(left, right), reasons);
+    }
+
+    private static List<Reason> cuffReasons(Piece cuff, LegSet leg, double height) {
+        return List.of(
+                Ruled.of(
+                                cuff.edge("lower edge").length(),
+                                Tell.said("rule.cuff-length"),
+                                SOURCE,
+                                Inputs.length(leg.its(What.HEM_LENGTH), leg.length("hem")))
+                        .reason(new Dimension(cuff.name(), What.LENGTH)),
+                folded(cuff.name(), height));
+    }
+
+    /** A band or cuff folded along its length. */
+    static Reason folded(String piece, double height) {
+        return Ruled.of(
+                        2 * height,
+                        Tell.said("rule.folded"),
+                        SOURCE,
+                        Inputs.style(Tell.said("input.finished-height"), height))
+                .reason(new Dimension(piece, What.HEIGHT));
     }
 
     private static Piece cuff(String name, int cut, double width, double height, Style style) {
@@ -98,8 +125,8 @@ final class Bands {
         Edge lower = edges.get(0);
         Edge upper = edges.get(2);
         List<Notch> notches = List.of(
-                LegPiece.notch("centre", lower, lower.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("centre", upper, upper.length() / 2, Notch.Mark.SINGLE));
+                Outline.notch("centre", lower, lower.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("centre", upper, upper.length() / 2, Notch.Mark.SINGLE));
         return Piece.of(name, cut, false, false, edges, grain(edges), notches, List.of(fold(edges)));
     }
 

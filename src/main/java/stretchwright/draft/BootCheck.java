@@ -1,11 +1,11 @@
 package stretchwright.draft;
 
-import java.util.Locale;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 
 /** Whether the foot of this body fits into this boot: a boot smaller than what is inside it was measured wrongly. */
 final class BootCheck {
@@ -30,16 +30,11 @@ final class BootCheck {
         if (girth >= value.mm() - room) {
             return true;
         }
+        Part[] parts = {Part.length(girth), inside.said(), Part.length(value.mm())};
         findings.add(
                 key,
-                String.format(
-                        Locale.ROOT,
-                        "%.0f mm is less than the %s of %.0f mm%s that is inside it.",
-                        girth,
-                        inside.term(),
-                        value.mm(),
-                        body.isGiven(inside) ? "" : " (estimated)"),
-                "Measure round the laced boot, and the bare foot, again.");
+                body.isGiven(inside) ? Tell.said("boot.small", parts) : Tell.said("boot.small-estimated", parts),
+                Tell.said("boot.small-help"));
         return false;
     }
 }

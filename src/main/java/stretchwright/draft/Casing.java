@@ -2,11 +2,15 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -31,6 +35,21 @@ final class Casing {
         return style.bandHeight() + BEYOND_ROW;
     }
 
+    /** Why so much is turned down. */
+    static List<Reason> reasons(List<LegSet> legs, Style style) {
+        List<Reason> out = new ArrayList<>();
+        for (LegSet set : legs) {
+            Piece leg = set.with("waist edge");
+            out.add(Ruled.of(
+                            leg.edge("waist edge").allowance(),
+                            Tell.said("rule.turned-down", Part.length(BEYOND_ROW)),
+                            Tell.said("source.bands-practice"),
+                            Inputs.style(Tell.said("input.casing-height"), style.bandHeight()))
+                    .reason(new Dimension(leg.name(), What.TURNED_DOWN_AT_THE_WAIST)));
+        }
+        return out;
+    }
+
     /** The waist edge of a leg: where a band is sewn on, or the fold of a casing. */
     static Edge waistEdge(Path line, Style style) {
         return style.top().band().shape() == TopEnd.Band.Shape.CASING
@@ -51,7 +70,7 @@ final class Casing {
         Point inwards = edge.directionAt(along).left();
         Point middle = edge.at(along).plus(inwards.times(style.bandHeight() / 2));
         marks.add(Bands.eyelet(middle, inwards));
-        return LegParts.with(lined, lined.notches(), marks);
+        return lined.with(lined.notches(), marks);
     }
 
     /** A leg, or a part of one, with the fold and the row of its own stretch of the waist edge. */
@@ -66,7 +85,7 @@ final class Casing {
                 marks.add(new Mark(ROW, Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
             }
         }
-        return LegParts.with(leg, leg.notches(), marks);
+        return leg.with(leg.notches(), marks);
     }
 
     private static Path inside(Edge edge, double away) {

@@ -23,7 +23,7 @@ import stretchwright.pattern.Style;
  * @param upper girth of the upper edge, all round, mm
  * @param height finished, mm
  */
-record Contour(double lower, double upper, double height) implements Bands.Face {
+record Contour(double lower, double upper, double height) implements BandFace {
     /** A chord of 4 mm on the tightest arc of a band (200 mm) leaves it by 0.01 mm. */
     private static final double CHORD = 4;
 
@@ -76,10 +76,10 @@ record Contour(double lower, double upper, double height) implements Bands.Face 
         Edge low = edges.get(0);
         Edge high = edges.get(2);
         List<Notch> notches = List.of(
-                LegPiece.notch("side", low, low.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("side", high, high.length() / 2, Notch.Mark.SINGLE),
-                LegPiece.notch("centre front", low, 0, Notch.Mark.SINGLE),
-                LegPiece.notch("centre front", high, high.length(), Notch.Mark.SINGLE));
+                Outline.notch("side", low, low.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("side", high, high.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch("centre front", low, 0, Notch.Mark.SINGLE),
+                Outline.notch("centre front", high, high.length(), Notch.Mark.SINGLE));
         double middle = 0.55 * lower / 2;
         double upright = at(middle, 0).x();
         double from = at(middle, 0).y();

@@ -5,8 +5,12 @@ import java.util.List;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Level;
@@ -15,6 +19,7 @@ import stretchwright.pattern.Notch;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -36,6 +41,8 @@ final class Cover {
     /** Overlapped to a ring, mm (common practice, no source). */
     private static final double OVERLAP = 15;
 
+    private static final Said SOURCE = Tell.said("source.covers");
+
     private Cover() {}
 
     static boolean wanted(Style style) {
@@ -43,7 +50,7 @@ final class Cover {
     }
 
     /** Finished height from the leg's edge down to the hem above the sole, on the flat piece. */
-    static double height(Draft.Order order) {
+    static double height(Order order) {
         Boot boot = order.boot().orElseThrow();
         double body =
                 boot.ankleToTop() - LowerEnd.LUNGE + boot.sole().ankleToSole().orElseThrow() - HemHeights.ABOVE_SOLE;
@@ -51,25 +58,25 @@ final class Cover {
     }
 
     /** Half the way round the sole, on the flat piece. */
-    static double soleEdge(Draft.Order order) {
+    static double soleEdge(Order order) {
         return order.boot().orElseThrow().sole().around()
                 / 2
                 * (1 - order.reductions().hem());
     }
 
     /** Flat length of the loop round heel and instep. */
-    private static double heelLoop(Draft.Order order) {
+    private static double heelLoop(Order order) {
         return order.boot().orElseThrow().heelGirth() * (1 - order.reductions().hem());
     }
 
     /** Height of the finished hem on the flat piece, 0 at the bare foot's floor. */
-    private static double hemHeight(Draft.Order order) {
+    private static double hemHeight(Order order) {
         double sole = order.boot().orElseThrow().sole().ankleToSole().orElseThrow();
         double body = order.body().mm(Measure.ANKLE_BONE_HEIGHT) - sole + HemHeights.ABOVE_SOLE;
         return body * (1 - order.reductions().along());
     }
 
-    static List<Piece> pieces(Draft.Order order, List<Piece> legs) {
+    static List<Piece> pieces(Order order, List<Piece> legs) {
         double first = legs.get(0).edge("hem").length();
         double last = legs.get(legs.size() - 1).edge("hem").length();
         if (Grid.units(first) == Grid.units(last)) {
@@ -78,7 +85,7 @@ final class Cover {
         return List.of(piece("left boot cover", 2, first / 2, order), piece("right boot cover", 2, last / 2, order));
     }
 
-    private static Piece piece(String name, int cut, double top, Draft.Order order) {
+    private static Piece piece(String name, int cut, double top, Order order) {
         double height = Grid.snap(height(order));
         double sole = soleEdge(order);
         Style style = order.style();
@@ -104,10 +111,10 @@ final class Cover {
     }
 
     private static Notch middle(String name, Edge edge, Notch.Mark mark) {
-        return LegPiece.notch(name, edge, edge.length() / 2, mark);
+        return Outline.notch(name, edge, edge.length() / 2, mark);
     }
 
-    static Level level(Draft.Order order, Piece cover, String leg) {
+    static Level level(Order order, Piece cover, String leg) {
         return new Level(
                 Level.Name.HEM, hemHeight(order), 2 * cover.edge("lower edge").length(), leg);
     }
@@ -119,66 +126,45 @@ final class Cover {
                 "sole elastic", cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), "lower edge");
     }
 
-    static List<Reason> reasons(Draft.Order order, Piece cover, String leg) {
+    static List<Reason> reasons(Order order, Piece cover, String leg) {
         Boot boot = order.boot().orElseThrow();
         Boot.Sole sole = boot.sole();
-        String source = "docs/maths/draft.md, hems; halves cut as the side view: two makers' tutorials";
+        double upper = cover.edge("upper edge").length();
+        Dimension hem = new Dimension(leg, What.HEM_LENGTH);
         return List.of(
-                new Reason(
-                        cover.name() + ": height",
-                        cover.edge("back edge").length(),
-                        "(ankle to top - 25 + ankle to sole - 8) x (1 - along): from the leg's edge 25 mm below the"
-                                + " boot's top down to 8 mm above the sole",
-                        List.of(
-                                new Reason.Input(
-                                        "ankle to top",
-                                        boot.ankleToTop(),
-                                        "mm",
-                                        boot.topEstimated() ? "estimated" : "measured"),
-                                new Reason.Input(
-                                        "ankle to sole", sole.ankleToSole().orElseThrow(), "mm", "measured"),
-                                new Reason.Input(
-                                        ReductionReasons.ALONG,
-                                        100 * order.reductions().along(),
-                                        "%",
-                                        ReductionReasons.ALONG)),
-                        source),
-                new Reason(
-                        cover.name() + ": lower edge",
-                        cover.edge("lower edge").length(),
-                        "half of (2 (sole length - sole width) + pi sole width) x (1 - hem reduction): half way round"
-                                + " the sole",
-                        List.of(
-                                new Reason.Input("sole length", sole.length().orElseThrow(), "mm", "measured"),
-                                new Reason.Input("sole width", sole.width().orElseThrow(), "mm", "measured"),
-                                new Reason.Input(
-                                        ReductionReasons.HEM,
-                                        100 * order.reductions().hem(),
-                                        "%",
-                                        ReductionReasons.HEM)),
-                        source),
-                new Reason(
-                        cover.name() + ": heel to instep",
-                        CoverFront.nearest(cover.edge("front edge").line(), Point.ORIGIN),
-                        "heel girth x (1 - hem reduction) / 2, as near as the front curve can be brought: from the"
-                                + " heel's corner to the nearest point of the front edge",
-                        List.of(
-                                new Reason.Input("heel girth", boot.heelGirth(), "mm", "measured"),
-                                new Reason.Input(
-                                        ReductionReasons.HEM,
-                                        100 * order.reductions().hem(),
-                                        "%",
-                                        ReductionReasons.HEM)),
-                        source),
-                new Reason(
-                        cover.name() + ": upper edge",
-                        cover.edge("upper edge").length(),
-                        "half of the leg's lower edge, to which it is joined",
-                        List.of(new Reason.Input(
-                                leg + ": hem length",
-                                2 * cover.edge("upper edge").length(),
-                                "mm",
-                                leg + ": hem length")),
-                        source));
+                Ruled.of(
+                                cover.edge("back edge").length(),
+                                Tell.said(
+                                        "rule.cover-height",
+                                        Part.length(LowerEnd.LUNGE),
+                                        Part.length(HemHeights.ABOVE_SOLE)),
+                                SOURCE,
+                                Inputs.toTop(boot),
+                                Inputs.measured(
+                                        Tell.said("input.ankle-to-sole"),
+                                        sole.ankleToSole().orElseThrow()),
+                                order.along())
+                        .reason(new Dimension(cover.name(), What.HEIGHT)),
+                Ruled.of(
+                                cover.edge("lower edge").length(),
+                                Tell.said("rule.cover-lower"),
+                                SOURCE,
+                                Inputs.measured(
+                                        Tell.said("input.sole-length"),
+                                        sole.length().orElseThrow()),
+                                Inputs.measured(
+                                        Tell.said("input.sole-width"),
+                                        sole.width().orElseThrow()),
+                                order.hem())
+                        .reason(new Dimension(cover.name(), What.LOWER_EDGE)),
+                Ruled.of(
+                                CoverFront.nearest(cover.edge("front edge").line(), Point.ORIGIN),
+                                Tell.said("rule.cover-heel"),
+                                SOURCE,
+                                Inputs.measured(Tell.said("input.boot-heel-girth"), boot.heelGirth()),
+                                order.hem())
+                        .reason(new Dimension(cover.name(), What.HEEL_TO_INSTEP)),
+                Ruled.of(upper, Tell.said("rule.cover-upper"), SOURCE, new Input(hem.said(), 2 * upper, "mm", hem))
+                        .reason(new Dimension(cover.name(), What.UPPER_EDGE)));
     }
 }

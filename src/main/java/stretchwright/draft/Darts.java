@@ -3,13 +3,17 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -41,6 +45,8 @@ final class Darts {
     /** Less than this, mm, the band takes in unseen: no dart is drawn (common practice, no source). */
     static final double LEAST = 8;
 
+    private static final Said SOURCE = Tell.said("source.backs-practice");
+
     private Darts() {}
 
     /** Size and place of a dart, mm. */
@@ -51,11 +57,10 @@ final class Darts {
     }
 
     /** What the dart of a leg is, whether it is drawn or too small. */
-    static Dart of(Top top, double hip, double band) {
-        Path edge = top.waistEdge();
+    static Dart of(Path edge, double hipHeight, double hip, double band) {
         double surplus = edge.length() - band / 2;
         Point mouth = edge.at(mouth(edge));
-        double way = mouth.y() - top.hipHeight();
+        double way = mouth.y() - hipHeight;
         double above = Math.max(TIP_ABOVE_HIP, TIP_SHARE * way);
         double length = Math.max(0, way - above);
         double intake = Math.min(surplus, Math.min(MOST_OF_HIP * hip, MOST_OF_LENGTH * length));
@@ -162,39 +167,26 @@ final class Darts {
         leg.notches().stream().filter(n -> !n.edge().equals("waist edge")).forEach(out::add);
         double side = (back.length() + front.length()) / 2;
         Edge on = side > back.length() ? front : back;
-        out.add(LegPiece.notch("side", on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
-        out.add(LegPiece.notch("dart", back, back.length(), Notch.Mark.SINGLE));
-        out.add(LegPiece.notch("dart", front, 0, Notch.Mark.SINGLE));
+        out.add(Outline.notch("side", on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
+        out.add(Outline.notch("dart", back, back.length(), Notch.Mark.SINGLE));
+        out.add(Outline.notch("dart", front, 0, Notch.Mark.SINGLE));
         return out;
     }
 
     /** Why the dart is as wide and as long as it is. */
-    static List<Reason> reasons(Leg leg, Piece piece) {
-        Optional<Dart> drawn = leg.dart().filter(Dart::drawn);
-        if (drawn.isEmpty()) {
-            return List.of();
-        }
-        Dart dart = drawn.get();
-        String name = piece.name();
-        double hip = Frame.of(leg.order()).hip();
-        List<Reason.Input> width = List.of(
-                new Reason.Input("waist edge less half the band", dart.surplus(), "mm", name + ": waist edge length"),
-                new Reason.Input("half hip", hip, "mm", LegReasons.hipName(name)),
-                new Reason.Input("dart length", dart.length(), "mm", name + ": dart length"));
-        return List.of(
-                new Reason(
-                        name + ": dart width",
-                        dart.intake(),
-                        "what the waist edge is longer than half the band; at most 0.08 of half the hip and 0.35 of the"
-                                + " dart's length",
-                        width,
-                        "docs/maths/draft.md, Backs; common practice, no source"),
-                new Reason(
-                        name + ": dart length",
-                        dart.length(),
-                        "from the waist edge down to the tip, which ends above the hip line by 40 mm or, where that is"
-                                + " more, by 0.30 of the way",
-                        List.of(new Reason.Input("tip above the hip line", dart.tipAboveHip(), "mm", "rule")),
-                        "docs/maths/draft.md, Backs; common practice, no source"));
+    static List<Reason> reasons(Order order, Dart dart, double hip) {
+        Ruled width = Ruled.of(
+                dart.intake(),
+                Tell.said("rule.dart-width", Part.number(MOST_OF_HIP, 2), Part.number(MOST_OF_LENGTH, 2)),
+                SOURCE,
+                new Input(Tell.said("input.dart-surplus"), dart.surplus(), "mm", order.its(What.WAIST_EDGE_LENGTH)),
+                new Input(Tell.said("input.half-hip"), hip, "mm", order.hipWidth()),
+                Inputs.length(order.its(What.DART_LENGTH), dart.length()));
+        Ruled length = Ruled.of(
+                dart.length(),
+                Tell.said("rule.dart-length", Part.length(TIP_ABOVE_HIP), Part.number(TIP_SHARE, 2)),
+                SOURCE,
+                Inputs.rule(Tell.said("input.tip-above-hip"), dart.tipAboveHip()));
+        return List.of(width.reason(order.its(What.DART_WIDTH)), length.reason(order.its(What.DART_LENGTH)));
     }
 }

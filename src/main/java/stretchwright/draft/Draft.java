@@ -2,11 +2,9 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import stretchwright.body.Body;
-import stretchwright.body.Measure;
 import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
@@ -20,9 +18,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
-import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
-import stretchwright.pattern.TopEnd;
 
 /**
  * Drafts the pattern of a pair of stretch leggings. Each leg is drafted in one piece (cut as a mirrored pair, or a left and a
@@ -47,12 +43,7 @@ public final class Draft {
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
         Body padded = Padded.of(body, style.parts());
         if (style.hold() instanceof Hold.Profile && fabric.loadAcross().isAssumed()) {
-            atOdds(
-                    findings,
-                    "style.hold",
-                    "Hang weights on a strip of the cloth and write the readings as fabric.load across; or choose light, medium"
-                            + " or firm.",
-                    "pressures are wanted, and how hard the cloth pulls was not measured.");
+            findings.add("style.hold", Tell.said("hold.assumed"), Tell.said("hold.assumed-help"));
             return Optional.empty();
         }
         Order order = Order.of(padded, fabric, worn, style, machines);
@@ -65,7 +56,7 @@ public final class Draft {
         }
         Frame frame = Frame.of(order);
         if (body.legs().alike()) {
-            return Leg.draft(order.on(padded.leg(Side.LEFT)), frame, findings)
+            return Leg.draft(order.on(padded.leg(Side.LEFT), "leg"), frame, findings)
                     .flatMap(leg -> pair(order, frame, leg, findings));
         }
         return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
@@ -81,7 +72,8 @@ public final class Draft {
         List<Leg> legs = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
         for (Side side : Side.values()) {
-            Optional<Leg> leg = Leg.matching(order.on(order.body().leg(side)), frame, mean, findings);
+            Optional<Leg> leg =
+                    Leg.matching(order.on(order.body().leg(side), side.word() + " leg"), frame, mean, findings);
             if (leg.isEmpty()) {
                 return Optional.empty();
             }
@@ -107,13 +99,13 @@ public final class Draft {
         List<Piece> pieces = new ArrayList<>();
         parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
         pieces.addAll(finish.pieces());
-        List<Reason> reasons = new ArrayList<>(ReductionReasons.of(order));
+        List<Reason> reasons = new ArrayList<>(order.reductionReasons());
         style.cuffHeight().ifPresent(h -> {
-            List<Piece> cuffs = Bands.cuffs(parts.legs(), h, style);
-            pieces.addAll(cuffs);
-            reasons.addAll(BandReasons.cuffs(cuffs, parts.legs(), h));
+            Reasoned<List<Piece>> cuffs = Bands.cuffs(parts.legs(), h, style);
+            pieces.addAll(cuffs.drawn());
+            reasons.addAll(cuffs.reasons());
         });
-        parts.legs().forEach(leg -> reasons.addAll(BandReasons.shares(leg)));
+        parts.legs().forEach(leg -> reasons.addAll(leg.shares()));
         LowerParts lower = LowerParts.of(order, legs, drawn, pieces);
         pieces.addAll(lower.pieces());
         pieces.addAll(parts.added());
@@ -130,76 +122,20 @@ public final class Draft {
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels(names.get(i));
             levels.addAll(below);
-            Order own = legs.get(i).order();
-            holds.addAll(HoldReasons.holds(own, frame, names.get(i), below));
-            reasons.addAll(HoldReasons.of(own, drawn.get(i).name(), below));
+            holds.addAll(legs.get(i).holds(frame, names.get(i), below));
+            reasons.addAll(legs.get(i).order().holding().reasons(below));
             lower.hem(i, names.get(i)).ifPresent(levels::add);
-            reasons.addAll(LegReasons.of(legs.get(i), drawn.get(i), frame, below));
+            reasons.addAll(legs.get(i).reasons(drawn.get(i), frame, below));
         }
         reasons.addAll(finish.reasons());
-        for (int i = 0; i < legs.size(); i++) {
-            reasons.addAll(Darts.reasons(legs.get(i), drawn.get(i)));
-        }
+        legs.forEach(leg -> reasons.addAll(leg.dartReasons()));
         reasons.addAll(lower.reasons());
-        reasons.addAll(LengthPlan.reasons(order, levels));
+        reasons.addAll(LengthPlan.reasons(legs.stream().map(Leg::order).toList(), levels));
         reasons.addAll(parts.reasons());
         List<Notion> notions = new ArrayList<>(finish.notions());
         notions.addAll(lower.notions());
         List<Seam> seams = new ArrayList<>(Joins.of(pieces, parts.legs(), style));
         seams.addAll(parts.seams());
         return new Pattern(pieces, seams, levels, order.reductions(), reasons, notions, holds);
-    }
-
-    /** What a leg is drafted from. */
-    record Order(
-            Body body,
-            Fabric fabric,
-            Optional<Boot> boot,
-            Style style,
-            Set<Machine> machines,
-            Pattern.Reductions reductions,
-            Holding holding) {
-        static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
-            double along = Reducing.along(fabric, body.seated());
-            Holding holding = Holding.of(body, fabric, style, along);
-            return new Order(
-                    body, fabric, boot, style, machines, Reducing.of(body, fabric, style, along, holding), holding);
-        }
-
-        /** On one leg of the body; hip, band and lengths stay those of the whole. */
-        Order on(Body other) {
-            return new Order(
-                    other,
-                    fabric,
-                    boot,
-                    style,
-                    machines,
-                    reductions,
-                    Holding.of(other, fabric, style, reductions.along()));
-        }
-
-        /** By how much the band's ring can stretch: as far as the cloth and the seam that joins it. */
-        double bandStretch() {
-            boolean casing = style.top().band().shape() == TopEnd.Band.Shape.CASING;
-            return ring(casing ? Machine.forHem(machines) : Machine.forSeam(machines));
-        }
-
-        /** The same for the lower edge. */
-        double hemStretch() {
-            return ring(style.cuffHeight().isPresent() ? Machine.forSeam(machines) : Machine.forHem(machines));
-        }
-
-        private double ring(Stitch stitch) {
-            return Math.min(fabric.stretchAcross(), stitch.extensibility());
-        }
-
-        /** Height of the leg's top edge on the flat piece, mm. */
-        double waist() {
-            return (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()) * (1 - reductions.along());
-        }
-    }
-
-    static void atOdds(Findings findings, String key, String remedy, String format, Object... values) {
-        findings.add(key, String.format(Locale.ROOT, format, values), remedy);
     }
 }

@@ -2,15 +2,16 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Side;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notch;
@@ -34,19 +35,27 @@ public final class DraftCheck {
     private final Body body;
     private final Style style;
     private final Pattern pattern;
-    private final List<String> broken = new ArrayList<>();
+    private final List<Broken> broken = new ArrayList<>();
+
+    /**
+     * Something that does not hold.
+     *
+     * @param about where
+     * @param said what, with its numbers
+     */
+    public record Broken(Said about, Said said) {}
 
     private DraftCheck(Body body, Style style, Pattern pattern) {
-        this.body = body;
+        this.body = Padded.of(body, style.parts());
         this.style = style;
         this.pattern = pattern;
     }
 
-    public static List<String> broken(Body body, Style style, Pattern pattern) {
+    public static List<Broken> broken(Body body, Style style, Pattern pattern) {
         DraftCheck check = new DraftCheck(body, style, pattern);
         for (Piece piece : pattern.pieces()) {
-            check.outline(piece.name() + " sew line", piece.sewLine());
-            check.outline(piece.name() + " cut line", piece.cutLine());
+            check.outline(Tell.said("about.sew-line", Part.text(piece.name())), piece.sewLine());
+            check.outline(Tell.said("about.cut-line", Part.text(piece.name())), piece.cutLine());
         }
         check.seams();
         check.band();
@@ -61,10 +70,14 @@ public final class DraftCheck {
                 .equals(piece.edges().stream().map(Edge::name).toList());
     }
 
-    private void say(boolean holds, String format, Object... values) {
+    private void say(boolean holds, Said about, Said said) {
         if (!holds) {
-            broken.add(String.format(Locale.ROOT, format, values));
+            broken.add(new Broken(about, said));
         }
+    }
+
+    private static Part mm(double mm) {
+        return Part.millimetres(mm, 2);
     }
 
     static boolean crosses(Polygon polygon) {
@@ -77,18 +90,22 @@ public final class DraftCheck {
         return !new GeometryFactory().createPolygon(ring).isValid();
     }
 
-    private void outline(String what, Polygon polygon) {
-        say(!crosses(polygon), "the %s crosses itself", what);
-        say(Polygon.signedArea(polygon.points()) > 0, "the %s runs clockwise", what);
+    private void outline(Said what, Polygon polygon) {
+        say(!crosses(polygon), what, Tell.said("check.crosses", what));
+        say(Polygon.signedArea(polygon.points()) > 0, what, Tell.said("check.clockwise", what));
     }
 
     private void seams() {
         for (Seam seam : pattern.seams()) {
             if (seam.sides().size() == 2) {
                 double ease = seam.sides().get(1).length() - seam.sides().get(0).length();
-                say(Math.abs(ease - seam.ease()) <= CLOSE, "%s: sides differ by %.2f mm", seam.name(), ease);
-                boolean eased = seam.role() == Seam.Role.WAISTBAND_JOIN;
-                say(eased || Math.abs(seam.ease()) <= CLOSE, "%s: ease %.2f mm", seam.name(), seam.ease());
+                Said name = Tell.said("about.seam", Part.text(seam.name()));
+                say(Math.abs(ease - seam.ease()) <= CLOSE, name, Tell.said("check.sides", name, mm(ease)));
+                boolean eased = seam.role() == Seam.Role.WAISTBAND_JOIN || style.parts().kneeShaping();
+                say(
+                        eased || Math.abs(seam.ease()) <= CLOSE,
+                        name,
+                        Tell.said("check.ease", name, mm(seam.ease())));
             }
         }
     }
@@ -101,10 +118,13 @@ public final class DraftCheck {
                     double band = join.sides().get(1).length();
                     say(
                             band <= join.sides().get(0).length() + CLOSE,
-                            "the band of %.1f mm is longer than the leg tops",
-                            band);
+                            Tell.said("about.band"),
+                            Tell.said("check.band-long", Part.millimetres(band, 1)));
                     double girth = Frame.topGirth(body, style);
-                    say(band < girth, "the band of %.1f mm does not hold on %.1f mm", band, girth);
+                    say(
+                            band < girth,
+                            Tell.said("about.band"),
+                            Tell.said("check.band-loose", Part.millimetres(band, 1), Part.millimetres(girth, 1)));
                 });
     }
 
@@ -118,18 +138,16 @@ public final class DraftCheck {
             for (Level level : pattern.onlyLeg(side).levels()) {
                 say(
                         level.height() < above,
-                        "%s lies above the level before it",
-                        level.name().word());
+                        level.name().said(),
+                        Tell.said("check.level-order", level.name().said()));
                 above = level.height();
                 boolean drawn = level.name() != Level.Name.WAIST && level.name() != Level.Name.CROTCH;
                 if (drawn && level.name() != Level.Name.HEM && pattern.legs().size() == 1) {
                     double width = width(leg, level.height()) * (level.name().wholeBody() ? 2 : 1);
                     say(
                             Math.abs(width - level.width()) <= CLOSE,
-                            "width at the %s is %.2f and not %.2f mm",
-                            level.name().word(),
-                            width,
-                            level.width());
+                            level.name().said(),
+                            Tell.said("check.width", level.name().said(), mm(width), mm(level.width())));
                 }
             }
         }
@@ -155,11 +173,15 @@ public final class DraftCheck {
         double back = leg.edge("back crotch").length();
         if (style.top().frontRaise() == 0 && style.top().backRaise() == 0) {
             double target = Top.crotchTarget(body, style, pattern.reductions());
-            say(Math.abs(front + back - target) <= CLOSE, "crotch seam %.2f and not %.2f mm", front + back, target);
+            Said seam = Tell.said("about.crotch-seam");
+            say(
+                    Math.abs(front + back - target) <= CLOSE,
+                    seam,
+                    Tell.said("check.crotch-seam", mm(front + back), mm(target)));
             double higher = leg.edge("back crotch").line().end().y()
                     - leg.edge("front crotch").line().start().y();
-            say(back > front, "the front crotch curve is %.2f mm longer", front - back);
-            say(higher > 0, "the back waist is %.2f mm lower", -higher);
+            say(back > front, seam, Tell.said("check.front-longer", mm(front - back)));
+            say(higher > 0, Tell.said("about.waist"), Tell.said("check.back-lower", mm(-higher)));
         }
         corner(leg, 180, FLAT, "front crotch", "front inseam", "back inseam", "back crotch");
         corner(leg, 180, FLAT, "front inseam", "hem", "hem", "back inseam");
@@ -167,11 +189,13 @@ public final class DraftCheck {
         corner(leg, 90, SQUARE, "waist edge", "front crotch");
         for (String name : List.of("front crotch", "back crotch")) {
             int turns = Smoothness.changes(leg.edge(name).line(), Double.NEGATIVE_INFINITY);
-            say(turns == 0, "the %s curve changes its bend %d times", name, turns);
+            Said curve = Tell.said("about.curve", Part.text(name));
+            say(turns == 0, curve, Tell.said("check.bends", curve, Part.count(turns)));
         }
         for (String name : List.of("front inseam", "back inseam")) {
             int turns = Smoothness.changes(leg.edge(name).line(), straightBelow(leg));
-            say(turns <= 1, "the %s changes its bend %d times", name, turns);
+            Said edge = Tell.said("about.edge", Part.text(name));
+            say(turns <= 1, edge, Tell.said("check.bends", edge, Part.count(turns)));
         }
         notches(leg);
     }
@@ -186,8 +210,11 @@ public final class DraftCheck {
             Point b = out.directionAt(0);
             sum += 180 - Math.toDegrees(StrictMath.atan2(a.cross(b), a.dot(b)));
         }
-        String where = edges[0] + " to " + edges[1];
-        say(Math.abs(sum - wanted) <= within, "corner %s: %.2f and not %.0f degrees", where, sum, wanted);
+        Said where = Tell.said("about.corner", Part.text(edges[0]), Part.text(edges[1]));
+        say(
+                Math.abs(sum - wanted) <= within,
+                where,
+                Tell.said("check.corner", where, Part.number(sum, 2), Part.number(wanted, 0)));
     }
 
     /** Above the boot's tongue, or above the straight run over a hem. */
@@ -209,9 +236,8 @@ public final class DraftCheck {
                     .filter(n -> n.edge().equals("back inseam") && n.name().equals(front.name()))
                     .forEach(back -> say(
                             Math.abs(back.along() - fromHem) <= CLOSE,
-                            "the %s notches are %.2f mm apart",
-                            front.name(),
-                            back.along() - fromHem));
+                            Tell.said("about.notches", Part.text(front.name())),
+                            Tell.said("check.notches", Part.text(front.name()), mm(back.along() - fromHem))));
         }
     }
 

@@ -1,9 +1,16 @@
 package stretchwright.draft;
 
+import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -43,15 +50,14 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     /** At most, as a share of half the hip, for a curved one: 0.07 more than the straight (common practice, no source). */
     private static final double CURVED_AT_MOST = 0.16;
 
-    /** A band that is 2 % shorter than the girth it lies on still stays up (common practice, no source). */
-    static final double STILL_HOLDS = 0.98;
+    private static final Said SOURCE = Tell.said("source.frame");
 
-    static Frame of(Draft.Order order) {
+    static Frame of(Order order) {
         Body body = order.body();
         Style style = order.style();
         double tight = 1 - order.reductions().across();
         double hip = order.holding().at(Level.Name.HIP).width() / 2;
-        double spare = hip - topGirth(body, style) / 2 * tight;
+        double spare = hip - (topGirth(body, style) * tight + ease(style)) / 2;
         double front = within(FRONT_TAKES * spare, FRONT_AT_MOST * hip);
         double back = within(BACK_TAKES * spare, BACK_AT_MOST * hip);
         if (style.top().back() != TopEnd.BackShape.SHAPED_SEAM) {
@@ -67,19 +73,35 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         return TrunkProfile.of(body).girthBelowWaist(style.dropBelowWaist());
     }
 
+    static Input topGirthInput(Order order) {
+        return Inputs.rule(Tell.said("input.girth-at-top"), topGirth(order.body(), order.style()));
+    }
+
     boolean curvedBack() {
         return leanAtHip > 1;
     }
 
     /**
      * The length, all round, of a band that holds at the top edge; where the hips are much larger it is wider, so that they
-     * pass at an easy pull, as long as it still holds.
+     * pass at an easy pull, as long as it still holds. Ease of the wearer's own is added, as long as it holds with that.
      */
-    static double band(Draft.Order order) {
+    static double band(Order order) {
         double girth = topGirth(order.body(), order.style());
         double held = girth * (1 - order.reductions().waistband());
         double passes = Reducing.narrowestFor(order.body().mm(Measure.HIP_GIRTH), order.bandStretch());
-        return Math.max(held, Math.min(passes, STILL_HOLDS * girth));
+        double most = Reducing.STILL_HOLDS * girth;
+        return Math.min(most, Math.max(held, Math.min(passes, most)) + ease(order.style()));
+    }
+
+    /** What the wearer wants added to the top edge, all round, mm. */
+    static double ease(Style style) {
+        return style.ease().getOrDefault(Level.Name.WAIST, 0.0);
+    }
+
+    static Optional<Input> easeInput(Style style) {
+        return ease(style) == 0
+                ? Optional.empty()
+                : Optional.of(Inputs.style(Tell.said("input.ease", Level.Name.WAIST.said()), ease(style)));
     }
 
     private static double within(double value, double limit) {
@@ -87,8 +109,30 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     }
 
     /** Width the leg wants on the crotch line. */
-    double crotchWidth(double thigh) {
-        return Math.max(thigh, hip * (1 + LEAST_EXTENSION));
+    Ruled crotch(Order order) {
+        Ruled thigh = order.holding().width(Level.Name.CROTCH);
+        return new Ruled(
+                        Math.max(thigh.value(), hip * (1 + LEAST_EXTENSION)),
+                        Tell.said("rule.crotch-width", Part.number(1 + LEAST_EXTENSION, 2)),
+                        thigh.inputs(),
+                        SOURCE)
+                .with(half(order));
+    }
+
+    /** Of a leg still in one piece. */
+    Reason waistEdge(Order order, Piece leg) {
+        return Ruled.of(
+                        LegSet.of(leg).length("waist edge"),
+                        Tell.said("rule.waist-edge"),
+                        SOURCE,
+                        half(order),
+                        Inputs.rule(Tell.said("input.front-leans"), slantFront),
+                        Inputs.rule(Tell.said("input.back-leans"), slantBack))
+                .reason(order.its(Dimension.What.WAIST_EDGE_LENGTH));
+    }
+
+    private Input half(Order order) {
+        return new Input(Tell.said("input.half-flat-hip"), hip, "mm", order.hipWidth());
     }
 
     double hipFront() {

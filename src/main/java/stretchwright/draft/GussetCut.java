@@ -3,14 +3,20 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -35,6 +41,8 @@ final class GussetCut {
     private static final double NOTCH_SHARE = 0.35;
 
     private static final double NOTCH_ROOM = 15;
+
+    private static final Said SOURCE = Tell.said("source.parts");
 
     private GussetCut() {}
 
@@ -127,7 +135,7 @@ final class GussetCut {
                     double from =
                             NOTCH_SHARE * Outline.edge(edges, "front crotch").length();
                     double along = n.edge().startsWith("front") ? edge.length() - from : from;
-                    out.add(LegPiece.notch(n.name(), edge, along, n.mark()));
+                    out.add(Outline.notch(n.name(), edge, along, n.mark()));
                 }
                 case "front inseam" -> keep(n, edge, n.along() - taken, out);
                 case "back inseam" -> keep(n, edge, n.along(), out);
@@ -141,12 +149,12 @@ final class GussetCut {
 
     private static void keep(Notch n, Edge edge, double along, List<Notch> out) {
         if (along > NOTCH_ROOM && along < edge.length() - NOTCH_ROOM) {
-            out.add(LegPiece.notch(n.name(), edge, along, n.mark()));
+            out.add(Outline.notch(n.name(), edge, along, n.mark()));
         }
     }
 
     private static Notch middle(String name, Edge edge, Notch.Mark mark) {
-        return LegPiece.notch(name, edge, edge.length() / 2, mark);
+        return Outline.notch(name, edge, edge.length() / 2, mark);
     }
 
     /** The kite, front up, outside of the cloth up: the left leg lies to the right. Cut once, along the body's length. */
@@ -169,6 +177,42 @@ final class GussetCut {
                 middle("back", edges.get(3), Notch.Mark.DOUBLE));
         Grain grain = new Grain(new Point(0, 0.62 * g.length()).onGrid(), new Point(0, 0.9 * g.length()).onGrid());
         return Piece.of("gusset", 1, false, false, edges, grain, notches, List.of());
+    }
+
+    static List<Reason> reasons(Parts.Gusset g) {
+        return List.of(
+                Ruled.of(g.length(), Tell.said("rule.as-asked"), SOURCE, length(g, Reason.Origin.STYLE))
+                        .reason(new Dimension("gusset", What.LENGTH)),
+                Ruled.of(g.width(), Tell.said("rule.as-asked"), SOURCE, width(g, Reason.Origin.STYLE))
+                        .reason(new Dimension("gusset", What.WIDTH)));
+    }
+
+    private static Input length(Parts.Gusset g, Reason.From from) {
+        return new Input(Tell.said("input.gusset-length"), g.length(), "mm", from);
+    }
+
+    private static Input width(Parts.Gusset g, Reason.From from) {
+        return new Input(Tell.said("input.gusset-width"), g.width(), "mm", from);
+    }
+
+    /** What the gusset does to a leg of this name. */
+    static List<Reason> reasons(String leg, Parts.Gusset g, double taken) {
+        Input length = length(g, new Dimension("gusset", What.LENGTH));
+        Input width = width(g, new Dimension("gusset", What.WIDTH));
+        Dimension ofInseam = new Dimension(leg, What.GUSSET_TAKES_OF_EACH_INSEAM);
+        Input gone = new Input(Tell.said("input.taken-of-inseam"), taken, "mm", ofInseam);
+        return List.of(
+                Ruled.of(
+                                reach(g),
+                                Tell.said("rule.gusset-of-curve", Part.number(1 - REPLACED * REPLACED, 2)),
+                                SOURCE,
+                                length,
+                                width)
+                        .reason(new Dimension(leg, What.GUSSET_TAKES_OF_EACH_CROTCH_CURVE)),
+                Ruled.of(taken, Tell.said("rule.gusset-of-inseam"), SOURCE, length, width)
+                        .reason(ofInseam),
+                Ruled.of(g.width() - 2 * taken, Tell.said("rule.gusset-room"), SOURCE, width, gone)
+                        .reason(new Dimension(leg, What.ROOM_FROM_THE_GUSSET)));
     }
 
     /** The four seams: each leg's front and back cut on the kite's edge of that side. */

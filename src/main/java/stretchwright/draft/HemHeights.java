@@ -1,14 +1,14 @@
 package stretchwright.draft;
 
 import stretchwright.body.Body;
-import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
-import stretchwright.pattern.Level;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.LowerEnd;
-import stretchwright.pattern.Style;
+import stretchwright.pattern.Reason.Input;
 
-/** Where the lower end of the leg lies on the wearer, mm above the bare foot's floor, and how wide it is cut there. */
+/** Where the lower end of the leg lies on the wearer, mm above the bare foot's floor. */
 final class HemHeights {
     /** A hem inside the boot ends at least this far below the boot's top edge, mm, or it works its way out (same). */
     static final double INSIDE = 20;
@@ -30,70 +30,65 @@ final class HemHeights {
     }
 
     /** The leg's own lower edge at the inseam; for a whole boot that of the leg above its cover. Below 0: lifted. */
-    static double overBoot(Body body, Boot boot, LowerEnd.Hem hem) {
-        return switch (hem) {
-            case INSIDE_BOOT -> Math.min(body.mm(Measure.ANKLE_HEIGHT), bootTop(body, boot) - INSIDE);
-            case TO_COLLAR, WHOLE_BOOT -> bootTop(body, boot) - LowerEnd.LUNGE;
-            case OVER_LACES, OVER_HEEL -> body.mm(Measure.ANKLE_BONE_HEIGHT) - boot.ankleToHem();
+    static Ruled of(Order order) {
+        Ruled height = order.boot().map(b -> overBoot(order, b)).orElseGet(() -> onBody(order));
+        return height.with(order.along());
+    }
+
+    private static Ruled overBoot(Order order, Boot boot) {
+        Body body = order.body();
+        Input bone = Inputs.measure(body, Measure.ANKLE_BONE_HEIGHT);
+        return switch (order.style().lower().hem()) {
+            case INSIDE_BOOT ->
+                height(
+                        Math.min(body.mm(Measure.ANKLE_HEIGHT), bootTop(body, boot) - INSIDE),
+                        Tell.said("rule.hem-inside", Part.length(INSIDE)),
+                        bone,
+                        Inputs.toTop(boot),
+                        Inputs.measure(body, Measure.ANKLE_HEIGHT));
+            case TO_COLLAR, WHOLE_BOOT ->
+                height(
+                        bootTop(body, boot) - LowerEnd.LUNGE,
+                        Tell.said("rule.hem-collar", Part.length(LowerEnd.LUNGE)),
+                        bone,
+                        Inputs.toTop(boot));
+            case OVER_LACES, OVER_HEEL ->
+                height(
+                        body.mm(Measure.ANKLE_BONE_HEIGHT) - boot.ankleToHem(),
+                        Tell.said("rule.hem-over"),
+                        bone,
+                        Inputs.measured(Tell.said("input.ankle-to-hem"), boot.ankleToHem()));
         };
     }
 
-    /** Without a boot. */
-    static double onBody(Body body, Style.Leg leg) {
-        return switch (leg) {
-            case OVER_BOOT, ANKLE, STIRRUP -> body.mm(Measure.ANKLE_HEIGHT);
-            case CALF -> body.mm(Measure.CALF_HEIGHT) - BELOW_CALF;
-            case KNEE -> body.mm(Measure.KNEE_HEIGHT) + ABOVE_KNEE;
-            case SHORT -> (body.mm(Measure.CROTCH_HEIGHT) + body.mm(Measure.KNEE_HEIGHT)) / 2;
+    private static Ruled onBody(Order order) {
+        Body body = order.body();
+        return switch (order.style().leg()) {
+            case OVER_BOOT, ANKLE, STIRRUP ->
+                height(
+                        body.mm(Measure.ANKLE_HEIGHT),
+                        Tell.said("rule.hem-ankle"),
+                        Inputs.measure(body, Measure.ANKLE_HEIGHT));
+            case CALF ->
+                height(
+                        body.mm(Measure.CALF_HEIGHT) - BELOW_CALF,
+                        Tell.said("rule.hem-calf", Part.length(BELOW_CALF)),
+                        Inputs.measure(body, Measure.CALF_HEIGHT));
+            case KNEE ->
+                height(
+                        body.mm(Measure.KNEE_HEIGHT) + ABOVE_KNEE,
+                        Tell.said("rule.hem-knee", Part.length(ABOVE_KNEE)),
+                        Inputs.measure(body, Measure.KNEE_HEIGHT));
+            case SHORT ->
+                height(
+                        (body.mm(Measure.CROTCH_HEIGHT) + body.mm(Measure.KNEE_HEIGHT)) / 2,
+                        Tell.said("rule.hem-short"),
+                        Inputs.measure(body, Measure.CROTCH_HEIGHT),
+                        Inputs.measure(body, Measure.KNEE_HEIGHT));
         };
     }
 
-    /** Flat width of an end on the leg itself: as the body is there, and for the heel to pass where it must. */
-    static double widthOnBody(Draft.Order order, double height) {
-        Body body = order.body();
-        Style.Leg leg = order.style().leg();
-        if (height <= body.mm(Measure.ANKLE_HEIGHT) || leg == Style.Leg.ANKLE || leg == Style.Leg.STIRRUP) {
-            return ankle(order);
-        }
-        double width =
-                GirthProfile.of(body).girthAt(height) * (1 - order.holding().reductionAt(height));
-        return leg == Style.Leg.OVER_BOOT ? Math.max(width, heelPasses(order)) : width;
-    }
-
-    /** Length of the edge of a hem over the boot: the boot's girth there, and for the heel to pass. */
-    static double widthOverBoot(Boot boot, Draft.Order order, LowerEnd.Hem hem) {
-        double held = 1 - order.reductions().hem();
-        if (hem == LowerEnd.Hem.TO_COLLAR || hem == LowerEnd.Hem.WHOLE_BOOT) {
-            double girth = boot.girthBelowTop(LowerEnd.LUNGE);
-            return passing(boot, girth, girth * held, order.hemStretch());
-        }
-        double least = Math.max(boot.hemGirth() * held, Reducing.narrowestFor(boot.heelGirth(), order.hemStretch()));
-        return passing(boot, boot.hemGirth(), least, order.hemStretch());
-    }
-
-    /** At the boot's top edge. Rolled up for lacing, the whole lower leg lies round the calf. */
-    static double widthAtTop(Boot boot, Draft.Order order) {
-        Body body = order.body();
-        double cloth = order.fabric().stretchAcross();
-        double calf = boot.overLaced() ? 0 : body.mm(Measure.CALF_GIRTH);
-        double foot = Math.max(calf, Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth()));
-        double held = boot.topGirth() * (1 - order.reductions().hem());
-        return passing(boot, boot.topGirth(), Math.max(held, Reducing.narrowestFor(foot, cloth)), cloth);
-    }
-
-    /** Pulled over the laced boot it is cut wider for guard and heel to pass, but never so wide that it hangs loose. */
-    private static double passing(Boot boot, double girth, double least, double stretch) {
-        if (!boot.overLaced()) {
-            return least;
-        }
-        return Math.max(least, Math.min(girth, Reducing.narrowestFor(boot.widestOverLaced(), stretch)));
-    }
-
-    static double ankle(Draft.Order order) {
-        return Math.max(order.holding().at(Level.Name.ANKLE).width(), heelPasses(order));
-    }
-
-    private static double heelPasses(Draft.Order order) {
-        return Reducing.narrowestFor(order.body().mm(Measure.HEEL_GIRTH), order.hemStretch());
+    private static Ruled height(double onWearer, Said rule, Input... inputs) {
+        return Ruled.of(onWearer, rule, Tell.said("source.hems-practice"), inputs);
     }
 }

@@ -2,6 +2,8 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 
@@ -17,7 +19,24 @@ final class HemLine {
     /** Points of a sloping edge; chords of about 6 mm leave the curve by less than 0.1 mm. */
     private static final int PARTS = 60;
 
+    /** What makers use, mm (common practice, no source). */
+    private static final double LEAST_USUAL_DROP = 30;
+
+    private static final double MOST_USUAL_DROP = 60;
+
     private HemLine() {}
+
+    /** How much lower the hem is behind than in front; empty for a level one. */
+    static Optional<Ruled> drop(Order order) {
+        double drop = order.style().lower().hemDrop();
+        return drop > 0
+                ? Optional.of(Ruled.of(
+                        drop,
+                        Tell.said("rule.hem-drop", Part.span(LEAST_USUAL_DROP, MOST_USUAL_DROP)),
+                        Tell.said("source.hems-practice"),
+                        Inputs.style(Tell.said("input.hem-drop"), drop)))
+                : Optional.empty();
+    }
 
     /** From the front inseam's lower end to the back inseam's, at the same height. */
     static Path between(Point front, Point back, double drop) {

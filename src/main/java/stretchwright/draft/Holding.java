@@ -1,5 +1,6 @@
 package stretchwright.draft;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -10,9 +11,14 @@ import stretchwright.body.Measure;
 import stretchwright.body.SkinExtension;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold.Bound;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
 
 /**
@@ -23,91 +29,58 @@ import stretchwright.pattern.Style;
  * docs/maths/draft.md, Hold.
  */
 final class Holding {
-    /**
-     * One level of one leg, or the hip.
-     *
-     * @param height of the level on the body, mm
-     * @param girth mm
-     * @param reduction taken off it: width = girth x (1 - reduction) + ease
-     * @param wanted pressure, kPa
-     * @param bound what decided
-     * @param most strain that must not be passed for the deepest pose and for comfort
-     * @param keeps which of the two that is
-     * @param ease the wearer's own, mm
-     */
-    record At(
-            double height,
-            double girth,
-            double reduction,
-            OptionalDouble wanted,
-            Bound bound,
-            double most,
-            Bound keeps,
-            double ease) {
-        /** Where neither pose nor comfort is asked: a hard place, a fixed share. */
-        static At unbounded(
-                double height, double girth, double reduction, OptionalDouble wanted, Bound bound, double ease) {
-            return new At(height, girth, reduction, wanted, bound, Double.POSITIVE_INFINITY, Bound.NONE, ease);
-        }
-
-        At lessened(double less, Bound why) {
-            return new At(height, girth, less, wanted, why, most, keeps, ease);
-        }
-
-        double strain() {
-            return reduction / (1 - reduction);
-        }
-
-        double width() {
-            return girth * (1 - reduction) + ease;
-        }
-
-        /** The narrowest width that pose and comfort allow, mm. */
-        double least() {
-            return girth / (1 + most);
-        }
-    }
-
     /** The levels of a leg, from the top down. */
     static final List<Level.Name> LEG =
             List.of(Level.Name.CROTCH, Level.Name.MID_THIGH, Level.Name.KNEE, Level.Name.CALF, Level.Name.ANKLE);
 
+    static final Said SOURCE = Tell.said("source.hold");
+
     /** Kept of the stretch for the deepest pose, because the cut is rounded and cloth varies: 0.2 points. */
     private static final double POSE_RESERVE = 0.002;
 
-    private final Map<Level.Name, At> levels;
+    private final Map<Level.Name, Held> levels = new EnumMap<>(Level.Name.class);
+    private final Body body;
     private final Fabric fabric;
+    private final Style style;
+    private final String leg;
     private final double along;
     private final boolean ankle;
     private final double standing;
 
-    private Holding(Map<Level.Name, At> levels, Fabric fabric, double along, Style style) {
-        this.levels = levels;
+    private Holding(Body body, Fabric fabric, Style style, double along, String leg) {
+        this.body = body;
         this.fabric = fabric;
+        this.style = style;
         this.along = along;
+        this.leg = leg;
         this.ankle = style.leg() == Style.Leg.ANKLE || style.leg() == Style.Leg.STIRRUP;
         this.standing = Math.min(Reducing.MOST_STRAIN, Reducing.share(Hold.Named.FIRM) * fabric.stretchAcross());
     }
 
-    /** @param along share taken off the leg's lengths: stretched along, the cloth's pull is spread thinner */
-    static Holding of(Body body, Fabric fabric, Style style, double along) {
-        Map<Level.Name, At> levels = new EnumMap<>(Level.Name.class);
-        Holding holding = new Holding(levels, fabric, along, style);
-        Wanted wanted = Wanted.of(body, fabric, style.hold());
-        for (Level.Name level : LEG) {
-            levels.put(level, holding.at(level, wanted, body, style));
-        }
-        if (wanted.isPressure()) {
-            boolean calf = style.leg() != Style.Leg.KNEE && style.leg() != Style.Leg.SHORT;
-            levels.put(Level.Name.CROTCH, holding.noTighterThanBelow(Level.Name.CROTCH, calf));
-            levels.put(Level.Name.MID_THIGH, holding.noTighterThanBelow(Level.Name.MID_THIGH, calf));
-        }
-        levels.put(Level.Name.HIP, holding.hip(wanted, body, style));
+    /**
+     * @param along share taken off the leg's lengths: stretched along, the cloth's pull is spread thinner
+     * @param leg its name, under which the reasons are told
+     */
+    static Holding of(Body body, Fabric fabric, Style style, double along, String leg) {
+        Holding holding = new Holding(body, fabric, style, along, leg);
+        holding.plan(Wanted.of(body, fabric, style.hold()));
         return holding;
     }
 
-    At at(Level.Name level) {
-        At at = levels.get(level);
+    private void plan(Wanted wanted) {
+        for (Level.Name level : LEG) {
+            levels.put(level, at(level, wanted));
+        }
+        if (wanted.isPressure()) {
+            boolean calf = style.leg() != Style.Leg.KNEE && style.leg() != Style.Leg.SHORT;
+            levels.put(Level.Name.CROTCH, noTighterThanBelow(Level.Name.CROTCH, calf));
+            levels.put(Level.Name.MID_THIGH, noTighterThanBelow(Level.Name.MID_THIGH, calf));
+        }
+        levels.put(Level.Name.HIP, hip(wanted));
+    }
+
+    Held at(Level.Name level) {
+        Held at = levels.get(level);
         if (at == null) {
             throw new IllegalArgumentException("no hold is planned at the " + level.word());
         }
@@ -116,19 +89,19 @@ final class Holding {
 
     /** Share taken off between the levels, in proportion; beyond the ends the end's own. */
     double reductionAt(double height) {
-        At above = at(LEG.get(0));
-        if (height >= above.height) {
-            return above.reduction;
+        Held above = at(LEG.get(0));
+        if (height >= above.height()) {
+            return above.reduction();
         }
         for (Level.Name level : LEG.subList(1, LEG.size())) {
-            At below = at(level);
-            if (height >= below.height) {
-                double share = (height - below.height) / (above.height - below.height);
-                return below.reduction + share * (above.reduction - below.reduction);
+            Held below = at(level);
+            if (height >= below.height()) {
+                double share = (height - below.height()) / (above.height() - below.height());
+                return below.reduction() + share * (above.reduction() - below.reduction());
             }
             above = below;
         }
-        return above.reduction;
+        return above.reduction();
     }
 
     /**
@@ -138,52 +111,99 @@ final class Holding {
      * @param end width of the lower end as cut
      */
     double narrowestThigh(Level.Name level, OptionalDouble calf, double end) {
-        At at = at(level);
-        if (at.wanted.isEmpty()) {
+        Held at = at(level);
+        if (at.wanted().isEmpty()) {
             return 0;
         }
         double limit = ankle ? ankleLimit(end) : Double.POSITIVE_INFINITY;
         if (calf.isPresent()) {
             limit = Math.min(limit, pressure(at(Level.Name.CALF), calf.getAsDouble()));
         }
-        return limit == Double.POSITIVE_INFINITY ? 0 : at.girth / (1 + strainFor(limit, at.girth));
+        return limit == Double.POSITIVE_INFINITY ? 0 : at.girth() / (1 + strainFor(limit, at.girth()));
     }
 
-    private At at(Level.Name level, Wanted wanted, Body body, Style style) {
+    /** The width of the flat leg, or of the whole garment at the hip. */
+    Ruled width(Level.Name level) {
+        Measure girth = girth(level);
+        Ruled plain = Ruled.of(
+                at(level).width(),
+                Tell.said("rule.width", girth.said()),
+                level == Level.Name.HIP ? Tell.said("source.frame") : Tell.said("source.leg"),
+                Inputs.padded(body, girth, style.parts()),
+                taken(level));
+        double ease = at(level).ease();
+        return ease == 0 ? plain : plain.with(Inputs.style(Tell.said("input.ease", level.said()), ease));
+    }
+
+    /** Why so much is taken off at the levels that this leg is drafted at; the ankle's share widens what must pass. */
+    List<Reason> reasons(List<Level> drawn) {
+        List<Reason> out = new ArrayList<>();
+        for (Level level : drawn) {
+            if (level.name() == Level.Name.HIP || LEG.contains(level.name())) {
+                out.add(at(level.name()).bounded().percent(dimension(level.name())));
+            }
+        }
+        if (drawn.stream().noneMatch(l -> l.name() == Level.Name.ANKLE)) {
+            out.add(at(Level.Name.ANKLE).bounded().percent(dimension(Level.Name.ANKLE)));
+        }
+        return out;
+    }
+
+    /** The share taken off at a level, as what goes into a further rule. */
+    Input taken(Level.Name level) {
+        return Inputs.share(dimension(level), at(level).reduction());
+    }
+
+    private Dimension dimension(Level.Name level) {
+        return switch (level) {
+            case HIP -> Dimension.of(What.REDUCTION_ACROSS);
+            case CROTCH -> new Dimension(leg, What.REDUCTION_AT_THE_CROTCH);
+            case MID_THIGH -> new Dimension(leg, What.REDUCTION_AT_THE_MID_THIGH);
+            case KNEE -> new Dimension(leg, What.REDUCTION_AT_THE_KNEE);
+            case CALF -> new Dimension(leg, What.REDUCTION_AT_THE_CALF);
+            default -> new Dimension(leg, What.REDUCTION_AT_THE_ANKLE);
+        };
+    }
+
+    private Held at(Level.Name level, Wanted wanted) {
         double girth = body.mm(girth(level));
         double ease = style.ease().getOrDefault(level, 0.0);
         double height = height(level, body);
         if (body.isHard(girth(level))) {
-            return At.unbounded(height, girth, 0, OptionalDouble.empty(), Bound.HARD, ease);
+            Ruled nothing = Ruled.of(0, Tell.said("rule.hard"), SOURCE);
+            return Held.unbounded(height, girth, nothing, OptionalDouble.empty(), Bound.HARD, ease);
         }
         OptionalDouble kPa = wanted.pressure(level);
         double strain = kPa.isPresent() ? strainFor(kPa.getAsDouble(), girth) : wanted.strain();
         double pose = level == Level.Name.KNEE ? poseLimit(SkinExtension.Region.KNEE) : Double.POSITIVE_INFINITY;
-        return bounded(height, girth, kPa, strain, wanted.isFixed(), pose, ease);
+        return bounded(height, girth, kPa, wanted.ruled(level, strain), wanted.isFixed(), pose, ease);
     }
 
     /** Above the crotch the cloth runs on as it is stretched at the thigh, or as the wearer's own profile says. */
-    private At hip(Wanted wanted, Body body, Style style) {
+    private Held hip(Wanted wanted) {
         double girth = body.mm(Measure.HIP_GIRTH);
         OptionalDouble kPa = wanted.pressure(Level.Name.HIP);
-        At thigh = at(Level.Name.CROTCH);
+        Held thigh = at(Level.Name.CROTCH);
         double strain = kPa.isPresent()
                 ? strainFor(kPa.getAsDouble(), girth)
-                : wanted.isPressure() && thigh.bound != Bound.HARD ? thigh.strain() : wanted.strain();
+                : wanted.isPressure() && thigh.bound() != Bound.HARD ? thigh.strain() : wanted.strain();
+        Ruled ruled = wanted.ruled(Level.Name.HIP, strain);
         return bounded(
                 body.mm(Measure.HIP_HEIGHT),
                 girth,
                 kPa,
-                strain,
+                wanted.isPressure() && kPa.isEmpty() ? ruled.with(taken(Level.Name.CROTCH)) : ruled,
                 wanted.isFixed(),
                 poseLimit(SkinExtension.Region.SEAT),
                 style.ease().getOrDefault(Level.Name.HIP, 0.0));
     }
 
-    private At bounded(
-            double height, double girth, OptionalDouble kPa, double strain, boolean fixed, double pose, double ease) {
+    /** @param wanted the strain */
+    private Held bounded(
+            double height, double girth, OptionalDouble kPa, Ruled wanted, boolean fixed, double pose, double ease) {
+        double strain = wanted.value();
         if (fixed) {
-            return At.unbounded(height, girth, Reducing.reduction(strain), kPa, Bound.NONE, ease);
+            return Held.unbounded(height, girth, wanted.with(Reducing.reduction(strain)), kPa, Bound.NONE, ease);
         }
         double comfort = fabric.loadAcross().isAssumed()
                 ? Double.POSITIVE_INFINITY
@@ -202,7 +222,8 @@ final class Holding {
             }
         }
         Bound keeps = pose <= comfort ? Bound.POSE : Bound.COMFORT;
-        return new At(height, girth, Reducing.reduction(least), kPa, bound, Math.min(pose, comfort), keeps, ease);
+        Ruled taken = wanted.with(Reducing.reduction(least));
+        return new Held(height, girth, taken, kPa, bound, Math.min(pose, comfort), keeps, ease);
     }
 
     /** Beyond the last reading nothing is known of the cloth: no width is planned there. */
@@ -217,14 +238,14 @@ final class Holding {
         return Math.max(0, (1 + fabric.stretchAcross() - POSE_RESERVE) / (1 + SkinExtension.mostAcross(region)) - 1);
     }
 
-    private At noTighterThanBelow(Level.Name level, boolean calf) {
-        At at = at(level);
+    private Held noTighterThanBelow(Level.Name level, boolean calf) {
+        Held at = at(level);
         OptionalDouble below = calf ? OptionalDouble.of(at(Level.Name.CALF).width()) : OptionalDouble.empty();
         double narrowest = narrowestThigh(level, below, at(Level.Name.ANKLE).width());
-        if (at.bound == Bound.HARD || at.girth * (1 - at.reduction) >= narrowest) {
+        if (at.bound() == Bound.HARD || at.girth() * (1 - at.reduction()) >= narrowest) {
             return at;
         }
-        return at.lessened(1 - narrowest / at.girth, Bound.TOURNIQUET);
+        return at.lessened(1 - narrowest / at.girth(), Bound.TOURNIQUET);
     }
 
     /** A thigh no tighter than the ankle either, but a pressure that is not felt does no harm. */
@@ -233,9 +254,9 @@ final class Holding {
     }
 
     /** Pressure, kPa, of one layer of this width at the level. */
-    double pressure(At at, double width) {
-        double strain = Math.max(0, at.girth / width - 1);
-        return Laplace.kilopascals(fabric.loadAcross().tension(strain) * (1 - along), at.girth);
+    double pressure(Held at, double width) {
+        double strain = Math.max(0, at.girth() / width - 1);
+        return Laplace.kilopascals(fabric.loadAcross().tension(strain) * (1 - along), at.girth());
     }
 
     /** Strain across whose tension, spread over the length as worn, gives the pressure round the girth. */
@@ -245,6 +266,7 @@ final class Holding {
 
     static Measure girth(Level.Name level) {
         return switch (level) {
+            case HIP -> Measure.HIP_GIRTH;
             case CROTCH -> Measure.THIGH_GIRTH;
             case MID_THIGH -> Measure.MID_THIGH_GIRTH;
             case KNEE -> Measure.KNEE_GIRTH;

@@ -1,6 +1,11 @@
 package stretchwright.draft;
 
+import java.util.List;
 import java.util.OptionalDouble;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 
 /** Makes the two inseams of a leg equally long. */
 final class Inseams {
@@ -14,6 +19,8 @@ final class Inseams {
     /** And by at most this share of the height down to the next level, so that the curve between stays one (no source). */
     private static final double MOST_SHARE = 0.7;
 
+    private static final Said SOURCE = Tell.said("source.leg");
+
     private Inseams() {}
 
     /**
@@ -22,6 +29,32 @@ final class Inseams {
      */
     static OptionalDouble backDrop(LegCurves curves, double frontLength) {
         return Roots.between(d -> curves.inseam(1, d).length() - frontLength, 0, most(curves));
+    }
+
+    /**
+     * Why the inseams are as long as they are.
+     *
+     * @param crotch height of the front crotch point, mm
+     * @param lower by how much the back crotch point lies lower, mm
+     */
+    static List<Reason> reasons(Order order, Piece leg, double crotch, double lower) {
+        double length = leg.edge("front inseam").length();
+        Ruled front = Ruled.of(
+                length,
+                Tell.said("rule.front-inseam"),
+                SOURCE,
+                Inputs.length(order.its(What.CROTCH_HEIGHT), crotch),
+                Inputs.length(
+                        order.its(What.LOWER_EDGE_HEIGHT),
+                        leg.edge("hem").line().start().y()));
+        Ruled back = Ruled.of(
+                leg.edge("back inseam").length(),
+                Tell.said("rule.back-inseam"),
+                SOURCE,
+                Inputs.length(order.its(What.FRONT_INSEAM_LENGTH), length),
+                Inputs.rule(Tell.said("input.back-lower"), lower));
+        return List.of(
+                front.reason(order.its(What.FRONT_INSEAM_LENGTH)), back.reason(order.its(What.BACK_INSEAM_LENGTH)));
     }
 
     /** The largest bearable lowering, mm. */

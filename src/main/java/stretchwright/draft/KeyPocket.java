@@ -1,15 +1,20 @@
 package stretchwright.draft;
 
 import java.util.List;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
 
 /**
  * A pocket for a key on the inner layer of the band: its lower edge is caught in the band's join, its sides are sewn on,
@@ -44,12 +49,30 @@ final class KeyPocket {
                 new Edge("left side", Path.of(d, a), side));
         Grain grain =
                 new Grain(new Point(0.2 * width, 0.15 * depth).onGrid(), new Point(0.2 * width, 0.85 * depth).onGrid());
-        List<Notch> notches = List.of(LegPiece.notch("key pocket", edges.get(0), width / 2, Notch.Mark.SINGLE));
+        List<Notch> notches = List.of(Outline.notch("key pocket", edges.get(0), width / 2, Notch.Mark.SINGLE));
         return Piece.of("key pocket", 1, false, false, edges, grain, notches, List.of());
     }
 
+    static List<Reason> reasons(TopEnd.Band band) {
+        double width = band.keyPocket().orElseThrow();
+        return List.of(
+                Ruled.of(
+                                width,
+                                Tell.said("rule.as-asked-for"),
+                                Tell.said("source.bands"),
+                                Inputs.style(Tell.said("input.key-pocket"), width))
+                        .reason(new Dimension("key pocket", What.WIDTH)),
+                Ruled.of(
+                                band.pocketDepth(),
+                                Tell.said("rule.pocket-depth", Part.length(TopEnd.Band.POCKET_ROOM)),
+                                Tell.said("source.bands-practice"),
+                                Inputs.style(Tell.said("input.band-height"), band.height()),
+                                Inputs.style(Tell.said("input.elastic-or-cord"), band.channel()))
+                        .reason(new Dimension("key pocket", What.DEPTH)));
+    }
+
     /** Its outline on the half band, three sides: the fourth is the edge of the band. */
-    static Mark place(Bands.Face face, double half, Style style) {
+    static Mark place(BandFace face, double half, Style style) {
         double width = style.top().band().keyPocket().orElseThrow();
         double depth = style.top().band().pocketDepth();
         double left = (half / 2 - width) / 2;

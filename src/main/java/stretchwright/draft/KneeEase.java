@@ -4,13 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 
 /**
  * Room for the bent knee: the front is drafted longer and the back shorter over the knee, and the front is eased in.
@@ -54,13 +57,25 @@ final class KneeEase {
         }
     }
 
-    static Zone zone(Draft.Order order) {
+    static Zone zone(Order order) {
         Body body = order.body();
         double flat = 1 - order.reductions().along();
         double knee = body.mm(Measure.KNEE_HEIGHT) * flat;
         double zone = Math.min(ZONE, ZONE_OF_KNEE * knee);
         double spare = body.seated() ? MOST : Math.min(MOST, order.reductions().along());
         return new Zone(knee, zone / 2, spare * zone);
+    }
+
+    /** Why the front is so much longer than the back. */
+    static Reason reason(Order order) {
+        Zone zone = zone(order);
+        return Ruled.of(
+                        2 * zone.change(),
+                        Tell.said("rule.knee-ease", Part.share(MOST), Part.length(ZONE), Part.number(ZONE_OF_KNEE, 2)),
+                        Tell.said("source.knee"),
+                        Inputs.rule(Tell.said("input.zone"), 2 * zone.half()),
+                        order.along())
+                .reason(new Dimension("front leg", Dimension.What.KNEE_EASE));
     }
 
     /** The parts of one leg, from the front on; a panel keeps its length and gets the notches only. */
@@ -81,8 +96,8 @@ final class KneeEase {
         List<Notch> notches = new ArrayList<>(piece.notches());
         for (Edge e : piece.edges()) {
             if (e.name().equals("back inseam")) {
-                notches.add(LegPiece.notch("below knee", e, low, Notch.Mark.SINGLE));
-                notches.add(LegPiece.notch("above knee", e, high, Notch.Mark.SINGLE));
+                notches.add(Outline.notch("below knee", e, low, Notch.Mark.SINGLE));
+                notches.add(Outline.notch("above knee", e, high, Notch.Mark.SINGLE));
             } else if (e.name().equals("front inseam")
                     || e.name().equals(SideCut.SIDE)
                     || e.name().equals("front edge")
@@ -91,7 +106,7 @@ final class KneeEase {
                 Outline.notchAt("above knee", zone.high(), e, NOTCH_ROOM, notches);
             }
         }
-        return LegParts.with(piece, notches, piece.marks());
+        return piece.with(notches, piece.marks());
     }
 
     private static Piece moved(Piece piece, Zone zone, double by) {
@@ -105,7 +120,7 @@ final class KneeEase {
             Edge is = Outline.edge(edges, n.edge());
             double along =
                     moved(Outline.before(was.line(), n.along()), zone, by).length();
-            notches.add(LegPiece.notch(n.name(), is, along, n.mark()));
+            notches.add(Outline.notch(n.name(), is, along, n.mark()));
         }
         List<Mark> marks = piece.marks().stream()
                 .map(m -> new Mark(m.name(), m.kind(), moved(m.line(), zone, by)))

@@ -6,14 +6,18 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.TopEnd;
 
 /** One drafted leg: its inseams and its top. */
-record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
+record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
     /**
      * Outwards per mm upwards, the back inseam runs at most like this at the crotch point: the most that any of 11,144
      * survey bodies asks for. A thigh too large for its mid-thigh would ask for more and leave the hooked crotch curve
@@ -25,7 +29,7 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     private static final double LEAST_STEEPNESS = 0.5;
 
     /** A leg whose top is solved for the body's own crotch length. */
-    static Optional<Leg> draft(Draft.Order order, Frame frame, Findings findings) {
+    static Optional<Leg> draft(Order order, Frame frame, Findings findings) {
         return legs(order, frame, findings)
                 .flatMap(l -> Top.solve(
                                 order.body(), order.style(), order.reductions(), frame, l.hook(-1), l.hook(1), findings)
@@ -33,30 +37,29 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
     }
 
     /** A leg whose crotch curves are as long as those of another. */
-    static Optional<Leg> matching(Draft.Order order, Frame frame, Leg other, Findings findings) {
+    static Optional<Leg> matching(Order order, Frame frame, Leg other, Findings findings) {
         double hip =
                 order.body().mm(Measure.HIP_HEIGHT) * (1 - order.reductions().along());
         Optional<Lower> lower = legs(order, frame, findings);
         Optional<Leg> leg = lower.flatMap(l -> Top.matching(other.top, order.waist(), frame, hip, l.hook(-1), l.hook(1))
                 .map(l::with));
         if (leg.isEmpty() && lower.isPresent()) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "wearer.measurements.thigh girth",
-                    "Measure thigh and mid-thigh of both legs again, at the same levels.",
-                    "thigh girth %.0f mm and mid-thigh girth %.0f mm make this leg narrow so fast that it cannot meet the other"
-                            + " at one crotch seam (on average %.0f and %.0f mm).",
-                    order.body().mm(Measure.THIGH_GIRTH),
-                    order.body().mm(Measure.MID_THIGH_GIRTH),
-                    other.order.body().mm(Measure.THIGH_GIRTH),
-                    other.order.body().mm(Measure.MID_THIGH_GIRTH));
+                    Tell.said(
+                            "leg.narrows",
+                            Part.length(order.body().mm(Measure.THIGH_GIRTH)),
+                            Part.length(order.body().mm(Measure.MID_THIGH_GIRTH)),
+                            Part.length(other.order.body().mm(Measure.THIGH_GIRTH)),
+                            Part.length(other.order.body().mm(Measure.MID_THIGH_GIRTH))),
+                    Tell.said("leg.narrows-help"));
         }
         return leg;
     }
 
     /** Everything below the crotch line. */
     private record Lower(
-            Draft.Order order, LegLine line, LegCurves curves, Path front, Path back, double drop, boolean closes) {
+            Order order, LegLine line, LegCurves curves, Path front, Path back, double drop, boolean closes) {
         TopCurves.Hook hook(int side) {
             return side < 0
                     ? new TopCurves.Hook(front.start(), curves.flareAtCrotch(-1, 0))
@@ -68,9 +71,8 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         }
     }
 
-    private static Optional<Lower> legs(Draft.Order order, Frame frame, Findings findings) {
-        double thigh = order.holding().at(Level.Name.CROTCH).width();
-        LegLine line = LegLine.of(order, frame.crotchWidth(thigh));
+    private static Optional<Lower> legs(Order order, Frame frame, Findings findings) {
+        LegLine line = LegLine.of(order, frame.crotch(order).value());
         if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
@@ -86,17 +88,17 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
         if (lower.closes) {
             return Optional.of(lower);
         }
-        Draft.atOdds(
-                findings,
+        findings.add(
                 "wearer.measurements.hip girth",
-                "Measure hip girth, thigh girth and crotch height again.",
-                "%.0f mm is at odds with the crotch height of %.0f mm: the front and back inseam cannot be made equally long.",
-                order.body().mm(Measure.HIP_GIRTH),
-                order.body().mm(Measure.CROTCH_HEIGHT));
+                Tell.said(
+                        "leg.inseams",
+                        Part.length(order.body().mm(Measure.HIP_GIRTH)),
+                        Part.length(order.body().mm(Measure.CROTCH_HEIGHT))),
+                Tell.said("leg.inseams-help"));
         return Optional.empty();
     }
 
-    private static Lower lower(Draft.Order order, LegLine line, Frame frame, double steepest) {
+    private static Lower lower(Order order, LegLine line, Frame frame, double steepest) {
         LegCurves curves = new LegCurves(line, frame, order.holding(), steepest);
         Path front = curves.inseam(-1, 0);
         OptionalDouble drop = Inseams.backDrop(curves, front.length());
@@ -116,7 +118,34 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
             return Optional.empty();
         }
         double hip = Frame.of(order).hip();
-        return Optional.of(Darts.of(top, hip, Frame.band(order)));
+        return Optional.of(Darts.of(top.waistEdge(), top.hipHeight(), hip, Frame.band(order)));
+    }
+
+    List<Reason> dartReasons() {
+        return dart().filter(Darts.Dart::drawn)
+                .map(d -> Darts.reasons(order, d, Frame.of(order).hip()))
+                .orElse(List.of());
+    }
+
+    /**
+     * What decided each width, once the pattern is drawn: the plan, or the curve, or the room that the seat needs.
+     *
+     * @param name of the leg where they differ
+     */
+    List<LevelHold> holds(Frame frame, String name, List<Level> levels) {
+        boolean seam = order.hemStretch() < order.fabric().stretchAcross();
+        List<LevelHold> out = new ArrayList<>();
+        for (Level level : levels) {
+            if (level.name() == Level.Name.HIP || Holding.LEG.contains(level.name())) {
+                Held at = order.holding().at(level.name());
+                boolean room =
+                        level.name() == Level.Name.CROTCH && frame.crotch(order).value() > at.width();
+                LevelHold.Bound bound = room ? LevelHold.Bound.FRAME : at.decided(level, seam);
+                String leg = level.name() == Level.Name.HIP ? "" : name;
+                out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), bound));
+            }
+        }
+        return out;
     }
 
     /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */
@@ -158,6 +187,42 @@ record Leg(Draft.Order order, LegLine line, LegCurves curves, Path front, Path b
                     Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
         }
         return out;
+    }
+
+    /**
+     * Why the leg, still in one piece, is as wide and as long as it is.
+     *
+     * @param frame whose hip and waist the leg shares with the other one
+     */
+    List<Reason> reasons(Piece piece, Frame frame, List<Level> levels) {
+        List<Reason> out = new ArrayList<>();
+        levels.forEach(l -> width(l, frame).ifPresent(out::add));
+        out.addAll(line.reasons(order, piece));
+        out.addAll(top.reasons(order, piece));
+        out.addAll(Inseams.reasons(
+                order,
+                piece,
+                front.start().y(),
+                front.start().y() - back.start().y()));
+        out.add(frame.waistEdge(order, piece));
+        return out;
+    }
+
+    private Optional<Reason> width(Level level, Frame frame) {
+        Holding holding = order.holding();
+        double drawn = level.width();
+        return switch (level.name()) {
+            case WAIST, HEM, BOOT_TOP, ANKLE -> Optional.empty();
+            case HIP -> Optional.of(holding.width(level.name()).with(drawn).reason(order.hipWidth()));
+            case CROTCH -> Optional.of(frame.crotch(order).evened(drawn).reason(order.its(What.CROTCH_WIDTH)));
+            case MID_THIGH -> Optional.of(girth(level).reason(order.its(What.MID_THIGH_WIDTH)));
+            case KNEE -> Optional.of(girth(level).reason(order.its(What.KNEE_WIDTH)));
+            case CALF -> Optional.of(girth(level).reason(order.its(What.CALF_WIDTH)));
+        };
+    }
+
+    private Ruled girth(Level level) {
+        return order.holding().width(level.name()).evened(level.width());
     }
 
     private static double widthAt(Path front, Path back, double height) {

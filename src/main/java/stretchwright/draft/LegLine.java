@@ -8,7 +8,11 @@ import stretchwright.body.Body;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
+import stretchwright.ground.Grid;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Style;
 
 /**
@@ -53,22 +57,16 @@ record LegLine(
     /** A boot top nearer to the leg's lower edge than this, mm, cannot be marked apart from it (same). */
     private static final double SHORTEST_MARK = 10;
 
-    static LegLine of(Draft.Order order, double crotchWidth) {
-        Body body = order.body();
+    static LegLine of(Order order, double crotchWidth) {
         Style style = order.style();
         List<Node> onBody = onBody(order, crotchWidth);
-        if (order.boot().isEmpty()) {
-            return onLeg(order, onBody, HemHeights.onBody(body, style.leg()));
-        }
-        if (!style.lower().outsideBoot()) {
-            double height =
-                    HemHeights.overBoot(body, order.boot().get(), style.lower().hem());
-            return onLeg(order, onBody, height);
+        if (order.boot().isEmpty() || !style.lower().outsideBoot()) {
+            return onLeg(order, onBody);
         }
         return overBoot(order, order.boot().get(), onBody);
     }
 
-    private static List<Node> onBody(Draft.Order order, double crotchWidth) {
+    private static List<Node> onBody(Order order, double crotchWidth) {
         Body body = order.body();
         double flat = 1 - order.reductions().along();
         return List.of(
@@ -82,10 +80,10 @@ record LegLine(
                 node(order, Level.Name.CALF, Measure.CALF_GIRTH));
     }
 
-    private static LegLine onLeg(Draft.Order order, List<Node> onBody, double height) {
+    private static LegLine onLeg(Order order, List<Node> onBody) {
         Style style = order.style();
-        double hem = height * (1 - order.reductions().along());
-        double width = HemHeights.widthOnBody(order, height);
+        double hem = HemHeights.of(order).value() * (1 - order.reductions().along());
+        double width = HemWidths.edge(order).value();
         Node narrow = new Node(hem + style.cuffHeight().orElse(0), width, Level.Name.HEM);
         List<Node> above = style.leg() == Style.Leg.KNEE ? aboveKnee(order, onBody.get(0), narrow) : onBody;
         return assemble(above, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
@@ -95,7 +93,7 @@ record LegLine(
      * Of a leg to the knee the mid-thigh may lie anywhere above the hem, and beside it too: in its stead stands the girth
      * profile's halfway between crotch and throat, so that nothing jumps when it passes the throat.
      */
-    private static List<Node> aboveKnee(Draft.Order order, Node crotch, Node end) {
+    private static List<Node> aboveKnee(Order order, Node crotch, Node end) {
         double throat = end.height() + turn(List.of(crotch), end.height());
         double height = (crotch.height() + throat) / 2;
         double onBody = height / (1 - order.reductions().along());
@@ -103,20 +101,20 @@ record LegLine(
         return List.of(crotch, new Node(height, girth * (1 - order.holding().reductionAt(onBody)), null));
     }
 
-    private static LegLine overBoot(Draft.Order order, Boot boot, List<Node> onBody) {
+    private static LegLine overBoot(Order order, Boot boot, List<Node> onBody) {
         Body body = order.body();
         Style style = order.style();
         double flat = 1 - order.reductions().along();
-        double hem = HemHeights.overBoot(body, boot, style.lower().hem()) * flat;
+        double hem = HemHeights.of(order).value() * flat;
         double end = hem + style.cuffHeight().orElse(0);
-        double edge = HemHeights.widthOverBoot(boot, order, style.lower().hem());
+        double edge = HemWidths.edge(order).value();
         double width = HemLine.across(edge, style.lower().hemDrop());
         Node flare = new Node(end, width, Level.Name.HEM);
         double top = HemHeights.bootTop(body, boot) * flat;
         double ankle = body.mm(Measure.ANKLE_HEIGHT) * flat;
         Node narrow = top >= ankle
-                ? new Node(top, HemHeights.widthAtTop(boot, order), Level.Name.BOOT_TOP)
-                : new Node(ankle, HemHeights.ankle(order), Level.Name.ANKLE);
+                ? new Node(top, HemWidths.atTop(boot, order), Level.Name.BOOT_TOP)
+                : new Node(ankle, HemWidths.ankle(order), Level.Name.ANKLE);
         double covered = narrow.height() - hem;
         OptionalDouble bootTop =
                 top >= ankle && top > end + SHORTEST_MARK ? OptionalDouble.of(top) : OptionalDouble.empty();
@@ -126,8 +124,8 @@ record LegLine(
         return assemble(onBody, narrow, Optional.of(flare), hem, covered, bootTop);
     }
 
-    private static Node node(Draft.Order order, Level.Name level, Measure girth) {
-        Holding.At at = order.holding().at(level);
+    private static Node node(Order order, Level.Name level, Measure girth) {
+        Held at = order.holding().at(level);
         double height = at.height() * (1 - order.reductions().along());
         return new Node(height, at.width(), level, order.body().isHard(girth));
     }
@@ -151,5 +149,35 @@ record LegLine(
                 .min()
                 .orElse(ANKLE_TURN);
         return Math.min(ANKLE_TURN, Math.min(TURN_SHARE * (body.get(0).height() - end), CALF_SHARE * room));
+    }
+
+    /** Why the crotch and the lower edge lie where they are drawn. */
+    List<Reason> reasons(Order order, Piece drawn) {
+        return List.of(
+                Ruled.of(
+                                drawn.edge("front inseam").line().start().y(),
+                                Tell.said("rule.crotch-height"),
+                                Tell.said("source.leg"),
+                                Inputs.measure(order.body(), Measure.CROTCH_HEIGHT),
+                                order.along())
+                        .reason(order.its(What.CROTCH_HEIGHT)),
+                Ruled.of(
+                                drawn.edge("hem").line().start().y(),
+                                Tell.said("rule.lower-edge-height"),
+                                Tell.said("source.hems-heights"),
+                                Inputs.length(order.its(What.HEM_HEIGHT), hemHeight),
+                                Inputs.style(
+                                        Tell.said("input.finished-cuff"),
+                                        order.style().cuffHeight().orElse(0)))
+                        .reason(order.its(What.LOWER_EDGE_HEIGHT)));
+    }
+
+    /** Why the finished edge lies where it lies, and is as long as it is. */
+    List<Reason> hemReasons(Order order, Piece drawn) {
+        List<Reason> out = new ArrayList<>();
+        out.add(HemHeights.of(order).with(Grid.snap(hemHeight)).reason(order.its(What.HEM_HEIGHT)));
+        HemLine.drop(order).ifPresent(d -> out.add(d.reason(order.its(What.HEM_DROP))));
+        out.add(HemWidths.edge(order).with(drawn.edge("hem").length()).reason(order.its(What.HEM_LENGTH)));
+        return out;
     }
 }

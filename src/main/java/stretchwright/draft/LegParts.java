@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Findings;
-import stretchwright.pattern.Mark;
-import stretchwright.pattern.Notch;
+import stretchwright.ground.Part;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -28,7 +28,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
      * @param drawn their pieces, "leg", or "left leg" and "right leg" not yet mirrored
      * @param band length the waistband is to have, mm
      */
-    static Optional<LegParts> of(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band, Findings findings) {
+    static Optional<LegParts> of(Order order, List<Leg> legs, List<Piece> drawn, double band, Findings findings) {
         Style style = order.style();
         Parts parts = style.parts();
         List<Piece> whole = new ArrayList<>();
@@ -38,7 +38,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                 return Optional.empty();
             }
         }
-        parts.gusset().ifPresent(g -> reasons.addAll(PartReasons.gusset(g)));
+        parts.gusset().ifPresent(g -> reasons.addAll(GussetCut.reasons(g)));
         for (Piece leg : drawn) {
             Optional<Piece> cut = withoutCorners(leg, style, findings, reasons);
             if (cut.isEmpty()) {
@@ -46,11 +46,13 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
             }
             whole.add(cut.get());
         }
-        double taken = SideTake.perEdge(order, legs, drawn, band);
-        if (parts.sideSeam() == Parts.SideSeam.SHAPED) {
-            reasons.add(SideTake.reason(order, legs, drawn, band));
+        Optional<Ruled> side = SideTake.perEdge(order, legs, drawn, band);
+        double taken = side.map(Ruled::value).orElse(0.0);
+        if (!PartsCheck.panelKeepsItsWidth(parts, taken, findings)) {
+            return Optional.empty();
         }
-        parts.panelWidth().ifPresent(w -> reasons.add(PartReasons.panel(w)));
+        side.ifPresent(s -> reasons.add(s.reason(new Dimension("front leg", Dimension.What.SIDE_TAKE_IN))));
+        parts.panelWidth().ifPresent(w -> reasons.add(SideCut.panel(w)));
         Pockets pockets = new Pockets(order, findings);
         List<LegSet> sets = new ArrayList<>();
         for (int i = 0; i < drawn.size(); i++) {
@@ -69,7 +71,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                     right ? pieces.stream().map(Mirror::of).toList() : pieces));
         }
         if (parts.kneeShaping()) {
-            reasons.add(PartReasons.knee(legs.get(0).order()));
+            reasons.add(KneeEase.reason(legs.get(0).order()));
         }
         if (!findings.isEmpty()) {
             return Optional.empty();
@@ -84,17 +86,13 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         Parts.Gusset g = style.parts().gusset().get();
         OptionalDouble taken = GussetCut.taken(leg, g);
         if (taken.isEmpty()) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.gusset.length",
-                    "Choose a shorter or a wider gusset, or none.",
-                    "a gusset of %.0f mm by %.0f mm does not go into the crotch of this leg: no cut has edges as long as"
-                            + " its own.",
-                    g.length(),
-                    g.width());
+                    Tell.said("gusset.no-cut", Part.length(g.length()), Part.length(g.width())),
+                    Tell.said("gusset.no-cut-help"));
             return Optional.empty();
         }
-        reasons.addAll(PartReasons.gusset(leg, g, taken.getAsDouble()));
+        reasons.addAll(GussetCut.reasons(leg.name(), g, taken.getAsDouble()));
         return Optional.of(GussetCut.leg(leg, g, taken.getAsDouble(), style));
     }
 
@@ -144,19 +142,5 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                 two - one,
                 style.allowance(role),
                 leg.cut());
-    }
-
-    /** The same piece with other notches and marks. */
-    static Piece with(Piece piece, List<Notch> notches, List<Mark> marks) {
-        return new Piece(
-                piece.name(),
-                piece.cut(),
-                piece.mirrored(),
-                piece.onFold(),
-                piece.edges(),
-                piece.grain(),
-                notches,
-                marks,
-                piece.cutLine());
     }
 }

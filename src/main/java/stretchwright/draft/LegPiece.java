@@ -43,8 +43,8 @@ final class LegPiece {
         List<Mark> marks = new ArrayList<>();
         List<Notch> notches = new ArrayList<>();
         crotchNotches(edges, notches);
-        notches.add(notch("side", edges.get(3), edges.get(3).length() / 2, Notch.Mark.SINGLE));
-        notches.add(notch("centre", edges.get(0), edges.get(0).length() / 2, Notch.Mark.SINGLE));
+        notches.add(Outline.notch("side", edges.get(3), edges.get(3).length() / 2, Notch.Mark.SINGLE));
+        notches.add(Outline.notch("centre", edges.get(0), edges.get(0).length() / 2, Notch.Mark.SINGLE));
         mark("hip", top.hipHeight(), edges.get(4), edges.get(2), marks);
         double knee = leg.order().body().mm(Measure.KNEE_HEIGHT)
                 * (1 - leg.order().reductions().along());
@@ -75,8 +75,8 @@ final class LegPiece {
         }
         double quarter = hem.line().end().x() - hem.line().start().x();
         double first = alongAt(hem.line(), hem.line().start().x() + quarter / 4);
-        notches.add(notch("instep", hem, first, Notch.Mark.SINGLE));
-        notches.add(notch("heel", hem, hem.length() - first, Notch.Mark.DOUBLE));
+        notches.add(Outline.notch("instep", hem, first, Notch.Mark.SINGLE));
+        notches.add(Outline.notch("heel", hem, hem.length() - first, Notch.Mark.DOUBLE));
     }
 
     private static double alongAt(Path line, double x) {
@@ -106,8 +106,8 @@ final class LegPiece {
         Edge front = edges.get(4);
         Edge back = edges.get(2);
         double fromPoint = CROTCH_NOTCH_SHARE * front.length();
-        notches.add(notch("front rise", front, front.length() - fromPoint, Notch.Mark.SINGLE));
-        notches.add(notch("back rise", back, fromPoint, Notch.Mark.DOUBLE));
+        notches.add(Outline.notch("front rise", front, front.length() - fromPoint, Notch.Mark.SINGLE));
+        notches.add(Outline.notch("back rise", back, fromPoint, Notch.Mark.DOUBLE));
     }
 
     /** A level marked on both inseams at the same distance from the hem, so that the notches meet. */
@@ -115,8 +115,8 @@ final class LegPiece {
         Edge back = edges.get(1);
         Edge front = edges.get(5);
         double fromHem = front.length() - front.line().alongAtHeight(height);
-        notches.add(notch(name, front, front.length() - fromHem, Notch.Mark.SINGLE));
-        notches.add(notch(name, back, fromHem, Notch.Mark.SINGLE));
+        notches.add(Outline.notch(name, front, front.length() - fromHem, Notch.Mark.SINGLE));
+        notches.add(Outline.notch(name, back, fromHem, Notch.Mark.SINGLE));
         mark(name, height, front, back, marks);
     }
 
@@ -124,10 +124,5 @@ final class LegPiece {
         Point a = front.line().at(front.line().alongAtHeight(height));
         Point b = back.line().at(back.line().alongAtHeight(height));
         marks.add(new Mark(name, Mark.Kind.LEVEL, Path.of(a, b).onGrid()));
-    }
-
-    static Notch notch(String name, Edge edge, double along, Notch.Mark mark) {
-        Point outward = edge.line().directionAt(along).left().times(-1);
-        return new Notch(name, edge.name(), along, edge.line().at(along), outward, mark);
     }
 }

@@ -1,7 +1,13 @@
 package stretchwright.draft;
 
+import java.util.ArrayList;
 import java.util.List;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
 
 /**
@@ -42,6 +48,29 @@ record LegSet(String which, int cut, List<Piece> pieces) {
 
     Seam.Side side(String edge) {
         return new Seam.Side(with(edge).name(), edge, length(edge));
+    }
+
+    /** A dimension of the whole leg. */
+    Dimension its(What what) {
+        return new Dimension(which + "leg", what);
+    }
+
+    /** Where the leg is cut into parts: each part's share of the edges that were whole before. */
+    List<Reason> shares() {
+        List<Reason> out = new ArrayList<>();
+        if (pieces.size() > 1) {
+            for (Piece part : pieces) {
+                out.add(share(part, "waist edge", What.WAIST_EDGE_LENGTH, Tell.said("rule.part-of-waist-edge")));
+                out.add(share(part, "hem", What.HEM_LENGTH, Tell.said("rule.part-of-hem")));
+            }
+        }
+        return out;
+    }
+
+    private Reason share(Piece part, String edge, What what, Said rule) {
+        Input whole = new Input(Tell.said("input.all-parts"), length(edge), "mm", its(what));
+        return Ruled.of(new LegSet(which, cut, List.of(part)).length(edge), rule, Tell.said("source.parts"), whole)
+                .reason(new Dimension(part.name(), what));
     }
 
     /** Length of an edge of both legs all the way round the body. */

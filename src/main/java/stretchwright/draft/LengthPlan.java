@@ -7,87 +7,68 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 
 /** How long the leg is and must be: as cut, standing, with the knee bent, in the boot, and with growth let down. */
 final class LengthPlan {
-    private static final String SOURCE = "docs/maths/draft.md, length of the leg";
+    private static final Said SOURCE = Tell.said("source.length");
 
     private LengthPlan() {}
 
-    static List<Reason> reasons(Draft.Order order, List<Level> levels) {
+    /** @param legs orders of each leg; where both are alike, of one */
+    static List<Reason> reasons(List<Order> legs, List<Level> levels) {
         List<Reason> out = new ArrayList<>();
-        levels.stream().filter(l -> l.name() == Level.Name.HEM).forEach(hem -> {
-            Body body = hem.leg().isEmpty()
-                    ? order.body()
-                    : order.body()
-                            .leg(
-                                    hem.leg().equals("left")
-                                            ? stretchwright.body.Side.LEFT
-                                            : stretchwright.body.Side.RIGHT);
-            plan(order.on(body), hem, out);
-        });
+        levels.stream()
+                .filter(l -> l.name() == Level.Name.HEM)
+                .forEach(hem -> plan(legs.get(hem.leg().equals("right") ? legs.size() - 1 : 0), hem, out));
         return out;
     }
 
-    private static void plan(Draft.Order order, Level hem, List<Reason> out) {
+    private static void plan(Order order, Level hem, List<Reason> out) {
         Body body = order.body();
-        String leg = (hem.leg() + " leg").strip() + ": ";
         double flat = 1 - order.reductions().along();
-        double crotch = body.mm(Measure.CROTCH_HEIGHT);
-        double standing = crotch - hem.height() / flat;
-        Input along = new Input(ReductionReasons.ALONG, 100 * order.reductions().along(), "%", ReductionReasons.ALONG);
-        Input crotchHeight = HemReasons.measure(order, Measure.CROTCH_HEIGHT);
-        Input hemHeight = new Input("hem height on the wearer", hem.height() / flat, "mm", leg + "hem height");
-        add(out, leg + "length standing", standing, "crotch height - hem height", List.of(crotchHeight, hemHeight));
-        Input stands = new Input("length standing", standing, "mm", leg + "length standing");
+        double standing = body.mm(Measure.CROTCH_HEIGHT) - hem.height() / flat;
+        Input crotch = Inputs.measure(body, Measure.CROTCH_HEIGHT);
+        Input end = new Input(Tell.said("input.hem-on-wearer"), hem.height() / flat, "mm", order.its(What.HEM_HEIGHT));
+        out.add(plan(standing, Tell.said("rule.length-standing"), crotch, end).reason(order.its(What.LENGTH_STANDING)));
+        Input stands = Inputs.length(order.its(What.LENGTH_STANDING), standing);
         double cut = standing * flat;
-        add(out, leg + "length as cut", cut, "length standing x (1 - along)", List.of(stands, along));
-        double bent = standing + BentKnee.extra(body);
-        add(
-                out,
-                leg + "length bent",
-                bent,
-                "length standing + 0.40 x 200 / 365 x knee girth: the front of the knee in a squat, after Kirk and"
-                        + " Ibrahim 1966 (from memory); estimated, measure it on the wearer",
-                List.of(stands, HemReasons.measure(order, Measure.KNEE_GIRTH)));
+        out.add(plan(cut, Tell.said("rule.length-cut"), stands, order.along()).reason(order.its(What.LENGTH_AS_CUT)));
+        out.add(plan(
+                        standing + BentKnee.extra(body),
+                        Tell.said("rule.length-bent"),
+                        stands,
+                        Inputs.measure(body, Measure.KNEE_GIRTH))
+                .reason(order.its(What.LENGTH_BENT)));
         order.boot()
                 .filter(b -> order.style().lower().outsideBoot())
-                .ifPresent(b -> inBoot(order, b, leg, standing, out));
+                .ifPresent(b -> out.add(overBoot(order, b, standing)));
         double growth = order.style().lower().growth();
         if (growth > 0) {
-            add(
-                    out,
-                    leg + "length with growth let down",
-                    cut + growth,
-                    "length as cut + growth kept in the turned hem",
-                    List.of(
-                            new Input("length as cut", cut, "mm", leg + "length as cut"),
-                            new Input("growth", growth, "mm", "style")));
+            Input asCut = Inputs.length(order.its(What.LENGTH_AS_CUT), cut);
+            Input kept = Inputs.style(Tell.said("input.growth"), growth);
+            out.add(plan(cut + growth, Tell.said("rule.length-growth"), asCut, kept)
+                    .reason(order.its(What.LENGTH_WITH_GROWTH_LET_DOWN)));
         }
     }
 
-    private static void inBoot(Draft.Order order, Boot boot, String leg, double standing, List<Reason> out) {
-        double toTop = order.body().mm(Measure.CROTCH_HEIGHT) - HemHeights.bootTop(order.body(), boot);
-        add(
-                out,
-                leg + "length over the boot",
-                standing - toTop,
-                "length standing - (crotch height - ankle bone height - ankle to top): what lies over the boot, and"
-                        + " does not bend with the ankle",
-                List.of(
-                        new Input("length standing", standing, "mm", leg + "length standing"),
-                        HemReasons.measure(order, Measure.ANKLE_BONE_HEIGHT),
-                        new Input(
-                                "ankle to top",
-                                boot.ankleToTop(),
-                                "mm",
-                                boot.topEstimated() ? "estimated" : "measured")));
+    private static Reason overBoot(Order order, Boot boot, double standing) {
+        Body body = order.body();
+        double toTop = body.mm(Measure.CROTCH_HEIGHT) - HemHeights.bootTop(body, boot);
+        return plan(
+                        standing - toTop,
+                        Tell.said("rule.length-over-boot"),
+                        Inputs.length(order.its(What.LENGTH_STANDING), standing),
+                        Inputs.measure(body, Measure.ANKLE_BONE_HEIGHT),
+                        Inputs.toTop(boot))
+                .reason(order.its(What.LENGTH_OVER_THE_BOOT));
     }
 
-    private static void add(List<Reason> out, String dimension, double mm, String rule, List<Input> inputs) {
-        out.add(new Reason(dimension, Grid.snap(mm), rule, inputs, SOURCE));
+    private static Ruled plan(double mm, Said rule, Input... inputs) {
+        return Ruled.of(Grid.snap(mm), rule, SOURCE, inputs);
     }
 }

@@ -3,7 +3,7 @@ package stretchwright.draft;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Findings;
-import stretchwright.pattern.LowerEnd;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Style;
 
 /** Whether the hem, the strap and the boot they were measured for leave each other room; names both where not. */
@@ -19,7 +19,7 @@ final class LowerCheck {
 
     private LowerCheck() {}
 
-    static boolean pass(Boot boot, Draft.Order order, Findings findings) {
+    static boolean pass(Boot boot, Order order, Findings findings) {
         return switch (order.style().lower().hem()) {
             case INSIDE_BOOT -> inside(boot, order, findings);
             case TO_COLLAR -> true;
@@ -31,19 +31,16 @@ final class LowerCheck {
         };
     }
 
-    private static boolean inside(Boot boot, Draft.Order order, Findings findings) {
+    private static boolean inside(Boot boot, Order order, Findings findings) {
         double bone = order.body().mm(Measure.ANKLE_BONE_HEIGHT);
-        double hem = HemHeights.overBoot(order.body(), boot, LowerEnd.Hem.INSIDE_BOOT);
+        double hem = HemHeights.of(order).value();
         if (hem >= bone) {
             return true;
         }
-        Draft.atOdds(
-                findings,
+        findings.add(
                 "style.hem",
-                "Choose hem: to the collar or over the laces, or measure boot.ankle to top again.",
-                "\"inside the boot\" needs the boot's top %.0f mm above the ankle bone, and it stands %.0f mm above it.",
-                HemHeights.INSIDE,
-                boot.ankleToTop());
+                Tell.said("hem.inside", Part.length(HemHeights.INSIDE), Part.length(boot.ankleToTop())),
+                Tell.said("hem.inside-help"));
         return false;
     }
 
@@ -56,47 +53,39 @@ final class LowerCheck {
         if (lowest <= sole - LEAST_ABOVE_SOLE) {
             return true;
         }
-        Draft.atOdds(
-                findings,
+        findings.add(
                 "boot.ankle to hem",
-                "Set the hem higher, or measure both again.",
-                "the hem would reach %.0f mm below the ankle bone, and the sole's lower edge lies %.0f mm below it:"
-                        + " a hem must stay %.0f mm above the sole.",
-                lowest,
-                sole,
-                LEAST_ABOVE_SOLE);
+                Tell.said(
+                        "hem.sole", Part.length(lowest), Part.length(sole), Part.length(LEAST_ABOVE_SOLE)),
+                Tell.said("hem.sole-help"));
         return false;
     }
 
-    private static boolean slopes(Boot boot, Draft.Order order, Findings findings) {
+    private static boolean slopes(Boot boot, Order order, Findings findings) {
         double drop = order.style().lower().hemDrop();
         if (drop == 0) {
             return true;
         }
         double covered = boot.ankleToTop() + boot.ankleToHem();
         if (covered - drop / 2 < LegLine.SHORTEST_FLARE) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.hem drop",
-                    "Choose a smaller hem drop, or let the leg reach further down (boot.ankle to hem).",
-                    "the hem drop of %.0f mm lifts the front to %.0f mm below the boot's top; %.0f mm are needed.",
-                    drop,
-                    covered - drop / 2,
-                    LegLine.SHORTEST_FLARE);
+                    Tell.said(
+                            "hem.drop-lifts",
+                            Part.length(drop),
+                            Part.length(covered - drop / 2),
+                            Part.length(LegLine.SHORTEST_FLARE)),
+                    Tell.said("hem.drop-lifts-help"));
             return false;
         }
-        double width = HemLine.across(HemHeights.widthOverBoot(boot, order, LowerEnd.Hem.OVER_HEEL), drop);
+        double width = HemLine.across(HemWidths.edge(order).value(), drop);
         double most = TURN_OF_RADIUS * HemLine.sharpest(width, drop);
         double turn = order.style().hemAllowance();
         if (turn > most) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.seam allowance.hem",
-                    "Turn a narrower hem, or choose a smaller hem drop.",
-                    "a hem turned %.0f mm deep does not lie flat on an edge that drops %.0f mm: at most %.0f mm does.",
-                    turn,
-                    drop,
-                    most);
+                    Tell.said("hem.turn", Part.length(turn), Part.length(drop), Part.length(most)),
+                    Tell.said("hem.turn-help"));
             return false;
         }
         return true;
@@ -111,42 +100,37 @@ final class LowerCheck {
         if (gap >= width + 2 * Strap.GAP_ROOM) {
             return true;
         }
-        Draft.atOdds(
-                findings,
+        findings.add(
                 "style.strap",
-                "Leave the strap out: under the heel block or across the blade it trips the wearer and is cut.",
-                "a strap of %.0f mm needs a gap of %.0f mm between the mounts, and boot.gap between mounts is %.0f mm:"
-                        + " it would lie under the blade, the plate or the heel block.",
-                width,
-                width + 2 * Strap.GAP_ROOM,
-                gap);
+                Tell.said(
+                        "strap.gap",
+                        Part.length(width),
+                        Part.length(width + 2 * Strap.GAP_ROOM),
+                        Part.length(gap)),
+                Tell.said("strap.gap-help"));
         return false;
     }
 
-    private static boolean cover(Boot boot, Draft.Order order, Findings findings) {
+    private static boolean cover(Boot boot, Order order, Findings findings) {
         double height = Cover.height(order);
         if (height < LOWEST_COVER) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.hem",
-                    "Choose hem: over the laces, or measure boot.ankle to sole and boot.ankle to top again.",
-                    "\"whole boot\" needs a cover %.0f mm high, and between the boot's top, %.0f mm above the ankle bone,"
-                            + " and the sole, %.0f mm below it, there is room for %.0f mm.",
-                    LOWEST_COVER,
-                    boot.ankleToTop(),
-                    boot.sole().ankleToSole().orElseThrow(),
-                    height);
+                    Tell.said(
+                            "cover.low",
+                            Part.length(LOWEST_COVER),
+                            Part.length(boot.ankleToTop()),
+                            Part.length(boot.sole().ankleToSole().orElseThrow()),
+                            Part.length(height)),
+                    Tell.said("cover.low-help"));
             return false;
         }
         double around = boot.sole().around();
         if (around < boot.topGirth()) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "boot.sole length",
-                    "Measure the sole's length and width and the top girth again.",
-                    "the way round the sole is %.0f mm, less than the boot's top girth of %.0f mm.",
-                    around,
-                    boot.topGirth());
+                    Tell.said("cover.sole", Part.length(around), Part.length(boot.topGirth())),
+                    Tell.said("cover.sole-help"));
             return false;
         }
         return true;

@@ -9,9 +9,9 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 
 /** What is added below the legs beside cuffs: boot covers, straps, what must be bought for them, and why. */
-record LowerParts(Draft.Order order, List<Piece> pieces, List<Notion> notions, List<Reason> reasons) {
+record LowerParts(Order order, List<Piece> pieces, List<Notion> notions, List<Reason> reasons) {
 
-    static LowerParts of(Draft.Order order, List<Leg> legs, List<Piece> legPieces, List<Piece> soFar) {
+    static LowerParts of(Order order, List<Leg> legs, List<Piece> legPieces, List<Piece> soFar) {
         List<Piece> pieces = new ArrayList<>();
         List<Notion> notions = new ArrayList<>();
         List<Reason> reasons = new ArrayList<>();
@@ -25,16 +25,21 @@ record LowerParts(Draft.Order order, List<Piece> pieces, List<Notion> notions, L
                 reasons.addAll(Cover.reasons(order, cover, leg));
             });
         }
-        Optional<Piece> cloth = Strap.ofCloth(order.style()) ? Optional.of(Strap.piece(order)) : Optional.empty();
-        cloth.ifPresent(pieces::add);
+        Strap.ofCloth(order).ifPresent(strap -> {
+            pieces.add(strap.drawn());
+            reasons.addAll(strap.reasons());
+        });
         Piece end = soFar.stream()
                 .filter(p -> p.name().endsWith("cuff"))
                 .findFirst()
                 .orElse(legPieces.get(0));
-        Optional<Notion> elastic = Strap.elastic(order, end);
-        elastic.ifPresent(notions::add);
-        reasons.addAll(Strap.reasons(order, cloth, elastic));
-        reasons.addAll(HemReasons.of(order, legs, legPieces));
+        Strap.elastic(order, end).ifPresent(strap -> {
+            notions.add(strap.drawn());
+            reasons.addAll(strap.reasons());
+        });
+        for (int i = 0; i < legs.size(); i++) {
+            reasons.addAll(legs.get(i).line().hemReasons(legs.get(i).order(), legPieces.get(i)));
+        }
         return new LowerParts(order, pieces, notions, reasons);
     }
 

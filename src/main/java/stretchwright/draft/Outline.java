@@ -99,7 +99,13 @@ final class Outline {
     static void notchAt(String name, double y, Edge edge, double room, List<Notch> out) {
         double along = edge.line().alongAtHeight(y);
         if (along > room && along < edge.length() - room) {
-            out.add(LegPiece.notch(name, edge, along, Notch.Mark.SINGLE));
+            out.add(notch(name, edge, along, Notch.Mark.SINGLE));
         }
+    }
+
+    /** A matching mark on an edge, so far from its start. */
+    static Notch notch(String name, Edge edge, double along, Notch.Mark mark) {
+        Point outward = edge.line().directionAt(along).left().times(-1);
+        return new Notch(name, edge.name(), along, edge.line().at(along), outward, mark);
     }
 }

@@ -1,8 +1,14 @@
 package stretchwright.draft;
 
+import java.util.stream.IntStream;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Path;
+import stretchwright.ground.Point;
+import stretchwright.pattern.Edge;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.TopEnd;
 
 /** Whether what is asked of a leg's parts goes together with the leg; names the two things at odds where it does not. */
 final class PartsCheck {
@@ -15,10 +21,20 @@ final class PartsCheck {
     /** The least width of front and back beside a panel, mm. */
     private static final double BESIDE_PANEL = 25;
 
+    /** From a seam to a dart, mm: room for the allowances of both (design value). */
+    private static final double BESIDE_DART = 15;
+
+    /** Points of a dart's leg that are looked at. */
+    private static final int DART_POINTS = 10;
+
+    /** A narrower panel cannot be sewn, mm (common practice). */
+    private static final double LEAST_PANEL = 10;
+
     private PartsCheck() {}
 
     static boolean pass(Leg leg, Piece piece, Parts parts, Findings findings) {
         int before = findings.all().size();
+        dart(leg, piece, findings);
         parts.gusset().ifPresent(g -> gusset(piece, g, findings));
         parts.panelWidth().ifPresent(w -> panel(piece, w, findings));
         if (parts.kneeShaping()) {
@@ -27,98 +43,133 @@ final class PartsCheck {
         return findings.all().size() == before;
     }
 
+    /** On a steep waist edge a dart leans back; it must end before the centre back seam. */
+    private static void dart(Leg leg, Piece piece, Findings findings) {
+        Path rise = piece.edge("back crotch").line();
+        boolean apart = piece.edges().stream()
+                .filter(e -> e.name().equals(Darts.BACK_LEG))
+                .map(Edge::line)
+                .allMatch(l -> IntStream.rangeClosed(0, DART_POINTS)
+                        .mapToObj(i -> l.at(l.length() * i / DART_POINTS))
+                        .noneMatch(p -> beside(p, rise) < BESIDE_DART));
+        if (!apart) {
+            TopEnd top = leg.order().style().top();
+            Part front = Part.signed(top.frontRaise());
+            Part back = Part.signed(top.backRaise());
+            findings.add(
+                    "style.back",
+                    leg.order().body().seated()
+                            ? Tell.said("dart.steep-seated", front, back)
+                            : Tell.said("dart.steep", front, back),
+                    Tell.said("dart.steep-help"));
+        }
+    }
+
+    /** How far a point lies before an upright edge, level with it, mm; infinite above and below it. */
+    private static double beside(Point p, Path upright) {
+        double along = upright.alongAtHeight(p.y());
+        return along < 0 ? Double.POSITIVE_INFINITY : upright.at(along).x() - p.x();
+    }
+
     private static void gusset(Piece piece, Parts.Gusset g, Findings findings) {
         double thigh = piece.edge("back inseam").line().end().x()
                 - piece.edge("front inseam").line().start().x();
         if (g.width() > WIDEST_GUSSET * thigh) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.gusset.width",
-                    String.format(java.util.Locale.ROOT, "Choose a gusset of %.0f mm or less.", WIDEST_GUSSET * thigh),
-                    "%.0f mm is at odds with the leg, cut %.0f mm wide at the crotch: the gusset is too wide for the thigh.",
-                    g.width(),
-                    thigh);
+                    Tell.said("gusset.wide", Part.length(g.width()), Part.length(thigh)),
+                    Tell.said("gusset.most-help", Part.length(WIDEST_GUSSET * thigh)));
         }
         if (g.width() > g.length()) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.gusset.width",
-                    "The length runs from front to back and is the larger one; exchange the two.",
-                    "%.0f mm is more than the gusset's length of %.0f mm.",
-                    g.width(),
-                    g.length());
+                    Tell.said("gusset.exchanged", Part.length(g.width()), Part.length(g.length())),
+                    Tell.said("gusset.exchanged-help"));
         }
         double curve = Math.min(
                 piece.edge("front crotch").length(), piece.edge("back crotch").length());
         double most = curve - ABOVE_GUSSET;
         if (GussetCut.reach(g) > most) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.gusset.length",
-                    String.format(
-                            java.util.Locale.ROOT, "Choose a gusset of %.0f mm or less.", Math.max(0, 1.8 * most)),
-                    "%.0f mm is at odds with the front crotch curve of %.0f mm: half the gusset must end %.0f mm below the"
-                            + " waist edge.",
-                    g.length(),
-                    curve,
-                    ABOVE_GUSSET);
+                    Tell.said("gusset.long", Part.length(g.length()), Part.length(curve), Part.length(ABOVE_GUSSET)),
+                    Tell.said("gusset.most-help", Part.length(Math.max(0, 1.8 * most))));
         }
     }
 
     private static void panel(Piece piece, double width, Findings findings) {
-        double room = Math.min(
-                piece.edge("front inseam").line().points().stream()
-                        .mapToDouble(p -> -p.x())
-                        .min()
-                        .orElseThrow(),
-                piece.edge("back inseam").line().points().stream()
-                        .mapToDouble(p -> p.x())
-                        .min()
-                        .orElseThrow());
-        double most = 2 * (room - BESIDE_PANEL);
-        if (width > most) {
-            Draft.atOdds(
-                    findings,
+        double below = Math.min(room(piece, "front inseam"), room(piece, "back inseam"));
+        double above = Math.min(room(piece, "front crotch"), room(piece, "back crotch"));
+        double room = Math.min(below, above);
+        double dart = Math.min(room(piece, Darts.BACK_LEG), room(piece, Darts.FRONT_LEG));
+        double beside = 2 * (room - BESIDE_PANEL);
+        double most = Math.min(beside, 2 * (dart - BESIDE_DART));
+        boolean fits = Math.floor(most) >= LEAST_PANEL;
+        Part narrower = Part.length(Math.floor(most));
+        if (width > beside) {
+            findings.add(
                     "style.panel.width",
-                    String.format(
-                            java.util.Locale.ROOT, "Choose a panel of %.0f mm or less, or none.", Math.max(0, most)),
-                    "%.0f mm is at odds with the leg: at its narrowest only %.0f mm lie between the side line and the"
-                            + " inseam.",
-                    width,
-                    room);
+                    below <= above
+                            ? Tell.said("panel.inseam", Part.length(width), Part.length(room))
+                            : Tell.said("panel.centre-seam", Part.length(width), Part.length(room)),
+                    fits ? Tell.said("panel.most-help", narrower) : Tell.said("panel.none-help"));
+        } else if (width > most) {
+            findings.add(
+                    "style.panel.width",
+                    Tell.said("panel.dart", Part.length(width), Part.length(dart), Part.length(BESIDE_DART)),
+                    fits ? Tell.said("panel.most-or-plain-help", narrower) : Tell.said("panel.none-or-plain-help"));
         }
+    }
+
+    /** @param taken what each seam takes in at the waist, mm */
+    static boolean panelKeepsItsWidth(Parts parts, double taken, Findings findings) {
+        double least = 2 * taken + LEAST_PANEL;
+        double width = parts.panelWidth().orElse(least);
+        if (width < least) {
+            findings.add(
+                    "style.panel.width",
+                    Tell.said("panel.shaped", Part.length(width), Part.length(taken), Part.length(LEAST_PANEL)),
+                    Tell.said("panel.shaped-help", Part.length(Math.ceil(least))));
+        }
+        return width >= least;
+    }
+
+    /** From the side line to where an edge comes nearest to it, mm; infinite where the leg has no such edge. */
+    private static double room(Piece piece, String edge) {
+        return piece.edges().stream()
+                .filter(e -> e.name().equals(edge))
+                .flatMap(e -> e.line().points().stream())
+                .mapToDouble(p -> Math.abs(p.x()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static void knee(Leg leg, Parts parts, Findings findings) {
         KneeEase.Zone zone = KneeEase.zone(leg.order());
         if (!parts.cutAtSide()) {
             findings.add(
-                    "style.knee shaping",
-                    "is at odds with a leg in one piece: there is no seam at the side into which the front could be eased.",
-                    "Choose side seam: shaped or a panel, or leave the knee shaping out.");
+                    "style.knee shaping", Tell.said("knee.one-piece"), Tell.said("knee.one-piece-help"));
             return;
         }
         if (zone.change() < KneeEase.LEAST) {
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     "style.knee shaping",
-                    "Choose a cloth that stretches more along the leg, or leave the knee shaping out.",
-                    "is at odds with this cloth: taken off along the leg is %.1f %%, which leaves %.1f mm to move; more would"
-                            + " hang slack when standing.",
-                    100 * leg.order().reductions().along(),
-                    zone.change());
+                    Tell.said(
+                            "knee.cloth",
+                            Part.share(leg.order().reductions().along(), 1),
+                            Part.length(zone.change(), 1)),
+                    Tell.said("knee.cloth-help"));
         }
         double end = leg.curves().endHeight();
         if (zone.low() < end + 25) {
-            Draft.atOdds(
-                    findings,
+            Part away = Part.length(Math.abs(zone.middle() - end));
+            Part needed = Part.length(zone.half() + 25);
+            findings.add(
                     "style.knee shaping",
-                    "Choose a longer leg, or leave the knee shaping out.",
-                    "is at odds with the length of the leg: it ends %.0f mm %s the middle of the knee, and the room needs"
-                            + " %.0f mm below it.",
-                    Math.abs(zone.middle() - end),
-                    end > zone.middle() ? "above" : "below",
-                    zone.half() + 25);
+                    end > zone.middle()
+                            ? Tell.said("knee.ends-above", away, needed)
+                            : Tell.said("knee.ends-below", away, needed),
+                    Tell.said("knee.ends-help"));
         }
     }
 }

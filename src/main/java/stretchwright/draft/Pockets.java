@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import stretchwright.ground.Box;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
@@ -41,12 +44,18 @@ final class Pockets {
     /** The tailbone pouch ends this far above the crotch point, and its opening this far below the waist edge, mm. */
     private static final double ABOVE_CROTCH = 30;
 
-    private final Draft.Order order;
+    /** Less than this is no pocket for a telephone, no room beside one, no pad: it is left out, mm (no source). */
+    private static final double LEAST_PHONE = 80;
+
+    private static final double LEAST_ROOM = 20;
+    private static final double LEAST_PAD = 30;
+
+    private final Order order;
     private final Findings findings;
     private final Map<Pocket.Kind, Double> drops = new LinkedHashMap<>();
-    private final Set<String> told = new HashSet<>();
+    private final Set<Said> told = new HashSet<>();
 
-    Pockets(Draft.Order order, Findings findings) {
+    Pockets(Order order, Findings findings) {
         this.order = order;
         this.findings = findings;
     }
@@ -71,7 +80,7 @@ final class Pockets {
         for (Piece part : parts) {
             List<Mark> marks = new ArrayList<>(part.marks());
             places.stream().filter(p -> p.part().equals(part)).forEach(p -> marks.add(mark(p)));
-            out.add(LegParts.with(part, part.notches(), marks));
+            out.add(part.with(part.notches(), marks));
         }
         return out;
     }
@@ -114,21 +123,16 @@ final class Pockets {
         double knee = leg.order().body().mm(stretchwright.body.Measure.KNEE_HEIGHT)
                 * (1 - leg.order().reductions().along());
         if (seamUnderPad) {
-            atOdds(
-                    p,
-                    "Choose side seam: none, or a panel wide enough for it.",
-                    "lies over the hip bone, where the side seam" + " runs: it would cross it");
+            atOdds(Tell.said("pocket.side-seam", with(p)), Tell.said("pocket.side-seam-help"));
             return false;
         }
         if (p.kind() == Pocket.Kind.PHONE && place.box().minY() < knee + ABOVE_KNEE) {
             double most = place.box().maxY() - knee - ABOVE_KNEE;
             atOdds(
-                    p,
-                    most < 80
-                            ? "Leave it out."
-                            : String.format(
-                                    java.util.Locale.ROOT, "Choose a height of %.0f mm or less.", Math.floor(most)),
-                    "would reach down to the knee, from the crotch line on");
+                    Tell.said("pocket.knee", with(p)),
+                    most < LEAST_PHONE
+                            ? Tell.said("pocket.out-help")
+                            : Tell.said("pocket.height-help", Part.length(Math.floor(most))));
             return false;
         }
         if (inside(place)) {
@@ -136,41 +140,32 @@ final class Pockets {
         }
         double end = place.part().sewLine().box().minY();
         if (place.box().minY() - CLEAR < end) {
-            atOdds(
-                    p,
-                    "Choose a longer leg, or leave the pocket out.",
-                    String.format(
-                            java.util.Locale.ROOT,
-                            "is at odds with the length of the leg: to lie where it must, it needs %.0f mm more of it",
-                            end - place.box().minY() + CLEAR));
+            Part missing = Part.length(end - place.box().minY() + CLEAR);
+            atOdds(Tell.said("pocket.leg", with(p, missing)), Tell.said("pocket.leg-help"));
             return false;
         }
         double room = room(place) - 2 * CLEAR;
-        String remedy = room > 20 && room < p.finishedWidth()
-                ? String.format(
-                        java.util.Locale.ROOT,
-                        "There %.0f mm of finished width have room; or choose it lower.",
-                        Math.floor(room))
-                : "Choose it smaller, or leave it out.";
         atOdds(
-                p,
-                remedy,
-                "is larger than its place on the " + place.part().name() + ": it would cross a seam or come nearer to"
-                        + " one than 8 mm");
+                Tell.said("pocket.place", with(p, Part.text(place.part().name()), Part.length(CLEAR))),
+                room > LEAST_ROOM && room < p.finishedWidth()
+                        ? Tell.said("pocket.room-help", Part.length(Math.floor(room)))
+                        : Tell.said("pocket.smaller-help"));
         return false;
     }
 
-    private void atOdds(Pocket p, String remedy, String what) {
-        String text = String.format(
-                java.util.Locale.ROOT,
-                "the %s pocket, finished %.0f mm by %.0f mm, %s.",
-                p.kind().word(),
-                p.finishedWidth(),
-                p.finishedHeight(),
-                what);
-        if (told.add(text)) {
-            findings.add("style.pockets", text, remedy);
+    /** Each is told once, though it may be at odds with both legs. */
+    private void atOdds(Said what, Said remedy) {
+        if (told.add(what)) {
+            findings.add("style.pockets", what, remedy);
         }
+    }
+
+    /** Kind, width and height of a pocket, and what else is told of it. */
+    private static Part[] with(Pocket p, Part... further) {
+        List<Part> all = new ArrayList<>(List.of(
+                p.kind().said(), Part.length(p.finishedWidth()), Part.length(p.finishedHeight())));
+        all.addAll(List.of(further));
+        return all.toArray(Part[]::new);
     }
 
     /** Every point of the pocket's outline, moved out by the clearance, lies inside the part's sew line. */
@@ -214,9 +209,8 @@ final class Pockets {
                     || b.maxY() + CLEAR < a.minY();
             if (other.part().equals(place.part()) && !apart) {
                 atOdds(
-                        place.pocket(),
-                        "Choose one of them lower, or leave one out.",
-                        "lies over the " + other.pocket().kind().word() + " pocket");
+                        Tell.said("pocket.over", with(place.pocket(), other.pocket().kind().said())),
+                        Tell.said("pocket.over-help"));
                 return false;
             }
         }
@@ -242,14 +236,10 @@ final class Pockets {
         double most = 2 * Math.min(toHip - ABOVE_CROTCH, rise.length() - toHip - ABOVE_CROTCH);
         if (h > most) {
             atOdds(
-                    p,
-                    most < 30
-                            ? "Leave it out, or raise the top edge."
-                            : String.format(
-                                    java.util.Locale.ROOT,
-                                    "Choose a pad of %.0f mm or less.",
-                                    Math.floor(most - Pocket.ROOM_FOR_PAD)),
-                    "is taller than its place between waist edge and crotch");
+                    Tell.said("pocket.tall", with(p)),
+                    most < LEAST_PAD
+                            ? Tell.said("pocket.raise-help")
+                            : Tell.said("pocket.pad-help", Part.length(Math.floor(most - Pocket.ROOM_FOR_PAD))));
         }
         drops.merge(p.kind(), toHip + h / 2, Math::min);
     }
@@ -306,7 +296,20 @@ final class Pockets {
 
     List<Reason> reasons() {
         return order.style().parts().pockets().stream()
-                .flatMap(p -> PartReasons.pocket(p).stream())
+                .flatMap(p -> reasons(p).stream())
                 .toList();
+    }
+
+    private static List<Reason> reasons(Pocket p) {
+        Said rule = p.kind() == Pocket.Kind.PHONE
+                ? Tell.said("rule.as-asked")
+                : Tell.said("rule.pad", Part.length(Pocket.ROOM_FOR_PAD));
+        String piece = p.kind().piece();
+        Said source = Tell.said("source.parts");
+        return List.of(
+                Ruled.of(p.finishedWidth(), rule, source, Inputs.style(Tell.said("input.width"), p.width()))
+                        .reason(new Dimension(piece, Dimension.What.WIDTH)),
+                Ruled.of(p.finishedHeight(), rule, source, Inputs.style(Tell.said("input.height"), p.height()))
+                        .reason(new Dimension(piece, Dimension.What.HEIGHT)));
     }
 }

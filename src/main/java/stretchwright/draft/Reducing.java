@@ -1,22 +1,30 @@
 package stretchwright.draft;
 
+import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
-import stretchwright.pattern.Style;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 
 /**
  * From a fabric's stretch and the hold to the shares taken off the body's measures; those of the leg's girths are {@link
  * Holding}'s.
  *
  * <p>A strain e is a reduction r = e / (1 + e) (trade-values section 2.1).
+ *
+ * @param reasons why so much is taken off
  */
-final class Reducing {
+record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
     /** Beyond this strain standing, 20 % reduction, no handbook goes (section 2.1: 10 to 15 % for the stretchiest). */
     static final double MOST_STRAIN = 0.25;
 
@@ -41,25 +49,68 @@ final class Reducing {
     /** Share of the stretch that an opening may use while it passes over heel or hips: an easy pull, with reserve. */
     static final double PASSING_SHARE = 0.85;
 
-    private Reducing() {}
+    /** A band that is 2 % shorter than the girth it lies on still stays up (common practice, no source). */
+    static final double STILL_HOLDS = 0.98;
+
+    private static final Said SOURCE = Tell.said("source.reductions");
 
     /** Off the leg's lengths. Who sits all day gets the full length: a bent knee needs it (common practice, no source). */
-    static double along(Fabric fabric, boolean seated) {
-        return seated ? 0 : Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong()));
+    static Ruled along(Fabric fabric, boolean seated) {
+        Input stretch = Inputs.stretchAlong(fabric);
+        return seated
+                ? Ruled.of(0, Tell.said("rule.along-seated"), SOURCE, stretch)
+                : Ruled.of(
+                        Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong())),
+                        ofStretchAlong(ALONG_PER_STRETCH, MOST_ALONG_REDUCTION),
+                        SOURCE,
+                        stretch);
     }
 
-    static Pattern.Reductions of(Body body, Fabric fabric, Style style, double along, Holding holding) {
+    private static Said ofStretchAlong(double factor, double most) {
+        return Tell.said("rule.of-stretch-along", Part.number(factor, 4), Part.share(most));
+    }
+
+    static Reducing of(Body body, Fabric fabric, Ruled along, Holding holding) {
         double hip = holding.at(Level.Name.HIP).reduction();
-        return new Pattern.Reductions(
-                hip,
-                along,
+        Ruled crotch = crotch(fabric);
+        Ruled band = band(body, fabric, hip);
+        Ruled hem = hem(fabric);
+        return new Reducing(
+                new Pattern.Reductions(hip, along.value(), crotch.value(), band.value(), hem.value()),
+                List.of(
+                        along.percent(Dimension.of(What.REDUCTION_ALONG)),
+                        crotch.percent(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM)),
+                        band.percent(Dimension.of(What.REDUCTION_OF_THE_WAISTBAND)),
+                        hem.percent(Dimension.of(What.REDUCTION_AT_HEM_AND_BOOT))));
+    }
+
+    private static Ruled crotch(Fabric fabric) {
+        return Ruled.of(
                 Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.stretchAlong())),
-                Math.max(
-                        1 - Frame.STILL_HOLDS,
-                        Math.min(
-                                reduction(comfortableBand(body, fabric)),
-                                Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip))))),
-                reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())));
+                ofStretchAlong(CROTCH_PER_STRETCH, MOST_CROTCH_REDUCTION),
+                SOURCE,
+                Inputs.stretchAlong(fabric));
+    }
+
+    private static Ruled band(Body body, Fabric fabric, double hip) {
+        double share = Math.max(
+                1 - STILL_HOLDS,
+                Math.min(
+                        reduction(comfortableBand(body, fabric)),
+                        Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip)))));
+        return Ruled.of(
+                share,
+                Tell.said("rule.of-strain-at-hip", Part.number(BAND_SHARE_OF_LEG, 4), Part.share(MOST_BAND_REDUCTION)),
+                SOURCE,
+                Inputs.share(Dimension.of(What.REDUCTION_ACROSS), hip));
+    }
+
+    private static Ruled hem(Fabric fabric) {
+        return Ruled.of(
+                reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())),
+                Tell.said("rule.grip-at-hem", Part.number(HEM_SHARE, 4), Part.share(MOST_STRAIN)),
+                SOURCE,
+                Inputs.stretchAcross(fabric));
     }
 
     /** Strain at which a band of two layers presses as hard as is still comfortable; known where the curve was measured. */

@@ -5,11 +5,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -74,6 +76,15 @@ final class SideCut {
             return List.of(-half, half);
         }
         return parts.cutAtSide() ? List.of(0.0) : List.of();
+    }
+
+    static Reason panel(double width) {
+        return Ruled.of(
+                        width,
+                        Tell.said("rule.panel"),
+                        Tell.said("source.parts"),
+                        Inputs.style(Tell.said("input.panel-width"), width))
+                .reason(new Dimension(PANEL, Dimension.What.WIDTH));
     }
 
     /** The cut edge, upwards; to the side of the front (-1) or of the back (1). */
@@ -244,7 +255,7 @@ final class SideCut {
     private static void quarter(Notch n, Edge part, List<Notch> out) {
         double along = Outline.alongAtX(part.line(), n.at().x()).orElse(-1.0);
         if (along > SEAM_IS_MARK && along < part.length() - SEAM_IS_MARK) {
-            out.add(LegPiece.notch(n.name(), part, along, n.mark()));
+            out.add(Outline.notch(n.name(), part, along, n.mark()));
         }
     }
 
@@ -258,10 +269,10 @@ final class SideCut {
             Edge edge = part.edge("waist edge");
             List<Notch> notches = new ArrayList<>(part.notches());
             if (left > SEAM_IS_MARK && left < edge.length() - SEAM_IS_MARK) {
-                notches.add(LegPiece.notch("side", edge, left, Notch.Mark.SINGLE));
+                notches.add(Outline.notch("side", edge, left, Notch.Mark.SINGLE));
             }
             left -= edge.length();
-            out.add(0, LegParts.with(part, notches, part.marks()));
+            out.add(0, part.with(notches, part.marks()));
         }
         return out;
     }

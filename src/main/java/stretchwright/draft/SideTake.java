@@ -1,10 +1,15 @@
 package stretchwright.draft;
 
 import java.util.List;
+import java.util.Optional;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
-import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Reason.Origin;
 
 /**
  * How much a shaped side seam takes in at the waist.
@@ -28,7 +33,7 @@ final class SideTake {
         }
     }
 
-    private static Limits limits(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band) {
+    private static Limits limits(Order order, List<Leg> legs, List<Piece> drawn, double band) {
         double top = drawn.stream()
                 .mapToDouble(p -> p.cut() * p.edge("waist edge").length())
                 .sum();
@@ -43,28 +48,24 @@ final class SideTake {
         return new Limits(top - band * (1 + HELD), 4 * cuts, OF_HIP * hip / cuts, OF_RISE * rise);
     }
 
-    /** What each cut edge takes in at the waist, mm. */
-    static double perEdge(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band) {
+    /** What each cut edge takes in at the waist, mm; empty where the side is not shaped. */
+    static Optional<Ruled> perEdge(Order order, List<Leg> legs, List<Piece> drawn, double band) {
         if (order.style().parts().sideSeam() != Parts.SideSeam.SHAPED) {
-            return 0;
+            return Optional.empty();
         }
-        return limits(order, legs, drawn, band).perEdge();
-    }
-
-    static Reason reason(Draft.Order order, List<Leg> legs, List<Piece> drawn, double band) {
         Limits l = limits(order, legs, drawn, band);
-        String leg = drawn.get(0).name() + ": ";
-        return new Reason(
-                "front leg: side take-in",
+        String leg = drawn.get(0).name();
+        return Optional.of(Ruled.of(
                 l.perEdge(),
-                "the least of surplus / cut edges, 0.05 of half the hip / cuts of a leg, 0.15 of the side's height above the"
-                        + " hip; not below 0",
-                List.of(
-                        new Reason.Input(
-                                "surplus of top edge over 1.03 x band", l.surplus(), "mm", leg + "waist edge length"),
-                        new Reason.Input("cut edges of the pair", l.edges(), "", "style"),
-                        new Reason.Input("limit by the hip", l.byHip(), "mm", leg + "hip width, both legs"),
-                        new Reason.Input("limit by the rise", l.byRise(), "mm", "rule")),
-                "docs/maths/draft.md, Parts; design values, no source");
+                Tell.said("rule.side-take-in", Part.number(OF_HIP, 2), Part.number(OF_RISE, 2)),
+                Tell.said("source.parts-design"),
+                new Input(
+                        Tell.said("input.surplus-over-band", Part.number(1 + HELD, 2)),
+                        l.surplus(),
+                        "mm",
+                        new Dimension(leg, What.WAIST_EDGE_LENGTH)),
+                new Input(Tell.said("input.cut-edges"), l.edges(), "", Origin.STYLE),
+                new Input(Tell.said("input.limit-by-hip"), l.byHip(), "mm", new Dimension(leg, What.HIP_WIDTH)),
+                Inputs.rule(Tell.said("input.limit-by-rise"), l.byRise())));
     }
 }

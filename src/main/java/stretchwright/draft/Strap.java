@@ -5,9 +5,11 @@ import java.util.Optional;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
+import stretchwright.ground.Part;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Piece;
-import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
 
 /**
@@ -34,6 +36,8 @@ final class Strap {
     /** The elastic needs this much room to either side in the gap between the mounts, mm (common practice). */
     static final double GAP_ROOM = 3;
 
+    private static final Dimension LENGTH = new Dimension("strap", Dimension.What.LENGTH);
+
     private Strap() {}
 
     /** On the bare foot, sewn from the cloth. */
@@ -41,13 +45,9 @@ final class Strap {
         return style.leg() == Style.Leg.STIRRUP && style.lower().strapWidth().isPresent();
     }
 
-    private static boolean underBoot(Draft.Order order) {
-        return order.boot().isPresent() && order.style().lower().strapWidth().isPresent();
-    }
-
     /** From hem to hem, as worn on the bare foot, mm: down both sides of the foot and across the arch. */
-    static double wayOnFoot(Draft.Order order) {
-        double hem = HemHeights.onBody(order.body(), order.style().leg());
+    static double wayOnFoot(Order order) {
+        double hem = HemHeights.of(order).value();
         return 2 * hem + ARCH_SHARE * order.body().mm(Measure.FOOT_LENGTH);
     }
 
@@ -57,62 +57,53 @@ final class Strap {
         return 2 * down + boot.sole().arch().orElseThrow();
     }
 
-    static Piece piece(Draft.Order order) {
-        double width = order.style().lower().strapWidth().orElseThrow();
-        return Bands.strap(wayOnFoot(order) * (1 - TAUT), width, LAP, order.style());
-    }
-
-    static Optional<Notion> elastic(Draft.Order order, Piece end) {
-        if (!underBoot(order)) {
+    /** A folded strip of the cloth, on the bare foot. */
+    static Optional<Reasoned<Piece>> ofCloth(Order order) {
+        if (!ofCloth(order.style())) {
             return Optional.empty();
         }
-        double way = wayUnderBoot(order.boot().orElseThrow());
         double width = order.style().lower().strapWidth().orElseThrow();
+        Piece strap = Bands.strap(wayOnFoot(order) * (1 - TAUT), width, LAP, order.style());
+        Input hem = new Input(
+                Tell.said("input.strap-hem-height"),
+                HemHeights.of(order).value(),
+                "mm",
+                Inputs.origin(order.body(), Measure.ANKLE_HEIGHT));
+        return Optional.of(new Reasoned<>(
+                strap,
+                List.of(Ruled.of(
+                                strap.edge("lower edge").length(),
+                                Tell.said("rule.strap-foot", Part.number(ARCH_SHARE, 2), Part.number(1 - TAUT, 2)),
+                                Tell.said("source.straps-practice"),
+                                hem,
+                                Inputs.measure(order.body(), Measure.FOOT_LENGTH))
+                        .reason(LENGTH))));
+    }
+
+    /** A firm elastic under the boot. */
+    static Optional<Reasoned<Notion>> elastic(Order order, Piece end) {
+        if (order.boot().isEmpty() || order.style().lower().strapWidth().isEmpty()) {
+            return Optional.empty();
+        }
+        Boot boot = order.boot().get();
+        double way = wayUnderBoot(boot);
+        double width = order.style().lower().strapWidth().getAsDouble();
         double cut = Grid.snap(way * (1 - TAUT) + 2 * FASTENING);
         String edge = end.name().endsWith("cuff") ? "lower edge" : "hem";
-        return Optional.of(new Notion("strap", 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge));
-    }
-
-    static List<Reason> reasons(Draft.Order order, Optional<Piece> cloth, Optional<Notion> elastic) {
-        if (cloth.isPresent()) {
-            return List.of(new Reason(
-                    "strap: length",
-                    cloth.get().edge("lower edge").length(),
-                    "(2 x hem height + 0.30 x foot length) x 0.90: down both sides of the foot and across the arch,"
-                            + " a tenth shorter so that it holds",
-                    List.of(
-                            new Reason.Input(
-                                    "hem height",
-                                    HemHeights.onBody(
-                                            order.body(), order.style().leg()),
-                                    "mm",
-                                    origin(order, Measure.ANKLE_HEIGHT)),
-                            new Reason.Input(
-                                    "foot length",
-                                    order.body().mm(Measure.FOOT_LENGTH),
-                                    "mm",
-                                    origin(order, Measure.FOOT_LENGTH))),
-                    "docs/maths/draft.md, straps; common practice, no source"));
-        }
-        return elastic.map(e -> List.of(underBoot(order.boot().orElseThrow(), e)))
-                .orElse(List.of());
-    }
-
-    private static Reason underBoot(Boot boot, Notion elastic) {
-        return new Reason(
-                "strap: length",
-                elastic.cut(),
-                "(2 x (ankle to sole - ankle to hem) + arch width) x 0.90 + 2 x 30: down both sides, under the arch, a"
-                        + " tenth shorter so that it holds, and the ends turned for hook tape or snaps",
-                List.of(
-                        new Reason.Input(
-                                "ankle to sole", boot.sole().ankleToSole().orElseThrow(), "mm", "measured"),
-                        new Reason.Input("ankle to hem", boot.ankleToHem(), "mm", "measured"),
-                        new Reason.Input("arch width", boot.sole().arch().orElseThrow(), "mm", "measured")),
-                "docs/maths/draft.md, straps; common practice, no source");
-    }
-
-    private static String origin(Draft.Order order, Measure measure) {
-        return order.body().isGiven(measure) ? "measured" : "estimated";
+        Notion strap = new Notion("strap", 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge);
+        return Optional.of(new Reasoned<>(
+                strap,
+                List.of(Ruled.of(
+                                cut,
+                                Tell.said("rule.strap-boot", Part.number(1 - TAUT, 2), Part.length(FASTENING)),
+                                Tell.said("source.straps-practice"),
+                                Inputs.measured(
+                                        Tell.said("input.ankle-to-sole"),
+                                        boot.sole().ankleToSole().orElseThrow()),
+                                Inputs.measured(Tell.said("input.ankle-to-hem"), boot.ankleToHem()),
+                                Inputs.measured(
+                                        Tell.said("input.arch-width"),
+                                        boot.sole().arch().orElseThrow()))
+                        .reason(LENGTH))));
     }
 }

@@ -1,13 +1,21 @@
 package stretchwright.draft;
 
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Path;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Reason.Origin;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -57,6 +65,8 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
 
     private static final double HIGHEST_HIP = 0.60;
 
+    private static final Said SOURCE = Tell.said("source.top");
+
     static Optional<Top> solve(
             Body body,
             Style style,
@@ -71,13 +81,11 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         if (hip > waist - LEAST_STRAIGHT) {
             findings.add(
                     style.dropBelowWaist() > 0 ? "style.rise" : "wearer.measurements.waist height",
-                    String.format(
-                            Locale.ROOT,
-                            "the top edge at %.0f mm is at odds with the crotch height of %.0f mm: between them is no room"
-                                    + " for the seat.",
-                            body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist(),
-                            body.mm(Measure.CROTCH_HEIGHT)),
-                    "Measure both from the floor, barefoot; or choose a higher rise.");
+                    Tell.said(
+                            "top.no-seat",
+                            Part.length(body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist()),
+                            Part.length(body.mm(Measure.CROTCH_HEIGHT))),
+                    Tell.said("top.no-seat-help"));
             return Optional.empty();
         }
         double target = crotchTarget(body, style, r) + GussetCut.shortening(style);
@@ -88,23 +96,28 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
         double correction =
                 height.isPresent() ? curves.sideHeight(height.getAsDouble()) - waist : Double.NEGATIVE_INFINITY;
         if (!(Math.abs(correction) <= LARGEST_CORRECTION)) {
-            boolean low = style.dropBelowWaist() > 0;
-            Draft.atOdds(
-                    findings,
-                    low ? "style.rise" : "wearer.measurements.total crotch length",
-                    (low ? "Choose a higher rise; or measure" : "Measure")
-                            + " again from the waist in front through the legs to the waist behind, and both heights.",
-                    (low ? "with the top edge below the waist, a total crotch length of " : "")
-                            + "%.0f mm is at odds with waist height %.0f mm, hip height %.0f mm and crotch height %.0f mm: the"
-                            + " top of the leg cannot be closed.",
-                    body.mm(Measure.TOTAL_CROTCH_LENGTH),
-                    body.mm(Measure.WAIST_HEIGHT),
-                    body.mm(Measure.HIP_HEIGHT),
-                    body.mm(Measure.CROTCH_HEIGHT));
+            notClosed(body, style, findings);
             return Optional.empty();
         }
         return raised(style.top(), 1 - r.crotch(), hip, curves, height.getAsDouble(), fullness, target, findings)
                 .map(c -> new Top(c.front, c.back, c.edge, hip, fullness, correction));
+    }
+
+    private static void notClosed(Body body, Style style, Findings findings) {
+        Part[] parts = {
+            Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH)),
+            Part.length(body.mm(Measure.WAIST_HEIGHT)),
+            Part.length(body.mm(Measure.HIP_HEIGHT)),
+            Part.length(body.mm(Measure.CROTCH_HEIGHT))
+        };
+        if (style.dropBelowWaist() > 0) {
+            findings.add("style.rise", Tell.said("top.not-closed-low", parts), Tell.said("top.not-closed-low-help"));
+        } else {
+            findings.add(
+                    "wearer.measurements.total crotch length",
+                    Tell.said("top.not-closed", parts),
+                    Tell.said("top.not-closed-help"));
+        }
     }
 
     private record Lines(Path front, Path back, Path edge) {}
@@ -130,15 +143,12 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
                 : heightFor(curves, fullness, hip, target + front + back);
         if (height.isEmpty()) {
             boolean inFront = top.frontRaise() < top.backRaise();
-            Draft.atOdds(
-                    findings,
+            findings.add(
                     inFront ? "style.front waist" : "style.back waist",
-                    "Lower it less, or choose a higher rise.",
-                    "centre front by %.0f mm and centre back by %.0f mm is at odds with the rise: at the %s no straight seam"
-                            + " is left above the hip line.",
-                    top.frontRaise(),
-                    top.backRaise(),
-                    inFront ? "front" : "back");
+                    inFront
+                            ? Tell.said("top.lowered-front", Part.length(top.frontRaise()), Part.length(top.backRaise()))
+                            : Tell.said("top.lowered-back", Part.length(top.frontRaise()), Part.length(top.backRaise())),
+                    Tell.said("top.lowered-help"));
             return Optional.empty();
         }
         double h = height.getAsDouble();
@@ -150,6 +160,45 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
     static double crotchTarget(Body body, Style style, Pattern.Reductions r) {
         return (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch())
                 + (body.seated() ? SEATED_LENGTH : 0);
+    }
+
+    /** Why the crotch seam and its two curves are as long as they are drawn. */
+    List<Reason> reasons(Order order, Piece leg) {
+        Pattern.Reductions r = order.reductions();
+        TopEnd top = order.style().top();
+        double front = leg.edge("front crotch").length();
+        double back = leg.edge("back crotch").length();
+        double gusset = GussetCut.shortening(order.style());
+        Ruled seam = Ruled.of(
+                front + back,
+                seamRule(order, gusset),
+                SOURCE,
+                Inputs.measure(order.body(), Measure.TOTAL_CROTCH_LENGTH),
+                Inputs.style(Tell.said("input.drop-below-waist"), order.style().dropBelowWaist()),
+                Inputs.style(Tell.said("input.front-waist"), top.frontRaise()),
+                Inputs.style(Tell.said("input.back-waist"), top.backRaise()),
+                Inputs.share(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM), r.crotch()),
+                Inputs.style(Tell.said("input.gusset-shorter"), gusset));
+        Input whole = Inputs.length(order.its(What.CROTCH_SEAM_LENGTH), front + back);
+        Input hooks = new Input(Tell.said("input.fullness"), fullness, "", Origin.RULE);
+        Input ofFront = Inputs.length(order.its(What.FRONT_CROTCH_LENGTH), front);
+        return List.of(
+                seam.reason(order.its(What.CROTCH_SEAM_LENGTH)),
+                Ruled.of(front, Tell.said("rule.front-crotch"), SOURCE, whole, hooks)
+                        .reason(order.its(What.FRONT_CROTCH_LENGTH)),
+                Ruled.of(back, Tell.said("rule.back-crotch"), SOURCE, whole, ofFront)
+                        .reason(order.its(What.BACK_CROTCH_LENGTH)));
+    }
+
+    private static Said seamRule(Order order, double gusset) {
+        Said rule = Tell.said("rule.crotch-seam");
+        if (gusset > 0) {
+            rule = Tell.said("rule.crotch-seam-gusset", rule);
+        }
+        if (order.body().seated()) {
+            rule = Tell.said("rule.crotch-seam-seated", rule, Part.length(SEATED_LENGTH));
+        }
+        return order.body().legs().alike() ? rule : Tell.said("rule.crotch-seam-mean", rule);
     }
 
     /** Centre back above centre front, mm. A measured back crotch length does not move it: its landmark is not the draft's. */

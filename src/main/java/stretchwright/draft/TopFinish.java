@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
+import stretchwright.ground.Part;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -30,40 +34,101 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
 
     private static final double CORD_END = 200;
 
-    static TopFinish of(Draft.Order order, List<LegSet> legs) {
+    static TopFinish of(Order order, List<LegSet> legs) {
         double topEdge = LegSet.around(legs, "waist edge");
         TopFinish plain = switch (order.style().top().band().shape()) {
             case STRAIGHT -> straight(order, topEdge);
             case CONTOURED -> contoured(order, topEdge);
-            case CASING -> new TopFinish(List.of(), topEdge, List.of(), TopReasons.casing(order, legs));
+            case CASING -> new TopFinish(List.of(), topEdge, List.of(), Casing.reasons(legs, order.style()));
         };
         return plain.with(order, legs);
     }
 
-    private static TopFinish straight(Draft.Order order, double topEdge) {
+    private static TopFinish straight(Order order, double topEdge) {
         double length = Math.min(Frame.band(order), topEdge);
+        Ruled ruled = Ruled.of(
+                length,
+                Tell.said(
+                        "rule.band-length",
+                        Part.number(Reducing.PASSING_SHARE, 2),
+                        Part.number(Reducing.STILL_HOLDS, 2)),
+                Bands.SOURCE,
+                Frame.topGirthInput(order),
+                Inputs.share(
+                        Dimension.of(What.REDUCTION_OF_THE_WAISTBAND),
+                        order.reductions().waistband()),
+                Inputs.measure(order.body(), Measure.WAIST_GIRTH),
+                Inputs.measure(order.body(), Measure.HIP_GIRTH),
+                Inputs.stretchAcross(order.fabric()),
+                Inputs.rule(Tell.said("input.top-edge-round"), topEdge));
+        Ruled eased = Frame.easeInput(order.style()).map(ruled::with).orElse(ruled);
         return new TopFinish(
                 List.of(Bands.waistband(length, order.style())),
                 length,
                 List.of(),
-                BandReasons.straight(order, length, topEdge));
+                List.of(
+                        eased.reason(new Dimension("waistband", What.LENGTH)),
+                        Bands.folded("waistband", order.style().bandHeight())));
     }
 
-    private static TopFinish contoured(Draft.Order order, double topEdge) {
+    private static TopFinish contoured(Order order, double topEdge) {
         Style style = order.style();
         Contour contour = contour(order, topEdge);
         List<Mark> inside = style.top().band().keyPocket().isPresent()
                 ? List.of(KeyPocket.place(contour, contour.lower() / 2, style))
                 : List.of();
-        List<Reason> reasons = new ArrayList<>(TopReasons.contoured(order, contour, topEdge));
-        reasons.add(BandReasons.facing(contour.lower()));
         List<Piece> pieces =
                 List.of(contour.piece("waistband", style, List.of()), contour.piece("waistband facing", style, inside));
-        return new TopFinish(pieces, contour.upper(), List.of(), reasons);
+        return new TopFinish(pieces, contour.upper(), List.of(), reasons(order, contour, topEdge));
+    }
+
+    private static List<Reason> reasons(Order order, Contour contour, double topEdge) {
+        Input taken = new Input(
+                Tell.said("input.waistband-reduction"),
+                100 * order.reductions().waistband(),
+                "%",
+                Reason.Origin.FABRIC);
+        List<Input> lower = new ArrayList<>(body(order));
+        lower.add(Frame.topGirthInput(order));
+        lower.add(taken);
+        lower.add(Inputs.rule(Tell.said("input.top-edge"), topEdge));
+        Frame.easeInput(order.style()).ifPresent(lower::add);
+        List<Input> upper = new ArrayList<>(body(order));
+        upper.add(Inputs.rule(Tell.said("input.girth-at-upper"), upperGirth(order)));
+        upper.add(taken);
+        Dimension below = new Dimension("waistband", What.LOWER_EDGE_ALL_ROUND);
+        upper.add(new Input(Tell.said("input.lower-edge"), contour.lower(), "mm", below));
+        return List.of(
+                new Ruled(contour.lower(), Tell.said("rule.contour-lower"), lower, Bands.SOURCE).reason(below),
+                new Ruled(contour.upper(), Tell.said("rule.contour-upper"), upper, Bands.SOURCE)
+                        .reason(new Dimension("waistband", What.UPPER_EDGE_ALL_ROUND)),
+                Ruled.of(
+                                contour.height(),
+                                Tell.said("rule.contour-height"),
+                                Bands.SOURCE,
+                                Inputs.style(Tell.said("input.band-height"), contour.height()))
+                        .reason(new Dimension("waistband", What.HEIGHT)),
+                Ruled.of(
+                                contour.lower(),
+                                Tell.said("rule.facing"),
+                                Bands.SOURCE,
+                                new Input(Tell.said("input.waistband"), contour.lower(), "mm", below))
+                        .reason(new Dimension("waistband facing", What.LOWER_EDGE_ALL_ROUND)));
+    }
+
+    private static List<Input> body(Order order) {
+        List<Input> inputs = new ArrayList<>();
+        for (Measure m : List.of(Measure.WAIST_GIRTH, Measure.HIP_GIRTH, Measure.WAIST_HEIGHT, Measure.HIP_HEIGHT)) {
+            inputs.add(Inputs.measure(order.body(), m));
+        }
+        inputs.add(
+                Inputs.style(Tell.said("input.rise-below-waist"), order.style().dropBelowWaist()));
+        inputs.add(Inputs.style(Tell.said("input.band-height"), order.style().bandHeight()));
+        return inputs;
     }
 
     /** The frustum between the girths where its edges sit, both reduced alike; never longer than the legs' top edge. */
-    static Contour contour(Draft.Order order, double topEdge) {
+    static Contour contour(Order order, double topEdge) {
         Style style = order.style();
         double below = Frame.band(order);
         double lower = Math.min(below, topEdge);
@@ -72,13 +137,13 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
     }
 
     /** Girth of the body where the band's upper edge sits; above the waist nothing is measured and the waist stands. */
-    static double upperGirth(Draft.Order order) {
+    static double upperGirth(Order order) {
         Style style = order.style();
         return TrunkProfile.of(order.body()).girthBelowWaist(style.dropBelowWaist() - style.bandHeight());
     }
 
     /** Key pocket, elastic and cord, which each kind of band may have. */
-    private TopFinish with(Draft.Order order, List<LegSet> legs) {
+    private TopFinish with(Order order, List<LegSet> legs) {
         TopEnd.Band band = order.style().top().band();
         List<Piece> all = new ArrayList<>(pieces);
         List<Notion> bought = new ArrayList<>(notions);
@@ -87,21 +152,43 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         String edge = pieces.isEmpty() ? "waist edge" : "upper edge";
         if (band.keyPocket().isPresent()) {
             all.add(KeyPocket.piece(order.style()));
-            why.addAll(TopReasons.keyPocket(band));
+            why.addAll(KeyPocket.reasons(band));
         }
         double girth = Frame.topGirth(order.body(), order.style());
         if (band.elastic().isPresent()) {
-            double passes = order.body().mm(Measure.HIP_GIRTH) / (1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH);
-            double ring = Math.min(Math.max(elasticShare(order.style().hold().named()) * girth, passes), width);
+            Ruled cut = elastic(order);
             bought.add(
-                    new Notion("waist elastic", 1, band.elastic().getAsDouble(), ring + LAP, girth, LAP, piece, edge));
-            why.add(TopReasons.elastic(order, ring, width));
+                    new Notion("waist elastic", 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
+            why.add(cut.reason(new Dimension("waist elastic", What.CUT_LENGTH)));
         }
         if (band.drawstring()) {
-            bought.add(new Notion("cord", 1, CORD_WIDTH, girth + 2 * CORD_END, girth, CORD_END, piece, edge));
-            why.add(TopReasons.cord(girth, CORD_END));
+            Ruled cut = Ruled.of(
+                    girth + 2 * CORD_END,
+                    Tell.said("rule.cord", Part.length(CORD_END)),
+                    Tell.said("source.bands-practice"),
+                    Frame.topGirthInput(order));
+            bought.add(new Notion("cord", 1, CORD_WIDTH, cut.value(), girth, CORD_END, piece, edge));
+            why.add(cut.reason(new Dimension("cord", What.CUT_LENGTH)));
         }
         return new TopFinish(all, width, bought, why);
+    }
+
+    /** Length to cut, its ends laid over each other. */
+    private Ruled elastic(Order order) {
+        double girth = Frame.topGirth(order.body(), order.style());
+        double share = elasticShare(order.style().hold().named());
+        double passes = order.body().mm(Measure.HIP_GIRTH) / (1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH);
+        double ring = Math.min(Math.max(share * girth, passes) + Frame.ease(order.style()), width);
+        Ruled plain = Ruled.of(
+                ring + LAP,
+                Tell.said(
+                        "rule.elastic", Part.number(1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH, 2), Part.length(LAP)),
+                Tell.said("source.elastic"),
+                Frame.topGirthInput(order),
+                new Input(Tell.said("input.share-for-hold"), 100 * share, "%", Reason.Origin.STYLE),
+                Inputs.measure(order.body(), Measure.HIP_GIRTH),
+                Inputs.rule(Tell.said("input.cloth-at-waist"), width));
+        return Frame.easeInput(order.style()).map(plain::with).orElse(plain);
     }
 
     /** Ring of an elastic per girth: 90 % soft, 80 to 85 % active (trade values section 5, [S25b] and common practice). */

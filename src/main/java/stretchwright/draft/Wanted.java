@@ -6,8 +6,13 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import stretchwright.body.Body;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Reason.Origin;
 
 /**
  * What hold is wanted at each level: a pressure where the load curve was measured, else a strain.
@@ -24,25 +29,30 @@ final class Wanted {
     private static final double LIGHT = 0.4;
     private static final double FOLD_OF_ANKLE = (13.5 - 8.9) / 13.5;
 
+    private final Body body;
+    private final Fabric fabric;
+    private final Hold hold;
     private final Map<Level.Name, Double> pressures;
     private final double strain;
-    private final boolean fixed;
 
-    private Wanted(Map<Level.Name, Double> pressures, double strain, boolean fixed) {
+    private Wanted(Body body, Fabric fabric, Hold hold, Map<Level.Name, Double> pressures, double strain) {
+        this.body = body;
+        this.fabric = fabric;
+        this.hold = hold;
         this.pressures = pressures;
         this.strain = strain;
-        this.fixed = fixed;
     }
 
     static Wanted of(Body body, Fabric fabric, Hold hold) {
         if (hold instanceof Hold.Fixed share) {
-            return new Wanted(Map.of(), share.across() / (1 - share.across()), true);
+            return new Wanted(body, fabric, hold, Map.of(), share.across() / (1 - share.across()));
         }
         if (fabric.loadAcross().isAssumed()) {
-            return new Wanted(Map.of(), strain(fabric, hold.named()), false);
+            return new Wanted(body, fabric, hold, Map.of(), strain(fabric, hold.named()));
         }
-        return new Wanted(
-                hold instanceof Hold.Profile own ? profile(body, own) : falling(body, ankle(hold.named())), 0, false);
+        Map<Level.Name, Double> pressures =
+                hold instanceof Hold.Profile own ? profile(body, own) : falling(body, ankle(hold.named()));
+        return new Wanted(body, fabric, hold, pressures, 0);
     }
 
     /** A share of the stretch; or, after a wrap test, what was comfortable there for a medium hold. */
@@ -104,7 +114,7 @@ final class Wanted {
     }
 
     boolean isFixed() {
-        return fixed;
+        return hold instanceof Hold.Fixed;
     }
 
     /** Pressure wanted at the level, kPa; empty where hold is a strain, and at the hip where nothing was said of it. */
@@ -116,5 +126,40 @@ final class Wanted {
     /** Strain across wanted where no pressure is. */
     double strain() {
         return strain;
+    }
+
+    /** The strain planned at a level, with the rule that gave it. */
+    Ruled ruled(Level.Name level, double planned) {
+        if (hold instanceof Hold.Fixed share) {
+            return rule(planned, Tell.said("rule.fixed"), percent(Tell.said("input.fixed"), share.across()));
+        }
+        Input stretch = Inputs.stretchAcross(fabric);
+        if (pressure(level).isPresent()) {
+            double mmHg = Laplace.toMmHg(pressure(level).getAsDouble());
+            Input pressure = new Input(Tell.said("input.pressure-wanted", hold.said()), mmHg, "mmHg", Origin.STYLE);
+            Input girth = Inputs.measure(body, Holding.girth(level));
+            return rule(planned, Tell.said("rule.pressure"), pressure, girth, stretch);
+        }
+        if (isPressure()) {
+            return rule(planned, Tell.said("rule.above-crotch"));
+        }
+        if (fabric.wrapped().isPresent()) {
+            double share = 100 * fabric.wrapped().getAsDouble();
+            Input test = new Input(Tell.said("input.wrap-test"), share, "%", Origin.FABRIC);
+            return rule(planned, Tell.said("rule.wrapped"), stretch, test);
+        }
+        return rule(
+                planned,
+                Tell.said("rule.share", Part.share(Reducing.MOST_STRAIN)),
+                stretch,
+                percent(Tell.said("input.share", hold.said()), Reducing.share(hold.named())));
+    }
+
+    private static Ruled rule(double planned, Said rule, Input... inputs) {
+        return Ruled.of(planned, rule, Holding.SOURCE, inputs);
+    }
+
+    private static Input percent(Said name, double share) {
+        return new Input(name, 100 * share, "%", Origin.STYLE);
     }
 }

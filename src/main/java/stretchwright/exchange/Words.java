@@ -5,6 +5,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -19,7 +20,7 @@ final class Words {
     static List<String> annotation(Handover handover, Piece piece) {
         Pattern.Reductions taken = handover.pattern().reductions();
         List<String> out = new ArrayList<>();
-        out.add(piece.timesCut());
+        out.add(Voice.plain().say(piece.timesCut()));
         out.add(Phrases.of(
                 "piece.stretch", Plain.percent(handover.stretchAcross()), Plain.percent(handover.stretchAlong())));
         out.add(Phrases.of("piece.taken", across(handover.pattern())));

@@ -142,4 +142,14 @@ public final class LoadCurve {
         }
         return d;
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof LoadCurve c && readings.equals(c.readings) && assumed == c.assumed;
+    }
+
+    @Override
+    public int hashCode() {
+        return readings.hashCode();
+    }
 }

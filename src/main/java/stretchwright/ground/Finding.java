@@ -5,14 +5,33 @@ package stretchwright.ground;
  *
  * @param file the file (or form) it was read from, as the user named it
  * @param key the key inside it, such as "wearer.measurements.hip girth"; empty for the file as a whole
- * @param problem one sentence: what is wrong, with the numbers
- * @param remedy one sentence: what would be right
+ * @param row line of the file, from 1; 0 where it is not known
+ * @param wrong what is wrong, with the numbers
+ * @param right what would be right
+ * @param unit of the file, in which it is told
  */
-public record Finding(String file, String key, String problem, String remedy) {
+public record Finding(String file, String key, int row, Said wrong, Said right, Unit unit) {
+
+    /** With sentences that have no key yet, in millimetres. Goes when every room speaks by keys. */
+    public Finding(String file, String key, String problem, String remedy) {
+        this(file, key, 0, Said.unworded(problem), Said.unworded(remedy), Unit.MM);
+    }
+
+    /** What is wrong, in words. */
+    public String problem() {
+        return Voice.of(unit).say(wrong);
+    }
+
+    /** What would be right, in words. */
+    public String remedy() {
+        return Voice.of(unit).say(right);
+    }
 
     /** One line for people: file, key, what is wrong, what would be right. */
     public String line() {
         String where = key.isEmpty() ? file : file + ": " + key;
-        return (where + ": " + problem + (remedy.isEmpty() ? "" : " " + remedy)).replaceAll("\\R", " ");
+        String at = row == 0 ? "" : Voice.of(unit).say(Said.of("ground", "finding.row", Part.count(row))) + " ";
+        String remedy = remedy();
+        return (where + ": " + at + problem() + (remedy.isEmpty() ? "" : " " + remedy)).replaceAll("\\R", " ");
     }
 }

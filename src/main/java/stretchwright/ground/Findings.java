@@ -6,14 +6,42 @@ import java.util.List;
 /** Collects findings of one file while it is being read, so that all are reported at once. */
 public final class Findings {
     private final String file;
+    private final Unit unit;
     private final List<Finding> all = new ArrayList<>();
 
+    /** Told in millimetres. */
     public Findings(String file) {
-        this.file = file;
+        this(file, Unit.MM);
     }
 
+    /** @param unit in which lengths are told */
+    public Findings(String file, Unit unit) {
+        this.file = file;
+        this.unit = unit;
+    }
+
+    /** Of the same file, with lengths told in another unit; they are not added here. */
+    public Findings in(Unit other) {
+        return new Findings(file, other);
+    }
+
+    public void add(String key, Said problem, Said remedy) {
+        at(key, 0, problem, remedy);
+    }
+
+    /** @param row line of the file, from 1; 0 where it is not known */
+    public void at(String key, int row, Said problem, Said remedy) {
+        all.add(new Finding(file, key, row, problem, remedy, unit));
+    }
+
+    /** With sentences that have no key yet. Goes when every room speaks by keys. */
     public void add(String key, String problem, String remedy) {
-        all.add(new Finding(file, key, problem, remedy));
+        add(key, Said.unworded(problem), Said.unworded(remedy));
+    }
+
+    /** Those of another collection, as they are. */
+    public void addAll(List<Finding> others) {
+        all.addAll(others);
     }
 
     public boolean isEmpty() {

@@ -5,6 +5,7 @@ import java.util.List;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.lay.nest.Shape;
 import stretchwright.pattern.Piece;
 
 /**

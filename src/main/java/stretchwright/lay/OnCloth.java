@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.lay.nest.Shape;
 import stretchwright.pattern.Piece;
 
 /** A piece where a placement puts it, in the axes of the lay. */

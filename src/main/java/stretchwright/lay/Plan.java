@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.Layout;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 

@@ -5,6 +5,13 @@ import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Point;
+import stretchwright.lay.nest.Across;
+import stretchwright.lay.nest.Beat;
+import stretchwright.lay.nest.Grown;
+import stretchwright.lay.nest.Layout;
+import stretchwright.lay.nest.Part;
+import stretchwright.lay.nest.Shape;
+import stretchwright.lay.nest.Strip;
 import stretchwright.pattern.LayTerms;
 
 /**

@@ -9,6 +9,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.lay.nest.Shape;
 
 /**
  * The places on a strip that nothing may be cut from: flaws, and what a remnant lacks of a whole rectangle.

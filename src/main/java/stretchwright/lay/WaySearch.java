@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,6 +12,8 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.Layout;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -64,15 +68,16 @@ final class WaySearch {
         if (plans.isEmpty()) {
             return new Found(List.of(), 0);
         }
-        ForkJoinTask<Long> sections = ForkJoinPool.commonPool().submit(() -> floorOfSections(plans));
+        LayClock beside = clock.beside();
+        ForkJoinTask<Long> sections = ForkJoinPool.commonPool().submit(() -> floorOfSections(plans, beside));
         // the ways know nothing of each other and may be tried side by side; ties go to the first
         List<Laid> quick =
-                shortestOfEach(plans.parallelStream().map(this::quick).toList());
+                shortestOfEach(plans.parallelStream().map(p -> quick(p, beside)).toList());
         if (effort.equals(Effort.NONE)) {
-            return new Found(quick, floor(0, sections.join()));
+            return new Found(quick, floor(0, sections.join(), beside));
         }
         double shortest = quick.stream().mapToDouble(Laid::length).min().orElseThrow();
-        double floor = floor(shortest, sections.join());
+        double floor = floor(shortest, sections.join(), beside);
         Predicate<Laid> worth = l -> l.length() <= NEAR * shortest && l.length() > (1 + Lay.NOTHING) * floor;
         double all =
                 quick.stream().filter(worth).mapToInt(l -> l.layouts.size()).sum();
@@ -84,8 +89,8 @@ final class WaySearch {
             out.add(() -> stretches > 0 ? longer(laid, effort, floor, share) : laid);
             begun += stretches;
         }
-        // without a clock side by side too: a worker that waits for the other of its crew leaves its place to another crew's
-        Stream<Supplier<Laid>> searches = clock == ClubClock.NONE ? out.parallelStream() : out.stream();
+        // a worker that waits for the other of its crew leaves its place to another crew's
+        Stream<Supplier<Laid>> searches = clock.inTurn() ? out.stream() : out.parallelStream();
         return new Found(shortestOfEach(searches.map(Supplier::get).toList()), floor);
     }
 
@@ -93,7 +98,7 @@ final class WaySearch {
      * Where even the shortest lay is well above the floor one is searched on: the open one where it is near, as whatever is
      * folded may be laid open. Not where the grain may be tilted: of that the floor knows too little.
      */
-    Found on(Found found, Effort more, double wellAbove) {
+    Found on(Found found, Effort more, double wellAbove, ClubClock clock) {
         double shortest = found.length();
         if (more.equals(Effort.NONE) || terms.tilt() > 0 || shortest <= (1 + wellAbove) * found.floor) {
             return found;
@@ -103,7 +108,7 @@ final class WaySearch {
                 .min(Comparator.comparing((Laid l) -> l.plan.method() != Lay.Method.OPEN)
                         .thenComparingDouble(Laid::length))
                 .orElseThrow();
-        Laid longer = longer(start, more, found.floor, ClubClock.NONE);
+        Laid longer = longer(start, more, found.floor, clock);
         return new Found(
                 shortestOfEach(
                         found.laid.stream().map(l -> l == start ? longer : l).toList()),
@@ -123,10 +128,12 @@ final class WaySearch {
         return out;
     }
 
-    private Laid quick(Plan plan) {
+    private Laid quick(Plan plan, LayClock beside) {
         return new Laid(
                 plan,
-                plan.spreads().stream().map(s -> new LaySearch(s, seed).quick()).toList());
+                plan.spreads().stream()
+                        .map(s -> new LaySearch(s, seed, beside).quick())
+                        .toList());
     }
 
     /** @param floor no lay is shorter, mm: a search that comes down to it is over */
@@ -141,7 +148,7 @@ final class WaySearch {
         return new Laid(laid.plan, stretches(laid.plan, laid.layouts, effort, floor, clock));
     }
 
-    /** Each stretch has an equal share of the time. */
+    /** Each stretch has an equal share of the time; none is begun once it is to stop. */
     private List<Layout> stretches(Plan plan, List<Layout> starts, Effort effort, double floor, ClubClock clock) {
         List<Spread> spreads = plan.spreads();
         double enough = plan.least(floor);
@@ -149,7 +156,11 @@ final class WaySearch {
         double all = spreads.size();
         for (int i = 0; i < spreads.size(); i++) {
             Layout start = starts.get(i).of(spreads.get(i).parts);
-            out.add(new LaySearch(spreads.get(i), seed).longer(start, effort, enough, clock.part(i / all, (i + 1) / all)));
+            LayClock part = clock.part(i / all, (i + 1) / all);
+            out.add(
+                    clock.beside().stop()
+                            ? start
+                            : new LaySearch(spreads.get(i), seed, clock.beside()).longer(start, effort, enough, part));
         }
         return out;
     }
@@ -169,25 +180,26 @@ final class WaySearch {
      *
      * @param known the length of the shortest lay found so far, mm; 0 for a floor worked out quickly
      * @param plain the floor by sections alone, in units
+     * @param beside cuts it short: what is proved until then holds
      */
-    private double floor(double known, long plain) {
+    private double floor(double known, long plain, LayClock beside) {
         long most = Grid.units(known);
         if (terms.tilt() > 0 || plain >= most) {
             return Grid.mm(plain);
         }
         long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
-        long stacked = StackFloor.under(cutsOfFloor(), widthOfFloor(), !fabric.oneWay(), gap, most);
+        long stacked = StackFloor.under(cutsOfFloor(), widthOfFloor(), !fabric.oneWay(), gap, most, beside::stop);
         // pieces that touch the fold across leave no gap at it, so unfolded they come a gap nearer to each other
         long atFold = fabric.oneWay() ? 0 : gap;
         return Grid.mm(Math.max(plain, stacked - atFold));
     }
 
-    private long floorOfSections(List<Plan> plans) {
+    private long floorOfSections(List<Plan> plans, LayClock beside) {
         return plans.stream()
-                .filter(p -> terms.tilt() == 0 && p.method() == methodOfFloor())
+                .filter(p -> beside == LayClock.NONE && terms.tilt() == 0 && p.method() == methodOfFloor())
                 .findFirst()
                 .map(p -> p.spreads().get(0).floorOfCuts())
-                .orElseGet(() -> Floor.under(cutsOfFloor(), widthOfFloor(), terms.tilt()));
+                .orElseGet(() -> Floor.under(cutsOfFloor(), widthOfFloor(), terms.tilt(), beside::stop));
     }
 
     private Lay.Method methodOfFloor() {

@@ -7,27 +7,25 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.intake.Contrast;
+import stretchwright.intake.ContrastKeys;
+import stretchwright.intake.Echo;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.Nearest;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
 /** Which pieces of a make are cut from which of its cloths, and the lays on them: the fabric's first, then the contrasts'. */
-final class Cloths {
+public final class Cloths {
     private static final String MATCH = "style.lay.match print at";
 
     private Cloths() {}
 
-    /** The pieces cut from the make's fabric itself. */
-    static List<Piece> ownPieces(Pattern pattern, MakeFile make) {
-        return pattern.pieces().stream()
-                .filter(p -> make.contrasts().stream().noneMatch(c -> c.pieces().contains(p.name())))
-                .toList();
-    }
-
     /** Empty, with findings, where a contrast names what the pattern does not have, or a piece fits on no cloth. */
     static Optional<List<ClothLay>> laid(Pattern pattern, MakeFile make, Stages stages, Findings findings) {
-        List<Piece> own = ownPieces(pattern, make);
+        List<Piece> own = make.ownPieces(pattern);
         mustMatch(pattern, make, findings);
         if (!findings.isEmpty()) {
             return Optional.empty();
@@ -48,12 +46,12 @@ final class Cloths {
     }
 
     /** Findings where what is asked of the cloths names what the pattern does not have. */
-    static void mustMatch(Pattern pattern, MakeFile make, Findings findings) {
+    public static void mustMatch(Pattern pattern, MakeFile make, Findings findings) {
         mustBeThere(pattern, make, findings);
         printMustMeet(pattern, make, findings);
-        if (ownPieces(pattern, make).isEmpty()) {
+        if (make.ownPieces(pattern).isEmpty()) {
             findings.add(
-                    "fabric." + ContrastReader.KEY,
+                    ContrastKeys.CONTRASTS.path(),
                     "take every piece; nothing is left for the fabric itself.",
                     "Leave one contrast out and give its cloth as the fabric.");
         }
@@ -66,7 +64,7 @@ final class Cloths {
     }
 
     private static String key(int contrast) {
-        return "fabric." + ContrastReader.KEY + "." + (contrast + 1);
+        return ContrastKeys.CONTRASTS.path() + "." + (contrast + 1);
     }
 
     /** The notch at which a print is to meet: on some piece of the pattern, and there must be a print. */

@@ -7,15 +7,17 @@ import java.util.stream.Collectors;
 import stretchwright.body.Body;
 import stretchwright.body.Measuring;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
-import stretchwright.print.Amounts;
-import stretchwright.print.ClothWords;
-import stretchwright.print.Document;
+import stretchwright.print.cloth.ClothWords;
+import stretchwright.print.kit.Amounts;
 import stretchwright.sewing.SewingPlan;
 
 /**
@@ -65,10 +67,11 @@ public record Made(
             }
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
-                    .map(Verdicts::line)
+                    .map(v -> Verdicts.line(v, make.unit()))
                     .forEach(lines::add);
             if (severity == FitReport.Severity.CAUTION) {
-                Measuring.doubts(body).stream().map(Verdicts::line).forEach(lines::add);
+                Voice voice = Voice.of(make.unit());
+                Measuring.doubts(body).stream().map(d -> Verdicts.line(d, voice)).forEach(lines::add);
             }
         }
         return lines;

@@ -6,18 +6,17 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
-import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Numbers;
 import stretchwright.ground.Progress;
-import stretchwright.lay.ClothLay;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.MakeReader;
+import stretchwright.intake.YamlTree;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
-import stretchwright.print.Document;
 import stretchwright.sewing.SewingPlan;
 
 /** A make file through all stages: read it, then run it. Pure: bytes in, values and bytes out. */
@@ -33,7 +32,12 @@ public final class Make {
      * @throws BadInput with everything that is wrong, not the first only
      */
     public static MakeFile read(String fileName, byte[] bytes) {
-        return read(fileName, bytes, ROOMS);
+        Findings findings = new Findings(fileName);
+        Optional<MakeFile> make = text(bytes, findings)
+                .flatMap(text -> YamlTree.read(text, findings))
+                .flatMap(keys -> MakeReader.read(fileName, keys, findings));
+        findings.throwIfAny();
+        return make.orElseThrow();
     }
 
     /**
@@ -45,16 +49,7 @@ public final class Make {
         return run(make, progress, ROOMS);
     }
 
-    static MakeFile read(String fileName, byte[] bytes, Stages stages) {
-        Findings findings = new Findings(fileName);
-        Optional<MakeFile> make = text(bytes, findings)
-                .flatMap(text -> YamlTree.read(text, findings))
-                .flatMap(keys -> MakeReader.read(fileName, keys, findings, stages));
-        findings.throwIfAny();
-        return make.orElseThrow();
-    }
-
-    static Optional<String> text(byte[] bytes, Findings findings) {
+    public static Optional<String> text(byte[] bytes, Findings findings) {
         if (bytes.length > MakeFile.LARGEST) {
             findings.add(
                     "", "the file is larger than 1 MB.", "A make file has a few thousand bytes; is it the right one?");
@@ -64,7 +59,7 @@ public final class Make {
     }
 
     /** UTF-8, strictly; a byte order mark is let through. */
-    static Optional<String> utf8(byte[] bytes, Findings findings) {
+    public static Optional<String> utf8(byte[] bytes, Findings findings) {
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
@@ -84,51 +79,25 @@ public final class Make {
     }
 
     static Made run(MakeFile make, Progress progress, Stages stages) {
-        Body body = need(f -> stages.body(make.measured(), f), make);
+        Session session = Session.of(make, stages);
+        Body body = session.body();
         long given = body.values().keySet().stream().filter(body::isGiven).count();
         progress.say("measure: " + given + " measures given, " + (body.values().size() - given) + " estimated");
-        Pattern pattern = need(f -> stages.draft(body, make, f), make);
+        Pattern pattern = session.pattern();
         progress.say("draft: " + pattern.pieces().size() + " pieces, "
                 + pattern.seams().size() + " seams");
-        FitReport judged = Remedies.tried(make, body, pattern, stages.fit(pattern, body, make), stages);
-        FitReport fit = OwnUnit.verdicts(judged, make.unit());
-        progress.say("fit: " + Verdicts.count(fit));
-        List<ClothLay> lays = need(f -> Cloths.laid(pattern, make, stages, f), make);
-        lays.forEach(l -> progress.say(said(l.lay())));
-        SewingPlan sewing = OwnUnit.plan(sewing(pattern, make, fit, stages), make.unit());
+        progress.say("fit: " + Verdicts.count(session.advised()));
+        session.lays().forEach(l -> progress.say(said(l.lay())));
+        SewingPlan sewing = session.sewing();
         progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
                 + " minutes");
-        List<Document> documents = new ArrayList<>(stages.documents(make, pattern, fit, lays, sewing));
-        documents.add(Report.document(make, body, pattern, fit, lays, sewing, documents));
-        progress.say("print: " + documents.size() + " files");
-        return new Made(make, body, pattern, fit, lays, sewing, documents);
-    }
-
-    private static SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit, Stages stages) {
-        try {
-            return stages.sewing(pattern, make, fit);
-        } catch (BadInput e) {
-            Findings findings = new Findings(make.file());
-            e.findings().forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
-            throw new BadInput(findings.all());
-        }
+        Made made = session.made(make.print().files());
+        progress.say("print: " + made.documents().size() + " files");
+        return made;
     }
 
     private static String said(Lay lay) {
         return "lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "
                 + Numbers.plain(lay.use() * 100) + " % of the cloth used";
-    }
-
-    private interface Stage<T> {
-        Optional<T> of(Findings findings);
-    }
-
-    private static <T> T need(Stage<T> stage, MakeFile make) {
-        Findings findings = new Findings(make.file());
-        Optional<T> result = stage.of(findings);
-        if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
-        }
-        return result.orElseThrow(() -> new IllegalStateException("a stage gave neither a result nor a finding"));
     }
 }

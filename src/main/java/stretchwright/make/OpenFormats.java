@@ -3,49 +3,53 @@ package stretchwright.make;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import stretchwright.exchange.Exchange;
 import stretchwright.exchange.Handover;
 import stretchwright.exchange.OpenFile;
+import stretchwright.ground.Document;
+import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
-import stretchwright.print.Document;
+import stretchwright.print.Printable;
+import stretchwright.print.kit.FileGroup;
 
 /** Joins the pattern in open formats to what is printed. */
-final class OpenFormats {
+public final class OpenFormats {
     private OpenFormats() {}
 
-    static List<Document> added(List<Document> printed, MakeFile make, Pattern pattern) {
-        Stream<Document> open = Exchange.files(
-                        handover(make, pattern), make.print().preview())
-                .stream()
-                .map(OpenFormats::document);
+    static List<Printable> added(List<Printable> printed, MakeFile make, Pattern pattern) {
+        Handover handover = handover(make, pattern);
+        OptionalInt preview = make.print().preview();
+        Stream<Printable> open = Exchange.NAMES.stream()
+                .map(name -> new Printable(
+                        name, FileGroup.EXCHANGE, () -> document(Exchange.file(name, handover, preview))));
         return Stream.concat(printed.stream(), open).toList();
     }
 
-    static Document nest(MakeFile make, Nest nest, List<Sizes.Size> sizes) {
-        return document(Exchange.nest(
-                nest,
-                sizes.stream().map(s -> handover(make, s.pattern(), s.name())).toList()));
+    public static Document nest(Nest nest, List<Handover> sizes) {
+        return document(Exchange.nest(nest, sizes));
     }
 
     private static Document document(OpenFile file) {
         return new Document(file.name(), file.kind(), 1, file.content());
     }
 
-    static Handover handover(MakeFile make, Pattern pattern) {
+    public static Handover handover(MakeFile make, Pattern pattern) {
         return handover(make, pattern, make.wearer());
     }
 
     /** Names of the contrasts by the names of the pieces cut from them. */
-    static Map<String, String> cloths(MakeFile make) {
+    public static Map<String, String> cloths(MakeFile make) {
         Map<String, String> cloths = new HashMap<>();
         make.contrasts()
                 .forEach(c -> c.pieces().forEach(p -> cloths.put(p, c.fabric().name())));
         return cloths;
     }
 
-    private static Handover handover(MakeFile make, Pattern pattern, String wearer) {
+    /** @param wearer or the name of the size */
+    public static Handover handover(MakeFile make, Pattern pattern, String wearer) {
         return new Handover(
                 pattern,
                 make.name(),

@@ -2,34 +2,24 @@ package stretchwright.make;
 
 import java.util.List;
 import java.util.Optional;
-import stretchwright.body.Body;
-import stretchwright.body.Measured;
+import stretchwright.advice.Trials;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
-import stretchwright.print.Document;
+import stretchwright.print.Printable;
 import stretchwright.sewing.SewingPlan;
 
 /** The rooms that a make goes through, in the order of the job; an empty answer leaves at least one finding. */
-interface Stages {
-    Optional<Body> body(Measured measured, Findings findings);
-
-    Optional<Pattern> draft(Body body, MakeFile make, Findings findings);
-
-    FitReport fit(Pattern pattern, Body body, MakeFile make);
-
-    /** The fit check's verdicts alone, for trials: what a slip would do and the course for the plots are left out. */
-    default FitReport judge(Pattern pattern, Body body, MakeFile make) {
-        return fit(pattern, body, make);
-    }
-
+public interface Stages extends Trials {
     Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings);
 
     /** What follows from the lay; lays are tried again only where the cloth at hand is short. */
@@ -40,18 +30,12 @@ interface Stages {
                 fabric,
                 make.style().lay().matchAt(),
                 Buying.Counter.of(make.unit()),
-                OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed()));
+                OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed(), LayClock.NONE));
     }
 
     /** In the order of the least time; findings, thrown, where the sewer's own steps cannot be kept. */
     SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit);
 
-    List<Document> documents(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
-
-    boolean knowsPaper(String name);
-
-    /** Whether what must stand on every sheet has room between margins and overlaps. */
-    boolean fitsPaper(PrintTerms print);
-
-    boolean knowsGrid(String name);
+    /** What can be had of the make, each file by its name. */
+    List<Printable> printables(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
 }

@@ -7,13 +7,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import stretchwright.body.Body;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
+import stretchwright.intake.Echo;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.Nearest;
+import stretchwright.intake.OwnUnit;
+import stretchwright.intake.WearingEntry;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Reason;
+import stretchwright.report.Report;
+import stretchwright.report.ReportPattern;
+import stretchwright.report.ReportWearer;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -27,11 +36,13 @@ public final class Why {
 
     private final List<Reason> all;
     private final Unit unit;
+    private final Voice voice;
     private final List<WearingEntry> worn;
 
     private Why(List<Reason> all, MakeFile make) {
         this.all = all;
         unit = make.unit();
+        voice = Voice.of(unit);
         worn = make.worn();
     }
 
@@ -49,7 +60,7 @@ public final class Why {
     /** Every dimension with its value. */
     public List<String> dimensions() {
         List<String> lines = new ArrayList<>();
-        all.forEach(r -> lines.add(r.dimension() + "  " + value(r.value(), r.unit())));
+        all.forEach(r -> lines.add(voice.say(r.dimension().said()) + "  " + value(r.value(), r.unit())));
         lines.addAll(history());
         return lines;
     }
@@ -69,7 +80,7 @@ public final class Why {
 
     /** All reasons, or those of the dimension that is meant and what they rest on; a finding where none is. */
     public String json(String asked, Findings findings) {
-        Set<String> told = new LinkedHashSet<>();
+        Set<Dimension> told = new LinkedHashSet<>();
         if (asked.isBlank()) {
             all.forEach(r -> told.add(r.dimension()));
         } else {
@@ -83,12 +94,13 @@ public final class Why {
                 told.stream()
                         .flatMap(name -> all.stream().filter(r -> r.dimension().equals(name)))
                         .distinct()
-                        .toList());
-        WearingJson.history(out, worn);
+                        .toList(),
+                voice);
+        ReportWearer.history(out, worn);
         return Report.text(root);
     }
 
-    private void gather(Reason reason, Set<String> told) {
+    private void gather(Reason reason, Set<Dimension> told) {
         if (told.add(reason.dimension())) {
             reason.inputs().forEach(i -> reasonFor(i).ifPresent(next -> gather(next, told)));
         }
@@ -102,7 +114,7 @@ public final class Why {
     public List<String> chain(String asked, Findings findings) {
         List<Reason> meant = meant(plain(asked));
         if (meant.isEmpty()) {
-            List<String> names = all.stream().map(Reason::dimension).toList();
+            List<String> names = all.stream().map(r -> r.dimension().word()).toList();
             findings.add(
                     "",
                     Echo.quoted(asked) + " is no dimension of this pattern.",
@@ -119,10 +131,13 @@ public final class Why {
     }
 
     private List<Reason> meant(String asked) {
-        List<Reason> exact =
-                all.stream().filter(r -> plain(r.dimension()).equals(asked)).toList();
+        List<Reason> exact = all.stream()
+                .filter(r -> plain(r.dimension().word()).equals(asked))
+                .toList();
         return exact.isEmpty() && !asked.isEmpty()
-                ? all.stream().filter(r -> plain(r.dimension()).contains(asked)).toList()
+                ? all.stream()
+                        .filter(r -> plain(r.dimension().word()).contains(asked))
+                        .toList()
                 : exact;
     }
 
@@ -130,29 +145,27 @@ public final class Why {
         return words.toLowerCase(Locale.ROOT).replaceAll("[:\\s]+", " ").strip();
     }
 
-    private void tell(Reason reason, String margin, Set<String> told, List<String> lines) {
-        lines.add(margin + reason.dimension() + " = " + value(reason.value(), reason.unit()));
+    private void tell(Reason reason, String margin, Set<Dimension> told, List<String> lines) {
+        lines.add(margin + voice.say(reason.dimension().said()) + " = " + value(reason.value(), reason.unit()));
         if (!told.add(reason.dimension())) {
             lines.add(margin + "  as above");
             return;
         }
-        lines.add(margin + "  " + OwnUnit.text(reason.rule(), unit));
-        lines.add(margin + "  source: " + reason.source());
+        lines.add(margin + "  " + voice.say(reason.rule()));
+        lines.add(margin + "  source: " + voice.say(reason.source()));
         for (Reason.Input input : reason.inputs()) {
             Optional<Reason> next = reasonFor(input);
             if (next.isPresent()) {
                 tell(next.get(), margin + "  ", told, lines);
             } else {
-                lines.add(margin + "  " + input.name() + " = " + value(input.value(), input.unit()) + ", "
-                        + input.from());
+                lines.add(margin + "  " + voice.say(input.name()) + " = " + value(input.value(), input.unit()) + ", "
+                        + voice.say(input.from().said()));
             }
         }
     }
 
     private Optional<Reason> reasonFor(Reason.Input input) {
-        return Stream.of(input.from())
-                .flatMap(from -> all.stream().filter(r -> r.dimension().equals(from)))
-                .findFirst();
+        return all.stream().filter(r -> r.dimension().equals(input.from())).findFirst();
     }
 
     private String value(double value, String own) {

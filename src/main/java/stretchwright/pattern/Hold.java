@@ -3,11 +3,15 @@ package stretchwright.pattern;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** How firmly the garment is to hold. */
 public sealed interface Hold {
-    /** As said to people: "medium". */
+    /** As written in the report: "medium". */
     String words();
+
+    Said said();
 
     /** The named hold that elastic and strap follow: a hold in numbers takes those of medium. */
     default Named named() {
@@ -19,13 +23,24 @@ public sealed interface Hold {
      * for a share of the stretch (docs/maths/draft.md, Hold).
      */
     enum Named implements Hold {
-        LIGHT,
-        MEDIUM,
-        FIRM;
+        LIGHT(Tell.said("hold.light")),
+        MEDIUM(Tell.said("hold.medium")),
+        FIRM(Tell.said("hold.firm"));
+
+        private final Said said;
+
+        Named(Said said) {
+            this.said = said;
+        }
 
         @Override
         public String words() {
             return name().toLowerCase(Locale.ROOT);
+        }
+
+        @Override
+        public Said said() {
+            return said;
         }
 
         @Override
@@ -51,6 +66,11 @@ public sealed interface Hold {
         public String words() {
             return "own profile";
         }
+
+        @Override
+        public Said said() {
+            return Tell.said("hold.profile");
+        }
     }
 
     /**
@@ -68,6 +88,11 @@ public sealed interface Hold {
         @Override
         public String words() {
             return String.format(Locale.ROOT, "%.1f %% off every girth", 100 * across);
+        }
+
+        @Override
+        public Said said() {
+            return Tell.said("hold.fixed", Part.share(across, 1));
         }
     }
 }

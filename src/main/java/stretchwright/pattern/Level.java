@@ -1,6 +1,7 @@
 package stretchwright.pattern;
 
 import java.util.Locale;
+import stretchwright.ground.Said;
 
 /**
  * A height at which the garment's flat width is compared with the body or the boot.
@@ -19,21 +20,31 @@ public record Level(Name name, double height, double width, String leg) {
 
     /** From the top down; the words of the report. */
     public enum Name {
-        WAIST,
-        HIP,
-        CROTCH,
-        MID_THIGH,
-        KNEE,
-        CALF,
-        ANKLE,
-        BOOT_TOP,
-        HEM;
+        WAIST(Tell.said("level.waist")),
+        HIP(Tell.said("level.hip")),
+        CROTCH(Tell.said("level.crotch")),
+        MID_THIGH(Tell.said("level.mid-thigh")),
+        KNEE(Tell.said("level.knee")),
+        CALF(Tell.said("level.calf")),
+        ANKLE(Tell.said("level.ankle")),
+        BOOT_TOP(Tell.said("level.boot-top")),
+        HEM(Tell.said("level.hem"));
 
-        /** As written in the report and on paper: "mid-thigh", "boot top". */
+        private final Said said;
+
+        Name(Said said) {
+            this.said = said;
+        }
+
+        /** As written in the make file and the report: "mid-thigh", "boot top". */
         public String word() {
             return this == MID_THIGH
                     ? "mid-thigh"
                     : name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+
+        public Said said() {
+            return said;
         }
 
         /** Waist and hip go round the whole body, the others round one leg. */

@@ -1,6 +1,7 @@
 package stretchwright.pattern;
 
 import java.util.OptionalDouble;
+import stretchwright.ground.Said;
 
 /**
  * How the width at a level was found.
@@ -14,26 +15,33 @@ public record LevelHold(Level.Name level, String leg, double reduction, Optional
     /** What decides a width. */
     public enum Bound {
         /** Nothing: the wanted hold is reached. */
-        NONE("the wanted hold"),
-        STANDING("stretch used standing"),
-        POSE("stretch in the deepest pose"),
-        SEAM("what the seam stands"),
-        COMFORT("the comfort limit"),
-        TOURNIQUET("no more pressure than below it"),
-        PASSING("what must pass"),
-        READINGS("the last reading of the load curve"),
-        SHAPE("a smooth seam"),
-        FRAME("the room the seat needs"),
-        HARD("a hard socket or brace is cut without reduction");
+        NONE("the wanted hold", Tell.said("bound.none")),
+        STANDING("stretch used standing", Tell.said("bound.standing")),
+        POSE("stretch in the deepest pose", Tell.said("bound.pose")),
+        SEAM("what the seam stands", Tell.said("bound.seam")),
+        COMFORT("the comfort limit", Tell.said("bound.comfort")),
+        TOURNIQUET("no more pressure than below it", Tell.said("bound.tourniquet")),
+        PASSING("what must pass", Tell.said("bound.passing")),
+        READINGS("the last reading of the load curve", Tell.said("bound.readings")),
+        SHAPE("a smooth seam", Tell.said("bound.shape")),
+        FRAME("the room the seat needs", Tell.said("bound.frame")),
+        HARD("a hard socket or brace is cut without reduction", Tell.said("bound.hard"));
 
         private final String words;
+        private final Said said;
 
-        Bound(String words) {
+        Bound(String words, Said said) {
             this.words = words;
+            this.said = said;
         }
 
+        /** As written in the report. */
         public String words() {
             return words;
+        }
+
+        public Said said() {
+            return said;
         }
     }
 }

@@ -4,31 +4,38 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import stretchwright.ground.Said;
 
 /** What the sewer owns. */
 public enum Machine {
-    OVERLOCKER("overlocker", Stitch.OVERLOCK_4, Stitch.OVERLOCK_3),
-    COVERSTITCH("coverstitch", Stitch.COVERSTITCH, Stitch.CHAINSTITCH),
+    OVERLOCKER("overlocker", Tell.said("machine.overlocker"), Stitch.OVERLOCK_4, Stitch.OVERLOCK_3),
+    COVERSTITCH("coverstitch", Tell.said("machine.coverstitch"), Stitch.COVERSTITCH, Stitch.CHAINSTITCH),
     COMBINED(
-            "combined overlocker and coverstitch",
+            "combined overlocker and coverstitch", Tell.said("machine.combined"),
             Stitch.OVERLOCK_4,
             Stitch.OVERLOCK_3,
             Stitch.COVERSTITCH,
             Stitch.CHAINSTITCH),
-    LOCKSTITCH("lockstitch with zigzag", Stitch.LOCKSTITCH, Stitch.ZIGZAG),
-    HAND("hand", Stitch.BACKSTITCH_BY_HAND);
+    LOCKSTITCH("lockstitch with zigzag", Tell.said("machine.lockstitch"), Stitch.LOCKSTITCH, Stitch.ZIGZAG),
+    HAND("hand", Tell.said("machine.hand"), Stitch.BACKSTITCH_BY_HAND);
 
     private final String word;
+    private final Said said;
     private final List<Stitch> stitches;
 
-    Machine(String word, Stitch... stitches) {
+    Machine(String word, Said said, Stitch... stitches) {
         this.word = word;
+        this.said = said;
         this.stitches = List.of(stitches);
     }
 
     /** As written in the make file. */
     public String word() {
         return word;
+    }
+
+    public Said said() {
+        return said;
     }
 
     public List<Stitch> stitches() {

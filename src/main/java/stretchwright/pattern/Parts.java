@@ -3,6 +3,7 @@ package stretchwright.pattern;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import stretchwright.ground.Said;
 
 /**
  * Into which parts the leg is cut, and what is added to it.
@@ -45,25 +46,31 @@ public record Parts(
 
         public enum Kind {
             /** Flat, on the outer thigh, for a telephone. */
-            PHONE("phone", 1),
+            PHONE("phone", 1, Tell.said("pocket.phone")),
             /** Inside, over the hip bone, for a pad. */
-            HIP_PAD("hip pad", 2),
+            HIP_PAD("hip pad", 2, Tell.said("pocket.hip-pad")),
             /** Inside, over the tailbone. */
-            TAILBONE_PAD("tailbone pad", 1),
+            TAILBONE_PAD("tailbone pad", 1, Tell.said("pocket.tailbone-pad")),
             /** Inside, over the kneecap. */
-            KNEE_PAD("knee pad", 2);
+            KNEE_PAD("knee pad", 2, Tell.said("pocket.knee-pad"));
 
             private final String word;
             private final int inAPair;
+            private final Said said;
 
-            Kind(String word, int inAPair) {
+            Kind(String word, int inAPair, Said said) {
                 this.word = word;
                 this.inAPair = inAPair;
+                this.said = said;
             }
 
             /** As written in the make file. */
             public String word() {
                 return word;
+            }
+
+            public Said said() {
+                return said;
             }
 
             /** How many of them a pair of leggings has. */

@@ -2,8 +2,10 @@ package stretchwright.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.ground.Part;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.ground.Said;
 
 /**
  * One piece of the pattern. The flat axes: x across, y up along the grain.
@@ -64,12 +66,19 @@ public record Piece(
         return new Piece(name, cut, mirrored, onFold, edges, grain, notches, marks, CutLine.around(outline));
     }
 
-    /** How often it is cut, in words: "cut 1 + 1 mirrored", "cut 1 on the fold". */
-    public String timesCut() {
+    /** How often it is cut: "cut 1 + 1 mirrored", "cut 1 on the fold". */
+    public Said timesCut() {
         if (onFold) {
-            return "cut " + cut + " on the fold";
+            return Tell.said("cut.on-fold", Part.count(cut));
         }
-        return mirrored ? "cut " + cut / 2 + " + " + cut / 2 + " mirrored" : "cut " + cut;
+        return mirrored
+                ? Tell.said("cut.mirrored", Part.count(cut / 2), Part.count(cut / 2))
+                : Tell.said("cut.plain", Part.count(cut));
+    }
+
+    /** The same piece with other notches and marks. */
+    public Piece with(List<Notch> otherNotches, List<Mark> otherMarks) {
+        return new Piece(name, cut, mirrored, onFold, edges, grain, otherNotches, otherMarks, cutLine);
     }
 
     public Piece named(String other) {

@@ -1,5 +1,6 @@
 package stretchwright.pattern;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -99,6 +100,15 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
 
     public TopEnd with(BackShape other) {
         return new TopEnd(dropBelowWaist, frontRaise, backRaise, band, other);
+    }
+
+    /** With a contoured band, joined below the waist; empty where it is no straight one, or has an elastic or a cord. */
+    public Optional<TopEnd> contoured() {
+        if (band.shape() != Band.Shape.STRAIGHT || band.elastic().isPresent() || band.drawstring()) {
+            return Optional.empty();
+        }
+        double drop = dropBelowWaist == 0 ? band.height() : dropBelowWaist;
+        return Optional.of(with(band.shaped(Band.Shape.CONTOURED)).dropped(drop));
     }
 
     /** The top edge so much higher in front and behind, mm; negative: lower. */

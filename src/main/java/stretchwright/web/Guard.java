@@ -1,11 +1,8 @@
 package stretchwright.web;
 
 import io.javalin.http.BadRequestResponse;
-import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
-import java.io.IOException;
-import java.io.InputStream;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -52,20 +49,12 @@ final class Guard {
     }
 
     /** The sent form; all values of a name in their order. */
-    static Map<String, List<String>> form(Context ctx) throws IOException {
+    static Map<String, List<String>> form(Context ctx) {
         String type = ctx.header("Content-Type");
         if (type == null || !type.startsWith("application/x-www-form-urlencoded")) {
             throw new BadRequestResponse("Send the form of the first page.");
         }
-        byte[] bytes;
-        try (InputStream in = ctx.req().getInputStream()) {
-            bytes = in.readNBytes(LARGEST + 1);
-            if (bytes.length > LARGEST) {
-                in.readNBytes(10 * LARGEST); // so that the answer is read before the line is cut
-                throw new ContentTooLargeResponse("A form of more than 200 kB is not read.");
-            }
-        }
-        return decoded(new String(bytes, StandardCharsets.UTF_8));
+        return decoded(new String(SentForm.read(ctx, LARGEST), StandardCharsets.UTF_8));
     }
 
     private static Map<String, List<String>> decoded(String text) {

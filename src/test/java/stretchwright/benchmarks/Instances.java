@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import stretchwright.lay.StripInstance;
+import stretchwright.lay.nest.StripInstance;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -14,12 +14,12 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.LongStream;
 import stretchwright.ground.Findings;
-import stretchwright.lay.CrowdSample;
-import stretchwright.lay.Effort;
-import stretchwright.lay.LayClock;
-import stretchwright.lay.StripInstance;
-import stretchwright.lay.StripLay;
-import stretchwright.lay.StripResult;
+import stretchwright.lay.nest.CrowdSample;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
+import stretchwright.lay.nest.StripInstance;
+import stretchwright.lay.nest.StripLay;
+import stretchwright.lay.nest.StripResult;
 
 /**
  * Lays instances for some seconds each, one run at a time on two threads, and writes tables of what was reached when.

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
+import stretchwright.ground.Voice;
 
 /** Each leg's own values: a slip on one leg is found, a leg that truly differs is not refused. */
 class LegCheckTest {
@@ -70,7 +71,8 @@ class LegCheckTest {
         var body = Measuring.body(two(TRUNK, thin, LEG, Set.of()), findings);
         assertThat(findings.all()).isEmpty();
         assertThat(Measuring.doubts(body.orElseThrow()))
-                .anySatisfy(d -> assertThat(d.message()).contains("on the left leg", "262 mm"));
+                .anySatisfy(d -> assertThat(Voice.plain().say(d.message()))
+                        .contains("on the left leg", "262 mm"));
     }
 
     /** The same swapped digits over a socket are what the tape said: nothing is judged there. */

@@ -17,11 +17,11 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.SampleText;
 import stretchwright.make.Made;
-import stretchwright.make.MakeFile;
-import stretchwright.make.Program;
 import stretchwright.make.SampleRooms;
-import stretchwright.make.SampleText;
+import stretchwright.report.Program;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.ground.Findings;
-import stretchwright.make.SampleText;
+import stretchwright.intake.SampleText;
 
 /** Writing that is broken off at any step: the old output or the new one, whole. */
 class InterruptedWriteTest {

@@ -19,6 +19,7 @@ import stretchwright.boot.Boot;
 import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
@@ -62,7 +63,7 @@ class DraftSurveyTest {
         try {
             Optional<Pattern> pattern = Draft.of(body, SampleFabric.heavyKnit(), boot, style, findings);
             pattern.ifPresent(p -> Invariants.check(named.name(), body, p));
-            pattern.ifPresent(p -> DraftCheck.broken(body, style, p).forEach(b -> broken.add(named.name() + ": " + b)));
+            pattern.ifPresent(p -> DraftCheck.broken(body, style, p).forEach(b -> broken.add(named.name() + ": " + Voice.plain().say(b.said()))));
             findings.all().forEach(f -> atOdds.add(f.line()));
         } catch (AssertionError | RuntimeException e) {
             broken.add(named.name() + ": " + e.getMessage());

@@ -102,7 +102,7 @@ class HemsTest {
         double hem = pattern.level(Level.Name.HEM).orElseThrow().height();
         assertThat(why(pattern, "leg: length as cut")).as(who).isCloseTo(crotch - hem, within(0.03));
         assertThat(why(pattern, "leg: length standing")).as(who).isCloseTo((crotch - hem) / flat, within(0.03));
-        if (pattern.reasons().stream().anyMatch(r -> r.dimension().equals("leg: hem drop"))) {
+        if (pattern.reasons().stream().anyMatch(r -> r.dimension().word().equals("leg: hem drop"))) {
             List<Double> y = pattern.piece("leg").edge("hem").line().points().stream()
                     .map(Point::y)
                     .toList();
@@ -113,7 +113,7 @@ class HemsTest {
 
     private static double why(Pattern pattern, String dimension) {
         return pattern.reasons().stream()
-                .filter(r -> r.dimension().equals(dimension))
+                .filter(r -> r.dimension().word().equals(dimension))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no reason for " + dimension))
                 .mm();

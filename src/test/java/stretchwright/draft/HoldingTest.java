@@ -131,9 +131,9 @@ class HoldingTest {
             for (int seed = 0; seed < BODIES; seed++) {
                 Body body = SampleBody.random(seed);
                 Holding holding =
-                        Holding.of(body, cloth, Style.usual(Style.Leg.ANKLE).with(hard), 0.05);
+                        Holding.of(body, cloth, Style.usual(Style.Leg.ANKLE).with(hard), 0.05, "leg");
                 for (Level.Name level : Holding.LEG) {
-                    Holding.At at = holding.at(level);
+                    Held at = holding.at(level);
                     double strain = at.reduction() / (1 - at.reduction());
                     assertThat(strain).isBetween(0.0, Math.min(0.25, across / 3) + 1e-9);
                     assertThat(holding.pressure(at, at.width()))

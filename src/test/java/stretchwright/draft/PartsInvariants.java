@@ -76,7 +76,7 @@ final class PartsInvariants {
                 continue;
             }
             double change = pattern.reasons().stream()
-                            .filter(r -> r.dimension().endsWith("knee ease"))
+                            .filter(r -> r.dimension().word().endsWith("knee ease"))
                             .findFirst()
                             .orElseThrow()
                             .mm()

@@ -3,17 +3,15 @@ package stretchwright.draft;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Set;
 import org.assertj.core.api.SoftAssertions;
 import stretchwright.ground.Path;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Reason;
 
 /** The chains of reasons of the parts: each number is drawn, each chain can be followed. */
 final class PartsReasonsCheck {
-    private static final Set<String> ENDS = Set.of("measured", "estimated", "fabric", "boot", "style", "rule");
-
     private final SoftAssertions softly;
     private final String who;
     private final Pattern pattern;
@@ -30,17 +28,18 @@ final class PartsReasonsCheck {
 
     /** Each reason's number is that of the drawn piece. */
     private void reasons() {
-        List<String> names = pattern.reasons().stream().map(Reason::dimension).toList();
+        List<Dimension> names =
+                pattern.reasons().stream().map(Reason::dimension).toList();
         softly.assertThat(names).as(who).doesNotHaveDuplicates();
         for (Reason r : pattern.reasons()) {
             for (Reason.Input input : r.inputs()) {
-                softly.assertThat(ENDS.contains(input.from()) || names.contains(input.from()))
-                        .as(who + " " + r.dimension() + " <- " + input)
+                softly.assertThat(input.from() instanceof Reason.Origin || names.contains(input.from()))
+                        .as(who + " " + r.dimension().word() + " <- " + input)
                         .isTrue();
             }
         }
         for (Reason r : pattern.reasons()) {
-            double drawn = switch (r.dimension()) {
+            double drawn = switch (r.dimension().word()) {
                 case "side panel: width" ->
                     pattern.pieces().stream()
                             .filter(p -> p.name().endsWith("side panel"))
@@ -57,11 +56,11 @@ final class PartsReasonsCheck {
                     yield Math.abs(side.end().x() - side.start().x());
                 }
                 default -> {
-                    if (r.dimension().contains(" pocket: ")) {
-                        Edge edge = pattern.piece(r.dimension().split(":")[0])
-                                .edge(r.dimension().endsWith("width") ? "lower edge" : "left edge");
-                        yield r.dimension().startsWith("tailbone")
-                                        && r.dimension().endsWith("height")
+                    if (r.dimension().word().contains(" pocket: ")) {
+                        Edge edge = pattern.piece(r.dimension().word().split(":")[0])
+                                .edge(r.dimension().word().endsWith("width") ? "lower edge" : "left edge");
+                        yield r.dimension().word().startsWith("tailbone")
+                                        && r.dimension().word().endsWith("height")
                                 ? pattern.piece("tailbone pad pocket")
                                         .marks()
                                         .get(0)
@@ -73,7 +72,7 @@ final class PartsReasonsCheck {
                     yield r.mm();
                 }
             };
-            softly.assertThat(drawn).as(who + " " + r.dimension()).isCloseTo(r.mm(), within(0.05));
+            softly.assertThat(drawn).as(who + " " + r.dimension().word()).isCloseTo(r.mm(), within(0.05));
         }
     }
 }

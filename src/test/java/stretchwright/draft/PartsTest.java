@@ -79,7 +79,7 @@ class PartsTest {
                 * (shaped.piece("front leg").edge("waist edge").length()
                         + shaped.piece("back leg").edge("waist edge").length());
         double taken = shaped.reasons().stream()
-                .filter(r -> r.dimension().endsWith("side take-in"))
+                .filter(r -> r.dimension().word().endsWith("side take-in"))
                 .findFirst()
                 .orElseThrow()
                 .mm();
@@ -117,7 +117,7 @@ class PartsTest {
         assertThat(leg.edge("front gusset edge").length())
                 .isCloseTo(pattern.piece("gusset").edge("left front edge").length(), within(0.05));
         double room = pattern.reasons().stream()
-                .filter(r -> r.dimension().equals("leg: room from the gusset"))
+                .filter(r -> r.dimension().word().equals("leg: room from the gusset"))
                 .findFirst()
                 .orElseThrow()
                 .mm();

@@ -18,6 +18,8 @@ import stretchwright.body.SampleBody;
 import stretchwright.boot.Boot;
 import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Voice;
+import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Parts;
@@ -28,8 +30,6 @@ import stretchwright.pattern.Style;
 
 /** The reasons tell the truth: their rules, worked out by hand from their inputs, give what is drawn. */
 class ReasonsTest {
-    private static final Set<String> ENDS = Set.of("measured", "estimated", "fabric", "boot", "style", "rule");
-
     private static Pattern overBoot(Body body) {
         return DraftTest.draft(
                 body,
@@ -40,14 +40,14 @@ class ReasonsTest {
 
     private static Reason reason(Pattern pattern, String dimension) {
         return pattern.reasons().stream()
-                .filter(r -> r.dimension().equals(dimension))
+                .filter(r -> r.dimension().word().equals(dimension))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no reason for " + dimension));
     }
 
     private static double input(Reason reason, String name) {
         return reason.inputs().stream()
-                .filter(i -> i.name().equals(name))
+                .filter(i -> Voice.plain().say(i.name()).equals(name))
                 .mapToDouble(Reason.Input::value)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(reason.dimension() + " has no input " + name));
@@ -64,15 +64,16 @@ class ReasonsTest {
             assertThat(drawn)
                     .as("seed " + seed)
                     .isCloseTo(
-                            input(seam, "total crotch length") * (1 - input(seam, ReductionReasons.CROTCH) / 100),
+                            input(seam, "total crotch length")
+                                    * (1 - input(seam, "reduction along the crotch seam") / 100),
                             within(0.5));
             Reason hip = reason(pattern, "leg: hip width, both legs");
             assertThat(pattern.level(Level.Name.HIP).orElseThrow().width())
-                    .isCloseTo(input(hip, "hip girth") * (1 - input(hip, ReductionReasons.ACROSS) / 100), within(0.5));
+                    .isCloseTo(input(hip, "hip girth") * (1 - input(hip, "reduction across") / 100), within(0.5));
             Reason end = reason(pattern, "leg: lower edge height");
             Reason hem = reason(pattern, "leg: hem height");
             double floor = (input(hem, "ankle bone height") - input(hem, "ankle to hem"))
-                    * (1 - input(hem, ReductionReasons.ALONG) / 100);
+                    * (1 - input(hem, "reduction along") / 100);
             assertThat(leg.edge("hem").line().start().y()).isCloseTo(floor + input(end, "finished cuff"), within(0.05));
         }
     }
@@ -118,14 +119,14 @@ class ReasonsTest {
     }
 
     private static void follow(SoftAssertions softly, String style, Pattern pattern) {
-        Set<String> names = pattern.reasons().stream().map(Reason::dimension).collect(Collectors.toSet());
+        Set<Dimension> names = pattern.reasons().stream().map(Reason::dimension).collect(Collectors.toSet());
         softly.assertThat(names).as(style).hasSameSizeAs(pattern.reasons());
         for (Reason reason : pattern.reasons()) {
-            softly.assertThat(reason.source())
+            softly.assertThat(Voice.plain().say(reason.source()))
                     .as(style + ", " + reason.dimension())
                     .isNotBlank();
             for (Reason.Input input : reason.inputs()) {
-                softly.assertThat(ENDS.contains(input.from()) || names.contains(input.from()))
+                softly.assertThat(input.from() instanceof Reason.Origin || names.contains(input.from()))
                         .as(style + ", " + reason.dimension() + ": " + input)
                         .isTrue();
             }
@@ -140,7 +141,7 @@ class ReasonsTest {
             for (Piece piece : pattern.pieces()) {
                 softly.assertThat(pattern.reasons().stream().map(Reason::dimension))
                         .as(style + ", " + piece.name())
-                        .anyMatch(d -> d.startsWith(piece.name() + ": "));
+                        .anyMatch(d -> d.of().equals(piece.name()));
             }
         });
         softly.assertAll();

@@ -200,9 +200,9 @@ final class TopInvariants {
     /** Each reason's value against the drawn piece. */
     private static void reasons(SoftAssertions softly, String who, Pattern pattern) {
         for (Reason reason : pattern.reasons()) {
-            Optional<Double> drawn = drawn(reason.dimension(), pattern);
+            Optional<Double> drawn = drawn(reason.dimension().word(), pattern);
             drawn.ifPresent(mm -> softly.assertThat(reason.mm())
-                    .as(who + " " + reason.dimension())
+                    .as(who + " " + reason.dimension().word())
                     .isCloseTo(mm, within(0.5)));
         }
     }

@@ -65,7 +65,7 @@ class TopTest {
         Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.Named.FIRM);
         Pattern pattern = DraftTest.draft(body, stretchy, Optional.empty(), firm);
         assertThat(pattern.reductions().waistband()).isCloseTo(0.10, within(1e-9));
-        double wanted = Frame.band(Draft.Order.of(body, stretchy, Optional.empty(), firm, Set.of(Machine.OVERLOCKER)));
+        double wanted = Frame.band(Order.of(body, stretchy, Optional.empty(), firm, Set.of(Machine.OVERLOCKER)));
         assertThat(wanted).isCloseTo(774.8, within(0.05));
         assertThat(1021.2 / wanted - 1).isCloseTo(0.318, within(0.0005));
     }

@@ -13,6 +13,7 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Gaps;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;

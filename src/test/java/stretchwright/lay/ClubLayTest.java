@@ -15,6 +15,8 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
 import stretchwright.lay.ClubLay.Garment;
 import stretchwright.lay.ClubLay.Table;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style.LayWay;

@@ -15,6 +15,11 @@ import org.openjdk.jmh.annotations.Warmup;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.CrowdSample;
+import stretchwright.lay.nest.Layout;
+import stretchwright.lay.nest.NoFit;
+import stretchwright.lay.nest.StripCheck;
+import stretchwright.lay.nest.StripInstance;
 import stretchwright.pattern.SamplePattern;
 
 /**
@@ -93,6 +98,6 @@ public class LayBenchmark {
 
     @Benchmark
     public long floorByPlaces() {
-        return StackFloor.under(leggings, CLOTH, true, 0, 10 * CLOTH);
+        return StackFloor.under(leggings, CLOTH, true, 0, 10 * CLOTH, () -> false);
     }
 }

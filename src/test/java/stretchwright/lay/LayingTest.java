@@ -15,6 +15,8 @@ import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Outlines;
+import stretchwright.lay.nest.Shape;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style.LayWay;

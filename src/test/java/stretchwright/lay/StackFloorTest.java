@@ -8,6 +8,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Point;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Outlines;
+import stretchwright.lay.nest.Shape;
 import stretchwright.pattern.Piece;
 
 /** The hand-worked cases have a least length that is plain to see; the second opinion tries every place. Millimetres. */
@@ -19,7 +21,7 @@ class StackFloorTest {
     }
 
     private static double mm(List<Cut> cuts, double width, boolean turned, double gap, double known) {
-        return StackFloor.under(cuts, Math.round(width * 100), turned, Math.round(gap * 100), Math.round(known * 100))
+        return StackFloor.under(cuts, Math.round(width * 100), turned, Math.round(gap * 100), Math.round(known * 100), () -> false)
                 / 100.0;
     }
 

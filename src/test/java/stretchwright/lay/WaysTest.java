@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Effort;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;

@@ -11,8 +11,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
 import stretchwright.ground.Progress;
-import stretchwright.print.Document;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.SampleText;
 
 /** One invented make on every kind of cloth, spread in every way: a lay that holds and its sheets, or a finding; never a fault. */
 class ClothWaysTest {

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import stretchwright.body.Body;
 import stretchwright.exchange.Handover;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Pattern;
 
 /** The patterns of all examples, as they are handed to other programs. Drafted once. */

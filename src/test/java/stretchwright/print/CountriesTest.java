@@ -7,7 +7,11 @@ import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
+import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
+import stretchwright.print.kit.Amounts;
+import stretchwright.print.kit.SampleJob;
+import stretchwright.print.kit.SvgCanvas;
 
 /** What is printed is the same wherever the machine stands. No other test runs beside: the country holds for all of them. */
 @Isolated

@@ -13,13 +13,20 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Document;
 import stretchwright.ground.Point;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Piece;
+import stretchwright.print.cloth.LaySheet;
+import stretchwright.print.kit.Job;
+import stretchwright.print.kit.SampleJob;
+import stretchwright.print.sheets.PatternSvg;
+import stretchwright.print.sheets.PieceDrawing;
+import stretchwright.print.sheets.PieceLabel;
 
 /** The two SVG drawings, read back with the JDK's own XML reader. */
-class DrawingsTest {
+public class DrawingsTest {
     private static final Pattern PAIR = Pattern.compile("(-?[0-9.]+) (-?[0-9.]+)");
 
     @Test
@@ -151,7 +158,7 @@ class DrawingsTest {
                         "this side up, on the fold");
     }
 
-    static Element parsed(Document document) throws Exception {
+    public static Element parsed(Document document) throws Exception {
         return DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(document.bytes()))
@@ -169,7 +176,7 @@ class DrawingsTest {
         throw new AssertionError("no group " + id);
     }
 
-    static List<String> paths(Element in, String cssClass) {
+    public static List<String> paths(Element in, String cssClass) {
         List<String> out = new ArrayList<>();
         NodeList all = in.getElementsByTagName("path");
         for (int i = 0; i < all.getLength(); i++) {
@@ -190,7 +197,7 @@ class DrawingsTest {
         return out;
     }
 
-    static List<Point> points(String d) {
+    public static List<Point> points(String d) {
         List<Point> out = new ArrayList<>();
         Matcher m = PAIR.matcher(d);
         while (m.find()) {

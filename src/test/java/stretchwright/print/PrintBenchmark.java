@@ -18,13 +18,18 @@ import stretchwright.body.Measuring;
 import stretchwright.draft.Draft;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.intake.MakeFile;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Laying;
 import stretchwright.make.Make;
-import stretchwright.make.MakeFile;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.print.kit.Job;
+import stretchwright.print.kit.Paper;
+import stretchwright.print.kit.SampleJob;
+import stretchwright.print.sheets.TiledPdf;
 
 /** A pattern of some 64 sheets, in a heap of 200 MB: the first one of a fresh virtual machine, and warm. */
 @State(Scope.Benchmark)

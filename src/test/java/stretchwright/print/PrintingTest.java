@@ -13,6 +13,11 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.Document;
+import stretchwright.print.kit.Job;
+import stretchwright.print.kit.Letters;
+import stretchwright.print.kit.SampleJob;
+import stretchwright.print.steps.PlanPdf;
 import stretchwright.sewing.SewingPlan.Operation;
 
 class PrintingTest {
@@ -102,7 +107,7 @@ class PrintingTest {
         Document plan = PlanPdf.of(job);
         String all = text(plan).replaceAll("\\s+", " ");
         for (Operation o : job.sewing().operations()) {
-            assertThat(all).contains(o.step() + ". " + o.name());
+            assertThat(all).contains(o.step() + ". " + o.name().word());
         }
         assertThat(all)
                 .contains("stitch 514 (four-thread overlock), seam 1.01.01", "overlocker 86 m", "43 minutes")

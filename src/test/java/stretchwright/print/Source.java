@@ -39,8 +39,9 @@ final class Source {
         }
     }
 
+    /** All of the room, its inner rooms too. */
     static List<Source> of(String room) {
-        try (Stream<Path> files = Files.list(Path.of("src/main/java/stretchwright", room))) {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java/stretchwright", room))) {
             return files.filter(f -> f.toString().endsWith(".java"))
                     .sorted()
                     .map(Source::read)

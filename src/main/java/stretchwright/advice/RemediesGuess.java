@@ -1,0 +1,81 @@
+package stretchwright.advice;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.DoubleStream;
+import stretchwright.fabric.Fabric;
+import stretchwright.fit.FitReport;
+import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.intake.MakeFile;
+import stretchwright.pattern.Style;
+
+/**
+ * The amount that the limits of the fit check let expect, so that few trials find the least one. A guess only: every
+ * amount offered is drafted and judged.
+ */
+final class RemediesGuess {
+    /** The fit check's limits: half of the stretch standing, 85 % of it passing, recovery from 90 %, bands up to 140 mm. */
+    private static final double STANDING = 0.5;
+
+    private static final double PASSING = 0.85;
+    private static final double RECOVERY = 90;
+    private static final double HIGHEST_BAND = 140;
+
+    private RemediesGuess() {}
+
+    static int of(ChangeLever lever, Verdict v, FitReport before, MakeFile make) {
+        Fabric fabric = make.fabric();
+        Style style = make.style();
+        ChangeSteps steps = new ChangeSteps(make.unit());
+        return switch (lever.way()) {
+            case MORE_ACROSS -> more(v, before, fabric.stretchAcross()).orElse(lever.most());
+            case MORE_ALONG -> more(v, before, fabric.stretchAlong()).orElse(lever.most());
+            case WIDER -> {
+                double mm = missing(v.place(), before, fabric.stretchAcross());
+                yield mm > 0 ? steps.reaching(mm) : lever.most();
+            }
+            case RECOVERING ->
+                (int) Math.ceil(RECOVERY - 100 * fabric.recovery().orElse(1));
+            case LOWER_BAND -> steps.reaching(style.bandHeight() - style.dropBelowWaist() - HIGHEST_BAND);
+            case OTHER -> lever.most();
+        };
+    }
+
+    /** Points of stretch that are missing; empty where the place is not known. */
+    private static OptionalInt more(Verdict v, FitReport before, double now) {
+        OptionalDouble needed = needed(v.place(), before);
+        return needed.isEmpty()
+                ? OptionalInt.empty()
+                : OptionalInt.of((int) Math.ceil(100 * needed.getAsDouble()) - (int) Math.floor(100 * now + 1e-9));
+    }
+
+    /** Flat width that is missing, mm; 0 where the place is not known. */
+    private static double missing(Part place, FitReport fit, double stretch) {
+        return DoubleStream.concat(
+                        fit.openings().stream()
+                                .filter(o -> o.opening().said().equals(place))
+                                .mapToDouble(o -> o.mustPass() / (1 + PASSING * o.allowed()) - o.relaxed()),
+                        fit.levels().stream()
+                                .filter(l -> l.place().equals(place))
+                                .mapToDouble(l -> l.girth() / (1 + STANDING * stretch) - l.width()))
+                .max()
+                .orElse(0);
+    }
+
+    /** Stretch that would do if the pattern stayed as it is. */
+    private static OptionalDouble needed(Part place, FitReport fit) {
+        return DoubleStream.concat(
+                        fit.openings().stream()
+                                .filter(o -> o.opening().said().equals(place))
+                                .mapToDouble(o -> o.needed() / PASSING),
+                        DoubleStream.concat(
+                                fit.poses().stream()
+                                        .filter(p -> p.place().equals(place))
+                                        .mapToDouble(FitReport.Pose::needed),
+                                fit.levels().stream()
+                                        .filter(l -> l.place().equals(place))
+                                        .mapToDouble(l -> l.across() / STANDING)))
+                .max();
+    }
+}

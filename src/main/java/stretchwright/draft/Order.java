@@ -1,0 +1,103 @@
+package stretchwright.draft;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Machine;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Stitch;
+import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
+
+/**
+ * What a leg is drafted from.
+ *
+ * @param leg its name: "leg" where both are alike
+ */
+record Order(
+        Body body,
+        Fabric fabric,
+        Optional<Boot> boot,
+        Style style,
+        Set<Machine> machines,
+        Reducing reducing,
+        Holding holding,
+        String leg) {
+    static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
+        Ruled along = Reducing.along(fabric, body.seated());
+        Holding holding = Holding.of(body, fabric, style, along.value(), "leg");
+        return new Order(
+                body, fabric, boot, style, machines, Reducing.of(body, fabric, along, holding), holding, "leg");
+    }
+
+    /** On one leg of the body; hip, band and lengths stay those of the whole. */
+    Order on(Body other, String name) {
+        return new Order(
+                other,
+                fabric,
+                boot,
+                style,
+                machines,
+                reducing,
+                Holding.of(other, fabric, style, reductions().along(), name),
+                name);
+    }
+
+    Pattern.Reductions reductions() {
+        return reducing.shares();
+    }
+
+    /** Why so much is taken off the body's measures. */
+    List<Reason> reductionReasons() {
+        return reducing.reasons();
+    }
+
+    /** A dimension of this leg. */
+    Dimension its(Dimension.What what) {
+        return new Dimension(leg, what);
+    }
+
+    /** The hip goes round both legs and is told once, with the left one. */
+    Dimension hipWidth() {
+        return new Dimension(leg.replaceFirst("^right ", "left "), Dimension.What.HIP_WIDTH);
+    }
+
+    Input along() {
+        return Inputs.share(
+                Dimension.of(Dimension.What.REDUCTION_ALONG), reductions().along());
+    }
+
+    Input hem() {
+        return Inputs.share(
+                Dimension.of(Dimension.What.REDUCTION_AT_HEM_AND_BOOT),
+                reductions().hem());
+    }
+
+    /** By how much the band's ring can stretch: as far as the cloth and the seam that joins it. */
+    double bandStretch() {
+        boolean casing = style.top().band().shape() == TopEnd.Band.Shape.CASING;
+        return ring(casing ? Machine.forHem(machines) : Machine.forSeam(machines));
+    }
+
+    /** The same for the lower edge. */
+    double hemStretch() {
+        return ring(style.cuffHeight().isPresent() ? Machine.forSeam(machines) : Machine.forHem(machines));
+    }
+
+    private double ring(Stitch stitch) {
+        return Math.min(fabric.stretchAcross(), stitch.extensibility());
+    }
+
+    /** Height of the leg's top edge on the flat piece, mm. */
+    double waist() {
+        return (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist())
+                * (1 - reductions().along());
+    }
+}

@@ -1,0 +1,48 @@
+package stretchwright.intake;
+
+import java.util.Optional;
+import stretchwright.body.Measured;
+import stretchwright.fabric.ClothShape;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+
+/** The fabric from what was given. */
+final class FabricReader {
+    private FabricReader() {}
+
+    /** The wearer's own girths and lengths say what a wrap test and a pose mean; empty where they could not be read. */
+    static Optional<Fabric> read(Given given, Optional<Measured> wearer) {
+        RollKeys roll = RollKeys.FABRIC;
+        ClothShape shape = ClothShapeReader.read(given, roll, Row.unboxed(given.get(roll.width)), Optional.empty());
+        Optional<StretchReader.Found> found =
+                given.has(FabricKeys.FABRIC) ? new StretchReader(given, wearer).read() : Optional.empty();
+        Optional<Double> width = given.get(roll.width);
+        if (width.isEmpty() || found.isEmpty()) {
+            return Optional.empty();
+        }
+        StretchReader.Found stretch = found.get();
+        return Optional.of(new Fabric(
+                given.get(FabricKeys.NAME).orElse(""),
+                width.get(),
+                ClothShapeReader.onHand(given, roll, shape),
+                Row.unboxed(given.get(FabricKeys.WEIGHT)),
+                stretch.across(),
+                stretch.along(),
+                given.get(FabricKeys.LOAD_ACROSS)
+                        .map(LoadCurve::through)
+                        .orElseGet(() -> LoadCurve.assumed(stretch.across())),
+                given.get(FabricKeys.LOAD_ALONG)
+                        .map(LoadCurve::through)
+                        .orElseGet(() -> LoadCurve.assumed(stretch.along())),
+                stretch.recovery(),
+                given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
+                given.orUsual(FabricKeys.SHRINKAGE_ALONG),
+                given.get(roll.oneWay).orElse(true),
+                given.get(roll.repeat).orElse(0.0),
+                Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
+                given.get(roll.price).map(Fabric.Price::new),
+                stretch.wrapped(),
+                stretch.assumed(),
+                shape));
+    }
+}

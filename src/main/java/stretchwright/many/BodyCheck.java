@@ -1,0 +1,188 @@
+package stretchwright.many;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.body.Body;
+import stretchwright.body.Companion;
+import stretchwright.body.Doubt;
+import stretchwright.body.MeasureGuide;
+import stretchwright.body.Measuring;
+import stretchwright.body.NextMeasure;
+import stretchwright.body.Side;
+import stretchwright.body.Value;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Document;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Numbers;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.MakeReader;
+import stretchwright.intake.OwnUnit;
+import stretchwright.intake.YamlTree;
+import stretchwright.make.Make;
+import stretchwright.print.cards.BodySvg;
+import stretchwright.report.Report;
+import stretchwright.report.ReportWearer;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * One wearer's measures, judged: the make room's answer to "is this body right?" before anything is drafted.
+ *
+ * <p>In: a make file, of which only unit and wearer are looked at. Out: a table for people, the same as JSON, a drawing
+ * to scale where the measures go together, and the findings where they do not. Pure.
+ */
+public final class BodyCheck {
+    private final MakeReader.WearerFile wearer;
+    private final List<Finding> findings;
+    private final Optional<Body> body;
+    private final List<Companion> companions;
+    private final List<Doubt> doubts;
+    private final Optional<NextMeasure> next;
+
+    private BodyCheck(MakeReader.WearerFile wearer, Findings findings) {
+        this.wearer = wearer;
+        this.body = Measuring.body(wearer.measured(), findings);
+        this.findings = OwnUnit.findings(findings.all(), wearer.unit());
+        this.companions = Measuring.companions(wearer.measured());
+        this.doubts = body.map(Measuring::doubts).orElse(List.of());
+        this.next = body.flatMap(Measuring::next);
+    }
+
+    /** @throws BadInput where the file cannot be read as far as the table needs */
+    public static BodyCheck of(String fileName, byte[] bytes) {
+        Findings findings = new Findings(fileName);
+        Optional<MakeReader.WearerFile> wearer = Make.text(bytes, findings)
+                .flatMap(text -> YamlTree.read(text, findings))
+                .flatMap(keys -> MakeReader.wearer(keys, findings));
+        findings.throwIfAny();
+        return new BodyCheck(wearer.orElseThrow(), new Findings(fileName));
+    }
+
+    /** How to take every measure, as text. */
+    public static String guide() {
+        return MeasureGuide.text(Voice.plain());
+    }
+
+    /** Where the measures do not go together; then there is no drawing. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** The table, line by line. */
+    public List<String> table() {
+        List<String> lines = new ArrayList<>();
+        String figure = wearer.measured().figure().word();
+        lines.add((wearer.name().isEmpty() ? "" : wearer.name() + ", ") + figure + ", in "
+                + wearer.unit().symbol());
+        lines.add(line("measure", "value", "", "spread", "others let expect", "remark"));
+        Map<String, String> remarks = remarks();
+        for (Companion c : companions) {
+            String expected = c.expected().isEmpty()
+                    ? ""
+                    : shown(c.expected()) + " +- " + shown(c.expectedSpread().orElse(0));
+            String term = c.measure().term();
+            String remark = remarks.getOrDefault(term, "");
+            lines.add(line(term, shown(c.mm()), origin(c.origin()), "+- " + shown(c.spread()), expected, remark));
+            body.ifPresent(b -> sides(c, b, lines));
+        }
+        next.ifPresent(
+                n -> lines.add("measure next: " + n.measure().term() + ": " + Voice.of(wearer.unit()).say(n.why())));
+        return lines;
+    }
+
+    private void sides(Companion c, Body b, List<String> lines) {
+        for (Side side : Side.values()) {
+            Value value = b.legs().own(side).get(c.measure());
+            boolean hard = b.legs().hard(side).contains(c.measure());
+            if (value != null || hard) {
+                Value v = value == null ? b.value(c.measure()) : value;
+                lines.add(line(
+                        "  " + side.word(),
+                        shown(v.mm()),
+                        origin(v.origin()),
+                        "+- " + shown(v.spread()),
+                        "",
+                        hard ? "over a hard socket or brace" : ""));
+            }
+        }
+    }
+
+    /** By term: the finding, or else the doubt. */
+    private Map<String, String> remarks() {
+        Map<String, String> remarks = new HashMap<>();
+        doubts.forEach(
+                d -> remarks.putIfAbsent(d.measure().term(), "doubt: " + Voice.of(wearer.unit()).say(d.message())));
+        for (Finding f : findings) {
+            String term = f.key().replaceFirst("^wearer\\.measurements\\.", "").replaceFirst("\\.(left|right)$", "");
+            remarks.put(term, "FINDING: " + f.problem());
+        }
+        return remarks;
+    }
+
+    private static String line(String measure, String value, String origin, String spread, String rest, String remark) {
+        return String.format(
+                        Locale.ROOT, "  %-20s %8s  %-9s  %8s  %17s  %s", measure, value, origin, spread, rest, remark)
+                .stripTrailing();
+    }
+
+    private static String origin(Value.Origin origin) {
+        return origin == Value.Origin.GIVEN ? "given" : "estimated";
+    }
+
+    private String shown(OptionalDouble mm) {
+        return shown(mm.orElse(Double.NaN));
+    }
+
+    private String shown(double mm) {
+        String format = wearer.unit() == Unit.MM ? "%.0f" : wearer.unit() == Unit.CM ? "%.1f" : "%.2f";
+        return String.format(Locale.ROOT, format, wearer.unit().fromMm(mm));
+    }
+
+    /** The same in millimetres, for other programs. */
+    public String json() {
+        ObjectNode out = Report.node();
+        out.put("bodyCheck", MakeFile.VERSION);
+        out.put("name", wearer.name());
+        out.put("figure", wearer.measured().figure().word());
+        wearer.measured().age().ifPresent(age -> out.put("age", Numbers.mm(age)));
+        out.put("seated", wearer.measured().seated());
+        ObjectNode measurements = out.putObject("measurements");
+        for (Companion c : companions) {
+            ObjectNode one = measurements.putObject(c.measure().term());
+            if (Double.isFinite(c.mm())) {
+                one.put("value", Numbers.mm(c.mm()));
+            }
+            one.put("origin", origin(c.origin()));
+            one.put("spread", Numbers.mm(c.spread()));
+            c.expected().ifPresent(mm -> one.put("expected", Numbers.mm(mm)));
+            c.expectedSpread().ifPresent(mm -> one.put("expectedSpread", Numbers.mm(mm)));
+            body.ifPresent(b -> ReportWearer.sides(one, c.measure(), wearer.measured(), b));
+        }
+        var list = out.putArray("findings");
+        findings.forEach(f ->
+                list.addObject().put("key", f.key()).put("problem", f.problem()).put("remedy", f.remedy()));
+        if (body.isPresent()) {
+            ReportWearer.doubts(out.putArray("doubts"), body.get(), wearer.unit());
+        }
+        next.ifPresent(n -> ReportWearer.next(out.putObject("measureNext"), n, wearer.unit()));
+        return Report.text(out);
+    }
+
+    /** body.json and, where the measures go together, body.svg; in the order of their names. */
+    public List<Document> documents() {
+        List<Document> all = new ArrayList<>();
+        all.add(new Document("body.json", "body check", 1, json().getBytes(StandardCharsets.UTF_8)));
+        body.ifPresent(b -> all.add(BodySvg.of(b, wearer.name(), wearer.unit())));
+        all.sort(Comparator.comparing(Document::name));
+        return all;
+    }
+}

@@ -1,0 +1,215 @@
+package stretchwright.many;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import stretchwright.advice.CompareVerdict;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Document;
+import stretchwright.ground.Numbers;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
+import stretchwright.intake.Echo;
+import stretchwright.intake.MakeFile;
+import stretchwright.make.Made;
+import stretchwright.make.Verdicts;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Piece;
+import stretchwright.print.fit.CompareSvg;
+import stretchwright.report.Report;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * Two makes beside each other: what went in differently, what became of it in pattern, cloth, time and fit. In: two makes.
+ * Out: a table to read, compare.json, and compare.svg with the pieces over each other. Only what differs is listed.
+ */
+public final class Compare {
+    /** Widths of the table's columns; a row has 98 letters at most. */
+    private static final int NAME = 46;
+
+    private static final int VALUE = 15;
+
+    private final Made a;
+    private final Made b;
+    private final Map<String, List<CompareRow>> parts = new LinkedHashMap<>();
+    private final List<CompareVerdict> verdicts;
+
+    private Compare(Made a, Made b) {
+        this.a = a;
+        this.b = b;
+        parts.put("inputs", CompareInputs.of(a, b));
+        parts.put("dimensions", CompareNumbers.dimensions(a, b));
+        parts.put("seams", CompareNumbers.seams(a, b));
+        parts.put("areas", CompareNumbers.areas(a, b));
+        parts.put("work", CompareNumbers.work(a, b));
+        parts.put("fit", CompareNumbers.fit(a, b));
+        this.verdicts = CompareVerdict.of(a.fit(), b.fit());
+    }
+
+    public static Compare of(Made a, Made b) {
+        return new Compare(a, b);
+    }
+
+    /** Whether one of them cannot work as asked. */
+    public boolean stops() {
+        return a.stops() || b.stops();
+    }
+
+    private static String title(String part) {
+        return switch (part) {
+            case "inputs" -> "What went in";
+            case "dimensions" -> "Pattern: dimensions (why: the why command)";
+            case "seams" -> "Pattern: seams as sewn";
+            case "areas" -> "Pattern: cloth in the pieces";
+            case "work" -> "Cloth and time";
+            default -> "Fit";
+        };
+    }
+
+    /** For people, within 100 columns. */
+    public List<String> table() {
+        Unit own = a.make().unit();
+        List<String> lines = new ArrayList<>();
+        lines.add("A  " + a.make().name() + " (" + a.make().file() + ")");
+        lines.add("B  " + b.make().name() + " (" + b.make().file() + ")");
+        parts.forEach((part, rows) -> {
+            lines.add("");
+            lines.add(row(
+                    title(part),
+                    rows.isEmpty() ? "the same" : "A",
+                    rows.isEmpty() ? "" : "B",
+                    rows.isEmpty() ? "" : "B - A"));
+            rows.forEach(r -> lines.addAll(lines(r, own)));
+        });
+        List<String> onlyA = only(a.pattern(), b.pattern());
+        List<String> onlyB = only(b.pattern(), a.pattern());
+        if (!onlyA.isEmpty() || !onlyB.isEmpty()) {
+            lines.add("");
+            lines.add("Pieces only in A: " + words(onlyA) + ". Only in B: " + words(onlyB) + ".");
+        }
+        lines.add("");
+        lines.add("What the fit check says (stops and cautions; A has " + Verdicts.count(a.fit()) + ", B "
+                + Verdicts.count(b.fit()) + ")");
+        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line(Voice.of(own)))));
+        return lines;
+    }
+
+    private static boolean matters(CompareVerdict v) {
+        return v.a().filter(w -> w.severity() != FitReport.Severity.NOTE).isPresent()
+                || v.b().filter(w -> w.severity() != FitReport.Severity.NOTE).isPresent();
+    }
+
+    private static List<String> wrapped(String line) {
+        List<String> out = new ArrayList<>();
+        StringBuilder now = new StringBuilder("  ");
+        for (String word : line.strip().split(" +")) {
+            if (now.length() + word.length() > 96) {
+                out.add(now.toString());
+                now = new StringBuilder("          ");
+            }
+            now.append(now.toString().isBlank() ? "" : " ").append(word);
+        }
+        out.add(now.toString());
+        return out;
+    }
+
+    private static String words(List<String> names) {
+        return names.isEmpty() ? "none" : String.join(", ", names);
+    }
+
+    private static List<String> only(Pattern one, Pattern other) {
+        List<String> names = other.pieces().stream().map(Piece::name).toList();
+        return one.pieces().stream()
+                .map(Piece::name)
+                .filter(n -> !names.contains(n))
+                .toList();
+    }
+
+    /** A row; words that are too long for a column stand on lines of their own. */
+    private static List<String> lines(CompareRow r, Unit own) {
+        String one = r.shownA(own);
+        String other = r.shownB(own);
+        if (one.length() < VALUE && other.length() < VALUE) {
+            return List.of(row("  " + r.what(), one, other, r.change(own)));
+        }
+        return List.of(
+                "  " + Echo.shortened(r.what(), 90),
+                "      A  " + Echo.shortened(one, 85),
+                "      B  " + Echo.shortened(other, 85));
+    }
+
+    private static String row(String what, String a, String b, String change) {
+        return String.format(
+                        Locale.ROOT,
+                        "%-" + NAME + "s %-" + VALUE + "s%-" + VALUE + "s%s",
+                        Echo.shortened(what.stripTrailing(), NAME - 3).equals(what) ? what : cut(what),
+                        a,
+                        b,
+                        change)
+                .stripTrailing();
+    }
+
+    private static String cut(String what) {
+        return what.length() > NAME ? what.substring(0, NAME - 3) + "..." : what;
+    }
+
+    public String json() {
+        ObjectNode root = Report.node();
+        root.put("stretchwright", MakeFile.VERSION);
+        ObjectNode out = root.putObject("compare");
+        side(out.putObject("a"), a);
+        side(out.putObject("b"), b);
+        parts.forEach((part, rows) -> {
+            ArrayNode list = out.putArray(part);
+            rows.forEach(r -> row(list.addObject(), r));
+        });
+        ArrayNode onlyA = out.putArray("onlyInA");
+        only(a.pattern(), b.pattern()).forEach(onlyA::add);
+        ArrayNode onlyB = out.putArray("onlyInB");
+        only(b.pattern(), a.pattern()).forEach(onlyB::add);
+        ArrayNode said = out.putArray("verdicts");
+        Voice inA = Voice.of(a.make().unit());
+        Voice inB = Voice.of(b.make().unit());
+        for (CompareVerdict v : verdicts) {
+            ObjectNode one = said.addObject()
+                    .put("status", v.status().word())
+                    .put("about", inA.say(v.said().about()));
+            v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", inA.say(w.message())));
+            v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", inB.say(w.message())));
+        }
+        return Report.text(root);
+    }
+
+    private static String named(Made made) {
+        return Echo.shortened(made.make().name() + " (" + made.make().file() + ")", 90);
+    }
+
+    private static void side(ObjectNode out, Made made) {
+        out.put("file", made.make().file()).put("name", made.make().name());
+        out.put("stops", made.stops());
+    }
+
+    private static void row(ObjectNode out, CompareRow r) {
+        out.put("what", r.what()).put("unit", r.unit());
+        if (r.unit().equals("words")) {
+            out.put("a", r.textA()).put("b", r.textB());
+            return;
+        }
+        r.a().ifPresent(v -> out.put("a", Numbers.share(v)));
+        r.b().ifPresent(v -> out.put("b", Numbers.share(v)));
+        if (r.a().isPresent() && r.b().isPresent()) {
+            out.put("change", Numbers.share(r.b().getAsDouble() - r.a().getAsDouble()));
+        }
+    }
+
+    public List<Document> documents() {
+        return List.of(
+                new Document("compare.json", "comparison", 1, json().getBytes(StandardCharsets.UTF_8)),
+                CompareSvg.of(
+                        a.pattern(), b.pattern(), named(a), named(b), a.make().unit()));
+    }
+}

@@ -1,0 +1,22 @@
+package stretchwright.print.kit;
+
+import java.util.List;
+import java.util.stream.Stream;
+import stretchwright.print.kit.Column.Para;
+
+/** What to take care of; on every sheet that is read before the garment is worn. */
+public final class Cautions {
+    private Cautions() {}
+
+    public static List<Para> of(double size) {
+        return Stream.of(
+                        Phrases.of("caution.needle-knife"),
+                        Phrases.of("caution.needles"),
+                        Phrases.of("caution.children"),
+                        Phrases.of("caution.ice"),
+                        Phrases.of("caution.medical"),
+                        Phrases.of("caution.common"))
+                .map(words -> new Para(size, 0, 1, words))
+                .toList();
+    }
+}

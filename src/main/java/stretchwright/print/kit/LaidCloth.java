@@ -1,0 +1,43 @@
+package stretchwright.print.kit;
+
+import java.util.List;
+import stretchwright.fabric.Fabric;
+import stretchwright.ground.Unit;
+import stretchwright.lay.ClothUse;
+import stretchwright.lay.Lay;
+import stretchwright.pattern.Piece;
+
+/** What the drawing of a lay needs: the cloth, how it is laid, what follows from it, and the pieces on it. */
+public record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Piece> pieces) {
+    public LaidCloth {
+        pieces = List.copyOf(pieces);
+    }
+
+    public Piece piece(String name) {
+        return pieces.stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no piece " + name));
+    }
+
+    /** The reminder on every grain line; the pieces lie across the cloth in any case. */
+    public String around() {
+        return around(fabric);
+    }
+
+    public static String around(Fabric fabric) {
+        return mostAcross(fabric) ? Phrases.of("lay.around-most") : Phrases.of("lay.around-across");
+    }
+
+    public String aroundTheLeg() {
+        return aroundTheLeg(fabric);
+    }
+
+    public static String aroundTheLeg(Fabric fabric) {
+        return mostAcross(fabric) ? Phrases.of("lay.around-leg-most") : Phrases.of("lay.around-leg-across");
+    }
+
+    private static boolean mostAcross(Fabric fabric) {
+        return fabric.stretchAcross() >= fabric.stretchAlong();
+    }
+}

@@ -1,0 +1,27 @@
+package stretchwright.report;
+
+import stretchwright.fabric.Laplace;
+import stretchwright.ground.Numbers;
+import stretchwright.pattern.LevelHold;
+import stretchwright.pattern.Pattern;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** How the width at each level was found, in the report. */
+final class ReportHolds {
+    private ReportHolds() {}
+
+    static void holds(ArrayNode out, Pattern pattern) {
+        for (LevelHold hold : pattern.holds()) {
+            ObjectNode one = out.addObject().put("level", hold.level().word());
+            if (!hold.leg().isEmpty()) {
+                one.put("leg", hold.leg());
+            }
+            one.put("reduction", Numbers.share(hold.reduction()));
+            hold.wanted()
+                    .ifPresent(kPa -> one.put("wanted", Numbers.rounded(kPa, 3))
+                            .put("wantedMmHg", Numbers.mm(Laplace.toMmHg(kPa))));
+            one.put("bound", hold.bound().words());
+        }
+    }
+}

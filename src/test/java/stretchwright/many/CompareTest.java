@@ -1,0 +1,80 @@
+package stretchwright.many;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import stretchwright.ground.Progress;
+import stretchwright.intake.SampleReading;
+import stretchwright.intake.SampleText;
+import stretchwright.make.Made;
+import stretchwright.make.SampleRooms;
+
+/** What went in and differs; that all of it is told in its own unit. */
+final class CompareTest {
+    private static final String WRAPPED = SampleText.with("  recovery: 95 %", "  recovery: 95 %\n  wrap hip: 84")
+            .replace("hem girth: 38.5", "hem girth: 39");
+
+    @Tag("slow")
+    @Test
+    void aWrapTestIsTheLengthThatWasPinned() {
+        CompareRow row = only(WRAPPED, WRAPPED.replace("wrap hip: 84", "wrap hip: 86"));
+        assertThat(row.what()).isEqualTo("fabric wrap hip");
+        assertThat(row.unit()).isEqualTo("mm");
+        assertThat(row.a()).hasValue(840);
+        assertThat(row.b()).hasValue(860);
+    }
+
+    @Tag("slow")
+    @Test
+    void widthAddedByTheMakerIsSeen() {
+        String eased = SampleText.with("  hold: medium", "  hold: medium\n  ease: {knee: 1 cm}");
+        CompareRow row = only(SampleText.WHOLE, eased);
+        assertThat(row.what()).isEqualTo("style ease knee");
+        assertThat(row.unit()).isEqualTo("mm");
+        assertThat(row.a()).isEmpty();
+        assertThat(row.b()).hasValue(10);
+    }
+
+    @Tag("slow")
+    @Test
+    void aWiderPocketOfTheSameKindIsSeen() {
+        String pocket = SampleText.with(
+                "  side seam: none", "  side seam: none\n  pockets: [{kind: phone, width: 9 cm, height: 16 cm}]");
+        CompareRow row = only(pocket, pocket.replace("width: 9 cm", "width: 10 cm"));
+        assertThat(row.what()).isEqualTo("style pockets phone width");
+        assertThat(row.a()).hasValue(90);
+        assertThat(row.b()).hasValue(100);
+    }
+
+    @Tag("slow")
+    @Test
+    void anotherFigureAndAgeAreSeen() {
+        assertThat(inputs(SampleText.WHOLE, SampleText.with("figure: woman", "figure: man")))
+                .anySatisfy(r -> {
+                    assertThat(r.what()).isEqualTo("figure");
+                    assertThat(r.textA()).isEqualTo("woman");
+                    assertThat(r.textB()).isEqualTo("man");
+                });
+        assertThat(inputs(SampleText.WHOLE, SampleText.with("age: 31", "age: 32")))
+                .anySatisfy(r -> {
+                    assertThat(r.what()).isEqualTo("age");
+                    assertThat(r.unit()).isEqualTo("years");
+                });
+    }
+
+    private static CompareRow only(String a, String b) {
+        List<CompareRow> rows = inputs(a, b);
+        assertThat(rows).as(rows.toString()).hasSize(1);
+        return rows.get(0);
+    }
+
+    private static List<CompareRow> inputs(String a, String b) {
+        return CompareInputs.of(made(a), made(b));
+    }
+
+    private static Made made(String text) {
+        return SampleRooms.run(SampleReading.read(text), Progress.silent());
+    }
+}
