@@ -7,8 +7,6 @@ import java.util.regex.Pattern;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
-import stretchwright.print.kit.Amounts;
-import stretchwright.sewing.SewingPlan;
 
 /**
  * Words the rooms' sentences in the maker's own unit: the rooms speak millimetres, and this is the door where "961 mm"
@@ -18,11 +16,6 @@ public final class OwnUnit {
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
     private static final Pattern LENGTH = Pattern.compile(
             NUMBER + "(?: to " + NUMBER + ")? mm\\b(?: \\((give or take )?" + NUMBER + "(?: to " + NUMBER + ")?\\))?");
-
-    private static final Pattern SEWN = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")? mm\\b(?! \\(\\d)");
-
-    /** Shorter ones are stitches and needles, which nobody measures in sixteenths, mm. */
-    private static final double SHORTEST = 3;
 
     private OwnUnit() {}
 
@@ -50,31 +43,6 @@ public final class OwnUnit {
 
     private static String number(String mm, Unit unit) {
         return String.format(Locale.ROOT, unit == Unit.IN ? "%.2f" : "%.1f", unit.fromMm(Double.parseDouble(mm)));
-    }
-
-    /** Behind every length of a sewing plan what it is on an inch ruler; machines are set in mm everywhere. */
-    public static SewingPlan plan(SewingPlan plan, Unit unit) {
-        return unit == Unit.IN
-                ? plan.with(plan.operations().stream()
-                        .map(o -> o.worded(OwnUnit::withInches))
-                        .toList())
-                : plan;
-    }
-
-    static String withInches(String words) {
-        return SEWN.matcher(words).replaceAll(m -> {
-            String to = m.group(2) == null ? m.group(1) : m.group(2);
-            if (Double.parseDouble(to) < SHORTEST) {
-                return Matcher.quoteReplacement(m.group());
-            }
-            String from = ruler(m.group(1));
-            String range = from.equals(ruler(to)) ? "" : from.replace(" in", " to ");
-            return Matcher.quoteReplacement(m.group() + " (" + range + ruler(to) + ")");
-        });
-    }
-
-    private static String ruler(String mm) {
-        return Amounts.ruler(Double.parseDouble(mm));
     }
 
     public static List<Finding> findings(List<Finding> all, Unit unit) {

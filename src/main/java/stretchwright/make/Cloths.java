@@ -8,7 +8,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.intake.Contrast;
-import stretchwright.intake.ContrastReader;
+import stretchwright.intake.ContrastKeys;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Nearest;
@@ -51,7 +51,7 @@ public final class Cloths {
         printMustMeet(pattern, make, findings);
         if (make.ownPieces(pattern).isEmpty()) {
             findings.add(
-                    "fabric." + ContrastReader.KEY,
+                    ContrastKeys.CONTRASTS.path(),
                     Tell.said("contrast.all"),
                     Tell.said("contrast.leave-out"));
         }
@@ -64,7 +64,7 @@ public final class Cloths {
     }
 
     private static String key(int contrast) {
-        return "fabric." + ContrastReader.KEY + "." + (contrast + 1);
+        return ContrastKeys.CONTRASTS.path() + "." + (contrast + 1);
     }
 
     /** The notch at which a print is to meet: on some piece of the pattern, and there must be a print. */

@@ -9,6 +9,7 @@ import stretchwright.body.Measured;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
@@ -56,7 +57,7 @@ public final class Rooms implements Stages {
     @Override
     public SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit) {
         List<SeamStrain> strains = fit.seams().stream()
-                .map(s -> new SeamStrain(s.seam(), s.pose().word(), s.needed()))
+                .map(s -> new SeamStrain(s.seam(), s.pose().said(), s.needed()))
                 .toList();
         return Planning.plan(pattern, make.fabric(), make.sewing(), strains);
     }

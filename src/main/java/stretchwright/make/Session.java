@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -69,7 +70,7 @@ public final class Session {
                 earlier,
                 s -> s.sewing,
                 List.of(fit.inputs(), make.sewing(), make.unit()),
-                () -> OwnUnit.plan(rooms.sewing(pattern(), make, fit()), make.unit()));
+                this::planned);
         printables = stage(
                 earlier,
                 s -> s.printables,
@@ -145,7 +146,7 @@ public final class Session {
         Map<String, Stage<Document>> all = documents.get();
         return printables().parallelStream()
                 .filter(p -> groups.contains(p.group()))
-                .map(p -> all.get(p.name()).get())
+                .map(p -> Objects.requireNonNull(all.get(p.name())).get())
                 .toList();
     }
 
@@ -171,6 +172,16 @@ public final class Session {
                 lays(),
                 sewing(),
                 Stream.concat(files.stream(), Stream.of(report(files))).toList());
+    }
+
+    private SewingPlan planned() {
+        try {
+            return rooms.sewing(pattern(), make, fit());
+        } catch (BadInput e) {
+            Findings findings = new Findings(make.file(), make.unit());
+            e.findings().forEach(f -> findings.add(f.key(), f.wrong(), f.right()));
+            throw new BadInput(findings.all());
+        }
     }
 
     private interface Room<T> {

@@ -17,6 +17,7 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Unit;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.OneRoll;
 import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
@@ -69,7 +70,7 @@ public final class Club {
      * @throws BadInput where one cannot be drafted, they cannot lie on one roll, or one does not lie on the table
      */
     public static Club of(List<MakeFile> makes, Wish wish, Progress progress) {
-        List<Finding> wrong = new ArrayList<>(ClubCloth.findings(makes));
+        List<Finding> wrong = new ArrayList<>(OneRoll.findings(makes));
         Fabric fabric = makes.get(0).fabric();
         if (wish.table().isPresent() && !fabric.shape().whole()) {
             wrong.add(new Finding(
@@ -130,10 +131,19 @@ public final class Club {
         Optional<ClubMember> member = body.flatMap(b -> stages.draft(b, make, findings)
                 .map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
         member.ifPresent(m -> Cloths.mustMatch(m.pattern(), make, findings));
+        if (findings.isEmpty()) {
+            member.ifPresent(m -> mustFit(m, findings));
+        }
         wrong.addAll(OwnUnit.findings(findings.all(), make.unit()));
         member.ifPresent(m ->
                 progress.say(name + ": " + m.pattern().pieces().size() + " pieces, fit: " + Verdicts.count(m.fit())));
         return findings.isEmpty() ? member : Optional.empty();
+    }
+
+    /** Findings where a piece is wider than the cloth, as make says it. */
+    private static void mustFit(ClubMember member, Findings findings) {
+        MakeFile make = member.make();
+        Laying.fits(member.garment().pieces(), make.fabric(), make.style().lay(), findings);
     }
 
     /** By file, mm. They know nothing of each other and may be laid side by side. */

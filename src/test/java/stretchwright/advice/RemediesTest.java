@@ -19,6 +19,9 @@ import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Tried;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
+import stretchwright.intake.InUnit;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
@@ -32,7 +35,10 @@ class RemediesTest {
 
     /** Judged with remedies, nothing laid or printed. */
     static FitReport tried(String text) {
-        MakeFile make = read(text);
+        return tried(read(text));
+    }
+
+    private static FitReport tried(MakeFile make) {
         Body body = new Rooms().body(make.measured(), new Findings("")).orElseThrow();
         stretchwright.pattern.Pattern pattern =
                 new Rooms().draft(body, make, new Findings("")).orElseThrow();
@@ -132,6 +138,26 @@ class RemediesTest {
                 .orElseThrow();
         String ease = words(wider.change()).replaceFirst(".*(ease: \\{knee: [0-9]+ mm}).*", "$1");
         assertThat(about(tried(text.replace("hold: 27 %", "hold: 27 %\n  " + ease)), "knee"))
+                .isEmpty();
+    }
+
+    /**
+     * In inches the amount told was once the tried one in decimals, "0.47 in" for 12 mm, which no tape shows and which is
+     * less than what was tried. Now the steps are the tape's.
+     */
+    @Tag("slow")
+    @Test
+    void inInchesTheAmountToldIsOnTheTapeAndIsEnough() throws IOException {
+        String text = example("evening-practice.yaml").replace("hold: medium", "hold: 27 %");
+        FitReport fit = tried(InUnit.of(read(text), Unit.IN));
+        Tried wider = about(fit, "knee").orElseThrow().tried().stream()
+                .filter(t -> words(t.change()).contains("ease: {knee: "))
+                .findFirst()
+                .orElseThrow();
+        Matcher ease = Pattern.compile("ease: \\{knee: (\\d+ )?\\d+(/\\d+)? in}")
+                .matcher(Voice.of(Unit.IN).say(wider.change()));
+        assertThat(ease.find()).isTrue();
+        assertThat(about(tried(text.replace("hold: 27 %", "hold: 27 %\n  " + ease.group())), "knee"))
                 .isEmpty();
     }
 }

@@ -106,7 +106,7 @@ public final class FitTables {
                 all,
                 Phrases.of("fit.table.slips", unit.symbol()),
                 List.of(Phrases.of("fit.head.measure"), Phrases.of("fit.head.by"), Phrases.of("fit.head.what-changes")),
-                slips(fit.slips(), unit));
+                slips(fit.slips(), unit, voice));
         return List.copyOf(all);
     }
 
@@ -140,7 +140,7 @@ public final class FitTables {
                         .orElse("-"),
                 hold.map(h -> h.bound() == LevelHold.Bound.NONE
                                 ? "-"
-                                : h.bound().words())
+                                : voice.say(h.bound().said()))
                         .orElse("-"));
     }
 
@@ -208,14 +208,14 @@ public final class FitTables {
     }
 
     /** Slips that change something; of the others only how many they are. */
-    private static List<List<String>> slips(List<FitReport.Slip> slips, Unit unit) {
+    private static List<List<String>> slips(List<FitReport.Slip> slips, Unit unit, Voice voice) {
         List<List<String>> rows = new ArrayList<>();
         for (FitReport.Slip s : slips) {
             if (!s.changes().isEmpty()) {
                 rows.add(List.of(
-                        s.measure().term(),
+                        voice.say(s.measure().said()),
                         (s.by() > 0 ? "+" : "") + mm(s.by(), unit),
-                        Voice.of(unit).say(Part.listed(Part.Join.SEMICOLON, s.changes()))));
+                        voice.say(Part.listed(Part.Join.SEMICOLON, s.changes()))));
             }
         }
         int others = slips.size() - rows.size();
@@ -231,6 +231,8 @@ public final class FitTables {
     }
 
     private static String mm(double mm, Unit unit) {
-        return Amounts.number(unit.fromMm(mm), unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2);
+        return unit == Unit.IN
+                ? Voice.of(unit).say(Part.bare(mm))
+                : Amounts.number(unit.fromMm(mm), unit == Unit.MM ? 0 : 1);
     }
 }

@@ -69,28 +69,24 @@ public final class Checklist {
 
     private static void step(StringBuilder page, Job job, Operation o) {
         int n = o.step();
+        StepWords words = StepWords.of(job);
         page.append("<section aria-labelledby=\"t").append(n).append("\">\n<h2 id=\"t");
-        page.append(n).append("\" tabindex=\"-1\">").append(SvgCanvas.escaped(StepWords.title(o)));
+        page.append(n).append("\" tabindex=\"-1\">").append(SvgCanvas.escaped(words.title(o)));
         page.append("</h2>\n<label class=\"tick\"><input type=\"checkbox\" aria-label=\"");
         page.append(SvgCanvas.escaped(Phrases.of("checklist.step-done", String.valueOf(n))));
         page.append("\"> ")
                 .append(SvgCanvas.escaped(Phrases.of("checklist.done")))
                 .append("</label>\n");
-        paragraph(page, "more", StepWords.work(o, job.unit()));
-        paragraph(page, "more", StepWords.setting(o));
-        paragraph(page, "more", StepWords.allowance(o, job.unit()));
+        paragraph(page, "more", words.work(o));
+        paragraph(page, "more", words.setting(o));
+        paragraph(page, "more", words.allowance(o));
         if (StepDrawing.shows(job, o)) {
             page.append(StepDrawing.inline(job, o));
         }
-        paragraph(page, "do", StepWords.plain(o.instruction()));
-        for (String words : List.of(
-                StepWords.spread(o),
-                StepWords.check(o),
-                StepWords.mistake(o),
-                StepWords.undo(o),
-                StepWords.demand(o),
-                StepWords.why(o))) {
-            paragraph(page, "more", words);
+        paragraph(page, "do", words.instruction(o));
+        for (String said : List.of(
+                words.spread(o), words.check(o), words.mistake(o), words.undo(o), words.demand(o), words.why(o))) {
+            paragraph(page, "more", said);
         }
         page.append("</section>\n");
     }

@@ -15,6 +15,7 @@ import stretchwright.print.kit.Column.Para;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.Letters;
 import stretchwright.print.kit.Phrases;
+import stretchwright.sewing.Place;
 import stretchwright.sewing.SeveralPairs;
 import stretchwright.sewing.SewingPlan;
 
@@ -28,16 +29,17 @@ final class PlanWords {
 
     static List<Para> summary(Job job) {
         SewingPlan plan = job.sewing();
+        Voice voice = job.voice();
         String thread = plan.thread().entrySet().stream()
-                .map(e -> Phrases.of("plan.thread-of", e.getKey(), Amounts.number(e.getValue(), 0)))
+                .map(e -> Phrases.of("plan.thread-of", voice.say(e.getKey().said()), Amounts.number(e.getValue(), 0)))
                 .collect(Collectors.joining(", "));
         List<Para> all = new ArrayList<>(List.of(
                 new Para(7, 0, 0, title(job)),
                 text(job.forWhom()),
                 text(effort(plan)),
-                text(order(plan.optimum()) + byHand(plan)),
+                text(order(plan.optimum(), voice) + byHand(plan)),
                 text(Phrases.of("plan.thread", thread.isEmpty() ? Phrases.of("plan.no-thread") : thread))));
-        plan.several().map(s -> text(several(s))).ifPresent(all::add);
+        plan.several().map(s -> text(several(s, voice))).ifPresent(all::add);
         job.pattern().notions().stream().map(n -> text(toBuy(n, job.unit()))).forEach(all::add);
         return all;
     }
@@ -52,12 +54,12 @@ final class PlanWords {
     }
 
     /** Several pairs: in lots where that is quicker, and what it saves; cones and spools for all. */
-    static String several(SeveralPairs s) {
+    static String several(SeveralPairs s, Voice voice) {
         String thread = s.threads().stream()
                 .map(t -> Phrases.of(
                         "plan.spools",
-                        t.machine(),
-                        t.position(),
+                        voice.say(t.machine().said()),
+                        voice.say(t.position().said()),
                         String.valueOf(t.count()),
                         Amounts.number(t.length(), 0)))
                 .collect(Collectors.joining(", "));
@@ -81,13 +83,12 @@ final class PlanWords {
 
     private static String byHand(SewingPlan plan) {
         boolean hand = plan.operations().stream().anyMatch(o -> o.stitch().isPresent())
-                && plan.operations().stream()
-                        .allMatch(o -> o.stitch().isEmpty() || o.machine().equals(Machine.HAND.word()));
+                && plan.operations().stream().allMatch(o -> o.stitch().isEmpty() || o.place() == Place.HAND);
         return hand ? " " + Phrases.of("plan.by-hand") : "";
     }
 
     /** Why the order is as it is: what it was held against, and what forces a conversion. */
-    static String order(SewingPlan.Optimum o) {
+    static String order(SewingPlan.Optimum o, Voice voice) {
         String orders = String.format(Locale.ROOT, "%,d", o.validOrders());
         String best = o.validOrders().equals(BigInteger.ONE)
                 ? Phrases.of("plan.order-only")
@@ -96,16 +97,17 @@ final class PlanWords {
             return best;
         }
         String fewest = o.conversions() == o.fewestConversions()
-                ? forced(o)
+                ? forced(o, voice)
                 : Phrases.of("plan.fewer-conversions", times(o.fewestConversions()));
         return best + " " + Phrases.of("plan.converted", times(o.conversions())) + " " + fewest;
     }
 
-    private static String forced(SewingPlan.Optimum o) {
+    private static String forced(SewingPlan.Optimum o, Voice voice) {
         return o.forcedBy().size() - 1 == o.conversions()
                 ? Phrases.of(
                         "plan.conversions-forced",
                         o.forcedBy().stream()
+                                .map(name -> voice.say(name.said()))
                                 .reduce((one, next) -> Phrases.of("plan.then", one, next))
                                 .orElse(""))
                 : Phrases.of("plan.conversions-fewest");

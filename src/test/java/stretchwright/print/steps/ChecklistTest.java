@@ -32,7 +32,10 @@ class ChecklistTest {
 
     @Test
     void withoutScriptItIsOneListWithEveryStepAndItsDrawing() throws Exception {
-        JOB.sewing().operations().forEach(o -> assertThat(PAGE).contains("tabindex=\"-1\">" + StepWords.title(o)));
+        JOB.sewing()
+                .operations()
+                .forEach(o -> assertThat(PAGE)
+                        .contains("tabindex=\"-1\">" + StepWords.of(JOB).title(o)));
         assertThat(PAGE.split("<section ")).hasSize(JOB.sewing().operations().size() + 1);
         Matcher svg = Pattern.compile("<svg.*?</svg>", Pattern.DOTALL).matcher(PAGE);
         int drawn = 0;
