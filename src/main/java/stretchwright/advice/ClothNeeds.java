@@ -3,7 +3,6 @@ package stretchwright.advice;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -15,6 +14,9 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
@@ -52,9 +54,6 @@ public final class ClothNeeds {
 
     /** Standing, a cloth that is easy to wear uses at most this share of its stretch (docs/maths/fit.md, Limits). */
     private static final double STANDING = 0.5;
-
-    private static final String AS_MEDIUM =
-            "; own pressures need readings, which no cloth in a shop has: a medium hold stands for them";
 
     private final MakeFile make;
     private final Body body;
@@ -95,7 +94,7 @@ public final class ClothNeeds {
         step(cards.putObject("across"), needs.across());
         step(cards.putObject("along"), needs.along());
         cards.put("areal", Numbers.share(needs.areal()));
-        cards.put("source", needs.source());
+        cards.put("source", Voice.plain().say(needs.source()));
         needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
         out.add(new Document(
                 NUMBERS, "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
@@ -107,7 +106,9 @@ public final class ClothNeeds {
         for (ClothWidths.Row row : widths.rows()) {
             ObjectNode one = out.addObject();
             one.put("usableWidth", Numbers.mm(row.width()));
-            one.put("source", row.own() ? "the make's cloth" : "common width, no source");
+            one.put(
+                    "source",
+                    Voice.plain().say(row.own() ? Tell.said("needs.own-width") : Tell.said("needs.common-width")));
             row.oneWay().ifPresent(b -> bought(one.putObject("oneWay"), b));
             row.turned().ifPresent(b -> bought(one.putObject("turned"), b));
         }
@@ -154,7 +155,9 @@ public final class ClothNeeds {
         String whom = make.wearer().isEmpty() ? make.name() : make.wearer() + ", " + make.name();
         return new ShopNeeds(
                 whom,
-                "the fit check of this program, tried with cloths of 5 to 150 %" + (asMedium ? AS_MEDIUM : ""),
+                asMedium
+                        ? Tell.said("needs.source-as-medium", Part.number(100 * LEAST, 0), Part.share(MOST))
+                        : Tell.said("needs.source", Part.number(100 * LEAST, 0), Part.share(MOST)),
                 new ShopNeeds.Step(easy, goes),
                 along,
                 areal(across, along.yes().orElse(AMPLE)),
@@ -234,10 +237,10 @@ public final class ClothNeeds {
     }
 
     /** What asks most of that cloth. */
-    private List<String> because(double across, double along) {
+    private List<Said> because(double across, double along) {
         return fit(across, along).stream()
                 .flatMap(f -> f.openings().stream())
-                .map(o -> String.format(Locale.ROOT, "%s asks %.0f %% across.", o.opening().word(), 100 * o.needed()))
+                .map(o -> Tell.said("needs.asks", o.opening().said(), Part.share(o.needed())))
                 .toList();
     }
 

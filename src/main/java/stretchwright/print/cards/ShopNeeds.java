@@ -3,6 +3,7 @@ package stretchwright.print.cards;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
 import stretchwright.lay.ClothWidths;
 import stretchwright.print.kit.Phrases;
@@ -16,11 +17,11 @@ import stretchwright.print.kit.Phrases;
  */
 public record ShopNeeds(
         String forWhom,
-        String source,
+        Part source,
         Step across,
         Step along,
         double areal,
-        List<String> because,
+        List<? extends Part> because,
         Optional<Lengths> lengths) {
     public ShopNeeds {
         because = List.copyOf(because);
@@ -43,11 +44,11 @@ public record ShopNeeds(
     public static ShopNeeds usual() {
         return new ShopNeeds(
                 Phrases.of("shop.any-wearer"),
-                Phrases.of("shop.usual"),
+                Part.text(Phrases.of("shop.usual")),
                 Step.of(0.50, 0.35),
                 Step.of(0.40, 0.20),
                 0.43,
-                List.of(Phrases.of("shop.with-make")),
+                List.of(Part.text(Phrases.of("shop.with-make"))),
                 Optional.empty());
     }
 }
