@@ -12,8 +12,9 @@ import stretchwright.advice.ChangeLever.Way;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
-import stretchwright.intake.Limits;
+import stretchwright.intake.HoldKeys;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.TopKeys;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
@@ -73,7 +74,7 @@ final class ChangeStyle {
 
     private ChangeLever wider(Level.Name level, Part place) {
         double already = s.ease().getOrDefault(level, 0.0);
-        int most = steps.within(Limits.EASE.most() - already);
+        int most = steps.within(HoldKeys.EASE_RANGE.most() - already);
         return new ChangeLever(
                         most,
                         Tell.said("style.widest", Part.length(steps.mm(most)), place),
@@ -86,7 +87,7 @@ final class ChangeStyle {
                                 Part.text(level.word()),
                                 ChangeSteps.told(steps.onTape(already + steps.mm(n))),
                                 Part.text("}")),
-                        n -> already + steps.mm(n) > Limits.EASE.most()
+                        n -> already + steps.mm(n) > HoldKeys.EASE_RANGE.most()
                                 ? Optional.empty()
                                 : Optional.of(eased(level, steps.onTape(already + steps.mm(n)))))
                 .by(Way.WIDER);
@@ -109,7 +110,7 @@ final class ChangeStyle {
                         "style.lower-rise",
                         Part.length(steps.mm(n)),
                         Part.length(steps.onTape(now + steps.mm(n)))),
-                n -> now + steps.mm(n) > Limits.DROP.most()
+                n -> now + steps.mm(n) > TopKeys.RISE.range().most()
                         ? Optional.empty()
                         : Optional.of(make.with(s.with(s.top().dropped(steps.onTape(now + steps.mm(n)))))));
     }
@@ -137,8 +138,8 @@ final class ChangeStyle {
     ChangeLever lowerBand() {
         double now = steps.down(s.bandHeight());
         return new ChangeLever(
-                        steps.within(s.bandHeight() - Limits.BAND_HEIGHT.least()),
-                        Tell.said("style.lowest-band", Part.length(Limits.BAND_HEIGHT.least())),
+                        steps.within(s.bandHeight() - TopKeys.BAND_HEIGHT.range().least()),
+                        Tell.said("style.lowest-band", Part.length(TopKeys.BAND_HEIGHT.range().least())),
                         n -> 0.8 + steps.mm(n) / 40,
                         n -> Tell.said("style.lower-band", Part.length(now - steps.mm(n))),
                         n -> lowBand(now - steps.mm(n)))
@@ -150,7 +151,7 @@ final class ChangeStyle {
         boolean room = b.shape() == Shape.STRAIGHT
                 && b.channel() <= height
                 && b.keyPocket().isEmpty();
-        return height < Limits.BAND_HEIGHT.least() || !room
+        return height < TopKeys.BAND_HEIGHT.range().least() || !room
                 ? Optional.empty()
                 : Optional.of(make.with(s.with(
                         s.top().with(new TopEnd.Band(b.shape(), height, b.elastic(), b.drawstring(), b.keyPocket())))));
@@ -158,7 +159,7 @@ final class ChangeStyle {
 
     ChangeLever higherBack() {
         double now = s.top().backRaise();
-        int most = steps.within(Limits.RAISE.most() - now);
+        int most = steps.within(TopKeys.BACK_WAIST.range().most() - now);
         return new ChangeLever(
                 most,
                 Tell.said("style.highest-back", Part.length(steps.mm(most))),
@@ -167,7 +168,7 @@ final class ChangeStyle {
                         "style.higher-back",
                         Part.length(steps.mm(n)),
                         Part.length(steps.onTape(now + steps.mm(n)))),
-                n -> now + steps.mm(n) > Limits.RAISE.most()
+                n -> now + steps.mm(n) > TopKeys.BACK_WAIST.range().most()
                         ? Optional.empty()
                         : Optional.of(make.with(
                                 s.with(s.top().raised(s.top().frontRaise(), steps.onTape(now + steps.mm(n)))))));

@@ -3,6 +3,7 @@ package stretchwright.advice;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -94,7 +95,7 @@ public final class ClothNeeds {
         step(cards.putObject("across"), needs.across());
         step(cards.putObject("along"), needs.along());
         cards.put("areal", Numbers.share(needs.areal()));
-        cards.put("source", Voice.plain().say(needs.source()));
+        cards.put("source", needs.source());
         needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
         out.add(new Document(
                 NUMBERS, "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
@@ -106,9 +107,7 @@ public final class ClothNeeds {
         for (ClothWidths.Row row : widths.rows()) {
             ObjectNode one = out.addObject();
             one.put("usableWidth", Numbers.mm(row.width()));
-            one.put(
-                    "source",
-                    Voice.plain().say(row.own() ? Tell.said("needs.own-width") : Tell.said("needs.common-width")));
+            one.put("source", words(row.own() ? Tell.said("needs.own-cloth") : Tell.said("needs.common-width")));
             row.oneWay().ifPresent(b -> bought(one.putObject("oneWay"), b));
             row.turned().ifPresent(b -> bought(one.putObject("turned"), b));
         }
@@ -118,6 +117,11 @@ public final class ClothNeeds {
         out.put("lay", Numbers.mm(b.length()))
                 .put("needed", Numbers.mm(b.needed()))
                 .put("buy", Numbers.mm(b.bought()));
+    }
+
+    /** There are no lengths in them. */
+    private static String words(Said said) {
+        return Voice.plain().say(said);
     }
 
     private static void step(ObjectNode out, ShopNeeds.Step step) {
@@ -155,9 +159,7 @@ public final class ClothNeeds {
         String whom = make.wearer().isEmpty() ? make.name() : make.wearer() + ", " + make.name();
         return new ShopNeeds(
                 whom,
-                asMedium
-                        ? Tell.said("needs.source-as-medium", Part.number(100 * LEAST, 0), Part.share(MOST))
-                        : Tell.said("needs.source", Part.number(100 * LEAST, 0), Part.share(MOST)),
+                words(asMedium ? Tell.said("needs.tried-as-medium") : Tell.said("needs.tried")),
                 new ShopNeeds.Step(easy, goes),
                 along,
                 areal(across, along.yes().orElse(AMPLE)),
@@ -237,10 +239,10 @@ public final class ClothNeeds {
     }
 
     /** What asks most of that cloth. */
-    private List<Said> because(double across, double along) {
+    private List<String> because(double across, double along) {
         return fit(across, along).stream()
                 .flatMap(f -> f.openings().stream())
-                .map(o -> Tell.said("needs.asks", o.opening().said(), Part.share(o.needed())))
+                .map(o -> words(Tell.said("needs.asks", o.opening().said(), Part.share(o.needed()))))
                 .toList();
     }
 

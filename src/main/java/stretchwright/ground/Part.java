@@ -29,7 +29,9 @@ public sealed interface Part
         /** Of needles, stitches, paper: in mm everywhere. */
         MM,
         /** Of cloth along the roll: in metres, or in yards for makers in inches. */
-        CLOTH
+        CLOTH,
+        /** As the maker would write it: in the maker's own unit with no more decimals than it has, two at most. */
+        WRITTEN
     }
 
     /**
@@ -96,6 +98,16 @@ public sealed interface Part
 
     static Length length(double mm, int decimals) {
         return new Length(mm, Told.OWN, decimals, false);
+    }
+
+    /** As it is written in the maker's own file: "6 cm", "2.32 cm", "7/8 in". */
+    static Length written(double mm) {
+        return written(mm, false);
+    }
+
+    /** @param signed with its sign, also above zero */
+    static Length written(double mm, boolean signed) {
+        return new Length(mm, Told.WRITTEN, 2, signed);
     }
 
     /** Without the unit, which stands right before. */

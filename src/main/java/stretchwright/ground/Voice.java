@@ -102,7 +102,7 @@ public final class Voice {
     private String length(Part.Length l) {
         return switch (l.told()) {
             case MM -> withUnit(l, Unit.MM);
-            case OWN -> withUnit(l, unit);
+            case OWN, WRITTEN -> withUnit(l, unit);
             case BARE -> bare(l, unit);
             case CLOTH -> cloth(l.mm());
             case SEWN -> {
@@ -122,11 +122,15 @@ public final class Voice {
             String sign = inches.equals("0") ? "" : l.mm() < 0 ? "-" : l.signed() ? "+" : "";
             return sign + inches;
         }
+        if (l.told() == Told.WRITTEN) {
+            return (l.signed() && l.mm() > 0 ? "+" : "") + number(unit.fromMm(l.mm()), l.decimals());
+        }
         return signed(unit.fromMm(l.mm()), unit == Unit.MM ? l.decimals() : 1, l.signed());
     }
 
     private String span(Part.Span span) {
-        Unit told = span.from().told() == Told.OWN ? unit : Unit.MM;
+        Told how = span.from().told();
+        Unit told = how == Told.OWN || how == Told.WRITTEN ? unit : Unit.MM;
         String from = bare(span.from(), told);
         String to = bare(span.to(), told);
         String mm = from.equals(to) ? withUnit(span.to(), told) : ground("span", from, to, told.symbol());

@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** The known word nearest to a mistyped one: edit distance after Levenshtein, neighbours swapped count as one edit. Never its opposite. */
 public final class Nearest {
+    /** Of so few letters two others are another word: "gap" is not "way". */
+    private static final int SHORT = 5;
+
     private Nearest() {}
 
     /** Empty where nothing is near: more than a third of the letters would have to change. */
@@ -23,7 +26,7 @@ public final class Nearest {
                 best = candidate;
             }
         }
-        int tolerated = Math.max(2, plain.length() / 3);
+        int tolerated = plain.length() < SHORT ? 1 : Math.max(2, plain.length() / 3);
         return least <= tolerated && least < plain.length() ? Optional.ofNullable(best) : Optional.empty();
     }
 

@@ -17,6 +17,7 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Unit;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.OneRoll;
 import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
@@ -69,7 +70,7 @@ public final class Club {
      * @throws BadInput where one cannot be drafted, they cannot lie on one roll, or one does not lie on the table
      */
     public static Club of(List<MakeFile> makes, Wish wish, Progress progress) {
-        List<Finding> wrong = new ArrayList<>(ClubCloth.findings(makes));
+        List<Finding> wrong = new ArrayList<>(OneRoll.findings(makes));
         Fabric fabric = makes.get(0).fabric();
         if (wish.table().isPresent() && !fabric.shape().whole()) {
             wrong.add(new Finding(

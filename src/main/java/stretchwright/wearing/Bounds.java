@@ -1,6 +1,6 @@
 package stretchwright.wearing;
 
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import stretchwright.ground.Findings;
@@ -25,7 +25,7 @@ final class Bounds {
     /** The next step of each change, or what is left of it; a finding where nothing is left. */
     static Map<WearingKey, Double> next(MakeFile make, List<Step> steps, Findings findings) {
         Map<WearingKey, Double> sums = WearingApplied.sums(make.worn());
-        Map<WearingKey, Double> next = new EnumMap<>(WearingKey.class);
+        Map<WearingKey, Double> next = new LinkedHashMap<>();
         for (Step step : steps) {
             double so = sums.getOrDefault(step.key(), 0.0);
             double left = step.limit() > 0 ? step.limit() - so : so - step.limit();

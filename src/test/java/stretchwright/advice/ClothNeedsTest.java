@@ -91,8 +91,8 @@ class ClothNeedsTest {
         ShopNeeds medium = ClothNeeds.of(make("evening-practice.yaml"));
         ShopNeeds own = ClothNeeds.of(changed("hold: medium", "hold: {calf: 8 mmHg}"));
         assertThat(own.across()).isEqualTo(medium.across());
-        assertThat(words(own.source())).contains("medium hold");
-        assertThat(words(medium.source())).doesNotContain("medium hold");
+        assertThat(own.source()).contains("medium hold");
+        assertThat(medium.source()).doesNotContain("medium hold");
     }
 
     /** Where no cloth at all can be drafted, the style is at fault: "none" would blame the shop. */

@@ -20,6 +20,7 @@ public final class InUnit {
                 m.sewing(),
                 m.print(),
                 m.seed(),
-                m.worn());
+                m.worn(),
+                m.answers());
     }
 }

@@ -111,9 +111,9 @@ class SewingReaderTest {
                 "{conversion: 1e9 min} | sewing.conversion",
                 "{cone: 0 m} | sewing.cone",
                 "{thread: 3} | sewing.thread",
-                "{extra: [{name: a}]} | sewing.extra.minutes",
-                "{extra: [{minutes: 1}]} | sewing.extra.name",
-                "{extra: [{name: a, minutes: 1, place: moon}]} | sewing.extra.place",
+                "{extra: [{name: a}]} | sewing.extra.1.minutes",
+                "{extra: [{minutes: 1}]} | sewing.extra.1.name",
+                "{extra: [{name: a, minutes: 1, place: moon}]} | sewing.extra.1.place",
                 "{extra: 3} | sewing.extra",
                 "[1, 2] | sewing"
             })
@@ -125,11 +125,11 @@ class SewingReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "[{stitch: knitting, stitch length: 2 mm}] | fabric.settings.stitch",
-                "[{stitch: zigzag}] | fabric.settings.stitch length",
-                "[{stitch: zigzag, stitch length: 0}] | fabric.settings.stitch length",
-                "[{stitch: zigzag, stitch length: 2 mm, feed: 9}] | fabric.settings.feed",
-                "[{stitch: zigzag, stitch length: 2 mm}, {stitch: zigzag, stitch length: 3 mm}] | fabric.settings.stitch"
+                "[{stitch: knitting, stitch length: 2 mm}] | fabric.settings.1.stitch",
+                "[{stitch: zigzag}] | fabric.settings.1.stitch length",
+                "[{stitch: zigzag, stitch length: 0}] | fabric.settings.1.stitch length",
+                "[{stitch: zigzag, stitch length: 2 mm, feed: 9}] | fabric.settings.1.feed",
+                "[{stitch: zigzag, stitch length: 2 mm}, {stitch: zigzag, stitch length: 3 mm}] | fabric.settings.2.stitch"
             })
     void settingsThatCannotBeAreFindings(String items, String key) {
         assertThat(findings(settings(items))).extracting(Finding::key).contains(key);

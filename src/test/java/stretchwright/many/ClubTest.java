@@ -25,6 +25,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.OneRoll;
 import stretchwright.lay.ClubClock;
 import stretchwright.lay.ClubLay;
 import stretchwright.lay.Lay;
@@ -222,7 +223,7 @@ class ClubTest {
                     "knit, ink", "knit, rust", "fabric.name",
                     "is \"Heavy performance knit, rust\", but \"Heavy performance knit, ink\""
                 },
-                new String[] {"lay: open", "lay: folded", "style.lay", "is folded, but open"},
+                new String[] {"lay: open", "lay: folded", "style.lay.way", "is folded, but open"},
                 new String[] {
                     "lay: open", "lay: {way: open, scissor gap: 0.5}", "style.lay.scissor gap", "is 0.5 cm, but 0 cm"
                 });
@@ -271,14 +272,14 @@ class ClubTest {
                         .replace("stretch across: 60 %", "stretch across: 90 %")
                         .replace("lay: open", "lay: folded")
                         .getBytes(StandardCharsets.UTF_8));
-        assertThat(ClubCloth.findings(List.of(first, other, other, first)))
+        assertThat(OneRoll.findings(List.of(first, other, other, first)))
                 .extracting(Finding::line)
                 .containsExactly(
-                        "b.yaml: fabric.stretch across: is 90 %, but 60 % in a.yaml; weight is 180 g/m2, but 260 g/m2; name is"
-                                + " \"Heavy performance jersey\", but \"Heavy performance knit, ink\"; one roll is one cloth."
-                                + " Give both the same fabric, or lay them in two runs.",
-                        "b.yaml: style.lay: is folded, but open in a.yaml; one roll is laid in one way. Write the same in both"
-                                + " files, or lay them apart.");
+                        "b.yaml: fabric.name: is \"Heavy performance jersey\", but \"Heavy performance knit, ink\" in a.yaml."
+                                + " fabric.weight is 180 g/m2, but 260 g/m2. fabric.stretch across is 90 %, but 60 %."
+                                + " One roll is one cloth. Give both the same fabric, or lay them in two runs.",
+                        "b.yaml: style.lay.way: is folded, but open in a.yaml. One roll is laid in one way. Write the same in"
+                                + " both files, or lay them apart.");
     }
 
     /** The first file does not say which cloth it is for; the others do. */
@@ -289,10 +290,10 @@ class ClubTest {
                 BASE.replace("  name: Heavy performance knit, ink\n", "").getBytes(StandardCharsets.UTF_8));
         MakeFile ink = make("c.yaml", "Mika", "92.0");
         MakeFile rust = with("knit, ink", "knit, rust");
-        assertThat(ClubCloth.findings(List.of(nameless, ink, rust, ink)))
+        assertThat(OneRoll.findings(List.of(nameless, ink, rust, ink)))
                 .singleElement()
                 .matches(f -> f.file().equals("b.yaml") && f.key().equals("fabric.name"))
-                .matches(f -> f.problem().contains("in c.yaml; one roll is one cloth."));
+                .matches(f -> f.problem().contains("in c.yaml. One roll is one cloth."));
     }
 
     /** What a file leaves out, rounds in another unit or assumes for its own wearer is no other cloth. */
@@ -309,7 +310,7 @@ class ClubTest {
                 with("[60 %, 13 N]]", "[60 %, 1326 g]]"),
                 with("price: 14.50 per m", "price: 12 per m"));
         for (MakeFile other : same) {
-            assertThat(ClubCloth.findings(List.of(first, other))).isEmpty();
+            assertThat(OneRoll.findings(List.of(first, other))).isEmpty();
         }
         String wrapped = BASE.replace("stretch across: 60 %", "wrap hip: 80")
                 .replace("  load across: [[20 %, 3.1 N], [40 %, 6.9 N], [60 %, 13 N]]\n", "");
@@ -317,13 +318,13 @@ class ClubTest {
         MakeFile small = Make.read("d.yaml", wrapped.replace("96.1", "92.0").getBytes(StandardCharsets.UTF_8));
         assertThat(large.fabric().stretchAcross())
                 .isNotEqualTo(small.fabric().stretchAcross());
-        assertThat(ClubCloth.findings(List.of(large, small, first))).isEmpty();
+        assertThat(OneRoll.findings(List.of(large, small, first))).isEmpty();
     }
 
     /** As make says it, for every make that has such a piece; the child's would fit. */
     @Test
     void aPieceWiderThanTheClothIsAFindingOfItsMake() {
-        String narrow = BASE.replace("usable width: 147", "usable width: 62");
+        String narrow = BASE.replace("usable width: 147", "usable width: 62 cm");
         MakeFile a = Make.read("a.yaml", narrow.getBytes(StandardCharsets.UTF_8));
         MakeFile b = Make.read("b.yaml", narrow.replace("Rowan", "Mika").getBytes(StandardCharsets.UTF_8));
         MakeFile c = Make.read(

@@ -57,7 +57,7 @@ class ServerTest {
     void theExampleInTheFormIsTheExampleFile() throws IOException {
         MakeFile file = Make.read("x", Files.readAllBytes(Path.of("examples/evening-practice.yaml")));
         MakeFile form = Make.read("x", Form.example().makeText().getBytes(StandardCharsets.UTF_8));
-        assertThat(form).usingRecursiveComparison().isEqualTo(file);
+        assertThat(form).usingRecursiveComparison().ignoringFields("answers").isEqualTo(file);
     }
 
     @Test

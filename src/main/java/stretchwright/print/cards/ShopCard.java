@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
-import stretchwright.ground.Voice;
 import stretchwright.lay.ClothWidths;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Column;
@@ -62,8 +61,8 @@ final class ShopCard {
         card.grey(x + 46, box, 20, 16);
         card.words(x + 70, box + 17, width - 70, Phrases.of("shop.light"));
         List<String> small = new ArrayList<>();
-        small.add(Phrases.of("shop.source", Voice.plain().say(needs.source())));
-        needs.because().forEach(b -> small.add(Voice.plain().say(b)));
+        small.add(Phrases.of("shop.source", needs.source()));
+        small.addAll(needs.because());
         Column column = new Column(
                 card.canvas(),
                 x,

@@ -3,7 +3,6 @@ package stretchwright.print.cards;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
 import stretchwright.lay.ClothWidths;
 import stretchwright.print.kit.Phrases;
@@ -17,11 +16,11 @@ import stretchwright.print.kit.Phrases;
  */
 public record ShopNeeds(
         String forWhom,
-        Part source,
+        String source,
         Step across,
         Step along,
         double areal,
-        List<? extends Part> because,
+        List<String> because,
         Optional<Lengths> lengths) {
     public ShopNeeds {
         because = List.copyOf(because);
@@ -44,11 +43,11 @@ public record ShopNeeds(
     public static ShopNeeds usual() {
         return new ShopNeeds(
                 Phrases.of("shop.any-wearer"),
-                Part.text(Phrases.of("shop.usual")),
+                Phrases.of("shop.usual"),
                 Step.of(0.50, 0.35),
                 Step.of(0.40, 0.20),
                 0.43,
-                List.of(Part.text(Phrases.of("shop.with-make"))),
+                List.of(Phrases.of("shop.with-make")),
                 Optional.empty());
     }
 }
