@@ -27,6 +27,7 @@ import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
 import stretchwright.ground.Unit;
+import stretchwright.intake.Answers;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintTerms;
 import stretchwright.make.Rooms;
@@ -178,7 +179,8 @@ class RemediesSurveyTest {
                         "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(),
                         stretchwright.print.kit.FileGroup.usual()),
                 1,
-                List.of());
+                List.of(),
+                Answers.NONE);
     }
 
     private static Fabric cloth(RandomStream r) {
