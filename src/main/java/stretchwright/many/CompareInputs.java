@@ -72,7 +72,7 @@ final class CompareInputs {
         String what = key.path().replaceFirst("^wearer\\.", "").replace('.', ' ');
         switch (key.kind().input()) {
             case SECTION -> {}
-            case SECTIONS -> lists(what, key.parts(), listed(one), listed(other));
+            case SECTIONS -> lists(what, key.parts().all(), listed(one), listed(other));
             default -> add(row(what, key.kind(), one, other));
         }
         key.echo().assumed().ifPresent(is -> add(CompareRow.words(what + " assumed", yes(is.apply(a)), yes(is.apply(b)))));
