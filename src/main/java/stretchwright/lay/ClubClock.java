@@ -18,6 +18,11 @@ public interface ClubClock {
         return LayClock.NONE;
     }
 
+    /** Whether each part of the time comes after the one before it, so that what has one must wait for its turn. */
+    default boolean inTurn() {
+        return true;
+    }
+
     /** That part of the time as a whole of its own. */
     default ClubClock within(double from, double to) {
         return of((a, b) -> part(from * (1 - a) + to * a, from * (1 - b) + to * b), beside());
@@ -37,8 +42,23 @@ public interface ClubClock {
         };
     }
 
-    /** One clock over all of it: the searches come one after another and end, or are not begun, when it stops. */
+    /** One clock over all of it: the searches go on side by side and end, or are not begun, when it stops. */
     static ClubClock of(LayClock all) {
-        return of((from, to) -> all, all);
+        return new ClubClock() {
+            @Override
+            public LayClock part(double from, double to) {
+                return all;
+            }
+
+            @Override
+            public LayClock beside() {
+                return all;
+            }
+
+            @Override
+            public boolean inTurn() {
+                return false;
+            }
+        };
     }
 }

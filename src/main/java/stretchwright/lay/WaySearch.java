@@ -5,7 +5,11 @@ import stretchwright.lay.nest.LayClock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.lay.nest.Effort;
@@ -61,26 +65,33 @@ final class WaySearch {
 
     /** The shortest quick lay of each way; those near the shortest of all are searched on, but where they reach the floor. */
     Found ways(List<Plan> plans, Effort effort, ClubClock clock) {
+        if (plans.isEmpty()) {
+            return new Found(List.of(), 0);
+        }
+        LayClock beside = clock.beside();
+        ForkJoinTask<Long> sections = ForkJoinPool.commonPool().submit(() -> floorOfSections(plans, beside));
         // the ways know nothing of each other and may be tried side by side; ties go to the first
         List<Laid> quick =
-                shortestOfEach(plans.parallelStream().map(p -> quick(p, clock.beside())).toList());
-        double shortest = quick.stream().mapToDouble(Laid::length).min().orElse(0);
-        if (quick.isEmpty() || effort.equals(Effort.NONE)) {
-            return new Found(quick, quick.isEmpty() ? 0 : floor(0, clock.beside()));
+                shortestOfEach(plans.parallelStream().map(p -> quick(p, beside)).toList());
+        if (effort.equals(Effort.NONE)) {
+            return new Found(quick, floor(0, sections.join(), beside));
         }
-        double floor = floor(shortest, clock.beside());
+        double shortest = quick.stream().mapToDouble(Laid::length).min().orElseThrow();
+        double floor = floor(shortest, sections.join(), beside);
         Predicate<Laid> worth = l -> l.length() <= NEAR * shortest && l.length() > (1 + Lay.NOTHING) * floor;
         double all =
                 quick.stream().filter(worth).mapToInt(l -> l.layouts.size()).sum();
-        List<Laid> out = new ArrayList<>();
+        List<Supplier<Laid>> out = new ArrayList<>();
         int begun = 0;
         for (Laid laid : quick) {
             int stretches = worth.test(laid) ? laid.layouts.size() : 0;
             ClubClock share = clock.within(begun / all, (begun + stretches) / all);
-            out.add(stretches > 0 ? longer(laid, effort, floor, share) : laid);
+            out.add(() -> stretches > 0 ? longer(laid, effort, floor, share) : laid);
             begun += stretches;
         }
-        return new Found(shortestOfEach(out), floor);
+        // a worker that waits for the other of its crew leaves its place to another crew's
+        Stream<Supplier<Laid>> searches = clock.inTurn() ? out.stream() : out.parallelStream();
+        return new Found(shortestOfEach(searches.map(Supplier::get).toList()), floor);
     }
 
     /**
@@ -168,21 +179,38 @@ final class WaySearch {
      * for the gap at the fold, of which the floor knows nothing across; so the open lay's floor holds for every way.
      *
      * @param known the length of the shortest lay found so far, mm; 0 for a floor worked out quickly
+     * @param plain the floor by sections alone, in units
      * @param beside cuts it short: what is proved until then holds
      */
-    private double floor(double known, LayClock beside) {
-        boolean onlyFolded = terms.way() == Style.LayWay.FOLDED;
-        List<Cut> cuts = Cut.all(pieces, onlyFolded ? Lay.Method.FOLDED : Lay.Method.OPEN);
-        long width = Spread.whole(fabric) / (onlyFolded ? 2 : 1);
-        long plain = Floor.under(cuts, width, terms.tilt(), beside::stop);
+    private double floor(double known, long plain, LayClock beside) {
         long most = Grid.units(known);
         if (terms.tilt() > 0 || plain >= most) {
             return Grid.mm(plain);
         }
         long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
-        long stacked = StackFloor.under(cuts, width, !fabric.oneWay(), gap, most, beside::stop);
+        long stacked = StackFloor.under(cutsOfFloor(), widthOfFloor(), !fabric.oneWay(), gap, most, beside::stop);
         // pieces that touch the fold across leave no gap at it, so unfolded they come a gap nearer to each other
         long atFold = fabric.oneWay() ? 0 : gap;
         return Grid.mm(Math.max(plain, stacked - atFold));
+    }
+
+    private long floorOfSections(List<Plan> plans, LayClock beside) {
+        return plans.stream()
+                .filter(p -> beside == LayClock.NONE && terms.tilt() == 0 && p.method() == methodOfFloor())
+                .findFirst()
+                .map(p -> p.spreads().get(0).floorOfCuts())
+                .orElseGet(() -> Floor.under(cutsOfFloor(), widthOfFloor(), terms.tilt(), beside::stop));
+    }
+
+    private Lay.Method methodOfFloor() {
+        return terms.way() == Style.LayWay.FOLDED ? Lay.Method.FOLDED : Lay.Method.OPEN;
+    }
+
+    private List<Cut> cutsOfFloor() {
+        return Cut.all(pieces, methodOfFloor());
+    }
+
+    private long widthOfFloor() {
+        return Spread.whole(fabric) / (methodOfFloor() == Lay.Method.FOLDED ? 2 : 1);
     }
 }

@@ -192,7 +192,7 @@ public final class Session {
         Findings findings = new Findings(make.file(), make.unit());
         Optional<T> result = room.of(findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(findings.all());
         }
         return result.orElseThrow(() -> new IllegalStateException("a stage gave neither a result nor a finding"));
     }

@@ -64,8 +64,8 @@ final class Extras {
         Rings.among(steps).stream()
                 .<Part>map(name -> Part.text(name.word()))
                 .reduce((one, next) -> Tell.said("wrong.then", one, next))
-                .ifPresent(ring -> findings.add(
-                        KEY, Tell.said("wrong.wait-in-a-ring", ring), Tell.said("right.wait-in-a-ring")));
+                .ifPresent(ring ->
+                        findings.add(KEY, Tell.said("wrong.wait-in-a-ring", ring), Tell.said("right.wait-in-a-ring")));
         if (steps.size() > OrderOfWork.MOST_JOBS) {
             findings.add(
                     KEY,

@@ -9,8 +9,7 @@ import stretchwright.pattern.Stitch;
 
 /** What often goes wrong at a step, and how to put it right. Common practice, no source. */
 final class Mishaps {
-    private static final Mishap AT_A_TEST =
-            new Mishap(Tell.said("mistake.test"), Tell.said("undo.test"));
+    private static final Mishap AT_A_TEST = new Mishap(Tell.said("mistake.test"), Tell.said("undo.test"));
 
     private static final Map<StepKind, Mishap> ALL = new EnumMap<>(StepKind.class);
 
@@ -91,8 +90,7 @@ final class Mishaps {
 
     static Optional<Mishap> at(Step step) {
         Mishap known = step.name() instanceof StepName.Test ? AT_A_TEST : ALL.get(step.name());
-        return Optional.ofNullable(known)
-                .map(m -> m.undo.isNothing() ? new Mishap(m.mistake, unpicked(step)) : m);
+        return Optional.ofNullable(known).map(m -> m.undo.isNothing() ? new Mishap(m.mistake, unpicked(step)) : m);
     }
 
     private static Said unpicked(Step step) {

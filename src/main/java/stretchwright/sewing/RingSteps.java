@@ -38,12 +38,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
             StepKind.BAND_FOLD,
             StepKind.LEG_TOP_MARKS,
             StepKind.BAND_JOIN,
-            Set.of(
-                    StepKind.BAND_RING,
-                    StepKind.BAND_RINGS,
-                    StepKind.BAND_TOP,
-                    StepKind.EYELETS,
-                    StepKind.ELASTIC),
+            Set.of(StepKind.BAND_RING, StepKind.BAND_RINGS, StepKind.BAND_TOP, StepKind.EYELETS, StepKind.ELASTIC),
             Set.of(
                     StepKind.SIDE_SEAMS,
                     StepKind.DARTS,
@@ -117,7 +112,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 && !twoLayers(kind)
                 && LowerSteps.notion(pattern, Named.WAIST_ELASTIC).isPresent();
         return Step.unsewn(
-                twoLayers(kind) ? StepKind.BAND_TURN : kind.fold,
+                folding(kind),
                 Place.TABLE,
                 longEdges(piece, ring(kind, join)),
                 join.times() * Pace.FOLD_AND_MARK,
@@ -126,6 +121,10 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         .and(Tell.said("fold.quarters"))
                         .and(elastic ? Tell.said("fold.elastic") : Said.NOTHING),
                 twoLayers(kind) ? Tell.said("fold.check-two-layers") : Tell.said("fold.check"));
+    }
+
+    private StepKind folding(Kind kind) {
+        return twoLayers(kind) ? StepKind.BAND_TURN : kind.fold;
     }
 
     private Said folded(Kind kind, Piece piece) {
@@ -173,8 +172,8 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 join.length(),
                 Pace.ringSeam(tool.stitch(), join.length(), join.times()),
                 kind == BAND
-                        ? Set.of(kind.fold, kind.marks, StepKind.TAILBONE_POCKET)
-                        : Set.of(kind.fold, kind.marks),
+                        ? Set.of(folding(kind), kind.marks, StepKind.TAILBONE_POCKET)
+                        : Set.of(folding(kind), kind.marks),
                 slipped(kind)
                         .and(Words.stretch(ring(kind, join), garment(kind, join), kind.ring))
                         .and(kind == BAND ? Said.NOTHING : Tell.said("join.opposite-allowances"))

@@ -13,12 +13,10 @@ import stretchwright.ground.Said;
  * @param note tensions and whatever else was written down; may be nothing
  * @param kept whether these are the settings that were kept with the fabric
  */
-public record Setting(
-        double stitchLength, Said needle, Said thread, OptionalDouble feed, Said note, boolean kept) {
+public record Setting(double stitchLength, Said needle, Said thread, OptionalDouble feed, Said note, boolean kept) {
 
     /** What was kept with a fabric, in the sewer's own words; those that are empty say nothing. */
-    public static Setting kept(
-            double stitchLength, String needle, String thread, OptionalDouble feed, String note) {
+    public static Setting kept(double stitchLength, String needle, String thread, OptionalDouble feed, String note) {
         return new Setting(stitchLength, Tell.own(needle), Tell.own(thread), feed, Tell.own(note), true);
     }
 

@@ -45,10 +45,7 @@ final class Soundness {
                 .flatMap(p -> p.edges().stream())
                 .anyMatch(e -> e.name().equals(side.edge()));
         if (!there) {
-            findings.add(
-                    key,
-                    Tell.said("wrong.no-such-edge", Joined.of(side).said()),
-                    Tell.said("right.no-such-edge"));
+            findings.add(key, Tell.said("wrong.no-such-edge", Joined.of(side).said()), Tell.said("right.no-such-edge"));
         }
     }
 }

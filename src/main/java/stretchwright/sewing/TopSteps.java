@@ -63,7 +63,9 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 darts.length(),
                 Pace.flatSeam(tool.stitch(), darts.length(), darts.times()),
                 Set.of(),
-                (line ? Tell.said("darts.fold-line", edges, Tell.mark(Named.FOLD_THE_DART)) : Tell.said("darts.fold", edges))
+                (line
+                                ? Tell.said("darts.fold-line", edges, Tell.mark(Named.FOLD_THE_DART))
+                                : Tell.said("darts.fold", edges))
                         .and(tool.hasKnife() ? Tell.said("darts.run-off") : Tell.said("darts.to-the-fold"))
                         .and(Words.pins(tool))
                         .and(Words.limitAlong(tool, fabric)),
@@ -125,8 +127,7 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 length,
                 Pace.row(tool.stitch(), length, 1),
                 Set.of(),
-                Tell.said(
-                        "elastic.do", Tell.mm(elastic.width()), Tell.mm(elastic.cut()), Tell.mm(elastic.ends())),
+                Tell.said("elastic.do", Tell.mm(elastic.width()), Tell.mm(elastic.cut()), Tell.mm(elastic.ends())),
                 Tell.said("elastic.check", Tell.mm(elastic.cut() - elastic.ends())));
     }
 

@@ -61,9 +61,7 @@ final class Words {
         }
         boolean oneIsSingle = here.stream().anyMatch(n -> n.mark() == Notch.Mark.SINGLE);
         if (!differ) {
-            return oneIsSingle
-                    ? Tell.said("notches.single", named(names))
-                    : Tell.said("notches.double", named(names));
+            return oneIsSingle ? Tell.said("notches.single", named(names)) : Tell.said("notches.double", named(names));
         }
         return Tell.said(
                 "notches.differ",

@@ -16,6 +16,7 @@ import stretchwright.intake.WearingEntry;
 import stretchwright.intake.WearingKey;
 import stretchwright.intake.WearingReader;
 import stretchwright.intake.WearingSymptom;
+import stretchwright.make.WornWords;
 import stretchwright.wearing.Cure.Step;
 
 /**
@@ -126,7 +127,7 @@ public final class Wearing {
             Bounds.all(history, findings);
             if (findings.isEmpty() && changed.filter(this::isDifferent).isEmpty()) {
                 findings.add(
-                        WearingReader.SECTION, Tell.said("history.has-it", WearingLines.change(entry.change())), AGAIN);
+                        WearingReader.SECTION, Tell.said("history.has-it", WornWords.change(entry.change())), AGAIN);
             }
             return changed.filter(m -> findings.isEmpty()).map(m -> new Change(steps, entry, m));
         }

@@ -129,7 +129,7 @@ public record ResultPage(String id, Session session, Made made) {
             lines.add("As a sum: "
                     + ClothWords.sum(made.use().buying(), made.make().unit()));
         }
-        made.contrastWords().forEach(c -> lines.add("And " + c + "."));
+        made.contrastWords().forEach(c -> lines.add("And " + Voice.of(made.make().unit()).say(c) + "."));
         made.use()
                 .onHand()
                 .ifPresent(hand -> lines.add("On hand: "

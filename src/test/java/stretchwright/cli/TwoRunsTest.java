@@ -84,7 +84,9 @@ class TwoRunsTest {
         ExecutorService first = Executors.newSingleThreadExecutor();
         try {
             Future<Ran> ran = first.submit(() -> Ran.with(slow, "make", good, "--out", out));
-            assertThat(begun.await(60, TimeUnit.SECONDS)).as(String.valueOf(ran.isDone() ? ran.get() : "")).isTrue();
+            assertThat(begun.await(60, TimeUnit.SECONDS))
+                    .as(String.valueOf(ran.isDone() ? ran.get() : ""))
+                    .isTrue();
             isToldToWait(out);
             go.countDown();
             assertThat(ran.get(60, TimeUnit.SECONDS).code()).isZero();

@@ -25,8 +25,8 @@ import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.Place;
-import stretchwright.sewing.SewingPlan.Operation;
 import stretchwright.sewing.SewingPlan;
+import stretchwright.sewing.SewingPlan.Operation;
 import stretchwright.sewing.StepName;
 
 /** The sewing plans of all examples on several sets of machines, against trying every order. */
@@ -86,9 +86,15 @@ class SewingOfExamplesTest {
         PLANS.forEach((name, plan) -> plan.operations().stream()
                 .filter(o -> o.stitch().isPresent())
                 .forEach(o -> {
-                    assertThat(o.help().setting()).as("%s, %s", name, o.name().word()).isPresent();
-                    assertThat(o.help().mistake().isNothing()).as("%s, %s", name, o.name().word()).isFalse();
-                    assertThat(o.help().undo().isNothing()).as("%s, %s", name, o.name().word()).isFalse();
+                    assertThat(o.help().setting())
+                            .as("%s, %s", name, o.name().word())
+                            .isPresent();
+                    assertThat(o.help().mistake().isNothing())
+                            .as("%s, %s", name, o.name().word())
+                            .isFalse();
+                    assertThat(o.help().undo().isNothing())
+                            .as("%s, %s", name, o.name().word())
+                            .isFalse();
                 }));
     }
 
@@ -104,7 +110,8 @@ class SewingOfExamplesTest {
                     StepName test = new StepName.Test(o.stitch().orElseThrow());
                     assertThat(plan.operations())
                             .as("%s, %s", name, o.name().word())
-                            .anyMatch(t -> t.name().equals(test) && Voice.plain().say(t.check()).contains("more than the"));
+                            .anyMatch(t -> t.name().equals(test)
+                                    && Voice.plain().say(t.check()).contains("more than the"));
                 }));
         assertThat(breaking)
                 .as("some stitch of these breaks, or nothing was tested")

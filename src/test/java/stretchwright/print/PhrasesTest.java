@@ -54,7 +54,8 @@ class PhrasesTest {
                     "wrap hip:",
                     "wrap calf:",
                     "pose lengths: {back waist to front waist: [70, 78]}",
-                    "reaches pose: true"),
+                    "reaches pose: true",
+                    "other papers"),
             "names of pieces, edges, notches and notions, until they are types",
             List.of(
                     "back rise",

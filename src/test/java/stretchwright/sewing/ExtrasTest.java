@@ -53,8 +53,7 @@ class ExtrasTest {
         SewingPlan.Operation own = step(plan, new StepName.Own("test the iron"));
         assertThat(own.help().mistake().isNothing()).isTrue();
         assertThat(own.help().why()).isEmpty();
-        assertThat(own.after())
-                .containsExactly(step(plan, StepKind.INSEAMS).step());
+        assertThat(own.after()).containsExactly(step(plan, StepKind.INSEAMS).step());
     }
 
     @Test

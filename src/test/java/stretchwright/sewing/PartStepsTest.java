@@ -132,7 +132,8 @@ class PartStepsTest {
         assertThat(step(plan, StepKind.BAND_JOIN).after())
                 .contains(step(plan, StepKind.TAILBONE_POCKET).step());
         assertThat(plan.operations()).noneMatch(o -> o.name().equals(StepKind.CROTCH_BAR));
-        assertThat(Voice.plain().say(step(plan, StepKind.INSEAMS).check())).contains("between the notches below knee and above knee");
+        assertThat(Voice.plain().say(step(plan, StepKind.INSEAMS).check()))
+                .contains("between the notches below knee and above knee");
         assertThat(step(plan, StepKind.GUSSET).length()).isGreaterThan(4 * 75);
     }
 

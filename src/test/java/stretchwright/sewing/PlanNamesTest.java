@@ -28,7 +28,8 @@ class PlanNamesTest {
     void joinsNameOnlyEdgesThatExist() {
         forEveryStep((pattern, operation) -> {
             for (Joined join : operation.joins()) {
-                assertThat(pattern.piece(join.piece()).edge(join.edge()).length()).isPositive();
+                assertThat(pattern.piece(join.piece()).edge(join.edge()).length())
+                        .isPositive();
             }
         });
     }

@@ -167,7 +167,9 @@ class PlanningTest {
                 .satisfies(o -> assertThat(o.name()).isEqualTo(new StepName.Test(Stitch.COVERSTITCH)));
         SewingPlan cuff = plan(SampleSewing.withCuff(), Set.of(Machine.COMBINED));
         assertThat(cuff.changeovers()).isZero();
-        assertThat(instruction(step(cuff, StepKind.BACK_RISE))).contains("left out").contains("converting");
+        assertThat(instruction(step(cuff, StepKind.BACK_RISE)))
+                .contains("left out")
+                .contains("converting");
     }
 
     /** By hand: beside an overlocker the combined machine stays a coverstitch: three moves, as with two single machines. */
@@ -318,6 +320,15 @@ class PlanningTest {
         assertThat(plan.operations())
                 .noneMatch(o -> o.name().word().contains("waistband") || o.name() == StepKind.LEG_TOP_MARKS);
         assertThat(instruction(step(plan, StepKind.TRY_ON))).contains("no waistband");
+    }
+
+    /** The join meets clip to clip: the clips of a band of two layers are set when it is turned. */
+    @Test
+    void aBandOfTwoLayersIsTurnedAndMarkedBeforeItIsJoined() {
+        Pattern contoured = SampleSewing.every().get("darts under a contoured band");
+        SewingPlan plan = plan(java.util.Objects.requireNonNull(contoured), OVERLOCK_AND_COVER);
+        assertThat(step(plan, StepKind.BAND_JOIN).after())
+                .contains(step(plan, StepKind.BAND_TURN).step());
     }
 
     private static Pattern withSeam(Pattern pair, Seam seam) {

@@ -25,7 +25,8 @@ class SewnLengthsTest {
     /** By hand: 7 mm is 4.41 sixteenths, 52 mm 32.76, 100 mm 62.99, 15 mm 9.45, 20 mm 12.6. */
     @Test
     void lengthsHaveInchesBehindThem() {
-        assertThat(INCHES.say(step(StepKind.FRONT_RISE).instruction())).contains("The sew line is 7 mm (1/4 in) in from");
+        assertThat(INCHES.say(step(StepKind.FRONT_RISE).instruction()))
+                .contains("The sew line is 7 mm (1/4 in) in from");
         assertThat(INCHES.say(step(StepKind.BAND_JOIN).instruction())).contains("52 mm (2 1/16 in) shorter all round");
         assertThat(INCHES.say(PLAN.operations().get(0).instruction())).contains("sew 100 mm (3 15/16 in) across");
         assertThat(INCHES.say(step(StepKind.TRY_ON).check()))
@@ -36,14 +37,16 @@ class SewnLengthsTest {
     /** Stitches and needles are set in mm everywhere. */
     @Test
     void stitchesHaveNot() {
-        assertThat(INCHES.say(step(StepKind.FRONT_RISE).help().setting().orElseThrow().note()))
+        assertThat(INCHES.say(
+                        step(StepKind.FRONT_RISE).help().setting().orElseThrow().note()))
                 .isEqualTo("1 mm wide for seams, 4 mm for hems");
     }
 
     @Test
     void inMillimetresAndCentimetresTheWordsAreTheSame() {
         for (SewingPlan.Operation o : PLAN.operations()) {
-            assertThat(Voice.of(Unit.CM).say(o.instruction())).isEqualTo(Voice.plain().say(o.instruction()));
+            assertThat(Voice.of(Unit.CM).say(o.instruction()))
+                    .isEqualTo(Voice.plain().say(o.instruction()));
             assertThat(Voice.of(Unit.CM).say(o.check())).isEqualTo(Voice.plain().say(o.check()));
         }
     }

@@ -80,7 +80,8 @@ final class Booklet {
         Voice voice = job.voice();
         if (plan.threads().isEmpty()) {
             return plan.thread().entrySet().stream()
-                    .map(e -> Phrases.of("booklet.thread-of", voice.say(e.getKey().said()), Amounts.number(e.getValue(), 0)))
+                    .map(e -> Phrases.of(
+                            "booklet.thread-of", voice.say(e.getKey().said()), Amounts.number(e.getValue(), 0)))
                     .toList();
         }
         return plan.threads().stream()
@@ -196,8 +197,7 @@ final class Booklet {
                 top - height + 2,
                 BookletWriter.room().maxX(),
                 top - 1);
-        book.drawing(
-                height, c -> c.spoken(Tag.FIGURE, words.title(o), () -> StepDrawing.draw(job, o, c, room, TEXT)));
+        book.drawing(height, c -> c.spoken(Tag.FIGURE, words.title(o), () -> StepDrawing.draw(job, o, c, room, TEXT)));
     }
 
     private List<Para> above(Operation o) {

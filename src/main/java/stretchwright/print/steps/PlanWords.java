@@ -83,8 +83,7 @@ final class PlanWords {
 
     private static String byHand(SewingPlan plan) {
         boolean hand = plan.operations().stream().anyMatch(o -> o.stitch().isPresent())
-                && plan.operations().stream()
-                        .allMatch(o -> o.stitch().isEmpty() || o.place() == Place.HAND);
+                && plan.operations().stream().allMatch(o -> o.stitch().isEmpty() || o.place() == Place.HAND);
         return hand ? " " + Phrases.of("plan.by-hand") : "";
     }
 

@@ -6,11 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Part;
 import stretchwright.sewing.Setting;
+import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingPlan.Demand;
 import stretchwright.sewing.SewingPlan.Help;
 import stretchwright.sewing.SewingPlan.Operation;
 import stretchwright.sewing.SewingPlan.Reason;
-import stretchwright.sewing.SewingPlan;
 
 /** The sample job with all the help that a step can have; all of it invented. */
 public final class HelpedJob {

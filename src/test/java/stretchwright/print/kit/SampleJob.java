@@ -21,8 +21,8 @@ import stretchwright.pattern.Stitch;
 import stretchwright.print.sheets.Sheeted;
 import stretchwright.sewing.Joined;
 import stretchwright.sewing.Place;
-import stretchwright.sewing.SewingPlan.Operation;
 import stretchwright.sewing.SewingPlan;
+import stretchwright.sewing.SewingPlan.Operation;
 import stretchwright.sewing.StepKind;
 import stretchwright.sewing.StepName;
 

@@ -32,8 +32,10 @@ class PlanWordsTest {
 
     @Test
     void whatForcesAConversionIsNamed() {
-        SewingPlan.Optimum forced = new SewingPlan.Optimum(BigInteger.valueOf(7090), 1, 1, List.of(StepKind.INSEAMS, StepKind.HEMS));
-        assertThat(PlanWords.order(forced, Voice.plain())).contains("Of 7,090 orders", "converted once", "of inseams, then hems");
+        SewingPlan.Optimum forced =
+                new SewingPlan.Optimum(BigInteger.valueOf(7090), 1, 1, List.of(StepKind.INSEAMS, StepKind.HEMS));
+        assertThat(PlanWords.order(forced, Voice.plain()))
+                .contains("Of 7,090 orders", "converted once", "of inseams, then hems");
         assertThat(PlanWords.order(new SewingPlan.Optimum(BigInteger.ONE, 0, 0, List.of()), Voice.plain()))
                 .isEqualTo("No other order keeps what must come before.");
     }

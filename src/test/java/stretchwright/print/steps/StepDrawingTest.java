@@ -93,7 +93,8 @@ class StepDrawingTest {
             assertThat(booklet).as("every drawing has room").doesNotContain("no room here");
             job.sewing()
                     .operations()
-                    .forEach(o -> assertThat(booklet.split("\\b" + o.step() + "\\. " + o.name().word()))
+                    .forEach(o -> assertThat(booklet.split(
+                                    "\\b" + o.step() + "\\. " + o.name().word()))
                             .as(o.name().word())
                             .hasSize(2));
         }
@@ -112,7 +113,9 @@ class StepDrawingTest {
         assertThat(StepDrawing.draw(job, o, seen, room, text))
                 .as(o.name().word() + ": every letter and number has a place")
                 .isTrue();
-        assertThat(seen.points).as(o.name().word()).allMatch(p -> room.grown(0.01).meets(new Box(p.x(), p.y(), p.x(), p.y())));
+        assertThat(seen.points)
+                .as(o.name().word())
+                .allMatch(p -> room.grown(0.01).meets(new Box(p.x(), p.y(), p.x(), p.y())));
         List<Box> spaces = new ArrayList<>();
         for (Writing w : seen.words) {
             Box space = Box.around(w.outline());
@@ -145,7 +148,8 @@ class StepDrawingTest {
     @Test
     void aPairIsDrawnAsLeftAndRightWithTheEdgesFacing() {
         Job job = SampleJob.on("A4");
-        StepPanels step = StepPanels.of(job, joining(job, new Joined("leg", "front crotch"), new Joined("leg", "front crotch")));
+        StepPanels step =
+                StepPanels.of(job, joining(job, new Joined("leg", "front crotch"), new Joined("leg", "front crotch")));
         assertThat(step.panels()).hasSize(2);
         assertThat(step.panels().get(0).mirrored())
                 .isNotEqualTo(step.panels().get(1).mirrored());
@@ -166,7 +170,8 @@ class StepDrawingTest {
         StepPanels sides = StepPanels.of(job, named(job, StepKind.SIDE_SEAMS));
         assertThat(StepDrawing.key(sides).get(0)).startsWith("A on B");
         assertThat(StepAfter.of(job, sides)).isPresent();
-        assertThat(StepAfter.of(job, StepPanels.of(job, named(job, StepKind.INSEAMS)))).isEmpty();
+        assertThat(StepAfter.of(job, StepPanels.of(job, named(job, StepKind.INSEAMS))))
+                .isEmpty();
     }
 
     /** Where nothing flat would be true there is no picture of it: darts, curved bands, straps, panels. */
@@ -239,7 +244,9 @@ class StepDrawingTest {
         Job bare = unmarked(job, "cuff");
         for (StepKind kind : List.of(StepKind.CUFF_FOLD, StepKind.BAND_FOLD)) {
             Operation fold = unsewn(joining(bare, edges), kind);
-            assertThat(StepAfter.of(bare, StepPanels.of(bare, fold))).as(kind.word()).isPresent();
+            assertThat(StepAfter.of(bare, StepPanels.of(bare, fold)))
+                    .as(kind.word())
+                    .isPresent();
         }
         Operation turn = unsewn(joining(bare, edges), StepKind.BAND_TURN);
         assertThat(StepAfter.of(bare, StepPanels.of(bare, turn))).isEmpty();
@@ -273,7 +280,14 @@ class StepDrawingTest {
                 .toList();
         Pattern pattern = new Pattern(pieces, all.seams(), all.levels(), all.reductions());
         return new Job(
-                job.makeName(), job.wearerName(), job.unit(), pattern, job.fit(), job.lays(), job.sewing(), job.paper());
+                job.makeName(),
+                job.wearerName(),
+                job.unit(),
+                pattern,
+                job.fit(),
+                job.lays(),
+                job.sewing(),
+                job.paper());
     }
 
     private static Operation unsewn(Operation o, StepKind kind) {
