@@ -9,7 +9,7 @@ import stretchwright.ground.Unit;
  *
  * @param unit "mm", "%", "cm2", "mmHg", "min", "years", "g/m2", "" for a plain number, or "words" for texts
  */
-record CompareRow(String what, OptionalDouble a, OptionalDouble b, String textA, String textB, String unit) {
+public record CompareRow(String what, OptionalDouble a, OptionalDouble b, String textA, String textB, String unit) {
     static CompareRow words(String what, String a, String b) {
         return new CompareRow(what, OptionalDouble.empty(), OptionalDouble.empty(), a, b, "words");
     }
