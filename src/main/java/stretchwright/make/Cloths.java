@@ -34,9 +34,7 @@ public final class Cloths {
         lay(own, make.fabric(), make, stages, findings).ifPresent(out::add);
         for (int i = 0; i < make.contrasts().size(); i++) {
             Contrast c = make.contrasts().get(i);
-            List<Piece> pieces = pattern.pieces().stream()
-                    .filter(p -> c.pieces().contains(p.name()))
-                    .toList();
+            List<Piece> pieces = c.pieces(pattern);
             Findings here = new Findings(make.file(), make.unit());
             lay(pieces, c.fabric(), make, stages, here).ifPresent(out::add);
             String key = key(i);

@@ -52,7 +52,7 @@ public final class Printing {
             FileGroup group = paper.equals(job.paper()) ? FileGroup.PATTERN : FileGroup.OTHER_PAPERS;
             all.add(new Printable(TiledPdf.fileName("pattern", paper), group, () -> TiledPdf.of(job, paper)));
         }
-        all.add(new Printable("pattern.svg", FileGroup.PATTERN, () -> PatternSvg.of(job)));
+        all.add(pattern(job));
         for (int i = 0; i < job.lays().size(); i++) {
             String name = i == 0 ? "lay" : "lay-" + (i + 1);
             Job cloth = job.on(job.lays().get(i));
@@ -75,6 +75,11 @@ public final class Printing {
         all.add(new Printable("load.svg", FileGroup.FIT, () -> LoadSvg.of(job)));
         all.add(new Printable("fit.pdf", FileGroup.FIT, () -> FitPdf.of(job)));
         return all;
+    }
+
+    /** The pattern as a drawing: of a make that is drafted and no more, too. */
+    public static Printable pattern(Job job) {
+        return new Printable("pattern.svg", FileGroup.PATTERN, () -> PatternSvg.of(job));
     }
 
     private static Iterable<Paper> papers(Paper wanted) {

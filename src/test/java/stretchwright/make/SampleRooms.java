@@ -96,6 +96,14 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
+    public List<Printable> drawn(MakeFile make, Pattern pattern) {
+        return List.of(new Printable(
+                "pattern.svg",
+                FileGroup.PATTERN,
+                () -> new Document("pattern.svg", "pattern drawing", 1, pattern.toString().getBytes(UTF_8))));
+    }
+
+    @Override
     public List<Printable> printables(
             MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         return List.of(

@@ -147,6 +147,14 @@ class SessionTest {
     }
 
     @Test
+    void thePatternIsDrawnWithoutFitAndLayAndOnce() {
+        Session session = session();
+        session.document("pattern.svg");
+        session.document("pattern.svg");
+        assertThat(rooms.asked).isEqualTo(new TreeMap<>(java.util.Map.of("body", 1, "draft", 1, "pattern.svg", 1)));
+    }
+
+    @Test
     void aFileThatTheMakeHasNotIsEmpty() {
         assertThat(session().document("../make.yaml")).isEmpty();
         assertThat(session().document("report.json")).isPresent();
@@ -212,9 +220,18 @@ class SessionTest {
         }
 
         @Override
+        public List<Printable> drawn(MakeFile make, Pattern pattern) {
+            return counted(real.drawn(make, pattern));
+        }
+
+        @Override
         public List<Printable> printables(
                 MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
-            return real.printables(make, pattern, fit, lays, sewing).stream()
+            return counted(real.printables(make, pattern, fit, lays, sewing));
+        }
+
+        private List<Printable> counted(List<Printable> all) {
+            return all.stream()
                     .map(p -> new Printable(p.name(), p.group(), () -> {
                         count(p.name());
                         return p.made();

@@ -102,6 +102,16 @@ public final class SvgCanvas implements Canvas {
         return out.toString();
     }
 
+    /** What no file of markup may hold becomes a visible substitute; nothing is escaped. */
+    public static String visible(String text) {
+        return text.codePoints().allMatch(SvgCanvas::allowed)
+                ? text
+                : text.codePoints()
+                        .map(c -> allowed(c) ? c : 0x25A1)
+                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                        .toString();
+    }
+
     private static boolean allowed(int c) {
         return c == '\t' || c == '\n' || (c >= 0x20 && c <= 0xD7FF) || (c >= 0xE000 && c <= 0xFFFD) || c >= 0x10000;
     }
