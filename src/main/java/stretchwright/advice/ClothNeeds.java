@@ -14,6 +14,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Json;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -29,7 +30,6 @@ import stretchwright.pattern.Pattern;
 import stretchwright.print.cards.ClothCards;
 import stretchwright.print.cards.ShopNeeds;
 import stretchwright.print.kit.Paper;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -90,7 +90,7 @@ public final class ClothNeeds {
     /** Both cards, and the numbers of the shop card as cloth.json; what no cloth reaches is left out there. */
     private static List<Document> cards(ShopNeeds needs, Paper paper) {
         List<Document> out = new ArrayList<>(ClothCards.of(paper, needs));
-        ObjectNode file = JsonMapper.builder().build().createObjectNode();
+        ObjectNode file = Json.node();
         ObjectNode cards = file.putObject("clothCards");
         step(cards.putObject("across"), needs.across());
         step(cards.putObject("along"), needs.along());
@@ -98,7 +98,7 @@ public final class ClothNeeds {
         cards.put("source", needs.source());
         needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
         out.add(new Document(
-                NUMBERS, "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
+                NUMBERS, "cloth needs", 1, Json.bytes(file)));
         return out;
     }
 
