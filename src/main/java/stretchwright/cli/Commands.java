@@ -15,8 +15,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
-import stretchwright.report.Program;
 import stretchwright.ground.Findings;
+import stretchwright.report.Program;
 
 /** The command door: which commands there are, what they share, and what happens when something goes wrong. */
 @Command(

@@ -21,8 +21,8 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintTerms;
-import stretchwright.print.kit.FileGroup;
 import stretchwright.make.Made;
+import stretchwright.print.kit.FileGroup;
 
 /** The whole job for each make file. Either all of them are written, or none. */
 @Command(name = "make", description = "Drafts, checks the fit, lays, plans the sewing and writes the printable files.")
@@ -44,8 +44,9 @@ final class MakeCommand extends Task {
             names = "--files",
             paramLabel = "NAMES",
             split = ",",
-            description = "Which files to make, such as pattern,lay; all for every one there is. report.json is made always."
-                    + " Left out: what the make file says under print, files, or else what is usual.")
+            description =
+                    "Which files to make, such as pattern,lay; all for every one there is. report.json is made always."
+                            + " Left out: what the make file says under print, files, or else what is usual.")
     private List<String> wanted = List.of();
 
     private final Jobs jobs;
@@ -80,8 +81,7 @@ final class MakeCommand extends Task {
     /** Those of the option; empty where it was left out. */
     private Set<FileGroup> groups(List<Finding> wrong) {
         Findings findings = new Findings("make");
-        Set<FileGroup> groups =
-                PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+        Set<FileGroup> groups = PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());
         return groups;
     }

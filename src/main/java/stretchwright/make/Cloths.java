@@ -48,10 +48,7 @@ public final class Cloths {
         mustBeThere(pattern, make, findings);
         printMustMeet(pattern, make, findings);
         if (make.ownPieces(pattern).isEmpty()) {
-            findings.add(
-                    ContrastKeys.CONTRASTS.path(),
-                    Tell.said("contrast.all"),
-                    Tell.said("contrast.leave-out"));
+            findings.add(ContrastKeys.CONTRASTS.path(), Tell.said("contrast.all"), Tell.said("contrast.leave-out"));
         }
     }
 
@@ -84,10 +81,7 @@ public final class Cloths {
                         Stream.of(make.fabric()), make.contrasts().stream().map(Contrast::fabric))
                 .anyMatch(f -> f.repeatAlong() > 0);
         if (!print) {
-            findings.add(
-                    MATCH,
-                    Tell.said("print.none"),
-                    Tell.said("print.repeat"));
+            findings.add(MATCH, Tell.said("print.none"), Tell.said("print.repeat"));
         }
     }
 

@@ -17,7 +17,6 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Pattern;
@@ -68,11 +67,7 @@ public final class Session {
                 s -> s.lays,
                 List.of(pattern.inputs(), make.contrasts(), make.style().lay(), make.seed(), make.unit()),
                 () -> need(f -> Cloths.laid(pattern(), make, rooms, f)));
-        sewing = stage(
-                earlier,
-                s -> s.sewing,
-                List.of(fit.inputs(), make.sewing(), make.unit()),
-                this::planned);
+        sewing = stage(earlier, s -> s.sewing, List.of(fit.inputs(), make.sewing(), make.unit()), this::planned);
         printables = stage(
                 earlier,
                 s -> s.printables,

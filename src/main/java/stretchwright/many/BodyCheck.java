@@ -94,8 +94,8 @@ public final class BodyCheck {
             lines.add(line(term, shown(c.mm()), origin(c.origin()), "+- " + shown(c.spread()), expected, remark));
             body.ifPresent(b -> sides(c, b, lines));
         }
-        next.ifPresent(
-                n -> lines.add("measure next: " + n.measure().term() + ": " + Voice.of(wearer.unit()).say(n.why())));
+        next.ifPresent(n -> lines.add("measure next: " + n.measure().term() + ": "
+                + Voice.of(wearer.unit()).say(n.why())));
         return lines;
     }
 
@@ -119,8 +119,8 @@ public final class BodyCheck {
     /** By term: the finding, or else the doubt. */
     private Map<String, String> remarks() {
         Map<String, String> remarks = new HashMap<>();
-        doubts.forEach(
-                d -> remarks.putIfAbsent(d.measure().term(), "doubt: " + Voice.of(wearer.unit()).say(d.message())));
+        doubts.forEach(d -> remarks.putIfAbsent(
+                d.measure().term(), "doubt: " + Voice.of(wearer.unit()).say(d.message())));
         for (Finding f : findings) {
             String term = f.key().replaceFirst("^wearer\\.measurements\\.", "").replaceFirst("\\.(left|right)$", "");
             remarks.put(term, "FINDING: " + f.problem());

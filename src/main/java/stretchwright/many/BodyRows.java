@@ -20,8 +20,8 @@ import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.intake.Echo;
-import stretchwright.intake.Nearest;
 import stretchwright.intake.NameKind;
+import stretchwright.intake.Nearest;
 import stretchwright.intake.WearerKeys;
 import stretchwright.make.Make;
 

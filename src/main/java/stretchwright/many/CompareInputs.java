@@ -75,7 +75,9 @@ public final class CompareInputs {
             case SECTIONS -> lists(what, key.parts().all(), listed(one), listed(other));
             default -> add(row(what, key.kind(), one, other));
         }
-        key.echo().assumed().ifPresent(is -> add(CompareRow.words(what + " assumed", yes(is.apply(a)), yes(is.apply(b)))));
+        key.echo()
+                .assumed()
+                .ifPresent(is -> add(CompareRow.words(what + " assumed", yes(is.apply(a)), yes(is.apply(b)))));
     }
 
     private <T> CompareRow row(String what, Kind<T> kind, Optional<T> one, Optional<T> other) {
@@ -122,7 +124,9 @@ public final class CompareInputs {
     private <T> Map<String, Answers> named(Key<T> first, List<Answers> all) {
         Map<String, Answers> out = new LinkedHashMap<>();
         for (Answers one : all) {
-            String name = first.of(one).map(v -> Voice.of(a.unit()).say(first.kind().shown(v))).orElse("");
+            String name = first.of(one)
+                    .map(v -> Voice.of(a.unit()).say(first.kind().shown(v)))
+                    .orElse("");
             out.put(name.isEmpty() ? Integer.toString(out.size() + 1) : name, one);
         }
         return out;

@@ -67,8 +67,8 @@ public final class Printing {
         all.add(new Printable("checklist.html", FileGroup.CHECKLIST, () -> Checklist.of(job)));
         job.sewing().operations().stream()
                 .filter(o -> StepDrawing.shows(job, o))
-                .forEach(o -> all.add(
-                        new Printable(StepDrawing.name(o), FileGroup.STEPS, () -> StepDrawing.svg(job, o))));
+                .forEach(o ->
+                        all.add(new Printable(StepDrawing.name(o), FileGroup.STEPS, () -> StepDrawing.svg(job, o))));
         if (job.fit().course().size() > 1) {
             all.add(new Printable("fit.svg", FileGroup.FIT, () -> FitSvg.of(job)));
         }

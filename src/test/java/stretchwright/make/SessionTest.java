@@ -92,7 +92,10 @@ class SessionTest {
         Session changed = session.with(session.make().with(style.with(TopEnd.band(80))));
         changed.fit();
         assertThat(changed.body()).isSameAs(session.body());
-        assertThat(rooms.asked).containsEntry("body", 1).containsEntry("draft", 2).containsEntry("fit", 2);
+        assertThat(rooms.asked)
+                .containsEntry("body", 1)
+                .containsEntry("draft", 2)
+                .containsEntry("fit", 2);
     }
 
     @Test

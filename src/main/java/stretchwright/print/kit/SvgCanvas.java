@@ -45,7 +45,8 @@ public final class SvgCanvas implements Canvas {
             case MIDDLE -> "middle";
             case END -> "end";
         };
-        svg.text(w.ink().cssClass(), anchor, w.size(), new Point(w.at().x(), foot - w.at().y()), w.degrees(), w.words());
+        svg.text(
+                w.ink().cssClass(), anchor, w.size(), new Point(w.at().x(), foot - w.at().y()), w.degrees(), w.words());
     }
 
     public String finished() {

@@ -28,7 +28,13 @@ public record ChecklistPage(
      * @param drawing as SVG; empty where there is none
      */
     public record Step(
-            int number, String title, String tick, List<String> before, String drawing, String action, List<String> after) {
+            int number,
+            String title,
+            String tick,
+            List<String> before,
+            String drawing,
+            String action,
+            List<String> after) {
         public Step {
             title = SvgCanvas.visible(title);
             action = SvgCanvas.visible(action);
@@ -45,7 +51,13 @@ public record ChecklistPage(
                     said(words.work(o), words.setting(o), words.allowance(o)),
                     StepDrawing.shows(job, o) ? StepDrawing.inline(job, o) : "",
                     words.instruction(o),
-                    said(words.spread(o), words.check(o), words.mistake(o), words.undo(o), words.demand(o), words.why(o)));
+                    said(
+                            words.spread(o),
+                            words.check(o),
+                            words.mistake(o),
+                            words.undo(o),
+                            words.demand(o),
+                            words.why(o)));
         }
 
         private static List<String> said(String... words) {
