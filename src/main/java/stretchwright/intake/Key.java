@@ -96,8 +96,22 @@ public record Key<T>(
                 : echo.value().map(v -> v.apply(make)).orElseGet(() -> lens.get().apply(make).map(kind::json));
     }
 
-    /** Of a list of sections the keys of one; empty otherwise. */
-    public List<Key<?>> parts() {
+    /** How a page asks for it. */
+    public Kind.Input input() {
+        return kind.input();
+    }
+
+    /** The key whose value stands here where no section does: of "lay" that is its "way"; empty where none is meant. */
+    public Optional<Key<?>> whereValueStands(Keys table) {
+        return kind.instead().isPresent()
+                ? table.find(path + "." + kind.instead().get())
+                : kind.input() == Kind.Input.SECTION || kind.input() == Kind.Input.SECTIONS
+                        ? Optional.empty()
+                        : Optional.of(this);
+    }
+
+    /** Of a list of sections the keys of one; without a row otherwise. */
+    public Keys parts() {
         return kind.parts();
     }
 
@@ -126,7 +140,7 @@ public record Key<T>(
     }
 
     /** Whether a name in a file means this key. */
-    boolean isCalled(String name) {
+    public boolean isCalled(String name) {
         return name().equals(name) || synonyms.contains(name);
     }
 

@@ -28,7 +28,7 @@ public final class LegKeys {
                             .also(Leg.CALF, "capri", "to the calf")
                             .also(Leg.KNEE, "knee length", "to the knee")
                             .also(Leg.SHORT, "shorts", "bike shorts"),
-                    "over boot")
+                    "ankle")
             .in(Row.ofStyle(s -> Optional.of(s.leg()), LegKeys::with));
 
     public static final Key<Hem> HEM = Row.choice(

@@ -40,7 +40,7 @@ final class TableReader {
         Map<Key<?>, String> seen = new LinkedHashMap<>();
         List<String> unknown = new ArrayList<>();
         for (String name : tree.names()) {
-            Optional<Key<?>> key = rows.stream().filter(k -> k.isCalled(name)).findFirst();
+            Optional<Key<?>> key = table.named(section, name);
             if (key.isEmpty()) {
                 unknown.add(name);
             } else if (seen.containsKey(key.get())) {
@@ -82,11 +82,7 @@ final class TableReader {
     }
 
     private void inside(Key<?> key, Tree.Keys tree, String at) {
-        boolean plain = key.kind() instanceof SectionKind;
-        if (plain) {
-            given.putSection(key);
-        }
-        boolean mayBeEmpty = plain && ((SectionKind) key.kind()).empty();
+        boolean mayBeEmpty = key.kind() instanceof SectionKind kind && kind.empty();
         boolean asksForSome = table.inside(key.path()).stream().anyMatch(k -> k.need().always());
         if (tree.names().isEmpty() && !mayBeEmpty && !asksForSome) {
             Part like = Part.text(table.inside(key.path()).get(0).like(given.unit()));

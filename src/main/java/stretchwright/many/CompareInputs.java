@@ -22,7 +22,7 @@ import stretchwright.intake.WearerKeys;
 import stretchwright.make.Made;
 
 /** What was put in and differs: every measure, and every key of the table that is not only a name. */
-final class CompareInputs {
+public final class CompareInputs {
     private static final Set<String> NAMES =
             Set.of(FileKeys.NAME.path(), FileKeys.UNIT.path(), WearerKeys.NAME.path(), "after wearing");
 
@@ -51,7 +51,7 @@ final class CompareInputs {
     }
 
     /** The rows of a table for two makes, without those of the measures, of which the bodies know more. */
-    static List<CompareRow> of(MakeFile a, MakeFile b, Keys table) {
+    public static List<CompareRow> of(MakeFile a, MakeFile b, Keys table) {
         CompareInputs inputs = new CompareInputs(a, b);
         inputs.add(table);
         return inputs.rows.values().stream().filter(CompareRow::differs).toList();
@@ -73,7 +73,7 @@ final class CompareInputs {
         String what = key.path().replaceFirst("^wearer\\.", "").replace('.', ' ');
         switch (key.kind().input()) {
             case SECTION -> {}
-            case SECTIONS -> lists(what, key.parts(), listed(one), listed(other));
+            case SECTIONS -> lists(what, key.parts().all(), listed(one), listed(other));
             default -> add(row(what, key.kind(), one, other));
         }
         key.echo().assumed().ifPresent(is -> add(CompareRow.words(

@@ -11,7 +11,7 @@ import stretchwright.ground.Voice;
  *
  * @param unit "mm", "%", "cm2", "mmHg", "min", "years", "g/m2", "" for a plain number, or "words" for texts
  */
-record CompareRow(Part what, OptionalDouble a, OptionalDouble b, Part textA, Part textB, String unit) {
+public record CompareRow(Part what, OptionalDouble a, OptionalDouble b, Part textA, Part textB, String unit) {
     private static final Part NONE = Part.text("-");
 
     static CompareRow words(Part what, Part a, Part b) {

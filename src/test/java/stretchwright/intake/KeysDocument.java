@@ -64,7 +64,7 @@ final class KeysDocument {
     private static void add(List<Line> lines, Key<?> key, String list) {
         lines.add(new Line(List.of(list + key.path()), key));
         if (key.kind() instanceof SectionsKind) {
-            key.parts().forEach(k -> add(lines, k, list + key.path() + "[]."));
+            key.parts().all().forEach(k -> add(lines, k, list + key.path() + "[]."));
         }
     }
 

@@ -66,7 +66,7 @@ class MakesTest {
     void whatCannotBeDraftedIsToldToWhoAsks() {
         try (Makes makes = new Makes(1)) {
             // a band of 245 mm on a rise of 238 mm
-            String text = Form.example().makeText().replace("height: 6.5", "height: 24.5").replace("103.0", "101.0");
+            String text = Form.example().makeText().replace("height: 6.5", "height: 24.5 cm").replace("103.0", "101.0");
             Session session = Session.of(Make.read("form", text.getBytes(StandardCharsets.UTF_8)));
             String id = makes.take(Form.example(), text, session);
             assertThatThrownBy(() -> makes.find(id).orElseThrow().made(LONG)).isInstanceOf(BadInput.class);
