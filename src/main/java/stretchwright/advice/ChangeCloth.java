@@ -38,8 +38,7 @@ final class ChangeCloth {
                 f.loadAcross(),
                 f.shrinkageAlong(),
                 f.shrinkageAcross());
-        return choice(
-                f.oneWay() ? Tell.said("cloth.turned-print") : Tell.said("cloth.turned"), 1.6, with(other));
+        return choice(f.oneWay() ? Tell.said("cloth.turned-print") : Tell.said("cloth.turned"), 1.6, with(other));
     }
 
     /** Washed and dried as the garment will be, until it keeps its size. */

@@ -3,7 +3,6 @@ package stretchwright.advice;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -97,8 +96,7 @@ public final class ClothNeeds {
         cards.put("areal", Numbers.share(needs.areal()));
         cards.put("source", needs.source());
         needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
-        out.add(new Document(
-                NUMBERS, "cloth needs", 1, Json.bytes(file)));
+        out.add(new Document(NUMBERS, "cloth needs", 1, Json.bytes(file)));
         return out;
     }
 

@@ -16,12 +16,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
-import stretchwright.report.Program;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.ground.Wording;
+import stretchwright.report.Program;
 
 /** The command door: which commands there are, what they share, and what happens when something goes wrong. */
 @Command(

@@ -22,8 +22,8 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintTerms;
-import stretchwright.print.kit.FileGroup;
 import stretchwright.make.Made;
+import stretchwright.print.kit.FileGroup;
 
 /** The whole job for each make file. Either all of them are written, or none. */
 @Command(name = "make")
@@ -77,8 +77,7 @@ final class MakeCommand extends Task {
     /** Those of the option; empty where it was left out. */
     private Set<FileGroup> groups(List<Finding> wrong) {
         Findings findings = new Findings("make");
-        Set<FileGroup> groups =
-                PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+        Set<FileGroup> groups = PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());
         return groups;
     }

@@ -106,8 +106,8 @@ final class Washing {
             lengths.stream()
                     .filter(l -> l.direction() == direction && l.cut() - l.washed() > TOLD)
                     .max(Comparator.comparingDouble(l -> l.cut() - l.washed()))
-                    .ifPresent(l -> out.add(
-                            Tell.said("washed.lost", l.what(), Part.length(l.washed()), Part.length(l.cut()))));
+                    .ifPresent(l ->
+                            out.add(Tell.said("washed.lost", l.what(), Part.length(l.washed()), Part.length(l.cut()))));
         }
         return out;
     }

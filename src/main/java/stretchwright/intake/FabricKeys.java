@@ -31,7 +31,10 @@ public final class FabricKeys {
 
     public static final Key<String> NAME = Row.name("fabric.name", "Heavy performance knit")
             .in(Lens.reading(m -> Optional.of(m.fabric().name()).filter(n -> !n.isEmpty())))
-            .echoed(Echoed.as("name", m -> Optional.of(tools.jackson.databind.node.StringNode.valueOf(m.fabric().name()))))
+            .echoed(Echoed.as(
+                    "name",
+                    m -> Optional.of(tools.jackson.databind.node.StringNode.valueOf(
+                            m.fabric().name()))))
             .onRoll(Roll.whereTold((a, b) -> plain(a).equals(plain(b))));
 
     /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */
@@ -69,7 +72,8 @@ public final class FabricKeys {
 
     static final Key<Double> WRAP_HIP = wrap("fabric.wrap hip", 350, 1600, "{840}")
             .echoed(Echoed.as("wrapped", m -> number(m.fabric().wrapped())));
-    static final Key<Double> WRAP_CALF = wrap("fabric.wrap calf", 120, 600, "{300}").untold();
+    static final Key<Double> WRAP_CALF =
+            wrap("fabric.wrap calf", 120, 600, "{300}").untold();
 
     static final Key<Boolean> REACHES_POSE = Row.yes("fabric.reaches pose")
             .usually(false)
@@ -85,8 +89,7 @@ public final class FabricKeys {
             .in(Row.ofFabric(f -> Row.boxed(f.recovery())))
             .onRoll(Roll.within(SHARE_TOLD));
 
-    public static final Key<Double> SHRINKAGE_ACROSS =
-            shrinkage("fabric.shrinkage across", Fabric::shrinkageAcross);
+    public static final Key<Double> SHRINKAGE_ACROSS = shrinkage("fabric.shrinkage across", Fabric::shrinkageAcross);
     public static final Key<Double> SHRINKAGE_ALONG = shrinkage("fabric.shrinkage along", Fabric::shrinkageAlong);
 
     public static final Key<Double> SHOWS_THROUGH = Row.share(
@@ -121,7 +124,9 @@ public final class FabricKeys {
     }
 
     static Optional<JsonNode> number(OptionalDouble share) {
-        return share.isPresent() ? Optional.of(DecimalNode.valueOf(Numbers.share(share.getAsDouble()))) : Optional.empty();
+        return share.isPresent()
+                ? Optional.of(DecimalNode.valueOf(Numbers.share(share.getAsDouble())))
+                : Optional.empty();
     }
 
     /** Marks on folded cloth: 100 mm or 4 in usual, pulled at most fourfold. */
@@ -136,8 +141,7 @@ public final class FabricKeys {
     }
 
     /** N on a strip of 50 mm: 200 N is a heavy suitcase; leg wear stays under 15 (trade values 1.3). */
-    private static Key<List<LoadCurve.Reading>> load(
-            String path, String example, Function<Fabric, LoadCurve> curve) {
+    private static Key<List<LoadCurve.Reading>> load(String path, String example, Function<Fabric, LoadCurve> curve) {
         LoadsKind kind = new LoadsKind(
                 new ShareKind(new Range(0.01, 3.00, "why.load-extension")),
                 new QuantityKind(
@@ -149,7 +153,8 @@ public final class FabricKeys {
                         .only("[0-9]\\s*(N|n|g|gf|kg|kgf)\\s*$"),
                 100);
         return Key.of(path, kind, example)
-                .in(Row.ofFabric(f -> Optional.of(curve.apply(f)).filter(c -> !c.isAssumed()).map(LoadCurve::readings)))
+                .in(Row.ofFabric(f ->
+                        Optional.of(curve.apply(f)).filter(c -> !c.isAssumed()).map(LoadCurve::readings)))
                 .echoed(Echoed.as("", m -> Optional.of(told(curve.apply(m.fabric()), kind))))
                 .onRoll(Roll.whereTold(FabricKeys::alike));
     }

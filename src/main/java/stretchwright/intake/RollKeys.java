@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import stretchwright.fabric.Fabric;
-
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import tools.jackson.databind.node.ArrayNode;
@@ -41,9 +40,8 @@ public final class RollKeys {
         onHand = worded(onHand(at + "on hand"));
         outline = worded(outline(at + "on hand.outline"));
         flaws = worded(flaws(at + "flaws"));
-        oneWay = worded(Row.yes(at + "one way")
-                .in(of(f -> Optional.of(f.oneWay())))
-                .onRoll(Roll.same(Roll.About.CLOTH)));
+        oneWay = worded(
+                Row.yes(at + "one way").in(of(f -> Optional.of(f.oneWay()))).onRoll(Roll.same(Roll.About.CLOTH)));
         repeat = worded(repeat(at + "repeat along"));
         price = worded(price(at + "price"));
     }
@@ -111,9 +109,11 @@ public final class RollKeys {
                 .in(of(f -> Optional.of(f.shape().flaws())
                         .filter(all -> !all.isEmpty())
                         .map(all -> all.stream().map(RollKeys::flaw).toList())))
-                .echoed(Echoed.as("flaws", m -> Optional.of(m.fabric().shape().flaws())
-                        .filter(all -> !all.isEmpty())
-                        .map(RollKeys::corners)))
+                .echoed(Echoed.as(
+                        "flaws",
+                        m -> Optional.of(m.fabric().shape().flaws())
+                                .filter(all -> !all.isEmpty())
+                                .map(RollKeys::corners)))
                 .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
@@ -161,5 +161,4 @@ public final class RollKeys {
                 .worded("flaw." + name)
                 .needed();
     }
-
 }

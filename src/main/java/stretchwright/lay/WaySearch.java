@@ -1,7 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.LayClock;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +11,7 @@ import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.nest.Layout;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;

@@ -58,9 +58,7 @@ final class Summary {
                 .ifPresent(hand -> lines.about(
                         Tell.said("label.on-hand"),
                         Tell.said(
-                                "summary.on-hand",
-                                Part.cloth(hand.have()),
-                                Part.text(ClothWords.onHand(hand, unit)))));
+                                "summary.on-hand", Part.cloth(hand.have()), Part.text(ClothWords.onHand(hand, unit)))));
         lines.about(Tell.said("label.laid"), laid(made.lay()));
         ClothWords.otherWays(made.lay(), unit).forEach(w -> lines.more(Part.text(w)));
         contrasts(made).forEach(c -> lines.about(Tell.said("label.and"), c));
@@ -88,7 +86,8 @@ final class Summary {
         for (ClothLay c : made.contrasts()) {
             Part cloth = Part.text(c.fabric().name());
             Part pieces = Part.listed(
-                    Join.COMMA, c.pieces().stream().map(p -> Part.text(p.name())).toList());
+                    Join.COMMA,
+                    c.pieces().stream().map(p -> Part.text(p.name())).toList());
             Part way = c.lay().method().said();
             out.add(
                     c.fabric().shape().outline().isPresent()

@@ -128,8 +128,8 @@ public final class Club {
             String name, MakeFile make, Stages stages, List<Finding> wrong, Progress progress) {
         Findings findings = new Findings(make.file(), make.unit());
         Optional<Body> body = stages.body(make.measured(), findings);
-        Optional<ClubMember> member = body.flatMap(b -> stages.draft(b, make, findings)
-                .map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
+        Optional<ClubMember> member = body.flatMap(b ->
+                stages.draft(b, make, findings).map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
         member.ifPresent(m -> Cloths.mustMatch(m.pattern(), make, findings));
         if (findings.isEmpty()) {
             member.ifPresent(m -> mustFit(m, findings));

@@ -124,7 +124,9 @@ public final class CompareInputs {
     private <T> Map<String, Answers> named(Key<T> first, List<Answers> all) {
         Map<String, Answers> out = new LinkedHashMap<>();
         for (Answers one : all) {
-            String name = first.of(one).map(v -> Voice.of(a.unit()).say(first.kind().shown(v))).orElse("");
+            String name = first.of(one)
+                    .map(v -> Voice.of(a.unit()).say(first.kind().shown(v)))
+                    .orElse("");
             out.put(name.isEmpty() ? Integer.toString(out.size() + 1) : name, one);
         }
         return out;

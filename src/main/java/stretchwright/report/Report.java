@@ -3,8 +3,8 @@ package stretchwright.report;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
-import stretchwright.ground.Json;
 import stretchwright.ground.Document;
+import stretchwright.ground.Json;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
@@ -22,6 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class Report {
     public static final String NAME = "report.json";
     private static final String KIND = "report";
+
     private Report() {}
 
     /** The finished file; its own entry in files[] tells its own size. */

@@ -28,8 +28,8 @@ import stretchwright.intake.Table;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
-import stretchwright.report.Report;
 import stretchwright.print.kit.FileGroup;
+import stretchwright.report.Report;
 
 /**
  * The room's entry: the page on the loopback address.

@@ -176,7 +176,11 @@ class RemediesSurveyTest {
                 style,
                 stretchwright.sewing.SewingTerms.on(machines),
                 new PrintTerms(
-                        "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(),
+                        "A4",
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        OptionalInt.empty(),
                         stretchwright.print.kit.FileGroup.usual()),
                 1,
                 List.of(),

@@ -81,7 +81,8 @@ class FitCheckTest {
                 .doesNotContain("leg over calf");
         assertThat(report.openings().get(2).relaxed()).isCloseTo(327.7, within(0.05));
         assertThat(report.stops()).isTrue();
-        assertThat(report.verdicts()).allSatisfy(v -> assertThat(words(v.message())).isNotBlank());
+        assertThat(report.verdicts())
+                .allSatisfy(v -> assertThat(words(v.message())).isNotBlank());
     }
 
     /** A remedy that names a stretch is tried: with that cloth the opening passes. */
@@ -142,7 +143,8 @@ class FitCheckTest {
                 FitCheck.of(pattern, SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, OVERLOCK);
         assertThat(about(report, FitReport.Severity.STOP)).contains("calf");
         assertThat(report.verdicts())
-                .anyMatch(v -> words(v.about()).equals("calf") && words(v.message()).contains("beyond the last reading"));
+                .anyMatch(v ->
+                        words(v.about()).equals("calf") && words(v.message()).contains("beyond the last reading"));
     }
 
     @Test

@@ -68,7 +68,9 @@ class FitNumbersTest {
     }
 
     private static List<Verdict> about(FitReport report, String about) {
-        return report.verdicts().stream().filter(v -> words(v.about()).equals(about)).toList();
+        return report.verdicts().stream()
+                .filter(v -> words(v.about()).equals(about))
+                .toList();
     }
 
     /** The crotch seam is cut 14 % short: 1 / 0.86 - 1 = 16.3 % standing; the seat then grows by 0.52 x 39.5 %: 40.2 %. */
@@ -154,7 +156,8 @@ class FitNumbersTest {
                 .anyMatch(v -> words(v.message()).contains("roll over"))
                 .anyMatch(v -> words(v.message()).contains("gapes by"));
         assertThat(about(check(BODY, stretchy, ANKLE, OVERLOCK), "waistband"))
-                .noneMatch(v -> words(v.message()).contains("roll over") || words(v.message()).contains("gapes by"));
+                .noneMatch(v -> words(v.message()).contains("roll over")
+                        || words(v.message()).contains("gapes by"));
     }
 
     @Test
@@ -199,7 +202,8 @@ class FitNumbersTest {
                 .flatExtracting(FitReport.Slip::changes)
                 .extracting(InWords::words)
                 .contains("hem over heel becomes a caution");
-        assertThat(about(report, words(Slips.ABOUT))).noneMatch(v -> words(v.message()).contains("heel girth"));
+        assertThat(about(report, words(Slips.ABOUT)))
+                .noneMatch(v -> words(v.message()).contains("heel girth"));
     }
 
     @Test
@@ -230,7 +234,8 @@ class FitNumbersTest {
                         .filter(v -> words(v.message()).contains("mmHg") && v.severity() != Severity.NOTE))
                 .hasSizeGreaterThan(1);
         assertThat(about(report, "circulation")).hasSize(1);
-        assertThat(report.verdicts().stream().filter(v -> words(v.message().and(v.remedy())).contains("numb")))
+        assertThat(report.verdicts().stream()
+                        .filter(v -> words(v.message().and(v.remedy())).contains("numb")))
                 .hasSize(1);
         assertThat(report.verdicts().stream().filter(v -> words(v.message()).contains("medical device")))
                 .hasSize(1);

@@ -41,7 +41,8 @@ class PoseTapeTest {
                 .singleElement()
                 .satisfies(v -> {
                     assertThat(v.severity()).isEqualTo(FitReport.Severity.CAUTION);
-                    assertThat(words(v.message())).contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
+                    assertThat(words(v.message()))
+                            .contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
                 });
         assertThat(PoseJudge.of(List.of(pose(600, 735, 0, 0.09)), SampleBody.smallAdult()))
                 .singleElement()

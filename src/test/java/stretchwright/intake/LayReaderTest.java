@@ -96,10 +96,7 @@ class LayReaderTest {
                 "lay: [open] | ",
             })
     void aWrongLayIsAFinding(String lay, String said) {
-        assertThat(lines(with("", "  " + lay)))
-                .as(lay)
-                .contains("lay")
-                .contains(said == null ? "" : said);
+        assertThat(lines(with("", "  " + lay))).as(lay).contains("lay").contains(said == null ? "" : said);
     }
 
     @ParameterizedTest

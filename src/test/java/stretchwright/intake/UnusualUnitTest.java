@@ -67,7 +67,9 @@ class UnusualUnitTest {
     /** Unusual in every unit: that is for the ranges and the body room to judge, not for the unit. */
     @Test
     void whatIsUsualInNoUnitIsNotAskedAbout() {
-        assertThat(read(inches("usable width: 20", "cuff: {height: 1.25}")).fabric().usableWidth())
+        assertThat(read(inches("usable width: 20", "cuff: {height: 1.25}"))
+                        .fabric()
+                        .usableWidth())
                 .isEqualTo(508);
     }
 

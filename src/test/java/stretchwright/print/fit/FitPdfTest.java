@@ -75,7 +75,8 @@ class FitPdfTest {
                                 said("Too tight by far."),
                                 said("Widen it."),
                                 List.of(
-                                        new FitReport.Tried(said("a calf 12 mm wider"), true, said("nothing at the calf")),
+                                        new FitReport.Tried(
+                                                said("a calf 12 mm wider"), true, said("nothing at the calf")),
                                         new FitReport.Tried(said("a light hold"), false, Said.NOTHING)))));
         return new Job(
                 base.makeName(),
