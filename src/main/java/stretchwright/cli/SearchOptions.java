@@ -18,16 +18,13 @@ final class SearchOptions {
     @Option(
             names = "--seed",
             paramLabel = "N",
-            defaultValue = "1",
-            description = "Seed of the search (default: ${DEFAULT-VALUE}).")
+            defaultValue = "1")
     private long seed;
 
     @Option(
             names = "--rounds",
             paramLabel = "E,C",
-            split = ",",
-            description = "Instead of the clock: so many rounds of work to explore and to compress; the same lay every"
-                    + " time. Those that a run of lay tells in lay.json give its lay again.")
+            split = ",")
     private int[] rounds = {};
 
     long seed() {
@@ -36,7 +33,7 @@ final class SearchOptions {
 
     void check(Findings findings) {
         if (rounds.length != 0 && (rounds.length != 2 || rounds[0] < 0 || rounds[1] < 0)) {
-            findings.add("--rounds", "these are not two counts of rounds.", "Write for example 400,100.");
+            findings.add("--rounds", Tell.said("rounds.are-not"), Tell.said("rounds.write"));
         }
     }
 

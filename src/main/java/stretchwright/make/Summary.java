@@ -17,9 +17,6 @@ import stretchwright.print.kit.Amounts;
 
 /** What a maker wants to know first, in a few lines. */
 final class Summary {
-    /** Letters of the column on the left. */
-    private static final int COLUMN = 15;
-
     private final Made made;
     private final Unit unit;
     private final Lines lines;
@@ -27,7 +24,7 @@ final class Summary {
     private Summary(Made made) {
         this.made = made;
         unit = made.make().unit();
-        lines = new Lines(Voice.of(unit), COLUMN);
+        lines = new Lines(Voice.of(unit), Made.COLUMN);
     }
 
     static List<String> of(Made made) {
