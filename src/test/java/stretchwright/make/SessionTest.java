@@ -20,6 +20,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Measured;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.SampleSaid;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
@@ -192,7 +193,7 @@ class SessionTest {
         public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
             count("draft");
             if (wrong) {
-                findings.add("style", "is wrong.", "");
+                findings.add("style", SampleSaid.of("is wrong."), SampleSaid.of(""));
                 return Optional.empty();
             }
             return real.draft(body, make, findings);
