@@ -20,7 +20,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.PrintTerms;
+import stretchwright.intake.PrintKeys;
 import stretchwright.print.kit.FileGroup;
 import stretchwright.make.Made;
 
@@ -81,7 +81,7 @@ final class MakeCommand extends Task {
     private Set<FileGroup> groups(List<Finding> wrong) {
         Findings findings = new Findings("make");
         Set<FileGroup> groups =
-                PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+                PrintKeys.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());
         return groups;
     }
