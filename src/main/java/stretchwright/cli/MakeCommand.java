@@ -21,7 +21,8 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.PrintTerms;
+import stretchwright.intake.PrintKeys;
+import stretchwright.print.kit.FileGroup;
 import stretchwright.make.Made;
 import stretchwright.print.kit.FileGroup;
 
@@ -77,7 +78,8 @@ final class MakeCommand extends Task {
     /** Those of the option; empty where it was left out. */
     private Set<FileGroup> groups(List<Finding> wrong) {
         Findings findings = new Findings("make");
-        Set<FileGroup> groups = PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+        Set<FileGroup> groups =
+                PrintKeys.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());
         return groups;
     }
