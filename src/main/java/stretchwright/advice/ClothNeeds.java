@@ -133,7 +133,8 @@ public final class ClothNeeds {
         ClothNeeds trials = new ClothNeeds(unread(make), body.orElseThrow(), own(make), make);
         trials.pattern(MOST, AMPLE, findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(findings.all().stream().map(f -> f.in(make.unit())).toList());
+            throw new BadInput(
+                    findings.all().stream().map(f -> f.in(make.unit())).toList());
         }
         return trials.needs();
     }

@@ -1,7 +1,5 @@
 package stretchwright.intake;
 
-import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;

@@ -20,9 +20,13 @@ final class ClubText {
         Unit unit = club.unit();
         Lines lines = new Lines(Voice.of(unit), Made.COLUMN);
         lines.say(Tell.said(
-                "club.heading", garments(club.members().size()), tables(club.tables().size())));
+                "club.heading",
+                garments(club.members().size()),
+                tables(club.tables().size())));
         for (int i = 0; i < club.tables().size(); i++) {
-            lines.about(Tell.said("club.label-table", Part.count(i + 1)), table(club.tables().get(i)));
+            lines.about(
+                    Tell.said("club.label-table", Part.count(i + 1)),
+                    table(club.tables().get(i)));
         }
         buying(club, lines);
         club.onHand()

@@ -98,7 +98,12 @@ final class Makes implements AutoCloseable {
         private Made compute() {
             if (System.nanoTime() - asked > GONE_NANOS) {
                 throw new BadInput(new Finding(
-                        "form", "", 0, Tell.said("make.dropped"), Tell.said("make.dropped-help"), session.make().unit()));
+                        "form",
+                        "",
+                        0,
+                        Tell.said("make.dropped"),
+                        Tell.said("make.dropped-help"),
+                        session.make().unit()));
             }
             begun = true;
             return session.made(Set.of());

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import stretchwright.ground.SampleSaid;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
+import stretchwright.ground.SampleSaid;
 
 class MeasuringTest {
     private static final int BODIES = 150;

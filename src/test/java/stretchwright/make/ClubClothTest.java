@@ -6,6 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Finding;
+import stretchwright.intake.MakeFile;
+import stretchwright.intake.SampleText;
 
 /** Which make files are for one roll, and what is said where they are not. */
 class ClubClothTest {

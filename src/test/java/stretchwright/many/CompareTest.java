@@ -1,11 +1,11 @@
 package stretchwright.many;
 
-import stretchwright.ground.Part;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
 import stretchwright.intake.SampleReading;
 import stretchwright.intake.SampleText;

@@ -193,7 +193,10 @@ class FormTest {
                 .toList();
         assertThat(measures).hasSize(17);
         measures.subList(0, 8)
-                .forEach(k -> typed.put(k, List.of("1" + java.util.Objects.requireNonNull(typed.get(k)).get(0))));
+                .forEach(k -> typed.put(
+                        k,
+                        List.of("1"
+                                + java.util.Objects.requireNonNull(typed.get(k)).get(0))));
         typed.put("wearer.name", List.of("Ida"));
         Form mixed = new Form(typed);
         assertThat(Example.left(mixed))
