@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
-import stretchwright.make.SampleText;
+import stretchwright.intake.SampleText;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What lies outside the program: full disks, names that cannot be, hostile names, a terminal that is gone. */

@@ -21,7 +21,7 @@ import stretchwright.Main;
 import stretchwright.ground.Progress;
 import stretchwright.make.Made;
 import stretchwright.intake.MakeFile;
-import stretchwright.make.SampleText;
+import stretchwright.intake.SampleText;
 
 /** Two runs with one folder for their output: the second is told to wait, and who died holds nobody up. */
 class TwoRunsTest {
