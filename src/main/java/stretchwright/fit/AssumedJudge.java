@@ -15,7 +15,7 @@ final class AssumedJudge {
 
     static List<Verdict> of(Fabric fabric) {
         List<Verdict> out = new ArrayList<>();
-        if (fabric.assumed().across()) {
+        if (fabric.test().assumed().across()) {
             out.add(
                     new Verdict(
                             CAUTION,
@@ -23,16 +23,16 @@ final class AssumedJudge {
                             text(
                                     "The stretch across (%.0f %%) is assumed from the wrap test, not measured: what is said of"
                                             + " openings, poses and the stretch used rests on it.",
-                                    percent(fabric.stretchAcross())),
+                                    percent(fabric.test().stretchAcross())),
                             "Do the fold test across and give fold across; and try the hem over heel or boot with the cloth itself."));
         }
-        if (fabric.assumed().along()) {
+        if (fabric.test().assumed().along()) {
             out.add(new Verdict(
                     CAUTION,
                     "stretch along",
                     text(
                             "The stretch along (%.0f %%) is assumed: no more than the cloth showed when it reached the pose.",
-                            percent(fabric.stretchAlong())),
+                            percent(fabric.test().stretchAlong())),
                     "Do the fold test along and give fold along."));
         }
         return out;

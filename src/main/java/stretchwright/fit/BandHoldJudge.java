@@ -100,7 +100,7 @@ final class BandHoldJudge {
 
     /** kPa that carry the garment's weight by friction: weight / (friction x area of the band); 0 where it is not known. */
     double least() {
-        double grams = worn.fabric().weight().orElse(0)
+        double grams = worn.fabric().quality().weight().orElse(0)
                 * worn.pattern().pieces().stream()
                         .mapToDouble(p -> p.clothArea() * p.cut())
                         .sum()
@@ -157,7 +157,7 @@ final class BandHoldJudge {
                 .filter(s -> s.role() == Seam.Role.BACK_RISE)
                 .mapToDouble(Seam::length)
                 .sum();
-        double lacks = seam * (back.needed() - worn.fabric().stretchAlong());
+        double lacks = seam * (back.needed() - worn.fabric().test().stretchAlong());
         if (lacks <= 0) {
             return;
         }
@@ -170,7 +170,7 @@ final class BandHoldJudge {
                                 + " pulled down behind by about %.0f mm (%s).",
                         back.pose(),
                         percent(back.needed()),
-                        percent(worn.fabric().stretchAlong()),
+                        percent(worn.fabric().test().stretchAlong()),
                         lacks,
                         Judge.known(worn.body(), Measure.TOTAL_CROTCH_LENGTH)),
                 "Raise the centre back by 15 to 30 mm (back waist), or choose cloth with more stretch along."));

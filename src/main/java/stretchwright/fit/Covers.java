@@ -45,11 +45,11 @@ final class Covers {
                                 across.region(),
                                 across.pose(),
                                 areal,
-                                fabric.weight().isPresent()
+                                fabric.quality().weight().isPresent()
                                         ? OptionalDouble.of(
-                                                thinned(fabric.weight().getAsDouble(), areal))
+                                                thinned(fabric.quality().weight().getAsDouble(), areal))
                                         : OptionalDouble.empty(),
-                                fabric.showsThroughAt()));
+                                fabric.test().showsThroughAt()));
                     });
         }
         return out;

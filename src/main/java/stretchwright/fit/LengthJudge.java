@@ -44,7 +44,7 @@ final class LengthJudge {
                         "Measure from the top of the thigh over the knee to the shin, standing and in the deepest bend:"
                                 + " the cloth follows up to %.0f %% more than standing; beyond it cut the leg longer at"
                                 + " the line marked for it.",
-                        Judge.percent(flat * (1 + fabric.stretchAlong()) - 1))
+                        Judge.percent(flat * (1 + fabric.test().stretchAlong()) - 1))
                 : "";
         out.add(new Verdict(
                 NOTE,

@@ -39,23 +39,23 @@ final class LevelJudge {
         Fabric fabric = worn.fabric();
         String known = known(l.level(), worn.body());
         Subject subject = Subject.at(Subject.Kind.STRAIN, l.level(), l.place());
-        if (l.across() > fabric.stretchAcross()) {
+        if (l.across() > fabric.test().stretchAcross()) {
             return Optional.of(new Verdict(
                     STOP,
                     subject,
                     text(
                                     "At the %s the cloth would have to stretch %.0f %% standing; it has %.0f %%.",
-                                    l.place(), percent(l.across()), percent(fabric.stretchAcross()))
+                                    l.place(), percent(l.across()), percent(fabric.test().stretchAcross()))
                             + known,
                     text("Choose a lighter hold, or cloth of %.0f %% or more across.", percent(l.across()) * 2)));
         }
-        if (l.across() > STANDING_SHARE * fabric.stretchAcross()) {
+        if (l.across() > STANDING_SHARE * fabric.test().stretchAcross()) {
             return Optional.of(new Verdict(
                     CAUTION,
                     subject,
                     text(
                                     "At the %s the cloth uses %.0f %% standing, more than half of its %.0f %%: little is left for bending.",
-                                    l.place(), percent(l.across()), percent(fabric.stretchAcross()))
+                                    l.place(), percent(l.across()), percent(fabric.test().stretchAcross()))
                             + known,
                     text("Cloth of %.0f %% or more across leaves enough.", Math.ceil(percent(l.across()) * 2))));
         }

@@ -19,7 +19,7 @@ final class OpeningJudge {
 
     static List<Verdict> of(List<Opening> openings, Worn worn) {
         List<Verdict> out = new ArrayList<>();
-        double cloth = worn.fabric().stretchAcross();
+        double cloth = worn.fabric().test().stretchAcross();
         for (Opening o : openings) {
             double wide = o.mustPass() / (1 + EASY_SHARE * o.allowed());
             String numbers = text(

@@ -29,8 +29,8 @@ final class Poses {
                     .filter(l -> l.level() == level(e.region()))
                     .findFirst()
                     .ifPresent(l -> {
-                        out.add(pose(e, "across", l.across(), e.across(), e.across(), fabric.stretchAcross()));
-                        out.add(pose(e, "along", l.along(), SLIDING * e.along(), e.along(), fabric.stretchAlong()));
+                        out.add(pose(e, "across", l.across(), e.across(), e.across(), fabric.test().stretchAcross()));
+                        out.add(pose(e, "along", l.along(), SLIDING * e.along(), e.along(), fabric.test().stretchAlong()));
                     });
         }
         return out;

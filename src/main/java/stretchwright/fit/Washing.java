@@ -54,20 +54,20 @@ final class Washing {
     }
 
     private static LengthFit row(String what, String direction, double cut, Fabric fabric) {
-        double share = direction.equals("along") ? fabric.shrinkageAlong() : fabric.shrinkageAcross();
+        double share = direction.equals("along") ? fabric.quality().shrinkageAlong() : fabric.quality().shrinkageAcross();
         return new LengthFit(what, direction, cut, washed(cut, share));
     }
 
     static List<Verdict> judged(List<LengthFit> lengths, Worn worn) {
         Fabric fabric = worn.fabric();
-        double share = Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong());
+        double share = Math.max(fabric.quality().shrinkageAcross(), fabric.quality().shrinkageAlong());
         if (share > MUCH) {
             return List.of(new Verdict(
                     CAUTION,
                     SUBJECT,
                     text(
                                     "The cloth shrinks %.0f %% across and %.0f %% along.",
-                                    percent(fabric.shrinkageAcross()), percent(fabric.shrinkageAlong()))
+                                    percent(fabric.quality().shrinkageAcross()), percent(fabric.quality().shrinkageAlong()))
                             + lost(lengths),
                     FIRST));
         }
@@ -87,7 +87,7 @@ final class Washing {
                 .max(Comparator.comparingDouble(LengthFit::cut))
                 .map(l -> text(
                         " Where that cannot be, cut the %s %.0f mm for %.0f mm.",
-                        l.what(), toCut(l.cut(), fabric.shrinkageAlong()), l.cut()))
+                        l.what(), toCut(l.cut(), fabric.quality().shrinkageAlong()), l.cut()))
                 .orElse("");
     }
 

@@ -52,21 +52,21 @@ public final class ContrastReader {
             OptionalDouble own = s.length("usable width", Limits.USABLE_WIDTH);
             OptionalDouble width = own.isPresent()
                     ? own
-                    : fabric.stream().mapToDouble(Fabric::usableWidth).findFirst();
+                    : fabric.stream().mapToDouble(cloth -> cloth.roll().usableWidth()).findFirst();
             ClothShape shape = ClothShapeReader.read(
-                    s, width, fabric.map(f -> f.shape().selvage()).filter(v -> own.isEmpty()));
+                    s, width, fabric.map(f -> f.roll().shape().selvage()).filter(v -> own.isEmpty()));
             OptionalDouble onHand = ClothShapeReader.onHand(s, shape);
             Optional<Boolean> oneWay = s.yes("one way");
             OptionalDouble repeat = s.length("repeat along", Limits.REPEAT);
             Optional<Fabric.Price> price = FabricReader.price(s);
-            fabric.map(f -> f.soldAs(
+            fabric.map(f -> f.with(new Fabric.Roll(
                             name.orElse("Contrast " + (out.size() + 1)),
-                            width.orElse(f.usableWidth()),
+                            width.orElse(f.roll().usableWidth()),
                             onHand,
-                            oneWay.orElse(f.oneWay()),
+                            oneWay.orElse(f.roll().oneWay()),
                             repeat.orElse(0),
                             price,
-                            shape))
+                            shape)))
                     .ifPresent(f -> out.add(new Contrast(f, pieces)));
         }
         return out;

@@ -81,25 +81,7 @@ final class FabricReader {
             return Optional.empty();
         }
         StretchReader.Found stretch = found.get();
-        return Optional.of(new Fabric(
-                name,
-                width.getAsDouble(),
-                onHand,
-                weight,
-                stretch.across(),
-                stretch.along(),
-                loadAcross.orElseGet(() -> LoadCurve.assumed(stretch.across())),
-                loadAlong.orElseGet(() -> LoadCurve.assumed(stretch.along())),
-                stretch.recovery(),
-                shrinkAcross,
-                shrinkAlong,
-                oneWay,
-                repeat,
-                showsThrough,
-                price,
-                stretch.wrapped(),
-                stretch.assumed(),
-                shape));
+        return Optional.of(new Fabric(new Fabric.Quality(weight, shrinkAcross, shrinkAlong), new Fabric.Roll(name, width.getAsDouble(), onHand, oneWay, repeat, price, shape), new Fabric.Test(stretch.across(), stretch.along(), loadAcross.orElseGet(() -> LoadCurve.assumed(stretch.across())), loadAlong.orElseGet(() -> LoadCurve.assumed(stretch.along())), stretch.recovery(), showsThrough, stretch.wrapped(), stretch.assumed())));
     }
 
     /** Readings of the hanging test, on a strip of 50 mm; empty where none are given or any is wrong. */

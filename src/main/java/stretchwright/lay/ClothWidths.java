@@ -57,7 +57,7 @@ public record ClothWidths(List<Row> rows) {
     }
 
     public static ClothWidths of(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Buying.Counter counter) {
-        double ownWidth = fabric.usableWidth();
+        double ownWidth = fabric.roll().usableWidth();
         List<Double> widths = widths(ownWidth);
         // the widths know nothing of each other and may be laid side by side
         List<Lengths> laid = IntStream.range(0, widths.size())
@@ -100,8 +100,8 @@ public record ClothWidths(List<Row> rows) {
                 .map(lay -> OptionalDouble.of(lay.length()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble other = Laying.estimate(
-                pieces, fabric.with(fabric.usableWidth(), !fabric.oneWay()).with(fabric.shape()), terms, seed);
-        return fabric.oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
+                pieces, fabric.with(fabric.roll().usableWidth(), !fabric.roll().oneWay()).with(fabric.roll().shape()), terms, seed);
+        return fabric.roll().oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
     }
 
     private static Row row(double width, boolean own, Lengths lengths, Fabric fabric, Buying.Counter counter) {

@@ -171,9 +171,9 @@ final class WaySearch {
             return Grid.mm(plain);
         }
         long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
-        long stacked = StackFloor.under(cuts, width, !fabric.oneWay(), gap, most);
+        long stacked = StackFloor.under(cuts, width, !fabric.roll().oneWay(), gap, most);
         // pieces that touch the fold across leave no gap at it, so unfolded they come a gap nearer to each other
-        long atFold = fabric.oneWay() ? 0 : gap;
+        long atFold = fabric.roll().oneWay() ? 0 : gap;
         return Grid.mm(Math.max(plain, stacked - atFold));
     }
 }

@@ -113,7 +113,7 @@ public record Made(
 
     private List<String> cloth() {
         double use = lay().use() * 100;
-        if (make.fabric().shape().outline().isPresent()) {
+        if (make.fabric().roll().shape().outline().isPresent()) {
             return List.of(String.format(
                     Locale.ROOT,
                     "  fabric         the remnant on hand: %s of its length, %.0f %% of that used",
@@ -125,7 +125,7 @@ public record Made(
                         Locale.ROOT,
                         "  fabric to buy  %s of a cloth %s wide between the selvages (the lay needs %s, %.0f %% of it used)",
                         Amounts.bought(use().buying()),
-                        width(make.fabric().usableWidth()),
+                        width(make.fabric().roll().usableWidth()),
                         cloth(lay().length()),
                         use),
                 "  that is        " + ClothWords.sum(use().buying(), make.unit()));
@@ -137,10 +137,10 @@ public record Made(
     }
 
     private static String contrast(ClothLay c) {
-        String cloth = c.fabric().shape().outline().isPresent()
+        String cloth = c.fabric().roll().shape().outline().isPresent()
                 ? "the remnant of "
                 : Amounts.bought(c.use().buying()) + " of ";
-        return cloth + c.fabric().name() + " for "
+        return cloth + c.fabric().roll().name() + " for "
                 + c.pieces().stream().map(Piece::name).collect(Collectors.joining(", ")) + ", laid "
                 + c.lay().method().word();
     }

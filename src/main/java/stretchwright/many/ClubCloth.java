@@ -32,29 +32,29 @@ final class ClubCloth {
     }
 
     private static final List<Same> ALL = List.of(
-            cloth("usable width", Fabric::usableWidth, m -> length(m.fabric().usableWidth(), m.unit())),
+            cloth("usable width", cloth -> cloth.roll().usableWidth(), m -> length(m.fabric().roll().usableWidth(), m.unit())),
             cloth(
                     ClothShapeReader.SELVAGE,
-                    f -> f.shape().selvage(),
-                    m -> length(m.fabric().shape().selvage(), m.unit())),
-            cloth("one way", Fabric::oneWay, m -> String.valueOf(m.fabric().oneWay())),
-            cloth("repeat along", Fabric::repeatAlong, m -> length(m.fabric().repeatAlong(), m.unit())),
+                    f -> f.roll().shape().selvage(),
+                    m -> length(m.fabric().roll().shape().selvage(), m.unit())),
+            cloth("one way", cloth -> cloth.roll().oneWay(), m -> String.valueOf(m.fabric().roll().oneWay())),
+            cloth("repeat along", cloth -> cloth.roll().repeatAlong(), m -> length(m.fabric().roll().repeatAlong(), m.unit())),
             cloth(
                     "shrinkage across",
-                    Fabric::shrinkageAcross,
-                    m -> percent(m.fabric().shrinkageAcross())),
+                    cloth -> cloth.quality().shrinkageAcross(),
+                    m -> percent(m.fabric().quality().shrinkageAcross())),
             cloth(
                     "shrinkage along",
-                    Fabric::shrinkageAlong,
-                    m -> percent(m.fabric().shrinkageAlong())),
+                    cloth -> cloth.quality().shrinkageAlong(),
+                    m -> percent(m.fabric().quality().shrinkageAlong())),
             cloth(
                     "flaws",
-                    f -> f.shape().flaws(),
-                    m -> m.fabric().shape().flaws().size() + " of them"),
+                    f -> f.roll().shape().flaws(),
+                    m -> m.fabric().roll().shape().flaws().size() + " of them"),
             cloth(
                     "on hand.outline",
-                    f -> f.shape().outline(),
-                    m -> m.fabric().shape().outline().isPresent() ? "a remnant's outline" : "none"),
+                    f -> f.roll().shape().outline(),
+                    m -> m.fabric().roll().shape().outline().isPresent() ? "a remnant's outline" : "none"),
             terms("", t -> LayReader.word(t.way())),
             new Same(
                     "style.lay.scissor gap",

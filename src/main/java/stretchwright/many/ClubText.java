@@ -39,7 +39,7 @@ final class ClubText {
     }
 
     private static List<String> buying(Club club) {
-        if (club.fabric().shape().outline().isPresent()) {
+        if (club.fabric().roll().shape().outline().isPresent()) {
             return List.of("  fabric         the remnant on hand");
         }
         return List.of(
@@ -47,7 +47,7 @@ final class ClubText {
                         Locale.ROOT,
                         "  fabric to buy  %s of a cloth %.1f %s wide between the selvages",
                         Amounts.bought(club.buying()),
-                        club.unit().fromMm(club.fabric().usableWidth()),
+                        club.unit().fromMm(club.fabric().roll().usableWidth()),
                         club.unit().symbol()),
                 "  that is        " + ClothWords.sum(club.buying(), club.unit()));
     }

@@ -67,7 +67,7 @@ final class CompareNumbers {
         out.put("changes of machine", new Number(made.sewing().changeovers(), ""));
         made.make()
                 .fabric()
-                .price()
+                .roll().price()
                 .ifPresent(p -> out.put(
                         "cost of the fabric",
                         new Number(p.perMetre() * made.use().buying().bought() / 1000, "")));

@@ -23,43 +23,43 @@ public final class ReportInputs {
     private ReportInputs() {}
 
     public static void fabric(ObjectNode out, Fabric fabric) {
-        out.put("name", fabric.name());
-        out.put("usableWidth", Numbers.mm(fabric.usableWidth()));
-        fabric.onHand().ifPresent(v -> out.put("onHand", Numbers.mm(v)));
-        fabric.weight().ifPresent(v -> out.put("weight", Numbers.mm(v)));
-        out.put("stretchAcross", Numbers.share(fabric.stretchAcross()));
-        out.put("stretchAlong", Numbers.share(fabric.stretchAlong()));
-        out.put("stretchAcrossAssumed", fabric.assumed().across());
-        out.put("stretchAlongAssumed", fabric.assumed().along());
-        fabric.wrapped().ifPresent(v -> out.put("wrapped", Numbers.share(v)));
-        load(out.putObject("loadAcross"), fabric.loadAcross());
-        load(out.putObject("loadAlong"), fabric.loadAlong());
-        fabric.recovery().ifPresent(v -> out.put("recovery", Numbers.share(v)));
-        out.put("shrinkageAcross", Numbers.share(fabric.shrinkageAcross()));
-        out.put("shrinkageAlong", Numbers.share(fabric.shrinkageAlong()));
-        out.put("oneWay", fabric.oneWay());
-        out.put("repeatAlong", Numbers.mm(fabric.repeatAlong()));
-        if (fabric.shape().selvage() > 0) {
-            out.put("selvage", Numbers.mm(fabric.shape().selvage()));
+        out.put("name", fabric.roll().name());
+        out.put("usableWidth", Numbers.mm(fabric.roll().usableWidth()));
+        fabric.roll().onHand().ifPresent(v -> out.put("onHand", Numbers.mm(v)));
+        fabric.quality().weight().ifPresent(v -> out.put("weight", Numbers.mm(v)));
+        out.put("stretchAcross", Numbers.share(fabric.test().stretchAcross()));
+        out.put("stretchAlong", Numbers.share(fabric.test().stretchAlong()));
+        out.put("stretchAcrossAssumed", fabric.test().assumed().across());
+        out.put("stretchAlongAssumed", fabric.test().assumed().along());
+        fabric.test().wrapped().ifPresent(v -> out.put("wrapped", Numbers.share(v)));
+        load(out.putObject("loadAcross"), fabric.test().loadAcross());
+        load(out.putObject("loadAlong"), fabric.test().loadAlong());
+        fabric.test().recovery().ifPresent(v -> out.put("recovery", Numbers.share(v)));
+        out.put("shrinkageAcross", Numbers.share(fabric.quality().shrinkageAcross()));
+        out.put("shrinkageAlong", Numbers.share(fabric.quality().shrinkageAlong()));
+        out.put("oneWay", fabric.roll().oneWay());
+        out.put("repeatAlong", Numbers.mm(fabric.roll().repeatAlong()));
+        if (fabric.roll().shape().selvage() > 0) {
+            out.put("selvage", Numbers.mm(fabric.roll().shape().selvage()));
         }
-        fabric.shape().outline().ifPresent(o -> corners(out.putArray("outline"), o));
-        if (!fabric.shape().flaws().isEmpty()) {
+        fabric.roll().shape().outline().ifPresent(o -> corners(out.putArray("outline"), o));
+        if (!fabric.roll().shape().flaws().isEmpty()) {
             ArrayNode flaws = out.putArray("flaws");
-            fabric.shape().flaws().forEach(f -> corners(flaws.addArray(), f));
+            fabric.roll().shape().flaws().forEach(f -> corners(flaws.addArray(), f));
         }
-        fabric.showsThroughAt().ifPresent(v -> out.put("showsThroughAt", Numbers.share(v)));
+        fabric.test().showsThroughAt().ifPresent(v -> out.put("showsThroughAt", Numbers.share(v)));
     }
 
     /** Of a contrast only what may differ from the fabric. */
     static void contrasts(ArrayNode out, List<Contrast> contrasts) {
         for (Contrast c : contrasts) {
             ObjectNode one = out.addObject();
-            one.put("name", c.fabric().name());
+            one.put("name", c.fabric().roll().name());
             ArrayNode pieces = one.putArray("pieces");
             c.pieces().forEach(pieces::add);
-            one.put("usableWidth", Numbers.mm(c.fabric().usableWidth()));
-            one.put("oneWay", c.fabric().oneWay());
-            one.put("repeatAlong", Numbers.mm(c.fabric().repeatAlong()));
+            one.put("usableWidth", Numbers.mm(c.fabric().roll().usableWidth()));
+            one.put("oneWay", c.fabric().roll().oneWay());
+            one.put("repeatAlong", Numbers.mm(c.fabric().roll().repeatAlong()));
         }
     }
 

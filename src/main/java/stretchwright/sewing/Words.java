@@ -159,11 +159,11 @@ final class Words {
     }
 
     static String limitAlong(Tool tool, Fabric fabric) {
-        return limit(tool, fabric.stretchAlong(), "along the leg");
+        return limit(tool, fabric.test().stretchAlong(), "along the leg");
     }
 
     static String limitAround(Tool tool, Fabric fabric) {
-        return limit(tool, fabric.stretchAcross(), "around");
+        return limit(tool, fabric.test().stretchAcross(), "around");
     }
 
     /** "it" or "each", "ring" or "rings". */

@@ -104,7 +104,7 @@ public record ResultPage(String id, Made made) {
     public List<String> toBuy() {
         List<String> lines = new ArrayList<>();
         double mm = made.use().buying().bought();
-        if (made.make().fabric().shape().outline().isPresent()) {
+        if (made.make().fabric().roll().shape().outline().isPresent()) {
             lines.add(String.format(
                     Locale.ROOT,
                     "Fabric: the remnant on hand. The lay takes %.2f m of its length.",
@@ -114,7 +114,7 @@ public record ResultPage(String id, Made made) {
                     Locale.ROOT,
                     "Fabric: %s, %s %s wide between the selvages. The lay itself needs %.2f m.",
                     Amounts.toBuy(made.use().buying()),
-                    length(made.make().fabric().usableWidth()),
+                    length(made.make().fabric().roll().usableWidth()),
                     lengthUnit(),
                     made.lay().length() / 1000));
             lines.add("As a sum: "
@@ -128,7 +128,7 @@ public record ResultPage(String id, Made made) {
                         + ClothWords.onHand(hand, made.make().unit()) + "."));
         made.make()
                 .fabric()
-                .price()
+                .roll().price()
                 .ifPresent(p ->
                         lines.add(String.format(Locale.ROOT, "Price of the fabric: %.2f", p.perMetre() * mm / 1000)));
         made.sewing()

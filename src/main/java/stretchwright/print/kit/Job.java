@@ -71,7 +71,7 @@ public record Job(
         return lays.stream()
                 .filter(l -> l.pieces().stream().anyMatch(p -> p.name().equals(piece.name())))
                 .findFirst()
-                .map(l -> Letters.shortened(l.fabric().name(), Letters.LONGEST_NAME))
+                .map(l -> Letters.shortened(l.fabric().roll().name(), Letters.LONGEST_NAME))
                 .orElseGet(this::cloth);
     }
 
@@ -90,7 +90,7 @@ public record Job(
 
     /** "For Rowan, in Ink knit."; of what has no name nothing is said. */
     public String forWhom() {
-        boolean cloth = !fabric().name().isBlank();
+        boolean cloth = !fabric().roll().name().isBlank();
         if (wearerName.isBlank()) {
             return cloth ? Phrases.of("job.cloth", cloth()) : "";
         }
@@ -98,7 +98,7 @@ public record Job(
     }
 
     public String cloth() {
-        return Letters.shortened(fabric().name(), Letters.LONGEST_NAME);
+        return Letters.shortened(fabric().roll().name(), Letters.LONGEST_NAME);
     }
 
     public String around() {
