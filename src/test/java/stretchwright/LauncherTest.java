@@ -22,6 +22,7 @@ import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -29,6 +30,7 @@ import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.report.Program;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The launcher in a folder of its own, with a jar of the classes under test, and its class archive. */
 @DisabledOnOs(OS.WINDOWS)
@@ -53,6 +55,17 @@ class LauncherTest {
         for (Path source : List.of(home.resolve("pom.xml"), home.resolve("src/main"))) {
             Files.setLastModifiedTime(source, earlier);
         }
+    }
+
+    /** The launcher's background work ends before its folder is taken away. */
+    @AfterEach
+    void quiet() {
+        ProcessHandle.allProcesses()
+                .filter(p -> p.info().commandLine().orElse("").contains(folder.toString()))
+                .forEach(p -> {
+                    p.destroyForcibly();
+                    p.onExit().orTimeout(30, TimeUnit.SECONDS).join();
+                });
     }
 
     private record Ended(int code, String out, String err) {}
@@ -115,7 +128,7 @@ class LauncherTest {
 
     /** What the launcher does in the background, done: its folder aside came and went, or never comes. */
     private Path awaitArchive() throws Exception {
-        for (int i = 0; i < 1200 && archives(home).isEmpty(); i++) {
+        for (int i = 0; i < 4000 && archives(home).isEmpty(); i++) {
             Thread.sleep(100);
         }
         assertThat(archives(home)).hasSize(1);
@@ -124,7 +137,9 @@ class LauncherTest {
 
     private List<String> started(int least) throws Exception {
         Path list = folder.resolve("started");
-        for (int i = 0; i < 300 && (!Files.exists(list) || Files.readAllLines(list).size() < least); i++) {
+        for (int i = 0;
+                i < 300 && (!Files.exists(list) || Files.readAllLines(list).size() < least);
+                i++) {
             Thread.sleep(100);
         }
         return Files.readAllLines(list);
@@ -143,6 +158,14 @@ class LauncherTest {
         copy(home, moved);
         assertThat(comesFromAnArchive(moved)).isFalse();
         assertThat(run(moved, Map.of(), "--version")).isEqualTo(new Ended(0, VERSION, ""));
+        Ended json = run(
+                moved,
+                Map.of(),
+                "body",
+                moved.resolve("examples/evening-practice.yaml").toString(),
+                "--json");
+        assertThat(JsonMapper.builder().build().readTree(json.out()).has("bodyCheck"))
+                .isTrue();
 
         try (RandomAccessFile cut = new RandomAccessFile(writable(archive).toFile(), "rw")) {
             cut.setLength(cut.length() / 2);

@@ -4,12 +4,13 @@ import static stretchwright.advice.ChangeLever.choice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.advice.ChangeLever.Way;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.fit.Direction;
+import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 
 /** Changes of the cloth: turned, washed, or another one with a number to ask the shop for. */
@@ -30,7 +31,6 @@ final class ChangeCloth {
 
     /** A quarter turned: what was along goes round the leg; the usable width stays. */
     ChangeLever turned() {
-        String print = f.roll().oneWay() ? ", print and sheen then lie sideways" : "";
         Fabric other = cloth(
                 f.test().stretchAlong(),
                 f.test().stretchAcross(),
@@ -38,20 +38,20 @@ final class ChangeCloth {
                 f.test().loadAcross(),
                 f.quality().shrinkageAlong(),
                 f.quality().shrinkageAcross());
-        return choice("the cloth turned by a quarter (along goes round the leg" + print + ")", 1.6, with(other));
+        return choice(
+                f.roll().oneWay() ? Tell.said("cloth.turned-print") : Tell.said("cloth.turned"), 1.6, with(other));
     }
 
     /** Washed and dried as the garment will be, until it keeps its size. */
     ChangeLever washed() {
         Fabric other = cloth(f.test().stretchAcross(), f.test().stretchAlong(), f.test().loadAcross(), f.test().loadAlong(), 0, 0);
-        String words = "the cloth washed and dried before cutting until it keeps its size";
-        return choice(words, 0.5, with(other)).judgedOnly();
+        return choice(Tell.said("cloth.washed"), 0.5, with(other)).judgedOnly();
     }
 
     ChangeLever moreAcross() {
         return more(
                 Way.MORE_ACROSS,
-                "across",
+                Direction.ACROSS,
                 f.test().stretchAcross(),
                 x -> cloth(
                         x,
@@ -65,7 +65,7 @@ final class ChangeCloth {
     ChangeLever moreAlong() {
         return more(
                 Way.MORE_ALONG,
-                "along",
+                Direction.ALONG,
                 f.test().stretchAlong(),
                 x -> cloth(
                         f.test().stretchAcross(),
@@ -84,16 +84,15 @@ final class ChangeCloth {
         LoadCurve.Reading first = f.test().loadAcross().readings().get(0);
         double newtons = first.tension() * LoadCurve.STRIP_WIDTH;
         return Optional.of(new ChangeLever(
-                "softer cloth",
                 SOFTEST,
-                "cloth of the same stretch that pulls down to " + (100 - SOFTEST) + " % as hard",
+                Tell.said("cloth.softest", percent(100 - SOFTEST)),
                 n -> 3 + n / 20.0,
-                n -> String.format(
-                        Locale.ROOT,
-                        "cloth of the same stretch that pulls %d %% less across (%.1f N at %.0f %% on the strip of 50 mm)",
-                        n,
-                        newtons * (100 - n) / 100,
-                        100 * first.extension()),
+                n -> Tell.said(
+                        "cloth.softer",
+                        percent(n),
+                        new Part.Force(newtons * (100 - n) / 100, 1),
+                        Part.share(first.extension()),
+                        Part.length(1000 * LoadCurve.STRIP_WIDTH)),
                 n -> with(cloth(
                         f.test().stretchAcross(),
                         f.test().stretchAlong(),
@@ -106,11 +105,10 @@ final class ChangeCloth {
     ChangeLever recovering() {
         int now = (int) Math.floor(100 * f.test().recovery().orElse(1) + 1e-9);
         return new ChangeLever(
-                        "cloth that recovers better",
                         Math.max(1, 100 - now),
-                        "cloth that recovers fully",
+                        Tell.said("cloth.recovers-fully"),
                         n -> 3 + n / 20.0,
-                        n -> "cloth that recovers " + (now + n) + " % or more",
+                        n -> Tell.said("cloth.recovers", percent(now + n)),
                         n -> now + n > 100
                                 ? Optional.empty()
                                 : with(with(OptionalDouble.of((now + n) / 100.0), f.test().showsThroughAt())))
@@ -122,12 +120,10 @@ final class ChangeCloth {
     ChangeLever denser() {
         int now = (int) Math.floor(100 * f.test().showsThroughAt().orElse(0) + 1e-9);
         return new ChangeLever(
-                        "denser cloth or a lining",
                         200,
-                        "cloth, or cloth and lining, that shows through only beyond " + (now + 200) + " % in area",
+                        Tell.said("cloth.densest", percent(now + 200)),
                         n -> 2.5 + n / 40.0,
-                        n -> "denser cloth, or a lining there, that shows through only beyond " + (now + n)
-                                + " % in area",
+                        n -> Tell.said("cloth.denser", percent(now + n)),
                         n -> with(with(f.test().recovery(), OptionalDouble.of((now + n) / 100.0))))
                 .judgedOnly();
     }
@@ -136,17 +132,20 @@ final class ChangeCloth {
         Fabric to(double share);
     }
 
-    private ChangeLever more(Way way, String direction, double stretch, Stretching other) {
+    private ChangeLever more(Way way, Direction direction, double stretch, Stretching other) {
         int now = (int) Math.floor(100 * stretch + 1e-9);
         int most = Math.max(1, (int) Math.round(100 * STRETCHIEST) - now);
         return new ChangeLever(
-                        "cloth of more stretch " + direction,
                         most,
-                        "cloth of up to " + (now + most) + " % " + direction,
+                        Tell.said("cloth.stretchiest", percent(now + most), direction.said()),
                         n -> 3 + n / 20.0,
-                        n -> "cloth of " + (now + n) + " % or more " + direction,
+                        n -> Tell.said("cloth.stretchier", percent(now + n), direction.said()),
                         n -> now + n > 100 * STRETCHIEST ? Optional.empty() : with(other.to((now + n) / 100.0)))
                 .by(way);
+    }
+
+    private static Part percent(int percent) {
+        return Part.share(percent / 100.0);
     }
 
     private static LoadCurve stretched(LoadCurve curve, double factor, double stretch) {

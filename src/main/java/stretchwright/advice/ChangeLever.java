@@ -3,14 +3,14 @@ package stretchwright.advice;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 
 /**
  * One way to change a make, by a whole number of the steps that a maker uses (1 mm, 1 %).
  *
- * @param name of the way, without an amount; unique
  * @param most steps that may be taken; 1 for a choice that is made or not
- * @param upTo in words, for a way that did not help: "up to 30 mm more at the knee"
+ * @param upTo for a way that did not help: "up to 30 mm more at the knee"; no two ways of a make say the same
  * @param effort how much is asked of the maker; small is tried and offered first
  * @param words what to do, with its amount
  * @param way how the amount that will do can be guessed
@@ -18,11 +18,10 @@ import stretchwright.intake.MakeFile;
  * @param make the changed make; empty where the make file's own rules would refuse it
  */
 record ChangeLever(
-        String name,
         int most,
-        String upTo,
+        Said upTo,
         IntToDoubleFunction effort,
-        IntFunction<String> words,
+        IntFunction<Said> words,
         Way way,
         boolean redraft,
         IntFunction<Optional<MakeFile>> make) {
@@ -39,26 +38,25 @@ record ChangeLever(
 
     /** One that the draft sees. */
     ChangeLever(
-            String name,
             int most,
-            String upTo,
+            Said upTo,
             IntToDoubleFunction effort,
-            IntFunction<String> words,
+            IntFunction<Said> words,
             IntFunction<Optional<MakeFile>> make) {
-        this(name, most, upTo, effort, words, Way.OTHER, true, make);
+        this(most, upTo, effort, words, Way.OTHER, true, make);
     }
 
     ChangeLever by(Way other) {
-        return new ChangeLever(name, most, upTo, effort, words, other, redraft, make);
+        return new ChangeLever(most, upTo, effort, words, other, redraft, make);
     }
 
     /** One that only the fit check reads. */
     ChangeLever judgedOnly() {
-        return new ChangeLever(name, most, upTo, effort, words, way, false, make);
+        return new ChangeLever(most, upTo, effort, words, way, false, make);
     }
 
     /** Made or not made. */
-    static ChangeLever choice(String words, double effort, Optional<MakeFile> changed) {
-        return new ChangeLever(words, 1, words, n -> effort, n -> words, n -> changed);
+    static ChangeLever choice(Said words, double effort, Optional<MakeFile> changed) {
+        return new ChangeLever(1, words, n -> effort, n -> words, n -> changed);
     }
 }

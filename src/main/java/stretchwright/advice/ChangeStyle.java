@@ -4,16 +4,17 @@ import static stretchwright.advice.ChangeLever.choice;
 
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.advice.ChangeLever.Way;
 import stretchwright.boot.Boot;
-import stretchwright.ground.Numbers;
-import stretchwright.intake.Limits;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.intake.HoldKeys;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.TopKeys;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
@@ -29,17 +30,19 @@ final class ChangeStyle {
 
     private final MakeFile make;
     private final Style s;
+    private final ChangeSteps steps;
 
     ChangeStyle(MakeFile make) {
         this.make = make;
         this.s = make.style();
+        this.steps = new ChangeSteps(make.unit());
     }
 
     Optional<ChangeLever> lightHold() {
         return s.hold() == Hold.Named.LIGHT
                 ? Optional.empty()
                 : Optional.of(
-                        choice("a lighter hold (hold: light)", 1, Optional.of(make.with(s.with(Hold.Named.LIGHT)))));
+                        choice(Tell.said("style.light-hold"), 1, Optional.of(make.with(s.with(Hold.Named.LIGHT)))));
     }
 
     /**
@@ -52,33 +55,41 @@ final class ChangeStyle {
         return from < 1
                 ? Optional.empty()
                 : Optional.of(new ChangeLever(
-                        "a smaller share off every girth",
                         from,
-                        "down to nothing off the girths",
+                        Tell.said("style.no-share"),
                         n -> 1.1 + n / 5.0,
-                        n -> String.format(
-                                Locale.ROOT,
-                                "%d %% off every girth (hold: %d %%; now %.0f %%)",
-                                from - n,
-                                from - n,
-                                100 * now),
+                        n -> Tell.said("style.share", Part.share((from - n) / 100.0), Part.share(now)),
                         n -> Optional.of(make.with(s.with(new Hold.Fixed((from - n) / 100.0))))));
     }
 
     /** More flat width at a level; takes up to the reader's limit of what the wearer may add there. */
-    ChangeLever wider(Level.Name level, String place) {
+    ChangeLever wider(Level.Name level) {
+        return wider(level, level.said());
+    }
+
+    /** The same where the thigh presses: the crotch's width is the thigh's. */
+    ChangeLever widerThigh(Level.Name level) {
+        return wider(level, level == Level.Name.CROTCH ? Tell.said("style.thigh") : level.said());
+    }
+
+    private ChangeLever wider(Level.Name level, Part place) {
         double already = s.ease().getOrDefault(level, 0.0);
-        int most = (int) Math.floor(Limits.EASE.most() - already);
+        int most = steps.within(HoldKeys.EASE_RANGE.most() - already);
         return new ChangeLever(
-                        "more width at the " + place,
-                        Math.max(1, most),
-                        "up to " + Math.max(1, most) + " mm more width at the " + place,
-                        n -> 0.6 + n / 20.0,
-                        n -> n + " mm more width at the " + place + " (ease: {" + level.word() + ": "
-                                + Numbers.plain(already + n) + " mm})",
-                        n -> already + n > Limits.EASE.most()
+                        most,
+                        Tell.said("style.widest", Part.length(steps.mm(most)), place),
+                        n -> 0.6 + steps.mm(n) / 20,
+                        n -> Tell.said(
+                                "style.wider",
+                                Part.length(steps.mm(n)),
+                                place,
+                                Part.text("{"),
+                                Part.text(level.word()),
+                                ChangeSteps.told(steps.onTape(already + steps.mm(n))),
+                                Part.text("}")),
+                        n -> already + steps.mm(n) > HoldKeys.EASE_RANGE.most()
                                 ? Optional.empty()
-                                : Optional.of(eased(level, already + n)))
+                                : Optional.of(eased(level, steps.onTape(already + steps.mm(n)))))
                 .by(Way.WIDER);
     }
 
@@ -92,21 +103,24 @@ final class ChangeStyle {
     ChangeLever lowerRise() {
         double now = s.dropBelowWaist();
         return new ChangeLever(
-                "a lower rise",
-                LOWEST_RISE,
-                "a rise up to " + LOWEST_RISE + " mm lower",
-                n -> 1 + n / 30.0,
-                n -> String.format(Locale.ROOT, "a rise %d mm lower (rise: %.0f mm)", n, now + n),
-                n -> now + n > Limits.DROP.most()
+                steps.within(LOWEST_RISE),
+                Tell.said("style.lowest-rise", Part.length(LOWEST_RISE)),
+                n -> 1 + steps.mm(n) / 30,
+                n -> Tell.said(
+                        "style.lower-rise",
+                        Part.length(steps.mm(n)),
+                        Part.length(steps.onTape(now + steps.mm(n)))),
+                n -> now + steps.mm(n) > TopKeys.RISE.range().most()
                         ? Optional.empty()
-                        : Optional.of(make.with(s.with(s.top().dropped(now + n)))));
+                        : Optional.of(make.with(s.with(s.top().dropped(steps.onTape(now + steps.mm(n)))))));
     }
 
     /** A contoured band needs a rise below the waist, and neither elastic nor cord. */
     Optional<ChangeLever> contoured() {
         boolean lower = s.dropBelowWaist() == 0;
-        String words = "a contoured band"
-                + (lower ? String.format(Locale.ROOT, ", joined %.0f mm below the waist", s.bandHeight()) : "");
+        Said words = lower
+                ? Tell.said("style.contoured-lower", Part.length(s.bandHeight()))
+                : Tell.said("style.contoured");
         return s.top().contoured().map(top -> choice(words, 2, Optional.of(make.with(s.with(top)))));
     }
 
@@ -116,21 +130,19 @@ final class ChangeStyle {
         }
         boolean darts = shape == TopEnd.BackShape.DARTS;
         return Optional.of(choice(
-                darts ? "a dart in each half of the back (back: darts)" : "a shaped centre back (back: shaped seam)",
+                darts ? Tell.said("style.darts") : Tell.said("style.shaped-seam"),
                 darts ? 1.2 : 1.1,
                 Optional.of(make.with(s.with(s.top().with(shape))))));
     }
 
     ChangeLever lowerBand() {
-        double now = s.bandHeight();
-        int most = (int) Math.floor(now - Limits.BAND_HEIGHT.least());
+        double now = steps.down(s.bandHeight());
         return new ChangeLever(
-                        "a lower band",
-                        Math.max(1, most),
-                        "a band down to " + Numbers.plain(Limits.BAND_HEIGHT.least()) + " mm",
-                        n -> 0.8 + n / 40.0,
-                        n -> String.format(Locale.ROOT, "a band of %.0f mm", Math.floor(now) - n),
-                        n -> lowBand(Math.floor(now) - n))
+                        steps.within(s.bandHeight() - TopKeys.BAND_HEIGHT.range().least()),
+                        Tell.said("style.lowest-band", Part.length(TopKeys.BAND_HEIGHT.range().least())),
+                        n -> 0.8 + steps.mm(n) / 40,
+                        n -> Tell.said("style.lower-band", Part.length(now - steps.mm(n))),
+                        n -> lowBand(now - steps.mm(n)))
                 .by(Way.LOWER_BAND);
     }
 
@@ -139,7 +151,7 @@ final class ChangeStyle {
         boolean room = b.shape() == Shape.STRAIGHT
                 && b.channel() <= height
                 && b.keyPocket().isEmpty();
-        return height < Limits.BAND_HEIGHT.least() || !room
+        return height < TopKeys.BAND_HEIGHT.range().least() || !room
                 ? Optional.empty()
                 : Optional.of(make.with(s.with(
                         s.top().with(new TopEnd.Band(b.shape(), height, b.elastic(), b.drawstring(), b.keyPocket())))));
@@ -147,16 +159,19 @@ final class ChangeStyle {
 
     ChangeLever higherBack() {
         double now = s.top().backRaise();
-        int most = (int) Math.floor(Limits.RAISE.most() - now);
+        int most = steps.within(TopKeys.BACK_WAIST.range().most() - now);
         return new ChangeLever(
-                "a longer back rise",
-                Math.max(1, most),
-                "up to " + Math.max(1, most) + " mm more back rise",
-                n -> 0.9 + n / 30.0,
-                n -> String.format(Locale.ROOT, "%d mm more back rise (back waist: %.0f mm)", n, now + n),
-                n -> now + n > Limits.RAISE.most()
+                most,
+                Tell.said("style.highest-back", Part.length(steps.mm(most))),
+                n -> 0.9 + steps.mm(n) / 30,
+                n -> Tell.said(
+                        "style.higher-back",
+                        Part.length(steps.mm(n)),
+                        Part.length(steps.onTape(now + steps.mm(n)))),
+                n -> now + steps.mm(n) > TopKeys.BACK_WAIST.range().most()
                         ? Optional.empty()
-                        : Optional.of(make.with(s.with(s.top().raised(s.top().frontRaise(), now + n)))));
+                        : Optional.of(make.with(
+                                s.with(s.top().raised(s.top().frontRaise(), steps.onTape(now + steps.mm(n)))))));
     }
 
     /** More length over the bent knee; a leg in one piece is cut along its side for it. */
@@ -167,7 +182,7 @@ final class ChangeStyle {
         boolean cut = s.parts().cutAtSide();
         Parts parts = (cut ? s.parts() : s.parts().with(Parts.SideSeam.SHAPED)).withKneeShaping();
         return Optional.of(choice(
-                "room for the bent knee (knee shaping: true" + (cut ? ")" : ", side seam: shaped)"),
+                cut ? Tell.said("style.knee") : Tell.said("style.knee-and-side-seam"),
                 2.2,
                 Optional.of(make.with(s.with(parts)))));
     }
@@ -179,16 +194,18 @@ final class ChangeStyle {
         }
         Set<Machine> more = new LinkedHashSet<>(make.machines());
         more.add(machine);
-        String stitch = machine == Machine.OVERLOCKER ? "four-thread overlock" : "coverstitch";
-        return Optional.of(choice(
-                "sewn in " + stitch + " (" + machine.word() + " among the machines)", 4, Optional.of(make.with(more))));
+        Part word = Part.text(machine.word());
+        Said words = machine == Machine.OVERLOCKER
+                ? Tell.said("style.overlock", word)
+                : Tell.said("style.coverstitch", word);
+        return Optional.of(choice(words, 4, Optional.of(make.with(more))));
     }
 
     Optional<ChangeLever> legFirst() {
         return make.boot()
                 .filter(Boot::overLaced)
                 .map(b -> choice(
-                        "the legs put on first and rolled down over the boot (boot.dressing: leg first)",
+                        Tell.said("style.leg-first"),
                         0.9,
                         Optional.of(make.with(new Boot(
                                 b.kind(),
@@ -205,17 +222,16 @@ final class ChangeStyle {
 
     /** The hem higher on the boot. */
     Optional<ChangeLever> higherHem() {
-        return make.boot().map(b -> {
-            int most = (int) Math.floor(b.ankleToHem());
-            return new ChangeLever(
-                    "a higher hem",
-                    Math.max(1, most),
-                    "a hem at the ankle bone",
-                    n -> 0.8 + n / 30.0,
-                    n -> String.format(
-                            Locale.ROOT, "the hem %d mm higher (boot.ankle to hem: %.0f mm)", n, b.ankleToHem() - n),
-                    n -> higher(b, b.ankleToHem() - n));
-        });
+        return make.boot()
+                .map(b -> new ChangeLever(
+                        steps.within(b.ankleToHem()),
+                        Tell.said("style.highest-hem"),
+                        n -> 0.8 + steps.mm(n) / 30,
+                        n -> Tell.said(
+                                "style.higher-hem",
+                                Part.length(steps.mm(n)),
+                                Part.length(steps.onTape(b.ankleToHem() - steps.mm(n)))),
+                        n -> higher(b, steps.onTape(b.ankleToHem() - steps.mm(n)))));
     }
 
     private Optional<MakeFile> higher(Boot b, double ankleToHem) {

@@ -9,15 +9,20 @@ import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
 import stretchwright.body.Body;
 import stretchwright.fabric.Strain;
+import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothWidths;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
@@ -50,9 +55,6 @@ public final class ClothNeeds {
 
     /** Standing, a cloth that is easy to wear uses at most this share of its stretch (docs/maths/fit.md, Limits). */
     private static final double STANDING = 0.5;
-
-    private static final String AS_MEDIUM =
-            "; own pressures need readings, which no cloth in a shop has: a medium hold stands for them";
 
     private final MakeFile make;
     private final Body body;
@@ -105,7 +107,7 @@ public final class ClothNeeds {
         for (ClothWidths.Row row : widths.rows()) {
             ObjectNode one = out.addObject();
             one.put("usableWidth", Numbers.mm(row.width()));
-            one.put("source", row.own() ? "the make's cloth" : "common width, no source");
+            one.put("source", words(row.own() ? Tell.said("needs.own-cloth") : Tell.said("needs.common-width")));
             row.oneWay().ifPresent(b -> bought(one.putObject("oneWay"), b));
             row.turned().ifPresent(b -> bought(one.putObject("turned"), b));
         }
@@ -115,6 +117,11 @@ public final class ClothNeeds {
         out.put("lay", Numbers.mm(b.length()))
                 .put("needed", Numbers.mm(b.needed()))
                 .put("buy", Numbers.mm(b.bought()));
+    }
+
+    /** There are no lengths in them. */
+    private static String words(Said said) {
+        return Voice.plain().say(said);
     }
 
     private static void step(ObjectNode out, ShopNeeds.Step step) {
@@ -152,7 +159,7 @@ public final class ClothNeeds {
         String whom = make.wearer().isEmpty() ? make.name() : make.wearer() + ", " + make.name();
         return new ShopNeeds(
                 whom,
-                "the fit check of this program, tried with cloths of 5 to 150 %" + (asMedium ? AS_MEDIUM : ""),
+                words(asMedium ? Tell.said("needs.tried-as-medium") : Tell.said("needs.tried")),
                 new ShopNeeds.Step(easy, goes),
                 along,
                 areal(across, along.yes().orElse(AMPLE)),
@@ -164,7 +171,12 @@ public final class ClothNeeds {
     private Optional<ShopNeeds.Lengths> lengths() {
         return ROOMS.draft(body, own, new Findings(own.file())).map(p -> {
             ClothWidths widths = ClothWidths.of(
-                    own.ownPieces(p), own.fabric(), own.style().lay(), own.seed(), Buying.Counter.of(own.unit()));
+                    own.ownPieces(p),
+                    own.fabric(),
+                    own.style().lay(),
+                    own.seed(),
+                    Buying.Counter.of(own.unit()),
+                    LayClock.NONE);
             return new ShopNeeds.Lengths(widths, own.unit());
         });
     }
@@ -195,7 +207,7 @@ public final class ClothNeeds {
         return fit(stretch, AMPLE)
                 .filter(f -> f.openings().stream().allMatch(FitReport.Opening::passes))
                 .filter(f -> f.poses().stream()
-                        .filter(p -> p.direction().equals("across"))
+                        .filter(p -> p.direction() == Direction.ACROSS)
                         .allMatch(FitReport.Pose::passes))
                 .filter(f -> !easily || f.levels().stream().allMatch(l -> l.across() <= STANDING * stretch))
                 .filter(f -> !easily || f.verdicts().stream().noneMatch(v -> speaksOf(f, v)))
@@ -205,14 +217,14 @@ public final class ClothNeeds {
     /** A caution or stop about an opening; pressure, measures and the like are not the cloth's stretch. */
     private static boolean speaksOf(FitReport fit, FitReport.Verdict v) {
         return v.severity() != FitReport.Severity.NOTE
-                && fit.openings().stream().anyMatch(o -> o.opening().equals(v.about()));
+                && fit.openings().stream().anyMatch(o -> o.opening().said().equals(v.place()));
     }
 
     boolean along(double across, double stretch, boolean easily) {
         double reach = easily ? 1 : 2;
         return fit(across, stretch)
                 .filter(f -> f.poses().stream()
-                        .filter(p -> p.direction().equals("along"))
+                        .filter(p -> p.direction() == Direction.ALONG)
                         .allMatch(p -> p.needed() <= reach * p.available()))
                 .isPresent();
     }
@@ -230,7 +242,7 @@ public final class ClothNeeds {
     private List<String> because(double across, double along) {
         return fit(across, along).stream()
                 .flatMap(f -> f.openings().stream())
-                .map(o -> String.format(Locale.ROOT, "%s asks %.0f %% across.", o.opening(), 100 * o.needed()))
+                .map(o -> words(Tell.said("needs.asks", o.opening().said(), Part.share(o.needed()))))
                 .toList();
     }
 

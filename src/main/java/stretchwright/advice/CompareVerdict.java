@@ -7,6 +7,7 @@ import java.util.Optional;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Voice;
 
 /**
  * A verdict of one make beside that of the other about the same.
@@ -32,12 +33,13 @@ public record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdic
     }
 
     /** Such as "new caution: knee: ...". */
-    public String line() {
+    public String line(Voice voice) {
         String severity = status == Status.MILDER || status == Status.WORSE
-                ? a.orElseThrow().severity().word() + " -> "
-                        + b.orElseThrow().severity().word()
-                : said().severity().word();
-        return String.format(Locale.ROOT, "  %s %s: %s: %s", status.word(), severity, said().about(), said().message());
+                ? voice.say(a.orElseThrow().severity().said()) + " -> "
+                        + voice.say(b.orElseThrow().severity().said())
+                : voice.say(said().severity().said());
+        return "  " + status.word() + " " + severity + ": " + voice.say(said().about()) + ": "
+                + voice.say(said().message());
     }
 
     public static List<CompareVerdict> of(FitReport a, FitReport b) {
@@ -55,7 +57,7 @@ public record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdic
     /** The one that says the same with other numbers; else one about the same place that is milder or worse. */
     private static Optional<Verdict> twin(Verdict v, List<Verdict> others) {
         Optional<Verdict> same = others.stream()
-                .filter(w -> RemediesKey.of(w).equals(RemediesKey.of(v)))
+                .filter(v::saysTheSame)
                 .findFirst();
         return same.isPresent()
                 ? same

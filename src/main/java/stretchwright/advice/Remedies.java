@@ -6,13 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Tried;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Pattern;
 
@@ -99,35 +99,14 @@ public final class Remedies {
                 lever, amount, new Tried(lever.words().apply(amount), true, RemediesWords.after(v, before, after)));
     }
 
-    private String vainly(Verdict v, ChangeLever lever) {
+    private Said vainly(Verdict v, ChangeLever lever) {
         return trial.of(lever, lever.most())
                 .map(after -> RemediesWords.vain(v, before, after))
-                .orElse("it cannot be drafted so");
+                .orElse(RemediesWords.undrafted());
     }
 
     private static Verdict worded(Verdict v, List<Offer> offers) {
         List<Tried> tried = offers.stream().map(Offer::tried).toList();
-        boolean turns = tried.get(0).turns();
-        String words = turns
-                ? "What turns it: "
-                        + tried.stream()
-                                .map(t -> t.change() + " - " + t.after())
-                                .collect(Collectors.joining("; or "))
-                        + "."
-                : "Nothing tried turns it: "
-                        + tried.stream()
-                                .map(t -> t.change() + " (" + t.after() + ")")
-                                .collect(Collectors.joining("; "))
-                        + ".";
-        return v.worded(v.message(), kept(v.kind()) + words, tried);
-    }
-
-    /** What the program cannot compute and still must be said. */
-    private static String kept(Subject.Kind kind) {
-        return switch (kind) {
-            case RISING_PRESSURE -> "Check the thigh and calf girths. ";
-            case TAKEN_IN -> "Stretch the band evenly between the quarter marks. ";
-            default -> "";
-        };
+        return v.with(RemediesWords.remedy(v.kind(), tried), tried);
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.DoubleStream;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Style;
 
@@ -26,16 +27,17 @@ final class RemediesGuess {
     static int of(ChangeLever lever, Verdict v, FitReport before, MakeFile make) {
         Fabric fabric = make.fabric();
         Style style = make.style();
+        ChangeSteps steps = new ChangeSteps(make.unit());
         return switch (lever.way()) {
             case MORE_ACROSS -> more(v, before, fabric.test().stretchAcross()).orElse(lever.most());
             case MORE_ALONG -> more(v, before, fabric.test().stretchAlong()).orElse(lever.most());
             case WIDER -> {
                 double mm = missing(v.place(), before, fabric.test().stretchAcross());
-                yield mm > 0 ? (int) Math.ceil(mm) : lever.most();
+                yield mm > 0 ? steps.reaching(mm) : lever.most();
             }
             case RECOVERING ->
                 (int) Math.ceil(RECOVERY - 100 * fabric.test().recovery().orElse(1));
-            case LOWER_BAND -> (int) Math.ceil(style.bandHeight() - style.dropBelowWaist() - HIGHEST_BAND);
+            case LOWER_BAND -> steps.reaching(style.bandHeight() - style.dropBelowWaist() - HIGHEST_BAND);
             case OTHER -> lever.most();
         };
     }
@@ -49,10 +51,10 @@ final class RemediesGuess {
     }
 
     /** Flat width that is missing, mm; 0 where the place is not known. */
-    private static double missing(String place, FitReport fit, double stretch) {
+    private static double missing(Part place, FitReport fit, double stretch) {
         return DoubleStream.concat(
                         fit.openings().stream()
-                                .filter(o -> o.opening().equals(place))
+                                .filter(o -> o.opening().said().equals(place))
                                 .mapToDouble(o -> o.mustPass() / (1 + PASSING * o.allowed()) - o.relaxed()),
                         fit.levels().stream()
                                 .filter(l -> l.place().equals(place))
@@ -62,14 +64,14 @@ final class RemediesGuess {
     }
 
     /** Stretch that would do if the pattern stayed as it is. */
-    private static OptionalDouble needed(String place, FitReport fit) {
+    private static OptionalDouble needed(Part place, FitReport fit) {
         return DoubleStream.concat(
                         fit.openings().stream()
-                                .filter(o -> o.opening().equals(place))
+                                .filter(o -> o.opening().said().equals(place))
                                 .mapToDouble(o -> o.needed() / PASSING),
                         DoubleStream.concat(
                                 fit.poses().stream()
-                                        .filter(p -> (p.region() + " " + p.direction()).equals(place))
+                                        .filter(p -> p.place().equals(place))
                                         .mapToDouble(FitReport.Pose::needed),
                                 fit.levels().stream()
                                         .filter(l -> l.place().equals(place))

@@ -35,14 +35,14 @@ final class RemediesLevers {
     private void collect(Subject subject) {
         switch (subject.kind()) {
             case BAND_OPENING -> {
-                out.add(style.wider(Level.Name.WAIST, "waist"));
+                out.add(style.wider(Level.Name.WAIST));
                 style.contoured().ifPresent(out::add);
                 out.add(style.lowerRise());
                 style.machine(Machine.OVERLOCKER).ifPresent(out::add);
                 clothAcross();
             }
             case HEM_OPENING -> {
-                out.add(style.wider(Level.Name.HEM, "hem"));
+                out.add(style.wider(Level.Name.HEM));
                 style.legFirst().ifPresent(out::add);
                 hold();
                 style.machine(Machine.COVERSTITCH).ifPresent(out::add);
@@ -50,8 +50,8 @@ final class RemediesLevers {
                 clothAcross();
             }
             case LEG_OPENING -> {
-                out.add(style.wider(Level.Name.ANKLE, "ankle"));
-                out.add(style.wider(Level.Name.CALF, "calf"));
+                out.add(style.wider(Level.Name.ANKLE));
+                out.add(style.wider(Level.Name.CALF));
                 hold();
                 style.legFirst().ifPresent(out::add);
                 clothAcross();
@@ -68,7 +68,7 @@ final class RemediesLevers {
                 clothAcross();
             }
             case RISING_PRESSURE -> {
-                out.add(style.wider(level(subject), place(level(subject))));
+                out.add(style.widerThigh(level(subject)));
                 hold();
                 cloth.softer().ifPresent(out::add);
                 clothAcross();
@@ -95,7 +95,7 @@ final class RemediesLevers {
             case LOW_HEM -> style.higherHem().ifPresent(out::add);
             case SHOW_THROUGH -> {
                 hold();
-                out.add(style.wider(Level.Name.HIP, "hip"));
+                out.add(style.wider(Level.Name.HIP));
                 out.add(cloth.turned());
                 out.add(cloth.denser());
             }
@@ -110,11 +110,7 @@ final class RemediesLevers {
     }
 
     private void wider(Subject subject) {
-        out.add(style.wider(level(subject), level(subject).word()));
-    }
-
-    private static String place(Level.Name level) {
-        return level == Level.Name.CROTCH ? "thigh, at the crotch" : level.word();
+        out.add(style.wider(level(subject)));
     }
 
     private void along(Optional<Level.Name> level) {

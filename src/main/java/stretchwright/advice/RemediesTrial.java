@@ -9,6 +9,7 @@ import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Pattern;
 
@@ -28,7 +29,7 @@ final class RemediesTrial {
     private final Map<Step, Optional<FitReport>> done = new HashMap<>();
     private int left = MOST;
 
-    private record Step(String lever, int amount) {}
+    private record Step(Said lever, int amount) {}
 
     RemediesTrial(Body body, Pattern pattern, FitReport before, Trials rooms) {
         this.body = body;
@@ -39,7 +40,7 @@ final class RemediesTrial {
 
     /** What the fit check says of the make so changed; empty where it is at odds, or where no trial is left. */
     Optional<FitReport> of(ChangeLever lever, int amount) {
-        Step key = new Step(lever.name(), amount);
+        Step key = new Step(lever.upTo(), amount);
         Optional<FitReport> known = done.get(key);
         if (known != null) {
             return known;
@@ -55,7 +56,7 @@ final class RemediesTrial {
     }
 
     boolean isTriedAtAll(ChangeLever lever) {
-        return done.keySet().stream().anyMatch(k -> k.lever().equals(lever.name()));
+        return done.keySet().stream().anyMatch(k -> k.lever().equals(lever.upTo()));
     }
 
     private Optional<FitReport> drafted(MakeFile make) {
@@ -70,9 +71,9 @@ final class RemediesTrial {
      * @param guess where to begin; from there in growing steps, then by halving
      */
     OptionalInt least(ChangeLever lever, Verdict verdict, int guess) {
-        Predicate<FitReport> turns = after -> RemediesKey.turns(verdict, before, after);
+        Predicate<FitReport> turns = after -> RemediesTurn.turns(verdict, before, after);
         Predicate<FitReport> clears =
-                turns.and(after -> RemediesKey.count(after, verdict.place(), FitReport.Severity.CAUTION) == 0);
+                turns.and(after -> RemediesTurn.count(after, verdict.place(), FitReport.Severity.CAUTION) == 0);
         OptionalInt clear = least(lever, clears, Math.max(1, Math.min(lever.most(), guess)));
         return clear.isPresent() ? clear : least(lever, turns, lever.most());
     }

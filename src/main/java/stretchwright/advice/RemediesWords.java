@@ -1,95 +1,119 @@
 package stretchwright.advice;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Severity;
+import stretchwright.fit.FitReport.Tried;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
-/** What the fit check says once a change was tried. */
+/** What the fit check says once a change was tried, and what is offered then. */
 final class RemediesWords {
     private RemediesWords() {}
 
+    /** What the program cannot compute and still must be said, and what turns the verdict, or does not. */
+    static Said remedy(Subject.Kind kind, List<Tried> tried) {
+        Said words = tried.get(0).turns()
+                ? Tell.said(
+                        "remedy.turns",
+                        Part.listed(
+                                Part.Join.EITHER,
+                                tried.stream()
+                                        .map(t -> Tell.said("remedy.offer", t.change(), t.after()))
+                                        .toList()))
+                : Tell.said(
+                        "remedy.vain",
+                        Part.listed(
+                                Part.Join.SEMICOLON,
+                                tried.stream()
+                                        .map(t -> Tell.said("remedy.attempt", t.change(), t.after()))
+                                        .toList()));
+        return kept(kind).and(words);
+    }
+
+    private static Said kept(Subject.Kind kind) {
+        return switch (kind) {
+            case RISING_PRESSURE -> Tell.said("remedy.check-girths");
+            case TAKEN_IN -> Tell.said("remedy.stretch-evenly");
+            default -> Said.NOTHING;
+        };
+    }
+
     /** Of a change that turns the verdict. */
-    static String after(Verdict v, FitReport before, FitReport after) {
-        String place = v.place();
-        String left = worst(after, place)
-                .map(w -> "then a " + w.severity().word() + ": " + sentence(w.message()))
-                .orElseGet(() -> numbers(v, after).orElse("then nothing is said against it"));
-        List<String> fresh = after.verdicts().stream()
+    static Said after(Verdict v, FitReport before, FitReport after) {
+        Part place = v.place();
+        Said left = worst(after, place)
+                .map(w -> Tell.said("after.milder", w.severity().said(), new Part.Clause(w.message())))
+                .orElseGet(() -> numbers(v, after).orElse(Tell.said("after.nothing")));
+        List<Said> fresh = after.verdicts().stream()
                 .filter(w -> w.severity() != Severity.NOTE
                         && !w.place().equals(place)
-                        && RemediesKey.count(after, w.place(), w.severity())
-                                > RemediesKey.count(before, w.place(), w.severity()))
-                .map(w -> w.place() + ": " + sentence(w.message()))
+                        && RemediesTurn.count(after, w.place(), w.severity())
+                                > RemediesTurn.count(before, w.place(), w.severity()))
+                .map(w -> Tell.said("after.fresh", w.place(), new Part.Clause(w.message())))
                 .distinct()
                 .toList();
-        return left + (fresh.isEmpty() ? "" : ", but a caution more: " + String.join("; ", fresh));
+        return fresh.isEmpty() ? left : Tell.said("after.more", left, Part.listed(Part.Join.SEMICOLON, fresh));
     }
 
     /** Of a change that does not. */
-    static String vain(Verdict v, FitReport before, FitReport after) {
-        List<String> stops = after.verdicts().stream()
+    static Said vain(Verdict v, FitReport before, FitReport after) {
+        List<Part> stops = after.verdicts().stream()
                 .filter(w -> w.severity() == Severity.STOP
-                        && RemediesKey.count(after, w.place(), Severity.STOP)
-                                > RemediesKey.count(before, w.place(), Severity.STOP))
+                        && RemediesTurn.count(after, w.place(), Severity.STOP)
+                                > RemediesTurn.count(before, w.place(), Severity.STOP))
                 .map(Verdict::place)
                 .distinct()
                 .toList();
         return stops.isEmpty()
-                ? numbers(v, after).orElse("the same is said")
-                : stops.stream().collect(Collectors.joining(", ", "then a stop: ", ""));
+                ? numbers(v, after).orElse(Tell.said("after.same"))
+                : Tell.said("after.stop", Part.listed(Part.Join.COMMA, stops));
     }
 
-    private static Optional<Verdict> worst(FitReport fit, String place) {
+    /** Of one that the draft refuses. */
+    static Said undrafted() {
+        return Tell.said("after.undrafted");
+    }
+
+    private static Optional<Verdict> worst(FitReport fit, Part place) {
         return fit.verdicts().stream()
                 .filter(w -> w.severity() != Severity.NOTE && w.place().equals(place))
                 .findFirst();
     }
 
-    private static Optional<String> numbers(Verdict v, FitReport fit) {
-        String place = v.place();
+    private static Optional<Said> numbers(Verdict v, FitReport fit) {
+        Part place = v.place();
         return Stream.of(opening(place, fit), pose(place, fit), level(place, v.kind(), fit))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
 
-    private static Optional<String> opening(String place, FitReport fit) {
+    private static Optional<Said> opening(Part place, FitReport fit) {
         return fit.openings().stream()
-                .filter(o -> o.opening().equals(place))
+                .filter(o -> o.opening().said().equals(place))
                 .findFirst()
                 .map(o -> o.passes()
-                        ? text("goes on with %.0f %% in reserve", 100 * (o.allowed() - o.needed()))
-                        : text("needs %.0f %%, %.0f %% is there", 100 * o.needed(), 100 * o.allowed()));
+                        ? Tell.said("after.reserve", Part.share(o.allowed() - o.needed()))
+                        : Tell.said("after.there", Part.share(o.needed()), Part.share(o.allowed())));
     }
 
-    private static Optional<String> pose(String place, FitReport fit) {
+    private static Optional<Said> pose(Part place, FitReport fit) {
         return fit.poses().stream()
-                .filter(p -> (p.region() + " " + p.direction()).equals(place))
+                .filter(p -> p.place().equals(place))
                 .max((one, other) -> Double.compare(one.needed(), other.needed()))
-                .map(p -> text("needs %.0f %%, the cloth has %.0f %%", 100 * p.needed(), 100 * p.available()));
+                .map(p -> Tell.said("after.cloth-has", Part.share(p.needed()), Part.share(p.available())));
     }
 
-    private static Optional<String> level(String place, Subject.Kind kind, FitReport fit) {
+    private static Optional<Said> level(Part place, Subject.Kind kind, FitReport fit) {
         return fit.levels().stream()
                 .filter(l -> l.place().equals(place))
                 .findFirst()
                 .map(l -> kind == Subject.Kind.STRAIN
-                        ? text("uses %.0f %% standing", 100 * l.across())
-                        : text("about %.0f mmHg there", Laplace.toMmHg(l.pressure())));
-    }
-
-    /** The first sentence, without its full stop. */
-    private static String sentence(String message) {
-        return message.split("(?<=[.!]) ", 2)[0].replaceAll("[.]$", "");
-    }
-
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+                        ? Tell.said("after.uses", Part.share(l.across()))
+                        : Tell.said("after.presses", new Part.Pressure(l.pressure(), 0)));
     }
 }

@@ -10,10 +10,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.wearing.Wearing;
 import stretchwright.wearing.WearingFit;
 import stretchwright.wearing.WearingJson;
+import stretchwright.wearing.WearingLines;
 
 /** What to change after the garment was worn. */
 @Command(
@@ -68,8 +71,9 @@ final class AfterCommand extends Task {
             return wrong(console, findings);
         }
         String day = date == null ? LocalDate.now().toString() : date;
+        Voice voice = Voice.of(make.unit());
         Wearing wearing = Wearing.of(make, symptom, answer == null ? "" : answer, day);
-        wearing.words().forEach(console::tell);
+        WearingLines.of(wearing, voice).forEach(console::tell);
         if (!wearing.findings().isEmpty()) {
             console.findings(wearing.findings());
             return Exit.INPUT;
@@ -79,7 +83,7 @@ final class AfterCommand extends Task {
             return Exit.DONE;
         }
         WearingFit fit = WearingFit.of(make, wearing.changed());
-        fit.lines().forEach(console::tell);
+        WearingLines.of(fit, voice).forEach(console::tell);
         Optional<String> place = written(wearing, new String(bytes.get(), StandardCharsets.UTF_8), findings, console);
         if (!findings.isEmpty()) {
             return wrong(console, findings);
@@ -115,13 +119,16 @@ final class AfterCommand extends Task {
     }
 
     private boolean answered(String symptom, Console console, Findings findings) {
-        Optional<String> question = Wearing.question(symptom);
+        Optional<Said> question = Wearing.question(symptom);
         if (answer != null && !List.of("yes", "no").contains(answer)) {
             findings.add(
                     "--answer", "\"" + answer + "\" is neither yes nor no.", "Write --answer yes, or --answer no.");
         } else if (question.isPresent() && answer == null) {
-            console.tell(question.get());
-            findings.add("--answer", "is missing: " + question.get(), "Ask again with --answer yes, or --answer no.");
+            console.tell(Voice.plain().say(question.get()));
+            findings.add(
+                    "--answer",
+                    "is missing: " + Voice.plain().say(question.get()),
+                    "Ask again with --answer yes, or --answer no.");
         } else if (question.isEmpty() && answer != null) {
             findings.add("--answer", "answers nothing: this symptom has one cure.", "Leave it out.");
         }

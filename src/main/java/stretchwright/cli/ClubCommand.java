@@ -95,7 +95,7 @@ final class ClubCommand extends Task {
         try {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {
-                ClubClock clock = search.effort().isPresent() ? ClubClock.NONE : (from, to) -> watch(from, to, stop);
+                ClubClock clock = ClubClock.of((from, to) -> watch(from, to, stop), beside(stop));
                 Club.Wish wish = new Club.Wish(length, new SearchWork(search.seed(), effort(), clock));
                 return tell(Club.of(makes, wish, console.progress("")), folder.orElseThrow(), console);
             }
@@ -159,6 +159,10 @@ final class ClubCommand extends Task {
             console.print(new String(documents.get(0).bytes(), StandardCharsets.UTF_8));
         }
         return club.stops() ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    private static LayClock beside(StopKey stop) {
+        return LayClock.of(stop::pressed, stop::pressed);
     }
 
     /** A part of the seconds, running from when it is first asked: the first lays take what they take. */

@@ -15,10 +15,14 @@ final class Reason {
 
     /** What the system says, where it speaks English, and what that means; otherwise its own words are told. */
     private static final Map<String, String> MEANS = Map.of(
-            FULL, "the disk is full",
-            QUOTA, "your share of the disk is used up",
-            "File name too long", "its name is too long",
-            "Read-only file system", "the disk may only be read");
+            FULL,
+            "the disk is full",
+            QUOTA,
+            "your share of the disk is used up",
+            "File name too long",
+            "its name is too long",
+            "Read-only file system",
+            "the disk may only be read");
 
     private Reason() {}
 
@@ -48,6 +52,7 @@ final class Reason {
     /** Whether it is about the computer and what may be done on it, and not a fault of the program. */
     static boolean isOutside(Throwable e) {
         return e instanceof FileSystemException
-                || e instanceof IOException && MEANS.keySet().stream().anyMatch(String.valueOf(e.getMessage())::contains);
+                || e instanceof IOException
+                        && MEANS.keySet().stream().anyMatch(String.valueOf(e.getMessage())::contains);
     }
 }

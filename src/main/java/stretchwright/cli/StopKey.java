@@ -12,7 +12,7 @@ final class StopKey implements AutoCloseable {
     private static final long PATIENCE = 120;
 
     private final CountDownLatch written = new CountDownLatch(1);
-    private final Thread hook = new Thread(this::pressed, "stop");
+    private final Thread hook = new Thread(this::stop, "stop");
     private volatile boolean begun;
     private volatile boolean asked;
 
@@ -26,7 +26,12 @@ final class StopKey implements AutoCloseable {
         return asked;
     }
 
-    private void pressed() {
+    /** The same beside the search: before it has begun there is nothing to stop, as the program ends. */
+    boolean pressed() {
+        return asked;
+    }
+
+    private void stop() {
         asked = true;
         if (!begun) {
             return;

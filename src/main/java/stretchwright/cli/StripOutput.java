@@ -1,12 +1,12 @@
 package stretchwright.cli;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import stretchwright.ground.Point;
+import stretchwright.ground.Box;
 import stretchwright.ground.Polygon;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.lay.nest.StripResult;
+import stretchwright.print.kit.SvgText;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.SerializationFeature;
@@ -20,6 +20,12 @@ final class StripOutput {
             .enable(SerializationFeature.INDENT_OUTPUT)
             .defaultPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")))
             .build();
+
+    /** Round the drawing, and on paper: some 250 mm for the longer side of 900. */
+    private static final double MARGIN = 5;
+
+    private static final double MM = 0.28;
+    private static final String STYLES = "path{stroke-width:.7}.strip{fill:#fff;stroke:#333}.part{fill:#dfe7ee;stroke:#1f3a54}\n";
 
     private StripOutput() {}
 
@@ -54,24 +60,13 @@ final class StripOutput {
         double scale = 900 / Math.max(result.length(), instance.stripHeight());
         double width = result.length() * scale;
         double height = instance.stripHeight() * scale;
-        StringBuilder svg = new StringBuilder(String.format(
-                Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\" viewBox=\"-5 -5 %.2f %.2f\">%n",
-                width + 10,
-                height + 10,
-                width + 10,
-                height + 10));
-        svg.append(String.format(
-                Locale.ROOT,
-                "<rect width=\"%.2f\" height=\"%.2f\" fill=\"#ffffff\" stroke=\"#333333\"/>%n",
-                width,
-                height));
+        SvgText svg = new SvgText();
+        Point corner = new Point(MARGIN, MARGIN + height);
+        svg.path("strip", new Box(0, 0, width, height).corners(), corner, 1, true);
         for (StripResult.Placement p : result.placements()) {
-            svg.append("<path d=\"M")
-                    .append(corners(outline(instance, p), scale, height))
-                    .append("Z\" fill=\"#dfe7ee\" stroke=\"#1f3a54\" stroke-width=\"0.7\"/>\n");
+            svg.path("part", outline(instance, p).points(), corner, scale, true);
         }
-        return svg.append("</svg>\n").toString().replace("\r\n", "\n");
+        return svg.finished(width + 2 * MARGIN, height + 2 * MARGIN, MM, instance.name(), "", STYLES);
     }
 
     private static Polygon outline(StripInstance instance, StripResult.Placement p) {
@@ -80,12 +75,5 @@ final class StripOutput {
                 .findFirst()
                 .orElseThrow();
         return item.polygon().placed(false, p.rotation(), new Point(p.x(), p.y()));
-    }
-
-    /** y upwards in the instance, downwards in SVG. */
-    private static String corners(Polygon outline, double scale, double height) {
-        return outline.points().stream()
-                .map(c -> String.format(Locale.ROOT, "%.3f,%.3f", c.x() * scale, height - c.y() * scale))
-                .collect(Collectors.joining(" L"));
     }
 }

@@ -1,5 +1,6 @@
 package stretchwright.draft;
 
+import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
@@ -56,7 +57,7 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         Style style = order.style();
         double tight = 1 - order.reductions().across();
         double hip = order.holding().at(Level.Name.HIP).width() / 2;
-        double spare = hip - topGirth(body, style) / 2 * tight;
+        double spare = hip - (topGirth(body, style) * tight + ease(style)) / 2;
         double front = within(FRONT_TAKES * spare, FRONT_AT_MOST * hip);
         double back = within(BACK_TAKES * spare, BACK_AT_MOST * hip);
         if (style.top().back() != TopEnd.BackShape.SHAPED_SEAM) {
@@ -82,13 +83,25 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
 
     /**
      * The length, all round, of a band that holds at the top edge; where the hips are much larger it is wider, so that they
-     * pass at an easy pull, as long as it still holds.
+     * pass at an easy pull, as long as it still holds. Ease of the wearer's own is added, as long as it holds with that.
      */
     static double band(Order order) {
         double girth = topGirth(order.body(), order.style());
         double held = girth * (1 - order.reductions().waistband());
         double passes = Reducing.narrowestFor(order.body().mm(Measure.HIP_GIRTH), order.bandStretch());
-        return Math.max(held, Math.min(passes, Reducing.STILL_HOLDS * girth));
+        double most = Reducing.STILL_HOLDS * girth;
+        return Math.min(most, Math.max(held, Math.min(passes, most)) + ease(order.style()));
+    }
+
+    /** What the wearer wants added to the top edge, all round, mm. */
+    static double ease(Style style) {
+        return style.ease().getOrDefault(Level.Name.WAIST, 0.0);
+    }
+
+    static Optional<Input> easeInput(Style style) {
+        return ease(style) == 0
+                ? Optional.empty()
+                : Optional.of(Inputs.style(Tell.said("input.ease", Level.Name.WAIST.said()), ease(style)));
     }
 
     private static double within(double value, double limit) {

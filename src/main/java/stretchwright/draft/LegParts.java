@@ -47,8 +47,11 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
             whole.add(cut.get());
         }
         Optional<Ruled> side = SideTake.perEdge(order, legs, drawn, band);
-        side.ifPresent(s -> reasons.add(s.reason(new Dimension("front leg", Dimension.What.SIDE_TAKE_IN))));
         double taken = side.map(Ruled::value).orElse(0.0);
+        if (!PartsCheck.panelKeepsItsWidth(parts, taken, findings)) {
+            return Optional.empty();
+        }
+        side.ifPresent(s -> reasons.add(s.reason(new Dimension("front leg", Dimension.What.SIDE_TAKE_IN))));
         parts.panelWidth().ifPresent(w -> reasons.add(SideCut.panel(w)));
         Pockets pockets = new Pockets(order, findings);
         List<LegSet> sets = new ArrayList<>();

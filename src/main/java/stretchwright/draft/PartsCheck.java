@@ -121,6 +121,19 @@ final class PartsCheck {
         }
     }
 
+    /** @param taken what each seam takes in at the waist, mm */
+    static boolean panelKeepsItsWidth(Parts parts, double taken, Findings findings) {
+        double least = 2 * taken + LEAST_PANEL;
+        double width = parts.panelWidth().orElse(least);
+        if (width < least) {
+            findings.add(
+                    "style.panel.width",
+                    Tell.said("panel.shaped", Part.length(width), Part.length(taken), Part.length(LEAST_PANEL)),
+                    Tell.said("panel.shaped-help", Part.length(Math.ceil(least))));
+        }
+        return width >= least;
+    }
+
     /** From the side line to where an edge comes nearest to it, mm; infinite where the leg has no such edge. */
     private static double room(Piece piece, String edge) {
         return piece.edges().stream()

@@ -61,12 +61,13 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
                 Inputs.measure(order.body(), Measure.HIP_GIRTH),
                 Inputs.stretchAcross(order.fabric()),
                 Inputs.rule(Tell.said("input.top-edge-round"), topEdge));
+        Ruled eased = Frame.easeInput(order.style()).map(ruled::with).orElse(ruled);
         return new TopFinish(
                 List.of(Bands.waistband(length, order.style())),
                 length,
                 List.of(),
                 List.of(
-                        ruled.reason(new Dimension("waistband", What.LENGTH)),
+                        eased.reason(new Dimension("waistband", What.LENGTH)),
                         Bands.folded("waistband", order.style().bandHeight())));
     }
 
@@ -91,6 +92,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         lower.add(Frame.topGirthInput(order));
         lower.add(taken);
         lower.add(Inputs.rule(Tell.said("input.top-edge"), topEdge));
+        Frame.easeInput(order.style()).ifPresent(lower::add);
         List<Input> upper = new ArrayList<>(body(order));
         upper.add(Inputs.rule(Tell.said("input.girth-at-upper"), upperGirth(order)));
         upper.add(taken);
@@ -176,8 +178,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         double girth = Frame.topGirth(order.body(), order.style());
         double share = elasticShare(order.style().hold().named());
         double passes = order.body().mm(Measure.HIP_GIRTH) / (1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH);
-        double ring = Math.min(Math.max(share * girth, passes), width);
-        return Ruled.of(
+        double ring = Math.min(Math.max(share * girth, passes) + Frame.ease(order.style()), width);
+        Ruled plain = Ruled.of(
                 ring + LAP,
                 Tell.said(
                         "rule.elastic", Part.number(1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH, 2), Part.length(LAP)),
@@ -186,6 +188,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
                 new Input(Tell.said("input.share-for-hold"), 100 * share, "%", Reason.Origin.STYLE),
                 Inputs.measure(order.body(), Measure.HIP_GIRTH),
                 Inputs.rule(Tell.said("input.cloth-at-waist"), width));
+        return Frame.easeInput(order.style()).map(plain::with).orElse(plain);
     }
 
     /** Ring of an elastic per girth: 90 % soft, 80 to 85 % active (trade values section 5, [S25b] and common practice). */

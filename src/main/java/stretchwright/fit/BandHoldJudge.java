@@ -2,8 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.percent;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +12,8 @@ import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.SeamFit;
 import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.TopEnd.Band.Shape;
@@ -62,8 +62,8 @@ final class BandHoldJudge {
         return judge.out;
     }
 
-    private void add(Severity severity, String message, String remedy) {
-        out.add(new Verdict(severity, "waistband", message, remedy));
+    private void add(Severity severity, Said message, Said remedy) {
+        out.add(new Verdict(severity, Tell.said("about.waistband"), message, remedy));
     }
 
     /** An elastic's pull is not in the numbers; without one the band alone must carry the garment by friction. */
@@ -71,14 +71,12 @@ final class BandHoldJudge {
         if (worn.style().top().band().elastic().isPresent()) {
             return;
         }
-        String known = " (" + Judge.known(worn.body(), Measure.WAIST_GIRTH) + ")";
+        Said known = Judge.known(worn.body(), Measure.WAIST_GIRTH);
         if (waist.across() <= 0) {
             add(
                     CAUTION,
-                    text(
-                            "The band is %.0f mm on a girth of %.0f mm%s: it is slack.",
-                            waist.width(), waist.girth(), known),
-                    "Choose a firmer hold, or a band with an elastic.");
+                    Tell.said("hold.slack", Part.length(waist.width()), Part.length(waist.girth()), known),
+                    Tell.said("hold.slack-help"));
             return;
         }
         double least = least();
@@ -88,14 +86,10 @@ final class BandHoldJudge {
         boolean hips = worn.body().mm(Measure.HIP_GIRTH) > waist.girth();
         add(
                 waist.assumed() || hips ? NOTE : CAUTION,
-                text(
-                        "The band presses with about %.2f kPa%s; to carry the garment by friction alone it takes %.2f.%s%s",
-                        waist.pressure(),
-                        known,
-                        least,
-                        hips ? " The hips help to hold it." : "",
-                        waist.assumed() ? " The load curve is assumed." : ""),
-                "A firmer hold, a higher band or an elastic in it holds more.");
+                Tell.said("hold.grip", Part.fixed(waist.pressure(), 2), known, Part.fixed(least, 2))
+                        .and(hips ? Tell.said("hold.hips-help") : Said.NOTHING)
+                        .and(waist.assumed() ? Tell.said("hold.curve-assumed") : Said.NOTHING),
+                Tell.said("hold.grip-help"));
     }
 
     /** kPa that carry the garment's weight by friction: weight / (friction x area of the band); 0 where it is not known. */
@@ -119,14 +113,13 @@ final class BandHoldJudge {
         if (grows > BandJudge.STRAIGHT_UP_TO) {
             add(
                     CAUTION,
-                    text(
-                            "Over the %.0f mm of the band the body grows by %.0f %%, and a straight band follows up to %.0f %%:"
-                                    + " its upper edge will roll over (waist and hip girth; %s).",
-                            worn.style().bandHeight(),
-                            percent(grows),
-                            percent(BandJudge.STRAIGHT_UP_TO),
+                    Tell.said(
+                            "hold.rolls",
+                            Part.length(worn.style().bandHeight()),
+                            Part.share(grows),
+                            Part.share(BandJudge.STRAIGHT_UP_TO),
                             Judge.known(worn.body(), Measure.WAIST_GIRTH)),
-                    "Choose a contoured band, or a lower one.");
+                    Tell.said("hold.rolls-help"));
         }
     }
 
@@ -136,18 +129,13 @@ final class BandHoldJudge {
         if (slack > 0) {
             add(
                     CAUTION,
-                    text(
-                            "At its upper edge the band is %.0f mm on a girth of %.0f mm: it gapes by %.0f mm.",
-                            waist.width(), upper, slack),
-                    "Choose a contoured band, a higher rise or a firmer hold.");
+                    Tell.said("hold.gapes", Part.length(waist.width()), Part.length(upper), Part.length(slack)),
+                    Tell.said("hold.gapes-help"));
         } else if (ratio > FULL_HIP) {
             add(
                     NOTE,
-                    text(
-                            "The hip is %.2f times the waist, more than of 95 in 100 women: over a hollow back a straight band"
-                                    + " may gape.",
-                            ratio),
-                    "Baste it; pinch out 6 to 25 mm at centre back of band and legs, or choose a contoured band.");
+                    Tell.said("hold.full-hip", Part.fixed(ratio, 2)),
+                    Tell.said("hold.full-hip-help", Part.span(6, 25)));
         }
     }
 
@@ -164,15 +152,14 @@ final class BandHoldJudge {
         boolean felt = lacks > DROP;
         out.add(new Verdict(
                 felt ? CAUTION : NOTE,
-                "band drop",
-                text(
-                        "In the worst pose (%s) the back rise would need %.0f %% and the cloth has %.0f %% along: the band is"
-                                + " pulled down behind by about %.0f mm (%s).",
-                        back.pose(),
-                        percent(back.needed()),
-                        percent(worn.fabric().test().stretchAlong()),
-                        lacks,
+                Tell.said("about.band-drop"),
+                Tell.said(
+                        "hold.drops",
+                        back.pose().said(),
+                        Part.share(back.needed()),
+                        Part.share(worn.fabric().test().stretchAlong()),
+                        Part.length(lacks),
                         Judge.known(worn.body(), Measure.TOTAL_CROTCH_LENGTH)),
-                "Raise the centre back by 15 to 30 mm (back waist), or choose cloth with more stretch along."));
+                Tell.said("hold.drops-help", Part.span(15, 30))));
     }
 }

@@ -2,8 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.percent;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +10,9 @@ import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
 import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Path;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
@@ -68,12 +69,12 @@ final class BandJudge {
         return judge.out;
     }
 
-    private void add(FitReport.Severity severity, String message, String remedy) {
+    private void add(FitReport.Severity severity, Said message, Said remedy) {
         add(severity, Subject.Kind.NONE, message, remedy);
     }
 
-    private void add(FitReport.Severity severity, Subject.Kind kind, String message, String remedy) {
-        out.add(new Verdict(severity, Subject.of(kind, "waistband"), message, remedy));
+    private void add(FitReport.Severity severity, Subject.Kind kind, Said message, Said remedy) {
+        out.add(new Verdict(severity, Subject.of(kind, Tell.said("about.waistband")), message, remedy));
     }
 
     /** Where rise and crotch length disagree, the draft keeps the crotch seam and lets the top edge move. */
@@ -85,59 +86,57 @@ final class BandJudge {
             return;
         }
         boolean measured = body.isGiven(Measure.TOTAL_CROTCH_LENGTH);
+        Part by = Part.length(Math.abs(off));
+        Part crotch = Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH));
         out.add(new Verdict(
                 CAUTION,
-                "rise",
-                text(
-                        "At the side the legs' top edge would lie %.0f mm %s where it is wanted: the total crotch length of"
-                                + " %.0f mm%s is too %s for waist and crotch height.",
-                        Math.abs(off),
-                        off > 0 ? "above" : "below",
-                        body.mm(Measure.TOTAL_CROTCH_LENGTH),
-                        measured ? " (measured)" : " (estimated)",
-                        off > 0 ? "long" : "short"),
-                measured
-                        ? "Measure it again with the tape snug, and both heights; if all hold, baste the rise and try on first."
-                        : "Measure it: from the waist in front through the legs to the waist behind, the tape snug."));
+                Tell.said("about.rise"),
+                measured ? placed(off, by, crotch) : placedAsEstimated(off, by, crotch),
+                measured ? Tell.said("rise.measured-help") : Tell.said("rise.estimated-help")));
+    }
+
+    private static Said placed(double off, Part by, Part crotch) {
+        return off > 0
+                ? Tell.said("rise.above-as-measured", by, crotch)
+                : Tell.said("rise.below-as-measured", by, crotch);
+    }
+
+    private static Said placedAsEstimated(double off, Part by, Part crotch) {
+        return off > 0
+                ? Tell.said("rise.above-as-estimated", by, crotch)
+                : Tell.said("rise.below-as-estimated", by, crotch);
     }
 
     private void takenIn(Seam join) {
         double top = join.sides().get(0).length();
         double band = join.sides().get(1).length();
-        String numbers = text(
-                "The band is %.0f mm and the leg tops together %.0f mm: it takes in %.0f %%.",
-                band, top, percent(1 - band / top));
+        Said numbers =
+                Tell.said("band.takes-in", Part.length(band), Part.length(top), Part.share(1 - band / top));
         boolean shaped = style.top().back() != TopEnd.BackShape.PLAIN;
         if (band / top < LEAST_BAND_RATIO) {
-            String back = shaped
-                    ? "the back takes in all it can; a lower rise leaves less to take in."
-                    : "back: darts or back: shaped seam lies flatter, and so does a contoured band.";
+            Said help = shaped ? Tell.said("band.takes-in-shaped-help") : Tell.said("band.takes-in-help");
             add(
                     CAUTION,
                     Subject.Kind.TAKEN_IN,
                     numbers,
-                    text(
-                            "Stretch the band evenly between the quarter marks; %s A band of rib may be %.0f to %.0f mm for"
-                                    + " this edge.",
-                            back, SHORTEST_RIB * top, LONGEST_RIB * top));
+                    help.and(Tell.said("band.rib", Part.span(SHORTEST_RIB * top, LONGEST_RIB * top))));
         } else if (shaped) {
-            add(NOTE, Subject.Kind.TAKEN_IN, numbers + darts(), "");
+            add(NOTE, Subject.Kind.TAKEN_IN, numbers.and(darts()), Said.NOTHING);
         }
     }
 
-    private String darts() {
+    private Said darts() {
         return pattern.seam(Seam.Role.DART)
-                .map(d -> text(
-                        " Each dart takes in %.0f mm.",
-                        pattern.piece(d.sides().get(0).piece())
-                                .edge(d.sides().get(0).edge())
-                                .line()
+                .map(d -> Tell.said(
+                        "band.darts",
+                        Part.length(line(d.sides().get(0))
                                 .start()
-                                .distance(pattern.piece(d.sides().get(1).piece())
-                                        .edge(d.sides().get(1).edge())
-                                        .line()
-                                        .end())))
-                .orElse("");
+                                .distance(line(d.sides().get(1)).end()))))
+                .orElse(Said.NOTHING);
+    }
+
+    private Path line(Seam.Side side) {
+        return pattern.piece(side.piece()).edge(side.edge()).line();
     }
 
     private void noDart() {
@@ -145,14 +144,13 @@ final class BandJudge {
                 && pattern.seam(Seam.Role.DART).isEmpty()) {
             add(
                     NOTE,
-                    text(
-                            "No dart is drawn: with a waist of %.0f mm (%s) and a hip of %.0f mm (%s) the band takes in the"
-                                    + " little that is left.",
-                            body.mm(Measure.WAIST_GIRTH),
+                    Tell.said(
+                            "band.no-dart",
+                            Part.length(body.mm(Measure.WAIST_GIRTH)),
                             Judge.known(body, Measure.WAIST_GIRTH),
-                            body.mm(Measure.HIP_GIRTH),
+                            Part.length(body.mm(Measure.HIP_GIRTH)),
                             Judge.known(body, Measure.HIP_GIRTH)),
-                    "Write back: plain.");
+                    Tell.said("band.no-dart-help"));
         }
     }
 
@@ -163,12 +161,9 @@ final class BandJudge {
                 .width();
         add(
                 NOTE,
-                text(
-                        "The elastic is a ring of %.0f mm in cloth of %.0f mm, on a girth of %.0f mm. How hard it pulls is not"
-                                + " known: it comes on top of the pressure given for the waist.",
-                        ring, cloth, elastic.worn()),
-                "Before cutting it, close it round the waist with a clip and sit for some minutes: it holds without marking"
-                        + " the skin.");
+                Tell.said("band.elastic", Part.length(ring), Part.length(cloth), Part.length(elastic.worn()))
+                        .and(Tell.said("band.elastic-pull")),
+                Tell.said("band.elastic-help"));
     }
 
     /** How far a band reaches above the waist. */
@@ -178,15 +173,13 @@ final class BandJudge {
             add(
                     CAUTION,
                     Subject.Kind.HIGH_BAND,
-                    text(
-                            "The band would reach %.0f mm above the waist, up the ribs, and is as narrow there as at the waist.",
-                            over),
-                    text("Choose a band of %.0f mm or less, or a lower rise.", HIGHEST_BAND));
+                    Tell.said("band.high", Part.length(over)),
+                    Tell.said("band.high-help", Part.length(HIGHEST_BAND)));
         } else if (style.dropBelowWaist() == 0) {
             add(
                     NOTE,
-                    text("The band is joined at the waist and stands %.0f mm above it.", style.bandHeight()),
-                    text("For a band that ends at the waist write the rise as %.0f mm below it.", style.bandHeight()));
+                    Tell.said("band.stands", Part.length(style.bandHeight())),
+                    Tell.said("band.stands-help", Part.length(style.bandHeight())));
         }
     }
 
@@ -198,19 +191,16 @@ final class BandJudge {
         if (strain <= STRAIGHT_UP_TO) {
             add(
                     NOTE,
-                    text(
-                            "Between the band's edges the body grows by %.0f %% only: a straight band would follow it too.",
-                            percent(strain)),
-                    "A straight band takes one piece less and one seam less.");
+                    Tell.said("band.straight-would-do", Part.share(strain)),
+                    Tell.said("band.straight-would-do-help"));
         }
     }
 
     private void cord() {
         out.add(new Verdict(
                 CAUTION,
-                "drawstring",
-                "A cord at the waist can catch on a barrier, a machine or another skater, and can be drawn too tight.",
-                "Sew it fast at the centre back, tie it and tuck the ends in before skating; never give the garment to a"
-                        + " child. Local rules on cords come first."));
+                Tell.said("about.drawstring"),
+                Tell.said("band.cord"),
+                Tell.said("band.cord-help")));
     }
 }

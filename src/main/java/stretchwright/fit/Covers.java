@@ -2,8 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.percent;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,12 +9,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport.Cover;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** How the cloth grows in area and thins, region by region and pose by pose; a pose known in one direction only is left out. */
 final class Covers {
@@ -26,7 +25,7 @@ final class Covers {
     /** Under this weight as worn a pale cloth shows, g/m2; 200 for middling and 170 for dark ones (common practice). */
     static final double PALE = 230;
 
-    private static final Subject SUBJECT = Subject.of(Subject.Kind.SHOW_THROUGH, "show-through");
+    private static final Subject SUBJECT = Subject.of(Subject.Kind.SHOW_THROUGH, Tell.said("about.show-through"));
 
     private Covers() {}
 
@@ -34,10 +33,10 @@ final class Covers {
         List<Cover> out = new ArrayList<>();
         for (Pose across : poses) {
             poses.stream()
-                    .filter(along -> across.direction().equals("across")
-                            && along.direction().equals("along")
-                            && across.pose().equals(along.pose())
-                            && across.region().equals(along.region()))
+                    .filter(along -> across.direction() == Direction.ACROSS
+                            && along.direction() == Direction.ALONG
+                            && across.pose() == along.pose()
+                            && across.region() == along.region())
                     .findFirst()
                     .ifPresent(along -> {
                         double areal = Strain.then(across.needed(), along.needed());
@@ -70,7 +69,7 @@ final class Covers {
 
     /** One verdict, naming each region with the pose that shows most. */
     static List<Verdict> judged(List<Cover> covers) {
-        Map<String, Cover> worst = new LinkedHashMap<>();
+        Map<Region, Cover> worst = new LinkedHashMap<>();
         covers.stream()
                 .filter(Cover::shows)
                 .forEach(c -> worst.merge(c.region(), c, (one, other) -> other.areal() > one.areal() ? other : one));
@@ -81,45 +80,39 @@ final class Covers {
                 .sorted(Comparator.comparingDouble((Cover c) -> -c.areal()))
                 .toList();
         double limit = shown.get(0).limit().orElseThrow();
-        String where = shown.stream()
-                .map(c -> text(
-                        "%s, %s: the cloth grows by %.0f %% in area, %.0f points past that%s",
-                        Judge.capital(c.region()),
-                        c.pose(),
-                        percent(c.areal()),
-                        percent(c.areal() - limit),
-                        c.weight().isPresent()
-                                ? text(", and thins to %.0f g/m2", c.weight().getAsDouble())
-                                : ""))
-                .collect(Collectors.joining(". "));
+        Said message = Tell.said("cover.shows", Part.share(limit));
+        for (Cover c : shown) {
+            message = message.and(where(c, limit));
+        }
+        Part light = Part.share(through(AT_REST, shown.get(0).areal()), 1);
         return List.of(new Verdict(
-                CAUTION,
-                SUBJECT,
-                text(
-                        "The test card showed at %.0f %%. %s. As a rough rank, where 1 %% of the light passes at rest %.1f %%"
-                                + " would pass there.",
-                        percent(limit),
-                        where,
-                        percent(through(AT_REST, shown.get(0).areal()))),
-                "Choose denser cloth, or line this place."));
+                CAUTION, SUBJECT, message.and(Tell.said("cover.light", light)), Tell.said("cover.shows-help")));
+    }
+
+    private static Said where(Cover c, double limit) {
+        Part region = new Part.Capital(c.region().said());
+        Part grows = Part.share(c.areal());
+        Part past = Part.number(100 * (c.areal() - limit), 0);
+        return c.weight().isPresent()
+                ? Tell.said("cover.grows-and-thins", region, c.pose().said(), grows, past, grams(c))
+                : Tell.said("cover.grows", region, c.pose().said(), grows, past);
+    }
+
+    private static Part grams(Cover c) {
+        return Part.number(c.weight().orElseThrow(), 0);
     }
 
     /** Where no card was tried and the weight alone leaves a doubt, standing. */
     private static List<Verdict> thin(List<Cover> covers) {
         return covers.stream()
-                .filter(c -> c.pose().equals("standing") && c.limit().isEmpty())
+                .filter(c -> c.pose() == PoseName.STANDING && c.limit().isEmpty())
                 .filter(c -> c.weight().orElse(PALE) < PALE)
                 .max(Comparator.comparingDouble(Cover::areal))
-                .map(
-                        c -> List.of(
-                                new Verdict(
-                                        NOTE,
-                                        SUBJECT,
-                                        text(
-                                                "Standing, the cloth thins to %.0f g/m2 at the %s; as worn pale cloth wants 230, middling 200"
-                                                        + " and dark 170 or more (common practice).",
-                                                c.weight().orElseThrow(), c.region()),
-                                        "Stretch it over a printed card until it shows and write the areal stretch as \"shows through at\".")))
+                .map(c -> List.of(new Verdict(
+                        NOTE,
+                        SUBJECT,
+                        Tell.said("cover.thin", grams(c), c.region().said()),
+                        Tell.said("cover.thin-help"))))
                 .orElse(List.of());
     }
 }

@@ -60,7 +60,7 @@ public final class FitCheck {
         FitReport numbers = new FitReport(
                 List.copyOf(levels),
                 most(openings, FitReport.Opening::opening, FitReport.Opening::needed),
-                most(poses, p -> p.pose() + p.region() + p.direction(), FitReport.Pose::needed),
+                most(poses, p -> List.of(p.pose(), p.region(), p.direction()), FitReport.Pose::needed),
                 List.of());
         List<FitReport.SeamFit> seams = Seams.of(worn, numbers);
         List<FitReport.Cover> covers = Covers.of(numbers.poses(), fabric);
@@ -98,8 +98,8 @@ public final class FitCheck {
     }
 
     /** Of those with the same name the one that asks most: the leg that has it hardest. */
-    private static <T> List<T> most(List<T> all, Function<T, String> name, ToDoubleFunction<T> needed) {
-        Map<String, T> out = new LinkedHashMap<>();
+    private static <T> List<T> most(List<T> all, Function<T, Object> name, ToDoubleFunction<T> needed) {
+        Map<Object, T> out = new LinkedHashMap<>();
         for (T each : all) {
             out.merge(
                     name.apply(each),

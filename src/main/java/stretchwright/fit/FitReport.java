@@ -3,7 +3,11 @@ package stretchwright.fit;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import stretchwright.body.Measure;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Stitch;
 
 /**
  * What the fit check found: numbers first, then what they mean. Shares, not percent: 0.15 is 15 %.
@@ -81,35 +85,33 @@ public record FitReport(
             boolean assumed,
             boolean beyondReadings) {
         /** As said to people: "knee", or "left knee". */
-        public String place() {
-            return leg.isEmpty() ? level.word() : leg + " " + level.word();
+        public Part place() {
+            return Terms.place(level, leg);
         }
     }
 
     /**
      * Something that must pass through something.
      *
-     * @param opening "waistband over hips", "hem over heel", "leg over calf"
      * @param relaxed girth of the opening at rest, mm
      * @param mustPass girth that must pass, mm
      * @param needed stretch needed, share
      * @param allowed stretch that cloth and seam allow, share
      */
     public record Opening(
-            String opening, double relaxed, double mustPass, double needed, double allowed, boolean passes) {}
+            OpeningName opening, double relaxed, double mustPass, double needed, double allowed, boolean passes) {}
 
     /**
      * A pose, a region and a direction: the stretch needed there against what the cloth has.
      *
-     * @param direction "across" or "along"
      * @param needed where the cloth slides freely over the skin, the lower bound; it decides
      * @param neededIfStuck where the cloth sticks to the skin, the upper bound
      * @param derived whether the skin's growth is derived here and not published: never more than a caution
      */
     public record Pose(
-            String pose,
-            String region,
-            String direction,
+            PoseName pose,
+            Region region,
+            Direction direction,
             double needed,
             double neededIfStuck,
             double available,
@@ -117,14 +119,19 @@ public record FitReport(
             boolean derived) {
         /** By a published figure. */
         public Pose(
-                String pose,
-                String region,
-                String direction,
+                PoseName pose,
+                Region region,
+                Direction direction,
                 double needed,
                 double neededIfStuck,
                 double available,
                 boolean passes) {
             this(pose, region, direction, needed, neededIfStuck, available, passes, false);
+        }
+
+        /** What it is about: "knee across". */
+        public Said place() {
+            return Tell.said("pose.place", region.said(), direction.said());
         }
     }
 
@@ -135,20 +142,22 @@ public record FitReport(
      * @param standing strain along the seam, standing
      * @param pose the pose that asks most of it
      * @param needed strain along the seam in that pose
-     * @param stitch ISO 4915 number
      * @param stands strain at which the stitch breaks
      * @param reinforcement what to sew besides; empty where nothing is needed
      */
     public record SeamFit(
             String seam,
             double standing,
-            String pose,
+            PoseName pose,
             double needed,
-            int stitch,
-            String stitchName,
+            Stitch stitch,
             double stands,
             boolean holds,
-            String reinforcement) {}
+            List<Reinforcement> reinforcement) {
+        public SeamFit {
+            reinforcement = List.copyOf(reinforcement);
+        }
+    }
 
     /**
      * How the cloth grows in area at a region in a pose.
@@ -157,7 +166,7 @@ public record FitReport(
      * @param weight of the stretched cloth, g/m2; empty where the cloth's is not known
      * @param limit areal stretch at which the test card showed; empty where it was not tested
      */
-    public record Cover(String region, String pose, double areal, OptionalDouble weight, OptionalDouble limit) {
+    public record Cover(Region region, PoseName pose, double areal, OptionalDouble weight, OptionalDouble limit) {
         public boolean shows() {
             return limit.isPresent() && areal >= limit.getAsDouble();
         }
@@ -166,18 +175,21 @@ public record FitReport(
     /**
      * A finished length or width and what is left after washing, mm.
      *
-     * @param direction "across" or "along"
+     * @param what a seam, or the width at a level
      */
-    public record LengthFit(String what, String direction, double cut, double washed) {}
+    public record LengthFit(Part what, Direction direction, double cut, double washed) {}
 
     /**
      * What the verdicts become where one measure was taken longer or shorter by the usual slip.
      *
-     * @param measure ISO 8559-1 term
      * @param by mm, signed
      * @param changes what changes; empty where nothing does
      */
-    public record Slip(String measure, double by, String changes) {}
+    public record Slip(Measure measure, double by, List<Said> changes) {
+        public Slip {
+            changes = List.copyOf(changes);
+        }
+    }
 
     /**
      * One height of the course along the leg.
@@ -197,29 +209,39 @@ public record FitReport(
      * @param remedy what would change it
      * @param tried remedies that the program has tried, the best first
      */
-    public record Verdict(Severity severity, Subject subject, String message, String remedy, List<Tried> tried) {
+    public record Verdict(Severity severity, Subject subject, Said message, Said remedy, List<Tried> tried) {
         public Verdict {
             tried = List.copyOf(tried);
         }
 
         /** Nothing tried yet. */
-        public Verdict(Severity severity, Subject subject, String message, String remedy) {
+        public Verdict(Severity severity, Subject subject, Said message, Said remedy) {
             this(severity, subject, message, remedy, List.of());
         }
 
         /** About what no change of style, hold, cloth or stitch can turn. */
-        public Verdict(Severity severity, String about, String message, String remedy) {
+        public Verdict(Severity severity, Part about, Said message, Said remedy) {
             this(severity, Subject.of(about), message, remedy);
         }
 
-        /** The same in other words, with what was tried. */
-        public Verdict worded(String other, String help, List<Tried> attempts) {
-            return new Verdict(severity, subject, other, help, attempts);
+        /** The same with what was tried, and the help that follows from it. */
+        public Verdict with(Said help, List<Tried> attempts) {
+            return new Verdict(severity, subject, message, help, attempts);
+        }
+
+        /** Whether the same is said about the same, whatever the numbers, the pose and the severity. */
+        public boolean saysTheSame(Verdict other) {
+            return kind() == other.kind() && place().equals(other.place()) && message.sameKey(other.message);
+        }
+
+        /** All of it in one line: "caution: knee: ...". */
+        public Said line() {
+            return Tell.said("verdict.line", severity.said(), about(), message.and(remedy));
         }
 
         /** What it is about, as said to people. */
-        public String about() {
-            return subject.words();
+        public Part about() {
+            return subject.about();
         }
 
         public Subject.Kind kind() {
@@ -227,7 +249,7 @@ public record FitReport(
         }
 
         /** What it is about without the pose, because another pose may become the hardest one. */
-        public String place() {
+        public Part place() {
             return subject.place();
         }
     }
@@ -239,16 +261,32 @@ public record FitReport(
      * @param turns whether the verdict is gone and no worse one came in its place
      * @param after what the fit check says then
      */
-    public record Tried(String change, boolean turns, String after) {}
+    public record Tried(Said change, boolean turns, Said after) {}
 
     public enum Severity {
-        STOP,
-        CAUTION,
-        NOTE;
+        STOP(Tell.said("severity.stop")),
+        CAUTION(Tell.said("severity.caution")),
+        NOTE(Tell.said("severity.note"));
 
+        private final Said said;
+
+        Severity(Said said) {
+            this.said = said;
+        }
+
+        /** As written in the report. */
         public String word() {
             return name().toLowerCase(Locale.ROOT);
         }
+
+        public Said said() {
+            return said;
+        }
+    }
+
+    /** How many of each severity: "1 stop, 2 cautions". */
+    public Part count() {
+        return Tally.of(verdicts);
     }
 
     /** Whether the garment cannot work as asked. */

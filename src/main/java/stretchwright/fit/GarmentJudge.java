@@ -2,7 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +10,7 @@ import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -25,25 +25,24 @@ final class GarmentJudge {
         out.addAll(AssumedJudge.of(fabric));
         estimates(body, out);
         if (body.seated()) {
-            out.add(
-                    new Verdict(
-                            CAUTION,
-                            "back rise",
-                            "The back rise seam runs over the base of the spine, where a seated wearer bears weight.",
-                            "Sew it flat, turn no allowance there, and look at the skin after an hour; ask whoever advises on seating."));
+            out.add(new Verdict(
+                    CAUTION,
+                    Tell.said("about.back-rise"),
+                    Tell.said("garment.seated"),
+                    Tell.said("garment.seated-help")));
         }
         if (body.figure() == Figure.CHILD) {
             out.add(new Verdict(
                     NOTE,
-                    "waistband",
-                    "For a child: no cord in the band and no ties at the ankle.",
-                    "Local rules on cords in children's clothing come first."));
+                    Tell.said("about.waistband"),
+                    Tell.said("garment.child"),
+                    Tell.said("garment.child-help")));
         }
         return out;
     }
 
     private static void estimates(Body body, List<Verdict> out) {
-        List<String> guessed = new ArrayList<>();
+        List<Part> guessed = new ArrayList<>();
         for (Measure m : List.of(
                 Measure.WAIST_GIRTH,
                 Measure.HIP_GIRTH,
@@ -56,17 +55,19 @@ final class GarmentJudge {
                 Measure.TOTAL_CROTCH_LENGTH,
                 Measure.HEEL_GIRTH)) {
             if (!body.isGiven(m)) {
-                guessed.add(text(
-                        "%s %.0f mm (give or take %.0f)",
-                        m.term(), body.mm(m), body.value(m).spread()));
+                guessed.add(Tell.said(
+                        "garment.estimate",
+                        Terms.of(m),
+                        Part.length(body.mm(m)),
+                        Part.bare(body.value(m).spread())));
             }
         }
         if (!guessed.isEmpty()) {
             out.add(new Verdict(
                     guessed.size() > 4 ? CAUTION : NOTE,
-                    "measurements",
-                    "Estimated, not measured: " + String.join(", ", guessed) + ".",
-                    "Measure these before cutting good cloth."));
+                    Tell.said("about.measurements"),
+                    Tell.said("garment.estimated", Part.listed(Part.Join.COMMA, guessed)),
+                    Tell.said("garment.estimated-help")));
         }
     }
 }

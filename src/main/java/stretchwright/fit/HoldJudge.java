@@ -1,15 +1,16 @@
 package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.text;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
@@ -26,21 +27,20 @@ final class HoldJudge {
         if (!(worn.style().hold() instanceof Hold.Profile own)) {
             return List.of();
         }
-        Map<Level.Name, String> missed = new EnumMap<>(Level.Name.class);
+        Map<Level.Name, Said> missed = new EnumMap<>(Level.Name.class);
         own.kilopascals().forEach((name, kPa) -> missed(name, kPa, levels, worn, missed));
         if (missed.isEmpty()) {
             return List.of();
         }
-        List<String> words = new ArrayList<>(missed.values());
         return List.of(new Verdict(
                 NOTE,
-                "hold",
-                "Of the pressures wanted not all are reached: " + String.join("; ", words) + ".",
-                "Cloth that pulls harder gives more at the same stretch; or ask for what it gives."));
+                Tell.said("about.hold"),
+                Tell.said("wanted.missed", Part.listed(Part.Join.SEMICOLON, List.copyOf(missed.values()))),
+                Tell.said("wanted.missed-help")));
     }
 
     private static void missed(
-            Level.Name name, double kPa, List<LevelFit> levels, Worn worn, Map<Level.Name, String> out) {
+            Level.Name name, double kPa, List<LevelFit> levels, Worn worn, Map<Level.Name, Said> out) {
         double wanted = Laplace.toMmHg(kPa);
         Level.Name at = endsAtAnkle(name, worn) ? Level.Name.HEM : name;
         double worst = levels.stream()
@@ -50,10 +50,16 @@ final class HoldJudge {
                 .orElse(Double.NaN);
         if (Double.isNaN(worst)) {
             if (!overBoot(worn)) {
-                out.put(name, text("%s: the leg does not reach it", name.word()));
+                out.put(name, Tell.said("wanted.beyond-the-leg", Terms.of(name)));
             }
         } else if (Math.abs(worst - wanted) > OFF) {
-            out.put(name, text("%s %.1f mmHg for %.1f", name.word(), worst, wanted) + bound(name, worn));
+            Part reached = new Part.Pressure(Laplace.fromMmHg(worst), 1);
+            Part asked = Part.fixed(wanted, 1);
+            out.put(
+                    name,
+                    bound(name, worn)
+                            .map(by -> Tell.said("wanted.bound", Terms.of(name), reached, asked, Terms.of(by)))
+                            .orElseGet(() -> Tell.said("wanted.off", Terms.of(name), reached, asked)));
         }
     }
 
@@ -68,11 +74,10 @@ final class HoldJudge {
         return worn.style().leg() == Style.Leg.OVER_BOOT;
     }
 
-    private static String bound(Level.Name name, Worn worn) {
+    private static Optional<LevelHold.Bound> bound(Level.Name name, Worn worn) {
         return worn.pattern().holds().stream()
                 .filter(h -> h.level() == name && h.bound() != LevelHold.Bound.NONE)
                 .findFirst()
-                .map(h -> " (bound by: " + h.bound().words() + ")")
-                .orElse("");
+                .map(LevelHold::bound);
     }
 }

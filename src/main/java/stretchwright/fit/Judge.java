@@ -2,12 +2,13 @@ package stretchwright.fit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Side;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
-/** What the judges share: the reserve that is asked for, and how numbers and measures are worded. */
+/** What the judges share: the reserve that is asked for, and how measures are told. */
 final class Judge {
     /** Passing should leave this much of what is allowed in reserve, for tape errors and tired cloth. */
     static final double EASY_SHARE = 0.85;
@@ -18,12 +19,13 @@ final class Judge {
     private Judge() {}
 
     /** "hip girth, measured", or "knee girth, estimated, give or take 12 mm"; by either leg where they differ. */
-    static String known(Body body, Measure measure) {
+    static Said known(Body body, Measure measure) {
         return body.isGiven(measure)
-                ? measure.term() + ", measured"
-                : text(
-                        "%s, estimated, give or take %.0f mm",
-                        measure.term(), body.value(measure).spread());
+                ? Tell.said("known.measured", Terms.of(measure))
+                : Tell.said(
+                        "known.estimated",
+                        Terms.of(measure),
+                        Part.length(body.value(measure).spread()));
     }
 
     /** The body as a whole, and each of its legs where they were measured apart. */
@@ -37,15 +39,8 @@ final class Judge {
         return out;
     }
 
-    static double percent(double share) {
-        return 100 * share;
-    }
-
-    static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
-    }
-
-    static String capital(String words) {
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    /** Up to the next whole percent: "41 % or more" for 0.403. */
+    static Part.Share upTo(double share) {
+        return Part.share(Math.ceil(100 * share) / 100);
     }
 }

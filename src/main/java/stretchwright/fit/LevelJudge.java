@@ -2,8 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.STOP;
-import static stretchwright.fit.Judge.percent;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +11,8 @@ import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 
 /** What the numbers of each level mean, standing. */
@@ -37,34 +37,32 @@ final class LevelJudge {
     /** Half of it is the rule; beyond all of it the cloth is not there. */
     private static Optional<Verdict> strain(LevelFit l, Worn worn) {
         Fabric fabric = worn.fabric();
-        String known = known(l.level(), worn.body());
+        Said known = known(l.level(), worn.body());
         Subject subject = Subject.at(Subject.Kind.STRAIN, l.level(), l.place());
         if (l.across() > fabric.test().stretchAcross()) {
             return Optional.of(new Verdict(
                     STOP,
                     subject,
-                    text(
-                                    "At the %s the cloth would have to stretch %.0f %% standing; it has %.0f %%.",
-                                    l.place(), percent(l.across()), percent(fabric.test().stretchAcross()))
-                            + known,
-                    text("Choose a lighter hold, or cloth of %.0f %% or more across.", percent(l.across()) * 2)));
+                    Tell.said("level.beyond", l.place(), Part.share(l.across()), Part.share(fabric.test().stretchAcross()))
+                            .and(known),
+                    Tell.said("level.beyond-help", Part.share(l.across() * 2))));
         }
         if (l.across() > STANDING_SHARE * fabric.test().stretchAcross()) {
             return Optional.of(new Verdict(
                     CAUTION,
                     subject,
-                    text(
-                                    "At the %s the cloth uses %.0f %% standing, more than half of its %.0f %%: little is left for bending.",
-                                    l.place(), percent(l.across()), percent(fabric.test().stretchAcross()))
-                            + known,
-                    text("Cloth of %.0f %% or more across leaves enough.", Math.ceil(percent(l.across()) * 2))));
+                    Tell.said("level.half", l.place(), Part.share(l.across()), Part.share(fabric.test().stretchAcross()))
+                            .and(known),
+                    Tell.said("level.half-help", Judge.upTo(l.across() * 2))));
         }
         return Optional.empty();
     }
 
-    /** " By the knee girth, measured.": empty where the girth is the boot's or lies between two measures. */
-    private static String known(Level.Name level, Body body) {
-        return measure(level).map(m -> " By the " + Judge.known(body, m) + ".").orElse("");
+    /** "By the knee girth, measured.": nothing where the girth is the boot's or lies between two measures. */
+    private static Said known(Level.Name level, Body body) {
+        return measure(level)
+                .map(m -> Tell.said("level.known", Judge.known(body, m)))
+                .orElse(Said.NOTHING);
     }
 
     static Optional<Measure> measure(Level.Name level) {

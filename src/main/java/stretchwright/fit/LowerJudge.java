@@ -3,7 +3,6 @@ package stretchwright.fit;
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
 import static stretchwright.fit.FitReport.Severity.STOP;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,6 +11,8 @@ import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.boot.Boot;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
@@ -28,6 +29,12 @@ final class LowerJudge {
     /** Beyond tape error, mm. */
     private static final double TAPE = 20;
 
+    /** Up from a hem inside the boot, under the tongue, mm. */
+    private static final double SEWN_FLAT = 150;
+
+    /** A cover's edge stands off the ground by this, mm. */
+    private static final double OVER_SOLE = 8;
+
     private LowerJudge() {}
 
     static List<Verdict> of(Pattern pattern, Body body, Optional<Boot> boot, Style style) {
@@ -37,39 +44,30 @@ final class LowerJudge {
         if (boot.isPresent() && boot.get().topEstimated()) {
             out.add(new Verdict(
                     NOTE,
-                    "boot top",
-                    text(
-                            "The boot's top is taken to stand %.0f mm above the ankle bone.",
-                            boot.get().ankleToTop()),
-                    "Measure it and write it as \"ankle to top\"."));
+                    Tell.said("about.boot-top"),
+                    Tell.said("lower.boot-top", Part.length(boot.get().ankleToTop())),
+                    Tell.said("lower.boot-top-help")));
         }
         pattern.notions().stream().filter(n -> n.name().equals("strap")).forEach(n -> out.add(strap(n)));
         if (style.leg() == Style.Leg.STIRRUP) {
             out.add(new Verdict(
                     NOTE,
-                    "strap",
-                    "The strap's length is reckoned from hem height and foot length and not measured.",
-                    "Pin it under the arch before sewing the second end; take it off if the foot turns numb."));
+                    Tell.said("about.strap"),
+                    Tell.said("lower.stirrup"),
+                    Tell.said("lower.stirrup-help")));
         }
         return out;
     }
 
     /** What else can be done where a hem cannot pass the laced boot by stretch. */
-    static String orElse(Optional<Boot> boot, Pattern pattern, List<FitReport.Opening> openings) {
-        if (boot.isEmpty() || !boot.get().overLaced()) {
-            return "";
-        }
-        String upTo = openings.stream()
-                .filter(o -> o.opening().equals(Openings.HEM))
-                .findFirst()
-                .map(o -> openUpTo(pattern, o.mustPass() / (1 + Judge.EASY_SHARE * o.allowed())))
-                .orElse("");
-        return " Or put the legs on first and roll them down (boot.dressing: leg first), or have the leg open by a zip,"
-                + " hook tape or a wrap" + upTo + ".";
+    static Said orElse(Optional<Boot> boot, Pattern pattern, FitReport.Opening hem) {
+        return boot.filter(Boot::overLaced)
+                .map(b -> openUpTo(pattern, hem.mustPass() / (1 + Judge.EASY_SHARE * hem.allowed())))
+                .orElse(Said.NOTHING);
     }
 
     /** Up to where the leg is wide enough for the boot: the tube above an opening has to pass it as well. */
-    private static String openUpTo(Pattern pattern, double wide) {
+    private static Said openUpTo(Pattern pattern, double wide) {
         List<Level> legs = pattern.levels().stream()
                 .filter(l -> !l.name().wholeBody())
                 .sorted(Comparator.comparingDouble(l -> -l.height()))
@@ -85,10 +83,10 @@ final class LowerJudge {
                 double share = (wide - below.width()) / (above.width() - below.width());
                 double height = below.height() + Math.min(1, share) * (above.height() - below.height());
                 double flat = 1 - pattern.reductions().along();
-                return text(" from the hem %.0f mm up, where it is %.0f mm wide", (height - hem) / flat, wide);
+                return Tell.said("lower.open-up-to", Part.length((height - hem) / flat), Part.length(wide));
             }
         }
-        return " all the way up";
+        return Tell.said("lower.open-all-the-way");
     }
 
     private static void over(Pattern pattern, Body body, Boot boot, Style style, List<Verdict> out) {
@@ -96,29 +94,23 @@ final class LowerJudge {
         if (below > BLADE_LIFT) {
             out.add(new Verdict(
                     below > BLADE_LIFT + TAPE ? STOP : CAUTION,
-                    Subject.of(Subject.Kind.LOW_HEM, "hem"),
-                    text(
-                            "The hem would end %.0f mm below the floor of the bare foot; heel, sole and blade or wheels together"
-                                    + " lift it by about %.0f mm at most. A hem in the blade makes the wearer fall.",
-                            below, BLADE_LIFT),
-                    text(
-                            "Set ankle to hem to %.0f mm or less, and measure it on the boot.",
-                            boot.ankleToHem() - (below - BLADE_LIFT))));
+                    Subject.of(Subject.Kind.LOW_HEM, Tell.said("about.hem")),
+                    Tell.said("lower.low", Part.length(below), Part.length(BLADE_LIFT))
+                            .and(Tell.said("lower.blade")),
+                    Tell.said("lower.low-help", Part.length(boot.ankleToHem() - (below - BLADE_LIFT)))));
         }
         if (boot.overLaced() && boot.guardGirth().isEmpty()) {
             out.add(new Verdict(
                     CAUTION,
-                    Openings.HEM,
-                    "The leg is pulled over the laced boot, and what must pass below the heel was not measured: blade,"
-                            + " guard or wheels, and toe.",
-                    "Measure the longest loop round heel, guard or wheels, and instep, and write it as boot.guard"
-                            + " girth."));
+                    OpeningName.HEM_OVER_HEEL.said(),
+                    Tell.said("lower.guard"),
+                    Tell.said("lower.guard-help")));
         }
         out.add(new Verdict(
                 NOTE,
-                "hem",
-                "The finished hem must end above the blade holder or the wheels, with no loose cloth and no hanging ends.",
-                "Try it with the boot on before skating; the rink's or club's rules come first."));
+                Tell.said("about.hem"),
+                Tell.said("lower.over-boot"),
+                Tell.said("lower.over-boot-help")));
     }
 
     /** Lowest point of the finished edge, in mm over the bare foot's floor: over the heel the hem hangs lower behind. */
@@ -144,45 +136,35 @@ final class LowerJudge {
         return switch (hem) {
             case OVER_LACES -> Optional.empty();
             case INSIDE_BOOT ->
-                note(
-                        "The leg ends inside the boot: a seam ridge under the tongue presses.",
-                        "Sew the lowest 150 mm of the inseam flat, turn its allowance to the outside of the leg, and"
-                                + " let the hem lie without a fold.");
+                note(Tell.said("lower.inside-boot"), Tell.said("lower.inside-boot-help", Part.length(SEWN_FLAT)));
             case TO_COLLAR ->
-                note(
-                        text("The hem lies %.0f mm below the boot's top, which a lunge uses up.", LowerEnd.LUNGE),
-                        "If a gap shows in a deep lunge, cut the leg longer at the line marked for it.");
+                note(Tell.said("lower.to-collar", Part.length(LowerEnd.LUNGE)), Tell.said("lower.to-collar-help"));
             case OVER_HEEL ->
                 note(
-                        text(
-                                "The hem is %.0f mm lower at the heel than at the instep.",
-                                style.lower().hemDrop()),
-                        "The foot points to the front inseam's side: the notch \"instep\" comes to the front on both"
-                                + " legs.");
+                        Tell.said("lower.over-heel", Part.length(style.lower().hemDrop())),
+                        Tell.said("lower.over-heel-help"));
             case WHOLE_BOOT ->
                 Optional.of(new Verdict(
                         CAUTION,
-                        "hem",
-                        "The cover goes down to 8 mm above the sole. Its edge is worn by ice and ground and can be cut"
-                                + " by the blade; cloth under the sole trips the wearer.",
-                        "Look at edge and elastic before every session and replace the cover when the edge is worn; keep"
-                                + " blade, plate and toe stop clear. The rink's or club's rules come first."));
+                        Tell.said("about.hem"),
+                        Tell.said("lower.whole-boot", Part.length(OVER_SOLE)).and(Tell.said("lower.whole-boot-edge")),
+                        Tell.said("lower.whole-boot-help")));
         };
     }
 
-    private static Optional<Verdict> note(String message, String remedy) {
-        return Optional.of(new Verdict(NOTE, "hem", message, remedy));
+    private static Optional<Verdict> note(Said message, Said remedy) {
+        return Optional.of(new Verdict(NOTE, Tell.said("about.hem"), message, remedy));
     }
 
     private static Verdict strap(Notion strap) {
         return new Verdict(
                 CAUTION,
-                "strap",
-                text(
-                        "The strap under the arch is firm elastic, %.0f mm wide, cut %.0f mm long for a way of %.0f mm; it"
-                                + " lies in the gap between the mounts and can be taken off.",
-                        strap.width(), strap.cut(), strap.worn()),
-                "Never under the heel block or across the blade edge; no hanging ends. Look at it before every session"
-                        + " and replace it when it is cut or slack.");
+                Tell.said("about.strap"),
+                Tell.said(
+                        "lower.strap",
+                        Part.length(strap.width()),
+                        Part.length(strap.cut()),
+                        Part.length(strap.worn())),
+                Tell.said("lower.strap-help"));
     }
 }

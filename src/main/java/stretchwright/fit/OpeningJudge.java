@@ -3,8 +3,6 @@ package stretchwright.fit;
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.STOP;
 import static stretchwright.fit.Judge.EASY_SHARE;
-import static stretchwright.fit.Judge.percent;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +10,8 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.fit.FitReport.Opening;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** Whether the garment can be put on. */
 final class OpeningJudge {
@@ -19,56 +19,61 @@ final class OpeningJudge {
 
     static List<Verdict> of(List<Opening> openings, Worn worn) {
         List<Verdict> out = new ArrayList<>();
-        double cloth = worn.fabric().test().stretchAcross();
         for (Opening o : openings) {
-            double wide = o.mustPass() / (1 + EASY_SHARE * o.allowed());
-            String numbers = text(
-                    "%s: %.0f mm at rest must pass %.0f mm (%s); that needs %.0f %%, and %.0f %% is there (cloth across: %.0f %%).",
-                    o.opening(),
-                    o.relaxed(),
-                    o.mustPass(),
-                    whose(o, worn),
-                    percent(o.needed()),
-                    percent(o.allowed()),
-                    percent(cloth));
+            Part wide = Part.length(o.mustPass() / (1 + EASY_SHARE * o.allowed()));
             if (!o.passes()) {
-                boolean seam = o.allowed() < cloth;
-                String what = seam ? "a stitch that stretches %.0f %% or more" : "cloth of %.0f %% or more across";
-                out.add(new Verdict(
-                        STOP,
-                        subject(o),
-                        "It will not go on. " + numbers + (seam ? " The stitch is the limit." : ""),
-                        text(
-                                        "Use " + what + ", or make this opening %.0f mm wide.",
-                                        Math.ceil(percent(o.needed() / EASY_SHARE)),
-                                        wide)
-                                + (o.opening().equals(Openings.HEM)
-                                        ? LowerJudge.orElse(worn.boot(), worn.pattern(), openings)
-                                        : "")));
+                out.add(stop(o, wide, worn));
             } else if (o.needed() > EASY_SHARE * o.allowed() + Judge.ROUNDING) {
                 out.add(new Verdict(
                         CAUTION,
                         subject(o),
-                        "It goes on, but only just. " + numbers,
-                        text("%.0f mm at rest would pass easily.", wide)));
+                        Tell.said("opening.just").and(numbers(o, worn)),
+                        Tell.said("opening.just-help", wide)));
             }
         }
         return out;
     }
 
+    private static Verdict stop(Opening o, Part wide, Worn worn) {
+        boolean seam = o.allowed() < worn.fabric().test().stretchAcross();
+        Part asked = Judge.upTo(o.needed() / EASY_SHARE);
+        return new Verdict(
+                STOP,
+                subject(o),
+                Tell.said("opening.stops")
+                        .and(numbers(o, worn))
+                        .and(seam ? Tell.said("opening.stitch-limits") : Said.NOTHING),
+                (seam ? Tell.said("opening.stitch-help", asked, wide) : Tell.said("opening.cloth-help", asked, wide))
+                        .and(
+                                o.opening() == OpeningName.HEM_OVER_HEEL
+                                        ? LowerJudge.orElse(worn.boot(), worn.pattern(), o)
+                                        : Said.NOTHING));
+    }
+
+    private static Said numbers(Opening o, Worn worn) {
+        return Tell.said(
+                "opening.numbers",
+                o.opening().said(),
+                Part.length(o.relaxed()),
+                Part.length(o.mustPass()),
+                whose(o, worn),
+                Part.share(o.needed()),
+                Part.share(o.allowed()),
+                Part.share(worn.fabric().test().stretchAcross()));
+    }
+
     private static Subject subject(Opening o) {
         Subject.Kind kind = switch (o.opening()) {
-            case Openings.BAND -> Subject.Kind.BAND_OPENING;
-            case Openings.HEM -> Subject.Kind.HEM_OPENING;
-            case Openings.LEG -> Subject.Kind.LEG_OPENING;
-            default -> throw new IllegalArgumentException(o.opening());
+            case WAISTBAND_OVER_HIPS -> Subject.Kind.BAND_OPENING;
+            case HEM_OVER_HEEL -> Subject.Kind.HEM_OPENING;
+            case LEG_OVER_CALF -> Subject.Kind.LEG_OPENING;
         };
-        return Subject.of(kind, o.opening());
+        return Subject.of(kind, o.opening().said());
     }
 
     /** Which measure it is that must pass, and whether it was taken or estimated. */
-    private static String whose(Opening o, Worn worn) {
-        List<Measure> possible = o.opening().equals(Openings.BAND)
+    private static Said whose(Opening o, Worn worn) {
+        List<Measure> possible = o.opening() == OpeningName.WAISTBAND_OVER_HIPS
                 ? List.of(Measure.HIP_GIRTH)
                 : List.of(Measure.HEEL_GIRTH, Measure.CALF_GIRTH, Measure.KNEE_GIRTH);
         for (Body body : Judge.alsoByLeg(worn.body())) {
@@ -78,6 +83,6 @@ final class OpeningJudge {
                 }
             }
         }
-        return "measured on the boot";
+        return Tell.said("known.on-the-boot");
     }
 }

@@ -21,10 +21,6 @@ import stretchwright.pattern.Style;
  * stands before a thread breaks (trade-values section 5: the smaller of fabric and hem stitch decides).
  */
 final class Openings {
-    static final String BAND = "waistband over hips";
-    static final String HEM = "hem over heel";
-    static final String LEG = "leg over calf";
-
     private Openings() {}
 
     static List<FitReport.Opening> of(
@@ -36,7 +32,7 @@ final class Openings {
         double band = width(pattern, Level.Name.WAIST);
         boolean joined = pattern.seam(Seam.Role.WAISTBAND_JOIN).isPresent();
         double bandSeam = joined ? seam : Machine.forHem(machines).extensibility();
-        out.add(opening(BAND, band, body.mm(Measure.HIP_GIRTH), Math.min(cloth, bandSeam)));
+        out.add(opening(OpeningName.WAISTBAND_OVER_HIPS, band, body.mm(Measure.HIP_GIRTH), Math.min(cloth, bandSeam)));
         double heel = boot.filter(b -> style.lower().outsideBoot())
                 .map(b -> widestOver(b, body, style.lower().hem()))
                 .orElseGet(() -> widestBelow(body, style));
@@ -44,11 +40,11 @@ final class Openings {
         if (boot.isPresent() && boot.get().overLaced() && style.lower().outsideBoot()) {
             hem = Math.min(hem, narrowestAtAll(pattern));
         }
-        out.add(opening(HEM, hem, heel, Math.min(cloth, hemSeam)));
+        out.add(opening(OpeningName.HEM_OVER_HEEL, hem, heel, Math.min(cloth, hemSeam)));
         boolean rolled =
                 boot.isPresent() && !boot.get().overLaced() && style.lower().outsideBoot();
         double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
-        out.add(opening(LEG, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
+        out.add(opening(OpeningName.LEG_OVER_CALF, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
         return out;
     }
 
@@ -77,7 +73,7 @@ final class Openings {
         };
     }
 
-    private static FitReport.Opening opening(String name, double relaxed, double mustPass, double allowed) {
+    private static FitReport.Opening opening(OpeningName name, double relaxed, double mustPass, double allowed) {
         double needed = Math.max(0, Strain.of(relaxed, mustPass));
         return new FitReport.Opening(name, relaxed, mustPass, needed, allowed, needed <= allowed);
     }

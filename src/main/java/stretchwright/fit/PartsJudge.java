@@ -1,12 +1,12 @@
 package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.List;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Box;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Parts;
@@ -38,10 +38,9 @@ final class PartsJudge {
         if (parts.has(Parts.Pocket.Kind.PHONE)) {
             out.add(new Verdict(
                     NOTE,
-                    Parts.Pocket.Kind.PHONE.piece(),
-                    "One pocket is cut, for the leg on which it is wanted; 200 g in it pull at the band with every jump, and a fall"
-                            + " on a telephone hurts.",
-                    "Leave it empty for jumps, or add a firmer band."));
+                    Terms.named(Parts.Pocket.Kind.PHONE.piece()),
+                    Tell.said("parts.phone"),
+                    Tell.said("parts.phone-help")));
         }
         return out;
     }
@@ -50,23 +49,21 @@ final class PartsJudge {
         Box box = panel.cutLine().box();
         out.add(new Verdict(
                 NOTE,
-                panel.name(),
-                "The side panel stretches with the leg, so a second colour must stretch as the first does.",
-                text(
-                        "For one, name the panel under fabric.contrasts: 2 strips of %.0f mm by %.0f mm along the selvage.",
-                        Math.ceil(box.width()), Math.ceil(box.height()))));
+                Terms.named(panel.name()),
+                Tell.said("parts.panel"),
+                Tell.said(
+                        "parts.panel-help",
+                        Part.length(Math.ceil(box.width())),
+                        Part.length(Math.ceil(box.height())))));
     }
 
     private static void knee(Pattern pattern, List<Verdict> out) {
         double ease = Math.abs(pattern.seam(Seam.Role.INSEAM).orElseThrow().ease());
         out.add(new Verdict(
                 NOTE,
-                "knee shaping",
-                text(
-                        "The front is %.0f mm longer over the knee than the back. The skin there grows by about %.0f mm in a deep"
-                                + " bend: the cloth's stretch and its sliding must give the rest.",
-                        ease, KNEE_GROWS),
-                "Ease it in between the two notches of each seam; where it gathers, ease in less."));
+                Tell.said("about.knee-shaping"),
+                Tell.said("parts.knee", Part.length(ease)).and(Tell.said("parts.knee-skin", Part.length(KNEE_GROWS))),
+                Tell.said("parts.knee-help")));
     }
 
     /** By which share the front over the knee is longer than drafted without shaping; 0 where it is not shaped. */
@@ -98,13 +95,9 @@ final class PartsJudge {
         if (more > 0) {
             out.add(new Verdict(
                     NOTE,
-                    level == Level.Name.CROTCH ? "thigh" : level.word(),
-                    text(
-                            "What is worn in the pockets is taken to add %.0f mm to the girth here (1.5 times its thickness"
-                                    + " each; people give 1 to 2): draft and fit check reckon with it.",
-                            more),
-                    "Measure the girth with it in place. A pocket only holds a pad: whether the pad protects is for its maker"
-                            + " to say."));
+                    level == Level.Name.CROTCH ? Tell.said("about.thigh") : Terms.of(level),
+                    Tell.said("parts.pads", Part.length(more)),
+                    Tell.said("parts.pads-help")));
         }
     }
 }

@@ -2,8 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.STOP;
-import static stretchwright.fit.Judge.percent;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,7 +12,8 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
-import stretchwright.pattern.Level;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** What the poses ask against what the cloth has. */
 final class PoseJudge {
@@ -30,28 +29,36 @@ final class PoseJudge {
         if (p.passes()) {
             return Optional.empty();
         }
-        boolean along = p.direction().equals("along");
+        boolean along = p.direction() == Direction.ALONG;
         Subject subject = Subject.of(p);
-        String numbers = text(
-                        "%s, %s %s: needs %.0f %%, and the cloth has %.0f %%",
-                        Judge.capital(p.pose()), p.region(), p.direction(), percent(p.needed()), percent(p.available()))
-                + (along ? "." : " (" + Judge.known(body, girth(p)) + ").");
-        String cloth = text("Cloth of %.0f %% or more %s has enough.", Math.ceil(percent(p.needed())), p.direction());
+        Said numbers = along ? alongLeg(p) : acrossLeg(p, body);
+        Said cloth = Tell.said("asked.help", Judge.upTo(p.needed()), p.direction().said());
         if (p.derived()) {
-            String derived = " How far the skin grows in this pose is derived here; there is no published figure.";
-            return Optional.of(new Verdict(CAUTION, subject, numbers + derived, cloth));
+            return Optional.of(new Verdict(CAUTION, subject, numbers.and(Tell.said("asked.derived")), cloth));
         }
         if (!along || p.needed() > 2 * p.available()) {
             return Optional.of(new Verdict(STOP, subject, numbers, cloth));
         }
-        return Optional.of(new Verdict(
-                CAUTION, subject, numbers + " The hem will creep up or the band will be pulled down.", cloth));
+        return Optional.of(new Verdict(CAUTION, subject, numbers.and(Tell.said("asked.creeps")), cloth));
     }
 
-    private static Measure girth(Pose p) {
-        return Poses.level(p.region()).filter(Level.Name.HIP::equals).isPresent()
-                ? Measure.HIP_GIRTH
-                : Measure.KNEE_GIRTH;
+    private static Said alongLeg(Pose p) {
+        return Tell.said(
+                "asked.along",
+                new Part.Capital(p.pose().said()),
+                p.place(),
+                Part.share(p.needed()),
+                Part.share(p.available()));
+    }
+
+    private static Said acrossLeg(Pose p, Body body) {
+        return Tell.said(
+                "asked.across",
+                new Part.Capital(p.pose().said()),
+                p.place(),
+                Part.share(p.needed()),
+                Part.share(p.available()),
+                Judge.known(body, p.region() == Region.SEAT ? Measure.HIP_GIRTH : Measure.KNEE_GIRTH));
     }
 
     /**
@@ -59,12 +66,12 @@ final class PoseJudge {
      * stands beside the published only where it asks more than all of them.
      */
     private static List<Pose> hardest(List<Pose> poses) {
-        Map<String, Pose> published = new LinkedHashMap<>();
-        Map<String, Pose> derived = new LinkedHashMap<>();
+        Map<Said, Pose> published = new LinkedHashMap<>();
+        Map<Said, Pose> derived = new LinkedHashMap<>();
         for (Pose p : poses) {
             (p.derived() ? derived : published)
                     .merge(
-                            p.region() + " " + p.direction(),
+                            p.place(),
                             p,
                             (one, other) -> other.needed() > one.needed() ? other : one);
         }
@@ -79,9 +86,9 @@ final class PoseJudge {
     }
 
     /** The pose that asks most of a region in a direction; empty where there is none. */
-    static Optional<Pose> worst(List<Pose> poses, String region, String direction) {
+    static Optional<Pose> worst(List<Pose> poses, Region region, Direction direction) {
         return poses.stream()
-                .filter(p -> p.region().equals(region) && p.direction().equals(direction))
+                .filter(p -> p.region() == region && p.direction() == direction)
                 .reduce((one, other) -> other.needed() > one.needed() ? other : one);
     }
 }

@@ -17,8 +17,6 @@ public final class PoseTape {
     /** The band may be pulled down by less than this in a pose, mm (common practice, no source). */
     static final double BAND_DROP = 15;
 
-    private static final String POSE = "your pose";
-
     private PoseTape() {}
 
     /** The report with these poses and what they mean. */
@@ -56,6 +54,13 @@ public final class PoseTape {
         double needed = Math.max(0, (l.inPose() - BAND_DROP) / cut - 1);
         // where the band does not give way at all
         double held = Math.max(0, l.inPose() / cut - 1);
-        return new FitReport.Pose(POSE, l.course().word(), "along", needed, held, stretchAlong, needed <= stretchAlong);
+        return new FitReport.Pose(
+                PoseName.YOUR_POSE,
+                Region.of(l.course()),
+                Direction.ALONG,
+                needed,
+                held,
+                stretchAlong,
+                needed <= stretchAlong);
     }
 }

@@ -1,9 +1,7 @@
 package stretchwright.fit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import stretchwright.body.SkinExtension;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
@@ -25,39 +23,24 @@ final class Poses {
     static List<FitReport.Pose> of(List<FitReport.LevelFit> levels, Fabric fabric) {
         List<FitReport.Pose> out = new ArrayList<>();
         for (SkinExtension e : SkinExtension.table()) {
+            Level.Name level = Region.of(e.region()).level().orElseThrow();
             levels.stream()
-                    .filter(l -> l.level() == level(e.region()))
+                    .filter(l -> l.level() == level)
                     .findFirst()
                     .ifPresent(l -> {
-                        out.add(pose(e, "across", l.across(), e.across(), e.across(), fabric.test().stretchAcross()));
-                        out.add(pose(e, "along", l.along(), SLIDING * e.along(), e.along(), fabric.test().stretchAlong()));
+                        out.add(pose(e, Direction.ACROSS, l.across(), e.across(), e.across(), fabric.test().stretchAcross()));
+                        out.add(pose(e, Direction.ALONG, l.along(), SLIDING * e.along(), e.along(), fabric.test().stretchAlong()));
                     });
         }
         return out;
     }
 
-    static Level.Name level(SkinExtension.Region region) {
-        return region == SkinExtension.Region.SEAT ? Level.Name.HIP : Level.Name.KNEE;
-    }
-
-    /**
-     * Empty for a pose length of the wearer's own.
-     *
-     * @param region as a pose names it
-     */
-    static Optional<Level.Name> level(String region) {
-        return Arrays.stream(SkinExtension.Region.values())
-                .filter(r -> r.word().equals(region))
-                .map(Poses::level)
-                .findFirst();
-    }
-
     private static FitReport.Pose pose(
-            SkinExtension e, String direction, double standing, double sliding, double stuck, double available) {
+            SkinExtension e, Direction direction, double standing, double sliding, double stuck, double available) {
         double needed = Strain.then(standing, sliding);
         return new FitReport.Pose(
-                e.pose(),
-                e.region().word(),
+                PoseName.of(e),
+                Region.of(e.region()),
                 direction,
                 needed,
                 Strain.then(standing, stuck),

@@ -3,7 +3,6 @@ package stretchwright.fit;
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
 import static stretchwright.fit.FitReport.Severity.STOP;
-import static stretchwright.fit.Judge.text;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +12,8 @@ import stretchwright.body.Measure;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 
 /** Pressure against {@link Comfort}; what must be said of circulation is said once for the garment. */
@@ -26,34 +27,40 @@ final class PressureJudge {
         return l.level() == Level.Name.WAIST ? Comfort.CAUTION_BAND : Comfort.CAUTION;
     }
 
-    /** @param known whether the girth was measured, as words */
-    static Optional<Verdict> of(LevelFit l, String known) {
+    /** @param known whether the girth was measured */
+    static Optional<Verdict> of(LevelFit l, Said known) {
         double mmHg = Laplace.toMmHg(l.pressure());
         boolean band = l.level() == Level.Name.WAIST;
         double stop = band ? Comfort.STOP_BAND : Comfort.STOP;
         if (mmHg <= (band ? Comfort.CAUTION_BAND : Comfort.NOTE)) {
             return Optional.empty();
         }
-        String indication = "";
-        if (l.assumed()) {
-            indication = " The load curve is assumed and not measured, so take this as an indication.";
-        } else if (l.beyondReadings()) {
-            indication = " That lies beyond the last reading; the curve is carried on straight.";
-        }
-        String message = text("At the %s the pressure is about %.0f mmHg (%.1f kPa).", l.place(), mmHg, l.pressure())
-                + indication
-                + known;
+        Said message = Tell.said(
+                        "pressure.about",
+                        l.place(),
+                        new Part.Pressure(l.pressure(), 0),
+                        Part.fixed(l.pressure(), 1))
+                .and(indication(l))
+                .and(known);
         if (mmHg > stop && !l.assumed()) {
-            return one(STOP, l, message, text("Stay below %.0f mmHg: choose a lighter hold or a softer cloth.", stop));
+            Part most = new Part.Pressure(Laplace.fromMmHg(stop), 0);
+            return one(STOP, l, message, Tell.said("pressure.stop-help", most));
         }
         if (mmHg > limit(l)) {
-            String device = mmHg > Comfort.DEVICE && !band ? " That is in the range of medical compression." : "";
-            return one(CAUTION, l, message + device, "A lighter hold or a softer cloth lowers the pressure.");
+            Said device = mmHg > Comfort.DEVICE && !band ? Tell.said("pressure.device") : Said.NOTHING;
+            return one(CAUTION, l, message.and(device), Tell.said("pressure.help"));
         }
-        return one(NOTE, l, message, "");
+        return one(NOTE, l, message, Said.NOTHING);
     }
 
-    private static Optional<Verdict> one(FitReport.Severity severity, LevelFit l, String message, String remedy) {
+    private static Said indication(LevelFit l) {
+        if (l.assumed()) {
+            return Tell.said("pressure.assumed");
+        }
+        return l.beyondReadings() ? Tell.said("pressure.beyond-readings") : Said.NOTHING;
+    }
+
+    private static Optional<Verdict> one(FitReport.Severity severity, LevelFit l, Said message, Said remedy) {
         return Optional.of(
                 new Verdict(severity, Subject.at(Subject.Kind.PRESSURE, l.level(), l.place()), message, remedy));
     }
@@ -67,12 +74,9 @@ final class PressureJudge {
         }
         return List.of(new Verdict(
                 CAUTION,
-                "circulation",
-                "The cloth presses hard enough to matter to blood and nerves, and this is no medical device. With poor"
-                        + " circulation, heart failure, or diabetes with loss of feeling do not wear it without asking a"
-                        + " clinician.",
-                "Take it off if the leg turns numb, cold or blue or tingles, or if a mark stays for more than half an"
-                        + " hour."));
+                Tell.said("about.circulation"),
+                Tell.said("pressure.circulation").and(Tell.said("pressure.clinician")),
+                Tell.said("pressure.circulation-help")));
     }
 
     /** A thigh tighter than the calf holds the blood back (section 2.3). */
@@ -83,15 +87,15 @@ final class PressureJudge {
             if (calf > 0 && thigh > RISING * calf && Laplace.toMmHg(thigh) > Comfort.NEGLIGIBLE) {
                 return Optional.of(new Verdict(
                         CAUTION,
-                        Subject.at(Subject.Kind.RISING_PRESSURE, name, name.word()),
-                        text(
-                                "The pressure rises going up the leg: %.1f mmHg at the %s (%s), %.1f at the calf (%s).",
-                                Laplace.toMmHg(thigh),
-                                name.word(),
+                        Subject.at(Subject.Kind.RISING_PRESSURE, name, Terms.of(name)),
+                        Tell.said(
+                                "pressure.rises",
+                                new Part.Pressure(thigh, 1),
+                                Terms.of(name),
                                 Judge.known(body, LevelJudge.measure(name).orElseThrow()),
-                                Laplace.toMmHg(calf),
+                                Part.fixed(Laplace.toMmHg(calf), 1),
                                 Judge.known(body, Measure.CALF_GIRTH)),
-                        "Check the thigh and calf girths; a lighter hold makes the difference smaller."));
+                        Tell.said("pressure.rises-help")));
             }
         }
         return Optional.empty();

@@ -33,9 +33,12 @@ final class Seams {
         this.numbers = numbers;
     }
 
-    /** @param pose what asks it: a pose, or "pulled over the hips" */
-    private record Asked(double standing, String pose, double needed) {
-        static final Asked NOTHING = new Asked(0, "standing", 0);
+    private record Asked(double standing, PoseName pose, double needed) {
+        static final Asked NOTHING = standing(0);
+
+        static Asked standing(double strain) {
+            return new Asked(strain, PoseName.STANDING, strain);
+        }
     }
 
     static List<SeamFit> of(Worn worn, FitReport numbers) {
@@ -50,11 +53,10 @@ final class Seams {
                     asked.standing,
                     asked.pose,
                     asked.needed,
-                    stitch.number(),
-                    stitch.plainName(),
+                    stitch,
                     stands,
                     asked.needed <= stands,
-                    SeamJudge.reinforcement(seam.role(), asked.needed, stands)));
+                    Reinforcement.of(seam.role(), asked.needed, stands)));
         }
         return out;
     }
@@ -86,10 +88,10 @@ final class Seams {
         return switch (seam.role()) {
             case INSEAM, SIDE_SEAM, PANEL, STRAP_EDGES -> downTheLeg();
             case FRONT_RISE, BACK_RISE, GUSSET -> crotch();
-            case DART -> inPose(along(Level.Name.HIP), "seat", "along");
+            case DART -> inPose(along(Level.Name.HIP), Region.SEAT, Direction.ALONG);
             case WAISTBAND_JOIN, WAISTBAND_TOP, CASING, KEY_POCKET_HEM ->
-                ring(across(Level.Name.WAIST), Openings.BAND, "pulled over the hips");
-            case CUFF_JOIN, HEM -> ring(across(Level.Name.HEM), Openings.HEM, "pulled over the heel");
+                ring(across(Level.Name.WAIST), OpeningName.WAISTBAND_OVER_HIPS, PoseName.PULLED_OVER_THE_HIPS);
+            case CUFF_JOIN, HEM -> ring(across(Level.Name.HEM), OpeningName.HEM_OVER_HEEL, PoseName.PULLED_OVER_THE_HEEL);
             case COVER_JOIN -> cover(seam);
             case POCKET, POCKET_OPENING -> pocket(seam);
             case WAISTBAND_ENDS, KEY_POCKET, CUFF_ENDS, COVER_SEAM, STRAP_ENDS -> Asked.NOTHING;
@@ -99,17 +101,17 @@ final class Seams {
     private Asked downTheLeg() {
         boolean knee = numbers.levels().stream().anyMatch(l -> l.level() == Level.Name.KNEE);
         return knee
-                ? inPose(along(Level.Name.KNEE), "knee", "along")
-                : inPose(along(Level.Name.CROTCH), "seat", "along");
+                ? inPose(along(Level.Name.KNEE), Region.KNEE, Direction.ALONG)
+                : inPose(along(Level.Name.CROTCH), Region.SEAT, Direction.ALONG);
     }
 
     /** What lies on the leg is drawn with it, in the direction that is drawn most. */
     private Asked pocket(Seam seam) {
         boolean knee = seam.name().startsWith("knee");
         Level.Name level = knee ? Level.Name.KNEE : Level.Name.HIP;
-        String region = knee ? "knee" : "seat";
-        Asked across = inPose(across(level), region, "across");
-        Asked along = inPose(along(level), region, "along");
+        Region region = knee ? Region.KNEE : Region.SEAT;
+        Asked across = inPose(across(level), region, Direction.ACROSS);
+        Asked along = inPose(along(level), region, Direction.ALONG);
         return across.needed > along.needed ? across : along;
     }
 
@@ -117,9 +119,9 @@ final class Seams {
     private Asked crotch() {
         double standing = crotchStanding();
         double hip = 1 + along(Level.Name.HIP);
-        return PoseJudge.worst(numbers.poses(), "seat", "along")
+        return PoseJudge.worst(numbers.poses(), Region.SEAT, Direction.ALONG)
                 .map(p -> new Asked(standing, p.pose(), Strain.then(standing, (1 + p.needed()) / hip - 1)))
-                .orElse(new Asked(standing, "standing", standing));
+                .orElse(Asked.standing(standing));
     }
 
     /** With a gusset part of the way lies in it, and the drafted reduction stands for the whole. */
@@ -138,34 +140,34 @@ final class Seams {
         return Strain.of(sewn, body);
     }
 
-    private Asked inPose(double standing, String region, String direction) {
+    private Asked inPose(double standing, Region region, Direction direction) {
         return PoseJudge.worst(numbers.poses(), region, direction)
                 .filter(p -> p.needed() > standing)
                 .map((Pose p) -> new Asked(standing, p.pose(), p.needed()))
-                .orElse(new Asked(standing, "standing", standing));
+                .orElse(Asked.standing(standing));
     }
 
-    private Asked ring(double standing, String opening, String how) {
+    private Asked ring(double standing, OpeningName opening, PoseName how) {
         double needed = numbers.openings().stream()
-                .filter(o -> o.opening().equals(opening))
+                .filter(o -> o.opening() == opening)
                 .mapToDouble(Opening::needed)
                 .max()
                 .orElse(standing);
-        return needed > standing ? new Asked(standing, how, needed) : new Asked(standing, "standing", standing);
+        return needed > standing ? new Asked(standing, how, needed) : Asked.standing(standing);
     }
 
     /** Where the cover hangs on the leg: round the boot's top, and over its heel where the leg is put on first. */
     private Asked cover(Seam seam) {
         double heel = numbers.openings().stream()
-                .filter(o -> o.opening().equals(Openings.HEM))
+                .filter(o -> o.opening() == OpeningName.HEM_OVER_HEEL)
                 .mapToDouble(Opening::mustPass)
                 .max()
                 .orElse(0);
         double standing = across(Level.Name.BOOT_TOP);
         double needed = Strain.of(seam.sides().get(0).length(), heel);
         return needed > standing
-                ? new Asked(standing, "pulled over the heel", needed)
-                : new Asked(standing, "standing", standing);
+                ? new Asked(standing, PoseName.PULLED_OVER_THE_HEEL, needed)
+                : Asked.standing(standing);
     }
 
     private double across(Level.Name name) {

@@ -3,18 +3,20 @@ package stretchwright.fit;
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
 import static stretchwright.fit.FitReport.Severity.STOP;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Tolerance;
 import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Slip;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * What a slip of the tape would do: the pattern stays as cut, and the true body is larger or smaller by the usual slip of
@@ -22,7 +24,7 @@ import stretchwright.fit.FitReport.Verdict;
  */
 final class Slips {
     /** What a verdict about the slips is about. */
-    static final String ABOUT = "slip of the tape";
+    static final Said ABOUT = Tell.said("about.slip");
 
     /** Named in the verdict at most; the rest stands in the report. */
     private static final int NAMED = 3;
@@ -41,31 +43,26 @@ final class Slips {
             Measure.KNEE_HEIGHT,
             Measure.TOTAL_CROTCH_LENGTH);
 
-    private static final List<String> OPENINGS = List.of(Openings.BAND, Openings.HEM, Openings.LEG);
+    private static final List<Said> OPENINGS =
+            Arrays.stream(OpeningName.values()).map(OpeningName::said).toList();
 
     private Slips() {}
 
     static FitReport added(Worn worn, FitReport base) {
-        Map<String, Severity> before = worst(base);
+        Map<Part, Severity> before = worst(base);
         List<Slip> slips = new ArrayList<>();
-        List<String> stops = new ArrayList<>();
-        List<String> cautions = new ArrayList<>();
+        List<Said> stops = new ArrayList<>();
+        List<Said> cautions = new ArrayList<>();
         for (Measure measure : DECIDING) {
             double slip = Tolerance.of(worn.body(), measure);
             for (double by : List.of(slip, -slip)) {
-                Map<String, Severity> after = after(worn, measure, by, before);
-                List<String> changes = changes(before, after);
-                slips.add(new Slip(measure.term(), by, String.join("; ", changes)));
-                String words = text(
-                        "the %s (%.0f mm %s: %s)",
-                        Judge.known(worn.body(), measure),
-                        Math.abs(by),
-                        by > 0 ? "more" : "less",
-                        String.join("; ", changes));
+                Map<Part, Severity> after = after(worn, measure, by, before);
+                List<Said> changes = changes(before, after);
+                slips.add(new Slip(measure, by, changes));
                 if (turnsStop(before, after)) {
-                    stops.add(words);
+                    stops.add(slipped(worn, measure, by, changes));
                 } else if (appears(before, after)) {
-                    cautions.add(words);
+                    cautions.add(slipped(worn, measure, by, changes));
                 }
             }
         }
@@ -78,18 +75,26 @@ final class Slips {
         return base.with(slips, FitCheck.sorted(said));
     }
 
-    private static Verdict hangs(Severity severity, List<String> on) {
-        List<String> named = on.subList(0, Math.min(NAMED, on.size()));
-        String rest = on.size() > NAMED ? text("; and %d more", on.size() - NAMED) : "";
+    private static Said slipped(Worn worn, Measure measure, double by, List<Said> changes) {
+        Said known = Judge.known(worn.body(), measure);
+        Part off = Part.length(Math.abs(by));
+        Part what = Part.listed(Part.Join.SEMICOLON, changes);
+        return by > 0 ? Tell.said("slip.more", known, off, what) : Tell.said("slip.less", known, off, what);
+    }
+
+    private static Verdict hangs(Severity severity, List<Said> on) {
+        Part named = Part.listed(Part.Join.SEMICOLON, on.subList(0, Math.min(NAMED, on.size())));
         return new Verdict(
                 severity,
                 ABOUT,
-                "The verdict hangs on " + String.join("; ", named) + rest + ".",
-                "Take these again before cutting: twice, and use the mean.");
+                on.size() > NAMED
+                        ? Tell.said("slip.hangs-and-more", named, Part.count(on.size() - NAMED))
+                        : Tell.said("slip.hangs", named),
+                Tell.said("slip.help"));
     }
 
     /** A body whose heights would come out of order cannot be judged: as before then. */
-    private static Map<String, Severity> after(Worn worn, Measure measure, double by, Map<String, Severity> before) {
+    private static Map<Part, Severity> after(Worn worn, Measure measure, double by, Map<Part, Severity> before) {
         if (worn.body().mm(measure) + by <= 0) {
             return before;
         }
@@ -105,8 +110,8 @@ final class Slips {
     }
 
     /** The worst that is said about each thing; notes do not count. */
-    private static Map<String, Severity> worst(FitReport fit) {
-        Map<String, Severity> out = new TreeMap<>();
+    private static Map<Part, Severity> worst(FitReport fit) {
+        Map<Part, Severity> out = new LinkedHashMap<>();
         for (Verdict v : fit.verdicts()) {
             if (v.severity() != NOTE) {
                 out.merge(v.about(), v.severity(), (one, other) -> one.compareTo(other) <= 0 ? one : other);
@@ -115,28 +120,28 @@ final class Slips {
         return out;
     }
 
-    private static List<String> changes(Map<String, Severity> before, Map<String, Severity> after) {
-        List<String> out = new ArrayList<>();
+    private static List<Said> changes(Map<Part, Severity> before, Map<Part, Severity> after) {
+        List<Said> out = new ArrayList<>();
         after.forEach((about, severity) -> {
             if (before.get(about) != severity) {
-                out.add(about + " becomes a " + severity.word());
+                out.add(Tell.said("slip.becomes", about, severity.said()));
             }
         });
         before.forEach((about, severity) -> {
             if (!after.containsKey(about)) {
-                out.add(about + " is no " + severity.word() + " any more");
+                out.add(Tell.said("slip.no-more", about, severity.said()));
             }
         });
         return out;
     }
 
-    private static boolean turnsStop(Map<String, Severity> before, Map<String, Severity> after) {
+    private static boolean turnsStop(Map<Part, Severity> before, Map<Part, Severity> after) {
         return before.containsValue(STOP) != after.containsValue(STOP)
                 || after.entrySet().stream().anyMatch(e -> e.getValue() == STOP && before.get(e.getKey()) != STOP);
     }
 
     /** An opening that is only just passable is no news: its reserve is kept for such a slip, and drafts use it up. */
-    private static boolean appears(Map<String, Severity> before, Map<String, Severity> after) {
+    private static boolean appears(Map<Part, Severity> before, Map<Part, Severity> after) {
         return after.keySet().stream().anyMatch(about -> !before.containsKey(about) && !OPENINGS.contains(about));
     }
 }

@@ -1,16 +1,17 @@
 package stretchwright.fit;
 
 import java.util.Optional;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Level;
 
 /**
- * What a verdict is about: its words for people, kind and level for the program, which never reads the words.
+ * What a verdict is about: what people are told, kind and level for the program.
  *
- * @param place opening, level, seam, or region with its direction: the same words whatever the numbers
+ * @param place opening, level, seam, or region with its direction: the same whatever the numbers
  * @param pose the one that asks most there; empty where none does
  * @param level where the kind means one
  */
-public record Subject(Kind kind, String place, String pose, Optional<Level.Name> level) {
+public record Subject(Kind kind, Part place, Optional<PoseName> pose, Optional<Level.Name> level) {
     /** What is wrong, as far as a change of style, hold, cloth or stitch could turn it. */
     public enum Kind {
         BAND_OPENING,
@@ -52,26 +53,26 @@ public record Subject(Kind kind, String place, String pose, Optional<Level.Name>
     }
 
     /** Of no kind that a change could turn. */
-    public static Subject of(String place) {
+    public static Subject of(Part place) {
         return of(Kind.NONE, place);
     }
 
-    public static Subject of(Kind kind, String place) {
-        return new Subject(kind, place, "", Optional.empty());
+    public static Subject of(Kind kind, Part place) {
+        return new Subject(kind, place, Optional.empty(), Optional.empty());
     }
 
-    /** @param place "left knee" where the legs differ */
-    static Subject at(Kind kind, Level.Name level, String place) {
-        return new Subject(kind, place, "", Optional.of(level));
+    /** @param place the left one's where the legs differ */
+    static Subject at(Kind kind, Level.Name level, Part place) {
+        return new Subject(kind, place, Optional.empty(), Optional.of(level));
     }
 
-    static Subject of(FitReport.Pose p) {
-        Kind kind = p.direction().equals("along") ? Kind.POSE_ALONG : Kind.POSE_ACROSS;
-        return new Subject(kind, p.region() + " " + p.direction(), p.pose(), Poses.level(p.region()));
+    public static Subject of(FitReport.Pose p) {
+        Kind kind = p.direction() == Direction.ALONG ? Kind.POSE_ALONG : Kind.POSE_ACROSS;
+        return new Subject(kind, p.place(), Optional.of(p.pose()), p.region().level());
     }
 
     /** As said to people: "knee", or "sit spin, knee across". */
-    public String words() {
-        return pose.isEmpty() ? place : pose + ", " + place;
+    public Part about() {
+        return pose.isPresent() ? Tell.said("about.in-pose", pose.get().said(), place) : place;
     }
 }

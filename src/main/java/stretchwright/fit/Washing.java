@@ -2,8 +2,6 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.Judge.percent;
-import static stretchwright.fit.Judge.text;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,6 +9,8 @@ import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport.LengthFit;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Seam;
 
@@ -22,9 +22,7 @@ final class Washing {
     /** Less than this is not told, mm: within what sewing gives and takes (common practice, no source). */
     static final double TOLD = 5;
 
-    private static final String FIRST = "Wash and dry it as the garment will be, before cutting.";
-
-    private static final Subject SUBJECT = Subject.of(Subject.Kind.SHRINKAGE, "shrinkage");
+    private static final Subject SUBJECT = Subject.of(Subject.Kind.SHRINKAGE, Tell.said("about.shrinkage"));
 
     private Washing() {}
 
@@ -43,18 +41,18 @@ final class Washing {
             if (seam.role() == Seam.Role.INSEAM
                     || seam.role() == Seam.Role.FRONT_RISE
                     || seam.role() == Seam.Role.BACK_RISE) {
-                out.add(row(seam.name(), "along", seam.length(), worn.fabric()));
+                out.add(row(Terms.named(seam.name()), Direction.ALONG, seam.length(), worn.fabric()));
             }
         }
         for (Level l : worn.pattern().levels()) {
-            String leg = l.leg().isEmpty() ? "" : l.leg() + " ";
-            out.add(row(leg + l.name().word() + " width", "across", l.width(), worn.fabric()));
+            Said width = Tell.said("washed.width", Terms.place(l.name(), l.leg()));
+            out.add(row(width, Direction.ACROSS, l.width(), worn.fabric()));
         }
         return out;
     }
 
-    private static LengthFit row(String what, String direction, double cut, Fabric fabric) {
-        double share = direction.equals("along") ? fabric.quality().shrinkageAlong() : fabric.quality().shrinkageAcross();
+    private static LengthFit row(Part what, Direction direction, double cut, Fabric fabric) {
+        double share = direction == Direction.ALONG ? fabric.quality().shrinkageAlong() : fabric.quality().shrinkageAcross();
         return new LengthFit(what, direction, cut, washed(cut, share));
     }
 
@@ -62,45 +60,55 @@ final class Washing {
         Fabric fabric = worn.fabric();
         double share = Math.max(fabric.quality().shrinkageAcross(), fabric.quality().shrinkageAlong());
         if (share > MUCH) {
-            return List.of(new Verdict(
-                    CAUTION,
-                    SUBJECT,
-                    text(
-                                    "The cloth shrinks %.0f %% across and %.0f %% along.",
-                                    percent(fabric.quality().shrinkageAcross()), percent(fabric.quality().shrinkageAlong()))
-                            + lost(lengths),
-                    FIRST));
+            Said shrinks = Tell.said(
+                    "washed.shrinks", Part.share(fabric.quality().shrinkageAcross()), Part.share(fabric.quality().shrinkageAlong()));
+            return List.of(
+                    new Verdict(CAUTION, SUBJECT, shrinks.and(unwashed(lost(lengths))), Tell.said("washed.first")));
         }
-        return lost(lengths).isEmpty()
+        List<Part> lost = lost(lengths);
+        return lost.isEmpty()
                 ? List.of()
                 : List.of(new Verdict(
-                        NOTE,
-                        SUBJECT,
-                        "Cut from cloth that was not washed," + lost(lengths).replaceFirst(" Unwashed,", ""),
-                        FIRST + longer(lengths, fabric)));
+                        NOTE, SUBJECT, cut(lost), Tell.said("washed.first").and(longer(lengths, fabric))));
+    }
+
+    private static Said unwashed(List<Part> lost) {
+        return switch (lost.size()) {
+            case 0 -> Said.NOTHING;
+            case 1 -> Tell.said("washed.unwashed", lost.get(0));
+            default -> Tell.said("washed.unwashed-both", lost.get(0), lost.get(1));
+        };
+    }
+
+    private static Said cut(List<Part> lost) {
+        return lost.size() == 1
+                ? Tell.said("washed.cut", lost.get(0))
+                : Tell.said("washed.cut-both", lost.get(0), lost.get(1));
     }
 
     /** What else could be done for the leg's length. */
-    private static String longer(List<LengthFit> lengths, Fabric fabric) {
+    private static Said longer(List<LengthFit> lengths, Fabric fabric) {
         return lengths.stream()
-                .filter(l -> l.direction().equals("along") && l.cut() - l.washed() > TOLD)
+                .filter(l -> l.direction() == Direction.ALONG && l.cut() - l.washed() > TOLD)
                 .max(Comparator.comparingDouble(LengthFit::cut))
-                .map(l -> text(
-                        " Where that cannot be, cut the %s %.0f mm for %.0f mm.",
-                        l.what(), toCut(l.cut(), fabric.quality().shrinkageAlong()), l.cut()))
-                .orElse("");
+                .map(l -> Tell.said(
+                        "washed.longer",
+                        l.what(),
+                        Part.length(toCut(l.cut(), fabric.quality().shrinkageAlong())),
+                        Part.length(l.cut())))
+                .orElse(Said.NOTHING);
     }
 
     /** The length and the width that lose most. */
-    private static String lost(List<LengthFit> lengths) {
-        List<String> words = new ArrayList<>();
-        for (String direction : List.of("along", "across")) {
+    private static List<Part> lost(List<LengthFit> lengths) {
+        List<Part> out = new ArrayList<>();
+        for (Direction direction : List.of(Direction.ALONG, Direction.ACROSS)) {
             lengths.stream()
-                    .filter(l -> l.direction().equals(direction) && l.cut() - l.washed() > TOLD)
+                    .filter(l -> l.direction() == direction && l.cut() - l.washed() > TOLD)
                     .max(Comparator.comparingDouble(l -> l.cut() - l.washed()))
-                    .ifPresent(l ->
-                            words.add(text("the %s comes out %.0f mm and not %.0f mm", l.what(), l.washed(), l.cut())));
+                    .ifPresent(l -> out.add(
+                            Tell.said("washed.lost", l.what(), Part.length(l.washed()), Part.length(l.cut()))));
         }
-        return words.isEmpty() ? "" : " Unwashed, " + String.join(", and ", words) + ".";
+        return out;
     }
 }

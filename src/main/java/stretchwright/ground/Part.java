@@ -12,20 +12,26 @@ public sealed interface Part
                 Part.Force,
                 Part.Minutes,
                 Part.Number,
+                Part.Fixed,
                 Part.Text,
                 Part.Listed,
-                Part.Capital {
+                Part.Capital,
+                Part.Clause {
 
     /** In which unit a length is told. */
     enum Told {
         /** Of bodies, pieces, boots: in the maker's own unit. */
         OWN,
+        /** As OWN, without the unit: it stands right before, "960 mm (give or take 12)". */
+        BARE,
         /** To be sewn or cut by: in mm, for makers in inches with what their ruler shows behind it. */
         SEWN,
         /** Of needles, stitches, paper: in mm everywhere. */
         MM,
         /** Of cloth along the roll: in metres, or in yards for makers in inches. */
-        CLOTH
+        CLOTH,
+        /** As the maker would write it: in the maker's own unit with no more decimals than it has, two at most. */
+        WRITTEN
     }
 
     /**
@@ -53,6 +59,9 @@ public sealed interface Part
     /** A count, or a plain number of another kind; up to so many decimals, without idle zeros. */
     record Number(double value, int decimals) implements Part {}
 
+    /** A plain number with just so many decimals: its zeros tell how exact it is. */
+    record Fixed(double value, int decimals) implements Part {}
+
     /** Words of the maker's own, such as a name: never translated. */
     record Text(String text) implements Part {}
 
@@ -79,6 +88,9 @@ public sealed interface Part
     /** The same with a capital, at the beginning of a sentence. */
     record Capital(Part part) implements Part {}
 
+    /** The first sentence of what was said, without its full stop, inside another sentence. */
+    record Clause(Said said) implements Part {}
+
     /** Told in the maker's own unit, in whole millimetres. */
     static Length length(double mm) {
         return new Length(mm, Told.OWN, 0, false);
@@ -86,6 +98,21 @@ public sealed interface Part
 
     static Length length(double mm, int decimals) {
         return new Length(mm, Told.OWN, decimals, false);
+    }
+
+    /** As it is written in the maker's own file: "6 cm", "2.32 cm", "7/8 in". */
+    static Length written(double mm) {
+        return written(mm, false);
+    }
+
+    /** @param signed with its sign, also above zero */
+    static Length written(double mm, boolean signed) {
+        return new Length(mm, Told.WRITTEN, 2, signed);
+    }
+
+    /** Without the unit, which stands right before. */
+    static Length bare(double mm) {
+        return new Length(mm, Told.BARE, 0, false);
     }
 
     /** With its sign: "+20 mm". */
@@ -124,6 +151,10 @@ public sealed interface Part
 
     static Number number(double value, int decimals) {
         return new Number(value, decimals);
+    }
+
+    static Fixed fixed(double value, int decimals) {
+        return new Fixed(value, decimals);
     }
 
     static Text text(String text) {

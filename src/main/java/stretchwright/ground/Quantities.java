@@ -1,5 +1,6 @@
 package stretchwright.ground;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -89,11 +90,31 @@ public final class Quantities {
         return reading == null || !reading.unit.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(reading.value);
     }
 
+    /** The signs of one letter for parts of a whole; those of halves, quarters and eighths are on every tape in inches. */
+    private static final String FRACTIONS = "\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e\u2153\u2154";
+
+    private static final List<String> PARTS =
+            List.of("1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3");
+
+    /** "30\u00bc" is "30 1/4"; the marks that word processors make of " are inch marks too. */
+    private static String plain(String text) {
+        StringBuilder out = new StringBuilder();
+        for (char c : text.toCharArray()) {
+            int part = FRACTIONS.indexOf(c);
+            if (part >= 0) {
+                out.append(' ').append(PARTS.get(part));
+            } else {
+                out.append(c == '\u2044' ? '/' : c == '\u201d' || c == '\u201c' ? '"' : c);
+            }
+        }
+        return out.toString();
+    }
+
     private static @org.jspecify.annotations.Nullable Reading read(String text) {
         if (text.length() > 60) {
             return null;
         }
-        Matcher m = NUMBER.matcher(text);
+        Matcher m = NUMBER.matcher(plain(text));
         if (!m.matches()) {
             return null;
         }

@@ -36,7 +36,7 @@ public enum Unit {
             case "mm", "millimetre", "millimetres", "millimeter", "millimeters" -> Optional.of(MM);
             case "cm", "centimetre", "centimetres", "centimeter", "centimeters" -> Optional.of(CM);
             case "m", "metre", "metres", "meter", "meters" -> Optional.of(M);
-            case "in", "inch", "inches", "\"", "\u2033" -> Optional.of(IN);
+            case "in", "inch", "inches", "\"", "\u2033", "''" -> Optional.of(IN);
             case "yd", "yds", "yard", "yards" -> Optional.of(YD);
             default -> Optional.empty();
         };

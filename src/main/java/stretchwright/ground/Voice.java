@@ -71,10 +71,14 @@ public final class Voice {
             return ground("minutes", number(minutes.minutes(), minutes.decimals()));
         } else if (part instanceof Part.Number number) {
             return number(number.value(), number.decimals());
+        } else if (part instanceof Part.Fixed f) {
+            return fixed(f.value(), f.decimals());
         } else if (part instanceof Part.Text text) {
             return text.text();
         } else if (part instanceof Part.Listed listed) {
             return listed(listed);
+        } else if (part instanceof Part.Clause clause) {
+            return clause(clause.said());
         }
         return capital(say(((Part.Capital) part).part()));
     }
@@ -98,7 +102,8 @@ public final class Voice {
     private String length(Part.Length l) {
         return switch (l.told()) {
             case MM -> withUnit(l, Unit.MM);
-            case OWN -> withUnit(l, unit);
+            case OWN, WRITTEN -> withUnit(l, unit);
+            case BARE -> bare(l, unit);
             case CLOTH -> cloth(l.mm());
             case SEWN -> {
                 String mm = number(l.mm(), l.decimals()) + " " + Unit.MM.symbol();
@@ -117,11 +122,15 @@ public final class Voice {
             String sign = inches.equals("0") ? "" : l.mm() < 0 ? "-" : l.signed() ? "+" : "";
             return sign + inches;
         }
+        if (l.told() == Told.WRITTEN) {
+            return (l.signed() && l.mm() > 0 ? "+" : "") + number(unit.fromMm(l.mm()), l.decimals());
+        }
         return signed(unit.fromMm(l.mm()), unit == Unit.MM ? l.decimals() : 1, l.signed());
     }
 
     private String span(Part.Span span) {
-        Unit told = span.from().told() == Told.OWN ? unit : Unit.MM;
+        Told how = span.from().told();
+        Unit told = how == Told.OWN || how == Told.WRITTEN ? unit : Unit.MM;
         String from = bare(span.from(), told);
         String to = bare(span.to(), told);
         String mm = from.equals(to) ? withUnit(span.to(), told) : ground("span", from, to, told.symbol());
@@ -173,6 +182,11 @@ public final class Voice {
                                 + words.get(words.size() - 1);
             }
         };
+    }
+
+    private String clause(Said said) {
+        String sentence = say(new Said(said.room(), said.key(), said.parts(), List.of()));
+        return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
     }
 
     private static String capital(String words) {

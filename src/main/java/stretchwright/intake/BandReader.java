@@ -1,18 +1,20 @@
 package stretchwright.intake;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Figure;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.TopEnd.Band.Shape;
 
-/** Reads the waistband; what contradicts itself is a finding that names both and what would reconcile them. */
-public final class BandReader {
-    private static final List<String> KEYS = List.of("shape", "height", "elastic", "drawstring", "key pocket");
-
+/** The waistband from what was given; what contradicts itself is a finding that names both and what would reconcile them. */
+final class BandReader {
     /** A casing higher than this beyond its elastic lets it turn over, mm (makers' troubles: elastic + 3; no source for 10). */
     private static final double LOOSEST_CASING = 10;
+
+    /** What a tape in sixteenths cannot tell, mm. */
+    private static final double TAPE = 0.3;
 
     /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
     private static final double LEAST_POCKET = 40;
@@ -20,38 +22,31 @@ public final class BandReader {
     /** EN 14682 covers cords in clothing of children up to 14 years. */
     private static final int CHILD_UNTIL = 14;
 
-    private final Section s;
-    private final Section style;
+    /** A common width of waist elastic, mm. */
+    private static final double ELASTIC = 25;
+
+    private final Given given;
     private final Optional<WearerReader.Wearer> wearer;
     private final double drop;
 
-    private BandReader(Section band, Section style, Optional<WearerReader.Wearer> wearer, double drop) {
-        this.s = band;
-        this.style = style;
+    BandReader(Given given, Optional<WearerReader.Wearer> wearer, double drop) {
+        this.given = given;
         this.wearer = wearer;
         this.drop = drop;
     }
 
-    static TopEnd.Band read(Section style, Optional<WearerReader.Wearer> wearer, double drop) {
-        return style.section("waistband", KEYS)
-                .map(s -> new BandReader(s, style, wearer, drop).read())
-                .orElse(TopEnd.Band.straight(Limits.USUAL_BAND));
-    }
-
-    private TopEnd.Band read() {
-        Shape shape =
-                s.choice("shape", List.of(Shape.values()), BandReader::word).orElse(Shape.STRAIGHT);
-        OptionalDouble elastic = elastic();
-        OptionalDouble given = s.length("height", Limits.BAND_HEIGHT);
+    TopEnd.Band read() {
+        Shape shape = given.orUsual(TopKeys.SHAPE);
+        OptionalDouble elastic = given.get(TopKeys.ELASTIC).orElse(OptionalDouble.empty());
         double usual = shape == Shape.CASING && elastic.isPresent()
                 ? elastic.getAsDouble() + TopEnd.Band.CASING_ROOM
-                : Limits.USUAL_BAND;
+                : TopKeys.USUAL_BAND;
         TopEnd.Band band = new TopEnd.Band(
                 shape,
-                given.orElse(usual),
+                given.get(TopKeys.BAND_HEIGHT).orElse(usual),
                 elastic,
-                s.yes("drawstring").orElse(false),
-                s.length("key pocket", Limits.KEY_POCKET));
+                given.orUsual(TopKeys.DRAWSTRING),
+                Row.unboxed(given.get(TopKeys.KEY_POCKET)));
         switch (shape) {
             case STRAIGHT -> folded(band);
             case CONTOURED -> contoured(band);
@@ -62,64 +57,54 @@ public final class BandReader {
         return band;
     }
 
-    public static String word(Shape shape) {
-        return shape.name().toLowerCase(java.util.Locale.ROOT);
-    }
-
-    private OptionalDouble elastic() {
-        Optional<String> text = s.text("elastic");
-        return text.isEmpty() || text.get().equals("none")
-                ? OptionalDouble.empty()
-                : s.length("elastic", Limits.ELASTIC);
+    /** The key of what lies inside the band. */
+    private static Key<?> inside(TopEnd.Band band) {
+        return band.elastic().isPresent() ? TopKeys.ELASTIC : TopKeys.DRAWSTRING;
     }
 
     private void folded(TopEnd.Band band) {
         if (band.channel() > band.height()) {
-            s.add(
-                    band.elastic().isPresent() ? "elastic" : "drawstring",
-                    "takes " + s.shownLength(band.channel()) + " inside a band of " + s.shownLength(band.height())
-                            + ".",
-                    "Make the band higher (height), or what lies in it narrower.");
+            given.add(
+                    inside(band),
+                    Tell.said("band.channel", Part.written(band.channel()), Part.written(band.height())),
+                    Tell.said("band.higher"));
         }
     }
 
     private void contoured(TopEnd.Band band) {
         if (drop == 0) {
-            s.add(
-                    "shape",
-                    "\"contoured\" is at odds with rise: waist: above the waist nothing is measured that the band could"
-                            + " follow.",
-                    "Lower the rise (rise: " + style.shownLength(band.height())
-                            + " lets the band end at the waist), or choose shape: straight.");
+            given.add(
+                    TopKeys.SHAPE, Tell.said("band.contoured-rise"), Tell.said("band.lower", Part.written(band.height())));
         }
         if (band.elastic().isPresent() || band.drawstring()) {
-            s.add(
-                    band.elastic().isPresent() ? "elastic" : "drawstring",
-                    "is at odds with shape: contoured, which holds by its own shape; along its curved edge nothing straight"
-                            + " lies flat.",
-                    "Leave it out, or choose shape: straight or shape: casing.");
+            given.add(inside(band), Tell.said("band.contoured-inside"), Tell.said("band.other-shape"));
         }
     }
 
     private void casing(TopEnd.Band band) {
         if (band.elastic().isEmpty()) {
-            s.add(
-                    "shape",
-                    "\"casing\" needs an elastic, and none is given.",
-                    "Write its width, for example elastic: " + s.shownLength(25) + ".");
+            given.add(
+                    TopKeys.SHAPE, Tell.said("band.casing-empty"), Tell.said("band.elastic", Part.written(ELASTIC)));
             return;
         }
         double elastic = band.elastic().getAsDouble();
-        if (band.height() < elastic + TopEnd.Band.CASING_ROOM - 0.3 || band.height() > elastic + LOOSEST_CASING) {
-            s.add(
-                    "height",
-                    "a casing of " + s.shownLength(band.height()) + " does not go with an elastic of "
-                            + s.shownLength(elastic) + ": it would "
-                            + (band.height() < elastic
-                                    ? "not go in."
-                                    : band.height() > elastic + LOOSEST_CASING ? "turn over." : "jam."),
-                    "Leave height out: the casing is then " + s.shownLength(elastic + TopEnd.Band.CASING_ROOM) + ".");
+        double room = elastic + TopEnd.Band.CASING_ROOM;
+        if (band.height() < room - TAPE || band.height() > elastic + LOOSEST_CASING) {
+            given.add(
+                    TopKeys.BAND_HEIGHT,
+                    Tell.said(
+                            "band.casing",
+                            Part.written(band.height()),
+                            Part.written(elastic),
+                            whatHappens(band.height(), elastic)),
+                    Tell.said("band.casing-height", Part.written(room)));
         }
+    }
+
+    private static Said whatHappens(double height, double elastic) {
+        return height < elastic
+                ? Tell.said("band.not-in")
+                : height > elastic + LOOSEST_CASING ? Tell.said("band.turns") : Tell.said("band.jams");
     }
 
     /** No cord for a child, whatever the garment is for: simpler than to judge which rule covers it. */
@@ -129,20 +114,8 @@ public final class BandReader {
                         || (m.age().isPresent() && m.age().getAsDouble() < CHILD_UNTIL + 1))
                 .orElse(false);
         if (band.drawstring() && child) {
-            s.add(
-                    "drawstring",
-                    "is at odds with a wearer who is a child: a cord at the waist can catch and hold a child fast (EN 14682;"
-                            + " local rules come first).",
-                    "Leave it out; an elastic holds as well: elastic: " + s.shownLength(25) + ".");
+            given.add(TopKeys.DRAWSTRING, Tell.said("cord.child"), Tell.said("cord.elastic", Part.written(ELASTIC)));
         }
-    }
-
-    /** What else in the band takes up height. */
-    private String beside(TopEnd.Band band) {
-        if (band.elastic().isPresent()) {
-            return " below an elastic of " + s.shownLength(band.elastic().getAsDouble());
-        }
-        return band.drawstring() ? " below the channel of the cord" : "";
     }
 
     private void keyPocket(TopEnd.Band band) {
@@ -150,18 +123,25 @@ public final class BandReader {
             return;
         }
         if (band.shape() == Shape.CASING) {
-            s.add(
-                    "key pocket",
-                    "is at odds with shape: casing, which has no inner layer to carry it.",
-                    "Leave it out, or choose shape: straight or contoured.");
+            given.add(TopKeys.KEY_POCKET, Tell.said("key-pocket.casing"), Tell.said("key-pocket.shape"));
         } else if (band.pocketDepth() < LEAST_POCKET) {
-            s.add(
-                    "key pocket",
-                    "would be only " + s.shownLength(Math.max(0, band.pocketDepth())) + " deep in a band of "
-                            + s.shownLength(band.height()) + beside(band) + ": a key falls out.",
-                    "Make the band "
-                            + s.shownLength(LEAST_POCKET + band.height() - band.pocketDepth())
-                            + " high or more, or leave the pocket out.");
+            given.add(
+                    TopKeys.KEY_POCKET,
+                    shallow(band),
+                    Tell.said("key-pocket.higher", Part.written(LEAST_POCKET + band.height() - band.pocketDepth())));
         }
+    }
+
+    /** What else in the band takes up height. */
+    private static Said shallow(TopEnd.Band band) {
+        Part deep = Part.written(Math.max(0, band.pocketDepth()));
+        Part height = Part.written(band.height());
+        if (band.elastic().isPresent()) {
+            return Tell.said(
+                    "key-pocket.below-elastic", deep, height, Part.written(band.elastic().getAsDouble()));
+        }
+        return band.drawstring()
+                ? Tell.said("key-pocket.below-cord", deep, height)
+                : Tell.said("key-pocket.shallow", deep, height);
     }
 }

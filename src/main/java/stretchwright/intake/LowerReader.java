@@ -1,42 +1,34 @@
 package stretchwright.intake;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.boot.Boot;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.LowerEnd.Hem;
 import stretchwright.pattern.Style;
 
-/** Reads how the leg ends below: hem, cuff, strap, growth; ends that contradict each other are findings. */
+/** How the leg ends below, from what was given: hem, cuff, strap, growth; ends that contradict each other are findings. */
 final class LowerReader {
     /** Middle of the 30 to 60 mm by which the back of a hem over the heel is lower (common practice, no source). */
-    static final double USUAL_DROP = 40;
+    private static final double USUAL_DROP = 40;
 
-    /** Straps: 20 to 25 mm of firm elastic over a boot; wider cloth on the bare foot (common practice, no source). */
-    static final double USUAL_STRAP = 22;
-
-    static final double USUAL_STIRRUP = 40;
-
-    private final Section s;
+    private final Given given;
     private final Style.Leg leg;
     private final Optional<Boot> boot;
 
-    private LowerReader(Section s, Style.Leg leg, Optional<Boot> boot) {
-        this.s = s;
+    LowerReader(Given given, Style.Leg leg, Optional<Boot> boot) {
+        this.given = given;
         this.leg = leg;
         this.boot = boot;
     }
 
-    static LowerEnd read(Section style, Style.Leg leg, Optional<Boot> boot) {
-        return new LowerReader(style, leg, boot).read();
-    }
-
-    private LowerEnd read() {
+    LowerEnd read() {
         Hem hem = hem();
         OptionalDouble cuff = cuff();
         OptionalDouble strap = strap(hem);
-        double growth = s.length("growth", Limits.GROWTH).orElse(0);
+        double growth = given.get(LegKeys.GROWTH).orElse(0.0);
         cuffFits(hem, cuff);
         growthFits(hem, cuff, growth);
         return new LowerEnd(hem, cuff, strap, drop(hem), growth);
@@ -46,91 +38,78 @@ final class LowerReader {
         return leg == Style.Leg.OVER_BOOT;
     }
 
+    private Part legWord() {
+        return Tell.quoted(ChoiceKind.lower(leg));
+    }
+
     private Hem hem() {
-        Hem hem = s.choice("hem", List.of(Hem.values()), Hem::word).orElse(Hem.OVER_LACES);
+        Hem hem = given.orUsual(LegKeys.HEM);
         if (hem != Hem.OVER_LACES && !overBoot()) {
-            s.add(
-                    "hem",
-                    "\"" + hem.word() + "\" is a place on a boot, and the leg is \"" + StyleReader.legWord(leg) + "\".",
-                    "Choose leg: over boot, or leave hem out.");
+            given.add(
+                    LegKeys.HEM,
+                    Tell.said("hem.place", Tell.quoted(hem.word()), legWord()),
+                    Tell.said("hem.leg"));
         }
         boolean sole = boot.map(b -> b.sole().coverable()).orElse(true);
         if (hem == Hem.WHOLE_BOOT && overBoot() && !sole) {
-            s.add(
-                    "hem",
-                    "\"whole boot\" ends at the sole, and the sole was not measured.",
-                    "Measure and write boot.ankle to sole, boot.sole length and boot.sole width.");
+            given.add(LegKeys.HEM, Tell.said("hem.sole"), Tell.said("hem.measure-sole"));
         }
         return hem;
     }
 
     private double drop(Hem hem) {
-        OptionalDouble drop = s.length("hem drop", Limits.HEM_DROP);
-        if (s.has("hem drop") && hem != Hem.OVER_HEEL) {
-            s.add(
-                    "hem drop",
-                    "slopes the hem, and a hem \"" + hem.word() + "\" is level.",
-                    "Choose hem: over the heel, or leave hem drop out.");
+        if (given.has(LegKeys.HEM_DROP) && hem != Hem.OVER_HEEL) {
+            given.add(LegKeys.HEM_DROP, Tell.said("drop.level", Tell.quoted(hem.word())), Tell.said("drop.hem"));
         }
-        return hem == Hem.OVER_HEEL ? drop.orElse(USUAL_DROP) : 0;
+        return hem == Hem.OVER_HEEL ? given.get(LegKeys.HEM_DROP).orElse(USUAL_DROP) : 0;
     }
 
     private OptionalDouble strap(Hem hem) {
-        Optional<Section> section = s.section("strap", List.of("width"));
-        if (section.isEmpty()) {
-            return leg == Style.Leg.STIRRUP ? OptionalDouble.of(USUAL_STIRRUP) : OptionalDouble.empty();
+        if (!given.has(LegKeys.STRAP)) {
+            return leg == Style.Leg.STIRRUP ? OptionalDouble.of(LegKeys.USUAL_STIRRUP) : OptionalDouble.empty();
         }
-        Limits.Range range = overBoot() ? Limits.STRAP : Limits.STIRRUP;
-        double width = section.get().length("width", range).orElse(overBoot() ? USUAL_STRAP : USUAL_STIRRUP);
+        Optional<Double> width = given.get(LegKeys.STRAP_WIDTH);
         if (overBoot()) {
-            strapUnderBoot(hem, section.get());
+            strapUnderBoot(hem, width);
         } else if (leg != Style.Leg.STIRRUP) {
-            s.add(
-                    "strap",
-                    "goes under the foot, and a leg \"" + StyleReader.legWord(leg) + "\" ends above it.",
-                    "Choose leg: stirrup or over boot, or leave the strap out.");
+            given.add(LegKeys.STRAP, Tell.said("strap.above", legWord()), Tell.said("strap.leg"));
         }
-        return OptionalDouble.of(width);
+        return OptionalDouble.of(width.orElse(overBoot() ? LegKeys.USUAL_STRAP : LegKeys.USUAL_STIRRUP));
     }
 
-    private void strapUnderBoot(Hem hem, Section strap) {
+    private void strapUnderBoot(Hem hem, Optional<Double> width) {
+        Range range = LegKeys.UNDER_BOOT;
+        width.filter(mm -> !range.holds(mm)).ifPresent(mm -> given.add(
+                LegKeys.STRAP_WIDTH,
+                Tell.said("amount.out", Part.written(mm)),
+                Tell.said(
+                        "amount.allowed", Part.written(range.least()), Part.written(range.most()), range.reason())));
         if (hem != Hem.OVER_LACES && hem != Hem.OVER_HEEL) {
-            s.add(
-                    "strap",
-                    "would hang loose beside the boot, or lie inside it: the hem is \"" + hem.word() + "\".",
-                    "Choose hem: over the laces or over the heel, or leave the strap out.");
+            given.add(LegKeys.STRAP, Tell.said("strap.loose", Tell.quoted(hem.word())), Tell.said("strap.hem"));
         }
-        boot.ifPresent(b -> {
-            Boot.Sole sole = b.sole();
-            if (sole.ankleToSole().isEmpty()
-                    || sole.arch().isEmpty()
-                    || sole.gap().isEmpty()) {
-                strap.add(
-                        "",
-                        "cannot be placed: where the mounts under the boot leave room for it was not measured.",
-                        "Measure and write boot.ankle to sole, boot.arch width and boot.gap between mounts.");
-            }
-        });
+        boolean placed = boot.map(Boot::sole)
+                .map(s -> s.ankleToSole().isPresent() && s.arch().isPresent() && s.gap().isPresent())
+                .orElse(true);
+        if (!placed) {
+            given.add(LegKeys.STRAP, Tell.said("strap.place"), Tell.said("strap.measure"));
+        }
     }
 
     private void cuffFits(Hem hem, OptionalDouble cuff) {
         if (cuff.isPresent() && leg == Style.Leg.STIRRUP) {
-            s.add(
-                    "cuff",
-                    "cannot hold the strap of leg \"stirrup\", which is sewn to a turned hem.",
-                    "Leave the cuff out, or choose leg: ankle.");
+            given.add(LegKeys.CUFF, Tell.said("cuff.stirrup"), Tell.said("cuff.ankle"));
         }
         if (cuff.isEmpty() || !overBoot()) {
             return;
         }
-        String why = switch (hem) {
-            case INSIDE_BOOT -> "would press inside the boot, where the hem is to end";
-            case OVER_HEEL -> "is straight, and the hem \"over the heel\" slopes";
-            case WHOLE_BOOT -> "would close the hem \"whole boot\", which stays open for blade or plate";
-            case TO_COLLAR, OVER_LACES -> "";
+        Said why = switch (hem) {
+            case INSIDE_BOOT -> Tell.said("cuff.inside");
+            case OVER_HEEL -> Tell.said("cuff.slopes");
+            case WHOLE_BOOT -> Tell.said("cuff.cover");
+            case TO_COLLAR, OVER_LACES -> Said.NOTHING;
         };
-        if (!why.isEmpty()) {
-            s.add("cuff", why + ".", "Leave the cuff out, or choose hem: over the laces or to the collar.");
+        if (!why.isNothing()) {
+            given.add(LegKeys.CUFF, why, Tell.said("cuff.hem"));
         }
     }
 
@@ -138,34 +117,28 @@ final class LowerReader {
         if (growth == 0) {
             return;
         }
-        String why = "";
+        Said why = Said.NOTHING;
         if (cuff.isPresent()) {
-            why = "is kept in a turned hem, and the leg ends in a cuff";
+            why = Tell.said("growth.cuff");
         } else if (leg == Style.Leg.STIRRUP) {
-            why = "is kept in a turned hem, and the strap of a stirrup is sewn to it";
+            why = Tell.said("growth.stirrup");
         } else if (overBoot() && hem != Hem.OVER_LACES && hem != Hem.TO_COLLAR) {
-            why = "is kept in a deep turned hem, and a hem \"" + hem.word() + "\" must be narrow";
+            why = Tell.said("growth.narrow", Tell.quoted(hem.word()));
         }
-        if (!why.isEmpty()) {
-            s.add("growth", why + ".", "Leave growth out, or choose a plain level hem without cuff.");
+        if (!why.isNothing()) {
+            given.add(LegKeys.GROWTH, why, Tell.said("growth.out"));
         }
     }
 
     private OptionalDouble cuff() {
-        Optional<Section> section = s.section("cuff", List.of("height"));
-        section.ifPresent(c -> c.require("height", "3.2"));
-        OptionalDouble height =
-                section.map(c -> c.length("height", Limits.CUFF_HEIGHT)).orElse(OptionalDouble.empty());
+        OptionalDouble height = Row.unboxed(given.get(LegKeys.CUFF_HEIGHT));
         if (height.isPresent() && overBoot() && boot.isPresent()) {
             double covered = boot.get().ankleToTop() + boot.get().ankleToHem();
             if (height.getAsDouble() > covered) {
-                section.orElseThrow()
-                        .add(
-                                "height",
-                                "is " + s.shownLength(height.getAsDouble())
-                                        + ", more than the part of the boot that the leg covers ("
-                                        + s.shownLength(covered) + ").",
-                                "Make the cuff lower, or let the leg reach further down (boot.ankle to hem).");
+                given.add(
+                        LegKeys.CUFF_HEIGHT,
+                        Tell.said("cuff.high", Part.written(height.getAsDouble()), Part.written(covered)),
+                        Tell.said("cuff.lower"));
             }
         }
         return height;

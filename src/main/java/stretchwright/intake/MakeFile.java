@@ -30,6 +30,7 @@ import stretchwright.sewing.SewingTerms;
  * @param print how it is put on paper
  * @param seed of the search for the lay
  * @param worn what was changed after wearing, oldest first; the style holds it already
+ * @param answers what the file says, key by key; of keys without a place in the records above the only one
  */
 public record MakeFile(
         String file,
@@ -44,7 +45,8 @@ public record MakeFile(
         SewingTerms sewing,
         PrintTerms print,
         long seed,
-        List<WearingEntry> worn) {
+        List<WearingEntry> worn,
+        Answers answers) {
 
     /** Version of the format that is read here. */
     public static final int VERSION = 1;
@@ -59,13 +61,19 @@ public record MakeFile(
 
     public MakeFile with(Style other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, other, sewing, print, seed, worn);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, other, sewing, print, seed, worn, answers);
     }
 
     /** The same make in another cloth. */
     public MakeFile with(Fabric other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, print, seed, worn);
+                file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, print, seed, worn, answers);
+    }
+
+    /** The same make for other measures. */
+    MakeFile with(Measured other) {
+        return new MakeFile(
+                file, name, unit, wearer, other, fabric, contrasts, boot, style, sewing, print, seed, worn, answers);
     }
 
     public MakeFile with(Boot other) {
@@ -82,7 +90,8 @@ public record MakeFile(
                 sewing,
                 print,
                 seed,
-                worn);
+                worn,
+                answers);
     }
 
     public MakeFile with(Set<Machine> other) {
@@ -99,19 +108,26 @@ public record MakeFile(
                 sewing.with(other),
                 print,
                 seed,
-                worn);
+                worn,
+                answers);
+    }
+
+    /** The same with another answer under a key that no record has a place for. */
+    MakeFile with(Answers other) {
+        return new MakeFile(
+                file, name, unit, wearer, measured, fabric, contrasts, boot, style, sewing, print, seed, worn, other);
     }
 
     /** The same make, put on paper otherwise. */
     public MakeFile with(PrintTerms other) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, style, sewing, other, seed, worn);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, style, sewing, other, seed, worn, answers);
     }
 
     /** With one more change after wearing, already in the style. */
     public MakeFile worn(Style changed, List<WearingEntry> history) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, print, seed, history);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, print, seed, history, answers);
     }
 
     /** The pieces cut from the fabric itself. */

@@ -4,8 +4,11 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The known word nearest to a mistyped one: edit distance after Levenshtein, neighbours swapped count as one edit. */
+/** The known word nearest to a mistyped one: edit distance after Levenshtein, neighbours swapped count as one edit. Never its opposite. */
 public final class Nearest {
+    /** Of so few letters two others are another word: "gap" is not "way". */
+    private static final int SHORT = 5;
+
     private Nearest() {}
 
     /** Empty where nothing is near: more than a third of the letters would have to change. */
@@ -14,13 +17,16 @@ public final class Nearest {
         String best = null;
         int least = Integer.MAX_VALUE;
         for (String candidate : known) {
+            if (Opposites.are(plain, candidate)) {
+                continue;
+            }
             int distance = distance(plain, plain(candidate));
             if (distance < least) {
                 least = distance;
                 best = candidate;
             }
         }
-        int tolerated = Math.max(2, plain.length() / 3);
+        int tolerated = plain.length() < SHORT ? 1 : Math.max(2, plain.length() / 3);
         return least <= tolerated && least < plain.length() ? Optional.ofNullable(best) : Optional.empty();
     }
 

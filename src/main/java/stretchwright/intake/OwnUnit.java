@@ -4,12 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
-import stretchwright.print.kit.Amounts;
-import stretchwright.sewing.SewingPlan;
 
 /**
  * Words the rooms' sentences in the maker's own unit: the rooms speak millimetres, and this is the door where "961 mm"
@@ -19,11 +16,6 @@ public final class OwnUnit {
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
     private static final Pattern LENGTH = Pattern.compile(
             NUMBER + "(?: to " + NUMBER + ")? mm\\b(?: \\((give or take )?" + NUMBER + "(?: to " + NUMBER + ")?\\))?");
-
-    private static final Pattern SEWN = Pattern.compile(NUMBER + "(?: to " + NUMBER + ")? mm\\b(?! \\(\\d)");
-
-    /** Shorter ones are stitches and needles, which nobody measures in sixteenths, mm. */
-    private static final double SHORTEST = 3;
 
     private OwnUnit() {}
 
@@ -53,31 +45,6 @@ public final class OwnUnit {
         return String.format(Locale.ROOT, unit == Unit.IN ? "%.2f" : "%.1f", unit.fromMm(Double.parseDouble(mm)));
     }
 
-    /** Behind every length of a sewing plan what it is on an inch ruler; machines are set in mm everywhere. */
-    public static SewingPlan plan(SewingPlan plan, Unit unit) {
-        return unit == Unit.IN
-                ? plan.with(plan.operations().stream()
-                        .map(o -> o.worded(OwnUnit::withInches))
-                        .toList())
-                : plan;
-    }
-
-    static String withInches(String words) {
-        return SEWN.matcher(words).replaceAll(m -> {
-            String to = m.group(2) == null ? m.group(1) : m.group(2);
-            if (Double.parseDouble(to) < SHORTEST) {
-                return Matcher.quoteReplacement(m.group());
-            }
-            String from = ruler(m.group(1));
-            String range = from.equals(ruler(to)) ? "" : from.replace(" in", " to ");
-            return Matcher.quoteReplacement(m.group() + " (" + range + ruler(to) + ")");
-        });
-    }
-
-    private static String ruler(String mm) {
-        return Amounts.ruler(Double.parseDouble(mm));
-    }
-
     public static List<Finding> findings(List<Finding> all, Unit unit) {
         return all.stream()
                 .map(f -> new Finding(f.file(), f.key(), f.row(), own(f.wrong(), unit), own(f.right(), unit), unit))
@@ -87,16 +54,5 @@ public final class OwnUnit {
     /** Sentences by key are worded in the unit of the finding; only those without a key speak millimetres still. */
     private static Said own(Said said, Unit unit) {
         return said.room().isEmpty() ? Said.unworded(text(said.key(), unit)) : said;
-    }
-
-    public static FitReport verdicts(FitReport fit, Unit unit) {
-        return fit.with(fit.verdicts().stream()
-                .map(v -> v.worded(
-                        text(v.message(), unit),
-                        text(v.remedy(), unit),
-                        v.tried().stream()
-                                .map(t -> new FitReport.Tried(text(t.change(), unit), t.turns(), text(t.after(), unit)))
-                                .toList()))
-                .toList());
     }
 }

@@ -7,6 +7,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import stretchwright.ground.Said;
 import stretchwright.print.kit.FileGroup;
 import stretchwright.print.kit.Paper;
 
@@ -46,7 +47,7 @@ public record PrintTerms(
      *
      * @param wrong told what is wrong with a word, and what would be right
      */
-    public static Set<FileGroup> files(List<String> words, BiConsumer<String, String> wrong) {
+    public static Set<FileGroup> files(List<String> words, BiConsumer<Said, Said> wrong) {
         Set<FileGroup> groups = EnumSet.noneOf(FileGroup.class);
         for (String word : words) {
             Optional<FileGroup> group = FileGroup.of(word);
@@ -55,11 +56,7 @@ public record PrintTerms(
             } else if (group.isPresent()) {
                 groups.add(group.get());
             } else {
-                wrong.accept(
-                        Echo.quoted(word) + " is no kind of file that is known here.",
-                        Nearest.to(word, FileGroup.words())
-                                .map(n -> "Is \"" + n + "\" meant?")
-                                .orElse("Known are: " + String.join(", ", FileGroup.words()) + "."));
+                wrong.accept(FilesKind.isNot(word), FilesKind.choose(word));
             }
         }
         return groups;

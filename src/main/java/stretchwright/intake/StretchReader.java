@@ -1,31 +1,28 @@
 package stretchwright.intake;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import stretchwright.body.Measure;
 import stretchwright.body.Measured;
 import stretchwright.body.PoseLength;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.FoldTest;
 import stretchwright.fabric.WrapTest;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * How far the cloth stretches, in whichever way it was found: as a share, by the fold test, by the wrap test, or by the
  * lengths in a pose that it reached.
  */
 final class StretchReader {
-    static final List<String> KEYS = List.of("fold across", "fold along", "wrap hip", "wrap calf", "reaches pose");
-
     /** Two ways of finding the same share may differ by this much (two slips of the ruler, common practice). */
     static final double SAME = 0.05;
 
     /** Two places wrapped may differ by this much; after that one of them was pinned wrongly (common practice). */
     private static final double SAME_WRAP = 0.10;
-
-    private static final String FOLD_EXAMPLE = "[100 mm, 160 mm, 102.5 mm]: relaxed, pulled, rested for a minute";
 
     /**
      * What was found.
@@ -35,200 +32,209 @@ final class StretchReader {
     record Found(
             double across, double along, OptionalDouble recovery, OptionalDouble wrapped, Fabric.Assumed assumed) {}
 
-    private final Section section;
+    private final Given given;
     private final Optional<Measured> wearer;
 
-    StretchReader(Section section, Optional<Measured> wearer) {
-        this.section = section;
+    StretchReader(Given given, Optional<Measured> wearer) {
+        this.given = given;
         this.wearer = wearer;
     }
 
     Optional<Found> read() {
-        Optional<FoldTest> foldAcross = fold("fold across");
-        Optional<FoldTest> foldAlong = fold("fold along");
+        Optional<FoldTest> foldAcross = fold(FabricKeys.FOLD_ACROSS);
+        Optional<FoldTest> foldAlong = fold(FabricKeys.FOLD_ALONG);
         Optional<WrapTest> wrap = wrapped();
-        OptionalDouble across = measured("stretch across", "fold across", "60 %", foldAcross, hasWrap());
-        int before = section.problems();
-        boolean reached = section.yes("reaches pose").orElse(false) && posed();
-        OptionalDouble along =
-                measured("stretch along", "fold along", "45 %", foldAlong, reached || section.problems() > before);
+        Optional<Double> across = measured(
+                FabricKeys.STRETCH_ACROSS,
+                FabricKeys.FOLD_ACROSS,
+                foldAcross,
+                tried(FabricKeys.WRAP_HIP, FabricKeys.WRAP_CALF));
+        int before = given.problems();
+        boolean reached = given.orUsual(FabricKeys.REACHES_POSE) && posed();
+        Optional<Double> along = measured(
+                FabricKeys.STRETCH_ALONG,
+                FabricKeys.FOLD_ALONG,
+                foldAlong,
+                reached || given.problems() > before);
         OptionalDouble recovery = recovery(foldAcross, foldAlong);
-        boolean acrossAssumed = across.isEmpty() && !tried("stretch across", "fold across") && wrap.isPresent();
-        boolean alongAssumed = along.isEmpty() && !tried("stretch along", "fold along") && reached;
-        if (acrossAssumed) {
-            across = within("wrap test", wrap.orElseThrow().assumedStretch());
+        boolean acrossAssumed = across.isEmpty()
+                && !tried(FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS)
+                && wrap.isPresent();
+        boolean alongAssumed =
+                along.isEmpty() && !tried(FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG) && reached;
+        if (across.isPresent() && wrap.isPresent()) {
+            beyond(wrap.get(), across.get());
         }
-        if (alongAssumed) {
-            along = OptionalDouble.of(lengthens());
-        }
-        if (across.isPresent() && wrap.isPresent() && !acrossAssumed) {
-            beyond(wrap.get(), across.getAsDouble());
-        }
+        across = acrossAssumed ? within(wrapKey(), wrap.orElseThrow().assumedStretch()) : across;
+        along = alongAssumed ? Optional.of(lengthens()) : along;
         if (across.isEmpty() || along.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(new Found(
-                across.getAsDouble(),
-                along.getAsDouble(),
+                across.get(),
+                along.get(),
                 recovery,
-                wrap.map(w -> OptionalDouble.of(w.reduction())).orElse(OptionalDouble.empty()),
+                Row.unboxed(wrap.map(WrapTest::reduction)),
                 new Fabric.Assumed(acrossAssumed, alongAssumed)));
+    }
+
+    private boolean tried(Key<?> one, Key<?> other) {
+        return given.has(one) || given.has(other);
+    }
+
+    private Key<Double> wrapKey() {
+        return given.has(FabricKeys.WRAP_HIP) ? FabricKeys.WRAP_HIP : FabricKeys.WRAP_CALF;
     }
 
     /** Comfortably pinned, the cloth cannot have been pulled further than it goes easily. */
     private void beyond(WrapTest wrap, double across) {
         if (wrap.strain() > across + SAME) {
-            section.add(
-                    section.has("wrap hip") ? "wrap hip" : "wrap calf",
-                    text(
-                            "the cloth would have been stretched by %.1f %% there, and across it has %.1f %%.",
-                            100 * wrap.strain(), 100 * across),
-                    "Measure between the pins again, or test the stretch again.");
+            given.add(
+                    wrapKey(),
+                    Tell.said("wrap.beyond", tenths(wrap.strain()), tenths(across)),
+                    Tell.said("wrap.pins-again"));
         }
     }
 
-    private boolean hasWrap() {
-        return tried("wrap hip", "wrap calf");
-    }
-
-    private boolean tried(String one, String other) {
-        return section.has(one) || section.has(other);
+    private static Part tenths(double share) {
+        return Part.share(share, 1);
     }
 
     /** The share given, or that of the fold test; both where they agree, and then the fold test, which is the reading. */
-    private OptionalDouble measured(
-            String key, String foldKey, String example, Optional<FoldTest> fold, boolean otherWay) {
+    private Optional<Double> measured(
+            Key<Double> key, Key<List<Double>> foldKey, Optional<FoldTest> fold, boolean otherWay) {
         if (!tried(key, foldKey) && !otherWay) {
-            section.require(key, example);
+            given.missing(key);
         }
-        OptionalDouble given = section.share(key, Limits.STRETCH);
+        Optional<Double> share = given.get(key);
         if (fold.isEmpty()) {
-            return given;
+            return share;
         }
         double read = fold.get().stretch();
-        differ(key, given, read, "the " + foldKey + " test");
+        if (differs(share, read)) {
+            given.add(
+                    key,
+                    Tell.said("fold.differs", tenths(share.get()), Part.text(foldKey.name()), tenths(read)),
+                    Tell.said("one-out.test"));
+        }
         return within(foldKey, read);
     }
 
-    private void differ(String key, OptionalDouble given, double read, String where) {
-        if (given.isPresent() && Math.abs(given.getAsDouble() - read) > SAME) {
-            section.add(
-                    key,
-                    text("is %.1f %%, but %s gives %.1f %%.", 100 * given.getAsDouble(), where, 100 * read),
-                    "Test again, or leave one of them out.");
-        }
+    private static boolean differs(Optional<Double> share, double read) {
+        return share.isPresent() && Math.abs(share.get() - read) > SAME;
     }
 
-    private OptionalDouble within(String key, double stretch) {
-        if (Limits.STRETCH.holds(stretch)) {
-            return OptionalDouble.of(stretch);
+    private Optional<Double> within(Key<?> key, double stretch) {
+        Range range = FabricKeys.STRETCH;
+        if (range.holds(stretch)) {
+            return Optional.of(stretch);
         }
-        section.add(
-                section.has(key) ? key : "",
-                text("a stretch of %.1f %% comes out, and no cloth worn on a leg has that.", 100 * stretch),
-                text(
-                        "Allowed is %.0f to %.0f %%. Test again.",
-                        100 * Limits.STRETCH.least(), 100 * Limits.STRETCH.most()));
-        return OptionalDouble.empty();
+        given.add(
+                key,
+                Tell.said("stretch.impossible", tenths(stretch)),
+                Tell.said("stretch.test", ShareKind.part(range.least()), ShareKind.part(range.most())));
+        return Optional.empty();
     }
 
-    private Optional<FoldTest> fold(String key) {
-        if (!section.has(key)) {
+    private Optional<FoldTest> fold(Key<List<Double>> key) {
+        Optional<List<Double>> mm = given.get(key);
+        if (mm.isEmpty()) {
             return Optional.empty();
         }
-        int before = section.problems();
-        List<Double> mm = section.lengths(key, Limits.FOLD, 3);
-        if (section.problems() > before) {
+        double relaxed = mm.get().get(0);
+        double pulled = mm.get().get(1);
+        double rested = mm.get().get(2);
+        Said wrong = impossible(relaxed, pulled, rested);
+        if (!wrong.isNothing()) {
+            given.add(key, wrong, Tell.said("fold.write", Part.text(key.like(given.unit()))));
             return Optional.empty();
         }
-        String wrong = mm.size() != 3 ? "needs three lengths." : impossible(mm.get(0), mm.get(1), mm.get(2));
-        if (!wrong.isEmpty()) {
-            section.add(key, wrong, "Write " + FOLD_EXAMPLE + ".");
-            return Optional.empty();
-        }
-        return Optional.of(new FoldTest(mm.get(0), mm.get(1), mm.get(2)));
+        return Optional.of(new FoldTest(relaxed, pulled, rested));
     }
 
-    private String impossible(double relaxed, double pulled, double rested) {
+    private static Said impossible(double relaxed, double pulled, double rested) {
         if (pulled <= relaxed) {
-            return "did not get longer when pulled.";
+            return Tell.said("fold.not-longer");
         }
         if (rested < relaxed) {
-            return "came out shorter after the rest (" + section.shownLength(rested) + ") than before the pull ("
-                    + section.shownLength(relaxed) + ").";
+            return Tell.said("fold.shorter", Part.written(rested), Part.written(relaxed));
         }
         return rested > pulled
-                ? "is longer after the rest (" + section.shownLength(rested) + ") than pulled ("
-                        + section.shownLength(pulled) + ")."
-                : "";
+                ? Tell.said("fold.rested-longer", Part.written(rested), Part.written(pulled))
+                : Said.NOTHING;
     }
 
     private OptionalDouble recovery(Optional<FoldTest> across, Optional<FoldTest> along) {
-        OptionalDouble given = section.share("recovery", Limits.RECOVERY);
-        List<Double> read = new ArrayList<>();
-        across.ifPresent(f -> read.add(f.recovery()));
-        along.ifPresent(f -> read.add(f.recovery()));
-        OptionalDouble least = read.stream().mapToDouble(r -> r).min();
+        Optional<Double> share = given.get(FabricKeys.RECOVERY);
+        OptionalDouble least = Stream.of(across, along)
+                .flatMap(Optional::stream)
+                .mapToDouble(FoldTest::recovery)
+                .min();
         if (least.isEmpty()) {
-            return given;
+            return Row.unboxed(share);
         }
-        differ("recovery", given, least.getAsDouble(), "the fold test");
-        if (!Limits.RECOVERY.holds(least.getAsDouble())) {
-            section.add("", "after the fold test the cloth did not come back at all.", "Take another cloth.");
+        double read = least.getAsDouble();
+        if (differs(share, read)) {
+            given.add(
+                    FabricKeys.RECOVERY,
+                    Tell.said("recovery.differs", tenths(share.get()), tenths(read)),
+                    Tell.said("one-out.test"));
+        }
+        if (read <= 0) {
+            Key<?> folded = across.isPresent() ? FabricKeys.FOLD_ACROSS : FabricKeys.FOLD_ALONG;
+            given.add(folded, Tell.said("recovery.none"), Tell.said("recovery.other"));
         }
         return least;
     }
 
     /** Of two places the one that held less: the careful one. */
     private Optional<WrapTest> wrapped() {
-        Optional<WrapTest> hip = wrap("wrap hip", Measure.HIP_GIRTH);
-        Optional<WrapTest> calf = wrap("wrap calf", Measure.CALF_GIRTH);
+        Optional<WrapTest> hip = wrap(FabricKeys.WRAP_HIP, Measure.HIP_GIRTH);
+        Optional<WrapTest> calf = wrap(FabricKeys.WRAP_CALF, Measure.CALF_GIRTH);
         if (hip.isEmpty() || calf.isEmpty()) {
             return hip.or(() -> calf);
         }
         double a = hip.get().reduction();
         double b = calf.get().reduction();
         if (Math.abs(a - b) > SAME_WRAP) {
-            section.add(
-                    "wrap calf",
-                    text("the calf was wrapped %.1f %% tighter than its girth, the hip %.1f %%.", 100 * b, 100 * a),
-                    "Pin again where it felt tight or slack, or leave one of them out.");
+            given.add(
+                    FabricKeys.WRAP_CALF,
+                    Tell.said("wrap.differ", tenths(b), tenths(a)),
+                    Tell.said("wrap.pin-again"));
         }
         return a <= b ? hip : calf;
     }
 
-    private Optional<WrapTest> wrap(String key, Measure measure) {
-        OptionalDouble pinned = section.length(key, Limits.MEASUREMENT);
+    private Optional<WrapTest> wrap(Key<Double> key, Measure measure) {
+        Optional<Double> pinned = given.get(key);
         if (pinned.isEmpty() || wearer.isEmpty()) {
             return Optional.empty();
         }
         Double girth = wearer.get().means().get(measure);
         if (girth == null) {
-            section.add(
-                    key,
-                    "needs the wearer's " + measure.term() + ", measured.",
-                    "Measure it where the cloth was wrapped, and give it under wearer.measurements.");
+            given.add(key, Tell.said("wrap.girth", Part.text(measure.term())), Tell.said("wrap.measure"));
             return Optional.empty();
         }
-        if (pinned.getAsDouble() >= girth) {
-            section.add(
+        if (pinned.get() >= girth) {
+            given.add(
                     key,
-                    section.shownLength(pinned.getAsDouble()) + " is not less than the " + measure.term() + " of "
-                            + section.shownLength(girth) + ": nothing was stretched.",
-                    "Wrap it until it holds comfortably, pin, take it off and measure it flat.");
+                    Tell.said(
+                            "wrap.not-less",
+                            Part.written(pinned.get()),
+                            Part.text(measure.term()),
+                            Part.written(girth)),
+                    Tell.said("wrap.how"));
             return Optional.empty();
         }
-        return Optional.of(new WrapTest(girth, pinned.getAsDouble()));
+        return Optional.of(new WrapTest(girth, pinned.get()));
     }
 
     private boolean posed() {
         if (lengthens() > 0 || wearer.isEmpty()) {
             return wearer.isPresent();
         }
-        section.add(
-                "reaches pose",
-                "needs lengths that grow in a pose.",
-                "Give wearer.pose lengths, such as: back waist to front waist: [70, 78].");
+        Part like = Part.text(WearerKeys.course(PoseLength.Course.BACK_TO_FRONT).like(given.unit()));
+        given.add(FabricKeys.REACHES_POSE, Tell.said("reaches.needs"), Tell.said("reaches.give", like));
         return false;
     }
 
@@ -238,9 +244,5 @@ final class StretchReader {
                 .mapToDouble(PoseLength::lengthens)
                 .max()
                 .orElse(0);
-    }
-
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

@@ -1,149 +1,167 @@
 package stretchwright.intake;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
+import stretchwright.fabric.Laplace;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Hold;
+import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Parts;
+import stretchwright.pattern.Parts.Pocket;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
-/**
- * Reads the style. What is left out takes the usual value named in docs/formats.md.
- */
+/** The style from what was given; what is left out takes the usual value of its row. */
 final class StyleReader {
-    private static final List<String> KEYS = keys(
-            "leg",
-            "rise",
-            "front waist",
-            "back waist",
-            "back",
-            "waistband",
-            "hem",
-            "hem drop",
-            "cuff",
-            "strap",
-            "growth",
-            "hold",
-            "ease",
-            "seam allowance",
-            "lay");
-    private static final List<String> LEGS = List.of("over boot", "ankle", "stirrup", "calf", "knee", "short");
-    private static final Map<String, List<Seam.Role>> SEAMS = seams();
-
-    private final Section top;
+    private final Given given;
     private final Optional<WearerReader.Wearer> wearer;
     private final Optional<Boot> boot;
     private final Set<Machine> machines;
 
-    StyleReader(Section top, Optional<WearerReader.Wearer> wearer, Optional<Boot> boot, Set<Machine> machines) {
-        this.top = top;
+    StyleReader(Given given, Optional<WearerReader.Wearer> wearer, Optional<Boot> boot, Set<Machine> machines) {
+        this.given = given;
         this.wearer = wearer;
         this.boot = boot;
         this.machines = machines;
     }
 
-    private static List<String> keys(String... own) {
-        List<String> keys = new java.util.ArrayList<>(List.of(own));
-        keys.addAll(PartsReader.KEYS);
-        return List.copyOf(keys);
-    }
-
-    private static Map<String, List<Seam.Role>> seams() {
-        Map<String, List<Seam.Role>> seams = new LinkedHashMap<>();
-        seams.put("front rise", List.of(Seam.Role.FRONT_RISE));
-        seams.put("back rise", List.of(Seam.Role.BACK_RISE));
-        seams.put("inseam", List.of(Seam.Role.INSEAM));
-        seams.put("waistband", List.of(Seam.Role.WAISTBAND_JOIN, Seam.Role.WAISTBAND_ENDS, Seam.Role.WAISTBAND_TOP));
-        seams.put("cuff", List.of(Seam.Role.CUFF_JOIN, Seam.Role.CUFF_ENDS));
-        seams.put("side seam", List.of(Seam.Role.SIDE_SEAM));
-        seams.put("panel", List.of(Seam.Role.PANEL));
-        seams.put("gusset", List.of(Seam.Role.GUSSET));
-        seams.put("pocket", List.of(Seam.Role.POCKET));
-        seams.put("hem", List.of(Seam.Role.HEM));
-        return seams;
-    }
-
-    Optional<Style> read() {
-        Optional<Section> section = top.has("style") ? top.section("style", KEYS) : Optional.of(nothingSaid());
-        return section.map(this::read);
-    }
-
-    private static Section nothingSaid() {
-        return new Section(
-                new Tree.Keys(Map.of(), 1), "style", new stretchwright.ground.Findings(""), Optional.empty(), KEYS);
-    }
-
-    private Style read(Section s) {
-        Style.Leg leg = leg(s);
-        Parts parts = PartsReader.read(s);
-        TopEnd topEnd = new TopReader(s, wearer, parts).read();
-        LowerEnd lower = LowerReader.read(s, leg, boot);
-        Hold hold = HoldReader.read(s);
+    Style read() {
+        Style.Leg leg = leg();
+        Parts parts = parts();
+        TopEnd topEnd = top(parts);
+        LowerEnd lower = new LowerReader(given, leg, boot).read();
         Map<Seam.Role, Double> allowances = new EnumMap<>(Seam.Role.class);
         if (lower.cuffHeight().isEmpty()) {
             allowances.put(Seam.Role.HEM, lower.turnUp());
         }
-        double allowance = allowance(s, allowances);
-        return new Style(leg, lower, topEnd, parts, hold, allowance, allowances, LayReader.read(s), HoldReader.ease(s));
+        allowances.putAll(SeamKeys.exceptions(given));
+        double usual = Machine.forSeam(machines) == Stitch.OVERLOCK_4 ? SeamKeys.OVERLOCKED : SeamKeys.OTHERWISE;
+        double allowance = given.get(SeamKeys.ALLOWANCE).orElse(usual);
+        return new Style(leg, lower, topEnd, parts, hold(), allowance, allowances, lay(), ease());
     }
 
-    /** As written in the make file: "over boot". */
-    static String legWord(Style.Leg leg) {
-        return word(leg).replace('_', ' ');
-    }
-
-    private static String word(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT);
-    }
-
-    private Style.Leg leg(Section s) {
-        Optional<String> word = s.choice("leg", LEGS, w -> w);
-        if (word.isEmpty()) {
-            return boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE;
+    private Style.Leg leg() {
+        Style.Leg leg = given.get(LegKeys.LEG)
+                .orElseGet(() -> boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE);
+        if (leg == Style.Leg.OVER_BOOT && !given.has(BootKeys.BOOT)) {
+            given.add(LegKeys.LEG, Tell.said("leg.no-boot"), Tell.said("leg.measure-boot"));
         }
-        if (word.get().equals("over boot") && !top.has("boot")) {
-            s.add(
-                    "leg",
-                    "\"over boot\" needs a boot, and the file has no boot section.",
-                    "Measure the laced boot (top, heel, hem girth, ankle to hem), or choose leg: ankle.");
-        }
-        return switch (word.get()) {
-            case "over boot" -> Style.Leg.OVER_BOOT;
-            case "stirrup" -> Style.Leg.STIRRUP;
-            case "calf" -> Style.Leg.CALF;
-            case "knee" -> Style.Leg.KNEE;
-            case "short" -> Style.Leg.SHORT;
-            default -> Style.Leg.ANKLE;
-        };
+        return leg;
     }
 
-    private double allowance(Section s, Map<Seam.Role, Double> exceptions) {
-        double usual = Machine.forSeam(machines) == Stitch.OVERLOCK_4
-                ? Limits.ALLOWANCE_OVERLOCKED
-                : Limits.ALLOWANCE_OTHERWISE;
-        if (!s.isSection("seam allowance")) {
-            return s.length("seam allowance", Limits.ALLOWANCE).orElse(usual);
+    private TopEnd top(Parts parts) {
+        double drop = rise();
+        TopEnd.BackShape back = given.orUsual(TopKeys.BACK);
+        if (back != TopEnd.BackShape.PLAIN && parts.sideSeam() == Parts.SideSeam.SHAPED) {
+            given.add(
+                    TopKeys.BACK,
+                    Tell.said("back.side-seam", Tell.quoted(ChoiceKind.lower(back))),
+                    Tell.said("back.choose"));
         }
-        List<String> known = new java.util.ArrayList<>(List.of("default"));
-        known.addAll(SEAMS.keySet());
-        Section each = s.section("seam allowance", known).orElseThrow();
-        SEAMS.forEach((name, roles) -> {
-            OptionalDouble mm = each.length(name, name.equals("hem") ? Limits.HEM_ALLOWANCE : Limits.ALLOWANCE);
-            if (mm.isPresent()) {
-                roles.forEach(role -> exceptions.put(role, mm.getAsDouble()));
-            }
-        });
-        return each.length("default", Limits.ALLOWANCE).orElse(usual);
+        return new TopEnd(
+                drop,
+                given.orUsual(TopKeys.FRONT_WAIST),
+                given.orUsual(TopKeys.BACK_WAIST),
+                new BandReader(given, wearer, drop).read(),
+                back);
+    }
+
+    /**
+     * The top of the hips is halfway from the waist to the fullest part (the usual top-hip level lies 75 to 100 mm below
+     * the waist), where both heights were measured; an estimate would decide the whole top edge.
+     */
+    private double rise() {
+        Rise rise = given.orUsual(TopKeys.RISE);
+        if (rise.mm().isPresent()) {
+            return rise.mm().get();
+        }
+        Map<Measure, Double> means = wearer.map(w -> w.measured().means()).orElse(Map.of());
+        Double waist = means.get(Measure.WAIST_HEIGHT);
+        Double hip = means.get(Measure.HIP_HEIGHT);
+        if (waist == null || hip == null) {
+            given.add(TopKeys.RISE, Tell.said("rise.heights"), Tell.said("rise.give", Part.written(100)));
+            return 0;
+        }
+        return Math.max(0, (waist - hip) / 2);
+    }
+
+    private Parts parts() {
+        Optional<Double> length = given.get(PartKeys.GUSSET_LENGTH);
+        Optional<Double> width = given.get(PartKeys.GUSSET_WIDTH);
+        Optional<Parts.Gusset> gusset = length.isPresent() && width.isPresent()
+                ? Optional.of(new Parts.Gusset(length.get(), width.get()))
+                : Optional.empty();
+        return new Parts(
+                given.orUsual(PartKeys.SIDE_SEAM),
+                Row.unboxed(given.get(PartKeys.PANEL_WIDTH)),
+                gusset,
+                given.orUsual(PartKeys.KNEE_SHAPING),
+                pockets());
+    }
+
+    private List<Pocket> pockets() {
+        List<Pocket> out = new ArrayList<>();
+        for (Given one : given.each(PartKeys.POCKETS)) {
+            pocket(one).ifPresent(p -> {
+                if (out.stream().anyMatch(other -> other.kind() == p.kind())) {
+                    one.add(
+                            PartKeys.POCKET_KIND,
+                            Tell.said("pocket.twice", Part.text(p.kind().word())),
+                            Tell.said("words.once"));
+                } else {
+                    out.add(p);
+                }
+            });
+        }
+        return out;
+    }
+
+    private static Optional<Pocket> pocket(Given one) {
+        Optional<Pocket.Kind> kind = one.get(PartKeys.POCKET_KIND);
+        Optional<Double> width = one.get(PartKeys.POCKET_WIDTH);
+        Optional<Double> height = one.get(PartKeys.POCKET_HEIGHT);
+        if (kind.isPresent() && kind.get() != Pocket.Kind.PHONE && !one.has(PartKeys.POCKET_THICKNESS)) {
+            one.missing(PartKeys.POCKET_THICKNESS);
+        }
+        double thick = one.get(PartKeys.POCKET_THICKNESS).orElse(0.0);
+        return kind.isPresent() && width.isPresent() && height.isPresent()
+                ? Optional.of(new Pocket(kind.get(), width.get(), height.get(), thick))
+                : Optional.empty();
+    }
+
+    private Hold hold() {
+        Map<Level.Name, Double> pressures = new EnumMap<>(Level.Name.class);
+        for (Level.Name level : HoldKeys.LEVELS) {
+            given.get(HoldKeys.hold(level)).ifPresent(mmHg -> pressures.put(level, Laplace.fromMmHg(mmHg)));
+        }
+        return pressures.isEmpty() ? given.orUsual(HoldKeys.HOLD) : new Hold.Profile(pressures);
+    }
+
+    /** What is to be added to or taken off the flat width, by level. */
+    private Map<Level.Name, Double> ease() {
+        Map<Level.Name, Double> out = new EnumMap<>(Level.Name.class);
+        for (Level.Name level : HoldKeys.EASED) {
+            given.get(HoldKeys.ease(level)).ifPresent(mm -> out.put(level, mm));
+        }
+        return out;
+    }
+
+    private LayTerms lay() {
+        return new LayTerms(
+                given.orUsual(LayKeys.WAY),
+                given.get(LayKeys.GAP).orElse(0.0),
+                given.get(LayKeys.TILT).orElse(0.0),
+                given.get(LayKeys.MATCH_AT).filter(n -> !n.isEmpty()));
     }
 }

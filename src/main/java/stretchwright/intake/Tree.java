@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import stretchwright.ground.Said;
 
 /** What a make file is made of, before anything is known about its meaning: texts, lists and keyed sections. */
 public sealed interface Tree {
@@ -11,13 +12,13 @@ public sealed interface Tree {
     int line();
 
     /** What to call it in a finding. */
-    String kind();
+    Said said();
 
     /** A single value, still as written; whether it is a number, a length or a word is decided by whoever asks. */
     record Text(String text, int line) implements Tree {
         @Override
-        public String kind() {
-            return "a single value";
+        public Said said() {
+            return Tell.said("tree.text");
         }
     }
 
@@ -27,8 +28,8 @@ public sealed interface Tree {
         }
 
         @Override
-        public String kind() {
-            return "a list";
+        public Said said() {
+            return Tell.said("tree.list");
         }
     }
 
@@ -39,8 +40,8 @@ public sealed interface Tree {
         }
 
         @Override
-        public String kind() {
-            return "a section with keys";
+        public Said said() {
+            return Tell.said("tree.section");
         }
 
         List<String> names() {

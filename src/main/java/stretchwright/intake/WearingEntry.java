@@ -1,7 +1,7 @@
 package stretchwright.intake;
 
 import java.util.Collections;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -15,9 +15,7 @@ import java.util.stream.Collectors;
  */
 public record WearingEntry(String date, String symptom, String answer, Map<WearingKey, Double> change) {
     public WearingEntry {
-        Map<WearingKey, Double> sorted = new EnumMap<>(WearingKey.class);
-        sorted.putAll(change);
-        change = Collections.unmodifiableMap(sorted);
+        change = Collections.unmodifiableMap(new LinkedHashMap<>(change));
     }
 
     /** "{back waist: -10 mm}", as YAML. */

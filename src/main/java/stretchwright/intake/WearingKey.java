@@ -1,49 +1,38 @@
 package stretchwright.intake;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import stretchwright.ground.Numbers;
-import stretchwright.pattern.Level;
 
 /**
  * What may be changed after wearing, and within which bounds all such changes together must stay. The bounds are those of
  * makers (makers' troubles 1.1 to 1.3): common practice, no source. Beyond them the measures are wrong and not the fit.
+ * Which key of the style it changes, and how, stands in that key's row.
+ *
+ * @param word as written in the make file
+ * @param bounds of a length, mm; empty for a choice
+ * @param choice what is chosen, as written; empty for a length
  */
-public enum WearingKey {
-    FRONT_WAIST("front waist", -15, 20),
-    BACK_WAIST("back waist", -25, 30),
-    HIP("ease at hip", 0, 40),
-    CROTCH("ease at crotch", -15, 20),
-    KNEE("ease at knee", -10, 0),
-    CALF("ease at calf", 0, 25),
-    GROWTH("growth", 0, 50),
-    BACK("back", "shaped seam"),
-    BAND("band", "contoured"),
-    GUSSET("gusset", "75 x 50 mm");
+public record WearingKey(String word, Optional<Range> bounds, String choice) {
+    public static final WearingKey RISE = by("rise", -30, 40);
+    public static final WearingKey FRONT_WAIST = by("front waist", -15, 20);
+    public static final WearingKey BACK_WAIST = by("back waist", -25, 30);
+    public static final WearingKey WAIST = by("ease at waist", 0, 30);
+    public static final WearingKey HIP = by("ease at hip", 0, 40);
+    public static final WearingKey CROTCH = by("ease at crotch", -15, 20);
+    public static final WearingKey KNEE = by("ease at knee", -10, 0);
+    public static final WearingKey CALF = by("ease at calf", 0, 25);
+    public static final WearingKey LEG_LENGTH = by("leg length", -30, 30);
+    public static final WearingKey GROWTH = by("growth", 0, 50);
+    public static final WearingKey BACK = once("back", "shaped seam");
+    public static final WearingKey BAND = once("band", "contoured");
+    public static final WearingKey GUSSET = once("gusset", "75 x 50 mm");
 
-    private final String word;
-    private final double least;
-    private final double most;
-    private final String choice;
-
-    WearingKey(String word, double least, double most) {
-        this.word = word;
-        this.least = least;
-        this.most = most;
-        this.choice = "";
+    static WearingKey by(String word, double least, double most) {
+        return new WearingKey(word, Optional.of(new Range(least, most, "why.worn")), "");
     }
 
-    WearingKey(String word, String choice) {
-        this.word = word;
-        this.least = 0;
-        this.most = 1;
-        this.choice = choice;
-    }
-
-    /** As written in the make file. */
-    public String word() {
-        return word;
+    static WearingKey once(String word, String choice) {
+        return new WearingKey(word, Optional.empty(), choice);
     }
 
     /** Made once or not at all; the others are lengths. */
@@ -51,31 +40,13 @@ public enum WearingKey {
         return !choice.isEmpty();
     }
 
-    public String choice() {
-        return choice;
-    }
-
-    public Limits.Range range() {
-        return new Limits.Range(least, most, "all changes after wearing together; beyond it measure again instead");
-    }
-
-    /** The level at which it adds width. */
-    Optional<Level.Name> level() {
-        return switch (this) {
-            case HIP -> Optional.of(Level.Name.HIP);
-            case CROTCH -> Optional.of(Level.Name.CROTCH);
-            case KNEE -> Optional.of(Level.Name.KNEE);
-            case CALF -> Optional.of(Level.Name.CALF);
-            case FRONT_WAIST, BACK_WAIST, GROWTH, BACK, BAND, GUSSET -> Optional.empty();
-        };
+    /** Of a choice from not made to made. */
+    public Range range() {
+        return bounds.orElse(new Range(0, 1, "why.worn"));
     }
 
     /** "-10 mm", "shaped seam". */
     public String shown(double amount) {
         return isChoice() ? choice : (amount > 0 ? "+" : "") + Numbers.plain(amount) + " mm";
-    }
-
-    static List<String> words() {
-        return Arrays.stream(values()).map(WearingKey::word).toList();
     }
 }

@@ -24,13 +24,17 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlVersionException;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /**
  * Reads the text of a make file (YAML 1.2; JSON is a part of it) into a tree with line numbers, straight from the
  * parser's events, so that depth, size and aliases are bounded before anything grows.
  */
 public final class YamlTree {
-    /** The deepest make file has 4 levels. */
+    /** Levels of the deepest make file. */
+    private static final int NEEDED = 6;
+
     private static final int DEEPEST = 12;
     /** A handwritten file has a few hundred values. */
     private static final int MOST_VALUES = 20_000;
@@ -54,40 +58,42 @@ public final class YamlTree {
         this.findings = findings;
     }
 
-    /** The file cannot be read further; the message and remedy make the finding. */
+    /** The file cannot be read further; the finding says why. */
     private static final class Unreadable extends RuntimeException {
         private static final long serialVersionUID = 1L;
-        private final String problem;
-        private final String remedy;
+        private final int line;
+        private final transient Said wrong;
+        private final transient Said right;
 
-        Unreadable(String problem, String remedy) {
-            super(problem);
-            this.problem = problem;
-            this.remedy = remedy;
+        Unreadable(int line, Said wrong, Said right) {
+            super(wrong.key());
+            this.line = line;
+            this.wrong = wrong;
+            this.right = right;
         }
     }
 
     /** The sections of the file; empty with at least one finding where it is not such a file. */
     public static Optional<Tree.Keys> read(String text, Findings findings) {
         if (text.isBlank()) {
-            findings.add("", "the file is empty.", "Start with the line: stretchwright: 1");
+            findings.add("", Tell.said("file.empty"), Tell.said("file.start"));
             return Optional.empty();
         }
         try {
             return Optional.of(new YamlTree(findings).document(plainSpaces(text)));
         } catch (Unreadable e) {
-            findings.add("", e.problem, e.remedy);
+            findings.at("", e.line, e.wrong, e.right);
         } catch (YamlVersionException e) {
-            findings.add(
-                    "", "its %YAML line names a version that is not read here.", "Leave it out, or write: %YAML 1.2");
+            findings.add("", Tell.said("yaml.version"), Tell.said("yaml.version-write"));
         } catch (MarkedYamlEngineException e) {
             int line = e.getProblemMark().map(m -> m.getLine() + 1).orElse(0);
-            findings.add(
+            findings.at(
                     "",
-                    "line " + line + ": this is not YAML: " + Echo.shortened(e.getProblem(), 100) + ".",
+                    line,
+                    Tell.said("yaml.not", Part.text(Echo.shortened(e.getProblem(), 100))),
                     remedy(e.getProblem()));
         } catch (YamlEngineException e) {
-            findings.add("", "this is not YAML: " + firstLine(e) + ".", "Save it as plain text, UTF-8.");
+            findings.add("", Tell.said("yaml.not", Part.text(firstLine(e))), Tell.said("yaml.save"));
         }
         return Optional.empty();
     }
@@ -101,11 +107,8 @@ public final class YamlTree {
         return Echo.shortened(String.valueOf(e.getMessage()).lines().findFirst().orElse("unreadable"), 100);
     }
 
-    private static String remedy(String problem) {
-        if (problem.contains("\\t")) {
-            return "Indent with spaces, not with tabs.";
-        }
-        return "Look at this line and the one before it: indentation, a missing colon or space, an open quote or bracket.";
+    private static Said remedy(String problem) {
+        return problem.contains("\\t") ? Tell.said("yaml.tabs") : Tell.said("yaml.look");
     }
 
     private Tree.Keys document(String text) {
@@ -116,19 +119,17 @@ public final class YamlTree {
         Iterator<Event> events = new Parse(settings).parseString(text).iterator();
         next(events);
         if (next(events).getEventId() != Event.ID.DocumentStart) {
-            throw new Unreadable("the file holds only comments.", "Start with the line: stretchwright: 1");
+            throw new Unreadable(0, Tell.said("file.comments"), Tell.said("file.start"));
         }
         Tree root = node(next(events), events, 1, "");
         next(events);
         if (next(events).getEventId() != Event.ID.StreamEnd) {
-            throw new Unreadable("the file holds more than one document (\"---\").", "Keep one make in one file.");
+            throw new Unreadable(0, Tell.said("file.documents"), Tell.said("file.one"));
         }
         if (root instanceof Tree.Keys keys) {
             return keys;
         }
-        throw new Unreadable(
-                "line " + root.line() + ": a make file is a section with keys, not " + root.kind() + ".",
-                "Start with the line: stretchwright: 1");
+        throw new Unreadable(root.line(), Tell.said("file.keys", root.said()), Tell.said("file.start"));
     }
 
     /** The parser does not check how large the number of an escape is, and then fails in a way of its own. */
@@ -138,20 +139,17 @@ public final class YamlTree {
             reached = line(event);
             return event;
         } catch (IllegalArgumentException e) {
-            throw new Unreadable(
-                    "line " + reached
-                            + " or below: this is not YAML: the number of an escape (\"\\U...\") is too large.",
-                    "Write the letter itself.");
+            throw new Unreadable(reached, Tell.said("yaml.escape"), Tell.said("yaml.letter"));
         }
     }
 
     private Tree node(Event event, Iterator<Event> events, int depth, String path) {
         int line = line(event);
         if (depth > DEEPEST) {
-            throw new Unreadable("line " + line + ": nested more than " + DEEPEST + " deep.", "A make file needs 4.");
+            throw new Unreadable(line, Tell.said("yaml.deep", Part.count(DEEPEST)), Tell.said("yaml.needs", Part.count(NEEDED)));
         }
         if (++values > MOST_VALUES) {
-            throw new Unreadable("more than " + MOST_VALUES + " values.", "A make file has a few dozen.");
+            throw new Unreadable(0, Tell.said("yaml.values", Part.text(Integer.toString(MOST_VALUES))), Tell.said("yaml.dozens"));
         }
         if (event instanceof AliasEvent alias) {
             return aliased(alias, line);
@@ -173,16 +171,16 @@ public final class YamlTree {
 
     private Tree aliased(AliasEvent alias, int line) {
         if (++aliases > MOST_ALIASES) {
-            throw new Unreadable(
-                    "line " + line + ": more than " + MOST_ALIASES + " aliases (\"*name\").", "Write the values out.");
+            throw new Unreadable(line, Tell.said("yaml.aliases", Part.count(MOST_ALIASES)), Tell.said("yaml.write-out"));
         }
         Tree tree = anchors.get(alias.getAlias().getValue());
         if (tree == null) {
             throw new Unreadable(
-                    "line " + line + ": the alias *"
-                            + Echo.shortened(alias.getAlias().getValue(), 40)
-                            + " points to nothing above it, or into itself.",
-                    "Write the value out.");
+                    line,
+                    Tell.said(
+                            "yaml.alias",
+                            Part.text(Echo.shortened(alias.getAlias().getValue(), 40))),
+                    Tell.said("yaml.write-out"));
         }
         return tree;
     }
@@ -195,8 +193,7 @@ public final class YamlTree {
             tag = collection.getTag();
         }
         tag.filter(t -> !CORE_TAGS.contains(t)).ifPresent(t -> {
-            throw new Unreadable(
-                    "line " + line + ": the tag " + Echo.quoted(t) + " means nothing here.", "Leave it out.");
+            throw new Unreadable(line, Tell.said("yaml.tag", Tell.quoted(t)), Tell.said("yaml.leave-out"));
         });
     }
 
@@ -204,7 +201,7 @@ public final class YamlTree {
         List<Tree> items = new ArrayList<>();
         Event event = next(events);
         while (event.getEventId() != Event.ID.SequenceEnd) {
-            items.add(node(event, events, depth + 1, path + "[" + (items.size() + 1) + "]"));
+            items.add(node(event, events, depth + 1, path + "." + (items.size() + 1)));
             event = next(events);
         }
         return new Tree.Items(items, line);
@@ -217,7 +214,7 @@ public final class YamlTree {
         while (event.getEventId() != Event.ID.MappingEnd) {
             int at = line(event);
             if (!(event instanceof ScalarEvent name)) {
-                throw new Unreadable("line " + at + ": a key must be a word, not a list or section.", "");
+                throw new Unreadable(at, Tell.said("yaml.key"), Said.NOTHING);
             }
             String key = name.getValue();
             String inside = Echo.path(path, key);
@@ -226,10 +223,7 @@ public final class YamlTree {
             if (before == null) {
                 entries.put(key, value);
             } else {
-                findings.add(
-                        inside,
-                        "line " + at + ": stands twice; the first is on line " + before + ".",
-                        "Keep one of them.");
+                findings.at(inside, at, Tell.said("key.twice", Part.count(before)), Tell.said("key.keep-one"));
             }
             event = next(events);
         }

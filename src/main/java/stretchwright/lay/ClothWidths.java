@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,14 +58,23 @@ public record ClothWidths(List<Row> rows) {
         }
     }
 
-    public static ClothWidths of(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Buying.Counter counter) {
+    /** @param clock may end the searches: then by the lays found until then */
+    public static ClothWidths of(
+            List<Piece> pieces,
+            Fabric fabric,
+            LayTerms terms,
+            long seed,
+            Buying.Counter counter,
+            LayClock clock) {
         double ownWidth = fabric.roll().usableWidth();
         List<Double> widths = widths(ownWidth);
         // the widths know nothing of each other and may be laid side by side
         List<Lengths> laid = IntStream.range(0, widths.size())
                 .parallel()
                 .mapToObj(i ->
-                        i == 0 ? own(pieces, fabric, terms, seed) : quick(pieces, fabric, widths.get(i), terms, seed))
+                        i == 0
+                        ? own(pieces, fabric, terms, seed, clock)
+                        : quick(pieces, fabric, widths.get(i), terms, seed, clock))
                 .toList();
         List<Row> rows = new ArrayList<>();
         for (int i = 0; i < widths.size(); i++) {
@@ -89,18 +100,20 @@ public record ClothWidths(List<Row> rows) {
                         .toList();
     }
 
-    private static Lengths quick(List<Piece> pieces, Fabric fabric, double width, LayTerms terms, long seed) {
+    private static Lengths quick(
+            List<Piece> pieces, Fabric fabric, double width, LayTerms terms, long seed, LayClock clock) {
         return Lengths.of(
-                Laying.estimate(pieces, fabric.with(width, true), terms, seed),
-                Laying.estimate(pieces, fabric.with(width, false), terms, seed));
+                Laying.estimate(pieces, fabric.with(width, true), terms, seed, clock),
+                Laying.estimate(pieces, fabric.with(width, false), terms, seed, clock));
     }
 
-    private static Lengths own(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
-        OptionalDouble made = Laying.lay(pieces, fabric, terms, seed, new Findings("trial"))
+    private static Lengths own(
+            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
+        OptionalDouble made = Laying.lay(pieces, fabric, terms, seed, clock, new Findings("trial"))
                 .map(lay -> OptionalDouble.of(lay.length()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble other = Laying.estimate(
-                pieces, fabric.with(fabric.roll().usableWidth(), !fabric.roll().oneWay()).with(fabric.roll().shape()), terms, seed);
+                pieces, fabric.with(fabric.roll().usableWidth(), !fabric.roll().oneWay()).with(fabric.roll().shape()), terms, seed, clock);
         return fabric.roll().oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
     }
 

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.lay.nest.Effort;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
@@ -118,14 +118,10 @@ public final class ClubLay {
             boolean never = firsts.of(1).floor() > length;
             findings.add(
                     "--table",
-                    String.format(
-                            Locale.ROOT,
-                            never
-                                    ? "%s alone is longer than the table of %.0f mm."
-                                    : "No lay of %s alone was found for the table of %.0f mm.",
-                            garment.name(),
-                            length),
-                    never ? "Give a longer table, or wider cloth." : "Give a longer table, or more seconds.");
+                    never
+                            ? Tell.said("table.longer", Part.text(garment.name()), Part.length(length))
+                            : Tell.said("table.no-lay", Part.text(garment.name()), Part.length(length)),
+                    never ? Tell.said("table.longer-or-wider") : Tell.said("table.longer-or-seconds"));
         }
     }
 
@@ -151,7 +147,8 @@ public final class ClubLay {
 
         Ways of(int count) {
             return ways.computeIfAbsent(
-                    count, c -> ways(left.subList(0, c), Optional.empty(), SearchWork.of(work.seed(), Effort.NONE)));
+                    count, c -> ways(
+                            left.subList(0, c), Optional.empty(), new SearchWork(work.seed(), Effort.NONE, work.clock())));
         }
     }
 
@@ -175,13 +172,13 @@ public final class ClubLay {
 
     /** The time is halved for each try with one garment more; what is left of it goes to the number that fits. */
     private Optional<Table> searched(Firsts firsts, Optional<Table> first, double from, double to) {
-        if (work.effort().equals(Effort.NONE)) {
+        if (work.effort().equals(Effort.NONE) || stopped()) {
             return first;
         }
         Optional<Table> best = first;
         double now = from;
         int count = first.map(t -> t.garments().size()).orElse(0);
-        while (count < byArea(firsts.left) && firsts.of(count + 1).shortest() <= HOPE * length) {
+        while (!stopped() && count < byArea(firsts.left) && firsts.of(count + 1).shortest() <= HOPE * length) {
             double until = (now + to) / 2;
             Optional<Table> more = search(firsts, count + 1, now, until);
             now = until;
@@ -198,6 +195,10 @@ public final class ClubLay {
         return Stream.of(last, best)
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingDouble(t -> t.lay().length()));
+    }
+
+    private boolean stopped() {
+        return work.clock().beside().stop();
     }
 
     /** Goes on from the shortest way of the first lay; the other ways would share the time with it. */

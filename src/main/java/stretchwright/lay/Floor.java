@@ -5,6 +5,7 @@ import java.util.List;
 import stretchwright.lay.nest.Outline;
 import stretchwright.lay.nest.Sections;
 import stretchwright.lay.nest.Shape;
+import java.util.function.BooleanSupplier;
 
 /**
  * A length that no lay of these cuttings on this width can go below; every bound is proved in docs/maths/lay.md.
@@ -37,7 +38,12 @@ final class Floor {
      * @return in units
      */
     static long under(List<Cut> cuts, long width, double tilt) {
-        return tilt == 0 ? straight(cuts, width) : tilted(cuts, width, Math.toRadians(tilt));
+        return under(cuts, width, tilt, () -> false);
+    }
+
+    /** @param stop cuts it short: what is proved until then holds */
+    static long under(List<Cut> cuts, long width, double tilt, BooleanSupplier stop) {
+        return tilt == 0 ? straight(cuts, width, stop) : tilted(cuts, width, Math.toRadians(tilt));
     }
 
     /** Sections change with the tilt; the area does not, nor much how far two corners of a piece lie from each other along the cloth. */
@@ -52,7 +58,7 @@ final class Floor {
         return (long) Math.ceil(Math.max(area / width, tallest) * (1 - ROUNDING) - NEAR);
     }
 
-    private static long straight(List<Cut> cuts, long width) {
+    private static long straight(List<Cut> cuts, long width, BooleanSupplier stop) {
         List<Shape> shapes = cuts.stream().map(c -> Shape.of(c.outline())).toList();
         List<Sections> across =
                 shapes.stream().map(s -> Sections.of(s.rows, s.y)).toList();
@@ -61,8 +67,8 @@ final class Floor {
         double proved = shapes.stream().mapToLong(Shape::height).max().orElseThrow();
         proved = Math.max(proved, taken(across, width) * (1 - ROUNDING));
         double stacked = shapes.stream().mapToLong(Shape::height).sum();
-        proved = Math.max(proved, longestImpossible(along, width, proved, stacked) * (1 - ROUNDING));
-        proved = Math.max(proved, besideFold(cuts, shapes, width) * (1 - ROUNDING));
+        proved = Math.max(proved, longestImpossible(along, width, proved, stacked, stop) * (1 - ROUNDING));
+        proved = stop.getAsBoolean() ? proved : Math.max(proved, besideFold(cuts, shapes, width) * (1 - ROUNDING));
         return (long) Math.ceil(proved - NEAR);
     }
 
@@ -90,17 +96,18 @@ final class Floor {
      * The longest length found at which the lines along the cloth are too short for the pieces: more of the width is
      * taken than there is. No lay of that length exists, and so none shorter.
      */
-    private static double longestImpossible(List<Sections> along, long width, double proved, double stacked) {
+    private static double longestImpossible(
+            List<Sections> along, long width, double proved, double stacked, BooleanSupplier stop) {
         double longest = proved;
         double next = stacked;
-        for (int k = TRIALS; k > 0 && next == stacked; k--) {
+        for (int k = TRIALS; k > 0 && next == stacked && !stop.getAsBoolean(); k--) {
             double length = proved + (stacked - proved) * (k - 1) / TRIALS;
             if (impossible(along, width, length)) {
                 longest = length;
                 next = proved + (stacked - proved) * k / TRIALS;
             }
         }
-        for (int k = 0; k < HALVINGS && longest > proved; k++) {
+        for (int k = 0; k < HALVINGS && longest > proved && !stop.getAsBoolean(); k++) {
             double middle = (longest + next) / 2;
             if (impossible(along, width, middle)) {
                 longest = middle;

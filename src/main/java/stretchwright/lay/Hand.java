@@ -1,5 +1,6 @@
 package stretchwright.lay;
 
+import stretchwright.ground.Said;
 import stretchwright.pattern.Piece;
 
 /**
@@ -7,30 +8,31 @@ import stretchwright.pattern.Piece;
  * the left, is the left leg: whoever looks at a wearer's left side sees the front on the left.
  */
 public enum Hand {
-    LEFT("L", "left"),
-    RIGHT("R", "right"),
+    LEFT(Tell.said("hand.left"), "left"),
+    RIGHT(Tell.said("hand.right"), "right"),
     /** One cut through two layers: both. */
-    PAIR("L + R", "left and right"),
+    PAIR(Tell.said("hand.pair"), "left and right"),
     /** One of several pairs of mirror images, such as the two halves of each boot cover: as drawn. */
-    AS_DRAWN("as drawn", "as drawn"),
-    TURNED("mirrored", "mirrored"),
-    BOTH("as drawn + mirrored", "as drawn and mirrored"),
+    AS_DRAWN(Tell.said("hand.as-drawn"), "as drawn"),
+    TURNED(Tell.said("hand.mirrored"), "mirrored"),
+    BOTH(Tell.said("hand.both"), "as drawn and mirrored"),
     /** It makes no difference. */
-    EITHER("", "either");
+    EITHER(Said.NOTHING, "either");
 
-    private final String mark;
+    private final Said mark;
     private final String word;
 
-    Hand(String mark, String word) {
+    Hand(Said mark, String word) {
         this.mark = mark;
         this.word = word;
     }
 
     /** As it stands on the drawing. */
-    public String mark() {
+    public Said mark() {
         return mark;
     }
 
+    /** As written in the report. */
     public String word() {
         return word;
     }

@@ -2,6 +2,7 @@ package stretchwright.lay;
 
 import java.util.List;
 import java.util.Locale;
+import stretchwright.ground.Said;
 
 /**
  * How the pieces lie on the cloth. x runs across the fabric from one selvage (or from the fold), y along it; mm.
@@ -88,12 +89,23 @@ public record Lay(
     }
 
     public enum Method {
-        FOLDED,
-        OPEN,
-        FOLDED_CROSSWISE,
-        FOLDED_OFF_THE_MIDDLE,
-        PART_FOLDED;
+        FOLDED(Tell.said("method.folded")),
+        OPEN(Tell.said("method.open")),
+        FOLDED_CROSSWISE(Tell.said("method.folded-crosswise")),
+        FOLDED_OFF_THE_MIDDLE(Tell.said("method.folded-off-the-middle")),
+        PART_FOLDED(Tell.said("method.part-folded"));
 
+        private final Said said;
+
+        Method(Said said) {
+            this.said = said;
+        }
+
+        public Said said() {
+            return said;
+        }
+
+        /** As written in the make file and the report. */
         public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }

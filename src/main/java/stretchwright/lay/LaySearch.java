@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.Aside;
+
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -31,15 +33,20 @@ final class LaySearch {
     private static final int FEW = 8;
     /** More than this are many: no-fit polygons of finer outlines would not be kept in memory. */
     private static final int MANY = 100;
+    /** More parts than this are not settled once it is to stop. */
+    private static final int SETTLED = 60;
 
     private final Spread spread;
     private final long seed;
+    private final LayClock beside;
     private final List<Part> coarse;
     private final List<Part> fine;
 
-    LaySearch(Spread spread, long seed) {
+    /** @param beside cuts short what comes before the search and after it */
+    LaySearch(Spread spread, long seed, LayClock beside) {
         this.spread = spread;
         this.seed = seed;
+        this.beside = beside;
         this.coarse = Enclosing.all(spread.parts, off(300, 300, 500));
         this.fine = Enclosing.all(spread.parts, off(60, 100, 200));
     }
@@ -50,7 +57,7 @@ final class LaySearch {
         return n <= FEW ? few : n <= MANY ? some : many;
     }
 
-    /** By bottom-left alone. */
+    /** By bottom-left alone; at least one order is laid. */
     Layout quick() {
         if (spread.parts.size() > FEW) {
             return orders(coarse, false, 1)
@@ -69,7 +76,7 @@ final class LaySearch {
 
     private Orders orders(List<Part> parts, boolean rough, int keep) {
         return new Orders(
-                spread.strip, rough, keep, parts.size() > FEW ? BUDGET_OF_MORE : BUDGET, () -> false, layout -> {});
+                spread.strip, rough, keep, parts.size() > FEW ? BUDGET_OF_MORE : BUDGET, beside::stop, layout -> {});
     }
 
     /**
@@ -82,14 +89,19 @@ final class LaySearch {
                 .of(spread.parts);
         Layout finer =
                 found(fine, rough, new Effort(0, effort.compress()), enough, clock).of(spread.parts);
-        Layout settled = new BottomLeft(spread.strip, false).settled(finer);
-        return Stream.of(start, settled)
+        boolean settle = spread.parts.size() <= SETTLED || !beside.stop();
+        Layout last = settle ? new BottomLeft(spread.strip, false).settled(finer) : finer;
+        return Stream.of(start, last)
                 .min(Comparator.comparingLong(Layout::length))
                 .orElseThrow();
     }
 
     private Layout found(List<Part> parts, Layout start, Effort effort, double enough, LayClock clock) {
-        Optional<Bed> bed = Bed.of(parts, spread.strip, 0, spread.floor(), spread.units(enough));
+        Optional<Bed> bed = Aside.of(
+                beside,
+                dropped -> dropped.getAsBoolean()
+                        ? Optional.empty()
+                        : Bed.of(parts, spread.strip, 0, spread.floor(), spread.units(enough)));
         return bed.isEmpty()
                 ? start
                 : Crew.search(bed.get(), start.of(parts), seed, 2, effort, clock, f -> {})

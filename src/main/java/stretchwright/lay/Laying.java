@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,7 +57,14 @@ public final class Laying {
 
     /** The same with a seed of the search; the same seed gives the same lay. */
     public static Optional<Lay> lay(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Findings findings) {
-        return ways(pieces, fabric, terms, seed, findings).stream().findFirst();
+        return lay(pieces, fabric, terms, seed, LayClock.NONE, findings);
+    }
+
+    /** The same; once the clock says stop with what was found until then, which no seed gives again. */
+    public static Optional<Lay> lay(
+            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock, Findings findings) {
+        SearchWork work = new SearchWork(seed, USUAL, ClubClock.of(clock));
+        return new Laying(pieces, fabric, terms, seed).ways(Optional.empty(), findings, work, MORE).stream().findFirst();
     }
 
     /** The shortest lay found for each permitted way, shortest first; none, with findings, where a piece fits in none. */
@@ -79,38 +88,58 @@ public final class Laying {
         return new Laying(pieces, fabric, terms, work.seed()).ways(only, findings, work, Effort.NONE);
     }
 
+    /** Whether the pieces can be laid at all: no, with findings, where a piece is wider than the cloth in every permitted way. */
+    public static boolean fits(List<Piece> pieces, Fabric fabric, LayTerms terms, Findings findings) {
+        return !new Laying(pieces, fabric, terms, USUAL_SEED)
+                .fitting(Optional.empty(), findings)
+                .isEmpty();
+    }
+
     /**
      * What will be needed, before buying, mm: searched as the lay to cut by, or to 2 % above the floor; not checked, and of any way
      * only folded in the middle and open, which no other way beats but for what the search misses (docs/maths/lay.md).
      * Empty where a piece is wider than the cloth.
      */
     public static OptionalDouble estimate(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
+        return estimate(pieces, fabric, terms, seed, LayClock.NONE);
+    }
+
+    /** The same; once the clock says stop by what was found until then. */
+    public static OptionalDouble estimate(
+            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         Laying laying = new Laying(pieces, fabric, terms, seed);
         List<Lay.Method> methods = laying.permitted().methods(new Findings("estimate")).stream()
                 .filter(m -> terms.way() != Style.LayWay.ANY || m == Lay.Method.FOLDED || m == Lay.Method.OPEN)
                 .toList();
-        WaySearch.Found found = laying.search.ways(laying.plans(methods), USUAL, ClubClock.NONE);
-        return laying.search.on(found, MORE, WELL_ABOVE_ESTIMATED).laid().stream()
+        WaySearch.Found found = laying.search.ways(laying.plans(methods), USUAL, ClubClock.of(clock));
+        return laying.search.on(found, MORE, WELL_ABOVE_ESTIMATED, ClubClock.of(clock)).laid().stream()
                 .mapToDouble(WaySearch.Laid::length)
                 .min();
     }
 
     private List<Lay> ways(Optional<Lay.Method> only, Findings findings, SearchWork work, Effort more) {
-        List<Lay.Method> permitted = permitted().methods(findings);
-        List<Lay.Method> methods =
-                permitted.isEmpty() ? permitted : only.map(List::of).orElse(permitted);
-        List<Plan> fitting = plans(methods);
+        List<Plan> fitting = fitting(only, findings);
         if (fitting.isEmpty()) {
-            if (findings.isEmpty()) {
-                permitted().tooWide(methods, findings);
-            }
             return List.of();
         }
-        WaySearch.Found found = search.on(search.ways(fitting, work.effort(), work.clock()), more, WELL_ABOVE);
+        WaySearch.Found found =
+                search.on(search.ways(fitting, work.effort(), work.clock()), more, WELL_ABOVE, work.clock());
         List<Lay.Way> ways = found.laid().stream()
                 .map(l -> new Lay.Way(l.plan().method(), l.length()))
                 .toList();
         return found.laid().stream().map(l -> checked(l, found.floor(), ways)).toList();
+    }
+
+    /** None, with findings, where the cloth does not allow what is asked for or a piece is wider than it. */
+    private List<Plan> fitting(Optional<Lay.Method> only, Findings findings) {
+        List<Lay.Method> permitted = permitted().methods(findings);
+        List<Lay.Method> methods =
+                permitted.isEmpty() ? permitted : only.map(List::of).orElse(permitted);
+        List<Plan> fitting = plans(methods);
+        if (fitting.isEmpty() && findings.isEmpty()) {
+            permitted().tooWide(methods, findings);
+        }
+        return fitting;
     }
 
     private Permitted permitted() {

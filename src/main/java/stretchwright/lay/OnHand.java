@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -72,15 +74,20 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
         return Grid.mm(Grid.units(have) - Grid.units(needed));
     }
 
-    /** Empty where nothing is at hand. Lays are tried only where it is short. */
-    public static Optional<OnHand> of(Lay lay, List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
+    /**
+     * Empty where nothing is at hand. Lays are tried only where it is short.
+     *
+     * @param clock may end the trying: then by the lays found until then
+     */
+    public static Optional<OnHand> of(
+            Lay lay, List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         if (fabric.roll().onHand().isEmpty()) {
             return Optional.empty();
         }
         double have = fabric.roll().onHand().getAsDouble();
         double needed = needed(lay, fabric);
         return Optional.of(new OnHand(
-                have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed)));
+                have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed, clock)));
     }
 
     private static double needed(Lay lay, Fabric fabric) {
@@ -93,16 +100,16 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
     }
 
     private static List<Condition> conditions(
-            double have, Lay lay, List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
+            double have, Lay lay, List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         List<Condition> out = new ArrayList<>();
         if (terms.way() != Style.LayWay.ANY) {
-            tried(pieces, fabric, terms.with(Style.LayWay.ANY), seed)
+            tried(pieces, fabric, terms.with(Style.LayWay.ANY), seed, clock)
                     .map(l -> new Condition(If.LAID_ANOTHER_WAY, l.method(), needed(l, fabric)))
                     .ifPresent(out::add);
         }
         if (fabric.roll().oneWay()) {
             Fabric either = fabric.with(fabric.roll().usableWidth(), false).with(fabric.roll().shape());
-            tried(pieces, either, terms, seed)
+            tried(pieces, either, terms, seed, clock)
                     .map(l -> new Condition(If.PIECES_TURNED, l.method(), needed(l, fabric)))
                     .ifPresent(out::add);
         }
@@ -132,7 +139,8 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
         return out;
     }
 
-    private static Optional<Lay> tried(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed) {
-        return Laying.lay(pieces, fabric, terms, seed, new Findings("trial"));
+    private static Optional<Lay> tried(
+            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
+        return Laying.lay(pieces, fabric, terms, seed, clock, new Findings("trial"));
     }
 }

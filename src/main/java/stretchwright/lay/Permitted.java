@@ -1,9 +1,10 @@
 package stretchwright.lay;
 
 import java.util.List;
-import java.util.Locale;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 
@@ -47,16 +48,14 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         if (method == Lay.Method.FOLDED_CROSSWISE) {
             findings.add(
                     "style.lay",
-                    "Folded crosswise the upper layer lies the other way round, which this cloth does not allow.",
-                    "Lay it folded or open (style.lay), or take cloth without direction, repeat or flaws.");
+                    Tell.said("crosswise.not"),
+                    Tell.said("crosswise.instead"));
             return;
         }
         findings.add(
                 "style.lay",
-                matched()
-                        ? "Part folded the print cannot meet: where the open stretch begins hangs on the folded one."
-                        : "A remnant with an outline and cloth with flaws are not part folded.",
-                "Write style.lay: open, folded, folded off the middle or any.");
+                matched() ? Tell.said("part-folded.print") : Tell.said("part-folded.shape"),
+                Tell.said("part-folded.instead"));
     }
 
     /** Whether the way of laying and the cloth allow to fold it crosswise: the upper layer then lies the other way round. */
@@ -81,17 +80,24 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
             double cloth = folded && !whole ? fabric.roll().usableWidth() / 2 : fabric.roll().usableWidth();
             double need = Math.ceil(folded && !whole ? 2 * width : width);
             boolean openHelps = folded && width <= fabric.roll().usableWidth();
-            String problem = String.format(
-                    Locale.ROOT,
-                    "%s is %.1f mm wide%s, wider than the %.1f mm of the cloth%s.",
-                    cut.piece().name(),
-                    width,
-                    cut.piece().onFold() ? " unfolded" : "",
-                    cloth,
-                    folded && !whole ? " folded lengthwise" : "");
-            String remedy = (openHelps ? "Lay it open (style.lay: open), or take" : "Take")
-                    + String.format(Locale.ROOT, " cloth of at least %.0f mm usable width.", need);
+            Said remedy = openHelps
+                    ? Tell.said("wider-cloth-or-open", Part.length(need))
+                    : Tell.said("wider-cloth", Part.length(need));
+            Part name = Part.text(cut.piece().name());
+            Said problem = wide(
+                    cut.piece().onFold(), folded && !whole, name, Part.length(width, 1), Part.length(cloth, 1));
             findings.add("fabric.usable width", problem, remedy);
         }
+    }
+
+    private static Said wide(boolean unfolded, boolean folded, Part name, Part width, Part cloth) {
+        if (folded) {
+            return unfolded
+                    ? Tell.said("too-wide.unfolded-folded", name, width, cloth)
+                    : Tell.said("too-wide.folded", name, width, cloth);
+        }
+        return unfolded
+                ? Tell.said("too-wide.unfolded", name, width, cloth)
+                : Tell.said("too-wide.open", name, width, cloth);
     }
 }

@@ -7,7 +7,7 @@ import stretchwright.lay.nest.Effort;
  * effort without a clock give the same lays.
  *
  * @param effort of each search
- * @param clock over all searches together
+ * @param clock over all searches together, and what comes beside them
  */
 public record SearchWork(long seed, Effort effort, ClubClock clock) {
     /** By the effort alone. */

@@ -128,8 +128,13 @@ final class Spread {
 
     /** No layout is shorter, in units of the strip: by sections alone, which know nothing of gaps, flaws and places across. */
     long floor() {
+        return floorOfCuts() + 2 * margin;
+    }
+
+    /** The same in units of the cloth. */
+    synchronized long floorOfCuts() {
         if (floor < 0) {
-            floor = Floor.under(cuts, width, terms.tilt()) + 2 * margin;
+            floor = Floor.under(cuts, width, terms.tilt());
         }
         return floor;
     }

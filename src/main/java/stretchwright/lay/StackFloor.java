@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import stretchwright.lay.nest.Convex;
 import stretchwright.lay.nest.Enclosing;
@@ -43,6 +44,7 @@ final class StackFloor {
     private final long width;
     private final long gap;
     private final double known;
+    private final BooleanSupplier stop;
     private final List<Shape> shapes = new ArrayList<>();
     /** Of each piece the numbers of its shapes, those that are not turned first. */
     private final int[][] turns;
@@ -78,7 +80,8 @@ final class StackFloor {
         }
     }
 
-    private StackFloor(List<Cut> cuts, long width, boolean turned, long gap, long known) {
+    private StackFloor(List<Cut> cuts, long width, boolean turned, long gap, long known, BooleanSupplier stop) {
+        this.stop = stop;
         this.cuts = cuts.stream()
                 .sorted(Comparator.comparingDouble((Cut c) -> c.outline().area())
                         .reversed())
@@ -98,10 +101,15 @@ final class StackFloor {
      * @param turned whether pieces that are not at the fold may be turned by half a turn
      * @param gap that is kept between pieces, in units
      * @param known the length of a lay, in units: no more than this is proved
+     * @param stop ends the halving
      * @return in units; 0 where nothing is proved
      */
-    static long under(List<Cut> cuts, long width, boolean turned, long gap, long known) {
-        return new StackFloor(cuts, width, turned, gap, known).proved();
+    static long under(List<Cut> cuts, long width, boolean turned, long gap, long known, BooleanSupplier stop) {
+        return new StackFloor(cuts, width, turned, gap, known, stop).proved();
+    }
+
+    private boolean goOn() {
+        return work < WORK && !stop.getAsBoolean();
     }
 
     private long proved() {
@@ -115,7 +123,7 @@ final class StackFloor {
         NoFits noFits = new NoFits(parts);
         double proved = 0;
         // more pieces prove no less, but what is as good as the lay known is enough
-        for (int n = 2; n <= cuts.size() && (1 + Lay.NOTHING) * proved < known && work < WORK; n++) {
+        for (int n = 2; n <= cuts.size() && (1 + Lay.NOTHING) * proved < known && goOn(); n++) {
             proved = Math.max(proved, ofLargest(n, new Stack(n, shapes, noFits, gap, known)));
         }
         return (long) Math.ceil(proved - ROUNDING);
@@ -181,7 +189,7 @@ final class StackFloor {
         everywhere(new int[n], 0, stack, open);
         double needed = known;
         long before = work;
-        for (int ranges = 0; !open.isEmpty() && work < WORK; ranges++) {
+        for (int ranges = 0; !open.isEmpty() && goOn(); ranges++) {
             work = before + stack.work() + (long) RANGE * ranges;
             Range range = open.remove();
             long[] middle = range.middle();

@@ -1,9 +1,15 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.lay.nest.Effort;
@@ -59,33 +65,40 @@ final class WaySearch {
 
     /** The shortest quick lay of each way; those near the shortest of all are searched on, but where they reach the floor. */
     Found ways(List<Plan> plans, Effort effort, ClubClock clock) {
+        if (plans.isEmpty()) {
+            return new Found(List.of(), 0);
+        }
+        LayClock beside = clock.beside();
+        ForkJoinTask<Long> sections = ForkJoinPool.commonPool().submit(() -> floorOfSections(plans, beside));
         // the ways know nothing of each other and may be tried side by side; ties go to the first
         List<Laid> quick =
-                shortestOfEach(plans.parallelStream().map(this::quick).toList());
-        double shortest = quick.stream().mapToDouble(Laid::length).min().orElse(0);
-        if (quick.isEmpty() || effort.equals(Effort.NONE)) {
-            return new Found(quick, quick.isEmpty() ? 0 : floor(0));
+                shortestOfEach(plans.parallelStream().map(p -> quick(p, beside)).toList());
+        if (effort.equals(Effort.NONE)) {
+            return new Found(quick, floor(0, sections.join(), beside));
         }
-        double floor = floor(shortest);
+        double shortest = quick.stream().mapToDouble(Laid::length).min().orElseThrow();
+        double floor = floor(shortest, sections.join(), beside);
         Predicate<Laid> worth = l -> l.length() <= NEAR * shortest && l.length() > (1 + Lay.NOTHING) * floor;
         double all =
                 quick.stream().filter(worth).mapToInt(l -> l.layouts.size()).sum();
-        List<Laid> out = new ArrayList<>();
+        List<Supplier<Laid>> out = new ArrayList<>();
         int begun = 0;
         for (Laid laid : quick) {
             int stretches = worth.test(laid) ? laid.layouts.size() : 0;
             ClubClock share = clock.within(begun / all, (begun + stretches) / all);
-            out.add(stretches > 0 ? longer(laid, effort, floor, share) : laid);
+            out.add(() -> stretches > 0 ? longer(laid, effort, floor, share) : laid);
             begun += stretches;
         }
-        return new Found(shortestOfEach(out), floor);
+        // a worker that waits for the other of its crew leaves its place to another crew's
+        Stream<Supplier<Laid>> searches = clock.inTurn() ? out.stream() : out.parallelStream();
+        return new Found(shortestOfEach(searches.map(Supplier::get).toList()), floor);
     }
 
     /**
      * Where even the shortest lay is well above the floor one is searched on: the open one where it is near, as whatever is
      * folded may be laid open. Not where the grain may be tilted: of that the floor knows too little.
      */
-    Found on(Found found, Effort more, double wellAbove) {
+    Found on(Found found, Effort more, double wellAbove, ClubClock clock) {
         double shortest = found.length();
         if (more.equals(Effort.NONE) || terms.tilt() > 0 || shortest <= (1 + wellAbove) * found.floor) {
             return found;
@@ -95,7 +108,7 @@ final class WaySearch {
                 .min(Comparator.comparing((Laid l) -> l.plan.method() != Lay.Method.OPEN)
                         .thenComparingDouble(Laid::length))
                 .orElseThrow();
-        Laid longer = longer(start, more, found.floor, ClubClock.NONE);
+        Laid longer = longer(start, more, found.floor, clock);
         return new Found(
                 shortestOfEach(
                         found.laid.stream().map(l -> l == start ? longer : l).toList()),
@@ -115,10 +128,12 @@ final class WaySearch {
         return out;
     }
 
-    private Laid quick(Plan plan) {
+    private Laid quick(Plan plan, LayClock beside) {
         return new Laid(
                 plan,
-                plan.spreads().stream().map(s -> new LaySearch(s, seed).quick()).toList());
+                plan.spreads().stream()
+                        .map(s -> new LaySearch(s, seed, beside).quick())
+                        .toList());
     }
 
     /** @param floor no lay is shorter, mm: a search that comes down to it is over */
@@ -133,7 +148,7 @@ final class WaySearch {
         return new Laid(laid.plan, stretches(laid.plan, laid.layouts, effort, floor, clock));
     }
 
-    /** Each stretch has an equal share of the time. */
+    /** Each stretch has an equal share of the time; none is begun once it is to stop. */
     private List<Layout> stretches(Plan plan, List<Layout> starts, Effort effort, double floor, ClubClock clock) {
         List<Spread> spreads = plan.spreads();
         double enough = plan.least(floor);
@@ -141,7 +156,11 @@ final class WaySearch {
         double all = spreads.size();
         for (int i = 0; i < spreads.size(); i++) {
             Layout start = starts.get(i).of(spreads.get(i).parts);
-            out.add(new LaySearch(spreads.get(i), seed).longer(start, effort, enough, clock.part(i / all, (i + 1) / all)));
+            LayClock part = clock.part(i / all, (i + 1) / all);
+            out.add(
+                    clock.beside().stop()
+                            ? start
+                            : new LaySearch(spreads.get(i), seed, clock.beside()).longer(start, effort, enough, part));
         }
         return out;
     }
@@ -160,20 +179,38 @@ final class WaySearch {
      * for the gap at the fold, of which the floor knows nothing across; so the open lay's floor holds for every way.
      *
      * @param known the length of the shortest lay found so far, mm; 0 for a floor worked out quickly
+     * @param plain the floor by sections alone, in units
+     * @param beside cuts it short: what is proved until then holds
      */
-    private double floor(double known) {
-        boolean onlyFolded = terms.way() == Style.LayWay.FOLDED;
-        List<Cut> cuts = Cut.all(pieces, onlyFolded ? Lay.Method.FOLDED : Lay.Method.OPEN);
-        long width = Spread.whole(fabric) / (onlyFolded ? 2 : 1);
-        long plain = Floor.under(cuts, width, terms.tilt());
+    private double floor(double known, long plain, LayClock beside) {
         long most = Grid.units(known);
         if (terms.tilt() > 0 || plain >= most) {
             return Grid.mm(plain);
         }
         long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
-        long stacked = StackFloor.under(cuts, width, !fabric.roll().oneWay(), gap, most);
+        long stacked = StackFloor.under(cutsOfFloor(), widthOfFloor(), !fabric.roll().oneWay(), gap, most, beside::stop);
         // pieces that touch the fold across leave no gap at it, so unfolded they come a gap nearer to each other
         long atFold = fabric.roll().oneWay() ? 0 : gap;
         return Grid.mm(Math.max(plain, stacked - atFold));
+    }
+
+    private long floorOfSections(List<Plan> plans, LayClock beside) {
+        return plans.stream()
+                .filter(p -> beside == LayClock.NONE && terms.tilt() == 0 && p.method() == methodOfFloor())
+                .findFirst()
+                .map(p -> p.spreads().get(0).floorOfCuts())
+                .orElseGet(() -> Floor.under(cutsOfFloor(), widthOfFloor(), terms.tilt(), beside::stop));
+    }
+
+    private Lay.Method methodOfFloor() {
+        return terms.way() == Style.LayWay.FOLDED ? Lay.Method.FOLDED : Lay.Method.OPEN;
+    }
+
+    private List<Cut> cutsOfFloor() {
+        return Cut.all(pieces, methodOfFloor());
+    }
+
+    private long widthOfFloor() {
+        return Spread.whole(fabric) / (methodOfFloor() == Lay.Method.FOLDED ? 2 : 1);
     }
 }

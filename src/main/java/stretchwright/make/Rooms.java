@@ -9,9 +9,11 @@ import stretchwright.body.Measured;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.Laying;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -49,13 +51,13 @@ public final class Rooms implements Stages {
 
     @Override
     public Optional<Lay> lay(List<Piece> pieces, Fabric fabric, MakeFile make, Findings findings) {
-        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), findings);
+        return Laying.lay(pieces, fabric, make.style().lay(), make.seed(), LayClock.NONE, findings);
     }
 
     @Override
     public SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit) {
         List<SeamStrain> strains = fit.seams().stream()
-                .map(s -> new SeamStrain(s.seam(), s.pose(), s.needed()))
+                .map(s -> new SeamStrain(s.seam(), s.pose().said(), s.needed()))
                 .toList();
         return Planning.plan(pattern, make.fabric(), make.sewing(), strains);
     }

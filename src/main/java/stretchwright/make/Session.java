@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -59,7 +60,7 @@ public final class Session {
                 earlier,
                 s -> s.advised,
                 List.of(fit.inputs(), make.unit()),
-                () -> OwnUnit.verdicts(Remedies.tried(make, body(), pattern(), fit(), rooms), make.unit()));
+                () -> Remedies.tried(make, body(), pattern(), fit(), rooms));
         lays = stage(
                 earlier,
                 s -> s.lays,
@@ -69,7 +70,7 @@ public final class Session {
                 earlier,
                 s -> s.sewing,
                 List.of(fit.inputs(), make.sewing(), make.unit()),
-                () -> OwnUnit.plan(rooms.sewing(pattern(), make, fit()), make.unit()));
+                this::planned);
         printables = stage(
                 earlier,
                 s -> s.printables,
@@ -145,7 +146,7 @@ public final class Session {
         Map<String, Stage<Document>> all = documents.get();
         return printables().parallelStream()
                 .filter(p -> groups.contains(p.group()))
-                .map(p -> all.get(p.name()).get())
+                .map(p -> Objects.requireNonNull(all.get(p.name())).get())
                 .toList();
     }
 
@@ -173,6 +174,16 @@ public final class Session {
                 Stream.concat(files.stream(), Stream.of(report(files))).toList());
     }
 
+    private SewingPlan planned() {
+        try {
+            return rooms.sewing(pattern(), make, fit());
+        } catch (BadInput e) {
+            Findings findings = new Findings(make.file(), make.unit());
+            e.findings().forEach(f -> findings.add(f.key(), f.wrong(), f.right()));
+            throw new BadInput(findings.all());
+        }
+    }
+
     private interface Room<T> {
         Optional<T> of(Findings findings);
     }
@@ -181,7 +192,7 @@ public final class Session {
         Findings findings = new Findings(make.file(), make.unit());
         Optional<T> result = room.of(findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(findings.all());
         }
         return result.orElseThrow(() -> new IllegalStateException("a stage gave neither a result nor a finding"));
     }

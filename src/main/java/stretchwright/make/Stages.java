@@ -11,6 +11,7 @@ import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.OnHand;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -29,7 +30,7 @@ public interface Stages extends Trials {
                 fabric,
                 make.style().lay().matchAt(),
                 Buying.Counter.of(make.unit()),
-                OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed()));
+                OnHand.of(lay, pieces, fabric, make.style().lay(), make.seed(), LayClock.NONE));
     }
 
     /** In the order of the least time; findings, thrown, where the sewer's own steps cannot be kept. */

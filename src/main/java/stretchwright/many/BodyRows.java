@@ -18,10 +18,11 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.Echo;
-import stretchwright.intake.Limits;
 import stretchwright.intake.Nearest;
-import stretchwright.intake.Section;
+import stretchwright.intake.NameKind;
+import stretchwright.intake.WearerKeys;
 import stretchwright.make.Make;
 
 /**
@@ -162,8 +163,8 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
                 add("", "has " + row.cells().size() + " cells; the header has " + header.size() + ".", "");
                 return Optional.empty();
             }
-            if (!Section.isName(cell("name"))) {
-                add("name", Section.NO_NAME, Section.ANOTHER_NAME);
+            if (!NameKind.isName(cell("name"))) {
+                add("name", Voice.plain().say(NameKind.isNot()), Voice.plain().say(NameKind.write()));
             }
             OptionalDouble age = age();
             Optional<Figure> figure = names.equals(header) ? figure() : sex(age);
@@ -211,7 +212,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         private OptionalDouble age() {
             String text = cell("age");
             OptionalDouble age = text.isEmpty() ? OptionalDouble.empty() : Quantities.number(text);
-            if (!text.isEmpty() && (age.isEmpty() || !Limits.AGE.holds(age.getAsDouble()))) {
+            if (!text.isEmpty() && (age.isEmpty() || !WearerKeys.AGE.range().holds(age.getAsDouble()))) {
                 add("age", Echo.quoted(text) + " is no age in years.", "Write the years: 31, or leave it empty.");
             }
             return age;
@@ -241,7 +242,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
                 return Optional.empty();
             }
             OptionalDouble mm = Quantities.length(text, unit.orElse(Unit.MM));
-            if (mm.isEmpty() || !Limits.MEASUREMENT.holds(mm.getAsDouble())) {
+            if (mm.isEmpty() || !WearerKeys.measure(measure).range().holds(mm.getAsDouble())) {
                 add(
                         measure.term(),
                         Echo.quoted(text) + " is no measure of a body.",

@@ -17,6 +17,7 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Unit;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.OneRoll;
 import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
@@ -47,12 +48,14 @@ public final class Club {
     private final Wish wish;
     private final List<ClubLay.Table> tables;
     private final Map<String, Double> alone;
+    private final boolean stopped;
 
     private Club(List<ClubMember> members, Wish wish, List<ClubLay.Table> tables, Map<String, Double> alone) {
         this.members = List.copyOf(members);
         this.wish = wish;
         this.tables = List.copyOf(tables);
         this.alone = alone;
+        this.stopped = wish.work().clock().beside().stop();
     }
 
     /**
@@ -67,7 +70,7 @@ public final class Club {
      * @throws BadInput where one cannot be drafted, they cannot lie on one roll, or one does not lie on the table
      */
     public static Club of(List<MakeFile> makes, Wish wish, Progress progress) {
-        List<Finding> wrong = new ArrayList<>(ClubCloth.findings(makes));
+        List<Finding> wrong = new ArrayList<>(OneRoll.findings(makes));
         Fabric fabric = makes.get(0).fabric();
         if (wish.table().isPresent() && !fabric.roll().shape().whole()) {
             wrong.add(new Finding(
@@ -81,7 +84,7 @@ public final class Club {
             throw new BadInput(wrong);
         }
         // first, as nothing but writing may follow a search that was stopped
-        Map<String, Double> alone = alone(members, fabric, wish.work().seed());
+        Map<String, Double> alone = alone(members, fabric, wish.work());
         List<ClubLay.Table> tables = tables(members, wish);
         progress.say("lay: " + Amounts.counted(tables.size(), "table"));
         Club club = new Club(members, wish, tables, alone);
@@ -126,21 +129,35 @@ public final class Club {
         Findings findings = new Findings(make.file());
         Optional<Body> body = stages.body(make.measured(), findings);
         Optional<ClubMember> member = body.flatMap(b -> stages.draft(b, make, findings)
-                .map(p -> new ClubMember(name, make, p, OwnUnit.verdicts(stages.judge(p, b, make), make.unit()))));
+                .map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
         member.ifPresent(m -> Cloths.mustMatch(m.pattern(), make, findings));
+        if (findings.isEmpty()) {
+            member.ifPresent(m -> mustFit(m, findings));
+        }
         wrong.addAll(OwnUnit.findings(findings.all(), make.unit()));
         member.ifPresent(m ->
                 progress.say(name + ": " + m.pattern().pieces().size() + " pieces, fit: " + Verdicts.count(m.fit())));
         return findings.isEmpty() ? member : Optional.empty();
     }
 
+    /** Findings where a piece is wider than the cloth, as make says it. */
+    private static void mustFit(ClubMember member, Findings findings) {
+        MakeFile make = member.make();
+        Laying.fits(member.garment().pieces(), make.fabric(), make.style().lay(), findings);
+    }
+
     /** By file, mm. They know nothing of each other and may be laid side by side. */
-    private static Map<String, Double> alone(List<ClubMember> members, Fabric fabric, long seed) {
+    private static Map<String, Double> alone(List<ClubMember> members, Fabric fabric, SearchWork work) {
         LayTerms terms = members.get(0).make().style().lay();
         Map<String, ClubMember> files = new LinkedHashMap<>();
         members.forEach(m -> files.putIfAbsent(m.make().file(), m));
         List<Double> lengths = files.values().parallelStream()
-                .map(m -> Laying.estimate(m.garment().pieces(), fabric, terms, seed)
+                .map(m -> Laying.estimate(
+                                m.garment().pieces(),
+                                fabric,
+                                terms,
+                                work.seed(),
+                                work.clock().beside())
                         .orElseThrow())
                 .toList();
         Map<String, Double> out = new LinkedHashMap<>();
@@ -227,6 +244,11 @@ public final class Club {
     /** Share of the cloth of single lays; negative where the club lay is longer. */
     double saved() {
         return 1 - length() / alone();
+    }
+
+    /** Whether the search was told to stop before its rounds were done: they do not give its lays again. */
+    boolean stopped() {
+        return stopped;
     }
 
     /** Whether one of the garments cannot work as asked. */

@@ -47,7 +47,7 @@ final class ClubJson {
     private static void club(ObjectNode out, Club club) {
         club.wish().table().ifPresent(t -> out.put("tableLength", Numbers.mm(t)));
         Effort effort = club.wish().work().effort();
-        if (!effort.equals(Effort.UNLIMITED)) {
+        if (!effort.equals(Effort.UNLIMITED) && !club.stopped()) {
             out.putArray("rounds").add(effort.explore()).add(effort.compress());
         }
         garments(out.putArray("garments"), club);

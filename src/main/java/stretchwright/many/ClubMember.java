@@ -36,7 +36,7 @@ record ClubMember(String name, MakeFile make, Pattern pattern, FitReport fit) {
     List<String> stops() {
         return fit.verdicts().stream()
                 .filter(v -> v.severity() == FitReport.Severity.STOP)
-                .map(v -> name + ": " + Verdicts.line(v))
+                .map(v -> name + ": " + Verdicts.line(v, make.unit()))
                 .toList();
     }
 

@@ -11,6 +11,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
@@ -93,7 +94,7 @@ public final class Compare {
         lines.add("");
         lines.add("What the fit check says (stops and cautions; A has " + Verdicts.count(a.fit()) + ", B "
                 + Verdicts.count(b.fit()) + ")");
-        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line())));
+        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line(Voice.of(own)))));
         return lines;
     }
 
@@ -171,12 +172,14 @@ public final class Compare {
         ArrayNode onlyB = out.putArray("onlyInB");
         only(b.pattern(), a.pattern()).forEach(onlyB::add);
         ArrayNode said = out.putArray("verdicts");
+        Voice inA = Voice.of(a.make().unit());
+        Voice inB = Voice.of(b.make().unit());
         for (CompareVerdict v : verdicts) {
             ObjectNode one = said.addObject()
                     .put("status", v.status().word())
-                    .put("about", v.said().about());
-            v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", w.message()));
-            v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", w.message()));
+                    .put("about", inA.say(v.said().about()));
+            v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", inA.say(w.message())));
+            v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", inB.say(w.message())));
         }
         return Report.text(root);
     }

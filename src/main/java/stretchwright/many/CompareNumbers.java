@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.Subject;
+import stretchwright.ground.Voice;
 import stretchwright.make.Made;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -79,18 +81,20 @@ final class CompareNumbers {
     }
 
     private static Map<String, Number> fit(FitReport fit) {
+        Voice voice = Voice.plain();
         Map<String, Number> out = new LinkedHashMap<>();
         for (FitReport.LevelFit l : fit.levels()) {
-            out.put(l.place() + ": flat width", new Number(l.width(), "mm"));
-            out.put(l.place() + ": stretched standing", new Number(100 * l.across(), "%"));
-            out.put(l.place() + ": pressure", new Number(Laplace.toMmHg(l.pressure()), "mmHg"));
+            String place = voice.say(l.place());
+            out.put(place + ": flat width", new Number(l.width(), "mm"));
+            out.put(place + ": stretched standing", new Number(100 * l.across(), "%"));
+            out.put(place + ": pressure", new Number(Laplace.toMmHg(l.pressure()), "mmHg"));
         }
         for (FitReport.Opening o : fit.openings()) {
-            out.put(o.opening() + ": in reserve", new Number(100 * (o.allowed() - o.needed()), "%"));
+            out.put(voice.say(o.opening().said()) + ": in reserve", new Number(100 * (o.allowed() - o.needed()), "%"));
         }
         for (FitReport.Pose p : fit.poses()) {
             out.put(
-                    p.pose() + ", " + p.region() + " " + p.direction() + ": in reserve",
+                    voice.say(Subject.of(p).about()) + ": in reserve",
                     new Number(100 * (p.available() - p.needed()), "%"));
         }
         return out;

@@ -15,6 +15,7 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
 import stretchwright.make.OpenFormats;
@@ -108,9 +109,7 @@ public final class Sizes {
     }
 
     private static FitReport fit(MakeFile make, BodyRows.Row row, Pattern pattern) {
-        return OwnUnit.verdicts(
-                FitCheck.of(pattern, row.body(), make.fabric(), make.boot(), make.style(), make.machines()),
-                make.unit());
+        return FitCheck.of(pattern, row.body(), make.fabric(), make.boot(), make.style(), make.machines());
     }
 
     /** The largest group of sizes with the same pieces and edges; of equal ones the first. */
@@ -158,10 +157,11 @@ public final class Sizes {
     }
 
     private Document nestOnPaper(Nest n) {
+        Voice voice = Voice.of(make.unit());
         List<String> stops = sizes.stream()
                 .flatMap(s -> s.fit.verdicts().stream()
                         .filter(v -> v.severity() == FitReport.Severity.STOP)
-                        .map(v -> s.name + ": " + v.message() + " " + v.remedy()))
+                        .map(v -> s.name + ": " + voice.say(v.message().and(v.remedy()))))
                 .toList();
         NestJob job = new NestJob(
                 n,
@@ -189,7 +189,7 @@ public final class Sizes {
         for (Size s : sizes) {
             s.fit.verdicts().stream()
                     .filter(v -> v.severity() == FitReport.Severity.STOP)
-                    .forEach(v -> lines.add(s.name + ": " + Verdicts.line(v)));
+                    .forEach(v -> lines.add(s.name + ": " + Verdicts.line(v, make.unit())));
         }
         return lines;
     }

@@ -9,6 +9,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Nest;
@@ -28,6 +29,7 @@ final class SizesText {
         root.put("name", make.name());
         ObjectNode out = root.putObject("nest");
         ArrayNode names = out.putArray("sizes");
+        Voice voice = Voice.of(make.unit());
         for (Sizes.Size size : sizes) {
             ObjectNode one = names.addObject();
             one.put("name", size.name());
@@ -37,9 +39,9 @@ final class SizesText {
             for (FitReport.Verdict v : size.fit().verdicts()) {
                 verdicts.addObject()
                         .put("severity", v.severity().word())
-                        .put("about", v.about())
-                        .put("message", v.message())
-                        .put("remedy", v.remedy());
+                        .put("about", voice.say(v.about()))
+                        .put("message", voice.say(v.message()))
+                        .put("remedy", voice.say(v.remedy()));
             }
         }
         ArrayNode pieces = out.putArray("pieces");

@@ -109,11 +109,12 @@ final class SurveyTrial {
         Kind kind = reasons.isEmpty() ? Kind.HELD : Kind.BROKEN;
         Optional<Boot> boot = in.bootFor(body);
         FitReport fit = FitCheck.withoutSlips(pattern, body, in.fabric(), boot, in.style(), in.machines());
+        Voice voice = Voice.plain();
         if (kind == Kind.HELD && fit.stops()) {
             kind = Kind.STOPPED;
             fit.verdicts().stream()
                     .filter(v -> v.severity() == FitReport.Severity.STOP)
-                    .forEach(v -> reasons.add(new Reason(v.about(), v.message())));
+                    .forEach(v -> reasons.add(new Reason(voice.say(v.about()), voice.say(v.message()))));
         }
         return new Outcome(
                 kind,

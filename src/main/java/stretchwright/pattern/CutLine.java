@@ -53,7 +53,7 @@ final class CutLine {
         for (int i = 0; i < chords.size(); i++) {
             corner(chords.get(i), chords.get((i + 1) % chords.size()), out);
         }
-        return new Polygon(withoutRepeats(withoutLoops(out)));
+        return new Polygon(withoutRepeats(withoutLoops(withoutRepeats(withoutLoops(out)))));
     }
 
     /** Where the sew line is hollow and tighter than the allowance its offset crosses itself: the loop is cut out. */

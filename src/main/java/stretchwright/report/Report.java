@@ -7,6 +7,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.Table;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.SewingPlan;
@@ -52,26 +53,21 @@ public final class Report {
         program.put("seed", make.seed());
         report.put("unit", make.unit().symbol());
         ReportWearer.wearer(report.putObject("wearer"), make, body);
-        fabric(report.putObject("fabric"), make);
-        make.boot().ifPresent(boot -> ReportInputs.boot(report.putObject("boot"), boot));
-        ReportInputs.style(report.putObject("style"), make.style());
+        ReportEcho.section(report.putObject("fabric"), "fabric", make, Table.keys());
+        if (make.boot().isPresent()) {
+            ReportEcho.section(report.putObject("boot"), "boot", make, Table.keys());
+        }
+        ReportEcho.section(report.putObject("style"), "style", make, Table.keys());
         ReportWearer.history(report, make.worn());
         ArrayNode machines = report.putArray("machines");
         make.machines().forEach(machine -> machines.add(machine.word()));
         ReportPattern.pattern(report.putObject("pattern"), pattern, Voice.of(make.unit()));
-        ReportResults.fit(report.putObject("fit"), fit);
+        ReportResults.fit(report.putObject("fit"), fit, Voice.of(make.unit()));
         ReportCloth.lays(report.putObject("lay"), lays);
-        ReportSewing.plan(report.putObject("sewing"), sewing);
+        ReportSewing.plan(report.putObject("sewing"), sewing, make.unit());
         cost(report.putObject("cost"), lays);
         files(report, others);
         return new Document(NAME, KIND, 1, withOwnSize(report));
-    }
-
-    private static void fabric(ObjectNode out, MakeFile make) {
-        ReportInputs.fabric(out, make.fabric());
-        if (!make.contrasts().isEmpty()) {
-            ReportInputs.contrasts(out.putArray("contrasts"), make.contrasts());
-        }
     }
 
     /** What of the cloths has a price; the first with one tells its metres too. */

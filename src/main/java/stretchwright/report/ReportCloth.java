@@ -4,6 +4,7 @@ import java.util.List;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
@@ -138,7 +139,7 @@ public final class ReportCloth {
             one.put("name", fit.what().name())
                     .put("across", Numbers.mm(fit.what().across()))
                     .put("along", Numbers.mm(fit.what().along()))
-                    .put("source", fit.what().source())
+                    .put("source", Voice.plain().say(fit.what().source()))
                     .put("total", fit.total());
             ArrayNode counts = one.putArray("counts");
             fit.counts().forEach(counts::add);

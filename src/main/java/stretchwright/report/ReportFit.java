@@ -1,7 +1,12 @@
 package stretchwright.report;
 
+import java.util.List;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.Reinforcement;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -9,47 +14,54 @@ import tools.jackson.databind.node.ObjectNode;
 final class ReportFit {
     private ReportFit() {}
 
-    static void seams(ArrayNode out, FitReport fit) {
+    static void seams(ArrayNode out, FitReport fit, Voice voice) {
         for (FitReport.SeamFit s : fit.seams()) {
             out.addObject()
                     .put("seam", s.seam())
                     .put("standing", Numbers.share(s.standing()))
-                    .put("pose", s.pose())
+                    .put("pose", s.pose().word())
                     .put("needed", Numbers.share(s.needed()))
-                    .put("stitch", s.stitch())
-                    .put("stitchName", s.stitchName())
+                    .put("stitch", s.stitch().number())
+                    .put("stitchName", s.stitch().plainName())
                     .put("stands", Numbers.share(s.stands()))
                     .put("holds", s.holds())
-                    .put("reinforcement", s.reinforcement());
+                    .put(
+                            "reinforcement",
+                            several(
+                                    s.reinforcement().stream()
+                                            .map(Reinforcement::said)
+                                            .toList(),
+                                    voice));
         }
     }
 
     static void covers(ArrayNode out, FitReport fit) {
         for (FitReport.Cover c : fit.covers()) {
             ObjectNode one = out.addObject();
-            one.put("region", c.region()).put("pose", c.pose()).put("areal", Numbers.share(c.areal()));
+            one.put("region", c.region().word())
+                    .put("pose", c.pose().word()).put("areal", Numbers.share(c.areal()));
             c.weight().ifPresent(w -> one.put("weight", Numbers.mm(w)));
             c.limit().ifPresent(l -> one.put("limit", Numbers.share(l)));
             one.put("shows", c.shows());
         }
     }
 
-    static void lengths(ArrayNode out, FitReport fit) {
+    static void lengths(ArrayNode out, FitReport fit, Voice voice) {
         for (FitReport.LengthFit l : fit.lengths()) {
             out.addObject()
-                    .put("what", l.what())
-                    .put("direction", l.direction())
+                    .put("what", voice.say(l.what()))
+                    .put("direction", l.direction().word())
                     .put("cut", Numbers.mm(l.cut()))
                     .put("washed", Numbers.mm(l.washed()));
         }
     }
 
-    static void slips(ArrayNode out, FitReport fit) {
+    static void slips(ArrayNode out, FitReport fit, Voice voice) {
         for (FitReport.Slip s : fit.slips()) {
             out.addObject()
-                    .put("measure", s.measure())
+                    .put("measure", s.measure().term())
                     .put("by", Numbers.mm(s.by()))
-                    .put("changes", s.changes());
+                    .put("changes", several(s.changes(), voice));
         }
     }
 
@@ -67,9 +79,16 @@ final class ReportFit {
         }
     }
 
-    static void tried(ArrayNode out, FitReport.Verdict verdict) {
+    static void tried(ArrayNode out, FitReport.Verdict verdict, Voice voice) {
         for (FitReport.Tried t : verdict.tried()) {
-            out.addObject().put("change", t.change()).put("turns", t.turns()).put("after", t.after());
+            out.addObject()
+                    .put("change", voice.say(t.change()))
+                    .put("turns", t.turns())
+                    .put("after", voice.say(t.after()));
         }
+    }
+
+    private static String several(List<Said> all, Voice voice) {
+        return voice.say(Part.listed(Part.Join.SEMICOLON, all));
     }
 }

@@ -3,6 +3,7 @@ package stretchwright.report;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Voice;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -10,7 +11,7 @@ import tools.jackson.databind.node.ObjectNode;
 final class ReportResults {
     private ReportResults() {}
 
-    static void fit(ObjectNode out, FitReport fit) {
+    static void fit(ObjectNode out, FitReport fit, Voice voice) {
         ArrayNode levels = out.putArray("levels");
         for (FitReport.LevelFit l : fit.levels()) {
             ObjectNode level = levels.addObject();
@@ -31,7 +32,7 @@ final class ReportResults {
         ArrayNode openings = out.putArray("openings");
         for (FitReport.Opening o : fit.openings()) {
             openings.addObject()
-                    .put("opening", o.opening())
+                    .put("opening", o.opening().word())
                     .put("relaxed", Numbers.mm(o.relaxed()))
                     .put("mustPass", Numbers.mm(o.mustPass()))
                     .put("needed", Numbers.share(o.needed()))
@@ -41,28 +42,28 @@ final class ReportResults {
         ArrayNode poses = out.putArray("poses");
         for (FitReport.Pose p : fit.poses()) {
             poses.addObject()
-                    .put("pose", p.pose())
-                    .put("region", p.region())
-                    .put("direction", p.direction())
+                    .put("pose", p.pose().word())
+                    .put("region", p.region().word())
+                    .put("direction", p.direction().word())
                     .put("needed", Numbers.share(p.needed()))
                     .put("neededIfStuck", Numbers.share(p.neededIfStuck()))
                     .put("available", Numbers.share(p.available()))
                     .put("passes", p.passes())
                     .put("derived", p.derived());
         }
-        ReportFit.seams(out.putArray("seams"), fit);
+        ReportFit.seams(out.putArray("seams"), fit, voice);
         ReportFit.covers(out.putArray("covers"), fit);
-        ReportFit.lengths(out.putArray("lengths"), fit);
-        ReportFit.slips(out.putArray("slips"), fit);
+        ReportFit.lengths(out.putArray("lengths"), fit, voice);
+        ReportFit.slips(out.putArray("slips"), fit, voice);
         ReportFit.course(out.putArray("course"), fit);
         ArrayNode verdicts = out.putArray("verdicts");
         for (FitReport.Verdict v : fit.verdicts()) {
             ObjectNode verdict = verdicts.addObject();
             verdict.put("severity", v.severity().word())
-                    .put("about", v.about())
-                    .put("message", v.message())
-                    .put("remedy", v.remedy());
-            ReportFit.tried(verdict.putArray("tried"), v);
+                    .put("about", voice.say(v.about()))
+                    .put("message", voice.say(v.message()))
+                    .put("remedy", voice.say(v.remedy()));
+            ReportFit.tried(verdict.putArray("tried"), v, voice);
         }
     }
 }

@@ -18,10 +18,6 @@ record Bench(Optional<Machine> at, Optional<Setup> combined) {
         OVERLOCK,
         COVER;
 
-        String word() {
-            return this == COVER ? "coverstitch" : "overlock";
-        }
-
         static Setup of(Stitch stitch) {
             return stitch == Stitch.COVERSTITCH || stitch == Stitch.CHAINSTITCH ? COVER : OVERLOCK;
         }

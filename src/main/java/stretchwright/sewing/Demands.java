@@ -13,7 +13,7 @@ record Demands(Pattern pattern, List<SeamStrain> strains) {
     static List<Seam> seams(Pattern pattern, Step step) {
         return pattern.seams().stream()
                 .filter(seam -> seam.sides().stream()
-                        .allMatch(side -> step.joins().contains(Words.place(side))
+                        .allMatch(side -> step.joins().contains(Joined.of(side))
                                 || Words.places(pattern, side).stream()
                                         .anyMatch(place -> step.joins().contains(place))))
                 .toList();

@@ -2,10 +2,15 @@ package stretchwright.sewing;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** Puts the sewer's own steps among those of the pattern, and finds what cannot be kept. */
 final class Extras {
@@ -14,29 +19,37 @@ final class Extras {
     private Extras() {}
 
     static List<Step> into(List<Step> steps, List<SewingTerms.Extra> extras) {
+        Map<String, StepName> names = new LinkedHashMap<>();
+        steps.forEach(s -> names.put(s.name().word(), s.name()));
+        extras.forEach(e -> names.putIfAbsent(e.name(), new StepName.Own(e.name())));
         List<Step> all = new ArrayList<>(steps);
         for (SewingTerms.Extra extra : extras) {
+            StepName name = new StepName.Own(extra.name());
             all.add(Step.unsewn(
-                    extra.name(),
+                    name,
                     extra.place(),
                     List.of(),
                     extra.minutes(),
-                    new LinkedHashSet<>(extra.after()),
-                    extra.instruction(),
-                    ""));
-            all.replaceAll(s -> extra.before().contains(s.name()) ? s.alsoAfter(extra.name()) : s);
+                    extra.after().stream()
+                            .map(word -> names.getOrDefault(word, new StepName.Own(word)))
+                            .collect(Collectors.toCollection(LinkedHashSet::new)),
+                    Tell.own(extra.instruction()),
+                    Said.NOTHING));
+        }
+        for (SewingTerms.Extra extra : extras) {
+            StepName name = new StepName.Own(extra.name());
+            all.replaceAll(s -> extra.before().contains(s.name().word()) ? s.alsoAfter(name) : s);
         }
         return all;
     }
 
     /** Names that are taken or not there, rings of waiting, more steps than can be ordered. */
     static void check(List<Step> steps, List<SewingTerms.Extra> extras, Findings findings) {
-        Set<String> names = new HashSet<>();
-        steps.forEach(s -> names.add(s.name()));
+        List<String> known = steps.stream().map(s -> s.name().word()).toList();
+        Set<String> names = new HashSet<>(known);
         if (names.size() < steps.size()) {
-            findings.add(KEY, "Two steps have the same name.", "Give each extra step a name of its own.");
+            findings.add(KEY, Tell.said("wrong.same-name"), Tell.said("right.same-name"));
         }
-        List<String> known = steps.stream().map(Step::name).toList();
         for (SewingTerms.Extra extra : extras) {
             List<String> named = new ArrayList<>(extra.after());
             named.addAll(extra.before());
@@ -44,23 +57,24 @@ final class Extras {
             if (!named.isEmpty()) {
                 findings.add(
                         KEY,
-                        "The step \"" + extra.name() + "\" names \"" + named.get(0)
-                                + "\", which this plan does not have.",
-                        "Steps of this plan are: " + String.join(", ", known) + ".");
+                        Tell.said("wrong.no-such-step", Part.text(extra.name()), Part.text(named.get(0))),
+                        Tell.said("right.no-such-step", Part.listed(Part.Join.COMMA, words(known))));
             }
         }
-        List<String> ring = Rings.among(steps);
-        if (!ring.isEmpty()) {
-            findings.add(
-                    KEY,
-                    "The steps wait for each other: " + String.join(", then ", ring) + ", then the first again.",
-                    "Leave out one \"after\" or \"before\".");
-        }
+        Rings.among(steps).stream()
+                .<Part>map(name -> Part.text(name.word()))
+                .reduce((one, next) -> Tell.said("wrong.then", one, next))
+                .ifPresent(ring ->
+                        findings.add(KEY, Tell.said("wrong.wait-in-a-ring", ring), Tell.said("right.wait-in-a-ring")));
         if (steps.size() > OrderOfWork.MOST_JOBS) {
             findings.add(
                     KEY,
-                    "The plan has " + steps.size() + " steps.",
-                    "At most " + OrderOfWork.MOST_JOBS + " can be put in order; leave out an extra step.");
+                    Tell.said("wrong.too-many-steps", Part.count(steps.size())),
+                    Tell.said("right.too-many-steps", Part.count(OrderOfWork.MOST_JOBS)));
         }
+    }
+
+    private static List<Part.Text> words(List<String> names) {
+        return names.stream().map(Part::text).toList();
     }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
@@ -14,18 +16,17 @@ import stretchwright.pattern.Stitch;
 
 /** What stands at the two ends of the work: the tests on scraps, the plain hem, pressing and trying on. */
 record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
-    static final String HEM = "hems";
-    static final String PRESS = "press and cool";
-    static final String TRY_ON = "try on";
-
     /** A scrap seam in each direction, mm (makers-troubles story S4 asks for both directions). */
     static final double SCRAP = 100;
 
     /** Test seams are pulled to one and a half at least (makers-troubles story S4). */
     private static final double USUAL_PULL = 0.5;
 
-    static String testOf(Tool tool) {
-        return "test " + tool.stitch().plainName();
+    /** How far the row runs over its own beginning, mm; common practice, no source. */
+    private static final double OVERLAP = 20;
+
+    static StepName testOf(Tool tool) {
+        return new StepName.Test(tool.stitch());
     }
 
     /** One test for each stitch that the steps use, in the order of first use. */
@@ -40,11 +41,9 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private Step test(Tool tool, boolean first, Optional<SeamStrain> worst) {
-        double stands = tool.stitch().extensibility();
-        double pull = Math.max(
-                Math.min(USUAL_PULL, stands), worst.map(w -> upTo5(w.needed())).orElse(0.0));
-        String needle = first ? " with a new " + Settings.needle(fabric) : "";
-        String unplug = tool.byHand() ? "" : " Unplug the machine whenever you thread it or change a needle.";
+        Said sewn = first
+                ? Tell.said("test.do-new-needle", Tell.mm(SCRAP), Settings.needle(fabric))
+                : Tell.said("test.do", Tell.mm(SCRAP));
         return Step.sewn(
                 testOf(tool),
                 tool,
@@ -53,13 +52,8 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 2 * SCRAP,
                 Work.handling(Pace.TEST),
                 Set.of(),
-                "On two layers of scrap from the same cloth sew " + Words.mm(SCRAP) + " across the cloth and "
-                        + Words.mm(SCRAP) + " along it" + needle
-                        + "; let it run over four layers at one place, as at the crotch." + adjusting(tool) + unplug,
-                "Pull each test seam from " + Words.mm(SCRAP) + " to " + Words.mm(SCRAP * (1 + pull))
-                        + worst.map(w -> asked(w, stands)).orElse("")
-                        + ": no thread snaps and the seam lies flat again."
-                        + (tool.byHand() ? "" : " No stitch is skipped. Write the settings down."));
+                sewn.and(adjusting(tool)).and(tool.byHand() ? Said.NOTHING : Tell.said("test.unplug")),
+                pulled(tool.stitch(), worst).and(tool.byHand() ? Said.NOTHING : Tell.said("test.write-down")));
     }
 
     /** A share, rounded up to whole 5 mm of the test seam. */
@@ -67,25 +61,31 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
         return Math.ceil(needed * SCRAP / 5 - 1e-9) * 5 / SCRAP;
     }
 
-    private static String asked(SeamStrain worst, double stands) {
-        String most = " (the " + worst.seam() + " is drawn by " + Words.percent(worst.needed()) + " at most: "
-                + worst.pose() + ")";
-        return worst.needed() <= stands
-                ? most
-                : most + ", more than the " + Words.percent(stands) + " that this stitch is known to stand";
+    private static Said pulled(Stitch stitch, Optional<SeamStrain> worst) {
+        double stands = stitch.extensibility();
+        double pull = Math.max(
+                Math.min(USUAL_PULL, stands), worst.map(w -> upTo5(w.needed())).orElse(0.0));
+        Part from = Tell.mm(SCRAP);
+        Part to = Tell.mm(SCRAP * (1 + pull));
+        if (worst.isEmpty()) {
+            return Tell.said("test.pull", from, to);
+        }
+        SeamStrain w = worst.get();
+        Part seam = Tell.seam(w.seam());
+        Part drawn = Part.share(w.needed());
+        return w.needed() <= stands
+                ? Tell.said("test.pull-drawn", from, to, seam, drawn, w.pose())
+                : Tell.said("test.pull-too-far", from, to, seam, drawn, w.pose(), Part.share(stands));
     }
 
     /** What to turn when the test is not good; where to begin stands in the step's setting. */
-    private static String adjusting(Tool tool) {
+    private static Said adjusting(Tool tool) {
         return switch (tool.stitch()) {
-            case OVERLOCK_3, OVERLOCK_4 ->
-                " If the seam waves, raise the differential feed; if it gathers, lower it. Keep your fingers away from"
-                        + " knife and needle.";
-            case COVERSTITCH ->
-                " If a ridge stands up between the rows, loosen the looper one small step and try again.";
-            case ZIGZAG -> " If a thread snaps, take a wider or a shorter zigzag.";
-            case CHAINSTITCH, LOCKSTITCH -> " If a thread snaps, take a shorter stitch and a looser thread.";
-            case BACKSTITCH_BY_HAND -> " Stretch the cloth a little as you sew.";
+            case OVERLOCK_3, OVERLOCK_4 -> Tell.said("test.adjust-overlock");
+            case COVERSTITCH -> Tell.said("test.adjust-cover");
+            case ZIGZAG -> Tell.said("test.adjust-zigzag");
+            case CHAINSTITCH, LOCKSTITCH -> Tell.said("test.adjust-straight");
+            case BACKSTITCH_BY_HAND -> Tell.said("test.adjust-hand");
         };
     }
 
@@ -96,94 +96,90 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
     /** After the inseam: in the round the row closes on itself, and no seam end lies open at the boot. */
     private Step hem(SeamGroup hem) {
         Tool tool = kit.hem();
-        String how = tool.stitch() == Stitch.COVERSTITCH
-                ? "Coverstitch once round from the outside, so that the threads underneath cover the raw edge."
-                : "Sew once round over the raw edge, from the inside.";
-        String elastic = LowerSteps.notion(pattern, "sole elastic")
-                .map(FinishSteps::gathered)
-                .orElse("");
+        Optional<Notion> elastic = LowerSteps.notion(pattern, Named.SOLE_ELASTIC);
         return Step.sewn(
-                HEM,
+                StepKind.HEMS,
                 tool,
                 Step.TURNED_HEM,
                 hem.places(pattern),
                 hem.length(),
                 Pace.ringSeam(tool.stitch(), hem.length(), hem.times()),
-                Set.of(LegSteps.SIDE, PartSteps.PANELS, LegSteps.INSEAMS, LowerSteps.COVER_JOIN),
-                "Now that " + (elastic.isEmpty() ? "the inner leg is" : "the covers are") + " closed, turn "
-                        + Words.allowance(hem.first())
-                        + " of the lower edge to the inside, all round. " + sloping(hem) + elastic + how
-                        + " Overlap the ends by 20 mm at " + (elastic.isEmpty() ? "the inseam" : "the back seam")
-                        + ", so that no seam end lies open."
-                        + pinsOut(tool) + Words.limitAround(tool, fabric),
-                "The raw edge is caught all round, the hem lies without waves and still passes the heel.");
+                Set.of(StepKind.SIDE_SEAMS, StepKind.PANELS, StepKind.INSEAMS, StepKind.COVER_JOIN),
+                turned(hem, elastic.isPresent())
+                        .and(curved(hem) ? Tell.said("hem.curved") : Said.NOTHING)
+                        .and(elastic.map(FinishSteps::gathered).orElse(Said.NOTHING))
+                        .and(tool.stitch() == Stitch.COVERSTITCH ? Tell.said("hem.cover") : Tell.said("hem.over-edge"))
+                        .and(overlapped(elastic.isPresent()))
+                        .and(Words.pinsOut(tool))
+                        .and(Words.limitAround(tool, fabric)),
+                Tell.said("hem.check"));
     }
 
-    private static String gathered(Notion elastic) {
-        return "Cut " + elastic.count() + " lengths of elastic " + Words.mm(elastic.width()) + " wide, "
-                + Words.mm(elastic.cut()) + " long, overlap each by " + Words.mm(elastic.ends())
-                + " to a ring, lay it into the turned edge and stretch it evenly between the quarters as you sew; do not"
-                + " sew into it. ";
+    private static Said turned(SeamGroup hem, boolean ofCovers) {
+        return ofCovers
+                ? Tell.said("hem.turn-cover", Words.allowance(hem.first()))
+                : Tell.said("hem.turn-leg", Words.allowance(hem.first()));
+    }
+
+    private static Said overlapped(boolean ofCovers) {
+        return ofCovers
+                ? Tell.said("hem.overlap-cover", Part.sewn(OVERLAP))
+                : Tell.said("hem.overlap-leg", Part.sewn(OVERLAP));
+    }
+
+    private static Said gathered(Notion elastic) {
+        return Tell.said(
+                "hem.elastic",
+                Part.count(elastic.count()),
+                Tell.mm(elastic.width()),
+                Tell.mm(elastic.cut()),
+                Tell.mm(elastic.ends()));
     }
 
     /** An edge that slopes is curved: only a narrow turn lies flat on it. */
-    private String sloping(SeamGroup hem) {
-        boolean curved = hem.seams().stream()
+    private boolean curved(SeamGroup hem) {
+        return hem.seams().stream()
                 .flatMap(s -> s.sides().stream())
                 .map(side -> pattern.piece(side.piece()).edge(side.edge()).line())
                 .anyMatch(line -> line.points().size() > 2);
-        return curved
-                ? "The edge is curved: ease it over as you turn it, stretching where it is hollow, and baste it first. "
-                : "";
-    }
-
-    private static String pinsOut(Tool tool) {
-        return tool.byHand() ? "" : " Take pins out before they reach the needle.";
     }
 
     /** The steps that no other sewing step waits for: when they are done, all is. */
-    private static Set<String> endsOf(List<Step> sewing) {
-        Set<String> ends = new LinkedHashSet<>();
+    private static Set<StepName> endsOf(List<Step> sewing) {
+        Set<StepName> ends = new LinkedHashSet<>();
         sewing.forEach(step -> ends.add(step.name()));
         sewing.forEach(step -> ends.removeAll(step.after()));
         return ends;
     }
 
     List<Step> last(List<Step> sewing) {
-        Set<String> ends = endsOf(sewing);
         Step press = Step.unsewn(
-                PRESS,
-                "iron",
+                StepKind.PRESS,
+                Place.IRON,
                 List.of(),
                 Pace.PRESS,
-                ends,
-                "Lay every seam flat and press it through a thin cloth with the iron at 110 C or less, without steam;"
-                        + " set the iron down and lift it, do not push it. Let the pair cool flat before you move it.",
-                "The cloth does not shine and the seams lie flat when cool.");
+                endsOf(sewing),
+                Tell.said("press.do"),
+                Tell.said("press.check"));
         Step tryOn = Step.unsewn(
-                TRY_ON,
-                "hand",
+                StepKind.TRY_ON,
+                Place.HAND,
                 List.of(),
                 Pace.TRY_ON,
-                Set.of(PRESS),
-                "Put the pair on and squat, sit and lunge ten times. Take it off at once if a foot or leg turns numb,"
-                        + " cold or blue." + boot() + open(),
-                "The upper edge drops less than 15 mm, the lower edges rise less than 20 mm, no thread snaps, and no"
-                        + " cloth hangs loose.");
+                Set.of(StepKind.PRESS),
+                Tell.said("try-on.do").and(open()),
+                Tell.said("try-on.check", Part.sewn(15), Part.sewn(20)));
         return List.of(press, tryOn);
     }
 
-    private static String boot() {
-        return " Over a skate, the lower edge must end above the blade or the wheels.";
+    private Said open() {
+        boolean closed = has(Seam.Role.WAISTBAND_JOIN) || has(Seam.Role.CASING);
+        boolean finished = has(Seam.Role.CUFF_JOIN) || has(Seam.Role.HEM);
+        return (closed ? Said.NOTHING : Tell.said("try-on.open-top"))
+                .and(finished ? Said.NOTHING : Tell.said("try-on.open-below"));
     }
 
-    private String open() {
-        String top = SeamGroup.of(pattern, Seam.Role.WAISTBAND_JOIN).isEmpty()
-                        && SeamGroup.of(pattern, Seam.Role.CASING).isEmpty()
-                ? " The top edge is left as it was cut: this pattern has no waistband."
-                : "";
-        boolean finished = SeamGroup.of(pattern, Seam.Role.CUFF_JOIN).isPresent()
-                || SeamGroup.of(pattern, Seam.Role.HEM).isPresent();
-        return top + (finished ? "" : " The lower edges are left as they were cut: this pattern has no cuff or hem.");
+    private boolean has(Seam.Role role) {
+        return SeamGroup.of(pattern, role).isPresent();
     }
 }

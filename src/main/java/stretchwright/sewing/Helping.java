@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 
@@ -20,11 +22,11 @@ record Helping(Pattern pattern, Fabric fabric, SewingTerms terms, Demands demand
         return new SewingPlan.Help(
                 step.tool().map(t -> Settings.of(t.stitch(), fabric, terms.kept())),
                 seams.stream().map(Seam::allowance).distinct().sorted().toList(),
-                spread(seams),
+                spread(pattern, seams),
                 why,
                 demand(step),
-                mishap.map(Mishaps.Mishap::mistake).orElse(""),
-                mishap.map(Mishaps.Mishap::undo).orElse(""));
+                mishap.map(Mishaps.Mishap::mistake).orElse(Said.NOTHING),
+                mishap.map(Mishaps.Mishap::undo).orElse(Said.NOTHING));
     }
 
     private Optional<SewingPlan.Demand> demand(Step step) {
@@ -35,28 +37,28 @@ record Helping(Pattern pattern, Fabric fabric, SewingTerms terms, Demands demand
                                 s.pose(), s.needed(), tool.stitch().extensibility())));
     }
 
-    private String spread(List<Seam> seams) {
-        List<String> all = new ArrayList<>();
+    private static List<Said> spread(Pattern pattern, List<Seam> seams) {
+        List<Said> all = new ArrayList<>();
         for (Seam seam : seams) {
             Seam.Side one = seam.sides().get(0);
             Seam.Side other = seam.sides().get(seam.sides().size() - 1);
             double more = one.length() - other.length();
             if (Math.abs(more) > LEVEL) {
-                Seam.Side shorter = more < 0 ? one : other;
-                all.add("the " + shorter.edge() + " of the " + shorter.piece() + " is " + Words.mm(Math.abs(more))
-                        + " shorter; stretch it to the other edge, evenly " + between(seam));
+                all.add(stretched(pattern, seam, more < 0 ? one : other, Math.abs(more)));
             }
         }
-        return String.join("; ", all.stream().distinct().toList());
+        return all.stream().distinct().toList();
     }
 
-    private String between(Seam seam) {
-        return switch (seam.role()) {
-            case WAISTBAND_JOIN, CUFF_JOIN -> "between the four quarters";
-            default -> {
-                List<String> marks = Words.sharedNotches(pattern, seam);
-                yield marks.isEmpty() ? "from end to end" : "between the marks " + String.join(", ", marks);
-            }
-        };
+    private static Said stretched(Pattern pattern, Seam seam, Seam.Side shorter, double by) {
+        Part edge = Tell.edge(shorter.edge());
+        Part piece = Tell.piece(shorter.piece());
+        if (seam.role() == Seam.Role.WAISTBAND_JOIN || seam.role() == Seam.Role.CUFF_JOIN) {
+            return Tell.said("spread.quarters", edge, piece, Tell.mm(by));
+        }
+        List<String> marks = Words.sharedNotches(pattern, seam);
+        return marks.isEmpty()
+                ? Tell.said("spread.ends", edge, piece, Tell.mm(by))
+                : Tell.said("spread.marks", edge, piece, Tell.mm(by), Words.named(marks));
     }
 }

@@ -77,7 +77,7 @@ final class Lots {
     static int tests(List<Step> steps) {
         int bits = 0;
         for (int i = 0; i < steps.size(); i++) {
-            Optional<String> test = steps.get(i).tool().map(FinishSteps::testOf);
+            Optional<StepName> test = steps.get(i).tool().map(FinishSteps::testOf);
             bits |= test.equals(Optional.of(steps.get(i).name())) ? 1 << i : 0;
         }
         return bits;

@@ -2,12 +2,13 @@ package stretchwright.sewing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 
@@ -111,7 +112,7 @@ public final class Planning {
     }
 
     private SewingPlan.Optimum optimum(int conversions) {
-        List<String> chain = Alternation.longest(jobs).stream()
+        List<StepName> chain = Alternation.longest(jobs).stream()
                 .map(job -> steps.get(job).name())
                 .toList();
         return new SewingPlan.Optimum(
@@ -126,23 +127,24 @@ public final class Planning {
         for (int i = 0; i < order.size(); i++) {
             int other = order.get(i);
             if ((jobs.get(job).after() >> other & 1) == 1) {
-                String why = Reasons.why(steps.get(job).name(), steps.get(other).name());
+                Said why = Reasons.why(steps.get(job).name(), steps.get(other).name());
                 reasons.add(new SewingPlan.Reason(i + 1, why));
             }
         }
         return reasons;
     }
 
-    private String converting(Bench.Change change) {
+    private Said converting(Bench.Change change) {
         if (change.conversions() == 0) {
-            return "";
+            return Said.NOTHING;
         }
-        return "First unplug the machine and convert it to "
-                + change.then().combined().orElseThrow().word() + "; its "
-                + String.format(Locale.ROOT, "%.0f", terms.conversion()) + " minutes are counted apart. ";
+        Part minutes = new Part.Minutes(terms.conversion(), 0);
+        return change.then().combined().orElseThrow() == Bench.Setup.COVER
+                ? Tell.said("convert.cover", minutes)
+                : Tell.said("convert.overlock", minutes);
     }
 
-    private SewingPlan.Operation operation(int job, List<Integer> order, String first) {
+    private SewingPlan.Operation operation(int job, List<Integer> order, Said first) {
         Step step = steps.get(job);
         List<SewingPlan.Reason> before = before(job, order);
         return new SewingPlan.Operation(
@@ -155,10 +157,10 @@ public final class Planning {
                 Grid.snap(step.length()),
                 step.work().tenths(Work.Band.KNOWN_DRAFT) / 10.0,
                 before.stream().map(SewingPlan.Reason::step).toList(),
-                first + step.instruction(),
+                first.and(step.instruction()),
                 step.check(),
                 helping.of(
                         step,
-                        before.stream().filter(r -> !r.because().isEmpty()).toList()));
+                        before.stream().filter(r -> !r.because().isNothing()).toList()));
     }
 }

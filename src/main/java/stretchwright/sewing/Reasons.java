@@ -1,77 +1,82 @@
 package stretchwright.sewing;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import stretchwright.ground.Said;
 
 /** Why one step must come before another; the first rule that holds answers. */
 final class Reasons {
     private static final List<Rule> RULES = List.of(
-            rule(any(), named("test "), "a stitch is tried on a scrap first: a scrap is cheaper than a leg"),
-            rule(is(FinishSteps.PRESS), any(), "heat once, at the end, over finished seams"),
-            rule(is(FinishSteps.TRY_ON), any(), "the cloth must be cool and every seam sewn"),
-            rule(any(), in(PartSteps.ON_THE_FLAT_LEG), "a pocket is sewn on while the leg lies flat"),
-            rule(any(), is(TopSteps.DARTS), "a dart is sewn while the leg is flat"),
-            rule(is(LegSteps.ROW), any(), "the row lies on the finished seam, and only now does that lie flat"),
-            rule(is(PartSteps.GUSSET), any(), "the gusset is set into the gap that the rises leave"),
-            rule(is(LegSteps.INSEAMS), is(PartSteps.GUSSET), "the inseam ends at the gusset's tip"),
-            rule(is(LegSteps.INSEAMS), is(LegSteps.ROW), "once the inner leg is closed the rises no longer lie flat"),
-            rule(is(LegSteps.INSEAMS), any(), "the inseam runs over finished seams in one go"),
-            rule(is(LegSteps.BAR), any(), "it crosses the finished seam"),
-            rule(is(LegSteps.FRONT, LegSteps.BACK), any(), "a leg must be whole before two are joined"),
-            rule(any(), is(TopSteps.ELASTIC), "the elastic is closed to a ring before it is laid in"),
-            rule(any(), is(TopSteps.EYELETS), "the holes are made in one layer, before the band is folded"),
-            rule(is(TopSteps.CORD), any(), "the channel must be there before the cord goes in"),
-            rule(any(), is(TopSteps.POCKET_HEM), "the pocket's opening is finished before its sides"),
-            rule(any(), is(TopSteps.POCKET), "the pocket's sides are sewn while the band is flat"),
-            rule(is(TopSteps.TOP), any(), "ring is sewn to ring"),
-            rule(is(TopSteps.ROW), any(), "the row goes through the folded band"),
-            rule(is(TopSteps.CASING), any(), "the casing is turned over a closed top edge"),
-            rule(named("join the "), is(PartSteps.TAILBONE), "the seam catches the pouch's upper edge"),
-            rule(named("join the "), named("fold and mark"), "quarters are set on quarters"),
-            rule(named("join the "), named("turn and mark"), "quarters are set on quarters"),
-            rule(named("join the "), named("mark the "), "quarters are set on quarters"),
-            rule(named("fold and mark"), any(), "the quarters are measured from the ring's seam"),
-            rule(named("turn and mark"), any(), "the quarters are measured from the rings' seams"),
-            rule(named("mark the "), any(), "only now is the edge closed to a ring"),
-            rule(is(LowerSteps.COVER_JOIN), any(), "ring is sewn to ring"),
-            rule(is(FinishSteps.HEM), is(LowerSteps.COVER_JOIN), "the cover's own edge is turned last"),
+            rule(any(), test(), Tell.said("why.test")),
+            rule(is(StepKind.PRESS), any(), Tell.said("why.press")),
+            rule(is(StepKind.TRY_ON), any(), Tell.said("why.try-on")),
+            rule(any(), in(PartSteps.ON_THE_FLAT_LEG), Tell.said("why.pocket-on-leg")),
+            rule(any(), is(StepKind.DARTS), Tell.said("why.darts")),
+            rule(is(StepKind.ROW_OVER_RISES), any(), Tell.said("why.row-over-rises")),
+            rule(is(StepKind.GUSSET), any(), Tell.said("why.gusset")),
+            rule(is(StepKind.INSEAMS), is(StepKind.GUSSET), Tell.said("why.inseam-gusset")),
+            rule(is(StepKind.INSEAMS), is(StepKind.ROW_OVER_RISES), Tell.said("why.inseam-row")),
+            rule(is(StepKind.INSEAMS), any(), Tell.said("why.inseam")),
+            rule(is(StepKind.CROTCH_BAR), any(), Tell.said("why.bar")),
+            rule(is(StepKind.FRONT_RISE, StepKind.BACK_RISE), any(), Tell.said("why.rise")),
+            rule(any(), is(StepKind.ELASTIC), Tell.said("why.elastic")),
+            rule(any(), is(StepKind.EYELETS), Tell.said("why.eyelets")),
+            rule(is(StepKind.CORD), any(), Tell.said("why.cord")),
+            rule(any(), is(StepKind.KEY_POCKET_HEM), Tell.said("why.pocket-hem")),
+            rule(any(), is(StepKind.KEY_POCKET), Tell.said("why.pocket-on-band")),
+            rule(is(StepKind.BAND_TOP), any(), Tell.said("why.rings")),
+            rule(is(StepKind.BAND_ROW), any(), Tell.said("why.band-row")),
+            rule(is(StepKind.CASING), any(), Tell.said("why.casing")),
+            rule(is(StepKind.BAND_JOIN), is(StepKind.TAILBONE_POCKET), Tell.said("why.pouch")),
             rule(
-                    is(FinishSteps.HEM),
-                    any(),
-                    "sewn in the round the hem closes on itself, and no seam end lies open at the boot"),
-            rule(is(LowerSteps.STRAP_ENDS), is(LowerSteps.STRAP_EDGES), "a strap is closed before its ends are caught"),
-            rule(is(LowerSteps.STRAP_ENDS), any(), "the strap's ends are caught on a finished edge"));
+                    is(StepKind.BAND_JOIN, StepKind.CUFF_JOIN),
+                    is(
+                            StepKind.BAND_FOLD,
+                            StepKind.CUFF_FOLD,
+                            StepKind.BAND_TURN,
+                            StepKind.LEG_TOP_MARKS,
+                            StepKind.LEG_END_MARKS),
+                    Tell.said("why.quarters")),
+            rule(is(StepKind.BAND_FOLD, StepKind.CUFF_FOLD), any(), Tell.said("why.fold")),
+            rule(is(StepKind.BAND_TURN), any(), Tell.said("why.turn")),
+            rule(is(StepKind.LEG_TOP_MARKS, StepKind.LEG_END_MARKS), any(), Tell.said("why.marks")),
+            rule(is(StepKind.COVER_JOIN), any(), Tell.said("why.rings")),
+            rule(is(StepKind.HEMS), is(StepKind.COVER_JOIN), Tell.said("why.cover-hem")),
+            rule(is(StepKind.HEMS), any(), Tell.said("why.hem")),
+            rule(is(StepKind.STRAP_ENDS), is(StepKind.STRAP_EDGES), Tell.said("why.strap-edges")),
+            rule(is(StepKind.STRAP_ENDS), any(), Tell.said("why.strap-ends")));
 
-    private record Rule(Predicate<String> step, Predicate<String> before, String because) {}
+    private record Rule(Predicate<StepName> step, Predicate<StepName> before, Said because) {}
 
     private Reasons() {}
 
-    /** Empty only for steps of the sewer's own. */
-    static String why(String step, String before) {
+    /** Nothing only for steps of the sewer's own. */
+    static Said why(StepName step, StepName before) {
         return RULES.stream()
                 .filter(r -> r.step.test(step) && r.before.test(before))
                 .findFirst()
                 .map(Rule::because)
-                .orElse("");
+                .orElse(Said.NOTHING);
     }
 
-    private static Rule rule(Predicate<String> step, Predicate<String> before, String because) {
+    private static Rule rule(Predicate<StepName> step, Predicate<StepName> before, Said because) {
         return new Rule(step, before, because);
     }
 
-    private static Predicate<String> any() {
+    private static Predicate<StepName> any() {
         return name -> true;
     }
 
-    private static Predicate<String> is(String... names) {
+    private static Predicate<StepName> is(StepName... names) {
         return List.of(names)::contains;
     }
 
-    private static Predicate<String> in(java.util.Set<String> names) {
+    private static Predicate<StepName> in(Set<StepName> names) {
         return names::contains;
     }
 
-    private static Predicate<String> named(String start) {
-        return name -> name.startsWith(start);
+    private static Predicate<StepName> test() {
+        return name -> name instanceof StepName.Test;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -16,57 +17,44 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
     /**
      * What differs between band and cuff.
      *
-     * @param ring "waistband" or "cuff", as said to the sewer
-     * @param garment what it is joined to, as said to the sewer
-     * @param seamMeets the garment seam at which the ring's own seam is set
+     * @param marks the step that marks what it is joined to
+     * @param foldNeeds steps that close the ring and put something into its fold
      * @param garmentNeeds steps that close the garment's edge into a ring
      */
     private record Kind(
-            Seam.Role ends, Seam.Role join, String ring, String garment, String seamMeets, Set<String> garmentNeeds) {
-        String many(int times) {
-            return times == 1 ? ring : ring + "s";
-        }
-
-        String ringStep(int times) {
-            return ring + Words.count(times, " ring", " rings");
-        }
-
-        String foldStep(int times) {
-            return "fold and mark the " + many(times);
-        }
-
-        String markStep(int times) {
-            return "mark the " + garment + Words.count(times, "", "s");
-        }
-    }
+            Words.Ring ring,
+            Seam.Role ends,
+            Seam.Role join,
+            StepKind fold,
+            StepKind marks,
+            StepKind joins,
+            Set<StepName> foldNeeds,
+            Set<StepName> garmentNeeds) {}
 
     private static final Kind BAND = new Kind(
+            Words.Ring.BAND,
             Seam.Role.WAISTBAND_ENDS,
             Seam.Role.WAISTBAND_JOIN,
-            "waistband",
-            "leg top",
-            "back rise seam",
-            Set.of(LegSteps.SIDE, TopSteps.DARTS, PartSteps.PANELS, LegSteps.FRONT, LegSteps.BACK, LegSteps.ROW));
+            StepKind.BAND_FOLD,
+            StepKind.LEG_TOP_MARKS,
+            StepKind.BAND_JOIN,
+            Set.of(StepKind.BAND_RING, StepKind.BAND_RINGS, StepKind.BAND_TOP, StepKind.EYELETS, StepKind.ELASTIC),
+            Set.of(
+                    StepKind.SIDE_SEAMS,
+                    StepKind.DARTS,
+                    StepKind.PANELS,
+                    StepKind.FRONT_RISE,
+                    StepKind.BACK_RISE,
+                    StepKind.ROW_OVER_RISES));
     private static final Kind CUFF = new Kind(
+            Words.Ring.CUFF,
             Seam.Role.CUFF_ENDS,
             Seam.Role.CUFF_JOIN,
-            "cuff",
-            "leg end",
-            "inseam",
-            Set.of(LegSteps.SIDE, PartSteps.PANELS, LegSteps.INSEAMS));
-
-    /** The step that closes the band's layers into rings, whether there is one or two. */
-    static String[] bandRings() {
-        return new String[] {BAND.ringStep(1), BAND.ringStep(2)};
-    }
-
-    private String foldName(Kind kind, int times) {
-        return twoLayers(kind) ? "turn and mark the waistband" : kind.foldStep(times);
-    }
-
-    static String bandFold() {
-        return BAND.foldStep(1);
-    }
+            StepKind.CUFF_FOLD,
+            StepKind.LEG_END_MARKS,
+            StepKind.CUFF_JOIN,
+            Set.of(StepKind.CUFF_RINGS),
+            Set.of(StepKind.SIDE_SEAMS, StepKind.PANELS, StepKind.INSEAMS));
 
     /** A band of two layers: an outer one and a facing, which are joined along the top instead of folded. */
     private boolean twoLayers(Kind kind) {
@@ -86,122 +74,127 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
         return steps;
     }
 
+    private StepKind rings(Kind kind, SeamGroup ends) {
+        if (kind == CUFF) {
+            return StepKind.CUFF_RINGS;
+        }
+        return ends.times() == 1 ? StepKind.BAND_RING : StepKind.BAND_RINGS;
+    }
+
     private Step close(Kind kind, SeamGroup ends) {
         Tool tool = kit.seam();
         return Step.sewn(
-                kind.ringStep(ends.times()),
+                rings(kind, ends),
                 tool,
                 Step.SUPERIMPOSED,
                 ends.joins(),
                 ends.length(),
                 Pace.flatSeam(tool.stitch(), ends.length(), ends.times()),
-                kind == BAND ? Set.of(TopSteps.POCKET) : Set.of(),
-                "Bring the short ends of "
-                        + (twoLayers(kind) ? "the waistband and those of its facing" : whose(kind, ends))
-                        + " right sides together and sew " + Words.edges(ends.first()) + " into a ring"
-                        + (twoLayers(kind) ? ", each for itself." : ".")
-                        + Words.sewLine(ends.first())
-                        + Words.pins(tool) + Words.limitAlong(tool, fabric),
-                Words.lengths(pattern, ends.first()) + " The ring is not twisted.");
+                kind == BAND ? Set.of(StepKind.KEY_POCKET) : Set.of(),
+                closed(kind, ends)
+                        .and(Words.sewLine(ends.first()))
+                        .and(Words.pins(tool))
+                        .and(Words.limitAlong(tool, fabric)),
+                Words.lengths(pattern, ends.first()).and(Tell.said("ring.check")));
     }
 
-    private static String whose(Kind kind, SeamGroup ends) {
-        return Words.count(ends.times(), "the ", "each ") + kind.ring;
+    private Said closed(Kind kind, SeamGroup ends) {
+        Said edges = Words.edges(ends.first());
+        if (kind == CUFF) {
+            return Tell.said("ring.close-cuffs", edges);
+        }
+        return twoLayers(kind) ? Tell.said("ring.close-two-bands", edges) : Tell.said("ring.close-band", edges);
     }
 
     private Step fold(Kind kind, SeamGroup join) {
-        String quarters =
-                " Put a clip at its seam, one opposite, and one halfway between on either side: four quarters.";
         Piece piece = pattern.piece(ring(kind, join).piece());
-        String line = twoLayers(kind) ? "" : foldLine(piece);
-        String elastic = kind == BAND
-                        && !twoLayers(kind)
-                        && pattern.notions().stream().anyMatch(n -> n.name().equals("waist elastic"))
-                ? " Lay the elastic ring into the fold, quarters on quarters."
-                : "";
-        String how = twoLayers(kind)
-                ? "Turn the two layers right sides out, the facing inside, raw lower edges level."
-                : "Fold " + Words.count(join.times(), "the ring", "each ring") + line
-                        + ", outside of the cloth out, raw" + " edges level.";
+        boolean elastic = kind == BAND
+                && !twoLayers(kind)
+                && LowerSteps.notion(pattern, Named.WAIST_ELASTIC).isPresent();
         return Step.unsewn(
-                foldName(kind, join.times()),
-                "table",
+                folding(kind),
+                Place.TABLE,
                 longEdges(piece, ring(kind, join)),
                 join.times() * Pace.FOLD_AND_MARK,
-                kind == BAND
-                        ? Set.of(kind.ringStep(1), kind.ringStep(2), TopSteps.TOP, TopSteps.EYELETS, TopSteps.ELASTIC)
-                        : Set.of(kind.ringStep(1), kind.ringStep(2)),
-                how + quarters + elastic,
-                "The four parts between the clips are equally long, and "
-                        + (twoLayers(kind) ? "the upper edge lies flat." : "the fold is not twisted."));
+                kind.foldNeeds,
+                folded(kind, piece)
+                        .and(Tell.said("fold.quarters"))
+                        .and(elastic ? Tell.said("fold.elastic") : Said.NOTHING),
+                twoLayers(kind) ? Tell.said("fold.check-two-layers") : Tell.said("fold.check"));
     }
 
-    private static String foldLine(Piece piece) {
+    private StepKind folding(Kind kind) {
+        return twoLayers(kind) ? StepKind.BAND_TURN : kind.fold;
+    }
+
+    private Said folded(Kind kind, Piece piece) {
+        if (twoLayers(kind)) {
+            return Tell.said("fold.two-layers");
+        }
         return piece.marks().stream()
                 .filter(m -> m.kind() == Mark.Kind.FOLD)
                 .findFirst()
-                .map(m -> " along the line marked \"" + m.name() + "\"")
-                .orElse(" along its middle");
+                .map(m -> foldedAlong(kind, m))
+                .orElseGet(() -> kind == BAND ? Tell.said("fold.band-middle") : Tell.said("fold.cuffs-middle"));
     }
 
-    private static List<String> longEdges(Piece piece, Seam.Side joined) {
-        return Stream.of("lower edge", "upper edge")
+    private static Said foldedAlong(Kind kind, Mark line) {
+        return kind == BAND
+                ? Tell.said("fold.band", Tell.mark(line.name()))
+                : Tell.said("fold.cuffs", Tell.mark(line.name()));
+    }
+
+    private static List<Joined> longEdges(Piece piece, Seam.Side joined) {
+        return Stream.of(Named.LOWER_EDGE, Named.UPPER_EDGE)
                 .filter(name -> piece.edges().stream().anyMatch(e -> e.name().equals(name)))
-                .map(name -> joined.piece() + ": " + name)
+                .map(name -> new Joined(joined.piece(), name))
                 .toList();
     }
 
     private Step mark(Kind kind, SeamGroup join) {
-        String how = kind == BAND
-                ? "Bring the front and the back rise seam together and put a clip at each side, where the edge folds;"
-                        + " the two seams are the other two marks."
-                : "Put a clip opposite the inseam of each leg and one halfway between on either side; the inseam is"
-                        + " the fourth mark.";
         return Step.unsewn(
-                kind.markStep(join.times()),
-                "table",
+                kind.marks,
+                Place.TABLE,
                 Words.places(pattern, garment(kind, join)),
                 join.times() * Pace.MARK,
                 kind.garmentNeeds,
-                how,
-                "The edge is parted into four equal lengths.");
+                kind == BAND ? Tell.said("marks.leg-top") : Tell.said("marks.leg-ends"),
+                Tell.said("marks.check"));
     }
 
     private Step join(Kind kind, SeamGroup join) {
         Tool tool = kit.seam();
-        Seam.Side ring = ring(kind, join);
-        Seam.Side garment = garment(kind, join);
-        String each = Words.count(join.times(), "the ", "each ");
-        String inside = kind == BAND ? "" : " Turn the allowances of the two seams to opposite sides.";
         return Step.sewn(
-                "join the " + kind.many(join.times()),
+                kind.joins,
                 tool,
                 Step.SUPERIMPOSED,
                 join.places(pattern),
                 join.length(),
                 Pace.ringSeam(tool.stitch(), join.length(), join.times()),
-                before(kind, join),
-                "With the pair right side out, slip " + Words.count(join.times(), "the", "a")
-                        + (twoLayers(kind) ? " finished " : " folded ") + kind.ring + " over " + each + kind.garment
-                        + ", right sides together, all three"
-                        + " raw edges level, its seam on the " + kind.seamMeets + " and clip to clip; sew once round."
-                        + Words.stretch(ring, garment, kind.ring, kind.garment) + inside + caught(kind)
-                        + Words.notches(pattern, join.first())
-                        + Words.sewLine(join.first()) + Words.pins(tool)
-                        + Words.limitAround(tool, fabric),
-                "Fold the " + kind.ring + " away from the leg: all three layers are caught all round, the quarters"
-                        + " still meet, and the seam stretches over your hands without a snap.");
+                kind == BAND
+                        ? Set.of(folding(kind), kind.marks, StepKind.TAILBONE_POCKET)
+                        : Set.of(folding(kind), kind.marks),
+                slipped(kind)
+                        .and(Words.stretch(ring(kind, join), garment(kind, join), kind.ring))
+                        .and(kind == BAND ? Said.NOTHING : Tell.said("join.opposite-allowances"))
+                        .and(caught(kind))
+                        .and(Words.notches(pattern, join.first()))
+                        .and(Words.sewLine(join.first()))
+                        .and(Words.pins(tool))
+                        .and(Words.limitAround(tool, fabric)),
+                kind == BAND ? Tell.said("join.check-band") : Tell.said("join.check-cuffs"));
     }
 
-    private String caught(Kind kind) {
-        boolean pouch = pattern.pieces().stream().anyMatch(p -> p.name().equals(PartSteps.TAILBONE));
-        return kind == BAND && pouch ? " Catch the upper edge of the tailbone pad pocket in the seam, inside." : "";
+    private Said slipped(Kind kind) {
+        if (kind == CUFF) {
+            return Tell.said("join.cuffs");
+        }
+        return twoLayers(kind) ? Tell.said("join.finished-band") : Tell.said("join.folded-band");
     }
 
-    private static Set<String> before(Kind kind, SeamGroup join) {
-        return kind == BAND
-                ? Set.of(kind.foldStep(join.times()), kind.markStep(join.times()), PartSteps.TAILBONE)
-                : Set.of(kind.foldStep(join.times()), kind.markStep(join.times()));
+    private Said caught(Kind kind) {
+        boolean pouch = pattern.pieces().stream().anyMatch(p -> p.name().equals(StepKind.TAILBONE_POCKET.word()));
+        return kind == BAND && pouch ? Tell.said("join.pouch") : Said.NOTHING;
     }
 
     /** The side that is also closed into a ring; else the second side. */

@@ -10,18 +10,18 @@ import java.util.Set;
 
 /** Steps that wait for each other in a ring. */
 final class Rings {
-    private final Map<String, Step> steps = new LinkedHashMap<>();
-    private final Set<String> done = new HashSet<>();
+    private final Map<StepName, Step> steps = new LinkedHashMap<>();
+    private final Set<StepName> done = new HashSet<>();
 
     private Rings(List<Step> all) {
         all.forEach(s -> steps.put(s.name(), s));
     }
 
     /** One ring, each step before the one that waits for it; empty where there is none. */
-    static List<String> among(List<Step> all) {
+    static List<StepName> among(List<Step> all) {
         Rings rings = new Rings(all);
         for (Step step : all) {
-            List<String> ring = rings.from(step, new ArrayList<>(), new HashMap<>());
+            List<StepName> ring = rings.from(step, new ArrayList<>(), new HashMap<>());
             if (!ring.isEmpty()) {
                 return ring;
             }
@@ -29,10 +29,10 @@ final class Rings {
         return List.of();
     }
 
-    private List<String> from(Step step, List<String> path, Map<String, Integer> on) {
+    private List<StepName> from(Step step, List<StepName> path, Map<StepName, Integer> on) {
         Integer met = on.get(step.name());
         if (met != null) {
-            List<String> ring = new ArrayList<>(path.subList(met, path.size()));
+            List<StepName> ring = new ArrayList<>(path.subList(met, path.size()));
             java.util.Collections.reverse(ring);
             return ring;
         }
@@ -41,9 +41,8 @@ final class Rings {
         }
         on.put(step.name(), path.size());
         path.add(step.name());
-        for (String before : step.after()) {
-            Step next = steps.get(before);
-            List<String> ring = next == null ? List.of() : from(next, path, on);
+        for (Step next : steps.values()) {
+            List<StepName> ring = step.after().contains(next.name()) ? from(next, path, on) : List.of();
             if (!ring.isEmpty()) {
                 return ring;
             }

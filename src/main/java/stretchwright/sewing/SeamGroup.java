@@ -30,12 +30,12 @@ record SeamGroup(List<Seam> seams) {
         return seams.stream().mapToInt(Seam::times).sum();
     }
 
-    List<String> joins() {
-        return seams.stream().flatMap(s -> s.sides().stream()).map(Words::place).toList();
+    List<Joined> joins() {
+        return seams.stream().flatMap(s -> s.sides().stream()).map(Joined::of).toList();
     }
 
     /** The same, an edge that runs over several parts of a leg named on each. */
-    List<String> places(Pattern pattern) {
+    List<Joined> places(Pattern pattern) {
         return seams.stream()
                 .flatMap(s -> s.sides().stream())
                 .flatMap(side -> Words.places(pattern, side).stream())

@@ -1,9 +1,12 @@
 package stretchwright.sewing;
 
+import stretchwright.ground.Part;
+
 /**
  * What the fit check found of a seam in the worst pose.
  *
  * @param seam as named in the pattern
+ * @param pose its name, as it is told
  * @param needed strain along it, a share
  */
-public record SeamStrain(String seam, String pose, double needed) {}
+public record SeamStrain(String seam, Part pose, double needed) {}

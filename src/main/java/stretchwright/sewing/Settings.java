@@ -3,6 +3,8 @@ package stretchwright.sewing;
 import java.util.Map;
 import java.util.OptionalDouble;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -26,35 +28,44 @@ final class Settings {
 
     private static Setting usual(Stitch stitch, double weight) {
         return switch (stitch) {
-            case OVERLOCK_3, OVERLOCK_4 -> setting(stitch, 2.1, weight, OptionalDouble.of(1.5), "");
-            case COVERSTITCH -> setting(stitch, 3.0, weight, OptionalDouble.of(1.2), "");
-            case ZIGZAG -> setting(stitch, 2.0, weight, OptionalDouble.empty(), "1 mm wide for seams, 4 mm for hems");
-            case CHAINSTITCH -> setting(stitch, 2.5, weight, OptionalDouble.of(1.0), "a loose looper thread");
-            case LOCKSTITCH -> setting(stitch, 2.5, weight, OptionalDouble.empty(), "a loose needle thread");
-            case BACKSTITCH_BY_HAND -> setting(stitch, 2.5, weight, OptionalDouble.empty(), "a loose thread");
+            case OVERLOCK_3, OVERLOCK_4 -> setting(stitch, 2.1, weight, OptionalDouble.of(1.5), Said.NOTHING);
+            case COVERSTITCH -> setting(stitch, 3.0, weight, OptionalDouble.of(1.2), Said.NOTHING);
+            case ZIGZAG -> setting(stitch, 2.0, weight, OptionalDouble.empty(), zigzag());
+            case CHAINSTITCH -> setting(stitch, 2.5, weight, OptionalDouble.of(1.0), Tell.said("set.note-looper"));
+            case LOCKSTITCH -> setting(stitch, 2.5, weight, OptionalDouble.empty(), Tell.said("set.note-needle"));
+            case BACKSTITCH_BY_HAND -> setting(stitch, 2.5, weight, OptionalDouble.empty(), Tell.said("set.note-hand"));
         };
     }
 
-    private static Setting setting(Stitch stitch, double length, double weight, OptionalDouble feed, String note) {
+    private static Said zigzag() {
+        return Tell.said("set.note-zigzag", Part.millimetres(1, 0), Part.millimetres(4, 0));
+    }
+
+    private static Setting setting(Stitch stitch, double length, double weight, OptionalDouble feed, Said note) {
         return new Setting(length, needle(stitch, weight), thread(stitch, weight), feed, note, false);
     }
 
-    private static String needle(Stitch stitch, double weight) {
-        if (stitch == Stitch.BACKSTITCH_BY_HAND) {
-            return "a fine ball point needle for hand";
-        }
-        return "stretch needle " + (weight < LIGHT ? "70/10" : weight <= HEAVY ? "75/11" : "90/14");
+    private static Said needle(Stitch stitch, double weight) {
+        String size = weight < LIGHT ? "70/10" : weight <= HEAVY ? "75/11" : "90/14";
+        return stitch == Stitch.BACKSTITCH_BY_HAND
+                ? Tell.said("set.needle-hand")
+                : Tell.said("set.needle", Part.text(size));
     }
 
-    private static String thread(Stitch stitch, double weight) {
-        String tex = weight < LIGHT ? "Tex 18 to 24" : weight <= HEAVY ? "Tex 24 to 27" : "Tex 40";
-        boolean looper = !ThreadUse.positions(stitch).keySet().stream()
-                .allMatch(p -> p.endsWith("needle") || p.equals("bobbin"));
-        return "polyester, " + tex + (looper ? "; textured polyester in the loopers" : "");
+    private static Said thread(Stitch stitch, double weight) {
+        boolean looper = ThreadUse.positions(stitch).keySet().stream().anyMatch(Threading::isLooper);
+        return looper ? Tell.said("set.thread-looper", tex(weight)) : Tell.said("set.thread", tex(weight));
+    }
+
+    private static Said tex(double weight) {
+        if (weight < LIGHT) {
+            return Tell.said("set.tex-light");
+        }
+        return weight <= HEAVY ? Tell.said("set.tex-middle") : Tell.said("set.tex-heavy");
     }
 
     /** The needle to buy or to put in, for the whole pair. */
-    static String needle(Fabric fabric) {
+    static Said needle(Fabric fabric) {
         return needle(Stitch.OVERLOCK_4, fabric.quality().weight().orElse(USUAL_WEIGHT));
     }
 }

@@ -4,7 +4,8 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -15,7 +16,7 @@ import stretchwright.pattern.Stitch;
  * @param threads the same, thread by thread
  * @param optimum why no order is better
  * @param firstPair minutes for someone who sews such a pair for the first time
- * @param thread metres per machine word, in the order of first use
+ * @param thread metres per machine, in the order of first use
  * @param several pairs sewn together; empty for one
  */
 public record SewingPlan(
@@ -23,7 +24,7 @@ public record SewingPlan(
         int changeovers,
         double minutes,
         double firstPair,
-        Map<String, Double> thread,
+        Map<Place, Double> thread,
         List<Thread> threads,
         Optimum optimum,
         Optional<SeveralPairs> several) {
@@ -33,21 +34,15 @@ public record SewingPlan(
         thread = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(thread));
     }
 
-    /** The same with its operations in other words. */
-    public SewingPlan with(List<Operation> worded) {
-        return new SewingPlan(worded, changeovers, minutes, firstPair, thread, threads, optimum, several);
-    }
-
     /**
      * One thread of a machine.
      *
-     * @param position where it is threaded: "left needle", "upper looper", "bobbin"
      * @param metres waste included
      * @param length metres on one cone (overlock and cover machines) or spool
      * @param count cones or spools that takes; each position needs one of its own
      */
-    public record Thread(String machine, String position, double metres, double length, int count) {
-        static Thread of(String machine, String position, double metres, double length) {
+    public record Thread(Place machine, Threading position, double metres, double length, int count) {
+        static Thread of(Place machine, Threading position, double metres, double length) {
             return new Thread(
                     machine, position, Math.round(metres * 10) / 10.0, length, (int) Math.ceil(metres / length));
         }
@@ -60,10 +55,10 @@ public record SewingPlan(
      * @param validOrders how many there are
      * @param conversions how often one machine is converted in this order
      * @param fewestConversions the least of any valid order
-     * @param forcedBy names of steps that wait for each other and are sewn in turn in the two setups; empty where that does
+     * @param forcedBy steps that wait for each other and are sewn in turn in the two setups; empty where that does
      *     not force a conversion
      */
-    public record Optimum(BigInteger validOrders, int conversions, int fewestConversions, List<String> forcedBy) {
+    public record Optimum(BigInteger validOrders, int conversions, int fewestConversions, List<StepName> forcedBy) {
         public Optimum {
             forcedBy = List.copyOf(forcedBy);
         }
@@ -73,10 +68,9 @@ public record SewingPlan(
      * One thing to do.
      *
      * @param step 1, 2, ... in the order of work
-     * @param machine the machine's word, or "hand", or "iron", or "table"
      * @param stitch empty where nothing is sewn
      * @param seam ISO 4916 number, empty where nothing is sewn
-     * @param joins piece and edge names that meet, such as "leg: front inseam"
+     * @param joins edges that meet
      * @param length sewn length in mm, all repetitions together
      * @param after steps that must be done before this one
      * @param instruction one or two sentences for the sewer
@@ -85,37 +79,20 @@ public record SewingPlan(
      */
     public record Operation(
             int step,
-            String name,
-            String machine,
+            StepName name,
+            Place place,
             Optional<Stitch> stitch,
             String seam,
-            List<String> joins,
+            List<Joined> joins,
             double length,
             double minutes,
             List<Integer> after,
-            String instruction,
-            String check,
+            Said instruction,
+            Said check,
             Help help) {
         public Operation {
             joins = List.copyOf(joins);
             after = List.copyOf(after);
-        }
-
-        /** The same with every sentence put in other words. */
-        public Operation worded(UnaryOperator<String> words) {
-            return new Operation(
-                    step,
-                    name,
-                    machine,
-                    stitch,
-                    seam,
-                    joins,
-                    length,
-                    minutes,
-                    after,
-                    words.apply(instruction),
-                    words.apply(check),
-                    help.worded(words));
         }
     }
 
@@ -124,51 +101,41 @@ public record SewingPlan(
      *
      * @param setting empty where no machine sews
      * @param allowances mm, of the seams sewn; empty where nothing is sewn together
-     * @param spread which side is stretched or eased, by how much, between which marks; empty where both are as long
+     * @param spread for each seam whose sides differ: which is stretched or eased, by how much, between which marks
      * @param why for each step that must be done before: its number and the reason
      * @param demand what the worst pose asks of the seam; empty where nothing was computed
-     * @param mistake what often goes wrong here, and how it is seen; empty where nothing is known
+     * @param mistake what often goes wrong here, and how it is seen; nothing where it is not known
      * @param undo how to put that right
      */
     public record Help(
             Optional<Setting> setting,
             List<Double> allowances,
-            String spread,
+            List<Said> spread,
             List<Reason> why,
             Optional<Demand> demand,
-            String mistake,
-            String undo) {
+            Said mistake,
+            Said undo) {
         /** Nothing to say. */
-        public static final Help NONE = new Help(Optional.empty(), List.of(), "", List.of(), Optional.empty(), "", "");
+        public static final Help NONE = new Help(
+                Optional.empty(), List.of(), List.of(), List.of(), Optional.empty(), Said.NOTHING, Said.NOTHING);
 
         public Help {
             allowances = List.copyOf(allowances);
+            spread = List.copyOf(spread);
             why = List.copyOf(why);
-        }
-
-        Help worded(UnaryOperator<String> words) {
-            return new Help(
-                    setting,
-                    allowances,
-                    words.apply(spread),
-                    why.stream()
-                            .map(r -> new Reason(r.step, words.apply(r.because)))
-                            .toList(),
-                    demand,
-                    words.apply(mistake),
-                    words.apply(undo));
         }
     }
 
     /** @param step that must be done before */
-    public record Reason(int step, String because) {}
+    public record Reason(int step, Said because) {}
 
     /**
      * What a seam is drawn by in the worst pose, from the fit check; shares, not percent.
      *
+     * @param pose its name, as it is told
      * @param stands at which the stitch breaks
      */
-    public record Demand(String pose, double needed, double stands) {
+    public record Demand(Part pose, double needed, double stands) {
         public boolean breaks() {
             return needed > stands;
         }

@@ -54,12 +54,13 @@ public record SewingTerms(
     /**
      * A step that the pattern does not ask for.
      *
-     * @param place "table", "iron" or "hand"
-     * @param after names of steps that must come before it
-     * @param before names of steps that must come after it
+     * @param name in the sewer's words
+     * @param instruction in the sewer's words; empty where there is none
+     * @param after words of steps that must come before it
+     * @param before words of steps that must come after it
      */
     public record Extra(
-            String name, String place, double minutes, String instruction, List<String> after, List<String> before) {
+            String name, Place place, double minutes, String instruction, List<String> after, List<String> before) {
         public Extra {
             after = List.copyOf(after);
             before = List.copyOf(before);

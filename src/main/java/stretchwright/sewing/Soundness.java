@@ -1,6 +1,7 @@
 package stretchwright.sewing;
 
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
@@ -12,7 +13,7 @@ final class Soundness {
     static void check(Pattern pattern) {
         Findings findings = new Findings("pattern");
         if (pattern.seams().isEmpty()) {
-            findings.add("seams", "The pattern has no seam.", "Say which edges are sewn together.");
+            findings.add("seams", Tell.said("wrong.no-seam"), Tell.said("right.no-seam"));
         }
         for (Seam seam : pattern.seams()) {
             seam.sides().forEach(side -> check(pattern, seam, side, findings));
@@ -24,8 +25,8 @@ final class Soundness {
             if (!sewn) {
                 findings.add(
                         "pieces." + piece.name(),
-                        "The piece is in no seam.",
-                        "Say what it is sewn to, or leave the piece out.");
+                        Tell.said("wrong.piece-in-no-seam"),
+                        Tell.said("right.piece-in-no-seam"));
             }
         }
         findings.throwIfAny();
@@ -36,18 +37,15 @@ final class Soundness {
         if (!(side.length() > 0 && Double.isFinite(side.length()))) {
             findings.add(
                     key,
-                    "The side " + Words.place(side) + " is " + side.length() + " mm long.",
-                    "A seam must be longer than 0 mm.");
+                    Tell.said("wrong.no-length", Joined.of(side).said(), Part.length(side.length())),
+                    Tell.said("right.no-length", Part.length(0)));
         }
         boolean there = pattern.pieces().stream()
                 .filter(p -> p.name().equals(side.piece()))
                 .flatMap(p -> p.edges().stream())
                 .anyMatch(e -> e.name().equals(side.edge()));
         if (!there) {
-            findings.add(
-                    key,
-                    "The seam names " + Words.place(side) + ", which is not on the pattern.",
-                    "Add the piece and the edge, or leave the seam out.");
+            findings.add(key, Tell.said("wrong.no-such-edge", Joined.of(side).said()), Tell.said("right.no-such-edge"));
         }
     }
 }

@@ -33,7 +33,7 @@ final class Steps {
 
     /** The steps as jobs: names become numbers, and each sewn step waits for the test of its stitch. */
     static List<OrderOfWork.Job> jobs(List<Step> steps) {
-        Map<String, Integer> numbers = new HashMap<>();
+        Map<StepName, Integer> numbers = new HashMap<>();
         for (int i = 0; i < steps.size(); i++) {
             numbers.put(steps.get(i).name(), i);
         }
@@ -42,8 +42,8 @@ final class Steps {
                 .toList();
     }
 
-    private static Set<String> before(Step step) {
-        Set<String> names = new LinkedHashSet<>(step.after());
+    private static Set<StepName> before(Step step) {
+        Set<StepName> names = new LinkedHashSet<>(step.after());
         step.tool()
                 .map(FinishSteps::testOf)
                 .filter(test -> !test.equals(step.name()))
@@ -51,9 +51,9 @@ final class Steps {
         return names;
     }
 
-    private static int bits(Set<String> names, Map<String, Integer> numbers) {
+    private static int bits(Set<StepName> names, Map<StepName, Integer> numbers) {
         int bits = 0;
-        for (String name : names) {
+        for (StepName name : names) {
             Integer number = numbers.get(name);
             bits |= number == null ? 0 : 1 << number;
         }

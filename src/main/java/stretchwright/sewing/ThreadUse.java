@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stretchwright.pattern.Machine;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -54,46 +53,46 @@ final class ThreadUse {
      * Where the threads of a stitch run, and the share of each in the whole. Needles share alike, and so do the two loopers
      * of an overlock: the published ratios tell needle from under thread only.
      */
-    static Map<String, Double> positions(Stitch stitch) {
+    static Map<Threading, Double> positions(Stitch stitch) {
         double needle = needleShare(stitch);
         double under = 1 - needle;
-        Map<String, Double> out = new LinkedHashMap<>();
+        Map<Threading, Double> out = new LinkedHashMap<>();
         switch (stitch) {
             case LOCKSTITCH, ZIGZAG -> {
-                out.put("needle", needle);
-                out.put("bobbin", under);
+                out.put(Threading.NEEDLE, needle);
+                out.put(Threading.BOBBIN, under);
             }
             case CHAINSTITCH -> {
-                out.put("needle", needle);
-                out.put("looper", under);
+                out.put(Threading.NEEDLE, needle);
+                out.put(Threading.LOOPER, under);
             }
             case COVERSTITCH -> {
-                out.put("left needle", needle / 2);
-                out.put("right needle", needle / 2);
-                out.put("looper", under);
+                out.put(Threading.LEFT_NEEDLE, needle / 2);
+                out.put(Threading.RIGHT_NEEDLE, needle / 2);
+                out.put(Threading.LOOPER, under);
             }
             case OVERLOCK_3 -> {
-                out.put("needle", needle);
-                out.put("upper looper", under / 2);
-                out.put("lower looper", under / 2);
+                out.put(Threading.NEEDLE, needle);
+                out.put(Threading.UPPER_LOOPER, under / 2);
+                out.put(Threading.LOWER_LOOPER, under / 2);
             }
             case OVERLOCK_4 -> {
-                out.put("left needle", needle / 2);
-                out.put("right needle", needle / 2);
-                out.put("upper looper", under / 2);
-                out.put("lower looper", under / 2);
+                out.put(Threading.LEFT_NEEDLE, needle / 2);
+                out.put(Threading.RIGHT_NEEDLE, needle / 2);
+                out.put(Threading.UPPER_LOOPER, under / 2);
+                out.put(Threading.LOWER_LOOPER, under / 2);
             }
-            case BACKSTITCH_BY_HAND -> out.put("needle", needle);
+            case BACKSTITCH_BY_HAND -> out.put(Threading.NEEDLE, needle);
         }
         return out;
     }
 
     /** Metres of one thread, from cone or spool, for all operations on its machine; by machine, then as they are threaded. */
     static List<SewingPlan.Thread> perPosition(List<SewingPlan.Operation> operations, SewingTerms terms, int pairs) {
-        Map<String, Map<String, Double>> sums = new LinkedHashMap<>();
+        Map<Place, Map<Threading, Double>> sums = new LinkedHashMap<>();
         for (SewingPlan.Operation o : operations) {
             o.stitch().ifPresent(stitch -> {
-                Map<String, Double> here = sums.computeIfAbsent(o.machine(), m -> new LinkedHashMap<>());
+                Map<Threading, Double> here = sums.computeIfAbsent(o.place(), m -> new LinkedHashMap<>());
                 double all = metres(stitch, o.length());
                 positions(stitch).forEach((position, share) -> here.merge(position, share * all, Double::sum));
             });
@@ -104,8 +103,8 @@ final class ThreadUse {
         return out;
     }
 
-    private static SewingPlan.Thread thread(String machine, String position, double metres, SewingTerms terms) {
-        boolean spool = machine.equals(Machine.LOCKSTITCH.word()) || machine.equals(Machine.HAND.word());
+    private static SewingPlan.Thread thread(Place machine, Threading position, double metres, SewingTerms terms) {
+        boolean spool = machine == Place.LOCKSTITCH || machine == Place.HAND;
         return SewingPlan.Thread.of(machine, position, metres, spool ? terms.spool() : terms.cone());
     }
 
@@ -114,14 +113,14 @@ final class ThreadUse {
         return seamLength / 1000 * ratio(stitch) * (1 + WASTE);
     }
 
-    /** Metres per machine word, in the order of first use, rounded to 0.1 m. */
-    static Map<String, Double> perMachine(List<SewingPlan.Operation> operations) {
-        Map<String, Double> sums = new LinkedHashMap<>();
+    /** Metres per machine, in the order of first use, rounded to 0.1 m. */
+    static Map<Place, Double> perMachine(List<SewingPlan.Operation> operations) {
+        Map<Place, Double> sums = new LinkedHashMap<>();
         for (SewingPlan.Operation operation : operations) {
             operation
                     .stitch()
                     .ifPresent(
-                            stitch -> sums.merge(operation.machine(), metres(stitch, operation.length()), Double::sum));
+                            stitch -> sums.merge(operation.place(), metres(stitch, operation.length()), Double::sum));
         }
         sums.replaceAll((machine, metres) -> Math.round(metres * 10) / 10.0);
         return sums;

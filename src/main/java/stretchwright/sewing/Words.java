@@ -2,8 +2,9 @@ package stretchwright.sewing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
@@ -13,45 +14,34 @@ final class Words {
     /** Shorter differences than this are neither seen nor sewn, mm. */
     private static final double LEVEL = 1;
 
-    /** The upper one of the two notches between which a knee is eased. */
-    private static final String ABOVE_KNEE = "above knee";
-
     private Words() {}
 
-    /** "leg: front inseam". */
-    static String place(Seam.Side side) {
-        return side.piece() + ": " + side.edge();
-    }
-
     /** All parts of a leg over which the edge runs: "front leg: hem", "back leg: hem". */
-    static List<String> places(Pattern pattern, Seam.Side side) {
+    static List<Joined> places(Pattern pattern, Seam.Side side) {
         return pattern.carrying(side).stream()
-                .map(p -> p.name() + ": " + side.edge())
+                .map(p -> new Joined(p.name(), side.edge()))
                 .toList();
     }
 
-    static String mm(double length) {
-        return String.format(Locale.ROOT, "%.0f mm", length);
-    }
-
-    static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", share * 100);
-    }
-
     /** "the two front crotch edges", or "the front inseam and the back inseam". */
-    static String edges(Seam seam) {
+    static Said edges(Seam seam) {
         String one = seam.sides().get(0).edge();
         String other = seam.sides().get(seam.sides().size() - 1).edge();
         if (!one.equals(other)) {
-            return "the " + one + " and the " + other;
+            return Tell.said("edges.both", Tell.edge(one), Tell.edge(other));
         }
-        return "the two " + one + (one.endsWith(" end") || one.endsWith(" edge") ? "s" : " edges");
+        return switch (seam.role()) {
+            case SIDE_SEAM -> Tell.said("edges.sides");
+            case WAISTBAND_ENDS -> Tell.said("edges.band-ends");
+            case WAISTBAND_TOP -> Tell.said("edges.band-top");
+            default -> Tell.said("edges.alike", Tell.edge(one));
+        };
     }
 
-    /** How the notches that both sides of a seam carry are to meet; empty where there are none. */
-    static String notches(Pattern pattern, Seam seam) {
+    /** How the notches that both sides of a seam carry are to meet; nothing where there are none. */
+    static Said notches(Pattern pattern, Seam seam) {
         if (seam.sides().size() < 2) {
-            return "";
+            return Said.NOTHING;
         }
         Seam.Side one = seam.sides().get(0);
         Seam.Side other = seam.sides().get(1);
@@ -67,15 +57,22 @@ final class Words {
             }
         }
         if (names.isEmpty()) {
-            return "";
+            return Said.NOTHING;
         }
         boolean oneIsSingle = here.stream().anyMatch(n -> n.mark() == Notch.Mark.SINGLE);
-        String list = String.join(", ", names) + ".";
         if (!differ) {
-            return " Match the " + (oneIsSingle ? "single" : "double") + " notches: " + list;
+            return oneIsSingle ? Tell.said("notches.single", named(names)) : Tell.said("notches.double", named(names));
         }
-        return " Match the notches (one cut on the " + (oneIsSingle ? one : other).edge() + " meets two on the "
-                + (oneIsSingle ? other : one).edge() + "): " + list;
+        return Tell.said(
+                "notches.differ",
+                Tell.edge((oneIsSingle ? one : other).edge()),
+                Tell.edge((oneIsSingle ? other : one).edge()),
+                named(names));
+    }
+
+    /** Names of notches, one after the other. */
+    static Part named(List<String> notches) {
+        return Part.listed(Part.Join.COMMA, notches.stream().map(Tell::notch).toList());
     }
 
     /** Names of the notches that both sides of a seam carry, in the order of the first side. */
@@ -98,76 +95,90 @@ final class Words {
     }
 
     /** What to see when the two edges of a seam have been sewn: their lengths, from the pattern. */
-    static String lengths(Pattern pattern, Seam seam) {
+    static Said lengths(Pattern pattern, Seam seam) {
         double one = seam.sides().get(0).length();
         double other = seam.sides().get(seam.sides().size() - 1).length();
         if (Math.abs(one - other) <= LEVEL) {
-            return "Both edges measure " + mm(one) + " along the sew line, so they must end level.";
+            return Tell.said("lengths.level", Tell.mm(one));
         }
-        if (seam.sides().stream()
+        boolean atTheKnee = seam.sides().stream()
                 .allMatch(side ->
-                        on(pattern, side).stream().anyMatch(n -> n.name().equals(ABOVE_KNEE)))) {
-            return "The edges measure " + mm(one) + " and " + mm(other)
-                    + " along the sew line; all of the difference lies between the notches below knee and above knee, where"
-                    + " the longer edge is eased in without a fold, and they end level.";
-        }
-        return "The edges measure " + mm(one) + " and " + mm(other)
-                + " along the sew line; the difference is spread over the whole seam and they end level.";
+                        on(pattern, side).stream().anyMatch(n -> n.name().equals(Named.ABOVE_KNEE)));
+        return atTheKnee
+                ? Tell.said("lengths.knee", Tell.mm(one), Tell.mm(other))
+                : Tell.said("lengths.spread", Tell.mm(one), Tell.mm(other));
     }
 
     /** How a ring of another length is brought to the edge it is joined to. */
-    static String stretch(Seam.Side ring, Seam.Side garment, String ringName, String garmentName) {
+    static Said stretch(Seam.Side ring, Seam.Side garment, Ring which) {
         double shorter = garment.length() - ring.length();
-        if (shorter > LEVEL) {
-            return " The " + ringName + " is " + mm(shorter) + " shorter all round: between the marks stretch the "
-                    + ringName + ", never the " + garmentName + ", until the two lie flat together.";
+        if (Math.abs(shorter) <= LEVEL) {
+            return Tell.said("ring.same");
         }
-        if (shorter < -LEVEL) {
-            return " The " + ringName + " is " + mm(-shorter) + " longer all round: spread that evenly between the"
-                    + " marks, without a fold.";
-        }
-        return " The two are the same length: stretch neither.";
+        return shorter > 0 ? stretched(which, Tell.mm(shorter)) : spread(which, Tell.mm(-shorter));
+    }
+
+    /** What is joined to the garment all round. */
+    enum Ring {
+        BAND,
+        CUFF,
+        COVER
+    }
+
+    private static Said stretched(Ring which, Part by) {
+        return switch (which) {
+            case BAND -> Tell.said("ring.band-stretched", by);
+            case CUFF -> Tell.said("ring.cuff-stretched", by);
+            case COVER -> Tell.said("ring.cover-stretched", by);
+        };
+    }
+
+    private static Said spread(Ring which, Part by) {
+        return switch (which) {
+            case BAND -> Tell.said("ring.band-spread", by);
+            case CUFF -> Tell.said("ring.cuff-spread", by);
+            case COVER -> Tell.said("ring.cover-spread", by);
+        };
     }
 
     /** Where the needle runs. */
-    static String sewLine(Seam seam) {
-        return " The sew line is " + allowance(seam) + " in from the cut edge.";
+    static Said sewLine(Seam seam) {
+        return Tell.said("sew-line", allowance(seam));
     }
 
     /** Allowances are often not whole millimetres: "6.5 mm". */
-    static String allowance(Seam seam) {
-        double mm = seam.allowance();
-        return mm == Math.rint(mm) ? mm(mm) : String.format(Locale.ROOT, "%.1f mm", mm);
+    static Part allowance(Seam seam) {
+        return Part.sewn(seam.allowance());
     }
 
     /** Said wherever pins could meet a knife. */
-    static String pins(Tool tool) {
-        return tool.hasKnife() ? " Use clips, or take every pin out before it reaches the knife." : "";
+    static Said pins(Tool tool) {
+        return tool.hasKnife() ? Tell.said("pins.knife") : Said.NOTHING;
     }
 
-    /** What a substitute stitch cannot do; empty where the stitch stretches as far as any cloth. */
-    static String limit(Tool tool, double clothStretch, String way) {
+    /** Said wherever pins could meet a needle; by hand nobody sews over a pin. */
+    static Said pinsOut(Tool tool) {
+        return tool.byHand() ? Said.NOTHING : Tell.said("pins.needle");
+    }
+
+    /** What a substitute stitch cannot do; nothing where the stitch stretches as far as any cloth. */
+    static Said limitAlong(Tool tool, Fabric fabric) {
         double most = tool.stitch().extensibility();
+        double cloth = fabric.test().stretchAlong();
         if (most >= 1) {
-            return "";
+            return Said.NOTHING;
         }
-        String start = " A seam in " + tool.stitch().plainName() + " stretches about " + percent(most)
-                + " before its thread breaks; this cloth stretches " + percent(clothStretch) + " " + way;
-        return clothStretch > most
-                ? start + ", so the seam gives out before the cloth: do not pull it farther."
-                : start + ", so the seam keeps up with it.";
+        Part[] values = {Tell.stitch(tool.stitch()), Part.share(most), Part.share(cloth)};
+        return cloth > most ? Tell.said("limit.along-less", values) : Tell.said("limit.along", values);
     }
 
-    static String limitAlong(Tool tool, Fabric fabric) {
-        return limit(tool, fabric.test().stretchAlong(), "along the leg");
-    }
-
-    static String limitAround(Tool tool, Fabric fabric) {
-        return limit(tool, fabric.test().stretchAcross(), "around");
-    }
-
-    /** "it" or "each", "ring" or "rings". */
-    static String count(int times, String one, String several) {
-        return times == 1 ? one : several;
+    static Said limitAround(Tool tool, Fabric fabric) {
+        double most = tool.stitch().extensibility();
+        double cloth = fabric.test().stretchAcross();
+        if (most >= 1) {
+            return Said.NOTHING;
+        }
+        Part[] values = {Tell.stitch(tool.stitch()), Part.share(most), Part.share(cloth)};
+        return cloth > most ? Tell.said("limit.around-less", values) : Tell.said("limit.around", values);
     }
 }

@@ -1,14 +1,13 @@
 package stretchwright.wearing;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.ground.Numbers;
-import stretchwright.ground.Unit;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OwnUnit;
@@ -17,8 +16,8 @@ import stretchwright.intake.WearingEntry;
 import stretchwright.intake.WearingKey;
 import stretchwright.intake.WearingReader;
 import stretchwright.intake.WearingSymptom;
-import stretchwright.report.ReportWearer;
-import tools.jackson.databind.node.ObjectNode;
+import stretchwright.make.WornWords;
+import stretchwright.wearing.Cure.Step;
 
 /**
  * After wearing: from what the worn garment does to one bounded change of the next one. In: a make file and a symptom
@@ -26,25 +25,22 @@ import tools.jackson.databind.node.ObjectNode;
  * what the fit check says with the change; and the make file's text with the change written at its end.
  */
 public final class Wearing {
+    private static final Said AGAIN = Tell.said("measure-again");
+
     private final MakeFile make;
     private final WearingSymptom symptom;
-    private final Optional<WearingEntry> entry;
-    private final Optional<MakeFile> changed;
+    private final Said why;
+    private final Optional<Change> change;
     private final List<Finding> findings;
-    private final WearingSymptom.Cure cure;
 
-    private Wearing(
-            MakeFile make,
-            WearingSymptom symptom,
-            WearingSymptom.Cure cure,
-            Optional<WearingEntry> entry,
-            Optional<MakeFile> changed,
-            List<Finding> findings) {
+    /** One change and the make that it gives. */
+    private record Change(List<Step> steps, WearingEntry entry, MakeFile changed) {}
+
+    private Wearing(MakeFile make, WearingSymptom symptom, Said why, Optional<Change> change, List<Finding> findings) {
         this.make = make;
         this.symptom = symptom;
-        this.cure = cure;
-        this.entry = entry;
-        this.changed = changed;
+        this.why = why;
+        this.change = change;
         this.findings = findings;
     }
 
@@ -53,19 +49,26 @@ public final class Wearing {
         return WearingSymptom.names();
     }
 
-    /** Whether the symptom is known; otherwise a finding with the nearest one. */
+    /** Whether the symptom is known; otherwise a finding with the nearest ones. */
     public static boolean knows(String words, Findings findings) {
         boolean known = WearingSymptom.of(words).isPresent();
         if (!known) {
+            List<Part.Text> near = Near.to(words).stream()
+                    .map(s -> Part.text(Echo.quoted(s.word())))
+                    .toList();
             findings.add(
-                    "", Echo.quoted(words) + " is not a symptom that is known here.", WearingSymptom.nearest(words));
+                    "",
+                    Tell.said("symptom.unknown", Part.text(Echo.quoted(words))),
+                    near.isEmpty()
+                            ? Tell.said("symptom.listed")
+                            : Tell.said("symptom.meant", Part.listed(Part.Join.OR, near)));
         }
         return known;
     }
 
     /** The question that decides between two opposite cures; empty where there is none. */
-    public static Optional<String> question(String known) {
-        return WearingSymptom.of(known).filter(WearingSymptom::asks).map(WearingSymptom::question);
+    public static Optional<Said> question(String known) {
+        return WearingSymptom.of(known).flatMap(Cures::question);
     }
 
     /**
@@ -75,78 +78,63 @@ public final class Wearing {
      */
     public static Wearing of(MakeFile make, String known, String answer, String date) {
         WearingSymptom symptom = WearingSymptom.of(known).orElseThrow();
-        WearingSymptom.Cure cure = symptom.cure(answer);
-        Findings findings = new Findings(make.file());
+        Cure cure = Cures.of(symptom, answer);
+        Findings findings = new Findings(make.file(), make.unit());
         if (!WearingReader.isDate(date)) {
-            findings.add("--date", Echo.quoted(date) + " is not a date.", "Write year-month-day: 2026-01-31.");
+            findings.add("--date", Tell.said("date.is-not", Part.text(Echo.quoted(date))), Tell.said("date.write"));
         }
-        if (!cure.steps().isEmpty() && make.worn().size() >= WearingReader.MOST) {
+        if (!cure.ways().isEmpty() && make.worn().size() >= WearingReader.MOST) {
             findings.add(
                     WearingReader.SECTION,
-                    "has " + make.worn().size() + " entries, and there is room for " + WearingReader.MOST + ".",
-                    "Measure again, write the new measures, and start with this section left out.");
+                    Tell.said("history.full", Part.count(make.worn().size()), Part.count(WearingReader.MOST)),
+                    Tell.said("history.start-again"));
         }
-        Map<WearingKey, Double> next = next(make, cure, findings);
-        if (next.isEmpty() || !findings.isEmpty()) {
-            return new Wearing(make, symptom, cure, Optional.empty(), Optional.empty(), findings.all());
-        }
-        WearingEntry entry = new WearingEntry(date, symptom.name(), symptom.asks() ? answer : "", next);
-        List<WearingEntry> history = new ArrayList<>(make.worn());
-        history.add(entry);
-        // the style holds the earlier changes already; only the new one is to be made on it
-        MakeFile plain = make.worn(make.style(), List.of());
-        Optional<MakeFile> changed =
-                WearingApplied.on(plain, List.of(entry), findings).map(m -> make.worn(m.style(), history));
-        WearingApplied.sums(history).forEach((key, sum) -> bounded(key, sum, findings));
-        if (findings.isEmpty()
-                && changed.map(MakeFile::style).filter(make.style()::equals).isPresent()) {
-            findings.add(
-                    WearingReader.SECTION,
-                    "the make has this change already: " + entry.changeText() + ".",
-                    "Measure again instead.");
-        }
-        return new Wearing(
-                make,
-                symptom,
-                cure,
-                Optional.of(entry),
-                findings.isEmpty() ? changed : Optional.empty(),
-                findings.all());
+        Optional<Change> change = findings.isEmpty()
+                ? new Trying(make, symptom, symptom.asks() ? answer : "", date).first(cure.ways(), findings)
+                : Optional.empty();
+        return new Wearing(make, symptom, cure.why(), change, findings.all());
     }
 
-    private static void bounded(WearingKey key, double sum, Findings findings) {
-        if (!key.isChoice() && !key.range().holds(sum)) {
-            findings.add(
-                    key.word(),
-                    "all changes after wearing together would be " + key.shown(sum) + ", more than makers change.",
-                    "Measure again instead.");
-        }
-    }
-
-    /** The next step of each change, or what is left of it; a finding where nothing is left. */
-    private static Map<WearingKey, Double> next(MakeFile make, WearingSymptom.Cure cure, Findings findings) {
-        Map<WearingKey, Double> sums = WearingApplied.sums(make.worn());
-        Map<WearingKey, Double> next = new EnumMap<>(WearingKey.class);
-        for (WearingSymptom.Step step : cure.steps()) {
-            double so = sums.getOrDefault(step.key(), 0.0);
-            double left = step.limit() > 0 ? step.limit() - so : so - step.limit();
-            double mm = Math.min(Math.abs(step.by()), left);
-            if (mm >= 1) {
-                next.put(step.key(), Math.copySign(mm, step.by()));
+    /** Looks for the first way that the make can take. */
+    private record Trying(MakeFile make, WearingSymptom symptom, String answer, String date) {
+        /** Where none goes, what was wrong with the last one. */
+        Optional<Change> first(List<List<Step>> ways, Findings findings) {
+            List<Finding> wrong = List.of();
+            for (List<Step> way : ways) {
+                Findings about = new Findings(make.file(), make.unit());
+                Optional<Change> change = way(way, about);
+                if (change.isPresent()) {
+                    return change;
+                }
+                wrong = about.all();
             }
+            findings.addAll(wrong);
+            return Optional.empty();
         }
-        if (next.isEmpty() && !cure.steps().isEmpty()) {
-            WearingSymptom.Step first = cure.steps().get(0);
-            findings.add(
-                    WearingReader.SECTION,
-                    first.key().isChoice()
-                            ? "the make has " + first.key().word() + ": "
-                                    + first.key().choice() + " already."
-                            : first.key().word() + " has been changed as far as makers go ("
-                                    + first.key().shown(first.limit()) + ").",
-                    "Measure again instead.");
+
+        private Optional<Change> way(List<Step> steps, Findings findings) {
+            Map<WearingKey, Double> next = Bounds.next(make, steps, findings);
+            if (next.isEmpty()) {
+                return Optional.empty();
+            }
+            WearingEntry entry = new WearingEntry(date, symptom.word(), answer, next);
+            List<WearingEntry> history = new ArrayList<>(make.worn());
+            history.add(entry);
+            // the make holds the earlier changes already; only the new one is to be made on it
+            MakeFile plain = make.worn(make.style(), List.of());
+            Optional<MakeFile> changed =
+                    WearingApplied.on(plain, List.of(entry), findings).map(m -> m.worn(m.style(), history));
+            Bounds.all(history, findings);
+            if (findings.isEmpty() && changed.filter(this::isDifferent).isEmpty()) {
+                findings.add(
+                        WearingReader.SECTION, Tell.said("history.has-it", WornWords.change(entry.change())), AGAIN);
+            }
+            return changed.filter(m -> findings.isEmpty()).map(m -> new Change(steps, entry, m));
         }
-        return next;
+
+        private boolean isDifferent(MakeFile changed) {
+            return !changed.style().equals(make.style()) || !changed.measured().equals(make.measured());
+        }
     }
 
     public List<Finding> findings() {
@@ -155,54 +143,35 @@ public final class Wearing {
 
     /** Whether the cure is in the pattern, and not in cloth, cutting or sewing. */
     public boolean changesThePattern() {
-        return changed.isPresent();
+        return change.isPresent();
     }
 
     /** The make with the change. */
     public MakeFile changed() {
-        return changed.orElse(make);
+        return change.map(Change::changed).orElse(make);
     }
 
-    /** What is the matter and what is changed. */
-    public List<String> words() {
-        Unit unit = make.unit();
-        List<String> lines = new ArrayList<>();
-        lines.add(symptom.name() + ": " + OwnUnit.text(cure.why(), unit));
-        if (entry.isPresent()) {
-            lines.add("  change    " + OwnUnit.text(entry.get().changeText(), unit)
-                    + "  (common practice, no source; one step, then try on again)");
-            lines.add("  bounds    " + OwnUnit.text(limits(), unit));
-        } else if (findings.isEmpty()) {
-            lines.add("  change    none: the pattern stays as it is");
-        }
-        return lines;
+    public WearingSymptom symptom() {
+        return symptom;
     }
 
-    private String limits() {
-        List<String> all = new ArrayList<>();
-        cure.steps()
-                .forEach(s -> all.add(
-                        s.key().isChoice()
-                                ? s.key().word() + ": once"
-                                : s.key().word() + ": up to " + s.key().shown(s.limit()) + " in all"));
-        return String.join(", ", all);
+    /** The likely cause and what else to do. */
+    public Said why() {
+        return why;
     }
 
-    /** The same for other programs: what is changed by how many mm, and how far it may go in all. */
-    void json(ObjectNode out) {
-        out.put("symptom", symptom.name()).put("why", cure.why());
-        entry.ifPresent(e -> out.put("date", e.date()));
-        entry.filter(e -> !e.answer().isEmpty()).ifPresent(e -> out.put("answer", e.answer()));
-        ObjectNode change = out.putObject("change");
-        entry.ifPresent(e -> ReportWearer.change(change, e));
-        ObjectNode bounds = out.putObject("bounds");
-        cure.steps().stream()
-                .filter(s -> !s.key().isChoice())
-                .forEach(s -> bounds.put(s.key().word(), Numbers.mm(s.limit())));
+    /** What is written down; empty where nothing is changed. */
+    Optional<WearingEntry> entry() {
+        return change.map(Change::entry);
+    }
+
+    /** What is changed, with how far each may go in all. */
+    List<Step> steps() {
+        return change.map(Change::steps).orElse(List.of());
     }
 
     /** The make file's text with the change at the end of its history; a finding where it must be done by hand. */
     public Optional<String> written(String text, Findings about) {
-        return entry.flatMap(e -> WearingText.with(text, e, make, about));
+        return change.flatMap(c -> WearingText.with(text, c.entry(), c.changed(), about));
     }
 }

@@ -2,7 +2,6 @@ package stretchwright.wearing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import stretchwright.advice.CompareVerdict;
 import stretchwright.body.Body;
@@ -10,12 +9,14 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
-import stretchwright.make.Verdicts;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -32,7 +33,7 @@ public final class WearingFit {
         this.after = after;
     }
 
-    private record Trial(Pattern pattern, FitReport fit) {}
+    private record Trial(Pattern pattern, FitReport fit, Unit unit) {}
 
     /** @throws BadInput where one of them cannot be drafted */
     public static WearingFit of(MakeFile make, MakeFile changed) {
@@ -40,46 +41,50 @@ public final class WearingFit {
     }
 
     private static Trial trial(MakeFile make) {
-        Findings findings = new Findings(make.file());
+        Findings findings = new Findings(make.file(), make.unit());
         Optional<Body> body = ROOMS.body(make.measured(), findings);
         Optional<Pattern> pattern = body.flatMap(b -> ROOMS.draft(b, make, findings));
         if (pattern.isEmpty() || !findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(findings.all());
         }
         FitReport fit = ROOMS.fit(pattern.get(), body.orElseThrow(), make);
-        return new Trial(pattern.get(), OwnUnit.verdicts(fit, make.unit()));
+        return new Trial(pattern.get(), fit, make.unit());
     }
 
     public boolean stops() {
         return after.fit.stops();
     }
 
-    public List<String> lines() {
-        List<String> lines = new ArrayList<>();
-        lines.add("  pattern   " + (moved().isEmpty() ? "the widths stay" : String.join(", ", moved())));
-        lines.add("  fit       " + Verdicts.count(after.fit) + " (before: " + Verdicts.count(before.fit) + ")");
-        CompareVerdict.of(before.fit, after.fit).stream()
+    FitReport before() {
+        return before.fit;
+    }
+
+    FitReport after() {
+        return after.fit;
+    }
+
+    /** What is said otherwise after the change. */
+    List<CompareVerdict> verdicts() {
+        return CompareVerdict.of(before.fit, after.fit).stream()
                 .filter(v -> v.status() != CompareVerdict.Status.SAME)
-                .filter(v -> v.said().severity() != FitReport.Severity.NOTE)
-                .forEach(v -> lines.add("  " + v.line()));
-        return lines;
+                .toList();
     }
 
     /** The same for other programs: what moves by how many mm, and what is said before and after. */
     void json(ObjectNode out) {
         ArrayNode list = out.putArray("pattern");
-        moves().forEach(m -> list.addObject().put("what", m.what()).put("by", Numbers.mm(m.by())));
+        Voice voice = Voice.of(after.unit);
+        moves().forEach(m -> list.addObject().put("what", voice.say(m.what())).put("by", Numbers.mm(m.by())));
         ObjectNode fit = out.putObject("fit");
         counts(fit.putObject("before"), before.fit);
         counts(fit.putObject("after"), after.fit);
         ArrayNode said = fit.putArray("verdicts");
-        CompareVerdict.of(before.fit, after.fit).stream()
-                .filter(v -> v.status() != CompareVerdict.Status.SAME)
+        verdicts()
                 .forEach(v -> said.addObject()
                         .put("status", v.status().word())
                         .put("severity", v.said().severity().word())
-                        .put("about", v.said().about())
-                        .put("message", v.said().message()));
+                        .put("about", voice.say(v.said().about()))
+                        .put("message", voice.say(v.said().message())));
     }
 
     private static void counts(ObjectNode out, FitReport fit) {
@@ -90,34 +95,52 @@ public final class WearingFit {
         }
     }
 
-    private record Move(String what, double by) {}
+    /** Something of the pattern, and by how many mm it changes. */
+    record Move(Part what, double by) {}
 
-    private List<String> moved() {
-        return moves().stream()
-                .map(m -> String.format(Locale.ROOT, "%s %+.0f mm", m.what(), m.by()))
-                .toList();
-    }
-
-    /** Widths that change, and the rise seams. */
-    private List<Move> moves() {
+    /** Widths that change, the rise seams, the elastic, and the length of the leg. */
+    List<Move> moves() {
         List<Move> out = new ArrayList<>();
         for (Level level : before.pattern.levels()) {
             after.pattern.levels().stream()
                     .filter(l -> l.name() == level.name() && l.leg().equals(level.leg()))
-                    .findFirst()
-                    .ifPresent(l ->
-                            say(out, (level.leg() + " " + level.name().word()).strip(), l.width() - level.width()));
+                    .forEach(l -> say(out, ofLeg(level), l.width() - level.width()));
         }
         before.pattern.seams().stream()
                 .filter(s -> s.name().endsWith("rise"))
                 .forEach(s -> after.pattern.seams().stream()
                         .filter(t -> t.name().equals(s.name()))
                         .findFirst()
-                        .ifPresent(t -> say(out, s.name(), t.length() - s.length())));
+                        .ifPresent(t -> say(out, Part.text(s.name()), t.length() - s.length())));
+        say(out, Tell.said("moved.elastic"), elastic(after.pattern) - elastic(before.pattern));
+        say(out, Tell.said("moved.leg-length"), legLength(after.pattern) - legLength(before.pattern));
         return out;
     }
 
-    private static void say(List<Move> out, String what, double by) {
+    private static Part ofLeg(Level level) {
+        return switch (level.leg()) {
+            case "left" -> Tell.said("moved.left", level.name().said());
+            case "right" -> Tell.said("moved.right", level.name().said());
+            default -> level.name().said();
+        };
+    }
+
+    private static double elastic(Pattern pattern) {
+        return pattern.notions().stream()
+                .filter(n -> n.name().equals("waist elastic"))
+                .mapToDouble(Notion::cut)
+                .sum();
+    }
+
+    /** From the crotch line down to where the leg ends, as it is cut. */
+    private static double legLength(Pattern pattern) {
+        double crotch = pattern.level(Level.Name.CROTCH).orElseThrow().height();
+        double lowest =
+                pattern.levels().stream().mapToDouble(Level::height).min().orElseThrow();
+        return crotch - lowest;
+    }
+
+    private static void say(List<Move> out, Part what, double by) {
         if (Math.abs(by) >= 0.5) {
             out.add(new Move(what, by));
         }

@@ -1,8 +1,11 @@
 package stretchwright.wearing;
 
 import java.util.Optional;
+import stretchwright.ground.Numbers;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.report.Report;
+import stretchwright.report.ReportWearer;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -16,7 +19,8 @@ public final class WearingJson {
         ArrayNode list = after(root).putArray("symptoms");
         for (String name : Wearing.symptoms()) {
             ObjectNode one = list.addObject().put("symptom", name);
-            Wearing.question(name).ifPresent(q -> one.put("question", q));
+            Wearing.question(name)
+                    .ifPresent(q -> one.put("question", Voice.plain().say(q)));
         }
         return Report.text(root);
     }
@@ -30,7 +34,15 @@ public final class WearingJson {
     public static String of(Wearing wearing, Optional<WearingFit> fit, Optional<String> written) {
         ObjectNode root = Report.node();
         ObjectNode out = after(root);
-        wearing.json(out);
+        out.put("symptom", wearing.symptom().word()).put("why", Voice.plain().say(wearing.why()));
+        wearing.entry().ifPresent(e -> out.put("date", e.date()));
+        wearing.entry().filter(e -> !e.answer().isEmpty()).ifPresent(e -> out.put("answer", e.answer()));
+        ObjectNode change = out.putObject("change");
+        wearing.entry().ifPresent(e -> ReportWearer.change(change, e));
+        ObjectNode bounds = out.putObject("bounds");
+        wearing.steps().stream()
+                .filter(s -> !s.key().isChoice())
+                .forEach(s -> bounds.put(s.key().word(), Numbers.mm(s.limit())));
         fit.ifPresent(f -> f.json(out));
         written.ifPresent(file -> out.put("written", file));
         return Report.text(root);

@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.WearingEntry;
 import stretchwright.intake.WearingKey;
@@ -24,21 +25,23 @@ final class WearingText {
 
     private WearingText() {}
 
-    static Optional<String> with(String text, WearingEntry entry, MakeFile make, Findings findings) {
+    static Optional<String> with(String text, WearingEntry entry, MakeFile changed, Findings findings) {
         if (text.stripLeading().startsWith("{")) {
-            findings.add("", "the make file is JSON, which is not edited here.", "Add by hand: " + json(entry));
+            findings.add("", Tell.said("write.json"), Tell.said("write.by-hand", Part.text(json(entry))));
             return Optional.empty();
         }
         String end = text.contains("\r\n") ? "\r\n" : "\n";
         Optional<String> written =
                 section(text) < 0 ? Optional.of(appended(text, entry, end)) : inserted(text, entry, end);
-        Optional<String> good = written.filter(t -> readsAs(t, entry, make));
+        Optional<String> good = written.filter(t -> readsAs(t, changed));
         if (good.isEmpty()) {
             findings.add(
                     WearingReader.SECTION,
-                    "the file is written in a way that cannot be added to here.",
-                    "Add by hand: "
-                            + String.join(" / ", lines(entry, "  ", " ")).strip());
+                    Tell.said("write.not-so"),
+                    Tell.said(
+                            "write.by-hand",
+                            Part.text(
+                                    String.join(" / ", lines(entry, "  ", " ")).strip())));
         }
         return good;
     }
@@ -130,12 +133,10 @@ final class WearingText {
                 + answer + "\"change\": {" + change + "}}]";
     }
 
-    private static boolean readsAs(String text, WearingEntry entry, MakeFile make) {
+    private static boolean readsAs(String text, MakeFile make) {
         try {
             MakeFile read = Make.read(make.file(), text.getBytes(StandardCharsets.UTF_8));
-            List<WearingEntry> wanted = new ArrayList<>(make.worn());
-            wanted.add(entry);
-            return read.worn().equals(wanted)
+            return read.worn().equals(make.worn())
                     && read.name().equals(make.name())
                     && read.measured().equals(make.measured())
                     && read.machines().equals(make.machines())

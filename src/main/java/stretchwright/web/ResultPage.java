@@ -4,25 +4,28 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
+import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.make.Made;
+import stretchwright.make.Session;
+import stretchwright.report.Report;
 import stretchwright.print.cloth.ClothWords;
 import stretchwright.print.fit.FitTables;
 import stretchwright.print.kit.Amounts;
 import stretchwright.sewing.SewingPlan;
 
 /** A make as the page shows it: numbers as texts, in the maker's unit. */
-public record ResultPage(String id, Made made) {
+public record ResultPage(String id, Session session, Made made) {
 
     /** One verdict; the sign tells it apart without colour. */
     public record Verdict(String severity, String sign, String about, String words, List<String> tried) {}
 
-    public record File(String name, String kind, String size) {}
+    public record File(String name, String kind) {}
 
     public String name() {
         return made.make().name();
@@ -41,14 +44,15 @@ public record ResultPage(String id, Made made) {
     }
 
     public List<Verdict> verdicts() {
+        Voice voice = Voice.of(made.make().unit());
         return made.fit().verdicts().stream()
                 .sorted(Comparator.comparing(FitReport.Verdict::severity))
                 .map(v -> new Verdict(
                         v.severity().word(),
                         sign(v.severity()),
-                        v.about(),
-                        (v.message() + " " + v.remedy()).strip(),
-                        v.tried().stream().map(FitTables::tried).toList()))
+                        voice.say(v.about()),
+                        voice.say(v.message().and(v.remedy())),
+                        v.tried().stream().map(t -> FitTables.tried(t, voice)).toList()))
                 .toList();
     }
 
@@ -71,7 +75,7 @@ public record ResultPage(String id, Made made) {
     }
 
     public boolean plotted() {
-        return document("fit.svg").isPresent();
+        return session.printables().stream().anyMatch(p -> p.name().equals("fit.svg"));
     }
 
     /** Term, value, given or estimated, spread. */
@@ -86,6 +90,11 @@ public record ResultPage(String id, Made made) {
                     "\u00B1 " + length(v.spread())));
         }
         return rows;
+    }
+
+    /** In words, in the maker's unit. */
+    public String say(Part part) {
+        return Voice.of(made.make().unit()).say(part);
     }
 
     public List<SewingPlan.Operation> steps() {
@@ -120,7 +129,7 @@ public record ResultPage(String id, Made made) {
             lines.add("As a sum: "
                     + ClothWords.sum(made.use().buying(), made.make().unit()));
         }
-        made.contrastWords().forEach(c -> lines.add("And " + c + "."));
+        made.contrastWords().forEach(c -> lines.add("And " + Voice.of(made.make().unit()).say(c) + "."));
         made.use()
                 .onHand()
                 .ifPresent(hand -> lines.add("On hand: "
@@ -148,21 +157,16 @@ public record ResultPage(String id, Made made) {
     }
 
     public List<File> files() {
-        return made.documents().stream()
-                .map(d -> new File(
-                        d.name(),
-                        d.kind() + (d.pages() > 1 ? ", " + d.pages() + " pages" : ""),
-                        (d.bytes().length + 1023) / 1024 + " kB"))
-                .toList();
-    }
-
-    Optional<Document> document(String name) {
-        return made.documents().stream().filter(d -> d.name().equals(name)).findFirst();
+        List<File> files = new ArrayList<>();
+        session.printables().forEach(p -> files.add(new File(p.name(), p.group().word())));
+        files.add(new File(Report.NAME, "report"));
+        return files;
     }
 
     private String length(double mm) {
         Unit unit = made.make().unit();
-        int decimals = unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2;
-        return String.format(Locale.ROOT, "%." + decimals + "f", unit.fromMm(mm));
+        return unit == Unit.IN
+                ? Voice.of(unit).say(Part.bare(mm))
+                : String.format(Locale.ROOT, unit == Unit.MM ? "%.0f" : "%.1f", unit.fromMm(mm));
     }
 }

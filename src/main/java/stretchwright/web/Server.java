@@ -21,9 +21,11 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
-import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
+import stretchwright.make.Made;
 import stretchwright.make.Make;
+import stretchwright.make.Session;
+import stretchwright.report.Report;
 import stretchwright.print.kit.FileGroup;
 
 /**
@@ -44,7 +46,12 @@ public final class Server {
 
     private static final int STOP_MILLIS = 3000;
 
-    private final Results results = new Results();
+    /** A press is answered with the result where it comes within this time; later ones with a page that waits. */
+    private static final long PATIENCE_MILLIS = 4000;
+
+    private static final long LOOK_MILLIS = 900;
+
+    private final Makes makes = new Makes();
     private final TemplateEngine pages =
             TemplateEngine.createPrecompiled(null, ContentType.Html, null, "stretchwright.web.pages");
     private final Javalin app;
@@ -78,19 +85,17 @@ public final class Server {
 
     public void stop() {
         app.stop();
+        makes.close();
     }
 
     private void routes(JavalinConfig c) {
         c.routes.before(Guard::check);
         c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
         c.routes.post("/make", this::make);
-        c.routes.get(
-                "/make/{id}",
-                ctx -> show(
-                        ctx, "result.jte", new ResultPage(id(ctx), result(ctx).made())));
+        c.routes.get("/make/{id}", this::result);
         c.routes.get(
                 "/make/{id}/form",
-                ctx -> show(ctx, "form.jte", new FormPage(result(ctx).form(), List.of())));
+                ctx -> show(ctx, "form.jte", new FormPage(work(ctx).form(), List.of())));
         c.routes.get("/make/{id}/make.yaml", this::makeText);
         c.routes.get("/make/{id}/all.zip", this::zip);
         c.routes.get("/make/{id}/file/{name}", this::file);
@@ -124,11 +129,32 @@ public final class Server {
         String text = form.makeText();
         try {
             MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
-            String id = results.keep(new Results.Result(form, text, Make.run(make.with(make.print().with(FileGroup.all())), Progress.silent())));
+            String id = makes.take(form, text, Session.of(make));
+            makes.find(id).ifPresent(work -> work.made(PATIENCE_MILLIS));
             ctx.redirect("/make/" + id, HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
-            ctx.status(422);
-            show(ctx, "form.jte", new FormPage(form, e.findings()));
+            refused(ctx, form, e);
+        }
+    }
+
+    private void refused(Context ctx, Form form, BadInput e) {
+        ctx.status(422);
+        show(ctx, "form.jte", new FormPage(form, e.findings()));
+    }
+
+    /** The result, or a page that asks again by itself. */
+    private void result(Context ctx) {
+        Makes.Work work = work(ctx);
+        try {
+            Optional<Made> made = work.made(LOOK_MILLIS);
+            if (made.isPresent()) {
+                show(ctx, "result.jte", new ResultPage(id(ctx), work.session(), made.get()));
+            } else {
+                ctx.status(202).header("Refresh", "1");
+                show(ctx, "waiting.jte", new WaitingPage(work.session().make().name(), makes.before(work)));
+            }
+        } catch (BadInput e) {
+            refused(ctx, work.form(), e);
         }
     }
 
@@ -142,14 +168,21 @@ public final class Server {
         return ctx.pathParam("id");
     }
 
-    private Results.Result result(Context ctx) {
-        return results.find(id(ctx)).orElseThrow(NotFoundResponse::new);
+    private Makes.Work work(Context ctx) {
+        return makes.find(id(ctx)).orElseThrow(NotFoundResponse::new);
+    }
+
+    /** The files of a make; the report lists all of them, so it comes last. */
+    private static List<Document> all(Session session) {
+        return session.made(FileGroup.all()).documents();
     }
 
     private void file(Context ctx) {
         String name = ctx.pathParam("name");
-        Document document =
-                new ResultPage(id(ctx), result(ctx).made()).document(name).orElseThrow(NotFoundResponse::new);
+        Session session = work(ctx).session();
+        Document document = name.equals(Report.NAME)
+                ? session.made(FileGroup.all()).report()
+                : session.document(name).orElseThrow(NotFoundResponse::new);
         String type = TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/json");
         if (name.endsWith(".svg")) {
             // the drawing carries its own styles
@@ -167,17 +200,17 @@ public final class Server {
     }
 
     private void makeText(Context ctx) {
-        download(ctx, "make.yaml", "application/yaml", result(ctx).makeText().getBytes(StandardCharsets.UTF_8));
+        download(ctx, "make.yaml", "application/yaml", work(ctx).text().getBytes(StandardCharsets.UTF_8));
     }
 
     private void zip(Context ctx) throws IOException {
-        Results.Result result = result(ctx);
+        Makes.Work work = work(ctx);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            for (Document d : result.made().documents()) {
+            for (Document d : all(work.session())) {
                 entry(zip, d.name(), d.bytes());
             }
-            entry(zip, "make.yaml", result.makeText().getBytes(StandardCharsets.UTF_8));
+            entry(zip, "make.yaml", work.text().getBytes(StandardCharsets.UTF_8));
         }
         download(ctx, "stretchwright.zip", "application/zip", bytes.toByteArray());
     }

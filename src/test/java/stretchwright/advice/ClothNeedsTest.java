@@ -3,6 +3,7 @@ package stretchwright.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static stretchwright.ground.InWords.words;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -10,7 +11,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.PoseName;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
@@ -57,7 +60,7 @@ class ClothNeedsTest {
                 .flatMap(b -> rooms.draft(b, trial, none).map(p -> rooms.fit(p, b, trial)))
                 .map(f -> f.openings().stream().allMatch(FitReport.Opening::passes)
                         && f.poses().stream()
-                                .filter(p -> p.direction().equals("across"))
+                                .filter(p -> p.direction() == Direction.ACROSS)
                                 .allMatch(FitReport.Pose::passes))
                 .orElse(false);
     }
@@ -71,8 +74,8 @@ class ClothNeedsTest {
         FitReport fit = rooms.body(make.measured(), none)
                 .flatMap(b -> rooms.draft(b, make, none).map(p -> rooms.fit(p, b, make)))
                 .orElseThrow();
-        assertThat(fit.poses()).extracting(FitReport.Pose::pose).contains("your pose");
-        assertThat(fit.verdicts()).extracting(FitReport.Verdict::about).contains("stretch across", "stretch along");
+        assertThat(fit.poses()).extracting(FitReport.Pose::pose).contains(PoseName.YOUR_POSE);
+        assertThat(fit.verdicts()).extracting(v -> words(v.about())).contains("stretch across", "stretch along");
     }
 
     private static MakeFile changed(String old, String now) throws IOException {

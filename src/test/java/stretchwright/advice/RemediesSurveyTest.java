@@ -1,6 +1,7 @@
 package stretchwright.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.words;
 
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
 import stretchwright.ground.Unit;
+import stretchwright.intake.Answers;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintTerms;
 import stretchwright.make.Rooms;
@@ -130,7 +132,7 @@ class RemediesSurveyTest {
     }
 
     private static String place(Verdict v) {
-        return v.about().replaceFirst("^.*, ", "");
+        return words(v.about()).replaceFirst("^.*, ", "");
     }
 
     private static Optional<Pattern> draft(MakeFile m, Body body) {
@@ -178,7 +180,8 @@ class RemediesSurveyTest {
                         "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(),
                         stretchwright.print.kit.FileGroup.usual()),
                 1,
-                List.of());
+                List.of(),
+                Answers.NONE);
     }
 
     private static Fabric cloth(RandomStream r) {

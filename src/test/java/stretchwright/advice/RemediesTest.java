@@ -1,6 +1,7 @@
 package stretchwright.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.words;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +19,9 @@ import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Tried;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
+import stretchwright.intake.InUnit;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
@@ -31,7 +35,10 @@ class RemediesTest {
 
     /** Judged with remedies, nothing laid or printed. */
     static FitReport tried(String text) {
-        MakeFile make = read(text);
+        return tried(read(text));
+    }
+
+    private static FitReport tried(MakeFile make) {
         Body body = new Rooms().body(make.measured(), new Findings("")).orElseThrow();
         stretchwright.pattern.Pattern pattern =
                 new Rooms().draft(body, make, new Findings("")).orElseThrow();
@@ -44,7 +51,7 @@ class RemediesTest {
 
     private static Optional<Verdict> about(FitReport fit, String about) {
         return fit.verdicts().stream()
-                .filter(v -> v.about().equals(about) && v.severity() != Severity.NOTE)
+                .filter(v -> words(v.about()).equals(about) && v.severity() != Severity.NOTE)
                 .findFirst();
     }
 
@@ -54,19 +61,19 @@ class RemediesTest {
         Verdict stop = about(tried(text), "waistband over hips").orElseThrow();
         assertThat(stop.severity()).isEqualTo(Severity.STOP);
         Tried cloth = stop.tried().stream()
-                .filter(t -> t.change().startsWith("cloth of "))
+                .filter(t -> words(t.change()).startsWith("cloth of "))
                 .findFirst()
                 .orElseThrow();
         assertThat(cloth.turns()).isTrue();
-        Matcher number = Pattern.compile("cloth of (\\d+) %").matcher(cloth.change());
+        Matcher number = Pattern.compile("cloth of (\\d+) %").matcher(words(cloth.change()));
         assertThat(number.find()).isTrue();
         int asked = Integer.parseInt(number.group(1));
-        assertThat(about(tried(text.replace("stretch across: 8 %", "stretch across: " + asked + " %")), stop.about()))
+        assertThat(about(tried(text.replace("stretch across: 8 %", "stretch across: " + asked + " %")), words(stop.about())))
                 .isEmpty();
         // one percent less is not enough: it is the least
         assertThat(about(
                         tried(text.replace("stretch across: 8 %", "stretch across: " + (asked - 1) + " %")),
-                        stop.about()))
+                        words(stop.about())))
                 .isPresent();
     }
 
@@ -77,8 +84,8 @@ class RemediesTest {
                 boolean turns = v.tried().get(0).turns();
                 assertThat(v.tried()).hasSizeLessThanOrEqualTo(turns ? Remedies.MOST_OFFERED : 12);
                 assertThat(v.tried()).allMatch(t -> t.turns() == turns);
-                assertThat(v.remedy()).contains(turns ? "What turns it: " : "Nothing tried turns it: ");
-                v.tried().forEach(t -> assertThat(v.remedy()).contains(t.change(), t.after()));
+                assertThat(words(v.remedy())).contains(turns ? "What turns it: " : "Nothing tried turns it: ");
+                v.tried().forEach(t -> assertThat(words(v.remedy())).contains(words(t.change()), words(t.after())));
             }
         }
     }
@@ -88,7 +95,7 @@ class RemediesTest {
         Verdict cord =
                 about(tried(example("casing-shaped-back.yaml")), "drawstring").orElseThrow();
         assertThat(cord.tried()).isEmpty();
-        assertThat(cord.remedy()).contains("never give the garment to a child");
+        assertThat(words(cord.remedy())).contains("never give the garment to a child");
     }
 
     /** Stretchy along and stiff across: turned by a quarter the same cloth works. */
@@ -103,7 +110,7 @@ class RemediesTest {
                 .toList();
         assertThat(stops).isNotEmpty();
         Verdict band = about(tried(text), "waistband over hips").orElseThrow();
-        assertThat(band.tried()).anyMatch(t -> t.turns() && t.change().startsWith("the cloth turned"));
+        assertThat(band.tried()).anyMatch(t -> t.turns() && words(t.change()).startsWith("the cloth turned"));
     }
 
     @Tag("slow")
@@ -126,11 +133,31 @@ class RemediesTest {
         String text = example("evening-practice.yaml").replace("hold: medium", "hold: 27 %");
         Verdict knee = about(tried(text), "knee").orElseThrow();
         Tried wider = knee.tried().stream()
-                .filter(t -> t.change().contains("ease: {knee: "))
+                .filter(t -> words(t.change()).contains("ease: {knee: "))
                 .findFirst()
                 .orElseThrow();
-        String ease = wider.change().replaceFirst(".*(ease: \\{knee: [0-9]+ mm}).*", "$1");
+        String ease = words(wider.change()).replaceFirst(".*(ease: \\{knee: [0-9]+ mm}).*", "$1");
         assertThat(about(tried(text.replace("hold: 27 %", "hold: 27 %\n  " + ease)), "knee"))
+                .isEmpty();
+    }
+
+    /**
+     * In inches the amount told was once the tried one in decimals, "0.47 in" for 12 mm, which no tape shows and which is
+     * less than what was tried. Now the steps are the tape's.
+     */
+    @Tag("slow")
+    @Test
+    void inInchesTheAmountToldIsOnTheTapeAndIsEnough() throws IOException {
+        String text = example("evening-practice.yaml").replace("hold: medium", "hold: 27 %");
+        FitReport fit = tried(InUnit.of(read(text), Unit.IN));
+        Tried wider = about(fit, "knee").orElseThrow().tried().stream()
+                .filter(t -> words(t.change()).contains("ease: {knee: "))
+                .findFirst()
+                .orElseThrow();
+        Matcher ease = Pattern.compile("ease: \\{knee: (\\d+ )?\\d+(/\\d+)? in}")
+                .matcher(Voice.of(Unit.IN).say(wider.change()));
+        assertThat(ease.find()).isTrue();
+        assertThat(about(tried(text.replace("hold: 27 %", "hold: 27 %\n  " + ease.group())), "knee"))
                 .isEmpty();
     }
 }

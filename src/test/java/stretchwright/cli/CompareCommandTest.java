@@ -129,7 +129,7 @@ class CompareCommandTest {
                 Files.readString(Path.of(b))
                         .replace("  age: 31\n", "  age: 31\n  pose lengths: {top of thigh to shin: [52, 60]}\n"));
         run("compare", a.toString(), b, "--out", folder.resolve("out").toString());
-        assertThat(out).contains("style hold at calf", "+2.0 mmHg", "style hold at ankle", "only in B");
-        assertThat(out).contains("top of thigh to shin, in the pose");
+        assertThat(out).contains("style hold calf", "+2.0 mmHg", "style hold ankle", "only in B");
+        assertThat(out).contains("pose lengths top of thigh to shin", "52 cm, 60 cm");
     }
 }

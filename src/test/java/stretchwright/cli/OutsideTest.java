@@ -1,5 +1,7 @@
 package stretchwright.cli;
 
+import stretchwright.intake.SampleText;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -21,7 +23,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
-import stretchwright.intake.SampleText;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What lies outside the program: full disks, names that cannot be, hostile names, a terminal that is gone. */
@@ -108,7 +109,11 @@ class OutsideTest {
         Ran out = run("make", good, "--out", folder.resolve(LONG));
         assertThat(out.code()).isEqualTo(2);
         assertThat(out.err()).contains("--out: has a name that is too long.").doesNotContain("fault");
-        assertThat(run("make", good, "--out", folder.resolve("new").resolve(LONG).resolve("out"))
+        assertThat(run(
+                                "make",
+                                good,
+                                "--out",
+                                folder.resolve("new").resolve(LONG).resolve("out"))
                         .err())
                 .contains("--out: has a name that is too long.");
         Ran in = run("body", folder.resolve(LONG + ".yaml"));
@@ -132,7 +137,8 @@ class OutsideTest {
     @Test
     void aFullDiskIsAFindingAndTheOldOutputStays() throws IOException {
         Path out = folder.resolve("out");
-        TreeMap<String, byte[]> files = new TreeMap<>(Map.of("body.json", "{\"bodyCheck\": 1}".getBytes(StandardCharsets.UTF_8)));
+        TreeMap<String, byte[]> files =
+                new TreeMap<>(Map.of("body.json", "{\"bodyCheck\": 1}".getBytes(StandardCharsets.UTF_8)));
         OutFolder.at(out.toString(), new Findings("")).orElseThrow().write(files);
         List<String> before = entries();
         for (String at : List.of("write body.json", "swap", "place")) {
@@ -143,9 +149,11 @@ class OutsideTest {
                     })
                     .orElseThrow();
             assertThatThrownBy(() -> full.write(files))
-                    .isInstanceOfSatisfying(BadInput.class, bad -> assertThat(
-                                    bad.findings().get(0).line())
-                            .endsWith("--out: cannot be written: the disk is full. Make room, or name another folder."));
+                    .isInstanceOfSatisfying(
+                            BadInput.class,
+                            bad -> assertThat(bad.findings().get(0).line())
+                                    .endsWith(
+                                            "--out: cannot be written: the disk is full. Make room, or name another folder."));
             assertThat(entries()).isEqualTo(before);
         }
     }
@@ -169,7 +177,8 @@ class OutsideTest {
     void valuesDoNotSteerTheTerminalAndJsonKeepsThem() throws IOException {
         String name = "Ida\u202E\u2066";
         Path file = Files.writeString(
-                folder.resolve("hostile.yaml"), SampleText.WHOLE.replaceFirst("(?m)^name: .*$", "name: \"Ida\\\\u202E\\\\u2066\""));
+                folder.resolve("hostile.yaml"),
+                SampleText.WHOLE.replaceFirst("(?m)^name: .*$", "name: \"Ida\\\\u202E\\\\u2066\""));
         Path out = folder.resolve("out\u202E");
         Ran told = run("make", file, "--out", out);
         assertThat(told.out()).as(told.err()).contains("\\u202E").doesNotContain("\u202E", "\u009B", "\u2066");

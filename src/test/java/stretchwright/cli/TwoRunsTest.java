@@ -1,5 +1,7 @@
 package stretchwright.cli;
 
+import stretchwright.intake.SampleText;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
@@ -21,7 +23,6 @@ import stretchwright.Main;
 import stretchwright.ground.Progress;
 import stretchwright.make.Made;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.SampleText;
 
 /** Two runs with one folder for their output: the second is told to wait, and who died holds nobody up. */
 class TwoRunsTest {
@@ -83,7 +84,9 @@ class TwoRunsTest {
         ExecutorService first = Executors.newSingleThreadExecutor();
         try {
             Future<Ran> ran = first.submit(() -> Ran.with(slow, "make", good, "--out", out));
-            assertThat(begun.await(60, TimeUnit.SECONDS)).as(String.valueOf(ran.isDone() ? ran.get() : "")).isTrue();
+            assertThat(begun.await(60, TimeUnit.SECONDS))
+                    .as(String.valueOf(ran.isDone() ? ran.get() : ""))
+                    .isTrue();
             isToldToWait(out);
             go.countDown();
             assertThat(ran.get(60, TimeUnit.SECONDS).code()).isZero();

@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static stretchwright.ground.InWords.words;
 
 import java.util.Optional;
 import java.util.Set;
@@ -39,12 +40,12 @@ class BandJudgeTest {
     private static String said(FitReport report, String about) {
         StringBuilder all = new StringBuilder();
         report.verdicts().stream()
-                .filter(v -> v.about().equals(about))
+                .filter(v -> words(v.about()).equals(about))
                 .forEach(v -> all.append(v.severity())
                         .append(' ')
-                        .append(v.message())
+                        .append(words(v.message()))
                         .append(' ')
-                        .append(v.remedy()));
+                        .append(words(v.remedy())));
         return all.toString();
     }
 
@@ -63,7 +64,7 @@ class BandJudgeTest {
         Fabric stretchy = SampleFabric.with(1470, 1.2, 0.6, true);
         Style firm = Style.usual(Style.Leg.ANKLE).with(Hold.Named.FIRM);
         FitReport.Opening band = check(body, stretchy, firm).openings().get(0);
-        assertThat(band.opening()).isEqualTo("waistband over hips");
+        assertThat(band.opening()).isEqualTo(OpeningName.WAISTBAND_OVER_HIPS);
         // at this hold the leg's own top edge is shorter than the band would be, and the band follows it
         assertThat(band.relaxed()).isLessThanOrEqualTo(774.9);
         assertThat(Strain.of(774.8, 1021.2)).isCloseTo(0.318, within(0.0005));

@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static stretchwright.ground.InWords.words;
 
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +39,7 @@ class FitCheckTest {
     private static List<String> about(FitReport report, FitReport.Severity severity) {
         return report.verdicts().stream()
                 .filter(v -> v.severity() == severity)
-                .map(FitReport.Verdict::about)
+                .map(v -> words(v.about()))
                 .toList();
     }
 
@@ -81,18 +82,18 @@ class FitCheckTest {
                 .doesNotContain("leg over calf");
         assertThat(report.openings().get(2).relaxed()).isCloseTo(327.7, within(0.05));
         assertThat(report.stops()).isTrue();
-        assertThat(report.verdicts()).allSatisfy(v -> assertThat(v.message()).isNotBlank());
+        assertThat(report.verdicts()).allSatisfy(v -> assertThat(words(v.message())).isNotBlank());
     }
 
     /** A remedy that names a stretch is tried: with that cloth the opening passes. */
     @Test
     void theStretchAStopAsksForIsEnough() {
         FitReport.Verdict stop = check(SampleFabric.with(1470, 0.20, 0.15, true), OVERLOCK).verdicts().stream()
-                .filter(v -> v.about().equals("waistband over hips"))
+                .filter(v -> words(v.about()).equals("waistband over hips"))
                 .findFirst()
                 .orElseThrow();
         assertThat(stop.severity()).isEqualTo(FitReport.Severity.STOP);
-        double asked = Double.parseDouble(stop.remedy().replaceAll("^Use cloth of (\\d+) %.*", "$1")) / 100;
+        double asked = Double.parseDouble(words(stop.remedy()).replaceAll("^Use cloth of (\\d+) %.*", "$1")) / 100;
         FitReport after = check(SampleFabric.with(1470, asked, asked * 0.75, true), OVERLOCK);
         assertThat(after.openings().get(0).passes()).isTrue();
     }
@@ -127,7 +128,7 @@ class FitCheckTest {
                 FitCheck.of(pattern, SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, OVERLOCK);
         assertThat(about(report, FitReport.Severity.STOP)).contains("calf");
         assertThat(report.verdicts())
-                .anyMatch(v -> v.about().equals("calf") && v.message().contains("beyond the last reading"));
+                .anyMatch(v -> words(v.about()).equals("calf") && words(v.message()).contains("beyond the last reading"));
     }
 
     @Test
@@ -167,9 +168,9 @@ class FitCheckTest {
     @Test
     void aStopOfTheStitchAsksForAStitchAndNotForCloth() {
         assertThat(check(SampleFabric.heavyKnit(), Set.of()).verdicts())
-                .anyMatch(v -> v.about().equals("waistband over hips")
+                .anyMatch(v -> words(v.about()).equals("waistband over hips")
                         && v.severity() == FitReport.Severity.STOP
-                        && v.remedy().startsWith("Use a stitch that stretches"));
+                        && words(v.remedy()).startsWith("Use a stitch that stretches"));
     }
 
     /** The stuck bound is (1 + standing)(1 + skin) - 1, the sliding one never larger (mechanics method section 5). */

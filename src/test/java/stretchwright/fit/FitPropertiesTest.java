@@ -1,6 +1,7 @@
 package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.words;
 
 import java.util.EnumSet;
 import java.util.Map;
@@ -108,7 +109,7 @@ class FitPropertiesTest {
 
     private static Map<String, FitReport.Severity> worst(FitReport fit) {
         Map<String, FitReport.Severity> out = new TreeMap<>();
-        fit.verdicts().forEach(v -> out.merge(v.about(), v.severity(), (a, b) -> a.compareTo(b) <= 0 ? a : b));
+        fit.verdicts().forEach(v -> out.merge(words(v.about()), v.severity(), (a, b) -> a.compareTo(b) <= 0 ? a : b));
         return out;
     }
 

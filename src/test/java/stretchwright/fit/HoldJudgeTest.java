@@ -1,6 +1,7 @@
 package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.words;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -43,8 +44,8 @@ class HoldJudgeTest {
 
     private static List<String> said(Style style) {
         return fit(style).verdicts().stream()
-                .filter(v -> v.about().equals("hold"))
-                .map(FitReport.Verdict::message)
+                .filter(v -> words(v.about()).equals("hold"))
+                .map(v -> words(v.message()))
                 .toList();
     }
 

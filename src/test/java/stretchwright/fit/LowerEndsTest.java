@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static stretchwright.ground.InWords.words;
 
 import java.util.Map;
 import java.util.Optional;
@@ -53,7 +54,7 @@ class LowerEndsTest {
 
     private static FitReport.Opening hem(FitReport report) {
         return report.openings().stream()
-                .filter(o -> o.opening().equals(Openings.HEM))
+                .filter(o -> o.opening() == OpeningName.HEM_OVER_HEEL)
                 .findFirst()
                 .orElseThrow();
     }
@@ -62,7 +63,7 @@ class LowerEndsTest {
         StringBuilder all = new StringBuilder();
         report.verdicts()
                 .forEach(v -> all.append(
-                        v.severity().word() + " " + v.about() + ": " + v.message() + " " + v.remedy() + "\n"));
+                        v.severity().word() + " " + words(v.about()) + ": " + words(v.message().and(v.remedy())) + "\n"));
         return all.toString();
     }
 

@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static stretchwright.ground.InWords.words;
 
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +41,7 @@ class PoseTapeTest {
                 .singleElement()
                 .satisfies(v -> {
                     assertThat(v.severity()).isEqualTo(FitReport.Severity.CAUTION);
-                    assertThat(v.message()).contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
+                    assertThat(words(v.message())).contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
                 });
         assertThat(PoseJudge.of(List.of(pose(600, 735, 0, 0.09)), SampleBody.smallAdult()))
                 .singleElement()
@@ -52,7 +53,7 @@ class PoseTapeTest {
         assertThat(AssumedJudge.of(SampleFabric.heavyKnit())).isEmpty();
         assertThat(AssumedJudge.of(assumed(true, false)))
                 .singleElement()
-                .satisfies(v -> assertThat(v.message()).contains("across (57 %) is assumed", "openings, poses"));
+                .satisfies(v -> assertThat(words(v.message())).contains("across (57 %) is assumed", "openings, poses"));
         assertThat(AssumedJudge.of(assumed(true, true))).hasSize(2);
     }
 

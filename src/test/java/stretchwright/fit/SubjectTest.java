@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static stretchwright.ground.InWords.words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
@@ -28,7 +30,7 @@ class SubjectTest {
         List<Verdict> atHem = new ArrayList<>();
         for (int seed = 1; seed <= 20; seed++) {
             verdicts(SampleBody.random(seed)).stream()
-                    .filter(v -> v.about().equals("hem") && v.message().contains("standing"))
+                    .filter(v -> words(v.about()).equals("hem") && words(v.message()).contains("standing"))
                     .forEach(atHem::add);
         }
         assertThat(atHem).isNotEmpty().allSatisfy(v -> {
@@ -39,16 +41,17 @@ class SubjectTest {
 
     @Test
     void aKindThatMeansALevelHasOneAndNoOther() {
-        assertThatThrownBy(() -> Subject.of(Subject.Kind.STRAIN, "knee")).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Subject.at(Subject.Kind.SHRINKAGE, Level.Name.KNEE, "knee"))
+        assertThatThrownBy(() -> Subject.of(Subject.Kind.STRAIN, Part.text("knee"))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Subject.at(Subject.Kind.SHRINKAGE, Level.Name.KNEE, Part.text("knee")))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void aPoseIsSaidBeforeItsPlace() {
-        Subject seat = Subject.of(new FitReport.Pose("sit spin", "seat", "across", 0.6, 0.6, 0.5, false));
-        assertThat(seat.words()).isEqualTo("sit spin, seat across");
-        assertThat(seat.place()).isEqualTo("seat across");
+        Subject seat = Subject.of(new FitReport.Pose(
+                PoseName.SIT_SPIN, Region.SEAT, Direction.ACROSS, 0.6, 0.6, 0.5, false));
+        assertThat(words(seat.about())).isEqualTo("sit spin, seat across");
+        assertThat(words(seat.place())).isEqualTo("seat across");
         assertThat(seat.kind()).isEqualTo(Subject.Kind.POSE_ACROSS);
         assertThat(seat.level()).contains(Level.Name.HIP);
     }

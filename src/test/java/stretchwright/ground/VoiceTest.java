@@ -35,6 +35,20 @@ class VoiceTest {
         assertThat(MM.say(Part.signed(-0.2))).isEqualTo("0 mm");
     }
 
+    /** By hand: 12 mm are 7.56 sixteenths, nearest 8: 1/2. */
+    @Test
+    void aLengthBehindItsLikeHasNoUnit() {
+        assertThat(List.of(MM, CM, IN)).extracting(v -> v.say(Part.bare(12))).containsExactly("12", "1.2", "1/2");
+    }
+
+    @Test
+    void aClauseIsTheFirstSentenceWithoutItsFullStop() {
+        Said first = Said.of("ground", "finding.row", Part.text("7."));
+        Said stopped = Said.of("sample", "words", Part.text("It goes on, but only just."));
+        assertThat(MM.say(new Part.Clause(stopped.and(first)))).isEqualTo("It goes on, but only just");
+        assertThat(MM.say(new Part.Clause(first))).isEqualTo("line 7.:");
+    }
+
     /** What is sewn is set in mm everywhere; a stitch of 2.5 mm has no sixteenths. */
     @Test
     void sewnLengthsStayInMillimetres() {
@@ -73,6 +87,7 @@ class VoiceTest {
         assertThat(MM.say(Part.share(0.154, 1))).isEqualTo("15.4 %");
         assertThat(MM.say(new Part.Pressure(1, 1))).isEqualTo("7.5 mmHg");
         assertThat(MM.say(Part.number(2.50, 2))).isEqualTo("2.5");
+        assertThat(MM.say(Part.fixed(2.50, 2))).isEqualTo("2.50");
     }
 
     @Test

@@ -44,14 +44,14 @@ class HoldReadTest {
             delimiter = '|',
             value = {
                 "tight | is not a hold",
-                "10 | is not a hold",
+                "10 | has no unit",
                 "60 % | out of range",
                 "-5 % | negative",
                 "'{calf: 8}' | not a pressure",
                 "'{calf: 90 mmHg}' | out of range",
                 "'{calf: -1 kPa}' | negative",
                 "'{calf: 8 mmHg, shin: 8 mmHg}' | shin",
-                "'{}' | names no level",
+                "'{}' | holds no key",
                 "'[8 mmHg]' | ",
             })
     void whatIsNoHoldIsAFinding(String value, String words) {

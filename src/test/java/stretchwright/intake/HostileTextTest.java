@@ -29,7 +29,8 @@ class HostileTextTest {
     void aForeignTagIsAFinding(String tag) {
         List<Finding> all = findings(SampleText.WHOLE.replace("name: Evening", "name: " + tag + " Evening"));
         assertThat(all).hasSize(1);
-        assertThat(all.get(0).problem()).startsWith("line 2: the tag ").contains("means nothing here");
+        assertThat(all.get(0).row()).isEqualTo(2);
+        assertThat(all.get(0).problem()).startsWith("the tag ").contains("means nothing here");
     }
 
     @Test

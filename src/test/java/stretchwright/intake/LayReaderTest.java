@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static stretchwright.intake.SampleReading.findings;
 import static stretchwright.intake.SampleReading.read;
 
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stretchwright.fabric.ClothShape;
+import stretchwright.ground.Finding;
 import stretchwright.ground.Point;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Style;
@@ -25,6 +27,10 @@ class LayReaderTest {
                   stretch across: 60 %
                   stretch along: 45 %
                 """ + fabric + "\nstyle:\n  leg: ankle\n" + style + "\n";
+    }
+
+    private static String lines(String text) {
+        return findings(text).stream().map(Finding::line).collect(Collectors.joining("\n"));
     }
 
     @Test
@@ -80,7 +86,7 @@ class LayReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "lay: rolled | Choose: any, folded, open, folded crosswise",
+                "lay: rolled | Is \"folded\" meant? Choose: any, folded, open, folded crosswise",
                 "lay: {scissor gap: 9} | 0 cm to 5 cm",
                 "lay: {scissor gap: -1} | 0 cm to 5 cm",
                 "lay: {scissor gap: NaN} | cannot be measured",
@@ -90,7 +96,7 @@ class LayReaderTest {
                 "lay: [open] | ",
             })
     void aWrongLayIsAFinding(String lay, String said) {
-        assertThat(findings(with("", "  " + lay)).toString())
+        assertThat(lines(with("", "  " + lay)))
                 .as(lay)
                 .contains("lay")
                 .contains(said == null ? "" : said);
@@ -117,7 +123,7 @@ class LayReaderTest {
                 "flaws: [3, 4] | sections are wanted",
             })
     void aWrongClothIsAFinding(String fabric, String said) {
-        assertThat(findings(with("  " + fabric, "")).toString())
+        assertThat(lines(with("  " + fabric, "")))
                 .as(fabric)
                 .contains("fabric.")
                 .contains(said == null ? "" : said);

@@ -93,7 +93,7 @@ class MakeReadTest {
                 "hip girth: 96.1 | hip girth: 9610 | wearer.measurements.hip girth | out of range. Allowed is 1 cm to 275 cm",
                 "hip girth: 96.1 | hip girth: .nan | wearer.measurements.hip girth | cannot be measured",
                 "hip girth: 96.1 | hip girth: wide | wearer.measurements.hip girth | is not a length",
-                "hip girth: 96.1 | hips: 96.1 | wearer.measurements.hips | is not a key that is known here",
+                "hip girth: 96.1 | hop: 96.1 | wearer.measurements.hop | is not a key that is known here",
                 "hip girth: 96.1 | hip grith: 96.1 | wearer.measurements.hip grith | Is \"hip girth\" meant?",
                 "unit: cm | unit: furlong | unit | Choose: mm, cm, in",
                 "figure: woman | figure: adult | wearer.figure | Choose: woman, man, child",
@@ -183,7 +183,7 @@ class MakeReadTest {
     void aKeyThatStandsTwiceIsNamedWithBothLines() {
         Finding f = only(SampleText.with("name: Evening practice", "name: a\nname: b"));
         assertThat(f.key()).isEqualTo("name");
-        assertThat(f.problem()).contains("line 3").contains("line 2");
+        assertThat(f.line()).contains("line 3").contains("line 2");
     }
 
     @Test

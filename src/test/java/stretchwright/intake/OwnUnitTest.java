@@ -23,22 +23,4 @@ class OwnUnitTest {
     void lengthsAreWordedInTheMakersUnit(Unit unit, String from, String to) {
         assertThat(OwnUnit.text(from, unit)).isEqualTo(to);
     }
-
-    /** By hand: 7 mm is 4.41 sixteenths, 25 mm 15.75, 540 mm 340.2; stitches are set in mm. */
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "Sew 7 mm from the edge. | Sew 7 mm (1/4 in) from the edge.",
-                "6 to 7 mm | 6 to 7 mm (1/4 in)",
-                "10 to 25 mm | 10 to 25 mm (3/8 to 1 in)",
-                "25 mm, then 540 mm. | 25 mm (1 in), then 540 mm (21 1/4 in).",
-                "to 150 mm (the front rise) | to 150 mm (5 7/8 in) (the front rise)",
-                "150 mm (5 7/8 in) | 150 mm (5 7/8 in)",
-                "stitch 2.5 mm long | stitch 2.5 mm long",
-                "a foot of 1.2 mmHg | a foot of 1.2 mmHg",
-            })
-    void sewingSaysInchesBehindMillimetres(String from, String to) {
-        assertThat(OwnUnit.withInches(from)).isEqualTo(to);
-    }
 }

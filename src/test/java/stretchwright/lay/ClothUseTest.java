@@ -1,5 +1,7 @@
 package stretchwright.lay;
 
+import stretchwright.lay.nest.LayClock;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -50,7 +52,7 @@ class ClothUseTest {
     private static OnHand onHand(double have, double shrinkage, double repeat, Style.LayWay way, boolean oneWay) {
         Fabric fabric = cloth(OptionalDouble.of(have), shrinkage, repeat, oneWay);
         Lay lay = LayingTest.lay(PIECES, fabric, way);
-        return OnHand.of(lay, PIECES, fabric, LayTerms.of(way), 1).orElseThrow();
+        return OnHand.of(lay, PIECES, fabric, LayTerms.of(way), 1, LayClock.NONE).orElseThrow();
     }
 
     private static double needed(double shrinkage, double repeat, Style.LayWay way) {
@@ -112,7 +114,8 @@ class ClothUseTest {
                         PIECES,
                         fabric,
                         LayTerms.of(Style.LayWay.ANY),
-                        1))
+                        1,
+                        LayClock.NONE))
                 .isEmpty();
     }
 
@@ -121,7 +124,7 @@ class ClothUseTest {
     @Test
     void theWidthsAreLaidNotGuessed() {
         Fabric fabric = cloth(OptionalDouble.empty(), 0.02, 0, true);
-        ClothWidths widths = ClothWidths.of(PIECES, fabric, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC);
+        ClothWidths widths = ClothWidths.of(PIECES, fabric, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE);
         assertThat(widths.rows()).extracting(ClothWidths.Row::width).containsExactly(1470.0, 1400.0, 1600.0);
         for (ClothWidths.Row row : widths.rows()) {
             Lay lay = LayingTest.lay(PIECES, fabric.with(row.width(), true), Style.LayWay.ANY);
@@ -140,7 +143,7 @@ class ClothUseTest {
     void widerClothNeverAsksForMore() {
         SampleMakes.all().parallelStream().forEach(make -> {
             ClothWidths widths =
-                    ClothWidths.of(make.pieces(), make.fabric(), LayTerms.of(make.way()), 1, Buying.Counter.METRIC);
+                    ClothWidths.of(make.pieces(), make.fabric(), LayTerms.of(make.way()), 1, Buying.Counter.METRIC, LayClock.NONE);
             double narrow = widths.rows().get(1).turned().orElseThrow().length();
             double wide = widths.rows()
                     .get(widths.rows().size() - 1)
@@ -187,12 +190,12 @@ class ClothUseTest {
     @Test
     void ownWidthNearACommonOneIsToldOnceBesideTwoOthersAndATooNarrowClothHasNoLength() {
         Fabric common = cloth(OptionalDouble.empty(), 0, 0, true).with(1603, true);
-        assertThat(ClothWidths.of(PIECES, common, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC)
+        assertThat(ClothWidths.of(PIECES, common, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE)
                         .rows())
                 .extracting(ClothWidths.Row::width)
                 .containsExactly(1603.0, 1400.0, 1500.0);
         Fabric narrow = common.with(300, true);
-        ClothWidths.Row row = ClothWidths.of(PIECES, narrow, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC)
+        ClothWidths.Row row = ClothWidths.of(PIECES, narrow, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE)
                 .rows()
                 .get(0);
         assertThat(row.oneWay()).isEmpty();

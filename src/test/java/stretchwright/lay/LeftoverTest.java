@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.ground.Polygon;
 
 /** What is left between the pieces, against dots and against trying every rectangle of a coarse raster. */
@@ -229,6 +230,6 @@ class LeftoverTest {
                 .orElseThrow();
         assertThat(own.across()).isEqualTo(90);
         assertThat(own.along()).isEqualTo(140);
-        assertThat(Offcut.list(List.of())).allMatch(o -> o.source().contains("no source"));
+        assertThat(Offcut.list(List.of())).allMatch(o -> Voice.plain().say(o.source()).contains("no source"));
     }
 }

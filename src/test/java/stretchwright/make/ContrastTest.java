@@ -7,6 +7,7 @@ import static stretchwright.intake.SampleReading.read;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -15,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
+import stretchwright.ground.Finding;
 import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.SampleText;
@@ -26,6 +28,10 @@ import tools.jackson.databind.json.JsonMapper;
 class ContrastTest {
     private static String with(String contrasts) {
         return SampleText.WHOLE.replace("  on hand: 1.6 m\n", "  contrasts: " + contrasts + "\n");
+    }
+
+    private static String lines(String text) {
+        return findings(text).stream().map(Finding::line).collect(Collectors.joining("\n"));
     }
 
     private static Made run(String contrasts) {
@@ -104,7 +110,7 @@ class ContrastTest {
     @Test
     void aThousandNamesAreOneFinding() {
         String names = "a, ".repeat(1000);
-        assertThat(findings(with("[{pieces: [" + names + "b]}]")).toString()).contains("names 1001 pieces.");
+        assertThat(lines(with("[{pieces: [" + names + "b]}]"))).contains("names 1001 pieces.");
     }
 
     @ParameterizedTest
@@ -122,7 +128,7 @@ class ContrastTest {
                 "[{pieces: a}, {pieces: b}, {pieces: c}, {pieces: d}, {pieces: e}] | lists 5 of them.",
             })
     void whatCannotBeIsAFinding(String contrasts, String said) {
-        assertThat(findings(with(contrasts)).toString()).contains(said);
+        assertThat(lines(with(contrasts))).contains(said);
     }
 
     @ParameterizedTest

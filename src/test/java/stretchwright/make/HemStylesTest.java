@@ -13,10 +13,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Voice;
 import stretchwright.intake.SampleText;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
+import stretchwright.sewing.Joined;
 import stretchwright.sewing.Planning;
 import stretchwright.sewing.SewingPlan;
 
@@ -75,30 +77,30 @@ class HemStylesTest {
     }
 
     private static void namesOnlyWhatIsThere(Pattern pattern, SewingPlan.Operation op) {
-        for (String join : op.joins()) {
-            String[] parts = join.split(": ", 2);
-            assertThat(pattern.piece(parts[0]).edge(parts[1]).length()).isPositive();
+        for (Joined join : op.joins()) {
+            assertThat(pattern.piece(join.piece()).edge(join.edge()).length()).isPositive();
         }
         Set<String> marks = pattern.pieces().stream()
                 .flatMap(p -> Stream.concat(
                         p.marks().stream().map(m -> m.name()),
                         p.notches().stream().map(n -> n.name())))
                 .collect(Collectors.toSet());
-        Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(op.instruction());
+        String instruction = Voice.plain().say(op.instruction());
+        Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(instruction);
         while (quoted.find()) {
-            assertThat(marks).as(op.instruction()).contains(quoted.group(1));
+            assertThat(marks).as(instruction).contains(quoted.group(1));
         }
-        for (String text : List.of(op.instruction(), op.check())) {
+        for (String text : List.of(instruction, Voice.plain().say(op.check()))) {
             assertThat(text).matches("[A-Z][^\\n]*\\.").doesNotContain("  ").doesNotContain("..");
         }
     }
 
     private static void everySeamIsSewn(Pattern pattern, SewingPlan plan) {
-        Set<String> sewn =
+        Set<Joined> sewn =
                 plan.operations().stream().flatMap(op -> op.joins().stream()).collect(Collectors.toSet());
         for (Seam seam : pattern.seams()) {
             for (Seam.Side side : seam.sides()) {
-                assertThat(sewn).contains(side.piece() + ": " + side.edge());
+                assertThat(sewn).contains(new Joined(side.piece(), side.edge()));
             }
         }
     }

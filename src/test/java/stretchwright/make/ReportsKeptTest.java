@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
@@ -53,6 +54,19 @@ class ReportsKeptTest {
     /** Inputs that the reports before had lost. */
     private static final Set<String> ADDED = Set.of("/style/ease", "/style/holds");
 
+    /**
+     * Faults that were mended since. A contoured band was joined without waiting for its clips: the join now waits for the
+     * turning (12), pressing no longer does by itself, and fewer orders are valid.
+     */
+    private static final Map<String, Set<String>> MENDED = Map.of(
+            "contoured-band",
+            Set.of(
+                    "/sewing/operations/13/after",
+                    "/sewing/operations/13/why",
+                    "/sewing/operations/16/after",
+                    "/sewing/operations/16/why",
+                    "/sewing/optimum/validOrders"));
+
     static Stream<String> examples() throws IOException {
         try (Stream<Path> files = Files.list(KEPT)) {
             return files.map(f -> f.getFileName().toString().replace(".json.gz", "")).sorted().toList().stream();
@@ -72,7 +86,13 @@ class ReportsKeptTest {
         compare("", before(example), now(example), differ, worded);
         Path sentences = Files.createDirectories(Path.of("target/sentences"));
         Files.write(sentences.resolve(example + ".txt"), worded);
-        assertThat(differ).isEmpty();
+        Set<String> mended = MENDED.getOrDefault(example, Set.of());
+        assertThat(differ.stream().map(ReportsKeptTest::where)).containsAll(mended);
+        assertThat(differ).filteredOn(d -> !mended.contains(where(d))).isEmpty();
+    }
+
+    private static String where(String difference) {
+        return difference.replaceAll("(?s)[: ].*", "");
     }
 
     private static JsonNode before(String example) throws IOException {

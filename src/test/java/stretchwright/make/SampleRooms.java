@@ -1,6 +1,7 @@
 package stretchwright.make;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static stretchwright.ground.InWords.said;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -11,11 +12,16 @@ import stretchwright.body.Measure;
 import stretchwright.body.Measured;
 import stretchwright.body.Value;
 import stretchwright.fabric.Fabric;
+import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.OpeningName;
+import stretchwright.fit.PoseName;
+import stretchwright.fit.Region;
 import stretchwright.fit.Subject;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
@@ -67,15 +73,16 @@ public final class SampleRooms implements Stages {
         return new FitReport(
                 List.of(new FitReport.LevelFit(
                         Level.Name.HIP, "", 961, 846, 0.13593, 0.02, 12.345, 0.5006, true, false)),
-                List.of(new FitReport.Opening("hem over heel", 344, 400, 0.16279, stretch, stretch >= 0.2)),
-                List.of(new FitReport.Pose("sit spin", "knee", "along", 0.4, 0.58, 0.45, true)),
+                List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 344, 400, 0.16279, stretch, stretch >= 0.2)),
+                List.of(new FitReport.Pose(
+                        PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true)),
                 List.of(
-                        new FitReport.Verdict(FitReport.Severity.NOTE, "hip", "The load curve was assumed.", ""),
+                        new FitReport.Verdict(FitReport.Severity.NOTE, said("hip"), said("The load curve was assumed."), Said.NOTHING),
                         new FitReport.Verdict(
                                 severity,
-                                Subject.of(Subject.Kind.HEM_OPENING, "hem over heel"),
-                                "The hem must stretch 16 %.",
-                                "Use a cloth of 20 % or more.")));
+                                Subject.of(Subject.Kind.HEM_OPENING, OpeningName.HEM_OVER_HEEL.said()),
+                                said("The hem must stretch 16 %."),
+                                said("Use a cloth of 20 % or more."))));
     }
 
     @Override

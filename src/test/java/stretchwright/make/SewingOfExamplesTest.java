@@ -20,11 +20,14 @@ import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
+import stretchwright.sewing.Place;
 import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingPlan.Operation;
+import stretchwright.sewing.StepName;
 
 /** The sewing plans of all examples on several sets of machines, against trying every order. */
 class SewingOfExamplesTest {
@@ -70,9 +73,9 @@ class SewingOfExamplesTest {
         assertThat(PLANS).hasSizeGreaterThanOrEqualTo(12 * 5);
         PLANS.forEach((name, plan) -> {
             for (Operation o : plan.operations()) {
-                assertThat(o.after()).as("%s, %s", name, o.name()).allMatch(a -> a < o.step());
+                assertThat(o.after()).as("%s, %s", name, o.name().word()).allMatch(a -> a < o.step());
                 assertThat(o.help().why().stream().map(SewingPlan.Reason::step))
-                        .as("%s, %s", name, o.name())
+                        .as("%s, %s", name, o.name().word())
                         .isEqualTo(o.after());
             }
         });
@@ -83,9 +86,15 @@ class SewingOfExamplesTest {
         PLANS.forEach((name, plan) -> plan.operations().stream()
                 .filter(o -> o.stitch().isPresent())
                 .forEach(o -> {
-                    assertThat(o.help().setting()).as("%s, %s", name, o.name()).isPresent();
-                    assertThat(o.help().mistake()).as("%s, %s", name, o.name()).isNotBlank();
-                    assertThat(o.help().undo()).as("%s, %s", name, o.name()).isNotBlank();
+                    assertThat(o.help().setting())
+                            .as("%s, %s", name, o.name().word())
+                            .isPresent();
+                    assertThat(o.help().mistake().isNothing())
+                            .as("%s, %s", name, o.name().word())
+                            .isFalse();
+                    assertThat(o.help().undo().isNothing())
+                            .as("%s, %s", name, o.name().word())
+                            .isFalse();
                 }));
     }
 
@@ -96,12 +105,13 @@ class SewingOfExamplesTest {
         PLANS.forEach((name, plan) -> plan.operations().stream()
                 .filter(o -> o.help().demand().map(SewingPlan.Demand::breaks).orElse(false))
                 .forEach(o -> {
-                    breaking.add(name + ", " + o.name());
+                    breaking.add(name + ", " + o.name().word());
                     assertThat(o.stitch().orElseThrow().extensibility()).isLessThan(1);
-                    String test = "test " + o.stitch().orElseThrow().plainName();
+                    StepName test = new StepName.Test(o.stitch().orElseThrow());
                     assertThat(plan.operations())
-                            .as("%s, %s", name, o.name())
-                            .anyMatch(t -> t.name().equals(test) && t.check().contains("more than the"));
+                            .as("%s, %s", name, o.name().word())
+                            .anyMatch(t -> t.name().equals(test)
+                                    && Voice.plain().say(t.check()).contains("more than the"));
                 }));
         assertThat(breaking)
                 .as("some stitch of these breaks, or nothing was tested")
@@ -174,7 +184,7 @@ class SewingOfExamplesTest {
             this.limit = limit;
         }
 
-        void walk(int done, Optional<String> at, Optional<String> setup, double lost) {
+        void walk(int done, Optional<Place> at, Optional<String> setup, double lost) {
             if (shorter || lost > limit - 0.01) {
                 return;
             }
@@ -189,19 +199,19 @@ class SewingOfExamplesTest {
             }
         }
 
-        private void step(int done, Optional<String> at, Optional<String> setup, double lost, Operation o) {
+        private void step(int done, Optional<Place> at, Optional<String> setup, double lost, Operation o) {
             int then = done | 1 << (o.step() - 1);
-            if (o.stitch().isEmpty() || o.machine().equals("hand")) {
+            if (o.stitch().isEmpty() || o.place() == Place.HAND) {
                 walk(then, at, setup, lost);
                 return;
             }
-            double more = at.isPresent() && !at.get().equals(o.machine()) ? MOVE : 0;
+            double more = at.isPresent() && at.get() != o.place() ? MOVE : 0;
             Optional<String> next = setup;
-            if (o.machine().startsWith("combined")) {
+            if (o.place() == Place.COMBINED) {
                 next = Optional.of(o.stitch().get().plainName().contains("overlock") ? "overlock" : "cover");
                 more += setup.isPresent() && !setup.equals(next) ? CONVERT : 0;
             }
-            walk(then, Optional.of(o.machine()), next, lost + more);
+            walk(then, Optional.of(o.place()), next, lost + more);
         }
     }
 }

@@ -73,6 +73,27 @@ class CutLineTest {
         assertThat(cut.area()).isCloseTo(expected, within(1.0));
     }
 
+    /** From a draft: a gusset's edge before a crotch curve whose first chord is shorter than what the mitre takes of it. */
+    @Test
+    void aCornerBeforeAShortChordLeavesNoSpike() {
+        Point corner = new Point(164.41, 584.28);
+        Point start = new Point(144.75, 629.74);
+        Path curve = Path.of(
+                start,
+                new Point(144.59, 630.92),
+                new Point(144.23, 633.52),
+                new Point(143.88, 636.23),
+                new Point(143.52, 639.04));
+        Path rest = Path.of(curve.end(), new Point(0, 639.04), new Point(0, 584.28), corner);
+        for (double allowance = 3; allowance <= 40; allowance += 0.1) {
+            Polygon cut = CutLine.around(List.of(
+                    new Edge("rest", rest, allowance),
+                    new Edge("gusset edge", Path.of(corner, start), allowance),
+                    new Edge("back crotch", curve, allowance)));
+            assertThat(jts(cut.points()).isValid()).as("%.1f mm", allowance).isTrue();
+        }
+    }
+
     private static List<Point> sewLine(List<Edge> edges) {
         List<Point> out = new ArrayList<>();
         edges.forEach(

@@ -24,6 +24,8 @@ import stretchwright.body.PoseLength;
 import stretchwright.body.SkinExtension;
 import stretchwright.print.Source.Literal;
 import stretchwright.print.kit.Phrases;
+import stretchwright.sewing.StepKind;
+import stretchwright.sewing.Threading;
 
 /** What stands on paper stands in words.properties, and nowhere else: a translation is one file. */
 class PhrasesTest {
@@ -52,7 +54,24 @@ class PhrasesTest {
                     "wrap hip:",
                     "wrap calf:",
                     "pose lengths: {back waist to front waist: [70, 78]}",
-                    "reaches pose: true"),
+                    "reaches pose: true",
+                    "other papers"),
+            "names of pieces, edges, notches and notions, until they are types",
+            List.of(
+                    "back rise",
+                    "waist elastic",
+                    "side panel",
+                    "front leg",
+                    "back leg",
+                    "side edge",
+                    "below knee",
+                    "above knee",
+                    "lower edge",
+                    "upper edge",
+                    "fold the dart",
+                    "key pocket",
+                    "row below the",
+                    "sole elastic"),
             "names of measures and lengths in the make file, of poses in the report: the same in every language",
             Stream.of(
                             Stream.of(Measure.values()).map(Measure::term),
@@ -64,10 +83,17 @@ class PhrasesTest {
                     .toList(),
             "of files that come with the program",
             List.of("alone mm", "navel "),
+            "names of steps and threads in the make file and the report, the same in every language",
+            Stream.of(
+                            Stream.of("test "),
+                            Stream.of(StepKind.values()).map(StepKind::word),
+                            Stream.of(Threading.values()).map(Threading::word).filter(w -> w.contains(" ")))
+                    .flatMap(words -> words)
+                    .toList(),
             "names of paper",
             List.of("Letter", "Tabloid", "roll 420 mm", "roll "),
             "what other rooms wrote, to be told apart",
-            List.of("left ", "right ", "Fold"),
+            List.of("left ", "right "),
             "a mark of the program, a name inside it",
             List.of("Stretchwright", "stretchwright ", " again"),
             "of pages and drawings, never seen",
@@ -95,7 +121,7 @@ class PhrasesTest {
                     "Tabs"));
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body"})
+    @ValueSource(strings = {"print", "exchange", "sewing", "draft", "pattern", "body", "fit", "advice"})
     void theCodeAndTheFileHaveTheSameKeys(String room) {
         Set<String> used = new TreeSet<>();
         for (List<String> call : calls(room)) {
@@ -106,7 +132,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body"})
+    @ValueSource(strings = {"print", "exchange", "sewing", "draft", "pattern", "body", "fit", "advice"})
     void everyCallFillsEveryGap(String room) {
         Map<String, String> sentences = sentences(room);
         for (List<String> call : calls(room)) {
@@ -120,7 +146,7 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "draft", "pattern", "body"})
+    @ValueSource(strings = {"print", "exchange", "sewing", "draft", "pattern", "body", "fit", "advice"})
     void gapsAndApostrophesAreSound(String room) {
         sentences(room).forEach((key, sentence) -> {
             assertThat(sentence.strip()).as(key).isEqualTo(sentence).isNotEmpty();
@@ -139,7 +165,7 @@ class PhrasesTest {
 
     /** A sentence that is written into the code again would be missing from every translation. */
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "body"})
+    @ValueSource(strings = {"print", "exchange", "sewing", "body", "fit", "advice"})
     void noEnglishStandsInTheCode(String room) {
         List<String> found = Source.of(room).stream()
                 .flatMap(s -> s.literals().stream())
@@ -161,7 +187,7 @@ class PhrasesTest {
 
     @Test
     void theListOfWhatIsNotWrittenHoldsNothingIdle() {
-        Set<String> all = Set.of("print", "exchange", "body").stream()
+        Set<String> all = Set.of("print", "exchange", "sewing", "body", "fit", "advice").stream()
                 .flatMap(room -> Source.of(room).stream())
                 .flatMap(s -> s.literals().stream())
                 .map(Literal::text)

@@ -107,7 +107,7 @@ class PrintingTest {
         Document plan = PlanPdf.of(job);
         String all = text(plan).replaceAll("\\s+", " ");
         for (Operation o : job.sewing().operations()) {
-            assertThat(all).contains(o.step() + ". " + o.name());
+            assertThat(all).contains(o.step() + ". " + o.name().word());
         }
         assertThat(all)
                 .contains("stitch 514 (four-thread overlock), seam 1.01.01", "overlocker 86 m", "43 minutes")

@@ -15,23 +15,23 @@ import stretchwright.pattern.Pattern;
  * ring first, rises, cover row while flat, one inseam hem to hem, band, lower edges.
  */
 class FactoryOrderTest {
-    private static final List<String> FACTORY = List.of(
-            "waistband ring",
-            "fold and mark the waistband",
-            LegSteps.FRONT,
-            LegSteps.BACK,
-            LegSteps.ROW,
-            LegSteps.INSEAMS,
-            LegSteps.BAR,
-            "mark the leg top",
-            "join the waistband",
-            "cuff rings",
-            "fold and mark the cuffs",
-            "mark the leg ends",
-            "join the cuffs",
-            FinishSteps.HEM,
-            FinishSteps.PRESS,
-            FinishSteps.TRY_ON);
+    private static final List<StepName> FACTORY = List.of(
+            StepKind.BAND_RING,
+            StepKind.BAND_FOLD,
+            StepKind.FRONT_RISE,
+            StepKind.BACK_RISE,
+            StepKind.ROW_OVER_RISES,
+            StepKind.INSEAMS,
+            StepKind.CROTCH_BAR,
+            StepKind.LEG_TOP_MARKS,
+            StepKind.BAND_JOIN,
+            StepKind.CUFF_RINGS,
+            StepKind.CUFF_FOLD,
+            StepKind.LEG_END_MARKS,
+            StepKind.CUFF_JOIN,
+            StepKind.HEMS,
+            StepKind.PRESS,
+            StepKind.TRY_ON);
 
     @Test
     void theFactoryOrderIsValidAndNeverBeatsOurs() {
@@ -73,10 +73,10 @@ class FactoryOrderTest {
     }
 
     private static List<Integer> factory(List<Step> steps) {
-        List<String> names = steps.stream().map(Step::name).toList();
+        List<StepName> names = steps.stream().map(Step::name).toList();
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
-            if (names.get(i).startsWith("test ")) {
+            if (names.get(i) instanceof StepName.Test) {
                 order.add(i);
             }
         }

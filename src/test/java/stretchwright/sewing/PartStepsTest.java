@@ -16,6 +16,7 @@ import stretchwright.boot.SampleBoot;
 import stretchwright.draft.Draft;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Mark;
@@ -75,11 +76,10 @@ class PartStepsTest {
                 SewingPlan plan = Planning.plan(pattern, SampleFabric.heavyKnit(), machines);
                 Set<String> used = new HashSet<>();
                 for (SewingPlan.Operation o : plan.operations()) {
-                    for (String join : o.joins()) {
-                        String[] parts = join.split(": ", 2);
-                        assertThat(pattern.piece(parts[0]).edge(parts[1]).length())
+                    for (Joined join : o.joins()) {
+                        assertThat(pattern.piece(join.piece()).edge(join.edge()).length())
                                 .isPositive();
-                        used.add(parts[0]);
+                        used.add(join.piece());
                     }
                     texts(name, pattern, o);
                 }
@@ -91,7 +91,9 @@ class PartStepsTest {
     }
 
     private static void texts(String name, Pattern pattern, SewingPlan.Operation o) {
-        for (String text : List.of(o.instruction(), o.check())) {
+        String instruction = Voice.plain().say(o.instruction());
+        String check = Voice.plain().say(o.check());
+        for (String text : List.of(instruction, check)) {
             assertThat(text)
                     .as(name)
                     .matches("[A-Z][^\\n]*\\.")
@@ -99,8 +101,8 @@ class PartStepsTest {
                     .doesNotContain("..");
         }
         boolean gusset = pattern.pieces().stream().anyMatch(p -> p.name().equals("gusset"));
-        assertThat((o.instruction() + o.check()).contains("gusset") && !gusset).isFalse();
-        Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(o.instruction());
+        assertThat((instruction + check).contains("gusset") && !gusset).isFalse();
+        Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(instruction);
         while (quoted.find()) {
             assertThat(pattern.pieces().stream()
                             .flatMap(p -> p.marks().stream())
@@ -115,26 +117,27 @@ class PartStepsTest {
                 java.util.Objects.requireNonNull(patterns().get("all on a panel")),
                 SampleFabric.heavyKnit(),
                 Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH));
-        for (String pocket : List.of(PartSteps.PHONE, PartSteps.HIP, PartSteps.KNEE)) {
-            assertThat(step(plan, PartSteps.PANELS).after())
+        for (StepKind pocket : List.of(StepKind.PHONE_POCKET, StepKind.HIP_POCKET, StepKind.KNEE_POCKET)) {
+            assertThat(step(plan, StepKind.PANELS).after())
                     .contains(step(plan, pocket).step());
         }
-        assertThat(step(plan, LegSteps.FRONT).after())
-                .contains(step(plan, PartSteps.PANELS).step());
-        assertThat(step(plan, PartSteps.GUSSET).after())
+        assertThat(step(plan, StepKind.FRONT_RISE).after())
+                .contains(step(plan, StepKind.PANELS).step());
+        assertThat(step(plan, StepKind.GUSSET).after())
                 .contains(
-                        step(plan, LegSteps.FRONT).step(),
-                        step(plan, LegSteps.BACK).step());
-        assertThat(step(plan, LegSteps.INSEAMS).after())
-                .contains(step(plan, PartSteps.GUSSET).step());
-        assertThat(step(plan, "join the waistband").after())
-                .contains(step(plan, PartSteps.TAILBONE).step());
-        assertThat(plan.operations()).noneMatch(o -> o.name().equals(LegSteps.BAR));
-        assertThat(step(plan, LegSteps.INSEAMS).check()).contains("between the notches below knee and above knee");
-        assertThat(step(plan, PartSteps.GUSSET).length()).isGreaterThan(4 * 75);
+                        step(plan, StepKind.FRONT_RISE).step(),
+                        step(plan, StepKind.BACK_RISE).step());
+        assertThat(step(plan, StepKind.INSEAMS).after())
+                .contains(step(plan, StepKind.GUSSET).step());
+        assertThat(step(plan, StepKind.BAND_JOIN).after())
+                .contains(step(plan, StepKind.TAILBONE_POCKET).step());
+        assertThat(plan.operations()).noneMatch(o -> o.name().equals(StepKind.CROTCH_BAR));
+        assertThat(Voice.plain().say(step(plan, StepKind.INSEAMS).check()))
+                .contains("between the notches below knee and above knee");
+        assertThat(step(plan, StepKind.GUSSET).length()).isGreaterThan(4 * 75);
     }
 
-    private static SewingPlan.Operation step(SewingPlan plan, String name) {
+    private static SewingPlan.Operation step(SewingPlan plan, StepName name) {
         return plan.operations().stream()
                 .filter(o -> o.name().equals(name))
                 .findFirst()

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
@@ -17,6 +18,8 @@ import stretchwright.pattern.Pattern;
 
 /** No step speaks of a piece, edge, mark or notch that is not on the pattern. */
 class PlanNamesTest {
+    private static final Voice SAID = Voice.plain();
+
     /** Words that are the names of pieces or belong to one; a step may say them only where the piece is. */
     private static final List<String> PIECE_WORDS =
             List.of("cuff", "waistband", "gusset", "waistband facing", "key pocket");
@@ -24,9 +27,9 @@ class PlanNamesTest {
     @Test
     void joinsNameOnlyEdgesThatExist() {
         forEveryStep((pattern, operation) -> {
-            for (String join : operation.joins()) {
-                String[] parts = join.split(": ", 2);
-                assertThat(pattern.piece(parts[0]).edge(parts[1]).length()).isPositive();
+            for (Joined join : operation.joins()) {
+                assertThat(pattern.piece(join.piece()).edge(join.edge()).length())
+                        .isPositive();
             }
         });
     }
@@ -47,12 +50,12 @@ class PlanNamesTest {
     @Test
     void quotedMarksAndListedNotchesExist() {
         forEveryStep((pattern, operation) -> {
-            Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(operation.instruction());
+            Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(SAID.say(operation.instruction()));
             while (quoted.find()) {
                 assertThat(marks(pattern)).contains(quoted.group(1));
             }
             Matcher listed = java.util.regex.Pattern.compile("Match the [^:.]*notches[^:.]*: ([^.]+)\\.")
-                    .matcher(operation.instruction());
+                    .matcher(SAID.say(operation.instruction()));
             while (listed.find()) {
                 assertThat(notches(pattern)).contains(listed.group(1).split(", "));
             }
@@ -71,14 +74,18 @@ class PlanNamesTest {
     @Test
     void textsAreWholeSentencesInOneLine() {
         forEveryStep((pattern, operation) -> {
-            for (String text : List.of(operation.instruction(), operation.check())) {
+            for (String text : List.of(SAID.say(operation.instruction()), SAID.say(operation.check()))) {
                 assertThat(text).matches("[A-Z][^\\n]*\\.").doesNotContain("  ").doesNotContain("..");
             }
         });
     }
 
     private static String texts(SewingPlan.Operation operation) {
-        return String.join("\n", operation.name(), operation.instruction(), operation.check())
+        return String.join(
+                        "\n",
+                        SAID.say(operation.name().said()),
+                        SAID.say(operation.instruction()),
+                        SAID.say(operation.check()))
                 .toLowerCase(Locale.ROOT);
     }
 

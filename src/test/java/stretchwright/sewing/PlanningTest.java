@@ -13,6 +13,7 @@ import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
@@ -25,11 +26,23 @@ class PlanningTest {
         return Planning.plan(pattern, SampleFabric.heavyKnit(), machines);
     }
 
-    private static SewingPlan.Operation step(SewingPlan plan, String name) {
+    private static SewingPlan.Operation step(SewingPlan plan, StepName name) {
         return plan.operations().stream()
                 .filter(o -> o.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no step " + name));
+    }
+
+    private static boolean isTest(SewingPlan.Operation operation) {
+        return operation.name() instanceof StepName.Test;
+    }
+
+    private static String instruction(SewingPlan.Operation operation) {
+        return Voice.plain().say(operation.instruction());
+    }
+
+    private static String check(SewingPlan.Operation operation) {
+        return Voice.plain().say(operation.check());
     }
 
     /** Every pattern with every one of the 32 sets of machines. */
@@ -69,11 +82,11 @@ class PlanningTest {
                     .mapToDouble(s -> s.length() * s.times())
                     .sum();
             double sewn = plan.operations().stream()
-                    .filter(o -> !o.name().startsWith("test ")
-                            && !o.name().equals(LegSteps.ROW)
-                            && !o.name().equals(LegSteps.BAR)
-                            && !o.name().equals(TopSteps.ROW)
-                            && !o.name().equals(TopSteps.ELASTIC))
+                    .filter(o -> !isTest(o)
+                            && !o.name().equals(StepKind.ROW_OVER_RISES)
+                            && !o.name().equals(StepKind.CROTCH_BAR)
+                            && !o.name().equals(StepKind.BAND_ROW)
+                            && !o.name().equals(StepKind.ELASTIC))
                     .mapToDouble(SewingPlan.Operation::length)
                     .sum();
             assertThat(sewn).isCloseTo(seams, within(0.05));
@@ -97,7 +110,7 @@ class PlanningTest {
                 for (SewingPlan.Operation operation : plan(pattern, machines).operations()) {
                     operation.stitch().ifPresent(stitch -> {
                         assertThat(stitch).isNotEqualTo(Stitch.LOCKSTITCH);
-                        Machine machine = Machine.of(operation.machine()).orElseThrow();
+                        Machine machine = Machine.of(operation.place().word()).orElseThrow();
                         assertThat(machine.stitches()).contains(stitch);
                         assertThat(machine == Machine.HAND || machines.contains(machine))
                                 .isTrue();
@@ -135,10 +148,10 @@ class PlanningTest {
     @Test
     void theRisesAreCoveredWhileTheyAreFlat() {
         SewingPlan plan = plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER);
-        int row = step(plan, LegSteps.ROW).step();
-        assertThat(step(plan, LegSteps.FRONT).step()).isLessThan(row);
-        assertThat(step(plan, LegSteps.BACK).step()).isLessThan(row);
-        assertThat(step(plan, LegSteps.INSEAMS).after()).contains(row);
+        int row = step(plan, StepKind.ROW_OVER_RISES).step();
+        assertThat(step(plan, StepKind.FRONT_RISE).step()).isLessThan(row);
+        assertThat(step(plan, StepKind.BACK_RISE).step()).isLessThan(row);
+        assertThat(step(plan, StepKind.INSEAMS).after()).contains(row);
     }
 
     /** Story S1: on one combined machine all overlock first, then all cover, one conversion; none where none is needed. */
@@ -149,19 +162,21 @@ class PlanningTest {
         assertThat(plain.operations().stream().flatMap(o -> o.stitch().stream()).distinct())
                 .containsExactly(Stitch.OVERLOCK_4, Stitch.COVERSTITCH);
         assertThat(plain.operations())
-                .filteredOn(o -> o.instruction().contains("convert it to coverstitch"))
+                .filteredOn(o -> instruction(o).contains("convert it to coverstitch"))
                 .singleElement()
-                .satisfies(o -> assertThat(o.name()).isEqualTo("test two-needle coverstitch"));
+                .satisfies(o -> assertThat(o.name()).isEqualTo(new StepName.Test(Stitch.COVERSTITCH)));
         SewingPlan cuff = plan(SampleSewing.withCuff(), Set.of(Machine.COMBINED));
         assertThat(cuff.changeovers()).isZero();
-        assertThat(step(cuff, LegSteps.BACK).instruction()).contains("left out").contains("converting");
+        assertThat(instruction(step(cuff, StepKind.BACK_RISE)))
+                .contains("left out")
+                .contains("converting");
     }
 
     /** By hand: beside an overlocker the combined machine stays a coverstitch: three moves, as with two single machines. */
     @Test
     void anOverlockerBesideTheCombinedMachineSparesTheConversions() {
         SewingPlan plan = plan(SampleSewing.plainHem(), EnumSet.of(Machine.OVERLOCKER, Machine.COMBINED));
-        assertThat(step(plan, LegSteps.ROW).machine()).isEqualTo(Machine.COMBINED.word());
+        assertThat(step(plan, StepKind.ROW_OVER_RISES).place()).isEqualTo(Place.COMBINED);
         assertThat(plan.changeovers()).isEqualTo(3);
         assertThat(plan.minutes())
                 .isEqualTo(plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER).minutes());
@@ -170,23 +185,21 @@ class PlanningTest {
     @Test
     void aSubstituteStitchSaysItsLimit() {
         SewingPlan plan = plan(SampleSewing.withCuff(), Set.of(Machine.LOCKSTITCH));
-        assertThat(step(plan, "join the waistband").instruction())
+        assertThat(instruction(step(plan, StepKind.BAND_JOIN)))
                 .contains("zigzag stretches about 50 %")
                 .contains("stretches 60 % around")
                 .contains("gives out before the cloth");
-        assertThat(step(plan, LegSteps.FRONT).instruction())
+        assertThat(instruction(step(plan, StepKind.FRONT_RISE)))
                 .contains("stretches 45 % along")
                 .contains("keeps up");
-        assertThat(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), LegSteps.FRONT)
-                        .instruction())
+        assertThat(instruction(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), StepKind.FRONT_RISE)))
                 .doesNotContain("before its thread breaks");
     }
 
     /** By hand: leg top 2 x 371.21 = 742.4, band 2 x 345 = 690: 52 mm to stretch in. */
     @Test
     void theBandIsStretchedByWhatItIsShorter() {
-        assertThat(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), "join the waistband")
-                        .instruction())
+        assertThat(instruction(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), StepKind.BAND_JOIN)))
                 .contains("52 mm shorter")
                 .contains("stretch the waistband, never the leg top");
     }
@@ -196,14 +209,14 @@ class PlanningTest {
         everywhere((pattern, plan) -> {
             for (SewingPlan.Operation o : plan.operations()) {
                 boolean overlock = o.stitch().equals(java.util.Optional.of(Stitch.OVERLOCK_4));
-                if (overlock && !o.name().startsWith("test ") && !o.name().equals(LegSteps.BAR)) {
-                    assertThat(o.instruction()).contains("every pin out before it reaches the knife");
+                if (overlock && !isTest(o) && !o.name().equals(StepKind.CROTCH_BAR)) {
+                    assertThat(instruction(o)).contains("every pin out before it reaches the knife");
                 }
-                if (o.name().startsWith("test ") && !o.machine().equals("hand")) {
-                    assertThat(o.instruction()).contains("Unplug the machine");
+                if (isTest(o) && o.place() != Place.HAND) {
+                    assertThat(instruction(o)).contains("Unplug the machine");
                 }
-                if (o.machine().equals("iron")) {
-                    assertThat(o.instruction()).contains("110 C or less").contains("without steam");
+                if (o.place() == Place.IRON) {
+                    assertThat(instruction(o)).contains("110 C or less").contains("without steam");
                 }
             }
         });
@@ -214,7 +227,7 @@ class PlanningTest {
     void overlockMinutesLieInTheCustomaryBand() {
         SewingPlan plan = plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER);
         List<SewingPlan.Operation> seams = plan.operations().stream()
-                .filter(o -> o.machine().equals("overlocker") && !o.name().startsWith("test "))
+                .filter(o -> o.place() == Place.OVERLOCKER && !isTest(o))
                 .toList();
         assertThat(perHundred(seams)).isBetween(0.5, 1.0);
     }
@@ -224,7 +237,7 @@ class PlanningTest {
     void coverMinutesLieInTheCustomaryBand() {
         SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
         List<SewingPlan.Operation> rows = plan.operations().stream()
-                .filter(o -> o.machine().equals("coverstitch") && !o.name().startsWith("test "))
+                .filter(o -> o.place() == Place.COVERSTITCH && !isTest(o))
                 .toList();
         assertThat(perHundred(rows)).isBetween(1.0, 1.5);
     }
@@ -249,9 +262,9 @@ class PlanningTest {
         SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
         double overlocked = 200 + 285.2 + 344.8 + 1499.4 + 130 + 742.4;
         double covered = 200 + 630 + 80 + 688;
-        assertThat(plan.thread().keySet()).containsExactly("overlocker", "coverstitch");
-        assertThat(plan.thread().get("overlocker")).isCloseTo(overlocked / 1000 * 18 * 1.15, within(0.06));
-        assertThat(plan.thread().get("coverstitch")).isCloseTo(covered / 1000 * 18 * 1.15, within(0.06));
+        assertThat(plan.thread().keySet()).containsExactly(Place.OVERLOCKER, Place.COVERSTITCH);
+        assertThat(plan.thread().get(Place.OVERLOCKER)).isCloseTo(overlocked / 1000 * 18 * 1.15, within(0.06));
+        assertThat(plan.thread().get(Place.COVERSTITCH)).isCloseTo(covered / 1000 * 18 * 1.15, within(0.06));
     }
 
     @Test
@@ -272,7 +285,7 @@ class PlanningTest {
         Pattern broken = new Pattern(pair.pieces(), seams, pair.levels(), pair.reductions());
         BadInput bad = catchThrowableOfType(BadInput.class, () -> plan(broken, OVERLOCK_AND_COVER));
         assertThat(bad.findings()).hasSize(2).allMatch(f -> f.key().equals("seams.front rise"));
-        assertThat(bad.findings().get(0).line()).contains("leg: front crotch").contains("0.0 mm");
+        assertThat(bad.findings().get(0).line()).contains("leg: front crotch").contains("0 mm long");
     }
 
     @Test
@@ -305,8 +318,17 @@ class PlanningTest {
     void aPairWithoutWaistbandIsPlannedAndSaysSo() {
         SewingPlan plan = plan(SampleSewing.withoutWaistband(), OVERLOCK_AND_COVER);
         assertThat(plan.operations())
-                .noneMatch(o -> o.name().contains("waistband") || o.name().contains("leg top"));
-        assertThat(step(plan, FinishSteps.TRY_ON).instruction()).contains("no waistband");
+                .noneMatch(o -> o.name().word().contains("waistband") || o.name() == StepKind.LEG_TOP_MARKS);
+        assertThat(instruction(step(plan, StepKind.TRY_ON))).contains("no waistband");
+    }
+
+    /** The join meets clip to clip: the clips of a band of two layers are set when it is turned. */
+    @Test
+    void aBandOfTwoLayersIsTurnedAndMarkedBeforeItIsJoined() {
+        Pattern contoured = SampleSewing.every().get("darts under a contoured band");
+        SewingPlan plan = plan(java.util.Objects.requireNonNull(contoured), OVERLOCK_AND_COVER);
+        assertThat(step(plan, StepKind.BAND_JOIN).after())
+                .contains(step(plan, StepKind.BAND_TURN).step());
     }
 
     private static Pattern withSeam(Pattern pair, Seam seam) {
@@ -326,10 +348,10 @@ class PlanningTest {
                 7,
                 2);
         SewingPlan plan = plan(withSeam(SampleSewing.withCuff(), side), OVERLOCK_AND_COVER);
-        assertThat(step(plan, LegSteps.FRONT).after())
-                .contains(step(plan, LegSteps.SIDE).step());
-        assertThat(step(plan, LegSteps.SIDE).length()).isEqualTo(1806);
-        assertThat(step(plan, LegSteps.SIDE).check()).contains("900 mm and 903 mm");
+        assertThat(step(plan, StepKind.FRONT_RISE).after())
+                .contains(step(plan, StepKind.SIDE_SEAMS).step());
+        assertThat(step(plan, StepKind.SIDE_SEAMS).length()).isEqualTo(1806);
+        assertThat(check(step(plan, StepKind.SIDE_SEAMS))).contains("900 mm and 903 mm");
     }
 
     @Test
@@ -341,8 +363,8 @@ class PlanningTest {
                 -8,
                 6.5,
                 1);
-        assertThat(step(plan(withSeam(SampleSewing.withCuff(), join), OVERLOCK_AND_COVER), "join the waistband")
-                        .instruction())
+        SewingPlan plan = plan(withSeam(SampleSewing.withCuff(), join), OVERLOCK_AND_COVER);
+        assertThat(instruction(step(plan, StepKind.BAND_JOIN)))
                 .contains("The waistband is 8 mm longer all round")
                 .contains("6.5 mm in from the cut edge")
                 .doesNotContain("never the leg top");

@@ -29,8 +29,8 @@ class SewingNoteTest {
                             Locale.ROOT,
                             "| %d | %s | %s | %.0f | %.1f |",
                             o.step(),
-                            o.name(),
-                            o.machine(),
+                            o.name().word(),
+                            o.place().word(),
                             o.length(),
                             o.minutes()));
         }
@@ -40,8 +40,8 @@ class SewingNoteTest {
                 .contains(String.format(
                         Locale.ROOT,
                         "overlocker %.1f m, coverstitch %.1f m",
-                        plan.thread().get("overlocker"),
-                        plan.thread().get("coverstitch")));
+                        plan.thread().get(Place.OVERLOCKER),
+                        plan.thread().get(Place.COVERSTITCH)));
     }
 
     @Test

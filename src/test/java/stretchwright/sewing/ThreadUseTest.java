@@ -90,27 +90,32 @@ class ThreadUseTest {
                 EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH));
         plan.thread().forEach((machine, metres) -> {
             double sum = plan.threads().stream()
-                    .filter(t -> t.machine().equals(machine))
+                    .filter(t -> t.machine() == machine)
                     .mapToDouble(SewingPlan.Thread::metres)
                     .sum();
-            assertThat(sum).as(machine).isCloseTo(metres, within(0.25));
+            assertThat(sum).as(machine.word()).isCloseTo(metres, within(0.25));
         });
         assertThat(plan.threads()).allSatisfy(t -> assertThat(t.count()).isEqualTo(1));
         assertThat(plan.threads())
                 .extracting(SewingPlan.Thread::position)
-                .contains("left needle", "right needle", "upper looper", "lower looper", "looper");
+                .contains(
+                        Threading.LEFT_NEEDLE,
+                        Threading.RIGHT_NEEDLE,
+                        Threading.UPPER_LOOPER,
+                        Threading.LOWER_LOOPER,
+                        Threading.LOOPER);
     }
 
     /** By hand: 2,100 m on cones of 1,000 m take three; 201 m on spools of 200 m take two. */
     @Test
     void conesAndSpoolsAreWhole() {
-        assertThat(SewingPlan.Thread.of(Machine.OVERLOCKER.word(), "lower looper", 2100, 1000)
+        assertThat(SewingPlan.Thread.of(Place.OVERLOCKER, Threading.LOWER_LOOPER, 2100, 1000)
                         .count())
                 .isEqualTo(3);
-        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 201, 200)
+        assertThat(SewingPlan.Thread.of(Place.LOCKSTITCH, Threading.NEEDLE, 201, 200)
                         .count())
                 .isEqualTo(2);
-        assertThat(SewingPlan.Thread.of(Machine.LOCKSTITCH.word(), "needle", 200, 200)
+        assertThat(SewingPlan.Thread.of(Place.LOCKSTITCH, Threading.NEEDLE, 200, 200)
                         .count())
                 .isEqualTo(1);
     }

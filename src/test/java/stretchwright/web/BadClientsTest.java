@@ -18,8 +18,10 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Isolated;
 
-/** Clients that dawdle or hang up: the others are served, and nothing of it is told on standard error. */
+/** Clients that dawdle or hang up: the others are served, and nothing of it is told on standard error. Alone, as that is everybody's. */
+@Isolated
 class BadClientsTest {
     /** More than the server has threads. */
     private static final int MANY = 300;
@@ -54,8 +56,7 @@ class BadClientsTest {
 
     private String form(int length) {
         return head(
-                "POST /make",
-                "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: " + length + "\r\n");
+                "POST /make", "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: " + length + "\r\n");
     }
 
     private String answer(Socket socket) throws IOException {

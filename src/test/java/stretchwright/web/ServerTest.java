@@ -57,7 +57,7 @@ class ServerTest {
     void theExampleInTheFormIsTheExampleFile() throws IOException {
         MakeFile file = Make.read("x", Files.readAllBytes(Path.of("examples/evening-practice.yaml")));
         MakeFile form = Make.read("x", Form.example().makeText().getBytes(StandardCharsets.UTF_8));
-        assertThat(form).usingRecursiveComparison().isEqualTo(file);
+        assertThat(form).usingRecursiveComparison().ignoringFields("answers").isEqualTo(file);
     }
 
     @Test
@@ -65,12 +65,12 @@ class ServerTest {
         HttpResponse<String> answer = post(example());
         assertThat(answer.statusCode()).isEqualTo(303);
         String at = answer.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
-        String page = get(at).body();
+        String page = done(at);
         assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
         assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = bytes(at + "/make.yaml");
         Made made = stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
-        assertThat(page).contains(made.sewing().operations().get(0).name());
+        assertThat(page).contains(made.sewing().operations().get(0).name().word());
         Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);
         assertThat(get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
@@ -83,6 +83,15 @@ class ServerTest {
         }
         assertThat(get(at + "/form").body()).contains("value=\"Rowan\"");
         assertThat(get(at + "/file/nothing.pdf").statusCode()).isEqualTo(404);
+    }
+
+    /** The result page; each answer before it is done waits a little. */
+    private static String done(String at) throws Exception {
+        HttpResponse<String> page = get(at);
+        for (int i = 0; i < 200 && page.statusCode() == 202; i++) {
+            page = get(at);
+        }
+        return page.body();
     }
 
     @Test

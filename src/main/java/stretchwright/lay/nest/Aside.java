@@ -12,7 +12,7 @@ import java.util.function.Function;
  * Work beside the caller, who goes on as soon as the clock says stop; the work is told, and what it still finishes is
  * dropped. So a stop is answered at once even where a step of the work takes seconds.
  */
-final class Aside {
+public final class Aside {
     private static final int LOOK_EVERY_MS = 10;
 
     private volatile boolean dropped;
@@ -24,7 +24,7 @@ final class Aside {
      *
      * @param work given what to ask, between its steps, whether to give up; must end by itself
      */
-    static <T> Optional<T> of(LayClock clock, Function<BooleanSupplier, Optional<T>> work) {
+    public static <T> Optional<T> of(LayClock clock, Function<BooleanSupplier, Optional<T>> work) {
         Aside aside = new Aside();
         CompletableFuture<Optional<T>> result = new CompletableFuture<>();
         Thread thread = new Thread(() -> aside.run(work, result), "lay aside");

@@ -22,12 +22,19 @@ public final class BottomLeft {
     private static final int PAIRS = 600;
     /** Left and down turns before a part is left where it is; each turn moves it, so this only ends creeping. */
     private static final int TURNS = 50;
+    /** Beginnings of orders that are remembered; those of a few parts are fewer. */
+    private static final int REMEMBERED = 4000;
 
     private final boolean rough;
     private final Blocked blocked = new Blocked();
     private final List<Layout.Spot> taken;
     private final List<Layout.Spot> lying = new ArrayList<>();
+    private final List<Step> begun = new ArrayList<>();
+    private int remembered;
     private long work;
+
+    /** Where a part came to lie after those before it, and the work of that; orders that begin alike lie alike so far. */
+    private record Step(Part part, Layout.Spot spot, long work, List<Step> next) {}
 
     public BottomLeft(Strip strip, boolean rough) {
         this.rough = rough;
@@ -51,15 +58,46 @@ public final class BottomLeft {
         lying.clear();
         lying.addAll(taken);
         long length = 0;
+        List<Step> known = begun;
         for (Part part : order) {
-            Layout.Spot best = best(part);
-            length = Math.max(length, best.top());
+            Step step = step(part, known);
+            length = Math.max(length, step.spot.top());
             if (length >= limit) {
                 return null;
             }
-            lying.add(best);
+            lying.add(step.spot);
+            known = step.next;
         }
         return new Layout(laid(), length);
+    }
+
+    /** Of one kind, and held to the same turns. */
+    private static boolean alike(Part one, Part other) {
+        if (one.kind() != other.kind() || one.variants().size() != other.variants().size()) {
+            return false;
+        }
+        for (int v = 0; v < one.variants().size(); v++) {
+            if (one.variants().get(v) != other.variants().get(v)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Step step(Part part, List<Step> known) {
+        for (Step step : known) {
+            if (step.part == part || alike(step.part, part)) {
+                work += step.work;
+                return step;
+            }
+        }
+        long before = work;
+        Step step = new Step(part, best(part), work - before, new ArrayList<>(2));
+        if (remembered < REMEMBERED) {
+            known.add(step);
+            remembered++;
+        }
+        return step;
     }
 
     /** What lies there but what the strip came with. */

@@ -71,15 +71,14 @@ final class Kinds {
         if (corners > MOST_CORNERS) {
             findings.add(
                     "items",
-                    "All copies together have " + corners + " corners; at most " + MOST_CORNERS + " can be laid.",
-                    "Lay fewer copies, or outlines with fewer corners.");
+                    Tell.said("corners.many", Tell.count(corners), Tell.count(MOST_CORNERS)),
+                    Tell.said("corners.fewer"));
         }
         if (turned > MOST_TURNED) {
             findings.add(
                     "rotations",
-                    "In all rotations the items have " + turned + " corners; at most " + MOST_TURNED
-                            + " can be compared.",
-                    "Allow fewer rotations.");
+                    Tell.said("rotations.many", Tell.count(turned), Tell.count(MOST_TURNED)),
+                    Tell.said("rotations.fewer"));
         }
         return corners <= MOST_CORNERS && turned <= MOST_TURNED;
     }
@@ -92,17 +91,15 @@ final class Kinds {
             if (!turned.exact()) {
                 findings.add(
                         "items." + item.id(),
-                        "The item is too large, or lies too far from its origin, beside a strip of "
-                                + instance.stripHeight() + ".",
-                        "Draw it nearer to the origin.");
+                        Tell.said("item.large", Tell.units(instance.stripHeight())),
+                        Tell.said("item.nearer"));
                 return;
             }
             if (turned.flat()) {
                 findings.add(
                         "items." + item.id(),
-                        "The item is too small to be laid on a strip of " + instance.stripHeight()
-                                + ": rounded, it has no area.",
-                        "Leave it out, or lay it by itself.");
+                        Tell.said("item.small", Tell.units(instance.stripHeight())),
+                        Tell.said("item.leave-out"));
                 return;
             }
             if (turned.width() <= scale.width()) {
@@ -113,8 +110,8 @@ final class Kinds {
         if (best == null) {
             findings.add(
                     "items." + item.id(),
-                    "The item is higher than the strip of " + instance.stripHeight() + " in every rotation allowed.",
-                    "Make the strip higher or the item lower.");
+                    Tell.said("item.high", Tell.units(instance.stripHeight())),
+                    Tell.said("item.lower"));
             return;
         }
         lowest.add(best);

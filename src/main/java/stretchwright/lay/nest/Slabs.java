@@ -43,12 +43,12 @@ public final class Slabs {
 
         /** The whole part (rounded down) of the height at a whole u. */
         long whole(long where) {
-            return v + Math.floorDiv(dv * (where - u), du);
+            return dv == 0 ? v : v + Math.floorDiv(dv * (where - u), du);
         }
 
         /** What is left above the whole part, in parts of du. */
         long rest(long where) {
-            return Math.floorMod(dv * (where - u), du);
+            return dv == 0 ? 0 : Math.floorMod(dv * (where - u), du);
         }
     }
 

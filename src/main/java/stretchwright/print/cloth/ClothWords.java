@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.fabric.ClothShape;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.ClubLay;
@@ -71,7 +72,7 @@ public final class ClothWords {
     /** What would have to be so for it to fit, and what is needed then, to the next millimetre. */
     public static String condition(OnHand.Condition c, Unit unit) {
         String what = switch (c.what()) {
-            case LAID_ANOTHER_WAY -> Phrases.of("on-hand.if-laid", c.method().word());
+            case LAID_ANOTHER_WAY -> Phrases.of("on-hand.if-laid", Voice.plain().say(c.method().said()));
             case PIECES_TURNED -> Phrases.of("on-hand.if-turned");
             case PRINT_NOT_SHIFTED -> Phrases.of("on-hand.if-print-not-shifted");
             case ENDS_STRAIGHT -> Phrases.of("on-hand.if-straight");
@@ -105,7 +106,7 @@ public final class ClothWords {
         boolean several = cut > 2;
         return s.piece()
                 + (several ? " " + s.copy() : "")
-                + (said ? "" : " " + s.hand().mark());
+                + (said ? "" : " " + Voice.plain().say(s.hand().mark()));
     }
 
     /** One step of the tick list, behind its name. */
@@ -188,8 +189,13 @@ public final class ClothWords {
 
     private static String otherWay(Lay.Method method, double length, double more, Unit unit) {
         return more < 0.5
-                ? Phrases.of("way.as-much", method.word(), length(length, unit), why(method))
-                : Phrases.of("way.more", method.word(), length(length, unit), length(more, unit), why(method));
+                ? Phrases.of("way.as-much", Voice.plain().say(method.said()), length(length, unit), why(method))
+                : Phrases.of(
+                        "way.more",
+                        Voice.plain().say(method.said()),
+                        length(length, unit),
+                        length(more, unit),
+                        why(method));
     }
 
     /** Common practice, no source. */
@@ -255,10 +261,10 @@ public final class ClothWords {
                 .filter(f -> f.total() > 0)
                 .map(f -> Phrases.of(
                         "left-over.fits",
-                        f.what().name(),
+                        Voice.plain().say(f.what().said()),
                         length(f.what().across(), unit),
                         length(f.what().along(), unit),
-                        f.what().source(),
+                        Voice.plain().say(f.what().source()),
                         String.valueOf(f.total()),
                         from(f)))
                 .toList();

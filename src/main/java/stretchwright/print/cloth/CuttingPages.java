@@ -1,6 +1,7 @@
 package stretchwright.print.cloth;
 
 import java.util.List;
+import stretchwright.ground.Voice;
 import stretchwright.lay.ClothUse;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Column.Para;
@@ -50,7 +51,7 @@ final class CuttingPages {
         if (!others.isEmpty()) {
             pages.text(Phrases.of(
                     "buy.ways",
-                    job.lay().method().word(),
+                    Voice.plain().say(job.lay().method().said()),
                     ClothWords.why(job.lay().method())));
             others.forEach(w -> pages.write(List.of(new Para(TEXT, INDENT, 0.5, CuttingList.capital(w) + "."))));
         }

@@ -9,6 +9,7 @@ import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Hand;
 import stretchwright.print.kit.Amounts;
@@ -229,7 +230,7 @@ final class LayWords {
         if (step.hand() != Hand.LEFT && step.hand() != Hand.RIGHT && step.hand() != Hand.PAIR) {
             return;
         }
-        String mark = step.hand().mark();
+        String mark = Voice.plain().say(step.hand().mark());
         boolean right = words.minX() < middle.x();
         for (double size = BIG; size >= LARGEST + 1; size -= 0.5) {
             double wide = Letters.width(mark, size);

@@ -16,7 +16,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.print.kit.Phrases;
-import stretchwright.print.kit.SvgCanvas;
+import stretchwright.print.kit.SvgText;
 
 /**
  * Two patterns over each other at a quarter of true scale, sew lines only: A solid and black, B dashed and vermilion, so
@@ -31,7 +31,7 @@ public final class CompareSvg {
     private static final double LABELS = 250;
     private static final double SAMPLE = 120;
 
-    private final StringBuilder svg = new StringBuilder();
+    private final SvgText svg = new SvgText();
     private final Pattern a;
     private final Pattern b;
     private final Unit unit;
@@ -52,15 +52,13 @@ public final class CompareSvg {
         a.pieces().forEach(p -> names.add(p.name()));
         b.pieces().forEach(p -> names.add(p.name()));
         double legend = GAP + 4.5 * LETTER * 1.5;
+        legend(nameA, nameB);
         double x = GAP;
         double tallest = 0;
-        StringBuilder pieces = new StringBuilder();
         for (String name : names) {
             Box box = box(name);
             double top = legend + box.maxY();
-            svg.setLength(0);
             piece(name, new Point(x - box.minX(), top), box);
-            pieces.append(svg);
             double labelled = isLeg(name)
                     ? LABELS
                     : Math.max(0, LETTER * 0.55 * label(name).length() - box.width());
@@ -69,34 +67,27 @@ public final class CompareSvg {
         }
         double width = Math.max(x, 900);
         double height = legend + tallest + 3 * LETTER + GAP;
-        svg.setLength(0);
-        svg.append(String.format(
-                Locale.ROOT,
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\""
-                        + " height=\"%smm\" viewBox=\"0 0 %s %s\">\n<title>%s</title>\n<style>\n%s</style>\n",
-                SvgCanvas.number(width * SCALE),
-                SvgCanvas.number(height * SCALE),
-                SvgCanvas.number(width),
-                SvgCanvas.number(height),
-                SvgCanvas.escaped(Phrases.of("compare.title", nameA, nameB)),
+        return svg.finished(
+                width,
+                height,
+                SCALE,
+                Phrases.of("compare.title", nameA, nameB),
+                "",
                 "path{fill:none}.a{stroke:#000;stroke-width:2.4}.b{stroke:#d55e00;stroke-width:2.4;stroke-dasharray:14 8}"
                         + "path.a.area{fill:#000;fill-opacity:.05;stroke:none}.common{stroke:#777;stroke-width:1}\n"
-                        + "text{font:" + SvgCanvas.number(LETTER)
-                        + "px \"Liberation Sans\",Arial,Helvetica,sans-serif}\n"));
-        legend(nameA, nameB);
-        return svg.append(pieces).append("</svg>\n").toString();
+                        + SvgText.letters(LETTER));
     }
 
     private void legend(String nameA, String nameB) {
         double line = LETTER * 1.5;
-        text(GAP, GAP, Phrases.of("compare.legend"));
+        svg.text(GAP, GAP, Phrases.of("compare.legend"));
         sample("a", "A  " + nameA, GAP + line);
         sample("b", "B  " + nameB, GAP + 2 * line);
     }
 
     private void sample(String css, String words, double y) {
-        path(css, List.of(Point.ORIGIN, new Point(SAMPLE, 0)), new Point(GAP, y - LETTER * 0.35), false);
-        text(GAP + SAMPLE + LETTER, y, words);
+        svg.path(css, List.of(Point.ORIGIN, new Point(SAMPLE, 0)), new Point(GAP, y - LETTER * 0.35), 1, false);
+        svg.text(GAP + SAMPLE + LETTER, y, words);
     }
 
     private static boolean isLeg(String name) {
@@ -139,20 +130,20 @@ public final class CompareSvg {
     }
 
     private void piece(String name, Point origin, Box box) {
-        svg.append("<g id=\"").append(SvgCanvas.escaped(name.replace(' ', '-'))).append("\">\n");
+        svg.begin(name.replace(' ', '-'));
         piece(a, name).ifPresent(p -> {
-            path("a area", outline(a, p), origin, true);
-            path("a", outline(a, p), origin, true);
+            svg.path("a area", outline(a, p), origin, 1, true);
+            svg.path("a", outline(a, p), origin, 1, true);
         });
-        piece(b, name).ifPresent(p -> path("b", outline(b, p), origin, true));
-        text(origin.x() + box.minX(), origin.y() - box.minY() + 1.6 * LETTER, label(name));
+        piece(b, name).ifPresent(p -> svg.path("b", outline(b, p), origin, 1, true));
+        svg.text(origin.x() + box.minX(), origin.y() - box.minY() + 1.6 * LETTER, label(name));
         if (isLeg(name)) {
-            path("common", List.of(new Point(box.minX() - 20, 0), new Point(box.maxX() + 20, 0)), origin, false);
+            svg.path("common", List.of(new Point(box.minX() - 20, 0), new Point(box.maxX() + 20, 0)), origin, 1, false);
             if (label(name).equals(name)) {
                 levels(name, origin, box);
             }
         }
-        svg.append("</g>\n");
+        svg.end();
     }
 
     /** How much wider B is, from the top down; labels keep a line's distance. */
@@ -170,28 +161,12 @@ public final class CompareSvg {
             double y = Math.max(origin.y() - (one.height() - crotch), last + LETTER * 1.2);
             last = y;
             double by = other.get().width() - one.width();
-            text(origin.x() + box.maxX() + 25, y + LETTER * 0.35, one.name().word() + " " + amount(by));
+            svg.text(origin.x() + box.maxX() + 25, y + LETTER * 0.35, one.name().word() + " " + amount(by));
         }
     }
 
     private String amount(double mm) {
         String own = unit == Unit.MM ? "" : String.format(Locale.ROOT, " (%+.1f %s)", unit.fromMm(mm), unit.symbol());
         return Math.abs(mm) < 0.05 ? Phrases.of("compare.same") : String.format(Locale.ROOT, "%+.1f mm", mm) + own;
-    }
-
-    private void text(double x, double y, String words) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%s\" y=\"%s\">%s</text>\n",
-                SvgCanvas.number(x),
-                SvgCanvas.number(y),
-                SvgCanvas.escaped(words)));
-    }
-
-    private void path(String css, List<Point> points, Point origin, boolean closed) {
-        String way = points.stream()
-                .map(p -> SvgCanvas.number(origin.x() + p.x()) + " " + SvgCanvas.number(origin.y() - p.y()))
-                .collect(Collectors.joining(" L"));
-        svg.append("<path class=\"").append(css).append("\" d=\"M").append(way).append(closed ? " Z\"/>\n" : "\"/>\n");
     }
 }

@@ -8,6 +8,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Box;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Cautions;
 import stretchwright.print.kit.Column;
@@ -52,8 +53,9 @@ public final class FitPdf {
         if (job.fit().verdicts().isEmpty()) {
             block(List.of(text(0, Phrases.of("fit.nothing"))));
         }
+        Voice voice = Voice.of(job.unit());
         for (FitReport.Severity severity : FitReport.Severity.values()) {
-            job.fit().verdicts().stream().filter(v -> v.severity() == severity).forEach(v -> block(verdict(v)));
+            job.fit().verdicts().stream().filter(v -> v.severity() == severity).forEach(v -> block(verdict(v, voice)));
         }
         plots();
         for (FitTables.Table table : FitTables.of(job.fit(), job.pattern(), job.unit())) {
@@ -63,16 +65,16 @@ public final class FitPdf {
         Cautions.of(TEXT).forEach(p -> block(List.of(p)));
     }
 
-    private static List<Para> verdict(FitReport.Verdict v) {
+    private static List<Para> verdict(FitReport.Verdict v, Voice voice) {
         List<Para> all = new ArrayList<>();
         all.add(text(
                 0,
                 Letters.shortened(
-                        v.severity().word().toUpperCase(Locale.ROOT) + ", " + v.about() + ": " + v.message() + " "
-                                + v.remedy(),
+                        voice.say(v.severity().said()).toUpperCase(Locale.ROOT) + ", " + voice.say(v.about()) + ": "
+                                + voice.say(v.message().and(v.remedy())),
                         2000)));
         for (FitReport.Tried t : v.tried()) {
-            all.add(text(6, "- " + FitTables.tried(t)));
+            all.add(text(6, "- " + FitTables.tried(t, voice)));
         }
         return all;
     }

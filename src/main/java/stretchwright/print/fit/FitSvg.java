@@ -8,6 +8,7 @@ import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport.CoursePoint;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
@@ -81,7 +82,7 @@ public final class FitSvg {
                 .forEach(l -> words.append(' ')
                         .append(Phrases.of(
                                 "fit-plot.says-level",
-                                l.place(),
+                                Voice.plain().say(l.place()),
                                 Amounts.percent(l.across()),
                                 Amounts.number(mmHg(l.pressure()), 1))));
         return words.toString();

@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.Reinforcement;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.kit.Amounts;
@@ -24,6 +28,7 @@ public final class FitTables {
     }
 
     public static List<Table> of(FitReport fit, Pattern pattern, Unit unit) {
+        Voice voice = Voice.of(unit);
         List<Table> all = new ArrayList<>();
         add(
                 all,
@@ -38,7 +43,7 @@ public final class FitTables {
                         Phrases.of("fit.head.kpa"),
                         Phrases.of("fit.head.wanted-mmhg"),
                         Phrases.of("fit.head.bound-by")),
-                fit.levels().stream().map(l -> level(l, pattern, unit)).toList());
+                fit.levels().stream().map(l -> level(l, pattern, unit, voice)).toList());
         add(
                 all,
                 Phrases.of("fit.table.openings", unit.symbol()),
@@ -49,7 +54,7 @@ public final class FitTables {
                         Phrases.of("fit.head.needed"),
                         Phrases.of("fit.head.allowed"),
                         Phrases.of("fit.head.result")),
-                fit.openings().stream().map(o -> opening(o, unit)).toList());
+                fit.openings().stream().map(o -> opening(o, unit, voice)).toList());
         add(
                 all,
                 Phrases.of("fit.table.poses"),
@@ -61,7 +66,7 @@ public final class FitTables {
                         Phrases.of("fit.head.sticking"),
                         Phrases.of("fit.head.cloth-has"),
                         Phrases.of("fit.head.result")),
-                fit.poses().stream().map(FitTables::pose).toList());
+                fit.poses().stream().map(p -> pose(p, voice)).toList());
         add(
                 all,
                 Phrases.of("fit.table.seams"),
@@ -73,7 +78,7 @@ public final class FitTables {
                         Phrases.of("fit.head.stitch"),
                         Phrases.of("fit.head.stands"),
                         Phrases.of("fit.head.result")),
-                fit.seams().stream().map(FitTables::seam).toList());
+                fit.seams().stream().map(s -> seam(s, voice)).toList());
         add(
                 all,
                 Phrases.of("fit.table.growth"),
@@ -84,7 +89,7 @@ public final class FitTables {
                         Phrases.of("fit.head.grams-then"),
                         Phrases.of("fit.head.card-showed-at"),
                         Phrases.of("fit.head.result")),
-                fit.covers().stream().map(FitTables::cover).toList());
+                fit.covers().stream().map(c -> cover(c, voice)).toList());
         add(
                 all,
                 Phrases.of("fit.table.washed", unit.symbol()),
@@ -94,13 +99,14 @@ public final class FitTables {
                         Phrases.of("fit.head.cut"),
                         Phrases.of("fit.head.washed")),
                 fit.lengths().stream()
-                        .map(l -> List.of(l.what(), l.direction(), mm(l.cut(), unit), mm(l.washed(), unit)))
+                        .map(l -> List.of(
+                                voice.say(l.what()), voice.say(l.direction().said()), mm(l.cut(), unit), mm(l.washed(), unit)))
                         .toList());
         add(
                 all,
                 Phrases.of("fit.table.slips", unit.symbol()),
                 List.of(Phrases.of("fit.head.measure"), Phrases.of("fit.head.by"), Phrases.of("fit.head.what-changes")),
-                slips(fit.slips(), unit));
+                slips(fit.slips(), unit, voice));
         return List.copyOf(all);
     }
 
@@ -115,14 +121,14 @@ public final class FitTables {
         }
     }
 
-    private static List<String> level(FitReport.LevelFit l, Pattern pattern, Unit unit) {
+    private static List<String> level(FitReport.LevelFit l, Pattern pattern, Unit unit, Voice voice) {
         Optional<LevelHold> hold = pattern.holds().stream()
                 .filter(h ->
                         h.level() == l.level() && (h.leg().isEmpty() || h.leg().equals(l.leg())))
                 .findFirst();
         String sign = l.assumed() ? " ~" : l.beyondReadings() ? " >" : "";
         return List.of(
-                l.level().wholeBody() ? Phrases.of("fit.whole", l.place()) : l.place(),
+                l.level().wholeBody() ? Phrases.of("fit.whole", voice.say(l.place())) : voice.say(l.place()),
                 mm(l.girth(), unit),
                 mm(l.width(), unit),
                 Amounts.percent(l.across()),
@@ -134,7 +140,7 @@ public final class FitTables {
                         .orElse("-"),
                 hold.map(h -> h.bound() == LevelHold.Bound.NONE
                                 ? "-"
-                                : h.bound().words())
+                                : voice.say(h.bound().said()))
                         .orElse("-"));
     }
 
@@ -144,14 +150,15 @@ public final class FitTables {
     }
 
     /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
-    public static String tried(FitReport.Tried t) {
-        String tried = t.turns() ? Phrases.of("fit.helps", t.change()) : Phrases.of("fit.not-enough", t.change());
-        return t.after().isEmpty() ? tried : tried + ". " + Phrases.of("fit.then", t.after());
+    public static String tried(FitReport.Tried t, Voice voice) {
+        String change = voice.say(t.change());
+        String tried = t.turns() ? Phrases.of("fit.helps", change) : Phrases.of("fit.not-enough", change);
+        return t.after().isNothing() ? tried : tried + ". " + Phrases.of("fit.then", voice.say(t.after()));
     }
 
-    private static List<String> opening(FitReport.Opening o, Unit unit) {
+    private static List<String> opening(FitReport.Opening o, Unit unit, Voice voice) {
         return List.of(
-                o.opening(),
+                voice.say(o.opening().said()),
                 mm(o.relaxed(), unit),
                 mm(o.mustPass(), unit),
                 Amounts.percent(o.needed()),
@@ -159,37 +166,41 @@ public final class FitTables {
                 o.passes() ? Phrases.of("fit.passes") : Phrases.of("fit.does-not-pass"));
     }
 
-    private static List<String> pose(FitReport.Pose p) {
+    private static List<String> pose(FitReport.Pose p, Voice voice) {
         return List.of(
-                p.pose(),
-                p.region(),
-                p.direction(),
+                voice.say(p.pose().said()),
+                voice.say(p.region().said()),
+                voice.say(p.direction().said()),
                 Amounts.percent(p.needed()),
                 Amounts.percent(p.neededIfStuck()),
                 Amounts.percent(p.available()),
                 p.passes() ? Phrases.of("fit.goes") : Phrases.of("fit.too-tight"));
     }
 
-    private static List<String> seam(FitReport.SeamFit s) {
+    private static List<String> seam(FitReport.SeamFit s, Voice voice) {
         return List.of(
                 s.seam(),
                 Amounts.percent(s.standing()),
                 Amounts.percent(s.needed()),
-                s.pose(),
-                s.stitch() + " " + s.stitchName(),
+                voice.say(s.pose().said()),
+                s.stitch().number() + " " + s.stitch().plainName(),
                 Amounts.percent(s.stands()),
-                seamResult(s));
+                seamResult(s, voice));
     }
 
-    private static String seamResult(FitReport.SeamFit s) {
+    private static String seamResult(FitReport.SeamFit s, Voice voice) {
         String result = s.holds() ? Phrases.of("fit.holds") : Phrases.of("fit.breaks");
-        return s.reinforcement().isEmpty() ? result : Phrases.of("fit.besides", result, s.reinforcement());
+        List<Said> besides =
+                s.reinforcement().stream().map(Reinforcement::said).toList();
+        return besides.isEmpty()
+                ? result
+                : Phrases.of("fit.besides", result, voice.say(Part.listed(Part.Join.SEMICOLON, besides)));
     }
 
-    private static List<String> cover(FitReport.Cover c) {
+    private static List<String> cover(FitReport.Cover c, Voice voice) {
         return List.of(
-                c.region(),
-                c.pose(),
+                voice.say(c.region().said()),
+                voice.say(c.pose().said()),
                 Amounts.percent(c.areal()),
                 c.weight().isPresent() ? Amounts.number(c.weight().getAsDouble(), 0) : Phrases.of("fit.not-known"),
                 c.limit().isPresent() ? Amounts.percent(c.limit().getAsDouble()) : Phrases.of("fit.not-tested"),
@@ -197,11 +208,14 @@ public final class FitTables {
     }
 
     /** Slips that change something; of the others only how many they are. */
-    private static List<List<String>> slips(List<FitReport.Slip> slips, Unit unit) {
+    private static List<List<String>> slips(List<FitReport.Slip> slips, Unit unit, Voice voice) {
         List<List<String>> rows = new ArrayList<>();
         for (FitReport.Slip s : slips) {
             if (!s.changes().isEmpty()) {
-                rows.add(List.of(s.measure(), (s.by() > 0 ? "+" : "") + mm(s.by(), unit), s.changes()));
+                rows.add(List.of(
+                        voice.say(s.measure().said()),
+                        (s.by() > 0 ? "+" : "") + mm(s.by(), unit),
+                        voice.say(Part.listed(Part.Join.SEMICOLON, s.changes()))));
             }
         }
         int others = slips.size() - rows.size();
@@ -217,6 +231,8 @@ public final class FitTables {
     }
 
     private static String mm(double mm, Unit unit) {
-        return Amounts.number(unit.fromMm(mm), unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2);
+        return unit == Unit.IN
+                ? Voice.of(unit).say(Part.bare(mm))
+                : Amounts.number(unit.fromMm(mm), unit == Unit.MM ? 0 : 1);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
@@ -46,6 +47,11 @@ public record Job(
                 List.of(ClothLay.of(fabric, pattern.pieces(), lay, Buying.Counter.of(unit))),
                 sewing,
                 paper);
+    }
+
+    /** Words what the rooms say, in the maker's unit. */
+    public Voice voice() {
+        return Voice.of(unit);
     }
 
     /** The same job for one of its cloths alone. */

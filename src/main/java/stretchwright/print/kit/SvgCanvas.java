@@ -8,7 +8,7 @@ import stretchwright.ground.Point;
 
 /** An SVG drawing, 1 user unit = 1 mm (SVG 1.1; trade-values section 7.2): y runs down there, so it is turned here. */
 public final class SvgCanvas implements Canvas {
-    private final StringBuilder body = new StringBuilder();
+    private final SvgText svg = new SvgText();
     private final double width;
     private final double height;
     private final String title;
@@ -24,30 +24,18 @@ public final class SvgCanvas implements Canvas {
 
     /** Begins a group whose own origin lies at the place; inside it y is counted from there. */
     public void begin(String id, String cssClass, Point origin) {
-        body.append(String.format(
-                Locale.ROOT,
-                "<g id=\"%s\" class=\"%s\" transform=\"translate(%s %s)\">\n",
-                escaped(id),
-                cssClass,
-                number(origin.x()),
-                number(height - origin.y())));
+        svg.begin(id, cssClass, new Point(origin.x(), height - origin.y()));
         foot = 0;
     }
 
     public void end() {
-        body.append("</g>\n");
+        svg.end();
         foot = height;
     }
 
     @Override
     public void line(Ink ink, List<Point> points, boolean closed) {
-        body.append("<path class=\"").append(ink.cssClass());
-        String before = "\" d=\"M";
-        for (Point p : points) {
-            body.append(before).append(number(p.x())).append(' ').append(number(foot - p.y()));
-            before = " L";
-        }
-        body.append(closed ? " Z" : "").append("\"/>\n");
+        svg.path(ink.cssClass(), points, new Point(0, foot), 1, closed);
     }
 
     @Override
@@ -57,16 +45,7 @@ public final class SvgCanvas implements Canvas {
             case MIDDLE -> "middle";
             case END -> "end";
         };
-        body.append(String.format(
-                Locale.ROOT,
-                "<text class=\"%s\" text-anchor=\"%s\" font-size=\"%s\" transform=\"translate(%s %s) rotate(%s)\">%s</text>\n",
-                w.ink().cssClass(),
-                anchor,
-                number(w.size()),
-                number(w.at().x()),
-                number(foot - w.at().y()),
-                number(-w.degrees()),
-                escaped(w.words())));
+        svg.text(w.ink().cssClass(), anchor, w.size(), new Point(w.at().x(), foot - w.at().y()), w.degrees(), w.words());
     }
 
     public String finished() {
@@ -75,30 +54,12 @@ public final class SvgCanvas implements Canvas {
 
     /** With a description for those who do not see the drawing; empty for none. */
     public String finished(String description) {
-        return String.format(
-                        Locale.ROOT,
-                        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
-                                + "width=\"%1$smm\" height=\"%2$smm\" viewBox=\"0 0 %1$s %2$s\">\n<title>%3$s</title>\n%5$s"
-                                + "<style>\n%4$s</style>\n",
-                        number(width),
-                        number(height),
-                        escaped(title),
-                        styles(),
-                        description.isEmpty() ? "" : "<desc>" + escaped(description) + "</desc>\n")
-                + body.toString()
-                + "</svg>\n";
+        return svg.finished(width, height, 1, title, description, styles());
     }
 
     /** As part of a page that carries the styles itself; a picture with a name for those who do not see it. */
     public String inline(String description) {
-        return String.format(
-                        Locale.ROOT,
-                        "<svg role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %s %s\">\n",
-                        escaped(description),
-                        number(width),
-                        number(height))
-                + body.toString()
-                + "</svg>\n";
+        return svg.inline(width, height, description);
     }
 
     public static String styles() {

@@ -12,6 +12,7 @@ import stretchwright.pattern.Nest;
 import stretchwright.print.kit.Phrases;
 import stretchwright.print.kit.SizeLine;
 import stretchwright.print.kit.SvgCanvas;
+import stretchwright.print.kit.SvgText;
 
 /**
  * A nest at true scale: the pieces side by side, each in all sizes over each other, cut line thick and sew line thin. One
@@ -34,14 +35,7 @@ public final class NestSvg {
         double width = GAP + boxes.stream().mapToDouble(b -> b.width() + GAP).sum();
         double legend = 2 * GAP + LEGEND_LINE * nest.sizes().size();
         double height = legend + boxes.stream().mapToDouble(Box::height).max().orElse(0) + 2 * GAP;
-        StringBuilder svg = new StringBuilder(String.format(
-                Locale.ROOT,
-                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$smm\""
-                        + " height=\"%2$smm\" viewBox=\"0 0 %1$s %2$s\">\n<title>%3$s</title>\n<style>\n%4$s</style>\n",
-                SvgCanvas.number(Math.max(width, 300)),
-                SvgCanvas.number(height),
-                SvgCanvas.escaped(title),
-                styles(nest.sizes().size())));
+        SvgText svg = new SvgText();
         legend(svg, nest.sizes(), title);
         double x = GAP;
         for (int i = 0; i < boxes.size(); i++) {
@@ -52,15 +46,15 @@ public final class NestSvg {
                     boxes.get(i));
             x += boxes.get(i).width() + GAP;
         }
-        svg.append("</svg>\n");
-        return new Document("nest.svg", "nested pattern", 1, svg.toString().getBytes(StandardCharsets.UTF_8));
+        String text = svg.finished(
+                Math.max(width, 300), height, title, styles(nest.sizes().size()));
+        return new Document("nest.svg", "nested pattern", 1, text.getBytes(StandardCharsets.UTF_8));
     }
 
     private static String styles(int sizes) {
         StringBuilder css = new StringBuilder(
                 "path{fill:none;stroke-width:.5}path.sew{stroke-width:.2}path.anchor{stroke:#000;stroke-width:.25}\n"
-                        + "text{font:" + SvgCanvas.number(LETTER)
-                        + "px \"Liberation Sans\",Arial,Helvetica,sans-serif}\n");
+                        + SvgText.letters(LETTER));
         for (int i = 0; i < sizes; i++) {
             SizeLine line = new SizeLine("", i);
             String dash = line.dashes().stream().map(SvgCanvas::number).collect(Collectors.joining(" "));
@@ -71,38 +65,27 @@ public final class NestSvg {
         return css.toString();
     }
 
-    private static void legend(StringBuilder svg, List<String> sizes, String title) {
-        text(svg, GAP, GAP, Phrases.of("nest.legend", title));
+    private static void legend(SvgText svg, List<String> sizes, String title) {
+        svg.text(GAP, GAP, Phrases.of("nest.legend", title));
         for (int i = 0; i < sizes.size(); i++) {
             double y = GAP + LEGEND_LINE * (i + 1);
-            path(svg, "size-" + (i + 1), List.of(Point.ORIGIN, new Point(SAMPLE, 0)), new Point(GAP, y - 2), false);
-            text(svg, GAP + SAMPLE + 5, y, sizes.get(i));
+            svg.path("size-" + (i + 1), List.of(Point.ORIGIN, new Point(SAMPLE, 0)), new Point(GAP, y - 2), 1, false);
+            svg.text(GAP + SAMPLE + 5, y, sizes.get(i));
         }
     }
 
-    private static void text(StringBuilder svg, double x, double y, String words) {
-        svg.append(String.format(
-                Locale.ROOT,
-                "<text x=\"%s\" y=\"%s\">%s</text>\n",
-                SvgCanvas.number(x),
-                SvgCanvas.number(y),
-                SvgCanvas.escaped(words)));
-    }
-
-    private static void piece(StringBuilder svg, Nest.Nested piece, Point origin, Box box) {
-        svg.append("<g id=\"")
-                .append(SvgCanvas.escaped(piece.name().replace(' ', '-')))
-                .append("\">\n");
-        text(svg, origin.x() + box.minX(), origin.y() - box.minY() + LETTER + 4, piece.name());
-        path(svg, "anchor", List.of(new Point(-6, 0), new Point(6, 0)), origin, false);
-        path(svg, "anchor", List.of(new Point(0, -6), new Point(0, 6)), origin, false);
+    private static void piece(SvgText svg, Nest.Nested piece, Point origin, Box box) {
+        svg.begin(piece.name().replace(' ', '-'));
+        svg.text(origin.x() + box.minX(), origin.y() - box.minY() + LETTER + 4, piece.name());
+        svg.path("anchor", List.of(new Point(-6, 0), new Point(6, 0)), origin, 1, false);
+        svg.path("anchor", List.of(new Point(0, -6), new Point(0, 6)), origin, 1, false);
         for (int size = 0; size < piece.anchors().size(); size++) {
             String css = "size-" + (size + 1);
             Point anchor = piece.anchors().get(size);
-            path(svg, "cut " + css, from(anchor, piece.cutLines().get(size).points()), origin, true);
-            path(svg, "sew " + css, from(anchor, sewLine(piece, size)), origin, true);
+            svg.path("cut " + css, from(anchor, piece.cutLines().get(size).points()), origin, 1, true);
+            svg.path("sew " + css, from(anchor, sewLine(piece, size)), origin, 1, true);
         }
-        svg.append("</g>\n");
+        svg.end();
     }
 
     private static List<Point> sewLine(Nest.Nested piece, int size) {
@@ -125,13 +108,5 @@ public final class NestSvg {
                     from(piece.anchors().get(size), piece.cutLines().get(size).points()));
         }
         return Box.around(all);
-    }
-
-    private static void path(StringBuilder svg, String cssClass, List<Point> points, Point origin, boolean closed) {
-        svg.append("<path class=\"").append(cssClass).append("\" d=\"M");
-        svg.append(points.stream()
-                .map(p -> SvgCanvas.number(origin.x() + p.x()) + " " + SvgCanvas.number(origin.y() - p.y()))
-                .collect(Collectors.joining(" L")));
-        svg.append(closed ? " Z\"/>\n" : "\"/>\n");
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.Letters;
 
@@ -19,14 +20,14 @@ record Whose(String make, String wearer, Fabric fabric, Unit unit, List<String> 
     }
 
     static Whose of(Job job) {
-        return new Whose(job.make(), job.wearer(), job.fabric(), job.unit(), stops(job.fit()));
+        return new Whose(job.make(), job.wearer(), job.fabric(), job.unit(), stops(job.fit(), Voice.of(job.unit())));
     }
 
     /** A sentence for each. */
-    static List<String> stops(FitReport fit) {
+    static List<String> stops(FitReport fit, Voice voice) {
         return fit.verdicts().stream()
                 .filter(v -> v.severity() == FitReport.Severity.STOP)
-                .map(v -> v.message() + " " + v.remedy())
+                .map(v -> voice.say(v.message().and(v.remedy())))
                 .toList();
     }
 

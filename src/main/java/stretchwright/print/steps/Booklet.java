@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.ground.Box;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Stitch;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Column;
@@ -34,10 +35,12 @@ final class Booklet {
     private static final double ROW = 17;
 
     private final Job job;
+    private final StepWords words;
     private final BookletWriter book;
 
     private Booklet(Job job) {
         this.job = job;
+        words = StepWords.of(job);
         book = new BookletWriter(Letters.shortened(job.makeName(), 30));
     }
 
@@ -74,16 +77,18 @@ final class Booklet {
 
     private List<String> threads() {
         SewingPlan plan = job.sewing();
+        Voice voice = job.voice();
         if (plan.threads().isEmpty()) {
             return plan.thread().entrySet().stream()
-                    .map(e -> Phrases.of("booklet.thread-of", e.getKey(), Amounts.number(e.getValue(), 0)))
+                    .map(e -> Phrases.of(
+                            "booklet.thread-of", voice.say(e.getKey().said()), Amounts.number(e.getValue(), 0)))
                     .toList();
         }
         return plan.threads().stream()
                 .map(t -> Phrases.of(
                         "booklet.spools",
-                        t.machine(),
-                        t.position(),
+                        voice.say(t.machine().said()),
+                        voice.say(t.position().said()),
                         Amounts.number(t.metres(), 0),
                         String.valueOf(t.count()),
                         Amounts.number(t.length(), 0)))
@@ -93,16 +98,17 @@ final class Booklet {
     private List<String> ready() {
         List<String> all = new ArrayList<>();
         List<Operation> steps = job.sewing().operations();
+        Voice voice = job.voice();
         all.add(Phrases.of(
                 "booklet.machines",
                 steps.stream()
                         .filter(o -> o.stitch().isPresent())
-                        .map(Operation::machine)
+                        .map(o -> voice.say(o.place().said()))
                         .distinct()
                         .collect(Collectors.joining(", "))));
         steps.stream()
                 .flatMap(o -> o.help().setting().stream())
-                .map(s -> StepWords.plain(s.needle()))
+                .map(s -> words.plain(s.needle()))
                 .filter(n -> !n.isEmpty())
                 .distinct()
                 .map(n -> Phrases.of("booklet.needle", n))
@@ -120,8 +126,8 @@ final class Booklet {
         return all;
     }
 
-    private static Para text(String words, double before) {
-        return new Para(TEXT, 0, before, words);
+    private static Para text(String said, double before) {
+        return new Para(TEXT, 0, before, said);
     }
 
     private void steps() {
@@ -155,7 +161,7 @@ final class Booklet {
         if (!book.fresh()) {
             book.gap(TITLE);
         }
-        book.bookmark(StepWords.title(o));
+        book.bookmark(words.title(o));
         double top = book.y();
         Box box = new Box(
                 BookletWriter.room().minX(),
@@ -191,35 +197,34 @@ final class Booklet {
                 top - height + 2,
                 BookletWriter.room().maxX(),
                 top - 1);
-        book.drawing(
-                height, c -> c.spoken(Tag.FIGURE, StepWords.title(o), () -> StepDrawing.draw(job, o, c, room, TEXT)));
+        book.drawing(height, c -> c.spoken(Tag.FIGURE, words.title(o), () -> StepDrawing.draw(job, o, c, room, TEXT)));
     }
 
     private List<Para> above(Operation o) {
         List<Para> all = new ArrayList<>();
-        all.add(new Para(TITLE, INDENT, 0, StepWords.title(o)));
-        all.add(text(StepWords.work(o, job.unit()), 1.5));
-        together(all, StepWords.setting(o), StepWords.allowance(o, job.unit()));
+        all.add(new Para(TITLE, INDENT, 0, words.title(o)));
+        all.add(text(words.work(o), 1.5));
+        together(all, words.setting(o), words.allowance(o));
         return all;
     }
 
     /** @param reasons whether to say why the step comes here: in the plan too, and less use at the machine than a drawing */
     private List<Para> below(Operation o, boolean reasons) {
         List<Para> all = new ArrayList<>();
-        together(all, StepWords.plain(o.instruction()));
-        together(all, StepWords.spread(o));
-        together(all, StepWords.check(o));
-        together(all, StepWords.mistake(o), StepWords.undo(o));
-        together(all, StepWords.demand(o));
+        together(all, words.instruction(o));
+        together(all, words.spread(o));
+        together(all, words.check(o));
+        together(all, words.mistake(o), words.undo(o));
+        together(all, words.demand(o));
         if (reasons) {
-            together(all, StepWords.why(o));
+            together(all, words.why(o));
         }
         return all;
     }
 
     /** One paragraph of what is there: lines are dear on a small page. */
-    private static void together(List<Para> all, String... words) {
-        String said = Stream.of(words).filter(w -> !w.isEmpty()).collect(Collectors.joining(" "));
+    private static void together(List<Para> all, String... sentences) {
+        String said = Stream.of(sentences).filter(w -> !w.isEmpty()).collect(Collectors.joining(" "));
         if (!said.isEmpty()) {
             all.add(text(said, 0.8));
         }

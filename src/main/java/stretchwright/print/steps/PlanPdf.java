@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.ground.Box;
 import stretchwright.ground.Document;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Cautions;
 import stretchwright.print.kit.Column.Para;
 import stretchwright.print.kit.Ink;
@@ -40,7 +41,7 @@ public final class PlanPdf {
 
     private void write() {
         block(false, PlanWords.summary(job));
-        List<Para> verdicts = PlanWords.verdicts(job.fit());
+        List<Para> verdicts = PlanWords.verdicts(job.fit(), Voice.of(job.unit()));
         if (!verdicts.isEmpty()) {
             verdicts.forEach(v -> block(false, List.of(v)));
         }
@@ -53,18 +54,18 @@ public final class PlanPdf {
     }
 
     private List<Para> step(Operation o) {
+        StepWords words = StepWords.of(job);
         List<Para> all = new ArrayList<>();
-        all.add(new Para(TEXT + 0.5, INDENT, 3, StepWords.title(o)));
-        all.add(new Para(TEXT, INDENT, 0, StepWords.work(o, job.unit())));
+        all.add(new Para(TEXT + 0.5, INDENT, 3, words.title(o)));
+        all.add(new Para(TEXT, INDENT, 0, words.work(o)));
         if (!o.joins().isEmpty()) {
-            all.add(new Para(
-                    TEXT, INDENT, 0, Phrases.of("step.joins", StepWords.plain(String.join(" + ", o.joins())))));
+            all.add(new Para(TEXT, INDENT, 0, words.joins(o)));
         }
-        all.add(new Para(TEXT, INDENT, 0.5, StepWords.plain(o.instruction())));
-        if (!o.check().isBlank()) {
-            all.add(new Para(TEXT, INDENT, 0.5, StepWords.check(o)));
+        all.add(new Para(TEXT, INDENT, 0.5, words.instruction(o)));
+        if (!o.check().isNothing()) {
+            all.add(new Para(TEXT, INDENT, 0.5, words.check(o)));
         }
-        StepWords.help(o, job.unit()).forEach(words -> all.add(new Para(TEXT, INDENT, 0.5, words)));
+        words.help(o).forEach(said -> all.add(new Para(TEXT, INDENT, 0.5, said)));
         return all;
     }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.print.kit.Amounts;
@@ -14,6 +15,7 @@ import stretchwright.print.kit.Column.Para;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.Letters;
 import stretchwright.print.kit.Phrases;
+import stretchwright.sewing.Place;
 import stretchwright.sewing.SeveralPairs;
 import stretchwright.sewing.SewingPlan;
 
@@ -27,16 +29,17 @@ final class PlanWords {
 
     static List<Para> summary(Job job) {
         SewingPlan plan = job.sewing();
+        Voice voice = job.voice();
         String thread = plan.thread().entrySet().stream()
-                .map(e -> Phrases.of("plan.thread-of", e.getKey(), Amounts.number(e.getValue(), 0)))
+                .map(e -> Phrases.of("plan.thread-of", voice.say(e.getKey().said()), Amounts.number(e.getValue(), 0)))
                 .collect(Collectors.joining(", "));
         List<Para> all = new ArrayList<>(List.of(
                 new Para(7, 0, 0, title(job)),
                 text(job.forWhom()),
                 text(effort(plan)),
-                text(order(plan.optimum()) + byHand(plan)),
+                text(order(plan.optimum(), voice) + byHand(plan)),
                 text(Phrases.of("plan.thread", thread.isEmpty() ? Phrases.of("plan.no-thread") : thread))));
-        plan.several().map(s -> text(several(s))).ifPresent(all::add);
+        plan.several().map(s -> text(several(s, voice))).ifPresent(all::add);
         job.pattern().notions().stream().map(n -> text(toBuy(n, job.unit()))).forEach(all::add);
         return all;
     }
@@ -51,12 +54,12 @@ final class PlanWords {
     }
 
     /** Several pairs: in lots where that is quicker, and what it saves; cones and spools for all. */
-    static String several(SeveralPairs s) {
+    static String several(SeveralPairs s, Voice voice) {
         String thread = s.threads().stream()
                 .map(t -> Phrases.of(
                         "plan.spools",
-                        t.machine(),
-                        t.position(),
+                        voice.say(t.machine().said()),
+                        voice.say(t.position().said()),
                         String.valueOf(t.count()),
                         Amounts.number(t.length(), 0)))
                 .collect(Collectors.joining(", "));
@@ -80,13 +83,12 @@ final class PlanWords {
 
     private static String byHand(SewingPlan plan) {
         boolean hand = plan.operations().stream().anyMatch(o -> o.stitch().isPresent())
-                && plan.operations().stream()
-                        .allMatch(o -> o.stitch().isEmpty() || o.machine().equals(Machine.HAND.word()));
+                && plan.operations().stream().allMatch(o -> o.stitch().isEmpty() || o.place() == Place.HAND);
         return hand ? " " + Phrases.of("plan.by-hand") : "";
     }
 
     /** Why the order is as it is: what it was held against, and what forces a conversion. */
-    static String order(SewingPlan.Optimum o) {
+    static String order(SewingPlan.Optimum o, Voice voice) {
         String orders = String.format(Locale.ROOT, "%,d", o.validOrders());
         String best = o.validOrders().equals(BigInteger.ONE)
                 ? Phrases.of("plan.order-only")
@@ -95,16 +97,17 @@ final class PlanWords {
             return best;
         }
         String fewest = o.conversions() == o.fewestConversions()
-                ? forced(o)
+                ? forced(o, voice)
                 : Phrases.of("plan.fewer-conversions", times(o.fewestConversions()));
         return best + " " + Phrases.of("plan.converted", times(o.conversions())) + " " + fewest;
     }
 
-    private static String forced(SewingPlan.Optimum o) {
+    private static String forced(SewingPlan.Optimum o, Voice voice) {
         return o.forcedBy().size() - 1 == o.conversions()
                 ? Phrases.of(
                         "plan.conversions-forced",
                         o.forcedBy().stream()
+                                .map(name -> voice.say(name.said()))
                                 .reduce((one, next) -> Phrases.of("plan.then", one, next))
                                 .orElse(""))
                 : Phrases.of("plan.conversions-fewest");
@@ -129,7 +132,7 @@ final class PlanWords {
     }
 
     /** What the fit check said, the worst first. */
-    static List<Para> verdicts(FitReport fit) {
+    static List<Para> verdicts(FitReport fit, Voice voice) {
         List<Para> all = new ArrayList<>();
         if (fit.verdicts().isEmpty()) {
             return all;
@@ -138,8 +141,8 @@ final class PlanWords {
         for (FitReport.Severity severity : FitReport.Severity.values()) {
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
-                    .forEach(v -> all.add(text(severity.word().toUpperCase(Locale.ROOT) + ": "
-                            + Letters.shortened(v.message() + " " + v.remedy(), 2000))));
+                    .forEach(v -> all.add(text(voice.say(severity.said()).toUpperCase(Locale.ROOT) + ": "
+                            + Letters.shortened(voice.say(v.message().and(v.remedy())), 2000))));
         }
         return all;
     }

@@ -3,6 +3,7 @@ package stretchwright.print.steps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import stretchwright.ground.Box;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
@@ -11,6 +12,9 @@ import stretchwright.print.kit.Ink;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.Motion;
 import stretchwright.print.kit.Phrases;
+import stretchwright.sewing.Joined;
+import stretchwright.sewing.StepKind;
+import stretchwright.sewing.StepName;
 
 /**
  * What it looks like after a step, from the real outlines and lengths, in mm of cloth. There is no such picture where one
@@ -26,6 +30,9 @@ record StepAfter(List<Stroke> strokes, String words) {
     private static final double STRIP = 0.97;
     /** Edges that differ by more than this share of their length do not lie flat side by side. */
     private static final double ALIKE = 0.1;
+
+    /** Steps that fold a strip along its middle, marked or not. */
+    private static final Set<StepName> FOLDS = Set.of(StepKind.BAND_FOLD, StepKind.CUFF_FOLD);
 
     record Stroke(Ink ink, List<Point> points, boolean closed) {}
 
@@ -79,9 +86,8 @@ record StepAfter(List<Stroke> strokes, String words) {
         return panel.piece().sewLine().area() > STRIP * box.width() * box.height();
     }
 
-    private static boolean foldedBand(Job job, StepPanels step, String place) {
-        String piece = place.replaceFirst(": .*", "");
-        return step.panels().stream().anyMatch(p -> p.piece().name().equals(piece) && isStrip(p))
+    private static boolean foldedBand(Job job, StepPanels step, Joined place) {
+        return step.panels().stream().anyMatch(p -> p.piece().name().equals(place.piece()) && isStrip(p))
                 && job.sewing().operations().stream()
                         .filter(o -> o.step() < step.operation().step())
                         .anyMatch(o -> StepPanels.of(job, o).deed() == StepPanels.Deed.FOLD
@@ -204,7 +210,7 @@ record StepAfter(List<Stroke> strokes, String words) {
         StepPanel panel = step.panels().get(0);
         boolean folds = isStrip(panel)
                 && (panel.piece().marks().stream().anyMatch(m -> m.kind() == Mark.Kind.FOLD)
-                        || step.operation().instruction().startsWith("Fold"));
+                        || FOLDS.contains(step.operation().name()));
         if (!folds) {
             return Optional.empty();
         }
@@ -226,7 +232,7 @@ record StepAfter(List<Stroke> strokes, String words) {
         Optional<StepPanel> band = step.panels().stream()
                 .filter(p -> p.sewn().stream()
                         .anyMatch(s -> foldedBand(
-                                job, step, p.piece().name() + ": " + s.edge().name())))
+                                job, step, new Joined(p.piece().name(), s.edge().name()))))
                 .findFirst();
         Optional<StepPanel> leg =
                 step.panels().stream().filter(p -> !p.equals(band.orElse(p))).findFirst();

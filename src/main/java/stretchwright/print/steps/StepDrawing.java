@@ -84,7 +84,7 @@ public final class StepDrawing {
 
     private static SvgCanvas picture(Job job, Operation operation) {
         double height = height(job, operation, WIDTH, TEXT);
-        SvgCanvas svg = new SvgCanvas(WIDTH, height, operation.step() + ". " + operation.name());
+        SvgCanvas svg = new SvgCanvas(WIDTH, height, StepWords.of(job).title(operation));
         draw(job, operation, svg, new Box(0, 0, WIDTH, height), TEXT);
         return svg;
     }

@@ -12,6 +12,7 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.Phrases;
+import stretchwright.sewing.Joined;
 import stretchwright.sewing.SewingPlan.Operation;
 
 /**
@@ -47,12 +48,12 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
 
     static StepPanels of(Job job, Operation operation) {
         Map<String, StepPanel> found = new LinkedHashMap<>();
-        Map<String, List<String>> letters = new LinkedHashMap<>();
+        Map<Joined, List<String>> letters = new LinkedHashMap<>();
         char letter = 'A';
-        for (String place : operation.joins()) {
+        for (Joined place : operation.joins()) {
             for (Piece piece : job.pattern().pieces()) {
                 for (Edge edge : piece.edges()) {
-                    if (place.equals(piece.name() + ": " + edge.name())) {
+                    if (place.equals(new Joined(piece.name(), edge.name()))) {
                         String named = String.valueOf(letter++);
                         letters.computeIfAbsent(place, p -> new ArrayList<>()).add(named);
                         add(found, piece, edge, named);
@@ -96,16 +97,12 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
     }
 
     private static boolean samePiece(Operation operation) {
-        return operation.joins().stream()
-                        .map(j -> j.replaceFirst(": .*", ""))
-                        .distinct()
-                        .count()
-                == 1;
+        return operation.joins().stream().map(Joined::piece).distinct().count() == 1;
     }
 
     /** Seam by seam, as often as its edges are named. */
-    private static List<Meeting> meetings(Pattern pattern, Map<String, List<String>> letters) {
-        Map<String, List<String>> left = new LinkedHashMap<>();
+    private static List<Meeting> meetings(Pattern pattern, Map<Joined, List<String>> letters) {
+        Map<Joined, List<String>> left = new LinkedHashMap<>();
         letters.forEach((place, named) -> left.put(place, new ArrayList<>(named)));
         List<Meeting> out = new ArrayList<>();
         boolean more = true;
@@ -125,17 +122,17 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
     }
 
     /** One letter for every place over which this side runs; none where it has no other side or a place is missing. */
-    private static List<String> taken(Pattern pattern, Seam seam, int side, Map<String, List<String>> left) {
+    private static List<String> taken(Pattern pattern, Seam seam, int side, Map<Joined, List<String>> left) {
         if (seam.sides().size() < 2) {
             return List.of();
         }
         Seam.Side here = seam.sides().get(side);
-        String exactly = here.piece() + ": " + here.edge();
+        Joined exactly = new Joined(here.piece(), here.edge());
         // a ring meets the edge of all parts of a leg; elsewhere one part meets another
-        List<String> places = left.containsKey(exactly) && !RINGS.contains(seam.role())
+        List<Joined> places = left.containsKey(exactly) && !RINGS.contains(seam.role())
                 ? List.of(exactly)
                 : pattern.carrying(here).stream()
-                        .map(p -> p.name() + ": " + here.edge())
+                        .map(p -> new Joined(p.name(), here.edge()))
                         .filter(left::containsKey)
                         .toList();
         if (places.isEmpty()

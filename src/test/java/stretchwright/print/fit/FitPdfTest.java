@@ -1,6 +1,7 @@
 package stretchwright.print.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static stretchwright.ground.InWords.said;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -12,15 +13,24 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import stretchwright.body.Measure;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.OpeningName;
+import stretchwright.fit.PoseName;
+import stretchwright.fit.Region;
+import stretchwright.fit.Reinforcement;
 import stretchwright.fit.Subject;
 import stretchwright.ground.Document;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
+import stretchwright.pattern.Stitch;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
@@ -41,24 +51,33 @@ class FitPdfTest {
         }
         FitReport fit = new FitReport(
                 List.of(new FitReport.LevelFit(Level.Name.KNEE, "", 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
-                List.of(new FitReport.Opening("hem over heel", 300, 360, 0.2, 0.6, true)),
-                List.of(new FitReport.Pose("deep bend", "knee", "across", 0.4, 0.5, 0.6, true)),
+                List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 300, 360, 0.2, 0.6, true)),
+                List.of(new FitReport.Pose(
+                        PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true)),
                 List.of(new FitReport.SeamFit(
-                        "back rise", 0.05, "deep bend", 0.35, 514, "overlock", 0.6, false, "tape")),
-                List.of(new FitReport.Cover("seat", "deep bend", 0.66, OptionalDouble.of(152), OptionalDouble.of(0.5))),
-                List.of(new FitReport.LengthFit("inseam", "along", 750, 738)),
-                List.of(new FitReport.Slip("calf girth", -6.5, "the caution at the calf goes")),
+                        "back rise",
+                        0.05,
+                        PoseName.DEEP_KNEE_BEND,
+                        0.35,
+                        Stitch.OVERLOCK_4,
+                        0.6,
+                        false,
+                        List.of(Reinforcement.TEST_SEAM))),
+                List.of(new FitReport.Cover(
+                        Region.SEAT, PoseName.DEEP_KNEE_BEND, 0.66, OptionalDouble.of(152), OptionalDouble.of(0.5))),
+                List.of(new FitReport.LengthFit(Part.text("inseam"), Direction.ALONG, 750, 738)),
+                List.of(new FitReport.Slip(Measure.CALF_GIRTH, -6.5, List.of(said("the caution at the calf goes")))),
                 course,
                 List.of(
-                        new FitReport.Verdict(FitReport.Severity.NOTE, "band", "A note.", ""),
+                        new FitReport.Verdict(FitReport.Severity.NOTE, said("band"), said("A note."), Said.NOTHING),
                         new FitReport.Verdict(
                                 FitReport.Severity.STOP,
-                                Subject.of("calf"),
-                                "Too tight by far.",
-                                "Widen it.",
+                                Subject.of(said("calf")),
+                                said("Too tight by far."),
+                                said("Widen it."),
                                 List.of(
-                                        new FitReport.Tried("a calf 12 mm wider", true, "nothing at the calf"),
-                                        new FitReport.Tried("a light hold", false, "")))));
+                                        new FitReport.Tried(said("a calf 12 mm wider"), true, said("nothing at the calf")),
+                                        new FitReport.Tried(said("a light hold"), false, Said.NOTHING)))));
         return new Job(
                 base.makeName(),
                 base.wearerName(),
@@ -77,8 +96,8 @@ class FitPdfTest {
         assertThat(all)
                 .contains("tried, and it helps: a calf 12 mm wider. Then: nothing at the calf")
                 .contains("tried, not enough: a light hold")
-                .contains("Openings, lengths in cm", "hem over heel", "deep bend", "goes")
-                .contains("514 overlock", "breaks; besides: tape")
+                .contains("Openings, lengths in cm", "hem over heel", "deep knee bend", "goes")
+                .contains("514 four-thread overlock", "breaks; besides: sew a test seam")
                 .contains("66 %", "152", "shows through")
                 .contains("75 73.8", "-0.7", "the caution at the calf goes")
                 .contains("10.5 >", "1.4 >")
@@ -143,11 +162,16 @@ class FitPdfTest {
     /** Words of the heads stay whole, also where the last column is long. */
     @Test
     void noWordOfAHeadIsBroken() throws Exception {
-        String remedy =
-                "a second row 25 to 50 mm each way over the crotch, its crossing allowances turned opposite ways";
         FitReport fit = JOB.fit();
         List<FitReport.SeamFit> seams = List.of(new FitReport.SeamFit(
-                "waistband join", 0.163, "pulled over the hips", 0.402, 514, "four-thread overlock", 1, true, remedy));
+                "waistband join",
+                0.163,
+                PoseName.PULLED_OVER_THE_HIPS,
+                0.402,
+                Stitch.OVERLOCK_4,
+                1,
+                true,
+                List.of(Reinforcement.SECOND_ROW)));
         FitReport with = new FitReport(
                 fit.levels(),
                 fit.openings(),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import stretchwright.ground.Part;
 import stretchwright.sewing.Setting;
 import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingPlan.Demand;
@@ -14,19 +15,14 @@ import stretchwright.sewing.SewingPlan.Reason;
 /** The sample job with all the help that a step can have; all of it invented. */
 public final class HelpedJob {
     public static final Help HELP = new Help(
-            Optional.of(new Setting(
-                    2.5,
-                    "stretch needle 75/11",
-                    "textured polyester 120",
-                    OptionalDouble.of(1.5),
-                    "upper looper 3",
-                    true)),
+            Optional.of(Setting.kept(
+                    2.5, "stretch needle 75/11", "textured polyester 120", OptionalDouble.of(1.5), "upper looper 3")),
             List.of(7.0, 7.0),
-            "stretch the cuff by 12 mm between the centre and the inseam",
-            List.of(new Reason(1, "the setting is tried on a scrap")),
-            Optional.of(new Demand("deep squat", 0.42, 0.3)),
-            "the lower layer creeps: a tuck at the end",
-            "unpick 50 mm, ease, sew again");
+            List.of(SampleJob.told("stretch the cuff by 12 mm between the centre and the inseam")),
+            List.of(new Reason(1, SampleJob.told("the setting is tried on a scrap"))),
+            Optional.of(new Demand(Part.text("deep squat"), 0.42, 0.3)),
+            SampleJob.told("the lower layer creeps: a tuck at the end"),
+            SampleJob.told("unpick 50 mm, ease, sew again"));
 
     private HelpedJob() {}
 
@@ -40,7 +36,7 @@ public final class HelpedJob {
             all.add(new Operation(
                     o.step(),
                     o.name(),
-                    o.machine(),
+                    o.place(),
                     o.stitch(),
                     o.seam(),
                     o.joins(),

@@ -1,5 +1,7 @@
 package stretchwright.print.kit;
 
+import static stretchwright.ground.InWords.said;
+
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,14 +11,20 @@ import java.util.Optional;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Stitch;
 import stretchwright.print.sheets.Sheeted;
+import stretchwright.sewing.Joined;
+import stretchwright.sewing.Place;
 import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingPlan.Operation;
+import stretchwright.sewing.StepKind;
+import stretchwright.sewing.StepName;
 
 /** A made-up job for the tests of this room; all numbers invented. */
 public final class SampleJob {
@@ -96,43 +104,49 @@ public final class SampleJob {
                 List.of(
                         new FitReport.Verdict(
                                 FitReport.Severity.CAUTION,
-                                "hem",
-                                "The hem presses with 2.4 kPa (18 mmHg) on the boot.",
-                                "Widen the hem by 12 mm or choose a light hold."),
+                                said("hem"),
+                                said("The hem presses with 2.4 kPa (18 mmHg) on the boot."),
+                                said("Widen the hem by 12 mm or choose a light hold.")),
                         new FitReport.Verdict(
-                                FitReport.Severity.NOTE, "knee", "The load curve is assumed.", "Hang a test strip.")));
+                                FitReport.Severity.NOTE, said("knee"), said("The load curve is assumed."), said("Hang a test strip."))));
+    }
+
+    /** Words as they are. */
+    public static Said told(String words) {
+        return Said.of("sewing", "own", Part.text(words));
     }
 
     static SewingPlan plan() {
         List<Operation> all = new ArrayList<>();
-        String[] names = {
-            "test seam",
-            "front rise",
-            "back rise",
-            "inseams",
-            "waistband ends",
-            "waistband join",
-            "cuff ends",
-            "cuff join"
+        StepName[] names = {
+            new StepName.Own("test seam"),
+            StepKind.FRONT_RISE,
+            StepKind.BACK_RISE,
+            StepKind.INSEAMS,
+            StepKind.BAND_RING,
+            StepKind.BAND_JOIN,
+            StepKind.CUFF_RINGS,
+            StepKind.CUFF_JOIN
         };
+        Joined rise = new Joined("leg", "front crotch");
         for (int i = 0; i < names.length; i++) {
             all.add(new Operation(
                     i + 1,
                     names[i],
-                    i == 0 ? "table" : "overlocker",
+                    i == 0 ? Place.TABLE : Place.OVERLOCKER,
                     i == 0 ? Optional.empty() : Optional.of(Stitch.OVERLOCK_4),
                     i == 0 ? "" : "1.01.01",
-                    i == 0 ? List.of() : List.of("leg: front crotch", "leg: front crotch"),
+                    i == 0 ? List.of() : List.of(rise, rise),
                     i * 137.0,
                     1.5 + i,
                     i == 0 ? List.of() : List.of(i),
-                    "Lay right sides together, match the notches and sew without pulling; let the feed carry the cloth"
-                            + " and stop with the needle down to check the crossing.",
-                    "Stretch the seam to the limit of the cloth: no thread breaks, both edges end together.",
+                    told("Lay right sides together, match the notches and sew without pulling; let the feed carry the"
+                            + " cloth and stop with the needle down to check the crossing."),
+                    told("Stretch the seam to the limit of the cloth: no thread breaks, both edges end together."),
                     SewingPlan.Help.NONE));
         }
-        Map<String, Double> thread = new LinkedHashMap<>();
-        thread.put("overlocker", 86.4);
+        Map<Place, Double> thread = new LinkedHashMap<>();
+        thread.put(Place.OVERLOCKER, 86.4);
         return new SewingPlan(
                 all,
                 0,

@@ -23,6 +23,7 @@ import stretchwright.sewing.SewingPlan.Operation;
 class BookletTest {
     private static final double MM = 25.4 / 72;
     private static final Job JOB = HelpedJob.job();
+    private static final StepWords WORDS = StepWords.of(JOB);
     private static final Document PAGES = BookletPdf.pages(JOB);
 
     /** A sheet as it lies: its front (left, right) and the back behind it (behind left, behind right). */
@@ -76,14 +77,14 @@ class BookletTest {
         List<String> pages = texts(PAGES);
         for (Operation o : JOB.sewing().operations()) {
             List<String> with = pages.stream()
-                    .filter(p -> p.contains(" " + StepWords.title(o) + " On: "))
+                    .filter(p -> p.contains(" " + WORDS.title(o) + " On: "))
                     .toList();
-            assertThat(with).as(o.name()).hasSize(1);
+            assertThat(with).as(o.name().word()).hasSize(1);
             assertThat(with.get(0))
                     .contains("stitch length 2.5 mm, stretch needle 75/11", "Allowance: 7 mm.", "stretch the cuff")
                     .contains("Often goes wrong: the lower", "To undo: unpick 50 mm", "Why here: after step 1, the")
                     .contains("deep squat: the seam is drawn 42 %; the stitch stands 30 % - it breaks.")
-                    .contains(o.check(), o.instruction());
+                    .contains(WORDS.check(o), WORDS.instruction(o));
         }
         assertThat(pages.get(0)).contains("Evening practice", "Rowan", "43 minutes", "some 95", "overlocker: 86 m");
         String end = String.join(" ", pages.subList(pages.size() - 3, pages.size()));
@@ -99,7 +100,7 @@ class BookletTest {
         for (Operation o : bare.sewing().operations()) {
             if (StepDrawing.shows(bare, o)) {
                 assertThat(pages)
-                        .filteredOn(p -> p.contains(StepWords.title(o) + " On:"))
+                        .filteredOn(p -> p.contains(WORDS.title(o) + " On:"))
                         .allMatch(p -> p.split(" On: ").length == 2);
             }
         }

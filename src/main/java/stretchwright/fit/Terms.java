@@ -1,0 +1,42 @@
+package stretchwright.fit;
+
+import stretchwright.body.Measure;
+import stretchwright.ground.Part;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
+import stretchwright.pattern.Stitch;
+
+/** Terms of other rooms, as parts of this room's sentences. */
+final class Terms {
+    private Terms() {}
+
+    static Part of(Measure measure) {
+        return measure.said();
+    }
+
+    static Part of(Level.Name level) {
+        return level.said();
+    }
+
+    static Part of(LevelHold.Bound bound) {
+        return bound.said();
+    }
+
+    static Part of(Stitch stitch) {
+        return Part.text(stitch.plainName());
+    }
+
+    /** A piece or a seam, as the pattern names it. */
+    static Part named(String name) {
+        return Part.text(name);
+    }
+
+    /** "knee", or "left knee" where the legs differ. */
+    static Part place(Level.Name level, String leg) {
+        return switch (leg) {
+            case "left" -> Tell.said("place.left", of(level));
+            case "right" -> Tell.said("place.right", of(level));
+            default -> of(level);
+        };
+    }
+}

@@ -1,0 +1,22 @@
+package stretchwright.intake;
+
+/**
+ * Whether a key must be there.
+ *
+ * @param always wherever its section is
+ * @param oneOf of keys that stand for each other one must be there: the name they share; empty otherwise
+ * @param when key of the sentence that says when it is needed; empty where it never is
+ */
+public record Need(boolean always, String oneOf, String when) {
+    static final Need FREE = new Need(false, "", "");
+    static final Need NEEDED = new Need(true, "", "needed.yes");
+
+    static Need oneOf(String group) {
+        return new Need(false, group, "needed.one-of");
+    }
+
+    /** Only with some other key; whoever builds the value asks for it then. */
+    static Need when(String key) {
+        return new Need(false, "", key);
+    }
+}

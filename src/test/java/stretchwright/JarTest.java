@@ -1,0 +1,86 @@
+package stretchwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The built jar by itself: nothing that was left out of it is missed. */
+class JarTest {
+    private static final Path JAR = Path.of("target/stretchwright.jar");
+
+    private static final String FORM = "unit=cm&name=Jar&wearer.figure=woman&wearer.measurements.hip+girth=96"
+            + "&fabric.usable+width=147&fabric.stretch+across=60+%25&fabric.stretch+along=45+%25";
+
+    private static ProcessBuilder java(String... words) throws IOException {
+        assumeTrue(
+                Files.exists(JAR)
+                        && Files.getLastModifiedTime(JAR).compareTo(Files.getLastModifiedTime(Path.of("pom.xml"))) > 0,
+                JAR + " is not built, or older than pom.xml: not looked at");
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString()));
+        command.addAll(List.of(words));
+        return new ProcessBuilder(command);
+    }
+
+    @Test
+    void theVersionIsAllItSays() throws Exception {
+        Process process = java("--version").redirectErrorStream(true).start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(said).matches("stretchwright \\S+\\R");
+        assertThat(process.waitFor()).isZero();
+    }
+
+    @Tag("slow")
+    @Test
+    void thePageMakesAndShowsAndGivesItsFiles(@TempDir Path folder) throws Exception {
+        Path told = Files.createFile(folder.resolve("told"));
+        Process process = java("serve")
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(told.toFile())
+                .start();
+        try {
+            for (int i = 0; i < 600 && !Files.readString(told).contains("\n"); i++) {
+                Thread.sleep(100);
+            }
+            uses(Files.readString(told).replaceAll("(?s).*(http://\\S+/) .*", "$1"));
+            process.destroy();
+            assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
+        } finally {
+            process.destroyForcibly();
+        }
+        assertThat(Files.readAllLines(told)).as("its address and nothing more").hasSize(1);
+    }
+
+    private static void uses(String page) throws Exception {
+        assertThat(got(page).body()).contains("<form");
+        assertThat(got(page + "nothing").statusCode()).isEqualTo(404);
+        HttpRequest form = HttpRequest.newBuilder(URI.create(page + "make"))
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(FORM))
+                .build();
+        HttpResponse<String> made = HttpClient.newHttpClient().send(form, HttpResponse.BodyHandlers.ofString());
+        assertThat(made.statusCode()).as(made.body()).isEqualTo(303);
+        String at = page + made.headers().firstValue("Location").orElseThrow().substring(1);
+        assertThat(got(at).body()).contains("pattern.svg");
+        assertThat(got(at + "/all.zip").statusCode()).isEqualTo(200);
+    }
+
+    private static HttpResponse<String> got(String address) throws Exception {
+        return HttpClient.newHttpClient()
+                .send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
+    }
+}
