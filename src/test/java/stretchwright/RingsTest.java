@@ -31,9 +31,13 @@ class RingsTest {
 
     private static final Map<String, Left> LEFT = Map.of(
             "cli.AfterCommand",
-            new Left(13, "Commands lists the subcommands, as picocli wants it, and each of them asks it for its streams"),
+            new Left(
+                    13,
+                    "Commands lists the subcommands, as picocli wants it, and each of them asks it for its streams"),
             "intake.ChoiceKind",
-            new Left(10, "a row of the table of keys leads into the make file's record, and the record keeps the answers by row"));
+            new Left(
+                    11,
+                    "a row of the table of keys leads into the make file's record, and the record keeps the answers by row"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

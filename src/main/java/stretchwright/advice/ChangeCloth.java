@@ -44,7 +44,13 @@ final class ChangeCloth {
 
     /** Washed and dried as the garment will be, until it keeps its size. */
     ChangeLever washed() {
-        Fabric other = cloth(f.test().stretchAcross(), f.test().stretchAlong(), f.test().loadAcross(), f.test().loadAlong(), 0, 0);
+        Fabric other = cloth(
+                f.test().stretchAcross(),
+                f.test().stretchAlong(),
+                f.test().loadAcross(),
+                f.test().loadAlong(),
+                0,
+                0);
         return choice(Tell.said("cloth.washed"), 0.5, with(other)).judgedOnly();
     }
 
@@ -111,7 +117,9 @@ final class ChangeCloth {
                         n -> Tell.said("cloth.recovers", percent(now + n)),
                         n -> now + n > 100
                                 ? Optional.empty()
-                                : with(with(OptionalDouble.of((now + n) / 100.0), f.test().showsThroughAt())))
+                                : with(with(
+                                        OptionalDouble.of((now + n) / 100.0),
+                                        f.test().showsThroughAt())))
                 .by(Way.RECOVERING)
                 .judgedOnly();
     }

@@ -3,7 +3,6 @@ package stretchwright.advice;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -14,6 +13,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Json;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -29,7 +29,6 @@ import stretchwright.pattern.Pattern;
 import stretchwright.print.cards.ClothCards;
 import stretchwright.print.cards.ShopNeeds;
 import stretchwright.print.kit.Paper;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -90,15 +89,14 @@ public final class ClothNeeds {
     /** Both cards, and the numbers of the shop card as cloth.json; what no cloth reaches is left out there. */
     private static List<Document> cards(ShopNeeds needs, Paper paper) {
         List<Document> out = new ArrayList<>(ClothCards.of(paper, needs));
-        ObjectNode file = JsonMapper.builder().build().createObjectNode();
+        ObjectNode file = Json.node();
         ObjectNode cards = file.putObject("clothCards");
         step(cards.putObject("across"), needs.across());
         step(cards.putObject("along"), needs.along());
         cards.put("areal", Numbers.share(needs.areal()));
         cards.put("source", needs.source());
         needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
-        out.add(new Document(
-                NUMBERS, "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
+        out.add(new Document(NUMBERS, "cloth needs", 1, Json.bytes(file)));
         return out;
     }
 

@@ -121,17 +121,14 @@ public final class Measuring {
         JointNormal.Expected expected = others.people().expect(others.logs());
         double mm = Math.exp(expected.logs()[Measure.WAIST_GIRTH.ordinal()]);
         double spread = mm * expected.spreads()[Measure.WAIST_GIRTH.ordinal()];
-        Said message = Tell.said(
-                "doubt.trouser-top", Part.length(hip), Part.number(hip / waist, 2), Part.length(waist));
+        Said message =
+                Tell.said("doubt.trouser-top", Part.length(hip), Part.number(hip / waist, 2), Part.length(waist));
         return Optional.of(new Doubt(Measure.WAIST_GIRTH, mm, spread, message));
     }
 
     private static Doubt doubt(AtOdds.Odd odd) {
         Said message = Tell.said(
-                "doubt.unusual",
-                odd.measure().said(),
-                Part.length(odd.mm()),
-                Tell.range(odd.expected(), odd.spread()));
+                "doubt.unusual", odd.measure().said(), Part.length(odd.mm()), Tell.range(odd.expected(), odd.spread()));
         return new Doubt(odd.measure(), odd.expected(), odd.spread(), message);
     }
 

@@ -54,7 +54,9 @@ final class Holding {
         this.along = along;
         this.leg = leg;
         this.ankle = style.leg() == Style.Leg.ANKLE || style.leg() == Style.Leg.STIRRUP;
-        this.standing = Math.min(Reducing.MOST_STRAIN, Reducing.share(Hold.Named.FIRM) * fabric.test().stretchAcross());
+        this.standing = Math.min(
+                Reducing.MOST_STRAIN,
+                Reducing.share(Hold.Named.FIRM) * fabric.test().stretchAcross());
     }
 
     /**
@@ -235,7 +237,8 @@ final class Holding {
 
     /** Standing strain that leaves the cloth enough for the pose that widens the skin most. */
     private double poseLimit(SkinExtension.Region region) {
-        return Math.max(0, (1 + fabric.test().stretchAcross() - POSE_RESERVE) / (1 + SkinExtension.mostAcross(region)) - 1);
+        return Math.max(
+                0, (1 + fabric.test().stretchAcross() - POSE_RESERVE) / (1 + SkinExtension.mostAcross(region)) - 1);
     }
 
     private Held noTighterThanBelow(Level.Name level, boolean calf) {

@@ -60,7 +60,9 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
         return seated
                 ? Ruled.of(0, Tell.said("rule.along-seated"), SOURCE, stretch)
                 : Ruled.of(
-                        Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.test().stretchAlong())),
+                        Math.min(
+                                MOST_ALONG_REDUCTION,
+                                reduction(ALONG_PER_STRETCH * fabric.test().stretchAlong())),
                         ofStretchAlong(ALONG_PER_STRETCH, MOST_ALONG_REDUCTION),
                         SOURCE,
                         stretch);
@@ -86,7 +88,9 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     private static Ruled crotch(Fabric fabric) {
         return Ruled.of(
-                Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.test().stretchAlong())),
+                Math.min(
+                        MOST_CROTCH_REDUCTION,
+                        reduction(CROTCH_PER_STRETCH * fabric.test().stretchAlong())),
                 ofStretchAlong(CROTCH_PER_STRETCH, MOST_CROTCH_REDUCTION),
                 SOURCE,
                 Inputs.stretchAlong(fabric));

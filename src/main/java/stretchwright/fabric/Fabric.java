@@ -77,8 +77,7 @@ public record Fabric(Quality quality, Roll roll, Test test) {
                     recovery,
                     showsThroughAt,
                     across == stretchAcross ? wrapped : OptionalDouble.empty(),
-                    new Assumed(
-                            assumed.across() && across == stretchAcross, assumed.along() && along == stretchAlong));
+                    new Assumed(assumed.across() && across == stretchAcross, assumed.along() && along == stretchAlong));
         }
 
         /** Another recovery, and another stretch at which the card showed. */

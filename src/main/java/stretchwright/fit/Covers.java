@@ -45,8 +45,8 @@ final class Covers {
                                 across.pose(),
                                 areal,
                                 fabric.quality().weight().isPresent()
-                                        ? OptionalDouble.of(
-                                                thinned(fabric.quality().weight().getAsDouble(), areal))
+                                        ? OptionalDouble.of(thinned(
+                                                fabric.quality().weight().getAsDouble(), areal))
                                         : OptionalDouble.empty(),
                                 fabric.test().showsThroughAt()));
                     });

@@ -43,7 +43,11 @@ final class LevelJudge {
             return Optional.of(new Verdict(
                     STOP,
                     subject,
-                    Tell.said("level.beyond", l.place(), Part.share(l.across()), Part.share(fabric.test().stretchAcross()))
+                    Tell.said(
+                                    "level.beyond",
+                                    l.place(),
+                                    Part.share(l.across()),
+                                    Part.share(fabric.test().stretchAcross()))
                             .and(known),
                     Tell.said("level.beyond-help", Part.share(l.across() * 2))));
         }
@@ -51,7 +55,11 @@ final class LevelJudge {
             return Optional.of(new Verdict(
                     CAUTION,
                     subject,
-                    Tell.said("level.half", l.place(), Part.share(l.across()), Part.share(fabric.test().stretchAcross()))
+                    Tell.said(
+                                    "level.half",
+                                    l.place(),
+                                    Part.share(l.across()),
+                                    Part.share(fabric.test().stretchAcross()))
                             .and(known),
                     Tell.said("level.half-help", Judge.upTo(l.across() * 2))));
         }

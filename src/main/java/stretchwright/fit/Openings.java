@@ -44,7 +44,8 @@ final class Openings {
         boolean rolled =
                 boot.isPresent() && !boot.get().overLaced() && style.lower().outsideBoot();
         double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
-        out.add(opening(OpeningName.LEG_OVER_CALF, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
+        out.add(opening(
+                OpeningName.LEG_OVER_CALF, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
         return out;
     }
 

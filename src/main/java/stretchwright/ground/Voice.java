@@ -45,6 +45,11 @@ public final class Voice {
         return new Voice(Unit.MM);
     }
 
+    /** The program's own, as a bundle is asked for. */
+    public static Locale language() {
+        return LANGUAGE;
+    }
+
     public Unit unit() {
         return unit;
     }
@@ -200,7 +205,7 @@ public final class Voice {
     }
 
     /** Always so many decimals; never "-0". */
-    private static String fixed(double value, int decimals) {
+    public static String fixed(double value, int decimals) {
         String digits = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return digits.matches("-0(\\.0+)?") ? digits.substring(1) : digits;
     }

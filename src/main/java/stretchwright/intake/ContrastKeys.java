@@ -8,8 +8,9 @@ import java.util.Optional;
 public final class ContrastKeys {
     static final Key<String> NAME = Row.name("name", "Rust").worded("contrast.name");
 
-    static final Key<List<String>> PIECES =
-            Key.of("pieces", new NamesKind(), "[cuff, waistband]").worded("contrast.pieces").needed();
+    static final Key<List<String>> PIECES = Key.of("pieces", new NamesKind(), "[cuff, waistband]")
+            .worded("contrast.pieces")
+            .needed();
 
     public static final Key<List<Answers>> CONTRASTS = Row.sections(
                     "fabric.contrasts", rows(), 4, "[{name: Rust, pieces: [cuff, waistband], usable width: {1470}}]")

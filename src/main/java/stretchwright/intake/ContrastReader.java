@@ -52,7 +52,9 @@ final class ContrastReader {
         Optional<Double> own = one.get(roll.width);
         OptionalDouble width = own.isPresent()
                 ? Row.unboxed(own)
-                : fabric.stream().mapToDouble(cloth -> cloth.roll().usableWidth()).findFirst();
+                : fabric.stream()
+                        .mapToDouble(cloth -> cloth.roll().usableWidth())
+                        .findFirst();
         ClothShape shape = ClothShapeReader.read(
                 one, roll, width, fabric.map(f -> f.roll().shape().selvage()).filter(v -> own.isEmpty()));
         return fabric.map(f -> f.with(new Fabric.Roll(

@@ -1,7 +1,6 @@
 package stretchwright.intake;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stretchwright.body.Measured;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
@@ -22,10 +21,31 @@ final class FabricReader {
             return Optional.empty();
         }
         StretchReader.Found stretch = found.get();
-        return Optional.of(new Fabric(new Fabric.Quality(Row.unboxed(given.get(FabricKeys.WEIGHT)), given.orUsual(FabricKeys.SHRINKAGE_ACROSS), given.orUsual(FabricKeys.SHRINKAGE_ALONG)), new Fabric.Roll(given.get(FabricKeys.NAME).orElse(""), width.get(), ClothShapeReader.onHand(given, roll, shape), given.get(roll.oneWay).orElse(true), given.get(roll.repeat).orElse(0.0), given.get(roll.price).map(Fabric.Price::new), shape), new Fabric.Test(stretch.across(), stretch.along(), given.get(FabricKeys.LOAD_ACROSS)
-                        .map(LoadCurve::through)
-                        .orElseGet(() -> LoadCurve.assumed(stretch.across())), given.get(FabricKeys.LOAD_ALONG)
-                        .map(LoadCurve::through)
-                        .orElseGet(() -> LoadCurve.assumed(stretch.along())), stretch.recovery(), Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)), stretch.wrapped(), stretch.assumed())));
+        return Optional.of(new Fabric(
+                new Fabric.Quality(
+                        Row.unboxed(given.get(FabricKeys.WEIGHT)),
+                        given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
+                        given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
+                new Fabric.Roll(
+                        given.get(FabricKeys.NAME).orElse(""),
+                        width.get(),
+                        ClothShapeReader.onHand(given, roll, shape),
+                        given.get(roll.oneWay).orElse(true),
+                        given.get(roll.repeat).orElse(0.0),
+                        given.get(roll.price).map(Fabric.Price::new),
+                        shape),
+                new Fabric.Test(
+                        stretch.across(),
+                        stretch.along(),
+                        given.get(FabricKeys.LOAD_ACROSS)
+                                .map(LoadCurve::through)
+                                .orElseGet(() -> LoadCurve.assumed(stretch.across())),
+                        given.get(FabricKeys.LOAD_ALONG)
+                                .map(LoadCurve::through)
+                                .orElseGet(() -> LoadCurve.assumed(stretch.along())),
+                        stretch.recovery(),
+                        Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
+                        stretch.wrapped(),
+                        stretch.assumed())));
     }
 }

@@ -1,10 +1,10 @@
 package stretchwright.intake;
 
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import stretchwright.ground.Said;

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import stretchwright.fabric.Fabric;
-
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import tools.jackson.databind.node.ArrayNode;
@@ -111,9 +110,11 @@ public final class RollKeys {
                 .in(of(f -> Optional.of(f.roll().shape().flaws())
                         .filter(all -> !all.isEmpty())
                         .map(all -> all.stream().map(RollKeys::flaw).toList())))
-                .echoed(Echoed.as("flaws", m -> Optional.of(m.fabric().roll().shape().flaws())
-                        .filter(all -> !all.isEmpty())
-                        .map(RollKeys::corners)))
+                .echoed(Echoed.as(
+                        "flaws",
+                        m -> Optional.of(m.fabric().roll().shape().flaws())
+                                .filter(all -> !all.isEmpty())
+                                .map(RollKeys::corners)))
                 .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
@@ -161,5 +162,4 @@ public final class RollKeys {
                 .worded("flaw." + name)
                 .needed();
     }
-
 }

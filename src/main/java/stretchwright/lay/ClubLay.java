@@ -147,8 +147,11 @@ public final class ClubLay {
 
         Ways of(int count) {
             return ways.computeIfAbsent(
-                    count, c -> ways(
-                            left.subList(0, c), Optional.empty(), new SearchWork(work.seed(), Effort.NONE, work.clock())));
+                    count,
+                    c -> ways(
+                            left.subList(0, c),
+                            Optional.empty(),
+                            new SearchWork(work.seed(), Effort.NONE, work.clock())));
         }
     }
 

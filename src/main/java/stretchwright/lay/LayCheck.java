@@ -83,7 +83,8 @@ final class LayCheck {
         if (lay.method() == Lay.Method.FOLDED_OFF_THE_MIDDLE && lay.doubled() > width + TINY) {
             fault("%.2f mm lie double of a spread %.2f mm wide", lay.doubled(), width);
         }
-        if (lay.method() == Lay.Method.FOLDED_CROSSWISE && (fabric.roll().oneWay() || fabric.roll().repeatAlong() > 0)) {
+        if (lay.method() == Lay.Method.FOLDED_CROSSWISE
+                && (fabric.roll().oneWay() || fabric.roll().repeatAlong() > 0)) {
             fault("cloth with a direction or a repeat is folded crosswise");
         }
         double spare = width - lay.fabricWidth();
@@ -183,7 +184,8 @@ final class LayCheck {
             case PART_FOLDED ->
                 two
                         ? Outline.greatest(along) <= doubled
-                                && Outline.greatest(across) <= Grid.units(fabric.roll().usableWidth() / 2)
+                                && Outline.greatest(across)
+                                        <= Grid.units(fabric.roll().usableWidth() / 2)
                         : Outline.least(along) >= doubled;
         };
         if (!holds) {

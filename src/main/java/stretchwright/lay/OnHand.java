@@ -1,7 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.LayClock;
-
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -11,6 +9,7 @@ import java.util.Set;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -87,7 +86,9 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
         double have = fabric.roll().onHand().getAsDouble();
         double needed = needed(lay, fabric);
         return Optional.of(new OnHand(
-                have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed, clock)));
+                have,
+                needed,
+                enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed, clock)));
     }
 
     private static double needed(Lay lay, Fabric fabric) {
@@ -108,7 +109,8 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
                     .ifPresent(out::add);
         }
         if (fabric.roll().oneWay()) {
-            Fabric either = fabric.with(fabric.roll().usableWidth(), false).with(fabric.roll().shape());
+            Fabric either = fabric.with(fabric.roll().usableWidth(), false)
+                    .with(fabric.roll().shape());
             tried(pieces, either, terms, seed, clock)
                     .map(l -> new Condition(If.PIECES_TURNED, l.method(), needed(l, fabric)))
                     .ifPresent(out::add);
@@ -139,8 +141,7 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
         return out;
     }
 
-    private static Optional<Lay> tried(
-            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
+    private static Optional<Lay> tried(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         return Laying.lay(pieces, fabric, terms, seed, clock, new Findings("trial"));
     }
 }

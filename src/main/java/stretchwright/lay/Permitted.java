@@ -46,10 +46,7 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
 
     private void refuse(Lay.Method method, Findings findings) {
         if (method == Lay.Method.FOLDED_CROSSWISE) {
-            findings.add(
-                    "style.lay",
-                    Tell.said("crosswise.not"),
-                    Tell.said("crosswise.instead"));
+            findings.add("style.lay", Tell.said("crosswise.not"), Tell.said("crosswise.instead"));
             return;
         }
         findings.add(
@@ -77,15 +74,17 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         for (Cut cut : Plan.by(method, pieces, fabric, terms).get(0).tooWide()) {
             boolean whole = cut.atFold();
             double width = cut.width() * (whole ? 2 : 1);
-            double cloth = folded && !whole ? fabric.roll().usableWidth() / 2 : fabric.roll().usableWidth();
+            double cloth = folded && !whole
+                    ? fabric.roll().usableWidth() / 2
+                    : fabric.roll().usableWidth();
             double need = Math.ceil(folded && !whole ? 2 * width : width);
             boolean openHelps = folded && width <= fabric.roll().usableWidth();
             Said remedy = openHelps
                     ? Tell.said("wider-cloth-or-open", Part.length(need))
                     : Tell.said("wider-cloth", Part.length(need));
             Part name = Part.text(cut.piece().name());
-            Said problem = wide(
-                    cut.piece().onFold(), folded && !whole, name, Part.length(width, 1), Part.length(cloth, 1));
+            Said problem =
+                    wide(cut.piece().onFold(), folded && !whole, name, Part.length(width, 1), Part.length(cloth, 1));
             findings.add("fabric.usable width", problem, remedy);
         }
     }

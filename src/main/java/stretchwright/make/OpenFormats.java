@@ -44,7 +44,8 @@ public final class OpenFormats {
     public static Map<String, String> cloths(MakeFile make) {
         Map<String, String> cloths = new HashMap<>();
         make.contrasts()
-                .forEach(c -> c.pieces().forEach(p -> cloths.put(p, c.fabric().roll().name())));
+                .forEach(c ->
+                        c.pieces().forEach(p -> cloths.put(p, c.fabric().roll().name())));
         return cloths;
     }
 

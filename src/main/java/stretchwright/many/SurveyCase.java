@@ -58,7 +58,18 @@ record SurveyCase(
     }
 
     private static Fabric cloth(String name, double across, double along) {
-        return new Fabric(new Fabric.Quality(OptionalDouble.empty(), 0, 0), new Fabric.Roll(name, USUAL_WIDTH, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE), new Fabric.Test(across, along, LoadCurve.assumed(across), LoadCurve.assumed(along), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Fabric.Assumed.NOTHING));
+        return new Fabric(
+                new Fabric.Quality(OptionalDouble.empty(), 0, 0),
+                new Fabric.Roll(name, USUAL_WIDTH, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        LoadCurve.assumed(across),
+                        LoadCurve.assumed(along),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     /** A make file's own fabric, boot, style and machines; its wearer only tells what heel its boot was measured on. */

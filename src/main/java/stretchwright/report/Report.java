@@ -4,6 +4,7 @@ import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
+import stretchwright.ground.Json;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
@@ -11,13 +12,7 @@ import stretchwright.intake.Table;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.SewingPlan;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -27,12 +22,6 @@ import tools.jackson.databind.node.ObjectNode;
 public final class Report {
     public static final String NAME = "report.json";
     private static final String KIND = "report";
-    private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
-    private static final JsonMapper JSON = JsonMapper.builder()
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .defaultPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(INDENT))
-            .build();
 
     private Report() {}
 
@@ -112,28 +101,21 @@ public final class Report {
         int size = 0;
         for (int attempt = 0; attempt < 5; attempt++) {
             own.put("bytes", size);
-            byte[] bytes = write(report);
+            byte[] bytes = Json.bytes(report);
             if (bytes.length == size) {
                 return bytes;
             }
             size = bytes.length;
         }
         own.remove("bytes");
-        return write(report);
+        return Json.bytes(report);
     }
 
     public static ObjectNode node() {
-        return JsonNodeFactory.instance.objectNode();
+        return Json.node();
     }
 
     public static String text(ObjectNode node) {
-        return new String(write(node), java.nio.charset.StandardCharsets.UTF_8);
-    }
-
-    private static byte[] write(ObjectNode report) {
-        byte[] json = JSON.writeValueAsBytes(report);
-        byte[] line = java.util.Arrays.copyOf(json, json.length + 1);
-        line[json.length] = '\n';
-        return line;
+        return Json.text(node);
     }
 }

@@ -7,16 +7,15 @@ import java.util.Locale;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
-import stretchwright.ground.Document;
 import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.make.Made;
 import stretchwright.make.Session;
-import stretchwright.report.Report;
 import stretchwright.print.cloth.ClothWords;
 import stretchwright.print.fit.FitTables;
 import stretchwright.print.kit.Amounts;
+import stretchwright.report.Report;
 import stretchwright.sewing.SewingPlan;
 
 /** A make as the page shows it: numbers as texts, in the maker's unit. */
@@ -129,7 +128,8 @@ public record ResultPage(String id, Session session, Made made) {
             lines.add("As a sum: "
                     + ClothWords.sum(made.use().buying(), made.make().unit()));
         }
-        made.contrastWords().forEach(c -> lines.add("And " + Voice.of(made.make().unit()).say(c) + "."));
+        made.contrastWords()
+                .forEach(c -> lines.add("And " + Voice.of(made.make().unit()).say(c) + "."));
         made.use()
                 .onHand()
                 .ifPresent(hand -> lines.add("On hand: "
@@ -137,7 +137,8 @@ public record ResultPage(String id, Session session, Made made) {
                         + ClothWords.onHand(hand, made.make().unit()) + "."));
         made.make()
                 .fabric()
-                .roll().price()
+                .roll()
+                .price()
                 .ifPresent(p ->
                         lines.add(String.format(Locale.ROOT, "Price of the fabric: %.2f", p.perMetre() * mm / 1000)));
         made.sewing()

@@ -13,6 +13,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,12 +22,14 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
+import stretchwright.ground.Finding;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.Table;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
-import stretchwright.report.Report;
 import stretchwright.print.kit.FileGroup;
+import stretchwright.report.Report;
 
 /**
  * The room's entry: the page on the loopback address.
@@ -90,7 +93,9 @@ public final class Server {
 
     private void routes(JavalinConfig c) {
         c.routes.before(Guard::check);
-        c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
+        c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.empty(), List.of())));
+        c.routes.get("/example", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
+        c.routes.post("/form", ctx -> show(ctx, "form.jte", new FormPage(Form.sent(Guard.form(ctx)), List.of())));
         c.routes.post("/make", this::make);
         c.routes.get("/make/{id}", this::result);
         c.routes.get(
@@ -125,21 +130,43 @@ public final class Server {
 
     /** Answers with a redirect (303), so that reloading the result or going back to it never sends the form again. */
     private void make(Context ctx) {
-        Form form = new Form(Guard.form(ctx));
+        Form form = answered(Form.sent(Guard.form(ctx)));
+        List<String> left = Example.left(form);
         String text = form.makeText();
         try {
+            List<Finding> twice = form.twice(Table.keys());
+            if (!twice.isEmpty()) {
+                throw new BadInput(twice);
+            }
             MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            if (!left.isEmpty()) {
+                refused(ctx, new FormPage(form, List.of(), left));
+                return;
+            }
             String id = makes.take(form, text, Session.of(make));
             makes.find(id).ifPresent(work -> work.made(PATIENCE_MILLIS));
             ctx.redirect("/make/" + id, HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
-            refused(ctx, form, e);
+            refused(ctx, new FormPage(form, e.findings(), left));
         }
     }
 
-    private void refused(Context ctx, Form form, BadInput e) {
+    /** What was answered where some fields still held the example's values: to leave them out, or that they are right. */
+    private static Form answered(Form sent) {
+        return switch (sent.value("left")) {
+            case "out" -> {
+                List<String> keys = new ArrayList<>(Example.left(sent));
+                keys.addAll(List.of(Form.EXAMPLE, "left"));
+                yield sent.without(keys);
+            }
+            case "mine" -> sent.without(List.of(Form.EXAMPLE, "left"));
+            default -> sent;
+        };
+    }
+
+    private void refused(Context ctx, FormPage page) {
         ctx.status(422);
-        show(ctx, "form.jte", new FormPage(form, e.findings()));
+        show(ctx, "form.jte", page);
     }
 
     /** The result, or a page that asks again by itself. */
@@ -154,7 +181,7 @@ public final class Server {
                 show(ctx, "waiting.jte", new WaitingPage(work.session().make().name(), makes.before(work)));
             }
         } catch (BadInput e) {
-            refused(ctx, work.form(), e);
+            refused(ctx, new FormPage(work.form(), e.findings()));
         }
     }
 

@@ -177,7 +177,11 @@ class RemediesSurveyTest {
                 style,
                 stretchwright.sewing.SewingTerms.on(machines),
                 new PrintTerms(
-                        "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(),
+                        "A4",
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        OptionalInt.empty(),
                         stretchwright.print.kit.FileGroup.usual()),
                 1,
                 List.of(),
@@ -189,7 +193,25 @@ class RemediesSurveyTest {
         double along = r.between(0.10, 0.7);
         boolean read = r.below(2) == 0;
         double pull = r.between(0.5, 4);
-        return new Fabric(new Fabric.Quality(OptionalDouble.of(r.between(150, 320)), r.between(0, 0.08), r.between(0, 0.08)), new Fabric.Roll("random", r.between(1300, 1600), OptionalDouble.empty(), r.below(2) == 0, 0, Optional.empty(), ClothShape.WHOLE), new Fabric.Test(across, along, curve(across, read, pull), curve(along, read, pull), OptionalDouble.of(r.between(0.80, 0.99)), r.below(2) == 0 ? OptionalDouble.of(r.between(0.5, 1.8)) : OptionalDouble.empty(), OptionalDouble.empty(), Fabric.Assumed.NOTHING));
+        return new Fabric(
+                new Fabric.Quality(OptionalDouble.of(r.between(150, 320)), r.between(0, 0.08), r.between(0, 0.08)),
+                new Fabric.Roll(
+                        "random",
+                        r.between(1300, 1600),
+                        OptionalDouble.empty(),
+                        r.below(2) == 0,
+                        0,
+                        Optional.empty(),
+                        ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        curve(across, read, pull),
+                        curve(along, read, pull),
+                        OptionalDouble.of(r.between(0.80, 0.99)),
+                        r.below(2) == 0 ? OptionalDouble.of(r.between(0.5, 1.8)) : OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     private static LoadCurve curve(double stretch, boolean read, double pull) {

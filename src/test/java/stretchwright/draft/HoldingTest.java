@@ -44,7 +44,18 @@ class HoldingTest {
         for (int i = 0; i < tensions.length; i++) {
             readings.add(new LoadCurve.Reading(across * (i + 1) / tensions.length, tensions[i]));
         }
-        return new Fabric(new Fabric.Quality(OptionalDouble.empty(), 0, 0), new Fabric.Roll("measured", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE), new Fabric.Test(across, 0.45, LoadCurve.through(readings), LoadCurve.assumed(0.45), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Fabric.Assumed.NOTHING));
+        return new Fabric(
+                new Fabric.Quality(OptionalDouble.empty(), 0, 0),
+                new Fabric.Roll("measured", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        0.45,
+                        LoadCurve.through(readings),
+                        LoadCurve.assumed(0.45),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     private static Optional<Pattern> ankle(Body body, Fabric fabric, Hold hold) {

@@ -82,7 +82,8 @@ class FitCheckTest {
                 .doesNotContain("leg over calf");
         assertThat(report.openings().get(2).relaxed()).isCloseTo(327.7, within(0.05));
         assertThat(report.stops()).isTrue();
-        assertThat(report.verdicts()).allSatisfy(v -> assertThat(words(v.message())).isNotBlank());
+        assertThat(report.verdicts())
+                .allSatisfy(v -> assertThat(words(v.message())).isNotBlank());
     }
 
     /** A remedy that names a stretch is tried: with that cloth the opening passes. */
@@ -119,7 +120,18 @@ class FitCheckTest {
     /** A measured curve stops a make also beyond its last reading, and says that it is carried on straight. */
     @Test
     void aMeasuredCurveStopsBeyondItsLastReading() {
-        Fabric stiff = new Fabric(new Fabric.Quality(OptionalDouble.empty(), 0, 0), new Fabric.Roll("stiff", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE), new Fabric.Test(0.60, 0.45, LoadCurve.through(List.of(new LoadCurve.Reading(0.10, 1200))), LoadCurve.assumed(0.45), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Fabric.Assumed.NOTHING));
+        Fabric stiff = new Fabric(
+                new Fabric.Quality(OptionalDouble.empty(), 0, 0),
+                new Fabric.Roll("stiff", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.60,
+                        0.45,
+                        LoadCurve.through(List.of(new LoadCurve.Reading(0.10, 1200))),
+                        LoadCurve.assumed(0.45),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
         Style fixed = STYLE.with(new Hold.Fixed(0.13));
         Pattern pattern = Draft.of(
                         SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, new Findings("test"))
@@ -128,7 +140,8 @@ class FitCheckTest {
                 FitCheck.of(pattern, SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, OVERLOCK);
         assertThat(about(report, FitReport.Severity.STOP)).contains("calf");
         assertThat(report.verdicts())
-                .anyMatch(v -> words(v.about()).equals("calf") && words(v.message()).contains("beyond the last reading"));
+                .anyMatch(v ->
+                        words(v.about()).equals("calf") && words(v.message()).contains("beyond the last reading"));
     }
 
     @Test

@@ -72,7 +72,8 @@ class ClothReadTest {
                 .contains("fabric.stretch across", "60.0 %", "70.0 %");
         assertThat(read(with(ACROSS, ACROSS + "  fold across: [10, 16.4, 10.3]\n"))
                         .fabric()
-                        .test().stretchAcross())
+                        .test()
+                        .stretchAcross())
                 .isCloseTo(0.64, within(1e-9));
         assertThat(only(with(ACROSS, "  fold across: [10, 16, 12]\n")).line()).contains("fabric.recovery", "66.7 %");
     }
@@ -147,7 +148,8 @@ class ClothReadTest {
         String load = "  load along:  [[20 %, 4.0 N], [40 %, 9.5 N]]\n";
         assertThat(read(with(load, "  load along: [[20 %, 4.0 N]]\n"))
                         .fabric()
-                        .test().loadAlong()
+                        .test()
+                        .loadAlong()
                         .readings())
                 .hasSize(1);
         assertThat(only(with(load, "  load along: []\n")).line()).contains("0 readings");
@@ -162,7 +164,10 @@ class ClothReadTest {
     void aWrapTighterThanTheClothStretchesIsAFinding() {
         String tight = with(ACROSS, ACROSS + "  wrap hip: 5\n");
         assertThat(only(tight).line()).contains("fabric.wrap hip", "60.0 %");
-        assertThat(read(with(ACROSS, ACROSS + "  wrap hip: 84\n")).fabric().test().wrapped())
+        assertThat(read(with(ACROSS, ACROSS + "  wrap hip: 84\n"))
+                        .fabric()
+                        .test()
+                        .wrapped())
                 .isPresent();
     }
 

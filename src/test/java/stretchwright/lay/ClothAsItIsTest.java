@@ -160,7 +160,25 @@ class ClothAsItIsTest {
     @Test
     void aPrintMeetsAtTheNotch() {
         Fabric plain = LayingTest.cloth(1000, true);
-        Fabric print = new Fabric(new Fabric.Quality(plain.quality().weight(), 0, 0), new Fabric.Roll(plain.roll().name(), 1000, plain.roll().onHand(), true, 64, plain.roll().price(), ClothShape.WHOLE), new Fabric.Test(0.6, 0.45, plain.test().loadAcross(), plain.test().loadAlong(), plain.test().recovery(), plain.test().showsThroughAt(), OptionalDouble.empty(), Fabric.Assumed.NOTHING));
+        Fabric print = new Fabric(
+                new Fabric.Quality(plain.quality().weight(), 0, 0),
+                new Fabric.Roll(
+                        plain.roll().name(),
+                        1000,
+                        plain.roll().onHand(),
+                        true,
+                        64,
+                        plain.roll().price(),
+                        ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.6,
+                        0.45,
+                        plain.test().loadAcross(),
+                        plain.test().loadAlong(),
+                        plain.test().recovery(),
+                        plain.test().showsThroughAt(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
         List<Piece> pieces = List.of(notched("left", 400, 300, 100), notched("right", 400, 300, 130));
         LayTerms matched = new LayTerms(LayWay.OPEN, 0, 0, Optional.of("knee"));
         Lay lay = lay(pieces, print, matched);

@@ -52,6 +52,18 @@ class ShopTest {
     }
 
     private static Fabric cloth(double shrinkage, double repeat) {
-        return new Fabric(new Fabric.Quality(OptionalDouble.empty(), 0, shrinkage), new Fabric.Roll("printed knit", 1470, OptionalDouble.empty(), true, repeat, Optional.empty(), ClothShape.WHOLE), new Fabric.Test(0.6, 0.4, LoadCurve.assumed(0.6), LoadCurve.assumed(0.4), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Fabric.Assumed.NOTHING));
+        return new Fabric(
+                new Fabric.Quality(OptionalDouble.empty(), 0, shrinkage),
+                new Fabric.Roll(
+                        "printed knit", 1470, OptionalDouble.empty(), true, repeat, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.6,
+                        0.4,
+                        LoadCurve.assumed(0.6),
+                        LoadCurve.assumed(0.4),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 }

@@ -74,10 +74,13 @@ public final class SampleRooms implements Stages {
                 List.of(new FitReport.LevelFit(
                         Level.Name.HIP, "", 961, 846, 0.13593, 0.02, 12.345, 0.5006, true, false)),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 344, 400, 0.16279, stretch, stretch >= 0.2)),
-                List.of(new FitReport.Pose(
-                        PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true)),
+                List.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true)),
                 List.of(
-                        new FitReport.Verdict(FitReport.Severity.NOTE, said("hip"), said("The load curve was assumed."), Said.NOTHING),
+                        new FitReport.Verdict(
+                                FitReport.Severity.NOTE,
+                                said("hip"),
+                                said("The load curve was assumed."),
+                                Said.NOTHING),
                         new FitReport.Verdict(
                                 severity,
                                 Subject.of(Subject.Kind.HEM_OPENING, OpeningName.HEM_OVER_HEEL.said()),
@@ -96,6 +99,15 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
+    public List<Printable> drawn(MakeFile make, Pattern pattern) {
+        return List.of(new Printable(
+                "pattern.svg",
+                FileGroup.PATTERN,
+                () -> new Document(
+                        "pattern.svg", "pattern drawing", 1, pattern.toString().getBytes(UTF_8))));
+    }
+
+    @Override
     public List<Printable> printables(
             MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         return List.of(
@@ -110,6 +122,10 @@ public final class SampleRooms implements Stages {
                 new Printable(
                         "lay.svg",
                         FileGroup.LAY,
-                        () -> new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8))));
+                        () -> new Document(
+                                "lay.svg",
+                                "lay",
+                                1,
+                                lays.get(0).lay().toString().getBytes(UTF_8))));
     }
 }

@@ -92,7 +92,10 @@ class SessionTest {
         Session changed = session.with(session.make().with(style.with(TopEnd.band(80))));
         changed.fit();
         assertThat(changed.body()).isSameAs(session.body());
-        assertThat(rooms.asked).containsEntry("body", 1).containsEntry("draft", 2).containsEntry("fit", 2);
+        assertThat(rooms.asked)
+                .containsEntry("body", 1)
+                .containsEntry("draft", 2)
+                .containsEntry("fit", 2);
     }
 
     @Test
@@ -144,6 +147,14 @@ class SessionTest {
         Made made = session().made(Set.of(FileGroup.LAY));
         assertThat(made.documents()).extracting(Document::name).containsExactly("lay.svg", "report.json");
         assertThat(rooms.asked).doesNotContainKey("pattern-A4.pdf");
+    }
+
+    @Test
+    void thePatternIsDrawnWithoutFitAndLayAndOnce() {
+        Session session = session();
+        session.document("pattern.svg");
+        session.document("pattern.svg");
+        assertThat(rooms.asked).isEqualTo(new TreeMap<>(java.util.Map.of("body", 1, "draft", 1, "pattern.svg", 1)));
     }
 
     @Test
@@ -212,9 +223,18 @@ class SessionTest {
         }
 
         @Override
+        public List<Printable> drawn(MakeFile make, Pattern pattern) {
+            return counted(real.drawn(make, pattern));
+        }
+
+        @Override
         public List<Printable> printables(
                 MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
-            return real.printables(make, pattern, fit, lays, sewing).stream()
+            return counted(real.printables(make, pattern, fit, lays, sewing));
+        }
+
+        private List<Printable> counted(List<Printable> all) {
+            return all.stream()
                     .map(p -> new Printable(p.name(), p.group(), () -> {
                         count(p.name());
                         return p.made();

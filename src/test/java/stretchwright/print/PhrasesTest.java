@@ -146,7 +146,8 @@ class PhrasesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"print", "exchange", "sewing", "draft", "pattern", "body", "fit", "advice"})
+    @ValueSource(
+            strings = {"print", "exchange", "sewing", "draft", "pattern", "body", "fit", "advice", "intake", "web"})
     void gapsAndApostrophesAreSound(String room) {
         sentences(room).forEach((key, sentence) -> {
             assertThat(sentence.strip()).as(key).isEqualTo(sentence).isNotEmpty();

@@ -72,7 +72,8 @@ public final class ClothWords {
     /** What would have to be so for it to fit, and what is needed then, to the next millimetre. */
     public static String condition(OnHand.Condition c, Unit unit) {
         String what = switch (c.what()) {
-            case LAID_ANOTHER_WAY -> Phrases.of("on-hand.if-laid", Voice.plain().say(c.method().said()));
+            case LAID_ANOTHER_WAY ->
+                Phrases.of("on-hand.if-laid", Voice.plain().say(c.method().said()));
             case PIECES_TURNED -> Phrases.of("on-hand.if-turned");
             case PRINT_NOT_SHIFTED -> Phrases.of("on-hand.if-print-not-shifted");
             case ENDS_STRAIGHT -> Phrases.of("on-hand.if-straight");

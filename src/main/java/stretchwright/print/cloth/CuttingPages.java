@@ -39,7 +39,8 @@ final class CuttingPages {
         } else {
             pages.heading(Phrases.of("buy.heading", Amounts.bought(use.buying())));
             pages.text(CuttingList.capital(ClothWords.sum(use.buying(), job.unit()) + "."));
-            pages.text(Phrases.of("buy.washed", Amounts.length(job.fabric().roll().usableWidth(), job.unit())));
+            pages.text(
+                    Phrases.of("buy.washed", Amounts.length(job.fabric().roll().usableWidth(), job.unit())));
         }
         use.onHand()
                 .ifPresent(hand -> pages.text(Phrases.of(

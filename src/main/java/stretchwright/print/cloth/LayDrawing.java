@@ -103,7 +103,11 @@ final class LayDrawing {
             upright(beside, label.words());
         }
         cloth.fabric().roll().shape().flaws().forEach(this::spoiled);
-        cloth.fabric().roll().shape().outline().ifPresent(o -> onCloth(o).forEach(p -> canvas.line(Ink.CLOTH, p, false)));
+        cloth.fabric()
+                .roll()
+                .shape()
+                .outline()
+                .ifPresent(o -> onCloth(o).forEach(p -> canvas.line(Ink.CLOTH, p, false)));
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
         dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
         if (cloth.fabric().roll().oneWay()) {

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stretchwright.ground.Box;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;

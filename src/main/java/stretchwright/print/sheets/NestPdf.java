@@ -159,7 +159,8 @@ public final class NestPdf {
 
     private List<String> label(Piece piece) {
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut()),
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                        + Voice.plain().say(piece.timesCut()),
                 make,
                 sizes(),
                 Phrases.of("piece.cloth", job.cloth(piece.name())),

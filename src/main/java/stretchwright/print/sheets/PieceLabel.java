@@ -36,7 +36,8 @@ public final class PieceLabel {
     static List<String> words(Job job, Piece piece) {
         Pattern.Reductions taken = job.pattern().reductions();
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut()),
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                        + Voice.plain().say(piece.timesCut()),
                 job.make(),
                 Phrases.of("piece.for", job.wearer()),
                 Phrases.of("piece.cloth", job.clothOf(piece)),

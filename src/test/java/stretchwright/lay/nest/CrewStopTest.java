@@ -52,8 +52,8 @@ class CrewStopTest {
         Thread thread = new Thread(
                 () -> {
                     try {
-                        result.complete(Crew.search(
-                                SAMPLE.bed, SAMPLE.layout, seed, threads, effort, clock, better, SHORT));
+                        result.complete(
+                                Crew.search(SAMPLE.bed, SAMPLE.layout, seed, threads, effort, clock, better, SHORT));
                     } catch (RuntimeException | Error e) {
                         result.completeExceptionally(e);
                     }

@@ -76,7 +76,8 @@ class FitPdfTest {
                                 said("Too tight by far."),
                                 said("Widen it."),
                                 List.of(
-                                        new FitReport.Tried(said("a calf 12 mm wider"), true, said("nothing at the calf")),
+                                        new FitReport.Tried(
+                                                said("a calf 12 mm wider"), true, said("nothing at the calf")),
                                         new FitReport.Tried(said("a light hold"), false, Said.NOTHING)))));
         return new Job(
                 base.makeName(),
@@ -197,12 +198,31 @@ class FitPdfTest {
     }
 
     private static String curves(LoadCurve across) {
-        return new String(FitSvg.of(loaded(across, JOB.fabric().test().loadAlong())).bytes(), StandardCharsets.UTF_8);
+        return new String(
+                FitSvg.of(loaded(across, JOB.fabric().test().loadAlong())).bytes(), StandardCharsets.UTF_8);
     }
 
     private static Job loaded(LoadCurve across, LoadCurve along) {
         Fabric f = JOB.fabric();
-        Fabric other = new Fabric(new Fabric.Quality(f.quality().weight(), 0, 0), new Fabric.Roll(f.roll().name(), f.roll().usableWidth(), f.roll().onHand(), false, 0, f.roll().price(), ClothShape.WHOLE), new Fabric.Test(f.test().stretchAcross(), f.test().stretchAlong(), across, along, f.test().recovery(), f.test().showsThroughAt(), OptionalDouble.empty(), Fabric.Assumed.NOTHING));
+        Fabric other = new Fabric(
+                new Fabric.Quality(f.quality().weight(), 0, 0),
+                new Fabric.Roll(
+                        f.roll().name(),
+                        f.roll().usableWidth(),
+                        f.roll().onHand(),
+                        false,
+                        0,
+                        f.roll().price(),
+                        ClothShape.WHOLE),
+                new Fabric.Test(
+                        f.test().stretchAcross(),
+                        f.test().stretchAlong(),
+                        across,
+                        along,
+                        f.test().recovery(),
+                        f.test().showsThroughAt(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
         return with(other, JOB.fit());
     }
 
@@ -260,7 +280,28 @@ class FitPdfTest {
                 .startsWith("For Rowan, in ")
                 .endsWith(".");
         assertThat(SampleJob.named("A4", "Make", "").forWhom()).startsWith("In ");
-        Fabric unnamed = new Fabric(new Fabric.Quality(ink.quality().weight(), ink.quality().shrinkageAcross(), ink.quality().shrinkageAlong()), new Fabric.Roll("", ink.roll().usableWidth(), ink.roll().onHand(), ink.roll().oneWay(), ink.roll().repeatAlong(), ink.roll().price(), ink.roll().shape()), new Fabric.Test(ink.test().stretchAcross(), ink.test().stretchAlong(), ink.test().loadAcross(), ink.test().loadAlong(), ink.test().recovery(), ink.test().showsThroughAt(), ink.test().wrapped(), ink.test().assumed()));
+        Fabric unnamed = new Fabric(
+                new Fabric.Quality(
+                        ink.quality().weight(),
+                        ink.quality().shrinkageAcross(),
+                        ink.quality().shrinkageAlong()),
+                new Fabric.Roll(
+                        "",
+                        ink.roll().usableWidth(),
+                        ink.roll().onHand(),
+                        ink.roll().oneWay(),
+                        ink.roll().repeatAlong(),
+                        ink.roll().price(),
+                        ink.roll().shape()),
+                new Fabric.Test(
+                        ink.test().stretchAcross(),
+                        ink.test().stretchAlong(),
+                        ink.test().loadAcross(),
+                        ink.test().loadAlong(),
+                        ink.test().recovery(),
+                        ink.test().showsThroughAt(),
+                        ink.test().wrapped(),
+                        ink.test().assumed()));
         assertThat(SampleJob.with("A4", "Make", "Rowan", unnamed, SampleJob.openLay())
                         .forWhom())
                 .isEqualTo("For Rowan.");
