@@ -54,7 +54,7 @@ final class ClubText {
     }
 
     private static void buying(Club club, Lines lines) {
-        if (club.fabric().shape().outline().isPresent()) {
+        if (club.fabric().roll().shape().outline().isPresent()) {
             lines.about(Tell.said("club.label-fabric"), Tell.said("club.remnant"));
             return;
         }
@@ -63,7 +63,7 @@ final class ClubText {
                 Tell.said(
                         "club.buy",
                         Part.text(Amounts.bought(club.buying())),
-                        Part.length(club.fabric().usableWidth())));
+                        Part.length(club.fabric().roll().usableWidth())));
         lines.about(Tell.said("club.label-that-is"), Part.text(ClothWords.sum(club.buying(), club.unit())));
     }
 

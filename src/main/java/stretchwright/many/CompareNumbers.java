@@ -71,6 +71,7 @@ final class CompareNumbers {
         out.put(Tell.said("compare.changes"), new Number(made.sewing().changeovers(), ""));
         made.make()
                 .fabric()
+                .roll()
                 .price()
                 .ifPresent(p -> out.put(
                         Tell.said("compare.cost"),

@@ -112,7 +112,7 @@ public record ResultPage(String id, Session session, Made made) {
     public List<String> toBuy() {
         List<String> lines = new ArrayList<>();
         double mm = made.use().buying().bought();
-        if (made.make().fabric().shape().outline().isPresent()) {
+        if (made.make().fabric().roll().shape().outline().isPresent()) {
             lines.add(String.format(
                     Locale.ROOT,
                     "Fabric: the remnant on hand. The lay takes %.2f m of its length.",
@@ -122,7 +122,7 @@ public record ResultPage(String id, Session session, Made made) {
                     Locale.ROOT,
                     "Fabric: %s, %s %s wide between the selvages. The lay itself needs %.2f m.",
                     Amounts.toBuy(made.use().buying()),
-                    length(made.make().fabric().usableWidth()),
+                    length(made.make().fabric().roll().usableWidth()),
                     lengthUnit(),
                     made.lay().length() / 1000));
             lines.add("As a sum: "
@@ -137,6 +137,7 @@ public record ResultPage(String id, Session session, Made made) {
                         + ClothWords.onHand(hand, made.make().unit()) + "."));
         made.make()
                 .fabric()
+                .roll()
                 .price()
                 .ifPresent(p ->
                         lines.add(String.format(Locale.ROOT, "Price of the fabric: %.2f", p.perMetre() * mm / 1000)));

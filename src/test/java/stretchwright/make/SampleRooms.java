@@ -72,7 +72,7 @@ public final class SampleRooms implements Stages {
 
     @Override
     public FitReport fit(Pattern pattern, Body body, MakeFile make) {
-        double stretch = make.fabric().stretchAcross();
+        double stretch = make.fabric().test().stretchAcross();
         FitReport.Severity severity = stretch < 0.2 ? FitReport.Severity.STOP : FitReport.Severity.CAUTION;
         return new FitReport(
                 List.of(new FitReport.LevelFit(
