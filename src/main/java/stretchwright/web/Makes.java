@@ -14,7 +14,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stretchwright.ground.BadInput;
-import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
 import stretchwright.make.Made;
 import stretchwright.make.Session;
 
@@ -97,7 +97,9 @@ final class Makes implements AutoCloseable {
 
         private Made compute() {
             if (System.nanoTime() - asked > GONE_NANOS) {
-                throw new BadInput(new Finding("form", "", "nobody waited for it any more.", "Send the form again."));
+                Findings gone = new Findings("form");
+                gone.add("", Tell.said("waiting.gone"), Tell.said("waiting.again"));
+                gone.throwIfAny();
             }
             begun = true;
             return session.made(Set.of());
