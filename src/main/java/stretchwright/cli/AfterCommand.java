@@ -20,8 +20,7 @@ import stretchwright.wearing.WearingJson;
 import stretchwright.wearing.WearingLines;
 
 /** What to change after the garment was worn. */
-@Command(
-        name = "after")
+@Command(name = "after")
 final class AfterCommand extends Task {
     @Parameters(paramLabel = "MAKE", index = "0", descriptionKey = "make")
     private String file = "";
@@ -32,9 +31,7 @@ final class AfterCommand extends Task {
     @Option(names = "--answer", paramLabel = "yes|no")
     private @Nullable String answer;
 
-    @Option(
-            names = "--date",
-            paramLabel = "DATE")
+    @Option(names = "--date", paramLabel = "DATE")
     private @Nullable String date;
 
     @Option(names = "--write")
@@ -93,7 +90,9 @@ final class AfterCommand extends Task {
         json(console, WearingJson.symptoms());
         if (!console.json()) {
             Wearing.symptoms()
-                    .forEach(s -> console.print((Wearing.question(s).isPresent() ? Voice.plain().say(Tell.said("after.asks", Part.text(s))) : s)
+                    .forEach(s -> console.print((Wearing.question(s).isPresent()
+                                    ? Voice.plain().say(Tell.said("after.asks", Part.text(s)))
+                                    : s)
                             + "\n"));
         }
     }
@@ -123,8 +122,7 @@ final class AfterCommand extends Task {
                     "--answer", Tell.said("after.yes-or-no", Tell.quoted(answer)), Tell.said("after.write-answer"));
         } else if (question.isPresent() && answer == null) {
             console.tell(question.get());
-            findings.add(
-                    "--answer", Tell.said("after.answer-missing", question.get()), Tell.said("after.ask-again"));
+            findings.add("--answer", Tell.said("after.answer-missing", question.get()), Tell.said("after.ask-again"));
         } else if (question.isEmpty() && answer != null) {
             findings.add("--answer", Tell.said("after.answers-nothing"), Tell.said("after.leave-out"));
         }

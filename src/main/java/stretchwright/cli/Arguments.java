@@ -32,9 +32,8 @@ final class Arguments extends ParameterException {
             return Tell.said("args.missing", Tell.words(names));
         }
         if (e instanceof UnmatchedArgumentException unmatched) {
-            Part what = Tell.words(unmatched.getUnmatched().stream()
-                    .map(Arguments::shown)
-                    .toList());
+            Part what = Tell.words(
+                    unmatched.getUnmatched().stream().map(Arguments::shown).toList());
             List<Part.Text> meant =
                     unmatched.getSuggestions().stream().map(Part::text).toList();
             return meant.isEmpty()

@@ -21,17 +21,12 @@ import stretchwright.many.BodyCheck;
 import stretchwright.many.BodyTable;
 
 /** Judges measures before anything is drafted: one wearer, or a table of many; or tells how to measure. */
-@Command(
-        name = "body")
+@Command(name = "body")
 final class BodyCommand extends Task {
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "0..1", descriptionKey = "file")
+    @Parameters(paramLabel = "FILE", arity = "0..1", descriptionKey = "file")
     private String file = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR")
+    @Option(names = "--out", paramLabel = "DIR")
     private @Nullable String out;
 
     @Option(names = "--unit", paramLabel = "U")

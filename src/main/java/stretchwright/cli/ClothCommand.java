@@ -16,16 +16,12 @@ import stretchwright.intake.MakeFile;
 import stretchwright.print.kit.Paper;
 
 /** The cards to test a cloth with. */
-@Command(
-        name = "cloth")
+@Command(name = "cloth")
 final class ClothCommand extends Task {
     @Parameters(paramLabel = "MAKE", arity = "0..1", descriptionKey = "make")
     private String file = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true)
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     @Option(names = "--paper", paramLabel = "P", defaultValue = "A4")

@@ -32,37 +32,26 @@ import stretchwright.make.Made;
 import stretchwright.many.Club;
 
 /** Many makes laid together on one roll. */
-@Command(
-        name = "club")
+@Command(name = "club")
 final class ClubCommand extends Task {
     /** Of a table, mm; limits of our own. */
     private static final double SHORTEST_TABLE = 200;
 
     private static final double LONGEST_TABLE = 100_000;
 
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "1..*", descriptionKey = "file")
+    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "file")
     private String[] files = {};
 
-    @Option(
-            names = "--table",
-            paramLabel = "LENGTH")
+    @Option(names = "--table", paramLabel = "LENGTH")
     private @Nullable String table;
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            defaultValue = "10")
+    @Option(names = "--seconds", paramLabel = "S", defaultValue = "10")
     private double seconds;
 
     @Mixin
     private SearchOptions search = new SearchOptions();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true)
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     private final Jobs jobs;

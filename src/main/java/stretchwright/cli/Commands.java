@@ -32,19 +32,13 @@ import stretchwright.report.Program;
 public final class Commands implements Callable<Integer> {
     private static final String HELP = "stretchwright.cli.help.words";
 
-    @Option(
-            names = "--quiet",
-            scope = ScopeType.INHERIT)
+    @Option(names = "--quiet", scope = ScopeType.INHERIT)
     private boolean quiet;
 
-    @Option(
-            names = "--json",
-            scope = ScopeType.INHERIT)
+    @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
-    @Option(
-            names = "--trace",
-            scope = ScopeType.INHERIT)
+    @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
     @Spec
@@ -167,10 +161,11 @@ public final class Commands implements Callable<Integer> {
         }
         String what = String.valueOf(e.getMessage()).replaceAll("\\s+", " ");
         Part fault = Part.text(e.getClass().getSimpleName());
-        console().warn(
-                trace
-                        ? Tell.said("fault.program", fault, Part.text(what))
-                        : Tell.said("fault.trace", fault, Part.text(what)));
+        console()
+                .warn(
+                        trace
+                                ? Tell.said("fault.program", fault, Part.text(what))
+                                : Tell.said("fault.trace", fault, Part.text(what)));
         if (trace) {
             e.printStackTrace(err);
         }

@@ -15,8 +15,7 @@ import stretchwright.make.Made;
 import stretchwright.many.Compare;
 
 /** Two makes side by side. */
-@Command(
-        name = "compare")
+@Command(name = "compare")
 final class CompareCommand extends Task {
     @Parameters(paramLabel = "A", index = "0", descriptionKey = "a")
     private String first = "";
@@ -24,10 +23,7 @@ final class CompareCommand extends Task {
     @Parameters(paramLabel = "B", index = "1", descriptionKey = "b")
     private String second = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true)
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     private final Jobs jobs;

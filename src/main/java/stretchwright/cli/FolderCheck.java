@@ -41,13 +41,10 @@ final class FolderCheck {
         }
         for (Path above = parent; above != null; above = above.getParent()) {
             if (Files.isDirectory(above)) {
-                return Files.isWritable(above)
-                        ? Optional.empty()
-                        : Optional.of(Tell.said("folder.in-locked"));
+                return Files.isWritable(above) ? Optional.empty() : Optional.of(Tell.said("folder.in-locked"));
             }
             if (Files.exists(above, LinkOption.NOFOLLOW_LINKS)) {
-                return Optional.of(
-                        Tell.said("folder.in-file", Part.text(String.valueOf(above.getFileName()))));
+                return Optional.of(Tell.said("folder.in-file", Part.text(String.valueOf(above.getFileName()))));
             }
         }
         return Optional.empty();

@@ -31,25 +31,16 @@ final class LayCommand extends Task {
     @Parameters(paramLabel = "INSTANCE.json", descriptionKey = "instance")
     private String file = "";
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            defaultValue = "10")
+    @Option(names = "--seconds", paramLabel = "S", defaultValue = "10")
     private double seconds;
 
-    @Option(
-            names = "--threads",
-            paramLabel = "T",
-            defaultValue = "2")
+    @Option(names = "--threads", paramLabel = "T", defaultValue = "2")
     private int threads;
 
     @Mixin
     private SearchOptions search = new SearchOptions();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true)
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     LayCommand(Commands root) {

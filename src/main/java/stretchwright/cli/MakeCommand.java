@@ -21,28 +21,20 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.PrintTerms;
+import stretchwright.intake.PrintKeys;
 import stretchwright.make.Made;
 import stretchwright.print.kit.FileGroup;
 
 /** The whole job for each make file. Either all of them are written, or none. */
 @Command(name = "make")
 final class MakeCommand extends Task {
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "1..*", descriptionKey = "file")
+    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "file")
     private String[] files = {};
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true)
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
-    @Option(
-            names = "--files",
-            paramLabel = "NAMES",
-            split = ",")
+    @Option(names = "--files", paramLabel = "NAMES", split = ",")
     private List<String> wanted = List.of();
 
     private final Jobs jobs;
@@ -77,7 +69,7 @@ final class MakeCommand extends Task {
     /** Those of the option; empty where it was left out. */
     private Set<FileGroup> groups(List<Finding> wrong) {
         Findings findings = new Findings("make");
-        Set<FileGroup> groups = PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+        Set<FileGroup> groups = PrintKeys.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());
         return groups;
     }
@@ -150,7 +142,10 @@ final class MakeCommand extends Task {
         }
         for (int i = 0; i < made.size(); i++) {
             made.get(i).summary().forEach(console::tell);
-            console.about(Made.COLUMN, Tell.said("label.files"), Part.text(Path.of(out, places.get(i)).toString()));
+            console.about(
+                    Made.COLUMN,
+                    Tell.said("label.files"),
+                    Part.text(Path.of(out, places.get(i)).toString()));
         }
         if (console.json()) {
             List<String> reports = made.stream()

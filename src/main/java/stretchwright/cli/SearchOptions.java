@@ -15,16 +15,10 @@ final class SearchOptions {
     /** Share of the time for exploring; the rest compresses. */
     private static final double EXPLORING = 0.8;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1")
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1")
     private long seed;
 
-    @Option(
-            names = "--rounds",
-            paramLabel = "E,C",
-            split = ",")
+    @Option(names = "--rounds", paramLabel = "E,C", split = ",")
     private int[] rounds = {};
 
     long seed() {

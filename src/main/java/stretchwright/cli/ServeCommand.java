@@ -9,15 +9,11 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 
 /** Opens the page on this computer until it is stopped. */
-@Command(
-        name = "serve")
+@Command(name = "serve")
 final class ServeCommand extends Task {
     private static final int HIGHEST_PORT = 65_535;
 
-    @Option(
-            names = "--port",
-            paramLabel = "P",
-            defaultValue = "0")
+    @Option(names = "--port", paramLabel = "P", defaultValue = "0")
     private int port;
 
     private final ServeDoor door;
@@ -31,15 +27,12 @@ final class ServeCommand extends Task {
     public Integer call() throws InterruptedException {
         Console console = console();
         if (port < 0 || port > HIGHEST_PORT) {
-            return refused(
-                    console, Tell.said("port.none", Part.text(Integer.toString(port))), Tell.said("port.give"));
+            return refused(console, Tell.said("port.none", Part.text(Integer.toString(port))), Tell.said("port.give"));
         }
         Optional<ServeDoor.Served> served = door.open(port);
         if (served.isEmpty()) {
             return refused(
-                    console,
-                    Tell.said("port.taken", Part.text(Integer.toString(port))),
-                    Tell.said("port.other"));
+                    console, Tell.said("port.taken", Part.text(Integer.toString(port))), Tell.said("port.other"));
         }
         Runtime.getRuntime().addShutdownHook(new Thread(served.get().stop()));
         console.warn(Tell.said("serve.at", Part.text(served.get().address())));

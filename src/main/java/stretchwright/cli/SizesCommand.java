@@ -19,25 +19,18 @@ import stretchwright.many.BodyTable;
 import stretchwright.many.Sizes;
 
 /** The same garment for every body of a table, as one nested pattern. */
-@Command(
-        name = "sizes")
+@Command(name = "sizes")
 final class SizesCommand extends Task {
     @Parameters(paramLabel = "MAKE", descriptionKey = "make")
     private String file = "";
 
-    @Option(
-            names = "--bodies",
-            paramLabel = "TABLE.csv",
-            required = true)
+    @Option(names = "--bodies", paramLabel = "TABLE.csv", required = true)
     private String bodies = "";
 
     @Option(names = "--unit", paramLabel = "U")
     private @Nullable String unit;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true)
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     private final Jobs jobs;
@@ -88,7 +81,9 @@ final class SizesCommand extends Task {
         console.findings(sizes.findings());
         sizes.stopLines().forEach(console::warn);
         console.tell(Tell.said(
-                "sizes.counted", nested(sizes.count()), findings(sizes.findings().size())));
+                "sizes.counted",
+                nested(sizes.count()),
+                findings(sizes.findings().size())));
         sizes.summary().forEach(console::tell);
         if (console.json() && !documents.isEmpty()) {
             console.print(new String(documents.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));

@@ -56,7 +56,8 @@ final class StripFile {
             Part why = Part.text(e.getOriginalMessage());
             Said wrong = e.getLocation() == null
                     ? Tell.said("strip.not-json", why)
-                    : Tell.said("strip.not-json-line", Part.count(e.getLocation().getLineNr()), why);
+                    : Tell.said(
+                            "strip.not-json-line", Part.count(e.getLocation().getLineNr()), why);
             return none(findings, "", wrong, Said.NOTHING);
         }
     }
@@ -69,7 +70,10 @@ final class StripFile {
     private Optional<StripInstance> instance(JsonNode root) {
         if (!root.isObject() || !root.path("format").asString("").equals(FORMAT)) {
             return none(
-                    findings, "format", Tell.said("strip.not-instance"), Tell.said("strip.write-format", Part.text(FORMAT)));
+                    findings,
+                    "format",
+                    Tell.said("strip.not-instance"),
+                    Tell.said("strip.write-format", Part.text(FORMAT)));
         }
         String name = root.path("name").asString("");
         if (name.isEmpty()) {
@@ -108,7 +112,8 @@ final class StripFile {
 
     private OptionalDouble rotation(JsonNode angle) {
         if (!usable(angle)) {
-            findings.add("rotations", Tell.said("strip.angle", Part.text(angle.toString())), Tell.said("strip.angle-help"));
+            findings.add(
+                    "rotations", Tell.said("strip.angle", Part.text(angle.toString())), Tell.said("strip.angle-help"));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(angle.doubleValue());

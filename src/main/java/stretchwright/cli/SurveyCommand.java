@@ -16,26 +16,15 @@ import stretchwright.many.BodyTable;
 import stretchwright.many.SurveyRun;
 
 /** Drafts every body of some tables and tells for how many the draft holds. */
-@Command(
-        name = "survey")
+@Command(name = "survey")
 final class SurveyCommand extends Task {
-    @Option(
-            names = "--bodies",
-            paramLabel = "TABLE.csv",
-            arity = "1..*",
-            required = true)
+    @Option(names = "--bodies", paramLabel = "TABLE.csv", arity = "1..*", required = true)
     private List<String> bodies = new ArrayList<>();
 
-    @Option(
-            names = "--style",
-            paramLabel = "MAKE",
-            arity = "1..*")
+    @Option(names = "--style", paramLabel = "MAKE", arity = "1..*")
     private List<String> styles = new ArrayList<>();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true)
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     SurveyCommand(Commands root) {

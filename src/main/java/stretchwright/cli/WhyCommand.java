@@ -10,16 +10,12 @@ import stretchwright.intake.MakeFile;
 import stretchwright.make.Why;
 
 /** Why a dimension of the pattern is what it is; without a dimension, which there are. */
-@Command(
-        name = "why")
+@Command(name = "why")
 final class WhyCommand extends Task {
     @Parameters(paramLabel = "MAKE", index = "0", descriptionKey = "make")
     private String file = "";
 
-    @Parameters(
-            paramLabel = "DIMENSION",
-            index = "1..*",
-            arity = "0..*", descriptionKey = "dimension")
+    @Parameters(paramLabel = "DIMENSION", index = "1..*", arity = "0..*", descriptionKey = "dimension")
     private List<String> asked = List.of();
 
     private final Jobs jobs;

@@ -25,8 +25,20 @@ final class Poses {
         for (SkinExtension e : SkinExtension.table()) {
             Level.Name level = Region.of(e.region()).level().orElseThrow();
             levels.stream().filter(l -> l.level() == level).findFirst().ifPresent(l -> {
-                out.add(pose(e, Direction.ACROSS, l.across(), e.across(), e.across(), fabric.stretchAcross()));
-                out.add(pose(e, Direction.ALONG, l.along(), SLIDING * e.along(), e.along(), fabric.stretchAlong()));
+                out.add(pose(
+                        e,
+                        Direction.ACROSS,
+                        l.across(),
+                        e.across(),
+                        e.across(),
+                        fabric.test().stretchAcross()));
+                out.add(pose(
+                        e,
+                        Direction.ALONG,
+                        l.along(),
+                        SLIDING * e.along(),
+                        e.along(),
+                        fabric.test().stretchAlong()));
             });
         }
         return out;

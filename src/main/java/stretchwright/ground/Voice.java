@@ -94,7 +94,7 @@ public final class Voice {
     }
 
     private String said(Said said) {
-        String first = said.room().isEmpty() ? said.key() : sentence(said);
+        String first = said.isNothing() ? "" : sentence(said);
         return said.then().isEmpty()
                 ? first
                 : first + " " + said.then().stream().map(this::said).collect(Collectors.joining(" "));

@@ -32,10 +32,10 @@ public final class ContrastKeys {
     private static Answers answers(Contrast contrast) {
         RollKeys roll = RollKeys.CONTRAST;
         return Answers.NONE
-                .with(NAME.path(), contrast.fabric().name())
+                .with(NAME.path(), contrast.fabric().roll().name())
                 .with(PIECES.path(), contrast.pieces())
-                .with(roll.width.path(), contrast.fabric().usableWidth())
-                .with(roll.oneWay.path(), contrast.fabric().oneWay())
-                .with(roll.repeat.path(), contrast.fabric().repeatAlong());
+                .with(roll.width.path(), contrast.fabric().roll().usableWidth())
+                .with(roll.oneWay.path(), contrast.fabric().roll().oneWay())
+                .with(roll.repeat.path(), contrast.fabric().roll().repeatAlong());
     }
 }

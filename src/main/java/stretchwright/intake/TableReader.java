@@ -47,7 +47,7 @@ final class TableReader {
                 twice(tree, name, seen.get(key.get()), at);
             } else {
                 seen.put(key.get(), name);
-                value(key.get(), tree.entries().get(name), Echo.path(at, name));
+                value(key.get(), java.util.Objects.requireNonNull(tree.entries().get(name)), Echo.path(at, name));
             }
         }
         new UnknownKeys(table, section, at, given.findings()).tell(tree, unknown);

@@ -60,7 +60,7 @@ public record ClothWidths(List<Row> rows) {
     /** @param clock may end the searches: then by the lays found until then */
     public static ClothWidths of(
             List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Buying.Counter counter, LayClock clock) {
-        double ownWidth = fabric.usableWidth();
+        double ownWidth = fabric.roll().usableWidth();
         List<Double> widths = widths(ownWidth);
         // the widths know nothing of each other and may be laid side by side
         List<Lengths> laid = IntStream.range(0, widths.size())
@@ -105,8 +105,13 @@ public record ClothWidths(List<Row> rows) {
                 .map(lay -> OptionalDouble.of(lay.length()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble other = Laying.estimate(
-                pieces, fabric.with(fabric.usableWidth(), !fabric.oneWay()).with(fabric.shape()), terms, seed, clock);
-        return fabric.oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
+                pieces,
+                fabric.with(fabric.roll().usableWidth(), !fabric.roll().oneWay())
+                        .with(fabric.roll().shape()),
+                terms,
+                seed,
+                clock);
+        return fabric.roll().oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
     }
 
     private static Row row(double width, boolean own, Lengths lengths, Fabric fabric, Buying.Counter counter) {

@@ -80,10 +80,10 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
      */
     public static Optional<OnHand> of(
             Lay lay, List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
-        if (fabric.onHand().isEmpty()) {
+        if (fabric.roll().onHand().isEmpty()) {
             return Optional.empty();
         }
-        double have = fabric.onHand().getAsDouble();
+        double have = fabric.roll().onHand().getAsDouble();
         double needed = needed(lay, fabric);
         return Optional.of(new OnHand(
                 have,
@@ -97,7 +97,7 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
 
     /** A remnant with an outline is laid as it lies there: washed, and cut as straight as it is. */
     public static double needed(double length, Fabric fabric, Buying buying) {
-        return fabric.shape().outline().isPresent() ? length : buying.needed();
+        return fabric.roll().shape().outline().isPresent() ? length : buying.needed();
     }
 
     private static List<Condition> conditions(
@@ -108,13 +108,14 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
                     .map(l -> new Condition(If.LAID_ANOTHER_WAY, l.method(), needed(l, fabric)))
                     .ifPresent(out::add);
         }
-        if (fabric.oneWay()) {
-            Fabric either = fabric.with(fabric.usableWidth(), false).with(fabric.shape());
+        if (fabric.roll().oneWay()) {
+            Fabric either = fabric.with(fabric.roll().usableWidth(), false)
+                    .with(fabric.roll().shape());
             tried(pieces, either, terms, seed, clock)
                     .map(l -> new Condition(If.PIECES_TURNED, l.method(), needed(l, fabric)))
                     .ifPresent(out::add);
         }
-        if (fabric.shape().outline().isEmpty()) {
+        if (fabric.roll().shape().outline().isEmpty()) {
             out.addAll(asItIs(lay, fabric));
         }
         out.removeIf(c -> !enough(have, c.needed()));
@@ -127,13 +128,13 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
     private static List<Condition> asItIs(Lay lay, Fabric fabric) {
         List<Condition> out = new ArrayList<>();
         double ends = 2 * Shop.STRAIGHTENING;
-        double shrunk = lay.length() / (1 - fabric.shrinkageAlong());
-        double repeat = fabric.repeatAlong();
+        double shrunk = lay.length() / (1 - fabric.quality().shrinkageAlong());
+        double repeat = fabric.roll().repeatAlong();
         if (repeat > 0) {
             out.add(new Condition(If.PRINT_NOT_SHIFTED, lay.method(), shrunk + ends));
         }
         out.add(new Condition(If.ENDS_STRAIGHT, lay.method(), shrunk + repeat));
-        if (fabric.shrinkageAlong() > 0) {
+        if (fabric.quality().shrinkageAlong() > 0) {
             out.add(new Condition(If.WASHED, lay.method(), lay.length() + ends + repeat));
             out.add(new Condition(If.WASHED_AND_STRAIGHT, lay.method(), lay.length() + repeat));
         }

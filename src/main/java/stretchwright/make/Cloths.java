@@ -79,7 +79,7 @@ public final class Cloths {
         }
         boolean print = Stream.concat(
                         Stream.of(make.fabric()), make.contrasts().stream().map(Contrast::fabric))
-                .anyMatch(f -> f.repeatAlong() > 0);
+                .anyMatch(f -> f.roll().repeatAlong() > 0);
         if (!print) {
             findings.add(MATCH, Tell.said("print.none"), Tell.said("print.repeat"));
         }

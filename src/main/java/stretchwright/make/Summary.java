@@ -38,7 +38,7 @@ final class Summary {
         MakeFile make = made.make();
         Part name = Part.text(make.name());
         lines.say(make.wearer().isEmpty() ? name : Tell.said("summary.for", name, Part.text(make.wearer())));
-        if (make.fabric().shape().outline().isPresent()) {
+        if (make.fabric().roll().shape().outline().isPresent()) {
             lines.about(Tell.said("label.fabric"), Tell.said("summary.remnant", length(), used()));
         } else {
             lines.about(
@@ -46,7 +46,7 @@ final class Summary {
                     Tell.said(
                             "summary.buy",
                             Part.text(Amounts.bought(made.use().buying())),
-                            Part.length(make.fabric().usableWidth()),
+                            Part.length(make.fabric().roll().usableWidth()),
                             length(),
                             used()));
             lines.about(
@@ -84,13 +84,13 @@ final class Summary {
     static List<Said> contrasts(Made made) {
         List<Said> out = new ArrayList<>();
         for (ClothLay c : made.contrasts()) {
-            Part cloth = Part.text(c.fabric().name());
+            Part cloth = Part.text(c.fabric().roll().name());
             Part pieces = Part.listed(
                     Join.COMMA,
                     c.pieces().stream().map(p -> Part.text(p.name())).toList());
             Part way = c.lay().method().said();
             out.add(
-                    c.fabric().shape().outline().isPresent()
+                    c.fabric().roll().shape().outline().isPresent()
                             ? Tell.said("summary.contrast-remnant", cloth, pieces, way)
                             : Tell.said(
                                     "summary.contrast",

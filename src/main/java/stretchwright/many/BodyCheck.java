@@ -101,8 +101,8 @@ public final class BodyCheck {
             lines.add(line(term, shown(c.mm()), told(c.origin()), "+- " + shown(c.spread()), expected, remark));
             body.ifPresent(b -> sides(c, b, lines));
         }
-        next.ifPresent(n ->
-                lines.add(voice.say(Tell.said("body.next", n.measure().said(), n.why()))));
+        next.ifPresent(
+                n -> lines.add(voice.say(Tell.said("body.next", n.measure().said(), n.why()))));
         return lines;
     }
 
@@ -126,8 +126,7 @@ public final class BodyCheck {
     /** By term: the finding, or else the doubt. */
     private Map<String, String> remarks() {
         Map<String, String> remarks = new HashMap<>();
-        doubts.forEach(d ->
-                remarks.putIfAbsent(d.measure().term(), voice.say(Tell.said("body.doubt", d.message()))));
+        doubts.forEach(d -> remarks.putIfAbsent(d.measure().term(), voice.say(Tell.said("body.doubt", d.message()))));
         for (Finding f : findings) {
             String term = f.key().replaceFirst("^wearer\\.measurements\\.", "").replaceFirst("\\.(left|right)$", "");
             remarks.put(term, voice.say(Tell.said("body.finding", f.wrong())));

@@ -186,8 +186,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
             Optional<Body> body = Measuring.body(Measured.of(figure.orElseThrow(), age, given), aboutBody);
             aboutBody
                     .all()
-                    .forEach(f ->
-                            add(f.key().replaceFirst("^wearer\\.(measurements\\.?)?", ""), f.wrong(), f.right()));
+                    .forEach(f -> add(f.key().replaceFirst("^wearer\\.(measurements\\.?)?", ""), f.wrong(), f.right()));
             return body.map(b -> new Row(row.line(), cell("name"), cell("age").replace(',', '.'), b));
         }
 
@@ -250,10 +249,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
 
         private Optional<Double> measure(Measure measure, String text, Optional<Unit> unit) {
             if (unit.isEmpty() && Quantities.number(text).isPresent()) {
-                add(
-                        measure.term(),
-                        Tell.said("unit.missing", Tell.quoted(text)),
-                        Tell.said("unit.write"));
+                add(measure.term(), Tell.said("unit.missing", Tell.quoted(text)), Tell.said("unit.write"));
                 return Optional.empty();
             }
             Range range = WearerKeys.measure(measure).range();

@@ -70,7 +70,7 @@ public final class Club {
     public static Club of(List<MakeFile> makes, Wish wish, Progress progress) {
         List<Finding> wrong = new ArrayList<>(OneRoll.findings(makes));
         Fabric fabric = makes.get(0).fabric();
-        if (wish.table().isPresent() && !fabric.shape().whole()) {
+        if (wish.table().isPresent() && !fabric.roll().shape().whole()) {
             Findings shape = new Findings(makes.get(0).file());
             shape.add("fabric", Tell.said("club.shape"), Tell.said("club.no-table"));
             wrong.addAll(shape.all());
@@ -209,7 +209,7 @@ public final class Club {
     /** Whether the cloth that the first of the files to tell it has on hand is enough; no other lay is tried. */
     Optional<OnHand> onHand() {
         return members.stream()
-                .flatMapToDouble(m -> m.make().fabric().onHand().stream())
+                .flatMapToDouble(m -> m.make().fabric().roll().onHand().stream())
                 .boxed()
                 .findFirst()
                 .map(have -> new OnHand(have, OnHand.needed(length(), fabric(), buying()), List.of()));
@@ -231,7 +231,7 @@ public final class Club {
     String contrasts() {
         return members.stream()
                 .flatMap(m -> m.make().contrasts().stream())
-                .map(c -> c.fabric().name())
+                .map(c -> c.fabric().roll().name())
                 .distinct()
                 .collect(Collectors.joining(", "));
     }

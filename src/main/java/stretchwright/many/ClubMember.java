@@ -43,7 +43,11 @@ record ClubMember(String name, MakeFile make, Pattern pattern, FitReport fit) {
 
     /** The wearer's name, else the make's, else the file's; a number behind it where it stands twice. */
     static String name(MakeFile make, Set<String> taken) {
-        String plain = Stream.of(make.wearer(), make.name(), stem(make.file()), Voice.plain().say(Tell.said("club.pair")))
+        String plain = Stream.of(
+                        make.wearer(),
+                        make.name(),
+                        stem(make.file()),
+                        Voice.plain().say(Tell.said("club.pair")))
                 .map(ClubMember::shortened)
                 .filter(n -> !n.isEmpty())
                 .findFirst()

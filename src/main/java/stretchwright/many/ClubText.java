@@ -20,9 +20,13 @@ final class ClubText {
         Unit unit = club.unit();
         Lines lines = new Lines(Voice.of(unit), Made.COLUMN);
         lines.say(Tell.said(
-                "club.heading", garments(club.members().size()), tables(club.tables().size())));
+                "club.heading",
+                garments(club.members().size()),
+                tables(club.tables().size())));
         for (int i = 0; i < club.tables().size(); i++) {
-            lines.about(Tell.said("club.label-table", Part.count(i + 1)), table(club.tables().get(i)));
+            lines.about(
+                    Tell.said("club.label-table", Part.count(i + 1)),
+                    table(club.tables().get(i)));
         }
         buying(club, lines);
         club.onHand()
@@ -50,7 +54,7 @@ final class ClubText {
     }
 
     private static void buying(Club club, Lines lines) {
-        if (club.fabric().shape().outline().isPresent()) {
+        if (club.fabric().roll().shape().outline().isPresent()) {
             lines.about(Tell.said("club.label-fabric"), Tell.said("club.remnant"));
             return;
         }
@@ -59,7 +63,7 @@ final class ClubText {
                 Tell.said(
                         "club.buy",
                         Part.text(Amounts.bought(club.buying())),
-                        Part.length(club.fabric().usableWidth())));
+                        Part.length(club.fabric().roll().usableWidth())));
         lines.about(Tell.said("club.label-that-is"), Part.text(ClothWords.sum(club.buying(), club.unit())));
     }
 

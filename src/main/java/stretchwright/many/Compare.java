@@ -91,8 +91,8 @@ public final class Compare {
             lines.add(voice.say(Tell.said("compare.only", names(onlyA), names(onlyB))));
         }
         lines.add("");
-        lines.add(voice.say(
-                Tell.said("compare.verdicts", a.fit().count(), b.fit().count())));
+        lines.add(
+                voice.say(Tell.said("compare.verdicts", a.fit().count(), b.fit().count())));
         verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line(voice))));
         return lines;
     }

@@ -76,8 +76,10 @@ public final class CompareInputs {
             case SECTIONS -> lists(what, key.parts().all(), listed(one), listed(other));
             default -> add(row(what, key.kind(), one, other));
         }
-        key.echo().assumed().ifPresent(is -> add(CompareRow.words(
-                Tell.said("compare.assumed", Part.text(what)), yes(is.apply(a)), yes(is.apply(b)))));
+        key.echo()
+                .assumed()
+                .ifPresent(is -> add(CompareRow.words(
+                        Tell.said("compare.assumed", Part.text(what)), yes(is.apply(a)), yes(is.apply(b)))));
     }
 
     private <T> CompareRow row(String what, Kind<T> kind, Optional<T> one, Optional<T> other) {

@@ -51,7 +51,9 @@ final class CompareNumbers {
     private static Map<Part, Number> areas(Made made) {
         Map<Part, Number> out = new LinkedHashMap<>();
         for (Piece p : made.pattern().pieces()) {
-            out.put(Tell.said("compare.piece-cut", Part.text(p.name()), Part.count(p.cut())), new Number(p.clothArea() * p.cut() / 100, "cm2"));
+            out.put(
+                    Tell.said("compare.piece-cut", Part.text(p.name()), Part.count(p.cut())),
+                    new Number(p.clothArea() * p.cut() / 100, "cm2"));
         }
         return out;
     }
@@ -69,6 +71,7 @@ final class CompareNumbers {
         out.put(Tell.said("compare.changes"), new Number(made.sewing().changeovers(), ""));
         made.make()
                 .fabric()
+                .roll()
                 .price()
                 .ifPresent(p -> out.put(
                         Tell.said("compare.cost"),
@@ -89,7 +92,9 @@ final class CompareNumbers {
             out.put(Tell.said("compare.pressure", place), new Number(Laplace.toMmHg(l.pressure()), "mmHg"));
         }
         for (FitReport.Opening o : fit.openings()) {
-            out.put(Tell.said("compare.reserve", o.opening().said()), new Number(100 * (o.allowed() - o.needed()), "%"));
+            out.put(
+                    Tell.said("compare.reserve", o.opening().said()),
+                    new Number(100 * (o.allowed() - o.needed()), "%"));
         }
         for (FitReport.Pose p : fit.poses()) {
             out.put(

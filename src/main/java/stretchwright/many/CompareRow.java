@@ -50,9 +50,7 @@ public record CompareRow(Part what, OptionalDouble a, OptionalDouble b, Part tex
     /** Signed, in mm and in the maker's own unit; told otherwise where only one has it. */
     Part change(Unit own) {
         if (a.isEmpty() || b.isEmpty()) {
-            return isWords()
-                    ? Said.NOTHING
-                    : a.isPresent() ? Tell.said("compare.only-a") : Tell.said("compare.only-b");
+            return isWords() ? Said.NOTHING : a.isPresent() ? Tell.said("compare.only-a") : Tell.said("compare.only-b");
         }
         double by = b.getAsDouble() - a.getAsDouble();
         Part mm = new Part.Length(by, Part.Told.MM, 1, true);

@@ -168,7 +168,8 @@ public final class Sizes {
         List<String> stops = sizes.stream()
                 .flatMap(s -> s.fit.verdicts().stream()
                         .filter(v -> v.severity() == FitReport.Severity.STOP)
-                        .map(v -> voice.say(Tell.said("sizes.stop", Part.text(s.name), v.message().and(v.remedy())))))
+                        .map(v -> voice.say(Tell.said(
+                                "sizes.stop", Part.text(s.name), v.message().and(v.remedy())))))
                 .toList();
         NestJob job = new NestJob(
                 n,

@@ -91,8 +91,8 @@ final class SurveyJson {
     private void theCase(ObjectNode out, int index) {
         SurveyCase in = result.cases().get(index);
         out.put("name", in.name());
-        out.put("stretchAcross", Numbers.share(in.fabric().stretchAcross()));
-        out.put("stretchAlong", Numbers.share(in.fabric().stretchAlong()));
+        out.put("stretchAcross", Numbers.share(in.fabric().test().stretchAcross()));
+        out.put("stretchAlong", Numbers.share(in.fabric().test().stretchAlong()));
         out.put("farOff", result.farOff(p -> true, index));
         for (SurveyTrial.Kind kind : SurveyTrial.Kind.values()) {
             if (kind == SurveyTrial.Kind.HELD) {

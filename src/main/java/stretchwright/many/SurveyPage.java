@@ -147,8 +147,7 @@ final class SurveyPage {
                 caseName(in),
                 Part.count(all),
                 Part.count(n.apply(SurveyTrial.Kind.HELD)),
-                Tell.said(
-                        "page.part", Part.count(stopped), Part.share((double) stopped / Math.max(1, all), 2)),
+                Tell.said("page.part", Part.count(stopped), Part.share((double) stopped / Math.max(1, all), 2)),
                 Part.count(n.apply(SurveyTrial.Kind.AT_ODDS)),
                 Part.count(n.apply(SurveyTrial.Kind.BROKEN)),
                 Part.count(n.apply(SurveyTrial.Kind.CRASHED)),
@@ -160,10 +159,7 @@ final class SurveyPage {
         head(SurveyHold.head());
         groups().forEach((name, group) -> {
             for (int i = 0; i < result.cases().size(); i++) {
-                row(SurveyHold.line(
-                        name,
-                        caseName(i),
-                        result.drafts(group, i).map(SurveyResult.Draft::outcome)));
+                row(SurveyHold.line(name, caseName(i), result.drafts(group, i).map(SurveyResult.Draft::outcome)));
             }
         });
     }
@@ -204,11 +200,7 @@ final class SurveyPage {
     private void worst() {
         for (Worst kind : WORST) {
             say(Tell.said("page.worst", kind.title()));
-            head(
-                    Tell.said("page.who"),
-                    Tell.said("page.in"),
-                    Tell.said("page.how-much"),
-                    Tell.said("page.outcome"));
+            head(Tell.said("page.who"), Tell.said("page.in"), Tell.said("page.how-much"), Tell.said("page.outcome"));
             for (SurveyResult.Draft d : result.worst(kind.what(), LISTED)) {
                 row(
                         Part.text(result.who(d.person())),

@@ -54,8 +54,7 @@ record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> per
     }
 
     String who(Person person) {
-        return say(Tell.said(
-                "survey.who", Part.text(tables.get(person.table).file()), Part.text(person.row.label())));
+        return say(Tell.said("survey.who", Part.text(tables.get(person.table).file()), Part.text(person.row.label())));
     }
 
     Stream<Draft> drafts(Predicate<Person> who, int of) {
@@ -78,8 +77,8 @@ record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> per
         Map<String, Count> counts = new TreeMap<>();
         drafts.filter(d -> d.outcome.kind() == kind).forEach(d -> {
             for (SurveyTrial.Reason r : d.outcome.reasons()) {
-                Count one = new Count(
-                        1, say(Tell.said("survey.example", Part.text(who(d.person)), Part.text(r.words()))));
+                Count one =
+                        new Count(1, say(Tell.said("survey.example", Part.text(who(d.person)), Part.text(r.words()))));
                 counts.merge(r.about(), one, (a, b) -> new Count(a.times + 1, a.example));
             }
         });

@@ -28,6 +28,9 @@ final class Tell {
     static String at(int row, String column) {
         Part number = Part.count(row);
         return Voice.plain()
-                .say(column.isEmpty() ? Tell.said("at.row", number) : Tell.said("at.row-column", number, Part.text(column)));
+                .say(
+                        column.isEmpty()
+                                ? Tell.said("at.row", number)
+                                : Tell.said("at.row-column", number, Part.text(column)));
     }
 }

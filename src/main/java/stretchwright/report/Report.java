@@ -62,7 +62,7 @@ public final class Report {
     /** What of the cloths has a price; the first with one tells its metres too. */
     private static void cost(ObjectNode out, List<ClothLay> lays) {
         List<ClothLay> priced =
-                lays.stream().filter(l -> l.fabric().price().isPresent()).toList();
+                lays.stream().filter(l -> l.fabric().roll().price().isPresent()).toList();
         if (priced.isEmpty()) {
             return;
         }
@@ -76,7 +76,7 @@ public final class Report {
     }
 
     private static double perMetre(ClothLay l) {
-        return l.fabric().price().orElseThrow().perMetre();
+        return l.fabric().roll().price().orElseThrow().perMetre();
     }
 
     private static void files(ObjectNode report, List<Document> others) {

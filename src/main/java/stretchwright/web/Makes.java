@@ -14,7 +14,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stretchwright.ground.BadInput;
-import stretchwright.ground.Findings;
+import stretchwright.ground.Finding;
 import stretchwright.make.Made;
 import stretchwright.make.Session;
 
@@ -97,9 +97,13 @@ final class Makes implements AutoCloseable {
 
         private Made compute() {
             if (System.nanoTime() - asked > GONE_NANOS) {
-                Findings gone = new Findings("form");
-                gone.add("", Tell.said("waiting.gone"), Tell.said("waiting.again"));
-                gone.throwIfAny();
+                throw new BadInput(new Finding(
+                        "form",
+                        "",
+                        0,
+                        Tell.said("make.dropped"),
+                        Tell.said("make.dropped-help"),
+                        session.make().unit()));
             }
             begun = true;
             return session.made(Set.of());

@@ -117,13 +117,13 @@ public record ResultPage(String id, Session session, Made made) {
     public List<String> toBuy() {
         List<Said> lines = new ArrayList<>();
         Part length = Part.cloth(made.lay().length());
-        if (made.make().fabric().shape().outline().isPresent()) {
+        if (made.make().fabric().roll().shape().outline().isPresent()) {
             lines.add(Tell.said("buy.remnant", length));
         } else {
             lines.add(Tell.said(
                     "buy.fabric",
                     Part.text(Amounts.toBuy(made.use().buying())),
-                    Part.length(made.make().fabric().usableWidth()),
+                    Part.length(made.make().fabric().roll().usableWidth()),
                     length));
             lines.add(Tell.said(
                     "buy.sum",
@@ -139,6 +139,7 @@ public record ResultPage(String id, Session session, Made made) {
         double metres = made.use().buying().bought() / 1000;
         made.make()
                 .fabric()
+                .roll()
                 .price()
                 .ifPresent(p -> lines.add(
                         Tell.said("buy.price", Part.text(Voice.fixed(p.perMetre() * metres, 2)))));

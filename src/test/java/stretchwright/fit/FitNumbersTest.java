@@ -16,6 +16,7 @@ import stretchwright.body.SampleBody;
 import stretchwright.body.Value;
 import stretchwright.draft.Draft;
 import stretchwright.draft.TopStyles;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
@@ -50,21 +51,18 @@ class FitNumbersTest {
 
     private static Fabric cloth(double across, double along, double recovery, double shrinks, double showsAt) {
         return new Fabric(
-                "sample knit",
-                1470,
-                OptionalDouble.empty(),
-                OptionalDouble.of(250),
-                across,
-                along,
-                LoadCurve.assumed(across),
-                LoadCurve.assumed(along),
-                OptionalDouble.of(recovery),
-                0,
-                shrinks,
-                true,
-                0,
-                showsAt > 0 ? OptionalDouble.of(showsAt) : OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.of(250), 0, shrinks),
+                new Fabric.Roll(
+                        "sample knit", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        LoadCurve.assumed(across),
+                        LoadCurve.assumed(along),
+                        OptionalDouble.of(recovery),
+                        showsAt > 0 ? OptionalDouble.of(showsAt) : OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     private static List<Verdict> about(FitReport report, String about) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Findings;
@@ -23,21 +24,17 @@ class ClothUseTest {
 
     static Fabric cloth(OptionalDouble onHand, double shrinkage, double repeat, boolean oneWay) {
         return new Fabric(
-                "printed knit",
-                1470,
-                onHand,
-                OptionalDouble.empty(),
-                0.6,
-                0.4,
-                LoadCurve.assumed(0.6),
-                LoadCurve.assumed(0.4),
-                OptionalDouble.empty(),
-                0,
-                shrinkage,
-                oneWay,
-                repeat,
-                OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.empty(), 0, shrinkage),
+                new Fabric.Roll("printed knit", 1470, onHand, oneWay, repeat, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.6,
+                        0.4,
+                        LoadCurve.assumed(0.6),
+                        LoadCurve.assumed(0.4),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     /** By hand: 980 / 0.98 is 20 more; 2 x 50; 64: 1164, in steps of 50 mm 1200, in eighths of 114.3 mm 11 = 1257.3. */

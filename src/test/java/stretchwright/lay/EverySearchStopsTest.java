@@ -65,8 +65,8 @@ class EverySearchStopsTest {
 
     @Test
     void soAreAnEstimateTheWidthsAndTheClothOnHand() {
-        Fabric little =
-                CLOTH.soldAs("remnant", 1470, OptionalDouble.of(800), true, 0, Optional.empty(), ClothShape.WHOLE);
+        Fabric little = CLOTH.with(
+                new Fabric.Roll("remnant", 1470, OptionalDouble.of(800), true, 0, Optional.empty(), ClothShape.WHOLE));
         Lay lay = Laying.lay(LEGGINGS, little, LayTerms.of(LayWay.FOLDED), 1, new Findings("test"))
                 .orElseThrow();
         for (int last : new int[] {0, 3, 50}) {

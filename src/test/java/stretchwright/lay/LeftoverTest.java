@@ -161,7 +161,8 @@ class LeftoverTest {
             case OPEN, FOLDED, FOLDED_CROSSWISE -> false;
             case FOLDED_OFF_THE_MIDDLE -> x < d && d < x + step;
             case PART_FOLDED ->
-                y < d && d < y + step || y < d && x + step > make.fabric().usableWidth() / 2;
+                y < d && d < y + step
+                        || y < d && x + step > make.fabric().roll().usableWidth() / 2;
         };
     }
 

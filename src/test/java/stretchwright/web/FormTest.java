@@ -150,7 +150,7 @@ class FormTest {
                 """;
         assertThat(read(BASE + contrasts).contrasts())
                 .singleElement()
-                .satisfies(c -> assertThat(c.fabric().shape().flaws()).hasSize(1));
+                .satisfies(c -> assertThat(c.fabric().roll().shape().flaws()).hasSize(1));
     }
 
     @Test
@@ -159,7 +159,7 @@ class FormTest {
                 BASE
                         + "style.hold=10\nfabric.weight=260\nfabric.price=14.50\nstyle.lay.grain tolerance=1\nprint.preview=50\n");
         assertThat(make.style().hold().words()).isEqualTo("10.0 % off every girth");
-        assertThat(make.fabric().weight()).hasValue(260);
+        assertThat(make.fabric().quality().weight()).hasValue(260);
         assertThat(make.style().lay().tilt()).isEqualTo(1);
         assertThat(make.print().preview()).hasValue(50);
     }
@@ -193,7 +193,10 @@ class FormTest {
                 .toList();
         assertThat(measures).hasSize(17);
         measures.subList(0, 8)
-                .forEach(k -> typed.put(k, List.of("1" + typed.get(k).get(0))));
+                .forEach(k -> typed.put(
+                        k,
+                        List.of("1"
+                                + java.util.Objects.requireNonNull(typed.get(k)).get(0))));
         typed.put("wearer.name", List.of("Ida"));
         Form mixed = new Form(typed);
         assertThat(Example.left(mixed))

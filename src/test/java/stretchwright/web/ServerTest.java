@@ -72,7 +72,10 @@ class ServerTest {
         List<String> measures = typed.keySet().stream()
                 .filter(k -> k.startsWith("wearer.measurements."))
                 .toList();
-        measures.subList(0, 8).forEach(k -> typed.put(k, List.of(typed.get(k).get(0) + "5")));
+        measures.subList(0, 8)
+                .forEach(k -> typed.put(
+                        k,
+                        List.of(java.util.Objects.requireNonNull(typed.get(k)).get(0) + "5")));
         HttpResponse<String> asked = post(typed);
         assertThat(asked.statusCode()).isEqualTo(422);
         assertThat(asked.body())

@@ -215,7 +215,7 @@ public final class ClothWords {
 
     /** From where distances across are measured. */
     static String from(LaidCloth cloth) {
-        ClothShape shape = cloth.fabric().shape();
+        ClothShape shape = cloth.fabric().roll().shape();
         String edge = shape.outline().isPresent()
                 ? Phrases.of("lay.from-remnant")
                 : shape.selvage() > 0 ? Phrases.of("lay.from-selvage") : Phrases.of("lay.from-usable-width");
@@ -231,7 +231,7 @@ public final class ClothWords {
 
     private static String spread(LaidCloth cloth) {
         Lay lay = cloth.lay();
-        double selvage = cloth.fabric().shape().selvage();
+        double selvage = cloth.fabric().roll().shape().selvage();
         String doubled = length(lay.doubled(), cloth.unit());
         return switch (lay.method()) {
             case FOLDED -> Phrases.of("cut.spread.folded");
