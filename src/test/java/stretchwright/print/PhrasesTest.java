@@ -120,6 +120,15 @@ class PhrasesTest {
                             .toList()),
             Map.entry("names of paper", List.of("Letter", "Tabloid", "roll 420 mm", "roll ")),
             Map.entry("what other rooms wrote, to be told apart", List.of("left ", "right ")),
+            Map.entry(
+                    "what is written into a make file: its keys",
+                    List.of(
+                            "[\\\"']?after wearing[\\\"']?\\\\s*:.*",
+                            "answer: \\\"",
+                            "\\\"answer\\\": \\\"",
+                            "\\\"after wearing\\\": [{\\\"date\\\": \\\"",
+                            "\\\", \\\"symptom\\\": \\\"",
+                            "\\\"change\\\": {")),
             Map.entry("a mark of the program, a name inside it", List.of("Stretchwright", "stretchwright ", " again")),
             Map.entry(
                     "of pages and drawings, never seen",
