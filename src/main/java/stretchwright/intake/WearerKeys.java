@@ -87,7 +87,8 @@ public final class WearerKeys {
     }
 
     static Key<List<Double>> measure(Measure measure, Side side) {
-        return java.util.Objects.requireNonNull(APART.get(side)).get(measure);
+        return java.util.Objects.requireNonNull(
+                java.util.Objects.requireNonNull(APART.get(side)).get(measure));
     }
 
     static Key<Set<Measure>> hard(Side side) {
