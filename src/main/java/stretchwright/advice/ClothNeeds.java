@@ -3,7 +3,6 @@ package stretchwright.advice;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -20,7 +19,6 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothWidths;
 import stretchwright.lay.nest.LayClock;
@@ -97,8 +95,7 @@ public final class ClothNeeds {
         cards.put("areal", Numbers.share(needs.areal()));
         cards.put("source", needs.source());
         needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
-        out.add(new Document(
-                NUMBERS, "cloth needs", 1, Json.bytes(file)));
+        out.add(new Document(NUMBERS, "cloth needs", 1, Json.bytes(file)));
         return out;
     }
 
@@ -136,7 +133,8 @@ public final class ClothNeeds {
         ClothNeeds trials = new ClothNeeds(unread(make), body.orElseThrow(), own(make), make);
         trials.pattern(MOST, AMPLE, findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(
+                    findings.all().stream().map(f -> f.in(make.unit())).toList());
         }
         return trials.needs();
     }

@@ -1,9 +1,9 @@
 package stretchwright.cli;
 
 import java.util.List;
+import stretchwright.ground.Box;
 import stretchwright.ground.Json;
 import stretchwright.ground.Point;
-import stretchwright.ground.Box;
 import stretchwright.ground.Polygon;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.lay.nest.StripResult;
@@ -17,7 +17,8 @@ final class StripOutput {
     private static final double MARGIN = 5;
 
     private static final double MM = 0.28;
-    private static final String STYLES = "path{stroke-width:.7}.strip{fill:#fff;stroke:#333}.part{fill:#dfe7ee;stroke:#1f3a54}\n";
+    private static final String STYLES =
+            "path{stroke-width:.7}.strip{fill:#fff;stroke:#333}.part{fill:#dfe7ee;stroke:#1f3a54}\n";
 
     private StripOutput() {}
 

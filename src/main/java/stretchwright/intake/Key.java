@@ -74,7 +74,8 @@ public record Key<T>(
     String camel() {
         StringBuilder out = new StringBuilder();
         for (String word : name().split("[ -]")) {
-            out.append(out.isEmpty() ? word : word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1));
+            out.append(
+                    out.isEmpty() ? word : word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1));
         }
         return out.toString();
     }
@@ -93,7 +94,9 @@ public record Key<T>(
     public Optional<JsonNode> echo(MakeFile make) {
         return !echo.told()
                 ? Optional.empty()
-                : echo.value().map(v -> v.apply(make)).orElseGet(() -> lens.get().apply(make).map(kind::json));
+                : echo.value()
+                        .map(v -> v.apply(make))
+                        .orElseGet(() -> lens.get().apply(make).map(kind::json));
     }
 
     /** How a page asks for it. */
@@ -200,8 +203,7 @@ public record Key<T>(
     /** It may become this after wearing, once, unless something speaks against it. */
     Key<T> wornOnce(WearingKey key, T becomes, Function<MakeFile, Optional<Worn.Outcome>> unless) {
         return worn(new Worn<>(
-                key,
-                (make, once) -> unless.apply(make).orElseGet(() -> Worn.Outcome.of(set(make, becomes)))));
+                key, (make, once) -> unless.apply(make).orElseGet(() -> Worn.Outcome.of(set(make, becomes)))));
     }
 
     /** The make with another value. */

@@ -15,7 +15,9 @@ public final class Keys {
 
     private Keys(Map<String, Key<?>> rows) {
         this.rows = rows;
-        rows.values().forEach(k -> inside.computeIfAbsent(k.section(), s -> new ArrayList<>()).add(k));
+        rows.values()
+                .forEach(k -> inside.computeIfAbsent(k.section(), s -> new ArrayList<>())
+                        .add(k));
     }
 
     static Keys of(List<Key<?>> all) {

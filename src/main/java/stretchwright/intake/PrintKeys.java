@@ -34,11 +34,11 @@ public final class PrintKeys {
             .usually("A4")
             .in(of(p -> Optional.of(p.paper())));
 
-    public static final Key<Double> MARGIN = Row.length("print.margin", 3, 50, "why.margin", 3, 30, "6 mm")
-            .in(of(p -> Row.boxed(p.margin())));
+    public static final Key<Double> MARGIN =
+            Row.length("print.margin", 3, 50, "why.margin", 3, 30, "6 mm").in(of(p -> Row.boxed(p.margin())));
 
-    public static final Key<Double> OVERLAP = Row.length("print.overlap", 0, 40, "why.overlap", 3, 30, "10 mm")
-            .in(of(p -> Row.boxed(p.overlap())));
+    public static final Key<Double> OVERLAP =
+            Row.length("print.overlap", 0, 40, "why.overlap", 3, 30, "10 mm").in(of(p -> Row.boxed(p.overlap())));
 
     public static final Key<String> GRID = Key.of(
                     "print.grid",

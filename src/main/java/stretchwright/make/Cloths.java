@@ -34,9 +34,7 @@ public final class Cloths {
         lay(own, make.fabric(), make, stages, findings).ifPresent(out::add);
         for (int i = 0; i < make.contrasts().size(); i++) {
             Contrast c = make.contrasts().get(i);
-            List<Piece> pieces = pattern.pieces().stream()
-                    .filter(p -> c.pieces().contains(p.name()))
-                    .toList();
+            List<Piece> pieces = c.pieces(pattern);
             Findings here = new Findings(make.file(), make.unit());
             lay(pieces, c.fabric(), make, stages, here).ifPresent(out::add);
             String key = key(i);
@@ -50,10 +48,7 @@ public final class Cloths {
         mustBeThere(pattern, make, findings);
         printMustMeet(pattern, make, findings);
         if (make.ownPieces(pattern).isEmpty()) {
-            findings.add(
-                    ContrastKeys.CONTRASTS.path(),
-                    Tell.said("contrast.all"),
-                    Tell.said("contrast.leave-out"));
+            findings.add(ContrastKeys.CONTRASTS.path(), Tell.said("contrast.all"), Tell.said("contrast.leave-out"));
         }
     }
 
@@ -84,12 +79,9 @@ public final class Cloths {
         }
         boolean print = Stream.concat(
                         Stream.of(make.fabric()), make.contrasts().stream().map(Contrast::fabric))
-                .anyMatch(f -> f.repeatAlong() > 0);
+                .anyMatch(f -> f.roll().repeatAlong() > 0);
         if (!print) {
-            findings.add(
-                    MATCH,
-                    Tell.said("print.none"),
-                    Tell.said("print.repeat"));
+            findings.add(MATCH, Tell.said("print.none"), Tell.said("print.repeat"));
         }
     }
 

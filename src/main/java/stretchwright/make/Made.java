@@ -29,6 +29,9 @@ public record Made(
         List<ClothLay> lays,
         SewingPlan sewing,
         List<Document> documents) {
+    /** Letters of the column on the left of the summary. */
+    public static final int COLUMN = 15;
+
     public Made {
         lays = List.copyOf(lays);
         documents = List.copyOf(documents);

@@ -17,9 +17,6 @@ import stretchwright.print.kit.Amounts;
 
 /** What a maker wants to know first, in a few lines. */
 final class Summary {
-    /** Letters of the column on the left. */
-    private static final int COLUMN = 15;
-
     private final Made made;
     private final Unit unit;
     private final Lines lines;
@@ -27,7 +24,7 @@ final class Summary {
     private Summary(Made made) {
         this.made = made;
         unit = made.make().unit();
-        lines = new Lines(Voice.of(unit), COLUMN);
+        lines = new Lines(Voice.of(unit), Made.COLUMN);
     }
 
     static List<String> of(Made made) {
@@ -41,7 +38,7 @@ final class Summary {
         MakeFile make = made.make();
         Part name = Part.text(make.name());
         lines.say(make.wearer().isEmpty() ? name : Tell.said("summary.for", name, Part.text(make.wearer())));
-        if (make.fabric().shape().outline().isPresent()) {
+        if (make.fabric().roll().shape().outline().isPresent()) {
             lines.about(Tell.said("label.fabric"), Tell.said("summary.remnant", length(), used()));
         } else {
             lines.about(
@@ -49,7 +46,7 @@ final class Summary {
                     Tell.said(
                             "summary.buy",
                             Part.text(Amounts.bought(made.use().buying())),
-                            Part.length(make.fabric().usableWidth()),
+                            Part.length(make.fabric().roll().usableWidth()),
                             length(),
                             used()));
             lines.about(
@@ -61,9 +58,7 @@ final class Summary {
                 .ifPresent(hand -> lines.about(
                         Tell.said("label.on-hand"),
                         Tell.said(
-                                "summary.on-hand",
-                                Part.cloth(hand.have()),
-                                Part.text(ClothWords.onHand(hand, unit)))));
+                                "summary.on-hand", Part.cloth(hand.have()), Part.text(ClothWords.onHand(hand, unit)))));
         lines.about(Tell.said("label.laid"), laid(made.lay()));
         ClothWords.otherWays(made.lay(), unit).forEach(w -> lines.more(Part.text(w)));
         contrasts(made).forEach(c -> lines.about(Tell.said("label.and"), c));
@@ -89,12 +84,13 @@ final class Summary {
     static List<Said> contrasts(Made made) {
         List<Said> out = new ArrayList<>();
         for (ClothLay c : made.contrasts()) {
-            Part cloth = Part.text(c.fabric().name());
+            Part cloth = Part.text(c.fabric().roll().name());
             Part pieces = Part.listed(
-                    Join.COMMA, c.pieces().stream().map(p -> Part.text(p.name())).toList());
+                    Join.COMMA,
+                    c.pieces().stream().map(p -> Part.text(p.name())).toList());
             Part way = c.lay().method().said();
             out.add(
-                    c.fabric().shape().outline().isPresent()
+                    c.fabric().roll().shape().outline().isPresent()
                             ? Tell.said("summary.contrast-remnant", cloth, pieces, way)
                             : Tell.said(
                                     "summary.contrast",

@@ -58,8 +58,8 @@ public final class Why {
     /** Every dimension with its value. */
     public List<String> dimensions() {
         List<String> lines = new ArrayList<>();
-        all.forEach(r -> lines.add(
-                voice.say(Tell.said("why.dimension", r.dimension().said(), value(r.value(), r.unit())))));
+        all.forEach(r ->
+                lines.add(voice.say(Tell.said("why.dimension", r.dimension().said(), value(r.value(), r.unit())))));
         lines.addAll(history());
         return lines;
     }

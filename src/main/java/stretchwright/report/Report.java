@@ -3,8 +3,8 @@ package stretchwright.report;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
-import stretchwright.ground.Json;
 import stretchwright.ground.Document;
+import stretchwright.ground.Json;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
@@ -22,6 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class Report {
     public static final String NAME = "report.json";
     private static final String KIND = "report";
+
     private Report() {}
 
     /** The finished file; its own entry in files[] tells its own size. */
@@ -61,7 +62,7 @@ public final class Report {
     /** What of the cloths has a price; the first with one tells its metres too. */
     private static void cost(ObjectNode out, List<ClothLay> lays) {
         List<ClothLay> priced =
-                lays.stream().filter(l -> l.fabric().price().isPresent()).toList();
+                lays.stream().filter(l -> l.fabric().roll().price().isPresent()).toList();
         if (priced.isEmpty()) {
             return;
         }
@@ -75,7 +76,7 @@ public final class Report {
     }
 
     private static double perMetre(ClothLay l) {
-        return l.fabric().price().orElseThrow().perMetre();
+        return l.fabric().roll().price().orElseThrow().perMetre();
     }
 
     private static void files(ObjectNode report, List<Document> others) {

@@ -12,7 +12,7 @@ import stretchwright.make.WornWords;
 /** What the after command tells, line by line, in the maker's unit. */
 public final class WearingLines {
     /** What a line is about stands in a column of its own. */
-    private static final int COLUMN = 10;
+    public static final int COLUMN = 10;
 
     private WearingLines() {}
 

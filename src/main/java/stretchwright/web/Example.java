@@ -69,7 +69,8 @@ final class Example {
     }
 
     private static Map<String, List<String>> values() {
-        try (InputStream in = Objects.requireNonNull(Example.class.getResourceAsStream("/stretchwright/web/example.yaml"))) {
+        try (InputStream in =
+                Objects.requireNonNull(Example.class.getResourceAsStream("/stretchwright/web/example.yaml"))) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             Tree.Keys file = YamlTree.read(text, new Findings("example")).orElseThrow();
             Map<String, List<String>> out = new LinkedHashMap<>();

@@ -80,7 +80,8 @@ record Form(Map<String, List<String>> typed) {
     List<Finding> twice(Keys table) {
         return Groups.of(table, this).stream()
                 .flatMap(Group::all)
-                .filter(f -> !value(f.key()).isBlank() && typed.keySet().stream().anyMatch(k -> k.startsWith(f.key() + ".")))
+                .filter(f ->
+                        !value(f.key()).isBlank() && typed.keySet().stream().anyMatch(k -> k.startsWith(f.key() + ".")))
                 .map(f -> new Finding(
                         "form", f.key(), 0, Tell.said("field.twice"), Tell.said("field.twice-help"), Unit.CM))
                 .toList();
@@ -106,7 +107,9 @@ record Form(Map<String, List<String>> typed) {
             Map<String, TreeSet<Integer>> used = new LinkedHashMap<>();
             typed.forEach((key, values) -> {
                 if (values.stream().anyMatch(v -> !v.isBlank())) {
-                    steps(key).forEach(s -> used.computeIfAbsent(s.list, l -> new TreeSet<>()).add(s.number));
+                    steps(key)
+                            .forEach(s -> used.computeIfAbsent(s.list, l -> new TreeSet<>())
+                                    .add(s.number));
                     out.put(key, values);
                 }
             });

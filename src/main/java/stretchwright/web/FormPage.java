@@ -49,7 +49,9 @@ public final class FormPage {
         Optional<Field> field = fields.stream()
                 .filter(p -> p.key().equals(f.key()))
                 .findFirst()
-                .or(() -> fields.stream().filter(p -> p.key().startsWith(f.key() + ".")).findFirst());
+                .or(() -> fields.stream()
+                        .filter(p -> p.key().startsWith(f.key() + "."))
+                        .findFirst());
         if (field.isPresent() && !f.key().isEmpty()) {
             atField.computeIfAbsent(field.get().key(), k -> new ArrayList<>()).add(words);
         } else {

@@ -72,8 +72,8 @@ final class Groups {
                 insteadOf.putIfAbsent(inner.words(), inner);
             }
         }
-        instead.forEach((words, own) -> parts.add(new Group(
-                at, title(insteadOf.get(words)), Said.NOTHING, true, own, List.of(), false)));
+        instead.forEach((words, own) ->
+                parts.add(new Group(at, title(insteadOf.get(words)), Said.NOTHING, true, own, List.of(), false)));
         return new Group(at, Said.NOTHING, Said.NOTHING, false, fields, parts, false);
     }
 

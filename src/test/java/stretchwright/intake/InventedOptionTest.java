@@ -113,7 +113,8 @@ class InventedOptionTest {
 
     @Test
     void itMayBeChangedAfterWearingWithinItsBounds() {
-        String changed = with("\n  fringe: 4") + "after wearing:\n  - {date: 2026-01-31, symptom: hem wavy, change: {fringe: ";
+        String changed =
+                with("\n  fringe: 4") + "after wearing:\n  - {date: 2026-01-31, symptom: hem wavy, change: {fringe: ";
         assertThat(FRINGE.lens().get().apply(read(changed + "15 mm}}\n"))).contains(55.0);
         assertThat(findings(changed + "25 mm}}\n"))
                 .singleElement()
@@ -122,8 +123,10 @@ class InventedOptionTest {
 
     @Test
     void makesOnOneRollMustAgreeInIt() {
-        MakeFile plain = read("a.yaml", with("\n  fringe: 4"), new Findings("a.yaml")).orElseThrow();
-        MakeFile other = read("b.yaml", with("\n  fringe: 5"), new Findings("b.yaml")).orElseThrow();
+        MakeFile plain =
+                read("a.yaml", with("\n  fringe: 4"), new Findings("a.yaml")).orElseThrow();
+        MakeFile other =
+                read("b.yaml", with("\n  fringe: 5"), new Findings("b.yaml")).orElseThrow();
         assertThat(OneRoll.findings(List.of(plain, other), TABLE))
                 .singleElement()
                 .satisfies(f -> assertThat(f.line()).contains("b.yaml: style.fringe", "is 5 cm, but 4 cm in a.yaml"));

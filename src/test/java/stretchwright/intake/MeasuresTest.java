@@ -46,10 +46,11 @@ class MeasuresTest {
         try (Stream<Path> files = Files.list(Path.of("examples"))) {
             for (Path file : files.filter(p -> p.toString().endsWith(".yaml")).toList()) {
                 String text = Files.readString(file);
-                Map<Measure, Double> given =
-                        Make.read(file.toString(), text.getBytes(StandardCharsets.UTF_8)).given();
-                given.forEach((measure, mm) ->
-                        assertThat(isUsual(measure, mm)).as("%s: %s %s", file, measure, mm).isTrue());
+                Map<Measure, Double> given = Make.read(file.toString(), text.getBytes(StandardCharsets.UTF_8))
+                        .given();
+                given.forEach((measure, mm) -> assertThat(isUsual(measure, mm))
+                        .as("%s: %s %s", file, measure, mm)
+                        .isTrue());
             }
         }
     }

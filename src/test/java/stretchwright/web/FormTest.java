@@ -37,8 +37,9 @@ class FormTest {
             """;
 
     /** What is said of one value alone, and not of several that do not go together. */
-    private static final String OF_ONE_VALUE = "(amount|length|lengths|share|word|words|single|list|value|section|sections|names"
-            + "|loads|corners|unit|key|name|whole)\\..*|.*\\.is-not";
+    private static final String OF_ONE_VALUE =
+            "(amount|length|lengths|share|word|words|single|list|value|section|sections|names"
+                    + "|loads|corners|unit|key|name|whole)\\..*|.*\\.is-not";
 
     /** One line for each field. */
     private static Form form(String lines) {
@@ -149,15 +150,16 @@ class FormTest {
                 """;
         assertThat(read(BASE + contrasts).contrasts())
                 .singleElement()
-                .satisfies(c -> assertThat(c.fabric().shape().flaws()).hasSize(1));
+                .satisfies(c -> assertThat(c.fabric().roll().shape().flaws()).hasSize(1));
     }
 
     @Test
     void unitsThatStandBesideAFieldGoBehindItsNumber() {
-        MakeFile make = read(BASE
-                + "style.hold=10\nfabric.weight=260\nfabric.price=14.50\nstyle.lay.grain tolerance=1\nprint.preview=50\n");
+        MakeFile make = read(
+                BASE
+                        + "style.hold=10\nfabric.weight=260\nfabric.price=14.50\nstyle.lay.grain tolerance=1\nprint.preview=50\n");
         assertThat(make.style().hold().words()).isEqualTo("10.0 % off every girth");
-        assertThat(make.fabric().weight()).hasValue(260);
+        assertThat(make.fabric().quality().weight()).hasValue(260);
         assertThat(make.style().lay().tilt()).isEqualTo(1);
         assertThat(make.print().preview()).hasValue(50);
     }
@@ -190,7 +192,11 @@ class FormTest {
                 .filter(k -> k.startsWith("wearer.measurements."))
                 .toList();
         assertThat(measures).hasSize(17);
-        measures.subList(0, 8).forEach(k -> typed.put(k, List.of("1" + typed.get(k).get(0))));
+        measures.subList(0, 8)
+                .forEach(k -> typed.put(
+                        k,
+                        List.of("1"
+                                + java.util.Objects.requireNonNull(typed.get(k)).get(0))));
         typed.put("wearer.name", List.of("Ida"));
         Form mixed = new Form(typed);
         assertThat(Example.left(mixed))

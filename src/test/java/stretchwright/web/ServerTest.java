@@ -11,8 +11,6 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,7 +48,9 @@ class ServerTest {
         assertThat(page.body())
                 .contains("<html lang=\"en\">", "Waist girth", "href=\"/example\"")
                 .doesNotContain("Rowan", "96.1", "the example's");
-        assertThat(java.util.regex.Pattern.compile("<input type=\"text\"[^>]* value=\"[^\"]").matcher(page.body()).find())
+        assertThat(java.util.regex.Pattern.compile("<input type=\"text\"[^>]* value=\"[^\"]")
+                        .matcher(page.body())
+                        .find())
                 .as("a field that holds something")
                 .isFalse();
         assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
@@ -61,7 +61,8 @@ class ServerTest {
     @Test
     void theExampleIsLoadedWhenAskedForAndMarkedAsSuch() throws Exception {
         String page = get("example").body();
-        assertThat(page).contains("value=\"Rowan\"", "value=\"96.1\"", "name=\"example\"", "the example's", "href=\"/\"");
+        assertThat(page)
+                .contains("value=\"Rowan\"", "value=\"96.1\"", "name=\"example\"", "the example's", "href=\"/\"");
     }
 
     /** Replacing some of the example's measures leaves two people in one form. */
@@ -71,17 +72,26 @@ class ServerTest {
         List<String> measures = typed.keySet().stream()
                 .filter(k -> k.startsWith("wearer.measurements."))
                 .toList();
-        measures.subList(0, 8).forEach(k -> typed.put(k, List.of(typed.get(k).get(0) + "5")));
+        measures.subList(0, 8)
+                .forEach(k -> typed.put(
+                        k,
+                        List.of(java.util.Objects.requireNonNull(typed.get(k)).get(0) + "5")));
         HttpResponse<String> asked = post(typed);
         assertThat(asked.statusCode()).isEqualTo(422);
         assertThat(asked.body())
-                .contains("Still the example", "name=\"left\" value=\"out\"", "Total crotch length", "Back crotch length");
+                .contains(
+                        "Still the example",
+                        "name=\"left\" value=\"out\"",
+                        "Total crotch length",
+                        "Back crotch length");
         typed.put("left", List.of("out"));
         HttpResponse<String> made = post(typed);
         assertThat(made.statusCode()).isEqualTo(303);
         String at = made.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
-        Make.read("x", bytes(at + "/make.yaml")).given().forEach((measure, mm) -> assertThat(measures.subList(0, 8))
-                .contains("wearer.measurements." + measure.term()));
+        Make.read("x", bytes(at + "/make.yaml"))
+                .given()
+                .forEach((measure, mm) ->
+                        assertThat(measures.subList(0, 8)).contains("wearer.measurements." + measure.term()));
         assertThat(get(at + "/form").body()).doesNotContain("name=\"example\"");
         typed.put("left", List.of("mine"));
         assertThat(post(typed).statusCode()).isEqualTo(303);
@@ -118,7 +128,8 @@ class ServerTest {
         assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
         assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = bytes(at + "/make.yaml");
-        Made made = stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
+        Made made =
+                stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
         assertThat(page).contains(made.sewing().operations().get(0).name().word());
         Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);

@@ -27,7 +27,8 @@ record StripScale(double factor, long width, boolean whole) {
         while (!whole(instance, factor) && instance.stripHeight() * factor * 10 <= LARGEST) {
             factor *= 10;
         }
-        return new StripScale(factor, (long) Math.floor(instance.stripHeight() * factor + 1e-6), whole(instance, factor));
+        return new StripScale(
+                factor, (long) Math.floor(instance.stripHeight() * factor + 1e-6), whole(instance, factor));
     }
 
     private static boolean whole(StripInstance instance, double factor) {
