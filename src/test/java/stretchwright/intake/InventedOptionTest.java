@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Voice;
 import stretchwright.many.CompareInputs;
 import stretchwright.many.CompareRow;
 import stretchwright.report.ReportEcho;
@@ -105,7 +106,7 @@ class InventedOptionTest {
     void twoMakesAreComparedInIt() {
         List<CompareRow> rows = CompareInputs.of(read(with("\n  fringe: 4")), read(with("\n  fringe: 5")), TABLE);
         assertThat(rows).singleElement().satisfies(r -> {
-            assertThat(r.what()).isEqualTo("style fringe");
+            assertThat(Voice.plain().say(r.what())).isEqualTo("style fringe");
             assertThat(r.a()).hasValue(40);
             assertThat(r.b()).hasValue(50);
         });
