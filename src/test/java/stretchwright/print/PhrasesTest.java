@@ -63,7 +63,7 @@ class PhrasesTest {
                     "wrap calf:",
                     "pose lengths: {back waist to front waist: [70, 78]}",
                     "reaches pose: true",
-                    "other papers", "after wearing", "after wearing:", "[\"\']?after wearing[\"\']?\\s*:.*", "date: ", "symptom: ", "answer: \"", "change: ", "\"answer\": \"", "\"after wearing\": [{\"date\": \"", "\", \"symptom\": \"", "\"change\": {", "fabric.usable width", "style.lay.match print at")),
+                    "other papers", "after wearing", "after wearing:", "[\\\"']?after wearing[\\\"']?\\\\s*:.*", "date: ", "symptom: ", "answer: \\\"", "change: ", "\\\"answer\\\": \\\"", "\\\"after wearing\\\": [{\\\"date\\\": \\\"", "\\\", \\\"symptom\\\": \\\"", "\\\"change\\\": {", "fabric.usable width", "style.lay.match print at")),
             Map.entry("names of pieces, edges, notches and notions, until they are types", List.of(
                     "back rise",
                     "waist elastic",
@@ -118,7 +118,7 @@ class PhrasesTest {
                     "Solid line",
                     "Artifact",
                     "Tabs")),
-            Map.entry("words of the report and of tables, for other programs", List.of("left and right", "as drawn", "as drawn and mirrored", "hair loop", "boot cover half", "pad pocket", "test strip across", "test strip along", " half", "spare ", "width ", "seam ", "taken across", "taken along", "taken crotch", "taken waistband", "taken hem", "dimensions per size", "row,name,figure,age,unit,stature,stature origin,stature spread", " origin,", " spread", "over boot", "figure skate", "near end", "far end")),
+            Map.entry("words of the report and of tables, for other programs", List.of("left and right", "as drawn", "as drawn and mirrored", "hair loop", "boot cover half", "pad pocket", "test strip across", "test strip along", " half", "spare ", "width ", "seam ", "taken across", "taken along", "taken crotch", "taken waistband", "taken hem", "dimensions per size", "row,name,figure,age,unit,stature,stature origin,stature spread", " origin,", " spread", "over boot", "figure skate")),
             Map.entry("what only developers see", List.of(" pages, ", " bytes)", "no finding")),
             Map.entry("what the system says", List.of("Broken pipe", "No space left on device", "Disk quota exceeded", "File name too long", "Read-only file system")),
             Map.entry("steps and threads inside the program", List.of("write ", "lay aside", "lay worker", "lay worker ", "strip lay")));
