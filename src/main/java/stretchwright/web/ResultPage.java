@@ -22,8 +22,7 @@ import stretchwright.sewing.SewingPlan;
 public record ResultPage(String id, Session session, Made made) {
 
     /** One verdict, its severity as a class and as told; the sign tells it apart without colour. */
-    public record Verdict(
-            String severity, String told, String sign, String about, String words, List<String> tried) {}
+    public record Verdict(String severity, String told, String sign, String about, String words, List<String> tried) {}
 
     public record File(String name, String kind) {}
 
@@ -141,12 +140,11 @@ public record ResultPage(String id, Session session, Made made) {
                 .fabric()
                 .roll()
                 .price()
-                .ifPresent(p -> lines.add(
-                        Tell.said("buy.price", Part.text(Voice.fixed(p.perMetre() * metres, 2)))));
+                .ifPresent(p -> lines.add(Tell.said("buy.price", Part.text(Voice.fixed(p.perMetre() * metres, 2)))));
         made.sewing()
                 .thread()
-                .forEach((machine, m) -> lines.add(
-                        Tell.said("buy.thread", machine.said(), Part.number(Math.ceil(m), 0))));
+                .forEach((machine, m) ->
+                        lines.add(Tell.said("buy.thread", machine.said(), Part.number(Math.ceil(m), 0))));
         return lines.stream().map(this::say).toList();
     }
 
@@ -189,10 +187,7 @@ public record ResultPage(String id, Session session, Made made) {
     public String place(SewingPlan.Operation o) {
         return o.stitch()
                 .map(s -> say(Tell.said(
-                        "result.place-stitch",
-                        o.place().said(),
-                        Part.text(Integer.toString(s.number())),
-                        s.said())))
+                        "result.place-stitch", o.place().said(), Part.text(Integer.toString(s.number())), s.said())))
                 .orElseGet(() -> say(o.place().said()));
     }
 

@@ -5,6 +5,6 @@ public final class SampleSaid {
     private SampleSaid() {}
 
     public static Said of(String words) {
-        return words.isEmpty() ? Said.NOTHING : Said.of("sample", "said", Part.text(words));
+        return words.isEmpty() ? Said.NOTHING : Said.of("sample", "words", Part.text(words));
     }
 }

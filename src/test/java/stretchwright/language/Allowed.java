@@ -27,8 +27,8 @@ final class Allowed {
     /** What rooms still write in English; goes when the last of them has moved. */
     private static final Map<String, List<String>> NOT_YET = Map.of();
 
-    private static final Pattern WRITTEN = Pattern.compile(
-            "(?m)\\b(?:name|instruction|note|thread|needle|kind): *([^#\\n,}\\]]+)");
+    private static final Pattern WRITTEN =
+            Pattern.compile("(?m)\\b(?:name|instruction|note|thread|needle|kind): *([^#\\n,}\\]]+)");
 
     private Allowed() {}
 
@@ -50,7 +50,12 @@ final class Allowed {
         Arrays.stream(Measure.values()).map(Measure::term).forEach(out::add);
         try (Stream<Path> reports = Files.walk(doors)) {
             for (Path report : reports.filter(p -> p.endsWith("report.json")).toList()) {
-                named(JsonMapper.builder().build().readTree(Files.readAllBytes(report)).path("pattern"), out);
+                named(
+                        JsonMapper.builder()
+                                .build()
+                                .readTree(Files.readAllBytes(report))
+                                .path("pattern"),
+                        out);
             }
         }
         return out;

@@ -24,8 +24,8 @@ final class PseudoBundles {
     /** Written below a folder that is to stand first in the class path. */
     static void write(Path folder) throws IOException {
         for (Path english : files()) {
-            Path pseudo = folder.resolve(ENGLISH.relativize(english))
-                    .resolveSibling(FILE.replace(".", "_" + LANGUAGE + "."));
+            Path pseudo =
+                    folder.resolve(ENGLISH.relativize(english)).resolveSibling(FILE.replace(".", "_" + LANGUAGE + "."));
             Files.createDirectories(pseudo.getParent());
             Files.write(
                     pseudo,

@@ -31,7 +31,8 @@ final class PseudoDoors {
     private static final String ONE = "examples/evening-practice.yaml";
     private static final String OTHER = "examples/hockey-boots.yaml";
     private static final Pattern INPUT = Pattern.compile("<input ([^>]*)>");
-    private static final Pattern SELECT = Pattern.compile("<select [^>]*name=\"([^\"]*)\"[^>]*>(.*?)</select>", Pattern.DOTALL);
+    private static final Pattern SELECT =
+            Pattern.compile("<select [^>]*name=\"([^\"]*)\"[^>]*>(.*?)</select>", Pattern.DOTALL);
     private static final Pattern OPTION = Pattern.compile("<option value=\"([^\"]*)\" selected");
 
     private final Path folder;
@@ -70,7 +71,10 @@ final class PseudoDoors {
 
     static List<String> examples() throws IOException {
         try (Stream<Path> all = Files.list(Path.of("examples"))) {
-            return all.map(Path::toString).filter(n -> n.endsWith(".yaml")).sorted().toList();
+            return all.map(Path::toString)
+                    .filter(n -> n.endsWith(".yaml"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -133,12 +137,15 @@ final class PseudoDoors {
                 t -> t.replace("hip girth: 96.1", "hip girht: 96.1\n    knee girth: 1"),
                 t -> t.replace("stretch across: 60 %", "stretch across: 0.6"),
                 t -> t.replace("  top girth: 29.0", "  top girth: 290"),
-                t -> t.replace("cuff: {height: 3.2}", "cuff: {height: 32}\n  growth: 3 cm\n  gusset: {length: 3, width: 40}"),
+                t -> t.replace(
+                        "cuff: {height: 3.2}", "cuff: {height: 32}\n  growth: 3 cm\n  gusset: {length: 3, width: 40}"),
                 t -> t.replace("rise: waist", "rise: 60\n  panel: {width: 29}\n  back: darts\n  side seam: shaped"),
                 t -> t.replace("crotch height: 77.2", "crotch height: 40"),
                 t -> t.replace("usable width: 147", "usable width: 21"),
                 t -> t.replace("lay: any", "lay: {way: folded crosswise, match print at: nowhere}"),
-                t -> t.replace("machines:", "after wearing:\n  - {date: soon, symptom: nothing, change: {waist: 1}}\nmachines:"),
+                t -> t.replace(
+                        "machines:",
+                        "after wearing:\n  - {date: soon, symptom: nothing, change: {waist: 1}}\nmachines:"),
                 t -> "[" + t,
                 t -> "");
         for (int i = 0; i < faults.size(); i++) {
@@ -189,7 +196,8 @@ final class PseudoDoors {
         Matcher m = INPUT.matcher(page);
         while (m.find()) {
             String name = attribute(m.group(1), "name");
-            boolean ticked = !m.group(1).contains("type=\"checkbox\"") || m.group(1).contains(" checked");
+            boolean ticked =
+                    !m.group(1).contains("type=\"checkbox\"") || m.group(1).contains(" checked");
             if (!name.isEmpty() && ticked) {
                 pairs.add(name + "=" + encoded(attribute(m.group(1), "value")));
             }

@@ -32,9 +32,7 @@ class PseudoLanguageTest {
         Path doors = Files.createDirectories(FOLDER.resolve("doors"));
         PseudoBundles.write(bundles);
         int code = started(bundles, doors);
-        assertThat(code)
-                .as(Files.readString(FOLDER.resolve("doors.log")))
-                .isZero();
+        assertThat(code).as(Files.readString(FOLDER.resolve("doors.log"))).isZero();
         Unmarked unmarked = new Unmarked(Allowed.of(doors));
         Map<String, List<String>> found = new TreeMap<>();
         try (Stream<Path> files = Files.walk(doors)) {
@@ -52,8 +50,10 @@ class PseudoLanguageTest {
     @Test
     void theGuardFindsEnglish() {
         Unmarked unmarked = new Unmarked(List.of("hip girth"));
-        assertThat(unmarked.in("\u00abA whole \u00abinner\u00bb sentence.\u00bb 12 mm 3 in")).isEmpty();
-        assertThat(unmarked.in("examples/a.yaml: hip girth: \u00abis missing.\u00bb")).isEmpty();
+        assertThat(unmarked.in("\u00abA whole \u00abinner\u00bb sentence.\u00bb 12 mm 3 in"))
+                .isEmpty();
+        assertThat(unmarked.in("examples/a.yaml: hip girth: \u00abis missing.\u00bb"))
+                .isEmpty();
         assertThat(unmarked.in("\u00abOne.\u00bb Another sentence. \u00abThree.\u00bb"))
                 .containsExactly("Another sentence");
         assertThat(unmarked.in("\u00abnever shut")).isNotEmpty();

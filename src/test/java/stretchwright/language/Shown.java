@@ -45,7 +45,9 @@ final class Shown {
     private static List<String> printed(String text) {
         String rest = text.substring(text.indexOf('\n') + 1).strip();
         boolean json = rest.startsWith("{") || rest.startsWith("[");
-        return json ? sentences(JsonMapper.builder().build().readTree(rest)) : rest.lines().toList();
+        return json
+                ? sentences(JsonMapper.builder().build().readTree(rest))
+                : rest.lines().toList();
     }
 
     private static List<String> markup(String text) {
@@ -111,7 +113,8 @@ final class Shown {
                 walk(key, child, told);
             }
         });
-        for (Map.Entry<String, JsonNode> entry : node.isObject() ? node.properties() : Set.<Map.Entry<String, JsonNode>>of()) {
+        for (Map.Entry<String, JsonNode> entry :
+                node.isObject() ? node.properties() : Set.<Map.Entry<String, JsonNode>>of()) {
             walk(entry.getKey(), entry.getValue(), told);
         }
     }

@@ -11,7 +11,8 @@ final class Unmarked {
     /** Two words of letters. */
     private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,}[\\s,;:.()/'-]+\\p{L}{2,}.*");
 
-    private static final Pattern FILE = Pattern.compile("[\\w./-]+\\.(yaml|json|csv|pdf|svg|png|dxf|plt|html|md|zip|java)\\b");
+    private static final Pattern FILE =
+            Pattern.compile("[\\w./-]+\\.(yaml|json|csv|pdf|svg|png|dxf|plt|html|md|zip|java)\\b");
     private static final Pattern UNIT = Pattern.compile("\\b(mm|cm2?|m|in|yd|kPa|mmHg|N|kN|g|dpi|sq|L|R|A|B)\\b");
 
     private final Pattern allowed;

@@ -43,7 +43,8 @@ final class Source {
     static List<Source> of(String room) {
         Path top = Path.of("src/main/java/stretchwright", room);
         try (Stream<Path> files = Files.walk(top)) {
-            return files.filter(f -> f.toString().endsWith(".java") && !speaksForItself(top, f.getParent()))
+            return files.filter(f -> f.toString().endsWith(".java")
+                            && !speaksForItself(top, java.util.Objects.requireNonNull(f.getParent())))
                     .sorted()
                     .map(Source::read)
                     .toList();
