@@ -7,6 +7,8 @@ import java.util.Optional;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.fit.Subject;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 
 /**
@@ -16,12 +18,23 @@ import stretchwright.ground.Voice;
  */
 public record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdict> b) {
     public enum Status {
-        NEW,
-        WORSE,
-        SAME,
-        MILDER,
-        GONE;
+        NEW(Tell.said("status.new")),
+        WORSE(Tell.said("status.worse")),
+        SAME(Tell.said("status.same")),
+        MILDER(Tell.said("status.milder")),
+        GONE(Tell.said("status.gone"));
 
+        private final Said said;
+
+        Status(Said said) {
+            this.said = said;
+        }
+
+        public Said said() {
+            return said;
+        }
+
+        /** As written in comparisons for other programs. */
         public String word() {
             return name().toLowerCase(Locale.ROOT);
         }
@@ -34,12 +47,16 @@ public record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdic
 
     /** Such as "new caution: knee: ...". */
     public String line(Voice voice) {
-        String severity = status == Status.MILDER || status == Status.WORSE
-                ? voice.say(a.orElseThrow().severity().said()) + " -> "
-                        + voice.say(b.orElseThrow().severity().said())
-                : voice.say(said().severity().said());
-        return "  " + status.word() + " " + severity + ": " + voice.say(said().about()) + ": "
-                + voice.say(said().message());
+        boolean moved = status == Status.MILDER || status == Status.WORSE;
+        Part severity = moved
+                ? Tell.said(
+                        "compare.moved",
+                        a.orElseThrow().severity().said(),
+                        b.orElseThrow().severity().said())
+                : said().severity().said();
+        return "  "
+                + voice.say(Tell.said(
+                        "compare.line", status.said(), severity, said().about(), said().message()));
     }
 
     public static List<CompareVerdict> of(FitReport a, FitReport b) {
