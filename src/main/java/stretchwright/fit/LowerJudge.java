@@ -14,6 +14,7 @@ import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Notion;
@@ -117,7 +118,7 @@ final class LowerJudge {
                 .orElseThrow();
         double edge = Double.POSITIVE_INFINITY;
         for (Piece leg : pattern.legs()) {
-            Edge hem = leg.edge("hem");
+            Edge hem = leg.edge(EdgeName.HEM);
             double y =
                     hem.line().points().stream().mapToDouble(p -> p.y()).min().orElseThrow();
             edge = Math.min(edge, y - style.cuffHeight().orElse(0));

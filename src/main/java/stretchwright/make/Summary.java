@@ -87,7 +87,7 @@ final class Summary {
             Part cloth = Part.text(c.fabric().roll().name());
             Part pieces = Part.listed(
                     Join.COMMA,
-                    c.pieces().stream().map(p -> Part.text(p.name())).toList());
+                    c.pieces().stream().map(p -> p.name().said()).toList());
             Part way = c.lay().method().said();
             out.add(
                     c.fabric().roll().shape().outline().isPresent()

@@ -6,12 +6,12 @@ import stretchwright.ground.Said;
 /**
  * How the width at a level was found.
  *
- * @param leg "left" or "right" where the legs differ, else empty
+ * @param leg of which it is
  * @param reduction share planned to be taken off the girth there
  * @param wanted the pressure wanted there, kPa; empty where hold means a share of the stretch or a fixed reduction
  * @param bound what kept the width from giving it
  */
-public record LevelHold(Level.Name level, String leg, double reduction, OptionalDouble wanted, Bound bound) {
+public record LevelHold(Level.Name level, WhichLeg leg, double reduction, OptionalDouble wanted, Bound bound) {
     /** What decides a width. */
     public enum Bound {
         /** Nothing: the wanted hold is reached. */

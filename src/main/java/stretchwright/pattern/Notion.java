@@ -13,4 +13,4 @@ package stretchwright.pattern;
  * @param edge edge of that piece
  */
 public record Notion(
-        String name, int count, double width, double cut, double worn, double ends, String piece, String edge) {}
+        String name, int count, double width, double cut, double worn, double ends, PieceName piece, EdgeName edge) {}

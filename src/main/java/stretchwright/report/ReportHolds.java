@@ -4,6 +4,7 @@ import stretchwright.fabric.Laplace;
 import stretchwright.ground.Numbers;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.WhichLeg;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -14,8 +15,8 @@ final class ReportHolds {
     static void holds(ArrayNode out, Pattern pattern) {
         for (LevelHold hold : pattern.holds()) {
             ObjectNode one = out.addObject().put("level", hold.level().word());
-            if (!hold.leg().isEmpty()) {
-                one.put("leg", hold.leg());
+            if (hold.leg() != WhichLeg.BOTH) {
+                one.put("leg", hold.leg().word());
             }
             one.put("reduction", Numbers.share(hold.reduction()));
             hold.wanted()

@@ -119,8 +119,8 @@ public final class WearingFit {
 
     private static Part ofLeg(Level level) {
         return switch (level.leg()) {
-            case "left" -> Tell.said("moved.left", level.name().said());
-            case "right" -> Tell.said("moved.right", level.name().said());
+            case LEFT -> Tell.said("moved.left", level.name().said());
+            case RIGHT -> Tell.said("moved.right", level.name().said());
             default -> level.name().said();
         };
     }

@@ -1,6 +1,8 @@
 package stretchwright.print.kit;
 
 import java.util.Locale;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import stretchwright.ground.Wording;
 
 /**
@@ -14,6 +16,11 @@ public final class Phrases {
     private static final Wording ENGLISH = new Wording("stretchwright.print.words", Locale.ROOT);
 
     private Phrases() {}
+
+    /** A name of the pattern's, or another term without a length in it. */
+    public static String said(Said term) {
+        return Voice.plain().say(term);
+    }
 
     /** @param filled in for {0}, {1}, ...: text, numbers as {@link Amounts} writes them */
     public static String of(String key, String... filled) {
