@@ -19,6 +19,7 @@ import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
@@ -128,7 +129,7 @@ final class Cover {
         double ring = 2 * cover.edge(EdgeName.LOWER_EDGE).length();
         double cut = Grid.snap(ring * ELASTIC_SHARE + OVERLAP);
         return new Notion(
-                "sole elastic", cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), EdgeName.LOWER_EDGE);
+                NotionName.SOLE_ELASTIC, cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), EdgeName.LOWER_EDGE);
     }
 
     static List<Reason> reasons(Order order, Piece cover, PieceName leg) {

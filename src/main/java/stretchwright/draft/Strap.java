@@ -9,6 +9,7 @@ import stretchwright.ground.Part;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
@@ -93,7 +94,7 @@ final class Strap {
         double width = order.style().lower().strapWidth().getAsDouble();
         double cut = Grid.snap(way * (1 - TAUT) + 2 * FASTENING);
         EdgeName edge = end.name().is(PieceKind.CUFF) ? EdgeName.LOWER_EDGE : EdgeName.HEM;
-        Notion strap = new Notion("strap", 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge);
+        Notion strap = new Notion(NotionName.STRAP, 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge);
         return Optional.of(new Reasoned<>(
                 strap,
                 List.of(Ruled.of(

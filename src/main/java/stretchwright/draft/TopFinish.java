@@ -11,6 +11,7 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
@@ -164,7 +165,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         if (band.elastic().isPresent()) {
             Ruled cut = elastic(order);
             bought.add(
-                    new Notion("waist elastic", 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
+                    new Notion(
+                            NotionName.WAIST_ELASTIC, 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
             why.add(cut.reason(Dimension.of(What.WAIST_ELASTIC_CUT_LENGTH)));
         }
         if (band.drawstring()) {
@@ -173,7 +175,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
                     Tell.said("rule.cord", Part.length(CORD_END)),
                     Tell.said("source.bands-practice"),
                     Frame.topGirthInput(order));
-            bought.add(new Notion("cord", 1, CORD_WIDTH, cut.value(), girth, CORD_END, piece, edge));
+            bought.add(new Notion(NotionName.CORD, 1, CORD_WIDTH, cut.value(), girth, CORD_END, piece, edge));
             why.add(cut.reason(Dimension.of(What.CORD_CUT_LENGTH)));
         }
         return new TopFinish(all, width, bought, why);

@@ -37,11 +37,11 @@ public final class ReportPattern {
                     .put("height", Numbers.mm(level.height()))
                     .put("width", Numbers.mm(level.width()));
         }
-        ReportHolds.holds(out.putArray("holds"), pattern);
+        ReportHolds.holds(out.putArray("holds"), pattern, voice);
         ArrayNode notions = out.putArray("notions");
         for (Notion n : pattern.notions()) {
             notions.addObject()
-                    .put("name", n.name())
+                    .put("name", n.name().word())
                     .put("count", n.count())
                     .put("width", Numbers.mm(n.width()))
                     .put("cut", Numbers.mm(n.cut()))

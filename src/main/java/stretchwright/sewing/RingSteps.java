@@ -8,6 +8,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Said;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
@@ -112,7 +113,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
         Piece piece = pattern.piece(ring(kind, join).piece());
         boolean elastic = kind == BAND
                 && !twoLayers(kind)
-                && LowerSteps.notion(pattern, Named.WAIST_ELASTIC).isPresent();
+                && LowerSteps.notion(pattern, NotionName.WAIST_ELASTIC).isPresent();
         return Step.unsewn(
                 folding(kind),
                 Place.TABLE,

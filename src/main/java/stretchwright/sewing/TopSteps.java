@@ -11,6 +11,7 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
@@ -26,15 +27,15 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
         SeamGroup.of(pattern, Seam.Role.KEY_POCKET_HEM).map(this::pocketHem).ifPresent(steps::add);
         SeamGroup.of(pattern, Seam.Role.KEY_POCKET).map(this::pocket).ifPresent(steps::add);
         eyelets().ifPresent(steps::add);
-        notion(Named.WAIST_ELASTIC).map(this::elastic).ifPresent(steps::add);
+        notion(NotionName.WAIST_ELASTIC).map(this::elastic).ifPresent(steps::add);
         SeamGroup.of(pattern, Seam.Role.WAISTBAND_TOP).map(this::top).ifPresent(steps::add);
         row().ifPresent(steps::add);
         SeamGroup.of(pattern, Seam.Role.CASING).map(this::casing).ifPresent(steps::add);
-        notion(Named.CORD).map(this::cord).ifPresent(steps::add);
+        notion(NotionName.CORD).map(this::cord).ifPresent(steps::add);
         return steps;
     }
 
-    private Optional<Notion> notion(String name) {
+    private Optional<Notion> notion(NotionName name) {
         return LowerSteps.notion(pattern, name);
     }
 
@@ -147,7 +148,7 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
         return with(MarkName.ROW_BELOW_THE_ELASTIC, MarkName.ROW_BELOW_THE_CORD).map(piece -> {
             Tool tool = kit.hem();
             double length = 2 * piece.edge(EdgeName.LOWER_EDGE).length();
-            boolean elastic = notion(Named.WAIST_ELASTIC).isPresent();
+            boolean elastic = notion(NotionName.WAIST_ELASTIC).isPresent();
             boolean below = piece.marks().stream().anyMatch(m -> m.name() == MarkName.ROW_BELOW_THE_ELASTIC);
             MarkName row = below ? MarkName.ROW_BELOW_THE_ELASTIC : MarkName.ROW_BELOW_THE_CORD;
             return Step.sewn(

@@ -17,6 +17,7 @@ import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -127,7 +128,7 @@ public final class WearingFit {
 
     private static double elastic(Pattern pattern) {
         return pattern.notions().stream()
-                .filter(n -> n.name().equals("waist elastic"))
+                .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
                 .mapToDouble(Notion::cut)
                 .sum();
     }

@@ -19,6 +19,7 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
@@ -226,8 +227,8 @@ final class TopInvariants {
             case "key pocket: depth" ->
                 Optional.of(pattern.piece(PieceName.of(PieceKind.KEY_POCKET)).edge(EdgeName.LEFT_SIDE).length());
             case "waist elastic: cut length" ->
-                Optional.of(notion(pattern, "waist elastic").cut());
-            case "cord: cut length" -> Optional.of(notion(pattern, "cord").cut());
+                Optional.of(notion(pattern, NotionName.WAIST_ELASTIC).cut());
+            case "cord: cut length" -> Optional.of(notion(pattern, NotionName.CORD).cut());
             case "leg: dart width" ->
                 Optional.of(pattern.piece(PieceName.of(PieceKind.LEG))
                         .edge(EdgeName.DART_BACK_LEG)
@@ -243,9 +244,9 @@ final class TopInvariants {
         };
     }
 
-    private static Notion notion(Pattern pattern, String name) {
+    private static Notion notion(Pattern pattern, NotionName name) {
         return pattern.notions().stream()
-                .filter(n -> n.name().equals(name))
+                .filter(n -> n.name() == name)
                 .findFirst()
                 .orElseThrow();
     }
