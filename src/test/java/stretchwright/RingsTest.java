@@ -33,11 +33,7 @@ class RingsTest {
             "cli.AfterCommand",
             new Left(
                     13,
-                    "Commands lists the subcommands, as picocli wants it, and each of them asks it for its streams"),
-            "intake.ChoiceKind",
-            new Left(
-                    11,
-                    "a row of the table of keys leads into the make file's record, and the record keeps the answers by row"));
+                    "Commands lists the subcommands, as picocli wants it, and each of them asks it for its streams"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

@@ -19,7 +19,6 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothWidths;
 import stretchwright.lay.nest.LayClock;
@@ -134,7 +133,8 @@ public final class ClothNeeds {
         ClothNeeds trials = new ClothNeeds(unread(make), body.orElseThrow(), own(make), make);
         trials.pattern(MOST, AMPLE, findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(
+                    findings.all().stream().map(f -> f.in(make.unit())).toList());
         }
         return trials.needs();
     }

@@ -36,7 +36,7 @@ public final class Measuring {
         boolean taken = TakenCheck.pass(measured, findings);
         Findings aboutLegs = new Findings("");
         Map<Measure, Double> judged = LegCheck.judged(measured, aboutLegs);
-        aboutLegs.all().forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+        aboutLegs.all().forEach(f -> findings.add(f.key(), f.wrong(), f.right()));
         boolean plausible = Plausibility.check(measured.figure(), measured.age(), judged, findings);
         if (!taken || !plausible || !aboutLegs.isEmpty() || !TakenCheck.legsInOrder(measured, findings)) {
             return Optional.empty();

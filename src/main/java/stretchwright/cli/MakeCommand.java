@@ -21,7 +21,7 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.PrintTerms;
+import stretchwright.intake.PrintKeys;
 import stretchwright.make.Made;
 import stretchwright.print.kit.FileGroup;
 
@@ -69,7 +69,7 @@ final class MakeCommand extends Task {
     /** Those of the option; empty where it was left out. */
     private Set<FileGroup> groups(List<Finding> wrong) {
         Findings findings = new Findings("make");
-        Set<FileGroup> groups = PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+        Set<FileGroup> groups = PrintKeys.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());
         return groups;
     }

@@ -42,7 +42,7 @@ final class WearerReader {
         wearer.ifPresent(w -> {
             Findings about = given.findings().in(given.unit().orElse(Unit.MM));
             Measuring.body(w.measured(), about);
-            given.findings().addAll(OwnUnit.findings(about.all(), given.unit().orElse(Unit.MM)));
+            given.findings().addAll(about.all());
         });
         return wearer;
     }

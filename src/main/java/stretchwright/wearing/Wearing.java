@@ -10,7 +10,6 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.intake.WearingApplied;
 import stretchwright.intake.WearingEntry;
 import stretchwright.intake.WearingKey;
@@ -138,7 +137,7 @@ public final class Wearing {
     }
 
     public List<Finding> findings() {
-        return OwnUnit.findings(findings, make.unit());
+        return findings.stream().map(f -> f.in(make.unit())).toList();
     }
 
     /** Whether the cure is in the pattern, and not in cloth, cutting or sewing. */

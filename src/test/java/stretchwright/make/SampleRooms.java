@@ -22,6 +22,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Said;
+import stretchwright.ground.SampleSaid;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
@@ -56,7 +57,10 @@ public final class SampleRooms implements Stages {
                     m, mm == null ? new Value(500, Value.Origin.ESTIMATED, 25) : new Value(mm, Value.Origin.GIVEN, 5));
         }
         if (given.getOrDefault(Measure.WAIST_GIRTH, 0.0) > 2000) {
-            findings.add("wearer.measurements.waist girth", "is at odds with the hip girth.", "Measure again.");
+            findings.add(
+                    "wearer.measurements.waist girth",
+                    SampleSaid.of("is at odds with the hip girth."),
+                    SampleSaid.of("Measure again."));
             return Optional.empty();
         }
         return Optional.of(new Body(measured.figure(), measured.age(), values));

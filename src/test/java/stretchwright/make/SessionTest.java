@@ -23,6 +23,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.ground.SampleSaid;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintTerms;
 import stretchwright.lay.ClothLay;
@@ -192,7 +193,7 @@ class SessionTest {
         public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
             count("draft");
             if (wrong) {
-                findings.add("style", "is wrong.", "");
+                findings.add("style", SampleSaid.of("is wrong."), SampleSaid.of(""));
                 return Optional.empty();
             }
             return real.draft(body, make, findings);
