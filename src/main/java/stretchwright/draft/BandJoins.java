@@ -28,8 +28,10 @@ final class BandJoins {
         }
         List<Piece> bands =
                 pieces.stream().filter(p -> p.name().kind().isBand()).toList();
-        Seam.Side top =
-                new Seam.Side(legs.get(0).with(EdgeName.WAIST_EDGE).name(), EdgeName.WAIST_EDGE, LegSet.around(legs, EdgeName.WAIST_EDGE));
+        Seam.Side top = new Seam.Side(
+                legs.get(0).with(EdgeName.WAIST_EDGE).name(),
+                EdgeName.WAIST_EDGE,
+                LegSet.around(legs, EdgeName.WAIST_EDGE));
         if (bands.isEmpty()) {
             double turn = legs.get(0).allowance(EdgeName.WAIST_EDGE);
             seams.add(new Seam(Seam.Role.CASING, "casing", List.of(top), 0, turn, 1));
@@ -49,7 +51,12 @@ final class BandJoins {
         }
         if (!bands.isEmpty()) {
             seams.add(Joins.seam(
-                    style, Seam.Role.WAISTBAND_JOIN, "waistband join", 1, top, round(bands.get(0), EdgeName.LOWER_EDGE)));
+                    style,
+                    Seam.Role.WAISTBAND_JOIN,
+                    "waistband join",
+                    1,
+                    top,
+                    round(bands.get(0), EdgeName.LOWER_EDGE)));
         }
         pieces.stream().filter(p -> p.name().is(PieceKind.KEY_POCKET)).forEach(p -> keyPocket(p, seams));
         return seams;

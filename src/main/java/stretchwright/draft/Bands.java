@@ -126,21 +126,42 @@ final class Bands {
 
     private static Piece cuff(WhichLeg leg, int cut, double width, double height, Style style) {
         double end = style.allowance(Seam.Role.CUFF_ENDS);
-        List<Edge> edges =
-                rectangle(width, 2 * height, style.allowance(Seam.Role.CUFF_JOIN), EdgeName.RIGHT_END, end, EdgeName.LEFT_END, end);
+        List<Edge> edges = rectangle(
+                width,
+                2 * height,
+                style.allowance(Seam.Role.CUFF_JOIN),
+                EdgeName.RIGHT_END,
+                end,
+                EdgeName.LEFT_END,
+                end);
         Edge lower = edges.get(0);
         Edge upper = edges.get(2);
         List<Notch> notches = List.of(
                 Outline.notch(NotchName.CENTRE, lower, lower.length() / 2, Notch.Mark.SINGLE),
                 Outline.notch(NotchName.CENTRE, upper, upper.length() / 2, Notch.Mark.SINGLE));
-        return Piece.of(PieceName.of(PieceKind.CUFF, leg), cut, false, false, edges, grain(edges), notches, List.of(fold(edges)));
+        return Piece.of(
+                PieceName.of(PieceKind.CUFF, leg),
+                cut,
+                false,
+                false,
+                edges,
+                grain(edges),
+                notches,
+                List.of(fold(edges)));
     }
 
     /** A strip cut twice, to be folded along its length; its ends are caught inside the hem. */
     static Piece strap(double length, double width, double lap, Style style) {
-        List<Edge> edges =
-                rectangle(length, 2 * width, style.allowance(Seam.Role.STRAP_EDGES), EdgeName.RIGHT_END, lap, EdgeName.LEFT_END, lap);
-        return Piece.of(PieceName.of(PieceKind.STRAP), 2, false, false, edges, grain(edges), List.of(), List.of(fold(edges)));
+        List<Edge> edges = rectangle(
+                length,
+                2 * width,
+                style.allowance(Seam.Role.STRAP_EDGES),
+                EdgeName.RIGHT_END,
+                lap,
+                EdgeName.LEFT_END,
+                lap);
+        return Piece.of(
+                PieceName.of(PieceKind.STRAP), 2, false, false, edges, grain(edges), List.of(), List.of(fold(edges)));
     }
 
     private static List<Edge> rectangle(

@@ -82,7 +82,8 @@ final class Casing {
         for (Edge edge : leg.edges()) {
             if (edge.name().isWaist()) {
                 marks.add(new Mark(MarkName.FOLD_THE_CASING_DOWN_ALONG_HERE, Mark.Kind.FOLD, edge.line()));
-                marks.add(new Mark(MarkName.ROW_THAT_CLOSES_THE_CASING, Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
+                marks.add(new Mark(
+                        MarkName.ROW_THAT_CLOSES_THE_CASING, Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
             }
         }
         return leg.with(leg.notches(), marks);

@@ -122,14 +122,24 @@ final class Cover {
 
     static Level level(Order order, Piece cover, WhichLeg leg) {
         return new Level(
-                Level.Name.HEM, hemHeight(order), 2 * cover.edge(EdgeName.LOWER_EDGE).length(), leg);
+                Level.Name.HEM,
+                hemHeight(order),
+                2 * cover.edge(EdgeName.LOWER_EDGE).length(),
+                leg);
     }
 
     static Notion elastic(Piece cover) {
         double ring = 2 * cover.edge(EdgeName.LOWER_EDGE).length();
         double cut = Grid.snap(ring * ELASTIC_SHARE + OVERLAP);
         return new Notion(
-                NotionName.SOLE_ELASTIC, cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), EdgeName.LOWER_EDGE);
+                NotionName.SOLE_ELASTIC,
+                cover.cut() / 2,
+                ELASTIC_WIDTH,
+                cut,
+                ring,
+                OVERLAP,
+                cover.name(),
+                EdgeName.LOWER_EDGE);
     }
 
     static List<Reason> reasons(Order order, Piece cover, PieceName leg) {
@@ -164,7 +174,8 @@ final class Cover {
                                 order.hem())
                         .reason(Dimension.of(cover.name(), What.LOWER_EDGE)),
                 Ruled.of(
-                                CoverFront.nearest(cover.edge(EdgeName.FRONT_EDGE).line(), Point.ORIGIN),
+                                CoverFront.nearest(
+                                        cover.edge(EdgeName.FRONT_EDGE).line(), Point.ORIGIN),
                                 Tell.said("rule.cover-heel"),
                                 SOURCE,
                                 Inputs.measured(Tell.said("input.boot-heel-girth"), boot.heelGirth()),

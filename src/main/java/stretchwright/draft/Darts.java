@@ -108,10 +108,15 @@ final class Darts {
                 leg.edges(),
                 List.of(
                         backEdge,
-                        new Edge(EdgeName.MOUTH_OF_THE_DART, Path.of(back, peak, front), waist.allowance(), waist.turned()),
+                        new Edge(
+                                EdgeName.MOUTH_OF_THE_DART,
+                                Path.of(back, peak, front),
+                                waist.allowance(),
+                                waist.turned()),
                         frontEdge));
         List<Mark> marks = new ArrayList<>(leg.marks());
-        marks.add(new Mark(MarkName.FOLD_THE_DART, Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
+        marks.add(new Mark(
+                MarkName.FOLD_THE_DART, Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
         return Piece.of(
                         leg.name(),
                         leg.cut(),
@@ -126,8 +131,9 @@ final class Darts {
 
     /** A leg with a dart, or the part of one that carries it, cut straight across the dart's mouth: it is folded, not cut out. */
     static Piece cutAcross(Piece leg) {
-        Optional<Mark> fold =
-                leg.marks().stream().filter(m -> m.name() == MarkName.FOLD_THE_DART).findFirst();
+        Optional<Mark> fold = leg.marks().stream()
+                .filter(m -> m.name() == MarkName.FOLD_THE_DART)
+                .findFirst();
         if (fold.isEmpty()) {
             return leg;
         }
@@ -165,7 +171,8 @@ final class Darts {
         leg.notches().stream().filter(n -> n.edge() != EdgeName.WAIST_EDGE).forEach(out::add);
         double side = (back.length() + front.length()) / 2;
         Edge on = side > back.length() ? front : back;
-        out.add(Outline.notch(NotchName.SIDE, on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
+        out.add(Outline.notch(
+                NotchName.SIDE, on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
         out.add(Outline.notch(NotchName.DART, back, back.length(), Notch.Mark.SINGLE));
         out.add(Outline.notch(NotchName.DART, front, 0, Notch.Mark.SINGLE));
         return out;

@@ -73,8 +73,11 @@ public final class Draft {
         List<Leg> legs = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
         for (Side side : Side.values()) {
-            Optional<Leg> leg =
-                    Leg.matching(order.on(order.body().leg(side), side == Side.LEFT ? WhichLeg.LEFT : WhichLeg.RIGHT), frame, mean, findings);
+            Optional<Leg> leg = Leg.matching(
+                    order.on(order.body().leg(side), side == Side.LEFT ? WhichLeg.LEFT : WhichLeg.RIGHT),
+                    frame,
+                    mean,
+                    findings);
             if (leg.isEmpty()) {
                 return Optional.empty();
             }
@@ -93,8 +96,7 @@ public final class Draft {
                 .filter(pattern -> BandCheck.turnsDown(pattern, order, findings));
     }
 
-    private static Pattern assemble(
-            Order order, Frame frame, List<Piece> drawn, LegParts parts, List<Leg> legs) {
+    private static Pattern assemble(Order order, Frame frame, List<Piece> drawn, LegParts parts, List<Leg> legs) {
         Style style = order.style();
         TopFinish finish = TopFinish.of(order, parts.legs());
         List<Piece> pieces = new ArrayList<>();

@@ -161,7 +161,8 @@ public final class DraftCheck {
     private static double width(Piece leg, double height) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (EdgeName name : List.of(EdgeName.BACK_INSEAM, EdgeName.BACK_CROTCH, EdgeName.FRONT_CROTCH, EdgeName.FRONT_INSEAM)) {
+        for (EdgeName name :
+                List.of(EdgeName.BACK_INSEAM, EdgeName.BACK_CROTCH, EdgeName.FRONT_CROTCH, EdgeName.FRONT_INSEAM)) {
             Path line = leg.edge(name).line();
             double along = line.alongAtHeight(height);
             if (along >= 0) {
@@ -187,7 +188,14 @@ public final class DraftCheck {
             say(back > front, seam, Tell.said("check.front-longer", mm(front - back)));
             say(higher > 0, Tell.said("about.waist"), Tell.said("check.back-lower", mm(-higher)));
         }
-        corner(leg, 180, FLAT, EdgeName.FRONT_CROTCH, EdgeName.FRONT_INSEAM, EdgeName.BACK_INSEAM, EdgeName.BACK_CROTCH);
+        corner(
+                leg,
+                180,
+                FLAT,
+                EdgeName.FRONT_CROTCH,
+                EdgeName.FRONT_INSEAM,
+                EdgeName.BACK_INSEAM,
+                EdgeName.BACK_CROTCH);
         corner(leg, 180, FLAT, EdgeName.FRONT_INSEAM, EdgeName.HEM, EdgeName.HEM, EdgeName.BACK_INSEAM);
         corner(leg, 90, SQUARE, EdgeName.BACK_CROTCH, EdgeName.WAIST_EDGE);
         corner(leg, 90, SQUARE, EdgeName.WAIST_EDGE, EdgeName.FRONT_CROTCH);

@@ -63,7 +63,8 @@ final class GussetCut {
     /** What goes off each inseam, mm; empty where no such kite exists. */
     static OptionalDouble taken(Piece leg, Parts.Gusset g) {
         double most = Math.min(
-                leg.edge(EdgeName.FRONT_INSEAM).length(), leg.edge(EdgeName.BACK_INSEAM).length());
+                leg.edge(EdgeName.FRONT_INSEAM).length(),
+                leg.edge(EdgeName.BACK_INSEAM).length());
         return Roots.between(
                 b -> along(cut(leg, true, g, b), g) + along(cut(leg, false, g, b), g) - g.length(), 0, most / 2);
     }
@@ -74,8 +75,10 @@ final class GussetCut {
     }
 
     private static double cut(Piece leg, boolean front, Parts.Gusset g, double taken) {
-        Path crotch = leg.edge(front ? EdgeName.FRONT_CROTCH : EdgeName.BACK_CROTCH).line();
-        Path inseam = leg.edge(front ? EdgeName.FRONT_INSEAM : EdgeName.BACK_INSEAM).line();
+        Path crotch =
+                leg.edge(front ? EdgeName.FRONT_CROTCH : EdgeName.BACK_CROTCH).line();
+        Path inseam =
+                leg.edge(front ? EdgeName.FRONT_INSEAM : EdgeName.BACK_INSEAM).line();
         // as seen from the crotch point
         Path upwards = front ? crotch.reversed() : crotch;
         Path downwards = front ? inseam : inseam.reversed();
@@ -86,8 +89,10 @@ final class GussetCut {
     static Piece leg(Piece leg, Parts.Gusset g, double taken, Style style) {
         double reach = reach(g);
         double allowance = style.allowance(Seam.Role.GUSSET);
-        Path backCrotch = Outline.after(leg.edge(EdgeName.BACK_CROTCH).line(), reach).onGrid();
-        Path frontInseam = Outline.after(leg.edge(EdgeName.FRONT_INSEAM).line(), taken).onGrid();
+        Path backCrotch =
+                Outline.after(leg.edge(EdgeName.BACK_CROTCH).line(), reach).onGrid();
+        Path frontInseam =
+                Outline.after(leg.edge(EdgeName.FRONT_INSEAM).line(), taken).onGrid();
         List<Edge> edges = new ArrayList<>();
         for (Edge e : leg.edges()) {
             Path line = e.line();
@@ -101,7 +106,8 @@ final class GussetCut {
                 case FRONT_CROTCH -> {
                     Path rest = Outline.before(line, e.length() - reach).onGrid();
                     edges.add(new Edge(e.name(), rest, e.allowance()));
-                    edges.add(new Edge(EdgeName.FRONT_GUSSET_EDGE, Path.of(rest.end(), frontInseam.start()), allowance));
+                    edges.add(
+                            new Edge(EdgeName.FRONT_GUSSET_EDGE, Path.of(rest.end(), frontInseam.start()), allowance));
                 }
                 case FRONT_INSEAM -> edges.add(new Edge(e.name(), frontInseam, e.allowance()));
                 default -> edges.add(e);
@@ -132,8 +138,8 @@ final class GussetCut {
             Edge edge = Outline.edge(edges, n.edge());
             switch (n.edge()) {
                 case FRONT_CROTCH, BACK_CROTCH -> {
-                    double from =
-                            NOTCH_SHARE * Outline.edge(edges, EdgeName.FRONT_CROTCH).length();
+                    double from = NOTCH_SHARE
+                            * Outline.edge(edges, EdgeName.FRONT_CROTCH).length();
                     double along = n.edge() == EdgeName.FRONT_CROTCH ? edge.length() - from : from;
                     out.add(Outline.notch(n.name(), edge, along, n.mark()));
                 }
@@ -162,8 +168,10 @@ final class GussetCut {
         double half = g.width() / 2;
         Point back = Point.ORIGIN;
         Point front = new Point(0, g.length());
-        Point onLeft = new Point(half, along(left.edge(EdgeName.BACK_GUSSET_EDGE).length(), g)).onGrid();
-        Point onRight = new Point(-half, along(right.edge(EdgeName.BACK_GUSSET_EDGE).length(), g)).onGrid();
+        Point onLeft =
+                new Point(half, along(left.edge(EdgeName.BACK_GUSSET_EDGE).length(), g)).onGrid();
+        Point onRight =
+                new Point(-half, along(right.edge(EdgeName.BACK_GUSSET_EDGE).length(), g)).onGrid();
         double allowance = style.allowance(Seam.Role.GUSSET);
         List<Edge> edges = List.of(
                 new Edge(EdgeName.LEFT_BACK_EDGE, Path.of(back, onLeft), allowance),
@@ -220,7 +228,8 @@ final class GussetCut {
         List<Seam> out = new ArrayList<>();
         out.add(seam(left, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.LEFT_FRONT_EDGE, "gusset left front", style));
         out.add(seam(left, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.LEFT_BACK_EDGE, "gusset left back", style));
-        out.add(seam(right, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.RIGHT_FRONT_EDGE, "gusset right front", style));
+        out.add(seam(
+                right, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.RIGHT_FRONT_EDGE, "gusset right front", style));
         out.add(seam(right, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.RIGHT_BACK_EDGE, "gusset right back", style));
         return out;
     }

@@ -159,7 +159,9 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         List<Level> out = new ArrayList<>();
         if (leg != WhichLeg.RIGHT) {
             double hip = widthAt(
-                    piece.edge(EdgeName.FRONT_CROTCH).line(), piece.edge(EdgeName.BACK_CROTCH).line(), top.hipHeight());
+                    piece.edge(EdgeName.FRONT_CROTCH).line(),
+                    piece.edge(EdgeName.BACK_CROTCH).line(),
+                    top.hipHeight());
             out.add(new Level(Level.Name.HIP, top.hipHeight(), 2 * hip));
         }
         Point start = frontInseam.start();

@@ -55,7 +55,8 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         if (!PartsCheck.panelKeepsItsWidth(parts, taken, findings)) {
             return Optional.empty();
         }
-        side.ifPresent(s -> reasons.add(s.reason(Dimension.of(PieceName.of(PieceKind.FRONT_LEG), Dimension.What.SIDE_TAKE_IN))));
+        side.ifPresent(s ->
+                reasons.add(s.reason(Dimension.of(PieceName.of(PieceKind.FRONT_LEG), Dimension.What.SIDE_TAKE_IN))));
         parts.panelWidth().ifPresent(w -> reasons.add(SideCut.panel(w)));
         Pockets pockets = new Pockets(order, findings);
         List<LegSet> sets = new ArrayList<>();
@@ -127,12 +128,29 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         Piece front = leg.pieces().get(0);
         Piece back = leg.pieces().get(leg.pieces().size() - 1);
         if (leg.pieces().size() == 2) {
-            return List.of(seam(style, Seam.Role.SIDE_SEAM, leg, "side seam", front, EdgeName.SIDE_EDGE, back, EdgeName.SIDE_EDGE));
+            return List.of(seam(
+                    style, Seam.Role.SIDE_SEAM, leg, "side seam", front, EdgeName.SIDE_EDGE, back, EdgeName.SIDE_EDGE));
         }
         Piece panel = leg.pieces().get(1);
         return List.of(
-                seam(style, Seam.Role.PANEL, leg, "front panel seam", front, EdgeName.SIDE_EDGE, panel, EdgeName.FRONT_EDGE),
-                seam(style, Seam.Role.PANEL, leg, "back panel seam", back, EdgeName.SIDE_EDGE, panel, EdgeName.BACK_EDGE));
+                seam(
+                        style,
+                        Seam.Role.PANEL,
+                        leg,
+                        "front panel seam",
+                        front,
+                        EdgeName.SIDE_EDGE,
+                        panel,
+                        EdgeName.FRONT_EDGE),
+                seam(
+                        style,
+                        Seam.Role.PANEL,
+                        leg,
+                        "back panel seam",
+                        back,
+                        EdgeName.SIDE_EDGE,
+                        panel,
+                        EdgeName.BACK_EDGE));
     }
 
     private static Seam seam(

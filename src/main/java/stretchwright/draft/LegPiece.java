@@ -55,7 +55,9 @@ final class LegPiece {
         if (knee > leg.curves().endHeight() + NOTCH_ROOM) {
             level(NotchName.KNEE, MarkName.KNEE, knee, edges, notches, marks);
         }
-        leg.line().bootTop().ifPresent(height -> level(NotchName.BOOT_TOP, MarkName.BOOT_TOP, height, edges, notches, marks));
+        leg.line()
+                .bootTop()
+                .ifPresent(height -> level(NotchName.BOOT_TOP, MarkName.BOOT_TOP, height, edges, notches, marks));
         footNotches(style, edges.get(0), notches);
         change(leg, knee, edges, marks);
         double low = leg.curves().endHeight();

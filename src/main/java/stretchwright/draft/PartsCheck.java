@@ -88,7 +88,8 @@ final class PartsCheck {
                     Tell.said("gusset.exchanged-help"));
         }
         double curve = Math.min(
-                piece.edge(EdgeName.FRONT_CROTCH).length(), piece.edge(EdgeName.BACK_CROTCH).length());
+                piece.edge(EdgeName.FRONT_CROTCH).length(),
+                piece.edge(EdgeName.BACK_CROTCH).length());
         double most = curve - ABOVE_GUSSET;
         if (GussetCut.reach(g) > most) {
             findings.add(

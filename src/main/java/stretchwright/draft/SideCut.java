@@ -139,7 +139,8 @@ final class SideCut {
                 case WAIST_EDGE -> {
                     edges.add(new Edge(e.name(), waist(e.line(), back, front, from, to), e.allowance(), e.turned()));
                     if (front != null) {
-                        edges.add(new Edge(back == null ? EdgeName.SIDE_EDGE : EdgeName.FRONT_EDGE, front.reversed(), seam()));
+                        edges.add(new Edge(
+                                back == null ? EdgeName.SIDE_EDGE : EdgeName.FRONT_EDGE, front.reversed(), seam()));
                     }
                 }
                 default -> {
@@ -149,8 +150,7 @@ final class SideCut {
                 }
             }
         }
-        PieceKind kind =
-                front == null ? PieceKind.FRONT_LEG : back == null ? PieceKind.BACK_LEG : PieceKind.SIDE_PANEL;
+        PieceKind kind = front == null ? PieceKind.FRONT_LEG : back == null ? PieceKind.BACK_LEG : PieceKind.SIDE_PANEL;
         List<Mark> marks = new ArrayList<>(Outline.levels(leg.marks(), edges));
         leg.marks().stream().filter(m -> ownOf(m, from, to)).forEach(marks::add);
         Piece part = Piece.of(
@@ -243,8 +243,7 @@ final class SideCut {
         for (Notch n : leg.notches()) {
             if (n.edge() == EdgeName.HEM) {
                 quarter(n, Outline.edge(edges, EdgeName.HEM), out);
-            } else if (n.edge() != EdgeName.WAIST_EDGE
-                    && edges.stream().anyMatch(e -> e.name() == n.edge())) {
+            } else if (n.edge() != EdgeName.WAIST_EDGE && edges.stream().anyMatch(e -> e.name() == n.edge())) {
                 out.add(n);
             }
         }
@@ -282,8 +281,10 @@ final class SideCut {
 
     /** The side notch of the waist edge: half of all parts' length from centre back, on the part it falls on. */
     static List<Piece> withSideNotch(List<Piece> parts) {
-        double left =
-                parts.stream().mapToDouble(p -> p.edge(EdgeName.WAIST_EDGE).length()).sum() / 2;
+        double left = parts.stream()
+                        .mapToDouble(p -> p.edge(EdgeName.WAIST_EDGE).length())
+                        .sum()
+                / 2;
         List<Piece> out = new ArrayList<>();
         for (int i = parts.size() - 1; i >= 0; i--) {
             Piece part = parts.get(i);

@@ -84,8 +84,9 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         List<Mark> inside = style.top().band().keyPocket().isPresent()
                 ? List.of(KeyPocket.place(contour, contour.lower() / 2, style))
                 : List.of();
-        List<Piece> pieces =
-                List.of(contour.piece(PieceName.of(PieceKind.WAISTBAND), style, List.of()), contour.piece(PieceName.of(PieceKind.WAISTBAND_FACING), style, inside));
+        List<Piece> pieces = List.of(
+                contour.piece(PieceName.of(PieceKind.WAISTBAND), style, List.of()),
+                contour.piece(PieceName.of(PieceKind.WAISTBAND_FACING), style, inside));
         return new TopFinish(pieces, contour.upper(), List.of(), reasons(order, contour, topEdge));
     }
 
@@ -155,7 +156,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         List<Piece> all = new ArrayList<>(pieces);
         List<Notion> bought = new ArrayList<>(notions);
         List<Reason> why = new ArrayList<>(reasons);
-        PieceName piece = pieces.isEmpty() ? legs.get(0).with(EdgeName.WAIST_EDGE).name() : BAND;
+        PieceName piece =
+                pieces.isEmpty() ? legs.get(0).with(EdgeName.WAIST_EDGE).name() : BAND;
         EdgeName edge = pieces.isEmpty() ? EdgeName.WAIST_EDGE : EdgeName.UPPER_EDGE;
         if (band.keyPocket().isPresent()) {
             all.add(KeyPocket.piece(order.style()));
@@ -164,9 +166,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         double girth = Frame.topGirth(order.body(), order.style());
         if (band.elastic().isPresent()) {
             Ruled cut = elastic(order);
-            bought.add(
-                    new Notion(
-                            NotionName.WAIST_ELASTIC, 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
+            bought.add(new Notion(
+                    NotionName.WAIST_ELASTIC, 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
             why.add(cut.reason(Dimension.of(What.WAIST_ELASTIC_CUT_LENGTH)));
         }
         if (band.drawstring()) {

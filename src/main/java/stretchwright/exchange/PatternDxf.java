@@ -51,7 +51,11 @@ final class PatternDxf {
         List<Block> blocks = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             blocks.add(new Block(
-                    handover, pieces.get(i), Plain.block(pieces.get(i).name().word(), i + 1), boxes.get(i), moves.get(i)));
+                    handover,
+                    pieces.get(i),
+                    Plain.block(pieces.get(i).name().word(), i + 1),
+                    boxes.get(i),
+                    moves.get(i)));
         }
         return file(blocks);
     }

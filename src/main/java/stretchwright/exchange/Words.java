@@ -45,7 +45,8 @@ final class Words {
         for (Edge edge : piece.edges()) {
             boolean fold = piece.onFold() && edge.allowance() == 0;
             if (!fold) {
-                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>()).add(Phrases.said(edge.name().said()));
+                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>())
+                        .add(Phrases.said(edge.name().said()));
             }
         }
         List<String> out = new ArrayList<>();

@@ -55,7 +55,9 @@ final class BandJudge {
     static List<Verdict> of(Pattern pattern, Body body, Style style) {
         BandJudge judge = new BandJudge(pattern, body, style);
         pattern.seam(Seam.Role.WAISTBAND_JOIN).ifPresent(judge::takenIn);
-        pattern.notions().stream().filter(n -> n.name() == NotionName.WAIST_ELASTIC).forEach(judge::elastic);
+        pattern.notions().stream()
+                .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
+                .forEach(judge::elastic);
         judge.noDart();
         judge.place();
         if (style.top().band().shape() != Shape.CASING) {

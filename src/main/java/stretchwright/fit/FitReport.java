@@ -200,7 +200,8 @@ public record FitReport(
      * @param across strain across, standing
      * @param pressure kPa
      */
-    public record CoursePoint(WhichLeg leg, double height, double girth, double width, double across, double pressure) {}
+    public record CoursePoint(
+            WhichLeg leg, double height, double girth, double width, double across, double pressure) {}
 
     /**
      * What the fit check says.

@@ -34,7 +34,8 @@ record Worn(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Styl
         }
         List<Worn> out = new ArrayList<>();
         for (Side side : Side.values()) {
-            out.add(new Worn(pattern.onlyLeg(WhichLeg.named(side.word())), body.leg(side), fabric, boot, style, machines));
+            out.add(new Worn(
+                    pattern.onlyLeg(WhichLeg.named(side.word())), body.leg(side), fabric, boot, style, machines));
         }
         return out;
     }

@@ -26,7 +26,6 @@ public final class ClubLay {
     /** One garment more is searched for only where the first lay is no longer than this times the table; a limit of our own. */
     private static final double HOPE = 1.2;
 
-
     private final Fabric fabric;
     private final LayTerms terms;
     private final double length;

@@ -13,7 +13,6 @@ import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Nearest;
 import stretchwright.lay.ClothLay;
-import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 

@@ -78,7 +78,9 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
             EdgeName edge,
             Optional<NotchName> from,
             Optional<NotchName> to,
-            List<Double> lengths, List<Double> shares, List<Path> lines) {
+            List<Double> lengths,
+            List<Double> shares,
+            List<Path> lines) {
         public Run {
             lengths = List.copyOf(lengths);
             shares = List.copyOf(shares);

@@ -12,4 +12,11 @@ package stretchwright.pattern;
  * @param edge edge of that piece
  */
 public record Notion(
-        NotionName name, int count, double width, double cut, double worn, double ends, PieceName piece, EdgeName edge) {}
+        NotionName name,
+        int count,
+        double width,
+        double cut,
+        double worn,
+        double ends,
+        PieceName piece,
+        EdgeName edge) {}

@@ -50,7 +50,12 @@ public record Parts(
             /** Inside, over the hip bone, for a pad. */
             HIP_PAD("hip pad", 2, PieceKind.HIP_PAD_POCKET, MarkName.HIP_PAD_POCKET, Tell.said("pocket.hip-pad")),
             /** Inside, over the tailbone. */
-            TAILBONE_PAD("tailbone pad", 1, PieceKind.TAILBONE_PAD_POCKET, MarkName.TAILBONE_PAD_POCKET, Tell.said("pocket.tailbone-pad")),
+            TAILBONE_PAD(
+                    "tailbone pad",
+                    1,
+                    PieceKind.TAILBONE_PAD_POCKET,
+                    MarkName.TAILBONE_PAD_POCKET,
+                    Tell.said("pocket.tailbone-pad")),
             /** Inside, over the kneecap. */
             KNEE_PAD("knee pad", 2, PieceKind.KNEE_PAD_POCKET, MarkName.KNEE_PAD_POCKET, Tell.said("pocket.knee-pad"));
 

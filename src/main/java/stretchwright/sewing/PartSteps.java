@@ -121,7 +121,9 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     private static Said sewnOn(StepKind kind, Piece piece, SeamGroup seams) {
         Part[] values = {
-            turned(seams, Seam.Role.POCKET_OPENING), turned(seams, Seam.Role.POCKET), piece.name().said()
+            turned(seams, Seam.Role.POCKET_OPENING),
+            turned(seams, Seam.Role.POCKET),
+            piece.name().said()
         };
         return kind == StepKind.PHONE_POCKET
                 ? Tell.said("pocket.one-outside", values)

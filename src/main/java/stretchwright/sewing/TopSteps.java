@@ -8,7 +8,6 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.EdgeName;
-import stretchwright.pattern.Mark;
 import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.NotionName;

@@ -74,7 +74,8 @@ final class Words {
 
     /** Names of notches, one after the other. */
     static Part named(List<NotchName> notches) {
-        return Part.listed(Part.Join.COMMA, notches.stream().map(NotchName::said).toList());
+        return Part.listed(
+                Part.Join.COMMA, notches.stream().map(NotchName::said).toList());
     }
 
     /** Names of the notches that both sides of a seam carry, in the order of the first side. */
@@ -104,8 +105,7 @@ final class Words {
             return Tell.said("lengths.level", Tell.mm(one));
         }
         boolean atTheKnee = seam.sides().stream()
-                .allMatch(side ->
-                        on(pattern, side).stream().anyMatch(n -> n.name() == NotchName.ABOVE_KNEE));
+                .allMatch(side -> on(pattern, side).stream().anyMatch(n -> n.name() == NotchName.ABOVE_KNEE));
         return atTheKnee
                 ? Tell.said("lengths.knee", Tell.mm(one), Tell.mm(other))
                 : Tell.said("lengths.spread", Tell.mm(one), Tell.mm(other));

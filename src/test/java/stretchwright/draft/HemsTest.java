@@ -143,8 +143,12 @@ class HemsTest {
                 .extracting(Level::leg)
                 .containsExactly(WhichLeg.LEFT, WhichLeg.RIGHT);
         if (hem == Hem.OVER_HEEL) {
-            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.LEFT)), "instep").x()).isNegative();
-            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.RIGHT)), "instep").x()).isPositive();
+            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.LEFT)), "instep")
+                            .x())
+                    .isNegative();
+            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.RIGHT)), "instep")
+                            .x())
+                    .isPositive();
         }
     }
 
@@ -164,7 +168,8 @@ class HemsTest {
         Pattern inside = small(style(Hem.INSIDE_BOOT));
         Pattern ankle =
                 DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE);
-        assertThat(inside.piece(PieceName.of(PieceKind.LEG)).sewLine()).isEqualTo(ankle.piece(PieceName.of(PieceKind.LEG)).sewLine());
+        assertThat(inside.piece(PieceName.of(PieceKind.LEG)).sewLine())
+                .isEqualTo(ankle.piece(PieceName.of(PieceKind.LEG)).sewLine());
         assertThat(inside.level(Level.Name.BOOT_TOP)).isEmpty();
     }
 
@@ -183,7 +188,10 @@ class HemsTest {
         assertThat(instep.y() - heel.y()).isCloseTo(DROP, within(0.05));
         double flat = 1 - pattern.reductions().along();
         assertThat((instep.y() + heel.y()) / 2 / flat).isCloseTo(65 - 105, within(0.05));
-        double level = small(style(Hem.OVER_LACES)).piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).length();
+        double level = small(style(Hem.OVER_LACES))
+                .piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.HEM)
+                .length();
         assertThat(leg.edge(EdgeName.HEM).length()).as("as long as a level hem").isCloseTo(level, within(0.05));
     }
 
@@ -205,7 +213,12 @@ class HemsTest {
         double flat = 1 - pattern.reductions().along();
         assertThat(cover.edge(EdgeName.BACK_EDGE).length()).isCloseTo(182 * flat, within(0.02));
         assertThat(cover.edge(EdgeName.UPPER_EDGE).length())
-                .isCloseTo(pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).length() / 2, within(0.02));
+                .isCloseTo(
+                        pattern.piece(PieceName.of(PieceKind.LEG))
+                                        .edge(EdgeName.HEM)
+                                        .length()
+                                / 2,
+                        within(0.02));
     }
 
     /** The way round heel and instep is that of the boot, where a smooth front can be brought to it, else the nearest. */
@@ -268,7 +281,8 @@ class HemsTest {
     void growthIsKeptInTheTurnedHem() {
         Style style = Style.usual(Style.Leg.ANKLE).with(LowerEnd.PLAIN.growing(20));
         Pattern pattern = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style);
-        assertThat(pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).allowance()).isEqualTo(40);
+        assertThat(pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).allowance())
+                .isEqualTo(40);
         assertThat(why(pattern, "leg: length with growth let down") - why(pattern, "leg: length as cut"))
                 .isCloseTo(20, within(0.011));
     }

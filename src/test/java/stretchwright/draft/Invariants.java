@@ -133,10 +133,12 @@ final class Invariants {
     }
 
     private static void corners(SoftAssertions softly, String who, Piece leg) {
-        softly.assertThat(corner(leg, EdgeName.FRONT_CROTCH, EdgeName.FRONT_INSEAM) + corner(leg, EdgeName.BACK_INSEAM, EdgeName.BACK_CROTCH))
+        softly.assertThat(corner(leg, EdgeName.FRONT_CROTCH, EdgeName.FRONT_INSEAM)
+                        + corner(leg, EdgeName.BACK_INSEAM, EdgeName.BACK_CROTCH))
                 .as(who + " crotch points lie flat")
                 .isCloseTo(180, within(2.0));
-        softly.assertThat(corner(leg, EdgeName.FRONT_INSEAM, EdgeName.HEM) + corner(leg, EdgeName.HEM, EdgeName.BACK_INSEAM))
+        softly.assertThat(corner(leg, EdgeName.FRONT_INSEAM, EdgeName.HEM)
+                        + corner(leg, EdgeName.HEM, EdgeName.BACK_INSEAM))
                 .as(who + " hem lies flat")
                 .isCloseTo(180, within(2.0));
         softly.assertThat(corner(leg, EdgeName.BACK_CROTCH, leg.edges().get(3).name()))
@@ -195,7 +197,11 @@ final class Invariants {
     /** Above the boot's tongue, or above the straight run over an ankle hem. */
     private static double lowerEnd(Pattern pattern) {
         Optional<Level> top = pattern.level(Level.Name.BOOT_TOP);
-        double edge = pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).line().start().y();
+        double edge = pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.HEM)
+                .line()
+                .start()
+                .y();
         if (top.isPresent() && top.get().height() - edge >= LegLine.SHORTEST_FLARE) {
             return top.get().height() + LegLine.TONGUE + 1;
         }

@@ -58,9 +58,8 @@ final class PartsInvariants {
     private void names() {
         Parts parts = style.parts();
         int perLeg = parts.panelWidth().isPresent() ? 3 : parts.cutAtSide() ? 2 : 1;
-        long legs = pattern.pieces().stream()
-                .filter(p -> p.name().kind().isOfLeg())
-                .count();
+        long legs =
+                pattern.pieces().stream().filter(p -> p.name().kind().isOfLeg()).count();
         softly.assertThat(legs).as(who + " parts").isEqualTo((long) perLeg * (pattern.legsDiffer() ? 2 : 1));
         softly.assertThat(pattern.pieces().stream().map(Piece::name)).as(who).doesNotHaveDuplicates();
         softly.assertThat(pattern.seams().stream().map(Seam::name)).as(who).doesNotHaveDuplicates();
@@ -213,9 +212,7 @@ final class PartsInvariants {
             Seam.Side one = seam.sides().get(0);
             Seam.Side other = seam.sides().get(1);
             for (Notch n : pattern.piece(one.piece()).notches()) {
-                if (!n.edge().equals(one.edge())
-                        || n.name() == NotchName.KNEE
-                        || n.name() == NotchName.HIP) {
+                if (!n.edge().equals(one.edge()) || n.name() == NotchName.KNEE || n.name() == NotchName.HIP) {
                     continue;
                 }
                 for (Notch m : pattern.piece(other.piece()).notches()) {
@@ -265,7 +262,10 @@ final class PartsInvariants {
                 less += (style.parts().panelWidth().isPresent() ? 2 : 1) * taken * high / 3;
             }
             // mm2: the new waist edge may lie 6 mm off the old one
-            give = 6 * plain.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.WAIST_EDGE).length();
+            give = 6
+                    * plain.piece(PieceName.of(PieceKind.LEG))
+                            .edge(EdgeName.WAIST_EDGE)
+                            .length();
         }
         if (style.parts().kneeShaping()) {
             give += 0.02 * whole;
@@ -288,10 +288,11 @@ final class PartsInvariants {
         softly.assertThat(parts).as(who + " areas").isCloseTo(whole - less, within(give));
         style.parts()
                 .gusset()
-                .ifPresent(
-                        g -> softly.assertThat(pattern.piece(PieceName.of(PieceKind.GUSSET)).sewLine().area())
-                                .as(who + " the kite's area is half length x width")
-                                .isCloseTo(g.length() * g.width() / 2, within(2.0)));
+                .ifPresent(g -> softly.assertThat(pattern.piece(PieceName.of(PieceKind.GUSSET))
+                                .sewLine()
+                                .area())
+                        .as(who + " the kite's area is half length x width")
+                        .isCloseTo(g.length() * g.width() / 2, within(2.0)));
     }
 
     private static double hip(Pattern plain) {

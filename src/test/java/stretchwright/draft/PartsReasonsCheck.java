@@ -50,8 +50,16 @@ final class PartsReasonsCheck {
                             .orElseThrow()
                             .edge(EdgeName.HEM)
                             .length();
-                case "gusset: length" -> pattern.piece(PieceName.of(PieceKind.GUSSET)).sewLine().box().height();
-                case "gusset: width" -> pattern.piece(PieceName.of(PieceKind.GUSSET)).sewLine().box().width();
+                case "gusset: length" ->
+                    pattern.piece(PieceName.of(PieceKind.GUSSET))
+                            .sewLine()
+                            .box()
+                            .height();
+                case "gusset: width" ->
+                    pattern.piece(PieceName.of(PieceKind.GUSSET))
+                            .sewLine()
+                            .box()
+                            .width();
                 case "front leg: side take-in" -> {
                     Path side = PartsInvariants.with(pattern, EdgeName.FRONT_CROTCH)
                             .edge(EdgeName.SIDE_EDGE)
@@ -61,7 +69,10 @@ final class PartsReasonsCheck {
                 default -> {
                     if (r.dimension().word().contains(" pocket: ")) {
                         Edge edge = pattern.piece(r.dimension().of().orElseThrow())
-                                .edge(r.dimension().word().endsWith("width") ? EdgeName.LOWER_EDGE : EdgeName.LEFT_EDGE);
+                                .edge(
+                                        r.dimension().word().endsWith("width")
+                                                ? EdgeName.LOWER_EDGE
+                                                : EdgeName.LEFT_EDGE);
                         yield r.dimension().word().startsWith("tailbone")
                                         && r.dimension().word().endsWith("height")
                                 ? pattern.piece(PieceName.of(PieceKind.TAILBONE_PAD_POCKET))

@@ -79,11 +79,21 @@ class PartsTest {
     void aShapedSideSeamTakesInWhatTheBandWouldHaveTo() {
         Pattern plain = draft(ADULT, Parts.PLAIN);
         Pattern shaped = draft(ADULT, SEAM);
-        double band = 2 * plain.piece(PieceName.of(PieceKind.WAISTBAND)).edge(EdgeName.LOWER_EDGE).length();
-        double before = 2 * plain.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.WAIST_EDGE).length();
+        double band = 2
+                * plain.piece(PieceName.of(PieceKind.WAISTBAND))
+                        .edge(EdgeName.LOWER_EDGE)
+                        .length();
+        double before = 2
+                * plain.piece(PieceName.of(PieceKind.LEG))
+                        .edge(EdgeName.WAIST_EDGE)
+                        .length();
         double after = 2
-                * (shaped.piece(PieceName.of(PieceKind.FRONT_LEG)).edge(EdgeName.WAIST_EDGE).length()
-                        + shaped.piece(PieceName.of(PieceKind.BACK_LEG)).edge(EdgeName.WAIST_EDGE).length());
+                * (shaped.piece(PieceName.of(PieceKind.FRONT_LEG))
+                                .edge(EdgeName.WAIST_EDGE)
+                                .length()
+                        + shaped.piece(PieceName.of(PieceKind.BACK_LEG))
+                                .edge(EdgeName.WAIST_EDGE)
+                                .length());
         double taken = shaped.reasons().stream()
                 .filter(r -> r.dimension().word().endsWith("side take-in"))
                 .findFirst()
@@ -93,7 +103,11 @@ class PartsTest {
         // the waist edge is drawn anew and a little more hollow
         assertThat(before - after).isCloseTo(4 * taken, within(6.0));
         assertThat(band / after).isBetween(0.90, 0.985);
-        assertThat(2 * shaped.piece(PieceName.of(PieceKind.WAISTBAND)).edge(EdgeName.LOWER_EDGE).length()).isCloseTo(band, within(0.02));
+        assertThat(2
+                        * shaped.piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.LOWER_EDGE)
+                                .length())
+                .isCloseTo(band, within(0.02));
     }
 
     @Test
@@ -121,14 +135,18 @@ class PartsTest {
                                 + was.edge(EdgeName.BACK_CROTCH).length(),
                         within(0.5));
         assertThat(leg.edge(EdgeName.FRONT_GUSSET_EDGE).length())
-                .isCloseTo(pattern.piece(PieceName.of(PieceKind.GUSSET)).edge(EdgeName.LEFT_FRONT_EDGE).length(), within(0.05));
+                .isCloseTo(
+                        pattern.piece(PieceName.of(PieceKind.GUSSET))
+                                .edge(EdgeName.LEFT_FRONT_EDGE)
+                                .length(),
+                        within(0.05));
         double room = pattern.reasons().stream()
                 .filter(r -> r.dimension().word().equals("leg: room from the gusset"))
                 .findFirst()
                 .orElseThrow()
                 .mm();
-        double inseam =
-                was.edge(EdgeName.FRONT_INSEAM).length() - leg.edge(EdgeName.FRONT_INSEAM).length();
+        double inseam = was.edge(EdgeName.FRONT_INSEAM).length()
+                - leg.edge(EdgeName.FRONT_INSEAM).length();
         assertThat(room).isCloseTo(60 - 2 * inseam, within(1.0)).isGreaterThan(20);
     }
 
@@ -145,10 +163,18 @@ class PartsTest {
     void kneeShapingMakesTheFrontLongerThanTheBackWithinTheReduction() {
         Pattern plain = draft(ADULT, SEAM);
         Pattern pattern = draft(ADULT, SEAM.withKneeShaping());
-        double front = pattern.piece(PieceName.of(PieceKind.FRONT_LEG)).edge(EdgeName.SIDE_EDGE).length();
-        double back = pattern.piece(PieceName.of(PieceKind.BACK_LEG)).edge(EdgeName.SIDE_EDGE).length();
+        double front = pattern.piece(PieceName.of(PieceKind.FRONT_LEG))
+                .edge(EdgeName.SIDE_EDGE)
+                .length();
+        double back = pattern.piece(PieceName.of(PieceKind.BACK_LEG))
+                .edge(EdgeName.SIDE_EDGE)
+                .length();
         assertThat(front - back).isCloseTo(15.73, within(0.1));
-        assertThat(front - plain.piece(PieceName.of(PieceKind.FRONT_LEG)).edge(EdgeName.SIDE_EDGE).length()).isCloseTo(7.86, within(0.1));
+        assertThat(front
+                        - plain.piece(PieceName.of(PieceKind.FRONT_LEG))
+                                .edge(EdgeName.SIDE_EDGE)
+                                .length())
+                .isCloseTo(7.86, within(0.1));
         Seam inseam = pattern.seam(Seam.Role.INSEAM).orElseThrow();
         assertThat(inseam.ease()).isCloseTo(-15.73, within(0.75));
         // never slack: the front over the knee stays shorter than the body there
@@ -219,7 +245,9 @@ class PartsTest {
             for (Piece part :
                     styled(DraftTest.OVER_BOOT.with(parts).with(casing)).pieces()) {
                 if (part.edges().stream().anyMatch(e -> e.name() == EdgeName.WAIST_EDGE)) {
-                    assertThat(part.edge(EdgeName.WAIST_EDGE).turned()).as(part.name().word()).isTrue();
+                    assertThat(part.edge(EdgeName.WAIST_EDGE).turned())
+                            .as(part.name().word())
+                            .isTrue();
                     assertThat(part.marks())
                             .extracting(m -> m.name())
                             .contains(MarkName.FOLD_THE_CASING_DOWN_ALONG_HERE, MarkName.ROW_THAT_CLOSES_THE_CASING);
@@ -284,7 +312,10 @@ class PartsTest {
                 .extracting(p -> p.name().word())
                 .contains("left front leg", "left side panel", "left back leg", "right front leg", "gusset");
         PartsInvariants.check("two legs", body, style, pattern, pattern);
-        Point tip = pattern.piece(PieceName.of(PieceKind.FRONT_LEG, WhichLeg.RIGHT)).edge(EdgeName.FRONT_CROTCH).line().start();
+        Point tip = pattern.piece(PieceName.of(PieceKind.FRONT_LEG, WhichLeg.RIGHT))
+                .edge(EdgeName.FRONT_CROTCH)
+                .line()
+                .start();
         assertThat(tip.x())
                 .as("a right front leg has its centre front to the right")
                 .isPositive();

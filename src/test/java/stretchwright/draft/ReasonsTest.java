@@ -62,8 +62,8 @@ class ReasonsTest {
             Pattern pattern = overBoot(SampleBody.random(seed));
             Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
             Reason seam = reason(pattern, "leg: crotch seam length");
-            double drawn =
-                    leg.edge(EdgeName.FRONT_CROTCH).length() + leg.edge(EdgeName.BACK_CROTCH).length();
+            double drawn = leg.edge(EdgeName.FRONT_CROTCH).length()
+                    + leg.edge(EdgeName.BACK_CROTCH).length();
             assertThat(drawn)
                     .as("seed " + seed)
                     .isCloseTo(
@@ -77,7 +77,8 @@ class ReasonsTest {
             Reason hem = reason(pattern, "leg: hem height");
             double floor = (input(hem, "ankle bone height") - input(hem, "ankle to hem"))
                     * (1 - input(hem, "reduction along") / 100);
-            assertThat(leg.edge(EdgeName.HEM).line().start().y()).isCloseTo(floor + input(end, "finished cuff"), within(0.05));
+            assertThat(leg.edge(EdgeName.HEM).line().start().y())
+                    .isCloseTo(floor + input(end, "finished cuff"), within(0.05));
         }
     }
 

@@ -88,7 +88,8 @@ final class TopInvariants {
         for (Point p : band.edge(EdgeName.UPPER_EDGE).line().points()) {
             double apart = centre.y() > 0
                     ? band.edge(EdgeName.LOWER_EDGE).line().end().distance(centre) - p.distance(centre)
-                    : p.distance(centre) - band.edge(EdgeName.LOWER_EDGE).line().end().distance(centre);
+                    : p.distance(centre)
+                            - band.edge(EdgeName.LOWER_EDGE).line().end().distance(centre);
             if (Math.abs(centre.y()) < 1e6) {
                 softly.assertThat(apart).as(who + " height of the band").isCloseTo(style.bandHeight(), within(0.1));
             }
@@ -156,7 +157,8 @@ final class TopInvariants {
         Path back = leg.edge(EdgeName.DART_BACK_LEG).line();
         Path front = leg.edge(EdgeName.DART_FRONT_LEG).line();
         softly.assertThat(back.length()).as(who + " legs of the dart").isCloseTo(front.length(), within(0.05));
-        double closed = corner(leg, EdgeName.BACK_WAIST_EDGE, EdgeName.DART_BACK_LEG) + corner(leg, EdgeName.DART_FRONT_LEG, EdgeName.WAIST_EDGE);
+        double closed = corner(leg, EdgeName.BACK_WAIST_EDGE, EdgeName.DART_BACK_LEG)
+                + corner(leg, EdgeName.DART_FRONT_LEG, EdgeName.WAIST_EDGE);
         softly.assertThat(closed)
                 .as(who + " waist edge is smooth where the dart closes")
                 .isCloseTo(180, within(2.0));
@@ -215,20 +217,33 @@ final class TopInvariants {
     private static Optional<Double> drawn(String dimension, Pattern pattern) {
         return switch (dimension) {
             case "waistband: lower edge all round" ->
-                Optional.of(2 * pattern.piece(PieceName.of(PieceKind.WAISTBAND)).edge(EdgeName.LOWER_EDGE).length());
+                Optional.of(2
+                        * pattern.piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.LOWER_EDGE)
+                                .length());
             case "waistband: upper edge all round" ->
-                Optional.of(2 * pattern.piece(PieceName.of(PieceKind.WAISTBAND)).edge(EdgeName.UPPER_EDGE).length());
+                Optional.of(2
+                        * pattern.piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.UPPER_EDGE)
+                                .length());
             case "waistband: height" ->
-                Optional.of(pattern.piece(PieceName.of(PieceKind.WAISTBAND)).edge(EdgeName.CENTRE_BACK_END).length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.WAISTBAND))
+                        .edge(EdgeName.CENTRE_BACK_END)
+                        .length());
             case "leg: turned down at the waist" ->
                 Optional.of(pattern.seam(Seam.Role.CASING).orElseThrow().allowance());
             case "key pocket: width" ->
-                Optional.of(pattern.piece(PieceName.of(PieceKind.KEY_POCKET)).edge(EdgeName.LOWER_EDGE).length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.KEY_POCKET))
+                        .edge(EdgeName.LOWER_EDGE)
+                        .length());
             case "key pocket: depth" ->
-                Optional.of(pattern.piece(PieceName.of(PieceKind.KEY_POCKET)).edge(EdgeName.LEFT_SIDE).length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.KEY_POCKET))
+                        .edge(EdgeName.LEFT_SIDE)
+                        .length());
             case "waist elastic: cut length" ->
                 Optional.of(notion(pattern, NotionName.WAIST_ELASTIC).cut());
-            case "cord: cut length" -> Optional.of(notion(pattern, NotionName.CORD).cut());
+            case "cord: cut length" ->
+                Optional.of(notion(pattern, NotionName.CORD).cut());
             case "leg: dart width" ->
                 Optional.of(pattern.piece(PieceName.of(PieceKind.LEG))
                         .edge(EdgeName.DART_BACK_LEG)
@@ -239,7 +254,9 @@ final class TopInvariants {
                                 .line()
                                 .end()));
             case "leg: dart length" ->
-                Optional.of(pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.DART_FRONT_LEG).length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.LEG))
+                        .edge(EdgeName.DART_FRONT_LEG)
+                        .length());
             default -> Optional.empty();
         };
     }

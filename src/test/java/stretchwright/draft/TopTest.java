@@ -113,16 +113,25 @@ class TopTest {
     }
 
     private static double frontWaist(Pattern pattern) {
-        return pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.FRONT_CROTCH).line().start().y();
+        return pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.FRONT_CROTCH)
+                .line()
+                .start()
+                .y();
     }
 
     private static double backWaist(Pattern pattern) {
-        return pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.BACK_CROTCH).line().end().y();
+        return pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.BACK_CROTCH)
+                .line()
+                .end()
+                .y();
     }
 
     private static double crotch(Pattern pattern) {
         Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
-        return leg.edge(EdgeName.FRONT_CROTCH).length() + leg.edge(EdgeName.BACK_CROTCH).length();
+        return leg.edge(EdgeName.FRONT_CROTCH).length()
+                + leg.edge(EdgeName.BACK_CROTCH).length();
     }
 
     /** Bodies at random, the front lowered by the most that may be asked for under a low rise: drafted soundly, or told. */
@@ -259,9 +268,17 @@ class TopTest {
         Pattern pattern = draft(SampleBody.smallAdult(), TopStyles.top(Band.casing(25)));
         assertThat(pattern.pieces()).extracting(p -> p.name().word()).containsExactly("leg");
         assertThat(pattern.level(Level.Name.WAIST).orElseThrow().width())
-                .isCloseTo(2 * pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.WAIST_EDGE).length(), within(0.01));
+                .isCloseTo(
+                        2
+                                * pattern.piece(PieceName.of(PieceKind.LEG))
+                                        .edge(EdgeName.WAIST_EDGE)
+                                        .length(),
+                        within(0.01));
         // 25 + 1/8 in for the elastic, 6 for the row
-        assertThat(pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.WAIST_EDGE).allowance()).isCloseTo(34.2, within(1e-9));
+        assertThat(pattern.piece(PieceName.of(PieceKind.LEG))
+                        .edge(EdgeName.WAIST_EDGE)
+                        .allowance())
+                .isCloseTo(34.2, within(1e-9));
     }
 
     @Test

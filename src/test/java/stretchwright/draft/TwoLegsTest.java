@@ -124,8 +124,8 @@ class TwoLegsTest {
         Piece after = draft(seated).piece(PieceName.of(PieceKind.LEG));
         double front = after.edge(EdgeName.FRONT_CROTCH).length()
                 - before.edge(EdgeName.FRONT_CROTCH).length();
-        double back =
-                after.edge(EdgeName.BACK_CROTCH).length() - before.edge(EdgeName.BACK_CROTCH).length();
+        double back = after.edge(EdgeName.BACK_CROTCH).length()
+                - before.edge(EdgeName.BACK_CROTCH).length();
         assertThat(front).isBetween(-30.0, -15.0);
         assertThat(back).isBetween(30.0, 50.0);
         assertThat(after.edge(EdgeName.FRONT_INSEAM).length())

@@ -80,7 +80,9 @@ class HostileNamesTest {
         Pattern p = SAMPLE.pattern();
         for (String name : NAMES) {
             Pattern hostile = new Pattern(
-                    p.pieces().stream().map(piece -> piece.named(PieceName.own(name))).toList(),
+                    p.pieces().stream()
+                            .map(piece -> piece.named(PieceName.own(name)))
+                            .toList(),
                     p.seams(),
                     p.levels(),
                     p.reductions());

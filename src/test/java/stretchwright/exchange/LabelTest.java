@@ -27,7 +27,9 @@ class LabelTest {
                     assertThat(piece.sewLine().contains(label.line(i)))
                             .as(piece.name().word())
                             .isTrue();
-                    assertThat(piece.sewLine().contains(end)).as(piece.name().word()).isTrue();
+                    assertThat(piece.sewLine().contains(end))
+                            .as(piece.name().word())
+                            .isTrue();
                 }
             }
         }

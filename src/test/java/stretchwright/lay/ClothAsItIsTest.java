@@ -154,7 +154,12 @@ class ClothAsItIsTest {
     private static Piece notched(String name, double width, double height, double at) {
         Piece plain = SamplePieces.rectangle(name, 1, width, height);
         Notch notch = new Notch(
-                NotchName.KNEE, plain.edges().get(1).name(), at, new Point(width, at), new Point(1, 0), Notch.Mark.SINGLE);
+                NotchName.KNEE,
+                plain.edges().get(1).name(),
+                at,
+                new Point(width, at),
+                new Point(1, 0),
+                Notch.Mark.SINGLE);
         return Piece.of(Names.piece(name), 1, false, false, plain.edges(), plain.grain(), List.of(notch), List.of());
     }
 

@@ -93,7 +93,9 @@ class CuttingGuideTest {
             for (int i = 0; i < guide.steps().size(); i++) {
                 CuttingGuide.Step s = guide.steps().get(i);
                 assertThat(s.number()).isEqualTo(i + 1);
-                assertThat(done.add(s.piece().word() + s.copy())).as(make.name()).isTrue();
+                assertThat(done.add(s.piece().word() + s.copy()))
+                        .as(make.name())
+                        .isTrue();
             }
             assertThat(done).hasSize(make.lay().placements().size());
             for (Piece piece : make.pieces()) {

@@ -57,7 +57,10 @@ final class SamplePieces {
                 new Edge(EdgeName.HEM, Path.of(new Point(-knee * 1.1, 0), new Point(knee * 1.1, 0)), 7),
                 new Edge(EdgeName.BACK_INSEAM, new Path(back), 7),
                 new Edge(EdgeName.BACK_CROTCH, new Path(backRise), 7),
-                new Edge(EdgeName.WAIST_EDGE, Path.of(new Point(half - 50, height + 30), new Point(-half + 30, height)), 7),
+                new Edge(
+                        EdgeName.WAIST_EDGE,
+                        Path.of(new Point(half - 50, height + 30), new Point(-half + 30, height)),
+                        7),
                 new Edge(EdgeName.FRONT_CROTCH, new Path(frontRise), 7),
                 new Edge(EdgeName.FRONT_INSEAM, new Path(front), 7));
         Grain grain = new Grain(new Point(0, 100), new Point(0, height - 100));

@@ -82,10 +82,14 @@ class NestTest {
                 .containsExactly(Optional.empty(), Optional.of(NotchName.KNEE), Optional.of(NotchName.BOOT_TOP));
         for (Nest.Run run : leg.runs()) {
             for (int i = 0; i < sizes.size(); i++) {
-                Path drafted =
-                        sizes.get(i).pattern().piece(PieceName.of(PieceKind.LEG)).edge(run.edge()).line();
-                double start =
-                        run.from().isEmpty() ? 0 : along(sizes.get(i).pattern(), run.edge(), run.from().get());
+                Path drafted = sizes.get(i)
+                        .pattern()
+                        .piece(PieceName.of(PieceKind.LEG))
+                        .edge(run.edge())
+                        .line();
+                double start = run.from().isEmpty()
+                        ? 0
+                        : along(sizes.get(i).pattern(), run.edge(), run.from().get());
                 assertThat(run.lines().get(i).points()).hasSameSizeAs(run.shares());
                 for (int k = 0; k < run.shares().size(); k++) {
                     Point wanted = drafted.at(
@@ -142,7 +146,10 @@ class NestTest {
     }
 
     private static double width(Nest.Size size) {
-        return size.pattern().piece(PieceName.of(PieceKind.CUFF)).edge(EdgeName.LOWER_EDGE).length();
+        return size.pattern()
+                .piece(PieceName.of(PieceKind.CUFF))
+                .edge(EdgeName.LOWER_EDGE)
+                .length();
     }
 
     @Test

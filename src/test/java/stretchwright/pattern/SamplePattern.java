@@ -16,8 +16,18 @@ public final class SamplePattern {
         double bandLength = 2 * band.edge(EdgeName.LOWER_EDGE).length();
         double hem = leg.edge(EdgeName.HEM).length();
         List<Seam> seams = List.of(
-                seam(Seam.Role.FRONT_RISE, "front rise", 1, side(leg, EdgeName.FRONT_CROTCH), side(leg, EdgeName.FRONT_CROTCH)),
-                seam(Seam.Role.BACK_RISE, "back rise", 1, side(leg, EdgeName.BACK_CROTCH), side(leg, EdgeName.BACK_CROTCH)),
+                seam(
+                        Seam.Role.FRONT_RISE,
+                        "front rise",
+                        1,
+                        side(leg, EdgeName.FRONT_CROTCH),
+                        side(leg, EdgeName.FRONT_CROTCH)),
+                seam(
+                        Seam.Role.BACK_RISE,
+                        "back rise",
+                        1,
+                        side(leg, EdgeName.BACK_CROTCH),
+                        side(leg, EdgeName.BACK_CROTCH)),
                 seam(Seam.Role.INSEAM, "inseam", 2, side(leg, EdgeName.FRONT_INSEAM), side(leg, EdgeName.BACK_INSEAM)),
                 seam(
                         Seam.Role.WAISTBAND_ENDS,
@@ -34,11 +44,18 @@ public final class SamplePattern {
                         bandLength - top,
                         7,
                         1),
-                seam(Seam.Role.CUFF_ENDS, "cuff ends", 2, side(cuff, EdgeName.LEFT_END), side(cuff, EdgeName.RIGHT_END)),
+                seam(
+                        Seam.Role.CUFF_ENDS,
+                        "cuff ends",
+                        2,
+                        side(cuff, EdgeName.LEFT_END),
+                        side(cuff, EdgeName.RIGHT_END)),
                 new Seam(
                         Seam.Role.CUFF_JOIN,
                         "cuff join",
-                        List.of(new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem), side(cuff, EdgeName.LOWER_EDGE)),
+                        List.of(
+                                new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem),
+                                side(cuff, EdgeName.LOWER_EDGE)),
                         cuff.edge(EdgeName.LOWER_EDGE).length() - hem,
                         7,
                         2));
@@ -71,13 +88,15 @@ public final class SamplePattern {
                 new Edge(EdgeName.FRONT_INSEAM, Path.of(crotchFront, kneeFront, hemFront), 7));
         List<Notch> notches = List.of(
                 new Notch(
-                        NotchName.KNEE, EdgeName.BACK_INSEAM,
+                        NotchName.KNEE,
+                        EdgeName.BACK_INSEAM,
                         kneeBack.distance(hemBack),
                         kneeBack,
                         new Point(1, 0),
                         Notch.Mark.DOUBLE),
                 new Notch(
-                        NotchName.KNEE, EdgeName.FRONT_INSEAM,
+                        NotchName.KNEE,
+                        EdgeName.FRONT_INSEAM,
                         kneeFront.distance(crotchFront),
                         kneeFront,
                         new Point(-1, 0),
@@ -120,7 +139,9 @@ public final class SamplePattern {
                 new Grain(new Point(width / 2, 10), new Point(width / 2, height - 10)),
                 List.of(),
                 List.of(new Mark(
-                        MarkName.FOLD_ALONG_HERE, Mark.Kind.FOLD, Path.of(new Point(0, height / 2), new Point(width, height / 2)))));
+                        MarkName.FOLD_ALONG_HERE,
+                        Mark.Kind.FOLD,
+                        Path.of(new Point(0, height / 2), new Point(width, height / 2)))));
     }
 
     private static Seam seam(Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {

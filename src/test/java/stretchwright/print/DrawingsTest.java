@@ -125,7 +125,8 @@ public class DrawingsTest {
                 .filter(p -> p.endsWith("Z"))
                 .toList()
                 .get(1));
-        List<Point> cut = job.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().points();
+        List<Point> cut =
+                job.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().points();
         for (int i = 0; i < cut.size(); i++) {
             Point onCloth = new Point(780 - cut.get(i).x(), 13 + cut.get(i).y());
             Point expected = new Point(corner.x() + scale * onCloth.x(), corner.y() - scale * onCloth.y());

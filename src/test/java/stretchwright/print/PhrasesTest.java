@@ -117,11 +117,19 @@ class PhrasesTest {
                     "terms in the make file and the report that are written otherwise than their constants",
                     Stream.of(
                                     Stream.of("own profile", "%.1f %% off every girth"),
-                                    Stream.of(Dimension.What.values()).map(Dimension.What::word).filter(w -> w.matches(".*[-,:].*")),
+                                    Stream.of(Dimension.What.values())
+                                            .map(Dimension.What::word)
+                                            .filter(w -> w.matches(".*[-,:].*")),
                                     Stream.of(LowerEnd.Hem.values()).map(LowerEnd.Hem::word),
-                                    Stream.of(Machine.values()).map(Machine::word).filter(w -> w.contains(" ")),
-                                    Stream.of(Parts.Pocket.Kind.values()).map(Parts.Pocket.Kind::word).filter(w -> w.contains(" ")),
-                                    Stream.of(Stitch.values()).map(Stitch::plainName).filter(w -> w.contains(" ")),
+                                    Stream.of(Machine.values())
+                                            .map(Machine::word)
+                                            .filter(w -> w.contains(" ")),
+                                    Stream.of(Parts.Pocket.Kind.values())
+                                            .map(Parts.Pocket.Kind::word)
+                                            .filter(w -> w.contains(" ")),
+                                    Stream.of(Stitch.values())
+                                            .map(Stitch::plainName)
+                                            .filter(w -> w.contains(" ")),
                                     Stream.of(MarkName.KEY_POCKET.word()))
                             .flatMap(words -> words)
                             .toList()),

@@ -19,7 +19,6 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
-import stretchwright.pattern.Mark;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Parts.Pocket;
 import stretchwright.pattern.Pattern;

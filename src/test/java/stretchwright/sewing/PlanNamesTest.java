@@ -12,8 +12,6 @@ import org.junit.jupiter.api.Test;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Machine;
-import stretchwright.pattern.Mark;
-import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 
 /** No step speaks of a piece, edge, mark or notch that is not on the pattern. */
@@ -37,7 +35,8 @@ class PlanNamesTest {
     @Test
     void textsNameOnlyPiecesThatExist() {
         forEveryStep((pattern, operation) -> {
-            Set<String> there = pattern.pieces().stream().map(p -> p.name().word()).collect(Collectors.toSet());
+            Set<String> there =
+                    pattern.pieces().stream().map(p -> p.name().word()).collect(Collectors.toSet());
             String said = texts(operation).replaceAll("this pattern has no [a-z ]+\\.", "");
             for (String word : PIECE_WORDS) {
                 assertThat(said.contains(word) && !there.contains(word))

@@ -346,7 +346,9 @@ class PlanningTest {
         Seam side = new Seam(
                 Seam.Role.SIDE_SEAM,
                 "side seam",
-                List.of(new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_INSEAM, 900), new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.BACK_INSEAM, 903)),
+                List.of(
+                        new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_INSEAM, 900),
+                        new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.BACK_INSEAM, 903)),
                 3,
                 7,
                 2);
@@ -362,7 +364,9 @@ class PlanningTest {
         Seam join = new Seam(
                 Seam.Role.WAISTBAND_JOIN,
                 "waistband join",
-                List.of(new Seam.Side(PieceName.of(PieceKind.WAISTBAND), EdgeName.LOWER_EDGE, 750), new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.WAIST_EDGE, 742)),
+                List.of(
+                        new Seam.Side(PieceName.of(PieceKind.WAISTBAND), EdgeName.LOWER_EDGE, 750),
+                        new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.WAIST_EDGE, 742)),
                 -8,
                 6.5,
                 1);

@@ -35,7 +35,13 @@ final class SampleSewing {
         List<Seam> seams = new ArrayList<>(pair.seams());
         seams.removeIf(s -> s.role() == Seam.Role.CUFF_ENDS || s.role() == Seam.Role.CUFF_JOIN);
         double hem = pair.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).length();
-        seams.add(new Seam(Seam.Role.HEM, "hem", List.of(new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem)), 0, 20, 2));
+        seams.add(new Seam(
+                Seam.Role.HEM,
+                "hem",
+                List.of(new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem)),
+                0,
+                20,
+                2));
         return without(pair, "cuff", seams);
     }
 

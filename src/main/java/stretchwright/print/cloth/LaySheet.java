@@ -175,7 +175,9 @@ public final class LaySheet {
                 .map(p -> Letters.shortened(Phrases.said(p.name().said()), Letters.LONGEST_NAME) + ": "
                         + p.notches().stream()
                                 .map(n -> n.mark() == Notch.Mark.DOUBLE
-                                        ? Phrases.of("lay.notch-double", Phrases.said(n.name().said()))
+                                        ? Phrases.of(
+                                                "lay.notch-double",
+                                                Phrases.said(n.name().said()))
                                         : Phrases.said(n.name().said()))
                                 .distinct()
                                 .collect(Collectors.joining(", ")))

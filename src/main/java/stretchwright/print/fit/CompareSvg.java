@@ -162,7 +162,10 @@ public final class CompareSvg {
             double y = Math.max(origin.y() - (one.height() - crotch), last + LETTER * 1.2);
             last = y;
             double by = other.get().width() - one.width();
-            svg.text(origin.x() + box.maxX() + 25, y + LETTER * 0.35, Phrases.said(one.name().said()) + " " + amount(by));
+            svg.text(
+                    origin.x() + box.maxX() + 25,
+                    y + LETTER * 0.35,
+                    Phrases.said(one.name().said()) + " " + amount(by));
         }
     }
 

@@ -127,8 +127,7 @@ public final class FitTables {
 
     private static List<String> level(FitReport.LevelFit l, Pattern pattern, Unit unit, Voice voice) {
         Optional<LevelHold> hold = pattern.holds().stream()
-                .filter(h ->
-                        h.level() == l.level() && (h.leg() == WhichLeg.BOTH || h.leg() == l.leg()))
+                .filter(h -> h.level() == l.level() && (h.leg() == WhichLeg.BOTH || h.leg() == l.leg()))
                 .findFirst();
         String sign = l.assumed() ? " ~" : l.beyondReadings() ? " >" : "";
         return List.of(

@@ -128,7 +128,13 @@ public final class PieceDrawing {
                 StrictMath.atan2(notch.outward().y(), notch.outward().x()));
         double upright = notch.outward().x() >= 0 ? degrees : degrees - 180;
         Point lowered = in.plus(new Point(0, -0.35 * SMALL).turned(upright));
-        drawing.text(new Writing(Ink.NOTCH, lowered, upright, SMALL, align, Phrases.said(notch.name().said())));
+        drawing.text(new Writing(
+                Ink.NOTCH,
+                lowered,
+                upright,
+                SMALL,
+                align,
+                Phrases.said(notch.name().said())));
     }
 
     private void grain(Point from, Point to) {
@@ -181,7 +187,13 @@ public final class PieceDrawing {
         Point direction = b.minus(a).unit();
         Point at = a.towards(b, share).plus(direction.left().times(1.2));
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
-        drawing.text(new Writing(Ink.MARK, at, degrees, SMALL, Writing.Align.START, Phrases.said(mark.name().said())));
+        drawing.text(new Writing(
+                Ink.MARK,
+                at,
+                degrees,
+                SMALL,
+                Writing.Align.START,
+                Phrases.said(mark.name().said())));
     }
 
     /** The name in the upper left corner of the outline, below its opening. */
@@ -212,7 +224,6 @@ public final class PieceDrawing {
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         double inside = upright ? 2.2 : 2.2 + 0.75 * SMALL;
         Point at = edge.line().at(along).plus(direction.left().times(inside));
-        drawing.text(
-                new Writing(Ink.SEW, at, upright ? degrees : degrees - 180, SMALL, Writing.Align.MIDDLE, name));
+        drawing.text(new Writing(Ink.SEW, at, upright ? degrees : degrees - 180, SMALL, Writing.Align.MIDDLE, name));
     }
 }

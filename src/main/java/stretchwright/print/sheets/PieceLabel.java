@@ -70,7 +70,8 @@ public final class PieceLabel {
         Map<Double, List<String>> widths = new LinkedHashMap<>();
         for (Edge edge : piece.edges()) {
             if (!(piece.onFold() && edge.allowance() == 0)) {
-                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>()).add(Phrases.said(edge.name().said()));
+                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>())
+                        .add(Phrases.said(edge.name().said()));
             }
         }
         double most = widths.entrySet().stream()

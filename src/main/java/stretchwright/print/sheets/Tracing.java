@@ -114,7 +114,8 @@ final class Tracing {
 
     private Inner inner(Mark mark) {
         String name = Phrases.said(mark.name().said());
-        return new Inner(name, points(mark).stream().map(p -> spot(0, name, p, 0)).toList());
+        return new Inner(
+                name, points(mark).stream().map(p -> spot(0, name, p, 0)).toList());
     }
 
     private List<Point> points(Mark mark) {

@@ -113,7 +113,12 @@ public final class TracingPdf {
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
         head.write(new Para(
-                5, 0, 0, Phrases.of("trace.continued", Letters.shortened(Phrases.said(piece.name().said()), Letters.LONGEST_NAME))));
+                5,
+                0,
+                0,
+                Phrases.of(
+                        "trace.continued",
+                        Letters.shortened(Phrases.said(piece.name().said()), Letters.LONGEST_NAME))));
         double top = head.y() - 4;
         int fit = fitting(rows, top - room.minY());
         table(page, room.minX(), top, rows.subList(0, fit));

@@ -128,7 +128,9 @@ final class PlanWords {
             Amounts.sewn(Math.rint(n.width()), unit),
             Phrases.said(n.name().said())
         };
-        return n.name() == NotionName.STRAP ? Phrases.of("plan.to-buy-strap", values) : Phrases.of("plan.to-buy", values);
+        return n.name() == NotionName.STRAP
+                ? Phrases.of("plan.to-buy-strap", values)
+                : Phrases.of("plan.to-buy", values);
     }
 
     /** What the fit check said, the worst first. */

@@ -108,7 +108,10 @@ record StepPanel(Piece piece, boolean mirrored, List<Sewn> sewn) {
                 }
                 if (piece.onFold() && n.at().x() != 0) {
                     ticks.add(new Tick(
-                            Phrases.said(n.name().said()), n.at().mirrored(), n.outward().mirrored(), n.mark() == Notch.Mark.DOUBLE));
+                            Phrases.said(n.name().said()),
+                            n.at().mirrored(),
+                            n.outward().mirrored(),
+                            n.mark() == Notch.Mark.DOUBLE));
                 }
             }
         }

@@ -51,7 +51,8 @@ class FitPdfTest {
             course.add(new FitReport.CoursePoint(WhichLeg.BOTH, height, 300 + height / 4, 270 + height / 4, 0.08, 1.4));
         }
         FitReport fit = new FitReport(
-                List.of(new FitReport.LevelFit(Level.Name.KNEE, WhichLeg.BOTH, 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
+                List.of(new FitReport.LevelFit(
+                        Level.Name.KNEE, WhichLeg.BOTH, 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 300, 360, 0.2, 0.6, true)),
                 List.of(new FitReport.Pose(
                         PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true)),
@@ -264,8 +265,10 @@ class FitPdfTest {
                 p.reasons(),
                 p.notions(),
                 List.of(
-                        new LevelHold(Level.Name.KNEE, WhichLeg.BOTH, knee, OptionalDouble.of(1.2), LevelHold.Bound.NONE),
-                        new LevelHold(Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)));
+                        new LevelHold(
+                                Level.Name.KNEE, WhichLeg.BOTH, knee, OptionalDouble.of(1.2), LevelHold.Bound.NONE),
+                        new LevelHold(
+                                Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)));
     }
 
     private static String text(Document d) throws Exception {

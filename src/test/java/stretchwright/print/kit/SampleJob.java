@@ -79,9 +79,12 @@ public final class SampleJob {
                 List.of(
                         new Lay.Placement(Names.piece("leg"), 1, 235, 13, 0, false, false, 1, List.of(235.0, 235.0)),
                         new Lay.Placement(Names.piece("leg"), 2, 780, 13, 0, true, false, 1, List.of(780.0, 780.0)),
-                        new Lay.Placement(Names.piece("waistband"), 1, 370, 1075, 0, false, true, 1, List.of(542.5, 542.5)),
-                        new Lay.Placement(Names.piece("cuff"), 1, 1085, 20, 0, false, false, 1, List.of(1257.0, 1257.0)),
-                        new Lay.Placement(Names.piece("cuff"), 2, 1085, 110, 0, false, false, 1, List.of(1257.0, 1257.0))));
+                        new Lay.Placement(
+                                Names.piece("waistband"), 1, 370, 1075, 0, false, true, 1, List.of(542.5, 542.5)),
+                        new Lay.Placement(
+                                Names.piece("cuff"), 1, 1085, 20, 0, false, false, 1, List.of(1257.0, 1257.0)),
+                        new Lay.Placement(
+                                Names.piece("cuff"), 2, 1085, 110, 0, false, false, 1, List.of(1257.0, 1257.0))));
     }
 
     public static Lay foldedLay() {
@@ -94,8 +97,10 @@ public final class SampleJob {
                 1100,
                 List.of(
                         new Lay.Placement(Names.piece("leg"), 1, 240, 13, 0, false, false, 2, List.of(240.0, 240.0)),
-                        new Lay.Placement(Names.piece("waistband"), 1, 0, 1100, 0, false, false, 1, List.of(172.5, 172.5)),
-                        new Lay.Placement(Names.piece("cuff"), 1, 370, 1100, 0, false, false, 2, List.of(542.0, 542.0))));
+                        new Lay.Placement(
+                                Names.piece("waistband"), 1, 0, 1100, 0, false, false, 1, List.of(172.5, 172.5)),
+                        new Lay.Placement(
+                                Names.piece("cuff"), 1, 370, 1100, 0, false, false, 2, List.of(542.0, 542.0))));
     }
 
     static FitReport fit() {

@@ -84,7 +84,8 @@ class TiledPdfTest {
     @ValueSource(strings = {"A4", "Letter", "A3", "A0"})
     void joinedSheetsGiveTheCutLineOfTheLeg(String paper) throws IOException {
         Job job = SampleJob.on(paper);
-        List<Point> cut = job.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().points();
+        List<Point> cut =
+                job.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().points();
         List<Point> joined = new ArrayList<>();
         List<Point[]> shown = new ArrayList<>();
         try (PDDocument pdf = tiled(paper)) {
