@@ -3,7 +3,9 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -14,27 +16,28 @@ final class BandJoins {
     static List<Seam> of(List<Piece> pieces, List<LegSet> legs, Style style) {
         List<Seam> seams = new ArrayList<>();
         for (Piece leg : legs.stream().flatMap(l -> l.pieces().stream()).toList()) {
-            if (leg.edges().stream().anyMatch(e -> e.name().equals(Darts.BACK_LEG))) {
-                String which = leg.name().replace("leg", "");
+            if (leg.has(EdgeName.DART_BACK_LEG)) {
                 seams.add(Joins.seam(
                         style,
                         Seam.Role.DART,
-                        which + "back dart",
+                        leg.name().leg().of("back dart"),
                         leg.cut(),
-                        Joins.side(leg, Darts.BACK_LEG),
-                        Joins.side(leg, Darts.FRONT_LEG)));
+                        Joins.side(leg, EdgeName.DART_BACK_LEG),
+                        Joins.side(leg, EdgeName.DART_FRONT_LEG)));
             }
         }
         List<Piece> bands =
-                pieces.stream().filter(p -> p.name().startsWith("waistband")).toList();
-        Seam.Side top =
-                new Seam.Side(legs.get(0).with("waist edge").name(), "waist edge", LegSet.around(legs, "waist edge"));
+                pieces.stream().filter(p -> p.name().kind().isBand()).toList();
+        Seam.Side top = new Seam.Side(
+                legs.get(0).with(EdgeName.WAIST_EDGE).name(),
+                EdgeName.WAIST_EDGE,
+                LegSet.around(legs, EdgeName.WAIST_EDGE));
         if (bands.isEmpty()) {
-            double turn = legs.get(0).allowance("waist edge");
+            double turn = legs.get(0).allowance(EdgeName.WAIST_EDGE);
             seams.add(new Seam(Seam.Role.CASING, "casing", List.of(top), 0, turn, 1));
         }
         for (Piece band : bands) {
-            Seam.Side end = Joins.side(band, "centre back end");
+            Seam.Side end = Joins.side(band, EdgeName.CENTRE_BACK_END);
             seams.add(Joins.seam(style, Seam.Role.WAISTBAND_ENDS, band.name() + " ends", 1, end, end));
         }
         if (bands.size() == 2) {
@@ -43,30 +46,35 @@ final class BandJoins {
                     Seam.Role.WAISTBAND_TOP,
                     "waistband top",
                     1,
-                    round(bands.get(0), "upper edge"),
-                    round(bands.get(1), "upper edge")));
+                    round(bands.get(0), EdgeName.UPPER_EDGE),
+                    round(bands.get(1), EdgeName.UPPER_EDGE)));
         }
         if (!bands.isEmpty()) {
             seams.add(Joins.seam(
-                    style, Seam.Role.WAISTBAND_JOIN, "waistband join", 1, top, round(bands.get(0), "lower edge")));
+                    style,
+                    Seam.Role.WAISTBAND_JOIN,
+                    "waistband join",
+                    1,
+                    top,
+                    round(bands.get(0), EdgeName.LOWER_EDGE)));
         }
-        pieces.stream().filter(p -> p.name().equals("key pocket")).forEach(p -> keyPocket(p, seams));
+        pieces.stream().filter(p -> p.name().is(PieceKind.KEY_POCKET)).forEach(p -> keyPocket(p, seams));
         return seams;
     }
 
     private static void keyPocket(Piece pocket, List<Seam> seams) {
-        seams.add(alone(Seam.Role.KEY_POCKET_HEM, "key pocket hem", pocket, "upper edge"));
-        seams.add(alone(Seam.Role.KEY_POCKET, "key pocket left side", pocket, "left side"));
-        seams.add(alone(Seam.Role.KEY_POCKET, "key pocket right side", pocket, "right side"));
+        seams.add(alone(Seam.Role.KEY_POCKET_HEM, "key pocket hem", pocket, EdgeName.UPPER_EDGE));
+        seams.add(alone(Seam.Role.KEY_POCKET, "key pocket left side", pocket, EdgeName.LEFT_SIDE));
+        seams.add(alone(Seam.Role.KEY_POCKET, "key pocket right side", pocket, EdgeName.RIGHT_SIDE));
     }
 
-    private static Seam alone(Seam.Role role, String name, Piece piece, String edge) {
+    private static Seam alone(Seam.Role role, String name, Piece piece, EdgeName edge) {
         Edge on = piece.edge(edge);
         return new Seam(role, name, List.of(Joins.side(piece, edge)), 0, on.allowance(), 1);
     }
 
     /** Both halves of a half piece. */
-    private static Seam.Side round(Piece band, String edge) {
+    private static Seam.Side round(Piece band, EdgeName edge) {
         return new Seam.Side(band.name(), edge, 2 * band.edge(edge).length());
     }
 }

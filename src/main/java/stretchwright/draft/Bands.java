@@ -9,14 +9,20 @@ import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
+import stretchwright.pattern.WhichLeg;
 
 /** The straight bands: rectangles folded along their length, stretch round the body. */
 final class Bands {
@@ -37,20 +43,20 @@ final class Bands {
                 length / 2,
                 2 * style.bandHeight(),
                 join,
-                "centre back end",
+                EdgeName.CENTRE_BACK_END,
                 style.allowance(Seam.Role.WAISTBAND_ENDS),
-                "fold",
+                EdgeName.FOLD,
                 0);
         Edge lower = edges.get(0);
         Edge upper = edges.get(2);
         List<Notch> notches = List.of(
-                Outline.notch("side", lower, lower.length() / 2, Notch.Mark.SINGLE),
-                Outline.notch("side", upper, upper.length() / 2, Notch.Mark.SINGLE),
-                Outline.notch("centre front", lower, 0, Notch.Mark.SINGLE),
-                Outline.notch("centre front", upper, upper.length(), Notch.Mark.SINGLE));
+                Outline.notch(NotchName.SIDE, lower, lower.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch(NotchName.SIDE, upper, upper.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch(NotchName.CENTRE_FRONT, lower, 0, Notch.Mark.SINGLE),
+                Outline.notch(NotchName.CENTRE_FRONT, upper, upper.length(), Notch.Mark.SINGLE));
         List<Mark> marks = new ArrayList<>(List.of(fold(edges)));
         marks.addAll(inside(length / 2, style));
-        return Piece.of("waistband", 1, false, true, edges, grain(edges), notches, marks);
+        return Piece.of(PieceName.of(PieceKind.WAISTBAND), 1, false, true, edges, grain(edges), notches, marks);
     }
 
     /** Elastic, cord and key pocket on the folded band: the lower half is worn outside, the upper half inside. */
@@ -61,7 +67,7 @@ final class Bands {
         if (band.channel() > 0) {
             double row = height - band.channel();
             marks.add(new Mark(
-                    band.elastic().isPresent() ? "row below the elastic" : "row below the cord",
+                    band.elastic().isPresent() ? MarkName.ROW_BELOW_THE_ELASTIC : MarkName.ROW_BELOW_THE_CORD,
                     Mark.Kind.PLACEMENT,
                     Path.of(new Point(0, row), new Point(half, row)).onGrid()));
         }
@@ -76,7 +82,7 @@ final class Bands {
 
     static Mark eyelet(Point middle, Point along) {
         return new Mark(
-                "eyelet",
+                MarkName.EYELET,
                 Mark.Kind.EYELET,
                 Path.of(middle.minus(along.times(EYELET / 2)), middle.plus(along.times(EYELET / 2)))
                         .onGrid());
@@ -86,12 +92,12 @@ final class Bands {
     static Reasoned<List<Piece>> cuffs(List<LegSet> legs, double height, Style style) {
         LegSet first = legs.get(0);
         LegSet last = legs.get(legs.size() - 1);
-        if (Grid.units(first.length("hem")) == Grid.units(last.length("hem"))) {
-            Piece both = cuff("cuff", 2, first.length("hem"), height, style);
+        if (Grid.units(first.length(EdgeName.HEM)) == Grid.units(last.length(EdgeName.HEM))) {
+            Piece both = cuff(WhichLeg.BOTH, 2, first.length(EdgeName.HEM), height, style);
             return new Reasoned<>(List.of(both), cuffReasons(both, first, height));
         }
-        Piece left = cuff("left cuff", 1, first.length("hem"), height, style);
-        Piece right = cuff("right cuff", 1, last.length("hem"), height, style);
+        Piece left = cuff(WhichLeg.LEFT, 1, first.length(EdgeName.HEM), height, style);
+        Piece right = cuff(WhichLeg.RIGHT, 1, last.length(EdgeName.HEM), height, style);
         List<Reason> reasons = new ArrayList<>(cuffReasons(left, first, height));
         reasons.addAll(cuffReasons(right, last, height));
         return new Reasoned<>(List.of(left, right), reasons);
@@ -100,59 +106,80 @@ final class Bands {
     private static List<Reason> cuffReasons(Piece cuff, LegSet leg, double height) {
         return List.of(
                 Ruled.of(
-                                cuff.edge("lower edge").length(),
+                                cuff.edge(EdgeName.LOWER_EDGE).length(),
                                 Tell.said("rule.cuff-length"),
                                 SOURCE,
-                                Inputs.length(leg.its(What.HEM_LENGTH), leg.length("hem")))
-                        .reason(new Dimension(cuff.name(), What.LENGTH)),
+                                Inputs.length(leg.its(What.HEM_LENGTH), leg.length(EdgeName.HEM)))
+                        .reason(Dimension.of(cuff.name(), What.LENGTH)),
                 folded(cuff.name(), height));
     }
 
     /** A band or cuff folded along its length. */
-    static Reason folded(String piece, double height) {
+    static Reason folded(PieceName piece, double height) {
         return Ruled.of(
                         2 * height,
                         Tell.said("rule.folded"),
                         SOURCE,
                         Inputs.style(Tell.said("input.finished-height"), height))
-                .reason(new Dimension(piece, What.HEIGHT));
+                .reason(Dimension.of(piece, What.HEIGHT));
     }
 
-    private static Piece cuff(String name, int cut, double width, double height, Style style) {
+    private static Piece cuff(WhichLeg leg, int cut, double width, double height, Style style) {
         double end = style.allowance(Seam.Role.CUFF_ENDS);
-        List<Edge> edges =
-                rectangle(width, 2 * height, style.allowance(Seam.Role.CUFF_JOIN), "right end", end, "left end", end);
+        List<Edge> edges = rectangle(
+                width,
+                2 * height,
+                style.allowance(Seam.Role.CUFF_JOIN),
+                EdgeName.RIGHT_END,
+                end,
+                EdgeName.LEFT_END,
+                end);
         Edge lower = edges.get(0);
         Edge upper = edges.get(2);
         List<Notch> notches = List.of(
-                Outline.notch("centre", lower, lower.length() / 2, Notch.Mark.SINGLE),
-                Outline.notch("centre", upper, upper.length() / 2, Notch.Mark.SINGLE));
-        return Piece.of(name, cut, false, false, edges, grain(edges), notches, List.of(fold(edges)));
+                Outline.notch(NotchName.CENTRE, lower, lower.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch(NotchName.CENTRE, upper, upper.length() / 2, Notch.Mark.SINGLE));
+        return Piece.of(
+                PieceName.of(PieceKind.CUFF, leg),
+                cut,
+                false,
+                false,
+                edges,
+                grain(edges),
+                notches,
+                List.of(fold(edges)));
     }
 
     /** A strip cut twice, to be folded along its length; its ends are caught inside the hem. */
     static Piece strap(double length, double width, double lap, Style style) {
-        List<Edge> edges =
-                rectangle(length, 2 * width, style.allowance(Seam.Role.STRAP_EDGES), "right end", lap, "left end", lap);
-        return Piece.of("strap", 2, false, false, edges, grain(edges), List.of(), List.of(fold(edges)));
+        List<Edge> edges = rectangle(
+                length,
+                2 * width,
+                style.allowance(Seam.Role.STRAP_EDGES),
+                EdgeName.RIGHT_END,
+                lap,
+                EdgeName.LEFT_END,
+                lap);
+        return Piece.of(
+                PieceName.of(PieceKind.STRAP), 2, false, false, edges, grain(edges), List.of(), List.of(fold(edges)));
     }
 
     private static List<Edge> rectangle(
             double width,
             double height,
             double join,
-            String right,
+            EdgeName right,
             double rightAllowance,
-            String left,
+            EdgeName left,
             double leftAllowance) {
         Point a = Point.ORIGIN;
         Point b = new Point(width, 0).onGrid();
         Point c = new Point(width, height).onGrid();
         Point d = new Point(0, height).onGrid();
         return List.of(
-                new Edge("lower edge", Path.of(a, b), join),
+                new Edge(EdgeName.LOWER_EDGE, Path.of(a, b), join),
                 new Edge(right, Path.of(b, c), rightAllowance),
-                new Edge("upper edge", Path.of(c, d), join),
+                new Edge(EdgeName.UPPER_EDGE, Path.of(c, d), join),
                 new Edge(left, Path.of(d, a), leftAllowance));
     }
 
@@ -166,7 +193,7 @@ final class Bands {
         double width = edges.get(0).line().end().x();
         double height = edges.get(1).line().end().y();
         return new Mark(
-                "fold along here",
+                MarkName.FOLD_ALONG_HERE,
                 Mark.Kind.FOLD,
                 Path.of(new Point(0, height / 2), new Point(width, height / 2)).onGrid());
     }

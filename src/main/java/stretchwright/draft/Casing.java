@@ -8,7 +8,9 @@ import stretchwright.ground.Point;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
@@ -20,14 +22,12 @@ final class Casing {
     /** Beyond the row that closes the casing, mm: the two needle rows lie over the raw edge (common practice). */
     static final double BEYOND_ROW = 6;
 
-    private static final String FOLD = "fold the casing down along here";
-    private static final String ROW = "row that closes the casing";
-
     private Casing() {}
 
     /** Whether a mark follows the waist edge and is drawn anew where that edge is cut. */
     static boolean follows(Mark mark) {
-        return mark.name().equals(FOLD) || mark.name().equals(ROW);
+        return mark.name() == MarkName.FOLD_THE_CASING_DOWN_ALONG_HERE
+                || mark.name() == MarkName.ROW_THAT_CLOSES_THE_CASING;
     }
 
     /** What is turned down at the waist edge, mm. */
@@ -39,13 +39,13 @@ final class Casing {
     static List<Reason> reasons(List<LegSet> legs, Style style) {
         List<Reason> out = new ArrayList<>();
         for (LegSet set : legs) {
-            Piece leg = set.with("waist edge");
+            Piece leg = set.with(EdgeName.WAIST_EDGE);
             out.add(Ruled.of(
-                            leg.edge("waist edge").allowance(),
+                            leg.edge(EdgeName.WAIST_EDGE).allowance(),
                             Tell.said("rule.turned-down", Part.length(BEYOND_ROW)),
                             Tell.said("source.bands-practice"),
                             Inputs.style(Tell.said("input.casing-height"), style.bandHeight()))
-                    .reason(new Dimension(leg.name(), What.TURNED_DOWN_AT_THE_WAIST)));
+                    .reason(Dimension.of(leg.name(), What.TURNED_DOWN_AT_THE_WAIST)));
         }
         return out;
     }
@@ -53,8 +53,8 @@ final class Casing {
     /** The waist edge of a leg: where a band is sewn on, or the fold of a casing. */
     static Edge waistEdge(Path line, Style style) {
         return style.top().band().shape() == TopEnd.Band.Shape.CASING
-                ? new Edge("waist edge", line, turn(style), true)
-                : new Edge("waist edge", line, style.allowance(Seam.Role.WAISTBAND_JOIN));
+                ? new Edge(EdgeName.WAIST_EDGE, line, turn(style), true)
+                : new Edge(EdgeName.WAIST_EDGE, line, style.allowance(Seam.Role.WAISTBAND_JOIN));
     }
 
     /** The leg with the casing's fold, its row and the eyelet of a cord drawn. */
@@ -65,7 +65,7 @@ final class Casing {
             return lined;
         }
         List<Mark> marks = new ArrayList<>(lined.marks());
-        Path edge = leg.edge("waist edge").line();
+        Path edge = leg.edge(EdgeName.WAIST_EDGE).line();
         double along = edge.length() - Bands.EYELET_ASIDE;
         Point inwards = edge.directionAt(along).left();
         Point middle = edge.at(along).plus(inwards.times(style.bandHeight() / 2));
@@ -80,9 +80,10 @@ final class Casing {
         }
         List<Mark> marks = new ArrayList<>(leg.marks());
         for (Edge edge : leg.edges()) {
-            if (edge.name().endsWith("waist edge")) {
-                marks.add(new Mark(FOLD, Mark.Kind.FOLD, edge.line()));
-                marks.add(new Mark(ROW, Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
+            if (edge.name().isWaist()) {
+                marks.add(new Mark(MarkName.FOLD_THE_CASING_DOWN_ALONG_HERE, Mark.Kind.FOLD, edge.line()));
+                marks.add(new Mark(
+                        MarkName.ROW_THAT_CLOSES_THE_CASING, Mark.Kind.PLACEMENT, inside(edge, style.bandHeight())));
             }
         }
         return leg.with(leg.notches(), marks);

@@ -5,10 +5,13 @@ import java.util.List;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -61,25 +64,25 @@ record Contour(double lower, double upper, double height) implements BandFace {
     }
 
     /** One layer; the outer one is the band, the inner one its facing. */
-    Piece piece(String name, Style style, List<Mark> marks) {
+    Piece piece(PieceName name, Style style, List<Mark> marks) {
         Path below = arc(0).onGrid();
         Path above = arc(height).reversed().onGrid();
         double join = style.allowance(Seam.Role.WAISTBAND_JOIN);
         List<Edge> edges = List.of(
-                new Edge("lower edge", below, join),
+                new Edge(EdgeName.LOWER_EDGE, below, join),
                 new Edge(
-                        "centre back end",
+                        EdgeName.CENTRE_BACK_END,
                         Path.of(below.end(), above.start()),
                         style.allowance(Seam.Role.WAISTBAND_ENDS)),
-                new Edge("upper edge", above, style.allowance(Seam.Role.WAISTBAND_TOP)),
-                new Edge("fold", Path.of(above.end(), below.start()), 0));
+                new Edge(EdgeName.UPPER_EDGE, above, style.allowance(Seam.Role.WAISTBAND_TOP)),
+                new Edge(EdgeName.FOLD, Path.of(above.end(), below.start()), 0));
         Edge low = edges.get(0);
         Edge high = edges.get(2);
         List<Notch> notches = List.of(
-                Outline.notch("side", low, low.length() / 2, Notch.Mark.SINGLE),
-                Outline.notch("side", high, high.length() / 2, Notch.Mark.SINGLE),
-                Outline.notch("centre front", low, 0, Notch.Mark.SINGLE),
-                Outline.notch("centre front", high, high.length(), Notch.Mark.SINGLE));
+                Outline.notch(NotchName.SIDE, low, low.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch(NotchName.SIDE, high, high.length() / 2, Notch.Mark.SINGLE),
+                Outline.notch(NotchName.CENTRE_FRONT, low, 0, Notch.Mark.SINGLE),
+                Outline.notch(NotchName.CENTRE_FRONT, high, high.length(), Notch.Mark.SINGLE));
         double middle = 0.55 * lower / 2;
         double upright = at(middle, 0).x();
         double from = at(middle, 0).y();

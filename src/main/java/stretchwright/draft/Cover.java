@@ -12,16 +12,22 @@ import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * The cover of a whole boot: two halves, cut as the boot is seen from the side, joined in front and behind, and hung
@@ -77,15 +83,15 @@ final class Cover {
     }
 
     static List<Piece> pieces(Order order, List<Piece> legs) {
-        double first = legs.get(0).edge("hem").length();
-        double last = legs.get(legs.size() - 1).edge("hem").length();
+        double first = legs.get(0).edge(EdgeName.HEM).length();
+        double last = legs.get(legs.size() - 1).edge(EdgeName.HEM).length();
         if (Grid.units(first) == Grid.units(last)) {
-            return List.of(piece("boot cover", 4, first / 2, order));
+            return List.of(piece(WhichLeg.BOTH, 4, first / 2, order));
         }
-        return List.of(piece("left boot cover", 2, first / 2, order), piece("right boot cover", 2, last / 2, order));
+        return List.of(piece(WhichLeg.LEFT, 2, first / 2, order), piece(WhichLeg.RIGHT, 2, last / 2, order));
     }
 
-    private static Piece piece(String name, int cut, double top, Order order) {
+    private static Piece piece(WhichLeg leg, int cut, double top, Order order) {
         double height = Grid.snap(height(order));
         double sole = soleEdge(order);
         Style style = order.style();
@@ -96,44 +102,54 @@ final class Cover {
         Point collarFront = new Point(-top, height).onGrid();
         double turn = style.allowances().getOrDefault(Seam.Role.HEM, ELASTIC_TURN);
         List<Edge> edges = List.of(
-                new Edge("lower edge", Path.of(toe, heel), Math.max(turn, ELASTIC_TURN)),
-                new Edge("back edge", Path.of(heel, collarBack), seam),
-                new Edge("upper edge", Path.of(collarBack, collarFront), style.allowance(Seam.Role.COVER_JOIN)),
-                new Edge("front edge", CoverFront.between(collarFront, toe, heelLoop(order) / 2), seam));
+                new Edge(EdgeName.LOWER_EDGE, Path.of(toe, heel), Math.max(turn, ELASTIC_TURN)),
+                new Edge(EdgeName.BACK_EDGE, Path.of(heel, collarBack), seam),
+                new Edge(EdgeName.UPPER_EDGE, Path.of(collarBack, collarFront), style.allowance(Seam.Role.COVER_JOIN)),
+                new Edge(EdgeName.FRONT_EDGE, CoverFront.between(collarFront, toe, heelLoop(order) / 2), seam));
         List<Notch> notches = new ArrayList<>();
-        notches.add(middle("centre", edges.get(0), Notch.Mark.SINGLE));
-        notches.add(middle("centre", edges.get(2), Notch.Mark.SINGLE));
-        notches.add(middle("cover front", edges.get(3), Notch.Mark.SINGLE));
-        notches.add(middle("cover back", edges.get(1), Notch.Mark.DOUBLE));
+        notches.add(middle(NotchName.CENTRE, edges.get(0), Notch.Mark.SINGLE));
+        notches.add(middle(NotchName.CENTRE, edges.get(2), Notch.Mark.SINGLE));
+        notches.add(middle(NotchName.COVER_FRONT, edges.get(3), Notch.Mark.SINGLE));
+        notches.add(middle(NotchName.COVER_BACK, edges.get(1), Notch.Mark.DOUBLE));
         double x = -top / 2;
         Grain grain = new Grain(new Point(x, 0.15 * height).onGrid(), new Point(x, 0.85 * height).onGrid());
-        return Piece.of(name, cut, true, false, edges, grain, notches, List.of());
+        return Piece.of(PieceName.of(PieceKind.BOOT_COVER, leg), cut, true, false, edges, grain, notches, List.of());
     }
 
-    private static Notch middle(String name, Edge edge, Notch.Mark mark) {
+    private static Notch middle(NotchName name, Edge edge, Notch.Mark mark) {
         return Outline.notch(name, edge, edge.length() / 2, mark);
     }
 
-    static Level level(Order order, Piece cover, String leg) {
+    static Level level(Order order, Piece cover, WhichLeg leg) {
         return new Level(
-                Level.Name.HEM, hemHeight(order), 2 * cover.edge("lower edge").length(), leg);
+                Level.Name.HEM,
+                hemHeight(order),
+                2 * cover.edge(EdgeName.LOWER_EDGE).length(),
+                leg);
     }
 
     static Notion elastic(Piece cover) {
-        double ring = 2 * cover.edge("lower edge").length();
+        double ring = 2 * cover.edge(EdgeName.LOWER_EDGE).length();
         double cut = Grid.snap(ring * ELASTIC_SHARE + OVERLAP);
         return new Notion(
-                "sole elastic", cover.cut() / 2, ELASTIC_WIDTH, cut, ring, OVERLAP, cover.name(), "lower edge");
+                NotionName.SOLE_ELASTIC,
+                cover.cut() / 2,
+                ELASTIC_WIDTH,
+                cut,
+                ring,
+                OVERLAP,
+                cover.name(),
+                EdgeName.LOWER_EDGE);
     }
 
-    static List<Reason> reasons(Order order, Piece cover, String leg) {
+    static List<Reason> reasons(Order order, Piece cover, PieceName leg) {
         Boot boot = order.boot().orElseThrow();
         Boot.Sole sole = boot.sole();
-        double upper = cover.edge("upper edge").length();
-        Dimension hem = new Dimension(leg, What.HEM_LENGTH);
+        double upper = cover.edge(EdgeName.UPPER_EDGE).length();
+        Dimension hem = Dimension.of(leg, What.HEM_LENGTH);
         return List.of(
                 Ruled.of(
-                                cover.edge("back edge").length(),
+                                cover.edge(EdgeName.BACK_EDGE).length(),
                                 Tell.said(
                                         "rule.cover-height",
                                         Part.length(LowerEnd.LUNGE),
@@ -144,9 +160,9 @@ final class Cover {
                                         Tell.said("input.ankle-to-sole"),
                                         sole.ankleToSole().orElseThrow()),
                                 order.along())
-                        .reason(new Dimension(cover.name(), What.HEIGHT)),
+                        .reason(Dimension.of(cover.name(), What.HEIGHT)),
                 Ruled.of(
-                                cover.edge("lower edge").length(),
+                                cover.edge(EdgeName.LOWER_EDGE).length(),
                                 Tell.said("rule.cover-lower"),
                                 SOURCE,
                                 Inputs.measured(
@@ -156,15 +172,16 @@ final class Cover {
                                         Tell.said("input.sole-width"),
                                         sole.width().orElseThrow()),
                                 order.hem())
-                        .reason(new Dimension(cover.name(), What.LOWER_EDGE)),
+                        .reason(Dimension.of(cover.name(), What.LOWER_EDGE)),
                 Ruled.of(
-                                CoverFront.nearest(cover.edge("front edge").line(), Point.ORIGIN),
+                                CoverFront.nearest(
+                                        cover.edge(EdgeName.FRONT_EDGE).line(), Point.ORIGIN),
                                 Tell.said("rule.cover-heel"),
                                 SOURCE,
                                 Inputs.measured(Tell.said("input.boot-heel-girth"), boot.heelGirth()),
                                 order.hem())
-                        .reason(new Dimension(cover.name(), What.HEEL_TO_INSTEP)),
+                        .reason(Dimension.of(cover.name(), What.HEEL_TO_INSTEP)),
                 Ruled.of(upper, Tell.said("rule.cover-upper"), SOURCE, new Input(hem.said(), 2 * upper, "mm", hem))
-                        .reason(new Dimension(cover.name(), What.UPPER_EDGE)));
+                        .reason(Dimension.of(cover.name(), What.UPPER_EDGE)));
     }
 }

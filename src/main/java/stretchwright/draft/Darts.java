@@ -9,8 +9,11 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
@@ -25,11 +28,6 @@ import stretchwright.pattern.Style;
  * meets both square, so that it runs smooth when the dart is closed. The rules: docs/maths/draft.md, "Backs".
  */
 final class Darts {
-    static final String BACK_EDGE = "back waist edge";
-    static final String BACK_LEG = "dart back leg";
-    static final String FRONT_LEG = "dart front leg";
-    private static final String FOLD = "fold the dart";
-
     /** The tip ends this far above the hip line, mm: on the seat's fullest part it would stand up (common practice). */
     static final double TIP_ABOVE_HIP = 40;
 
@@ -81,7 +79,7 @@ final class Darts {
         if (!dart.drawn()) {
             return leg;
         }
-        Edge waist = leg.edge("waist edge");
+        Edge waist = leg.edge(EdgeName.WAIST_EDGE);
         Path line = waist.line();
         double at = mouth(line);
         Point middle = line.at(at);
@@ -97,23 +95,28 @@ final class Darts {
         Point peak = tip.plus(up.times(dart.length() / Math.cos(Math.toRadians(half))));
 
         double sewn = style.allowance(Seam.Role.DART);
-        Edge backEdge = new Edge(BACK_EDGE, backLine, waist.allowance(), waist.turned());
-        Edge frontEdge = new Edge("waist edge", frontLine, waist.allowance(), waist.turned());
+        Edge backEdge = new Edge(EdgeName.BACK_WAIST_EDGE, backLine, waist.allowance(), waist.turned());
+        Edge frontEdge = new Edge(EdgeName.WAIST_EDGE, frontLine, waist.allowance(), waist.turned());
         List<Edge> edges = replaced(
                 leg.edges(),
                 List.of(
                         backEdge,
-                        new Edge(BACK_LEG, Path.of(back, tip), sewn),
-                        new Edge(FRONT_LEG, Path.of(tip, front), sewn),
+                        new Edge(EdgeName.DART_BACK_LEG, Path.of(back, tip), sewn),
+                        new Edge(EdgeName.DART_FRONT_LEG, Path.of(tip, front), sewn),
                         frontEdge));
         List<Edge> outline = replaced(
                 leg.edges(),
                 List.of(
                         backEdge,
-                        new Edge("mouth of the dart", Path.of(back, peak, front), waist.allowance(), waist.turned()),
+                        new Edge(
+                                EdgeName.MOUTH_OF_THE_DART,
+                                Path.of(back, peak, front),
+                                waist.allowance(),
+                                waist.turned()),
                         frontEdge));
         List<Mark> marks = new ArrayList<>(leg.marks());
-        marks.add(new Mark(FOLD, Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
+        marks.add(new Mark(
+                MarkName.FOLD_THE_DART, Mark.Kind.FOLD, Path.of(tip, peak).onGrid()));
         return Piece.of(
                         leg.name(),
                         leg.cut(),
@@ -128,21 +131,22 @@ final class Darts {
 
     /** A leg with a dart, or the part of one that carries it, cut straight across the dart's mouth: it is folded, not cut out. */
     static Piece cutAcross(Piece leg) {
-        Optional<Mark> fold =
-                leg.marks().stream().filter(m -> m.name().equals(FOLD)).findFirst();
+        Optional<Mark> fold = leg.marks().stream()
+                .filter(m -> m.name() == MarkName.FOLD_THE_DART)
+                .findFirst();
         if (fold.isEmpty()) {
             return leg;
         }
-        Edge waist = leg.edge("waist edge");
+        Edge waist = leg.edge(EdgeName.WAIST_EDGE);
         List<Edge> outline = new ArrayList<>();
         for (Edge edge : leg.edges()) {
-            if (edge.name().equals(BACK_LEG)) {
+            if (edge.name() == EdgeName.DART_BACK_LEG) {
                 Path mouth = Path.of(
                         edge.line().start(),
                         fold.get().line().end(),
-                        leg.edge(FRONT_LEG).line().end());
-                outline.add(new Edge("mouth of the dart", mouth, waist.allowance(), waist.turned()));
-            } else if (!edge.name().equals(FRONT_LEG)) {
+                        leg.edge(EdgeName.DART_FRONT_LEG).line().end());
+                outline.add(new Edge(EdgeName.MOUTH_OF_THE_DART, mouth, waist.allowance(), waist.turned()));
+            } else if (edge.name() != EdgeName.DART_FRONT_LEG) {
                 outline.add(edge);
             }
         }
@@ -152,7 +156,7 @@ final class Darts {
     private static List<Edge> replaced(List<Edge> edges, List<Edge> instead) {
         List<Edge> out = new ArrayList<>();
         for (Edge edge : edges) {
-            if (edge.name().equals("waist edge")) {
+            if (edge.name() == EdgeName.WAIST_EDGE) {
                 out.addAll(instead);
             } else {
                 out.add(edge);
@@ -164,12 +168,13 @@ final class Darts {
     /** The side notch halves what is sewn to the band; a notch stands at each leg of the dart. */
     private static List<Notch> notches(Piece leg, Edge back, Edge front) {
         List<Notch> out = new ArrayList<>();
-        leg.notches().stream().filter(n -> !n.edge().equals("waist edge")).forEach(out::add);
+        leg.notches().stream().filter(n -> n.edge() != EdgeName.WAIST_EDGE).forEach(out::add);
         double side = (back.length() + front.length()) / 2;
         Edge on = side > back.length() ? front : back;
-        out.add(Outline.notch("side", on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
-        out.add(Outline.notch("dart", back, back.length(), Notch.Mark.SINGLE));
-        out.add(Outline.notch("dart", front, 0, Notch.Mark.SINGLE));
+        out.add(Outline.notch(
+                NotchName.SIDE, on, side > back.length() ? side - back.length() : side, Notch.Mark.SINGLE));
+        out.add(Outline.notch(NotchName.DART, back, back.length(), Notch.Mark.SINGLE));
+        out.add(Outline.notch(NotchName.DART, front, 0, Notch.Mark.SINGLE));
         return out;
     }
 

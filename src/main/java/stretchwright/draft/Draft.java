@@ -19,6 +19,7 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * Drafts the pattern of a pair of stretch leggings. Each leg is drafted in one piece (cut as a mirrored pair, or a left and a
@@ -56,15 +57,15 @@ public final class Draft {
         }
         Frame frame = Frame.of(order);
         if (body.legs().alike()) {
-            return Leg.draft(order.on(padded.leg(Side.LEFT), "leg"), frame, findings)
+            return Leg.draft(order.on(padded.leg(Side.LEFT), WhichLeg.BOTH), frame, findings)
                     .flatMap(leg -> pair(order, frame, leg, findings));
         }
         return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
     }
 
     private static Optional<Pattern> pair(Order order, Frame frame, Leg leg, Findings findings) {
-        Piece piece = leg.piece("leg", 2, true);
-        return assemble(order, frame, List.of(piece), List.of(leg), List.of(""), findings);
+        Piece piece = leg.piece(2, true);
+        return assemble(order, frame, List.of(piece), List.of(leg), findings);
     }
 
     /** Two legs apart: each follows its own leg of the body, and both meet at the crotch seam of the body's mean. */
@@ -72,28 +73,30 @@ public final class Draft {
         List<Leg> legs = new ArrayList<>();
         List<Piece> pieces = new ArrayList<>();
         for (Side side : Side.values()) {
-            Optional<Leg> leg =
-                    Leg.matching(order.on(order.body().leg(side), side.word() + " leg"), frame, mean, findings);
+            Optional<Leg> leg = Leg.matching(
+                    order.on(order.body().leg(side), side == Side.LEFT ? WhichLeg.LEFT : WhichLeg.RIGHT),
+                    frame,
+                    mean,
+                    findings);
             if (leg.isEmpty()) {
                 return Optional.empty();
             }
             legs.add(leg.get());
-            pieces.add(leg.get().piece(side.word() + " leg", 1, false));
+            pieces.add(leg.get().piece(1, false));
         }
-        return assemble(order, frame, pieces, legs, List.of("left", "right"), findings);
+        return assemble(order, frame, pieces, legs, findings);
     }
 
     /** @param drawn each leg in one piece, front to the left; a right leg is mirrored with its parts */
     private static Optional<Pattern> assemble(
-            Order order, Frame frame, List<Piece> drawn, List<Leg> legs, List<String> names, Findings findings) {
+            Order order, Frame frame, List<Piece> drawn, List<Leg> legs, Findings findings) {
         double wanted = Frame.band(order);
         return LegParts.of(order, legs, drawn, wanted, findings)
-                .map(parts -> assemble(order, frame, drawn, parts, legs, names))
+                .map(parts -> assemble(order, frame, drawn, parts, legs))
                 .filter(pattern -> BandCheck.turnsDown(pattern, order, findings));
     }
 
-    private static Pattern assemble(
-            Order order, Frame frame, List<Piece> drawn, LegParts parts, List<Leg> legs, List<String> names) {
+    private static Pattern assemble(Order order, Frame frame, List<Piece> drawn, LegParts parts, List<Leg> legs) {
         Style style = order.style();
         TopFinish finish = TopFinish.of(order, parts.legs());
         List<Piece> pieces = new ArrayList<>();
@@ -120,11 +123,11 @@ public final class Draft {
                                 .orElse(0),
                 finish.width()));
         for (int i = 0; i < legs.size(); i++) {
-            List<Level> below = legs.get(i).levels(names.get(i));
+            List<Level> below = legs.get(i).levels();
             levels.addAll(below);
-            holds.addAll(legs.get(i).holds(frame, names.get(i), below));
+            holds.addAll(legs.get(i).holds(frame, below));
             reasons.addAll(legs.get(i).order().holding().reasons(below));
-            lower.hem(i, names.get(i)).ifPresent(levels::add);
+            lower.hem(i, legs.get(i).order().leg()).ifPresent(levels::add);
             reasons.addAll(legs.get(i).reasons(drawn.get(i), frame, below));
         }
         reasons.addAll(finish.reasons());

@@ -13,6 +13,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
@@ -54,8 +55,8 @@ public final class DraftCheck {
     public static List<Broken> broken(Body body, Style style, Pattern pattern) {
         DraftCheck check = new DraftCheck(body, style, pattern);
         for (Piece piece : pattern.pieces()) {
-            check.outline(Tell.said("about.sew-line", Part.text(piece.name())), piece.sewLine());
-            check.outline(Tell.said("about.cut-line", Part.text(piece.name())), piece.cutLine());
+            check.outline(Tell.said("about.sew-line", piece.name().said()), piece.sewLine());
+            check.outline(Tell.said("about.cut-line", piece.name().said()), piece.cutLine());
         }
         check.seams();
         check.band();
@@ -66,7 +67,13 @@ public final class DraftCheck {
 
     /** A leg in one piece: one that is cut into parts is checked by its outlines and seams. */
     private static boolean isWhole(Piece piece) {
-        return List.of("hem", "back inseam", "back crotch", "waist edge", "front crotch", "front inseam")
+        return List.of(
+                        EdgeName.HEM,
+                        EdgeName.BACK_INSEAM,
+                        EdgeName.BACK_CROTCH,
+                        EdgeName.WAIST_EDGE,
+                        EdgeName.FRONT_CROTCH,
+                        EdgeName.FRONT_INSEAM)
                 .equals(piece.edges().stream().map(Edge::name).toList());
     }
 
@@ -131,9 +138,8 @@ public final class DraftCheck {
             if (!isWhole(leg)) {
                 continue;
             }
-            String side = leg.name().replaceFirst(" ?leg$", "");
             double above = Double.POSITIVE_INFINITY;
-            for (Level level : pattern.onlyLeg(side).levels()) {
+            for (Level level : pattern.onlyLeg(leg.name().leg()).levels()) {
                 say(
                         level.height() < above,
                         level.name().said(),
@@ -155,7 +161,8 @@ public final class DraftCheck {
     private static double width(Piece leg, double height) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (String name : List.of("back inseam", "back crotch", "front crotch", "front inseam")) {
+        for (EdgeName name :
+                List.of(EdgeName.BACK_INSEAM, EdgeName.BACK_CROTCH, EdgeName.FRONT_CROTCH, EdgeName.FRONT_INSEAM)) {
             Path line = leg.edge(name).line();
             double along = line.alongAtHeight(height);
             if (along >= 0) {
@@ -167,8 +174,8 @@ public final class DraftCheck {
     }
 
     private void leg(Piece leg) {
-        double front = leg.edge("front crotch").length();
-        double back = leg.edge("back crotch").length();
+        double front = leg.edge(EdgeName.FRONT_CROTCH).length();
+        double back = leg.edge(EdgeName.BACK_CROTCH).length();
         if (style.top().frontRaise() == 0 && style.top().backRaise() == 0) {
             double target = Top.crotchTarget(body, style, pattern.reductions());
             Said seam = Tell.said("about.crotch-seam");
@@ -176,30 +183,37 @@ public final class DraftCheck {
                     Math.abs(front + back - target) <= CLOSE,
                     seam,
                     Tell.said("check.crotch-seam", mm(front + back), mm(target)));
-            double higher = leg.edge("back crotch").line().end().y()
-                    - leg.edge("front crotch").line().start().y();
+            double higher = leg.edge(EdgeName.BACK_CROTCH).line().end().y()
+                    - leg.edge(EdgeName.FRONT_CROTCH).line().start().y();
             say(back > front, seam, Tell.said("check.front-longer", mm(front - back)));
             say(higher > 0, Tell.said("about.waist"), Tell.said("check.back-lower", mm(-higher)));
         }
-        corner(leg, 180, FLAT, "front crotch", "front inseam", "back inseam", "back crotch");
-        corner(leg, 180, FLAT, "front inseam", "hem", "hem", "back inseam");
-        corner(leg, 90, SQUARE, "back crotch", "waist edge");
-        corner(leg, 90, SQUARE, "waist edge", "front crotch");
-        for (String name : List.of("front crotch", "back crotch")) {
+        corner(
+                leg,
+                180,
+                FLAT,
+                EdgeName.FRONT_CROTCH,
+                EdgeName.FRONT_INSEAM,
+                EdgeName.BACK_INSEAM,
+                EdgeName.BACK_CROTCH);
+        corner(leg, 180, FLAT, EdgeName.FRONT_INSEAM, EdgeName.HEM, EdgeName.HEM, EdgeName.BACK_INSEAM);
+        corner(leg, 90, SQUARE, EdgeName.BACK_CROTCH, EdgeName.WAIST_EDGE);
+        corner(leg, 90, SQUARE, EdgeName.WAIST_EDGE, EdgeName.FRONT_CROTCH);
+        for (EdgeName name : List.of(EdgeName.FRONT_CROTCH, EdgeName.BACK_CROTCH)) {
             int turns = Smoothness.changes(leg.edge(name).line(), Double.NEGATIVE_INFINITY);
-            Said curve = Tell.said("about.curve", Part.text(name));
+            Said curve = Tell.said("about.curve", name.said());
             say(turns == 0, curve, Tell.said("check.bends", curve, Part.count(turns)));
         }
-        for (String name : List.of("front inseam", "back inseam")) {
+        for (EdgeName name : List.of(EdgeName.FRONT_INSEAM, EdgeName.BACK_INSEAM)) {
             int turns = Smoothness.changes(leg.edge(name).line(), straightBelow(leg));
-            Said edge = Tell.said("about.edge", Part.text(name));
+            Said edge = Tell.said("about.edge", name.said());
             say(turns <= 1, edge, Tell.said("check.bends", edge, Part.count(turns)));
         }
         notches(leg);
     }
 
     /** Interior angles at one or two corners, each named by the edge before and after. */
-    private void corner(Piece leg, double wanted, double within, String... edges) {
+    private void corner(Piece leg, double wanted, double within, EdgeName... edges) {
         double sum = 0;
         for (int i = 0; i < edges.length; i += 2) {
             Path in = leg.edge(edges[i]).line();
@@ -208,7 +222,7 @@ public final class DraftCheck {
             Point b = out.directionAt(0);
             sum += 180 - Math.toDegrees(StrictMath.atan2(a.cross(b), a.dot(b)));
         }
-        Said where = Tell.said("about.corner", Part.text(edges[0]), Part.text(edges[1]));
+        Said where = Tell.said("about.corner", edges[0].said(), edges[1].said());
         say(
                 Math.abs(sum - wanted) <= within,
                 where,
@@ -217,7 +231,7 @@ public final class DraftCheck {
 
     /** Above the boot's tongue, or above the straight run over a hem. */
     private double straightBelow(Piece leg) {
-        double hem = leg.edge("hem").line().start().y();
+        double hem = leg.edge(EdgeName.HEM).line().start().y();
         double turned = pattern.level(Level.Name.ANKLE).map(Level::height).orElse(hem) + LegLine.ANKLE_TURN;
         double tongue = pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(hem) + LegLine.TONGUE;
         return Math.max(turned, tongue) + 1;
@@ -226,16 +240,16 @@ public final class DraftCheck {
     /** Notches of one name on both inseams are sewn together: as far from the hem. */
     private void notches(Piece leg) {
         for (Notch front : leg.notches()) {
-            if (!front.edge().equals("front inseam")) {
+            if (front.edge() != EdgeName.FRONT_INSEAM) {
                 continue;
             }
-            double fromHem = leg.edge("front inseam").length() - front.along();
+            double fromHem = leg.edge(EdgeName.FRONT_INSEAM).length() - front.along();
             leg.notches().stream()
-                    .filter(n -> n.edge().equals("back inseam") && n.name().equals(front.name()))
+                    .filter(n -> n.edge() == EdgeName.BACK_INSEAM && n.name() == front.name())
                     .forEach(back -> say(
                             Math.abs(back.along() - fromHem) <= CLOSE,
-                            Tell.said("about.notches", Part.text(front.name())),
-                            Tell.said("check.notches", Part.text(front.name()), mm(back.along() - fromHem))));
+                            Tell.said("about.notches", front.name().said()),
+                            Tell.said("check.notches", front.name().said(), mm(back.along() - fromHem))));
         }
     }
 
@@ -245,7 +259,7 @@ public final class DraftCheck {
         Body own = pattern.legs().size() == 1 ? body : body.leg(Side.LEFT);
         double wanted = (own.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist())
                 * (1 - pattern.reductions().along());
-        List<Point> edge = leg.edge("waist edge").line().points();
+        List<Point> edge = leg.edge(EdgeName.WAIST_EDGE).line().points();
         for (int i = 1; i < edge.size(); i++) {
             Point a = edge.get(i - 1);
             Point b = edge.get(i);

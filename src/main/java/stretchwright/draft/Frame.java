@@ -7,6 +7,7 @@ import stretchwright.body.TrunkProfile;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -122,7 +123,7 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     /** Of a leg still in one piece. */
     Reason waistEdge(Order order, Piece leg) {
         return Ruled.of(
-                        LegSet.of(leg).length("waist edge"),
+                        LegSet.of(leg).length(EdgeName.WAIST_EDGE),
                         Tell.said("rule.waist-edge"),
                         SOURCE,
                         half(order),

@@ -10,11 +10,15 @@ import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
@@ -31,9 +35,6 @@ import stretchwright.pattern.Style;
  * drafted so much longer beforehand: from waist to waist the seam keeps its target. Docs: docs/maths/draft.md.
  */
 final class GussetCut {
-    static final String FRONT = "front gusset edge";
-    static final String BACK = "back gusset edge";
-
     /** Of half the gusset's width, what a right-angled hole would give up (design value, no source). */
     private static final double REPLACED = 0.5;
 
@@ -41,6 +42,8 @@ final class GussetCut {
     private static final double NOTCH_SHARE = 0.35;
 
     private static final double NOTCH_ROOM = 15;
+
+    private static final PieceName GUSSET = PieceName.of(PieceKind.GUSSET);
 
     private static final Said SOURCE = Tell.said("source.parts");
 
@@ -60,7 +63,8 @@ final class GussetCut {
     /** What goes off each inseam, mm; empty where no such kite exists. */
     static OptionalDouble taken(Piece leg, Parts.Gusset g) {
         double most = Math.min(
-                leg.edge("front inseam").length(), leg.edge("back inseam").length());
+                leg.edge(EdgeName.FRONT_INSEAM).length(),
+                leg.edge(EdgeName.BACK_INSEAM).length());
         return Roots.between(
                 b -> along(cut(leg, true, g, b), g) + along(cut(leg, false, g, b), g) - g.length(), 0, most / 2);
     }
@@ -71,39 +75,41 @@ final class GussetCut {
     }
 
     private static double cut(Piece leg, boolean front, Parts.Gusset g, double taken) {
-        Path crotch = fromCrotch(leg, front, "crotch");
-        Path inseam = fromCrotch(leg, front, "inseam");
-        return crotch.at(reach(g)).distance(inseam.at(taken));
-    }
-
-    /** An edge as seen from the crotch point. */
-    private static Path fromCrotch(Piece leg, boolean front, String which) {
-        Path line = leg.edge((front ? "front " : "back ") + which).line();
-        return front == which.equals("crotch") ? line.reversed() : line;
+        Path crotch =
+                leg.edge(front ? EdgeName.FRONT_CROTCH : EdgeName.BACK_CROTCH).line();
+        Path inseam =
+                leg.edge(front ? EdgeName.FRONT_INSEAM : EdgeName.BACK_INSEAM).line();
+        // as seen from the crotch point
+        Path upwards = front ? crotch.reversed() : crotch;
+        Path downwards = front ? inseam : inseam.reversed();
+        return upwards.at(reach(g)).distance(downwards.at(taken));
     }
 
     /** The leg without its two corners at the crotch. */
     static Piece leg(Piece leg, Parts.Gusset g, double taken, Style style) {
         double reach = reach(g);
         double allowance = style.allowance(Seam.Role.GUSSET);
-        Path backCrotch = Outline.after(leg.edge("back crotch").line(), reach).onGrid();
-        Path frontInseam = Outline.after(leg.edge("front inseam").line(), taken).onGrid();
+        Path backCrotch =
+                Outline.after(leg.edge(EdgeName.BACK_CROTCH).line(), reach).onGrid();
+        Path frontInseam =
+                Outline.after(leg.edge(EdgeName.FRONT_INSEAM).line(), taken).onGrid();
         List<Edge> edges = new ArrayList<>();
         for (Edge e : leg.edges()) {
             Path line = e.line();
             switch (e.name()) {
-                case "back inseam" -> {
+                case BACK_INSEAM -> {
                     Path rest = Outline.before(line, e.length() - taken).onGrid();
                     edges.add(new Edge(e.name(), rest, e.allowance()));
-                    edges.add(new Edge(BACK, Path.of(rest.end(), backCrotch.start()), allowance));
+                    edges.add(new Edge(EdgeName.BACK_GUSSET_EDGE, Path.of(rest.end(), backCrotch.start()), allowance));
                 }
-                case "back crotch" -> edges.add(new Edge(e.name(), backCrotch, e.allowance()));
-                case "front crotch" -> {
+                case BACK_CROTCH -> edges.add(new Edge(e.name(), backCrotch, e.allowance()));
+                case FRONT_CROTCH -> {
                     Path rest = Outline.before(line, e.length() - reach).onGrid();
                     edges.add(new Edge(e.name(), rest, e.allowance()));
-                    edges.add(new Edge(FRONT, Path.of(rest.end(), frontInseam.start()), allowance));
+                    edges.add(
+                            new Edge(EdgeName.FRONT_GUSSET_EDGE, Path.of(rest.end(), frontInseam.start()), allowance));
                 }
-                case "front inseam" -> edges.add(new Edge(e.name(), frontInseam, e.allowance()));
+                case FRONT_INSEAM -> edges.add(new Edge(e.name(), frontInseam, e.allowance()));
                 default -> edges.add(e);
             }
         }
@@ -131,19 +137,19 @@ final class GussetCut {
         for (Notch n : leg.notches()) {
             Edge edge = Outline.edge(edges, n.edge());
             switch (n.edge()) {
-                case "front crotch", "back crotch" -> {
-                    double from =
-                            NOTCH_SHARE * Outline.edge(edges, "front crotch").length();
-                    double along = n.edge().startsWith("front") ? edge.length() - from : from;
+                case FRONT_CROTCH, BACK_CROTCH -> {
+                    double from = NOTCH_SHARE
+                            * Outline.edge(edges, EdgeName.FRONT_CROTCH).length();
+                    double along = n.edge() == EdgeName.FRONT_CROTCH ? edge.length() - from : from;
                     out.add(Outline.notch(n.name(), edge, along, n.mark()));
                 }
-                case "front inseam" -> keep(n, edge, n.along() - taken, out);
-                case "back inseam" -> keep(n, edge, n.along(), out);
+                case FRONT_INSEAM -> keep(n, edge, n.along() - taken, out);
+                case BACK_INSEAM -> keep(n, edge, n.along(), out);
                 default -> out.add(n);
             }
         }
-        out.add(middle("front", Outline.edge(edges, FRONT), Notch.Mark.SINGLE));
-        out.add(middle("back", Outline.edge(edges, BACK), Notch.Mark.DOUBLE));
+        out.add(middle(NotchName.FRONT, Outline.edge(edges, EdgeName.FRONT_GUSSET_EDGE), Notch.Mark.SINGLE));
+        out.add(middle(NotchName.BACK, Outline.edge(edges, EdgeName.BACK_GUSSET_EDGE), Notch.Mark.DOUBLE));
         return out;
     }
 
@@ -153,7 +159,7 @@ final class GussetCut {
         }
     }
 
-    private static Notch middle(String name, Edge edge, Notch.Mark mark) {
+    private static Notch middle(NotchName name, Edge edge, Notch.Mark mark) {
         return Outline.notch(name, edge, edge.length() / 2, mark);
     }
 
@@ -162,29 +168,31 @@ final class GussetCut {
         double half = g.width() / 2;
         Point back = Point.ORIGIN;
         Point front = new Point(0, g.length());
-        Point onLeft = new Point(half, along(left.edge(BACK).length(), g)).onGrid();
-        Point onRight = new Point(-half, along(right.edge(BACK).length(), g)).onGrid();
+        Point onLeft =
+                new Point(half, along(left.edge(EdgeName.BACK_GUSSET_EDGE).length(), g)).onGrid();
+        Point onRight =
+                new Point(-half, along(right.edge(EdgeName.BACK_GUSSET_EDGE).length(), g)).onGrid();
         double allowance = style.allowance(Seam.Role.GUSSET);
         List<Edge> edges = List.of(
-                new Edge("left back edge", Path.of(back, onLeft), allowance),
-                new Edge("left front edge", Path.of(onLeft, front), allowance),
-                new Edge("right front edge", Path.of(front, onRight), allowance),
-                new Edge("right back edge", Path.of(onRight, back), allowance));
+                new Edge(EdgeName.LEFT_BACK_EDGE, Path.of(back, onLeft), allowance),
+                new Edge(EdgeName.LEFT_FRONT_EDGE, Path.of(onLeft, front), allowance),
+                new Edge(EdgeName.RIGHT_FRONT_EDGE, Path.of(front, onRight), allowance),
+                new Edge(EdgeName.RIGHT_BACK_EDGE, Path.of(onRight, back), allowance));
         List<Notch> notches = List.of(
-                middle("back", edges.get(0), Notch.Mark.DOUBLE),
-                middle("front", edges.get(1), Notch.Mark.SINGLE),
-                middle("front", edges.get(2), Notch.Mark.SINGLE),
-                middle("back", edges.get(3), Notch.Mark.DOUBLE));
+                middle(NotchName.BACK, edges.get(0), Notch.Mark.DOUBLE),
+                middle(NotchName.FRONT, edges.get(1), Notch.Mark.SINGLE),
+                middle(NotchName.FRONT, edges.get(2), Notch.Mark.SINGLE),
+                middle(NotchName.BACK, edges.get(3), Notch.Mark.DOUBLE));
         Grain grain = new Grain(new Point(0, 0.62 * g.length()).onGrid(), new Point(0, 0.9 * g.length()).onGrid());
-        return Piece.of("gusset", 1, false, false, edges, grain, notches, List.of());
+        return Piece.of(GUSSET, 1, false, false, edges, grain, notches, List.of());
     }
 
     static List<Reason> reasons(Parts.Gusset g) {
         return List.of(
                 Ruled.of(g.length(), Tell.said("rule.as-asked"), SOURCE, length(g, Reason.Origin.STYLE))
-                        .reason(new Dimension("gusset", What.LENGTH)),
+                        .reason(Dimension.of(GUSSET, What.LENGTH)),
                 Ruled.of(g.width(), Tell.said("rule.as-asked"), SOURCE, width(g, Reason.Origin.STYLE))
-                        .reason(new Dimension("gusset", What.WIDTH)));
+                        .reason(Dimension.of(GUSSET, What.WIDTH)));
     }
 
     private static Input length(Parts.Gusset g, Reason.From from) {
@@ -196,10 +204,10 @@ final class GussetCut {
     }
 
     /** What the gusset does to a leg of this name. */
-    static List<Reason> reasons(String leg, Parts.Gusset g, double taken) {
-        Input length = length(g, new Dimension("gusset", What.LENGTH));
-        Input width = width(g, new Dimension("gusset", What.WIDTH));
-        Dimension ofInseam = new Dimension(leg, What.GUSSET_TAKES_OF_EACH_INSEAM);
+    static List<Reason> reasons(PieceName leg, Parts.Gusset g, double taken) {
+        Input length = length(g, Dimension.of(GUSSET, What.LENGTH));
+        Input width = width(g, Dimension.of(GUSSET, What.WIDTH));
+        Dimension ofInseam = Dimension.of(leg, What.GUSSET_TAKES_OF_EACH_INSEAM);
         Input gone = new Input(Tell.said("input.taken-of-inseam"), taken, "mm", ofInseam);
         return List.of(
                 Ruled.of(
@@ -208,32 +216,28 @@ final class GussetCut {
                                 SOURCE,
                                 length,
                                 width)
-                        .reason(new Dimension(leg, What.GUSSET_TAKES_OF_EACH_CROTCH_CURVE)),
+                        .reason(Dimension.of(leg, What.GUSSET_TAKES_OF_EACH_CROTCH_CURVE)),
                 Ruled.of(taken, Tell.said("rule.gusset-of-inseam"), SOURCE, length, width)
                         .reason(ofInseam),
                 Ruled.of(g.width() - 2 * taken, Tell.said("rule.gusset-room"), SOURCE, width, gone)
-                        .reason(new Dimension(leg, What.ROOM_FROM_THE_GUSSET)));
+                        .reason(Dimension.of(leg, What.ROOM_FROM_THE_GUSSET)));
     }
 
     /** The four seams: each leg's front and back cut on the kite's edge of that side. */
     static List<Seam> seams(LegSet left, LegSet right, Piece gusset, Style style) {
         List<Seam> out = new ArrayList<>();
-        for (String side : List.of("left", "right")) {
-            LegSet leg = side.equals("left") ? left : right;
-            for (String end : List.of("front", "back")) {
-                Seam.Side one = leg.side(end + " gusset edge");
-                String edge = side + " " + end + " edge";
-                Seam.Side other =
-                        new Seam.Side("gusset", edge, gusset.edge(edge).length());
-                out.add(new Seam(
-                        Seam.Role.GUSSET,
-                        "gusset " + side + " " + end,
-                        List.of(one, other),
-                        other.length() - one.length(),
-                        style.allowance(Seam.Role.GUSSET),
-                        1));
-            }
-        }
+        out.add(seam(left, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.LEFT_FRONT_EDGE, "gusset left front", style));
+        out.add(seam(left, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.LEFT_BACK_EDGE, "gusset left back", style));
+        out.add(seam(
+                right, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.RIGHT_FRONT_EDGE, "gusset right front", style));
+        out.add(seam(right, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.RIGHT_BACK_EDGE, "gusset right back", style));
         return out;
+    }
+
+    private static Seam seam(LegSet leg, EdgeName cut, Piece gusset, EdgeName edge, String name, Style style) {
+        Seam.Side one = leg.side(cut);
+        Seam.Side other = new Seam.Side(GUSSET, edge, gusset.edge(edge).length());
+        double ease = other.length() - one.length();
+        return new Seam(Seam.Role.GUSSET, name, List.of(one, other), ease, style.allowance(Seam.Role.GUSSET), 1);
     }
 }

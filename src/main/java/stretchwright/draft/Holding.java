@@ -17,9 +17,12 @@ import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold.Bound;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * How much is taken off each girth so that the garment holds as wanted, and what kept it from taking more.
@@ -42,12 +45,12 @@ final class Holding {
     private final Body body;
     private final Fabric fabric;
     private final Style style;
-    private final String leg;
+    private final WhichLeg leg;
     private final double along;
     private final boolean ankle;
     private final double standing;
 
-    private Holding(Body body, Fabric fabric, Style style, double along, String leg) {
+    private Holding(Body body, Fabric fabric, Style style, double along, WhichLeg leg) {
         this.body = body;
         this.fabric = fabric;
         this.style = style;
@@ -61,9 +64,9 @@ final class Holding {
 
     /**
      * @param along share taken off the leg's lengths: stretched along, the cloth's pull is spread thinner
-     * @param leg its name, under which the reasons are told
+     * @param leg of which the reasons are told
      */
-    static Holding of(Body body, Fabric fabric, Style style, double along, String leg) {
+    static Holding of(Body body, Fabric fabric, Style style, double along, WhichLeg leg) {
         Holding holding = new Holding(body, fabric, style, along, leg);
         holding.plan(Wanted.of(body, fabric, style.hold()));
         return holding;
@@ -159,12 +162,16 @@ final class Holding {
     private Dimension dimension(Level.Name level) {
         return switch (level) {
             case HIP -> Dimension.of(What.REDUCTION_ACROSS);
-            case CROTCH -> new Dimension(leg, What.REDUCTION_AT_THE_CROTCH);
-            case MID_THIGH -> new Dimension(leg, What.REDUCTION_AT_THE_MID_THIGH);
-            case KNEE -> new Dimension(leg, What.REDUCTION_AT_THE_KNEE);
-            case CALF -> new Dimension(leg, What.REDUCTION_AT_THE_CALF);
-            default -> new Dimension(leg, What.REDUCTION_AT_THE_ANKLE);
+            case CROTCH -> its(What.REDUCTION_AT_THE_CROTCH);
+            case MID_THIGH -> its(What.REDUCTION_AT_THE_MID_THIGH);
+            case KNEE -> its(What.REDUCTION_AT_THE_KNEE);
+            case CALF -> its(What.REDUCTION_AT_THE_CALF);
+            default -> its(What.REDUCTION_AT_THE_ANKLE);
         };
+    }
+
+    private Dimension its(What what) {
+        return Dimension.of(PieceName.of(PieceKind.LEG, leg), what);
     }
 
     private Held at(Level.Name level, Wanted wanted) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 
@@ -38,7 +39,7 @@ final class Inseams {
      * @param lower by how much the back crotch point lies lower, mm
      */
     static List<Reason> reasons(Order order, Piece leg, double crotch, double lower) {
-        double length = leg.edge("front inseam").length();
+        double length = leg.edge(EdgeName.FRONT_INSEAM).length();
         Ruled front = Ruled.of(
                 length,
                 Tell.said("rule.front-inseam"),
@@ -46,9 +47,9 @@ final class Inseams {
                 Inputs.length(order.its(What.CROTCH_HEIGHT), crotch),
                 Inputs.length(
                         order.its(What.LOWER_EDGE_HEIGHT),
-                        leg.edge("hem").line().start().y()));
+                        leg.edge(EdgeName.HEM).line().start().y()));
         Ruled back = Ruled.of(
-                leg.edge("back inseam").length(),
+                leg.edge(EdgeName.BACK_INSEAM).length(),
                 Tell.said("rule.back-inseam"),
                 SOURCE,
                 Inputs.length(order.its(What.FRONT_INSEAM_LENGTH), length),

@@ -2,9 +2,12 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /** Which edges are sewn to which. */
 final class Joins {
@@ -14,10 +17,10 @@ final class Joins {
         LegSet left = legs.get(0);
         LegSet right = legs.get(legs.size() - 1);
         List<Piece> cuffs =
-                pieces.stream().filter(p -> p.name().endsWith("cuff")).toList();
+                pieces.stream().filter(p -> p.name().is(PieceKind.CUFF)).toList();
         List<Seam> seams = new ArrayList<>();
         for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
-            String edge = rise == Seam.Role.FRONT_RISE ? "front crotch" : "back crotch";
+            EdgeName edge = rise == Seam.Role.FRONT_RISE ? EdgeName.FRONT_CROTCH : EdgeName.BACK_CROTCH;
             String name = rise == Seam.Role.FRONT_RISE ? "front rise" : "back rise";
             seams.add(seam(style, rise, name, 1, left.side(edge), right.side(edge)));
         }
@@ -25,10 +28,10 @@ final class Joins {
             seams.add(seam(
                     style,
                     Seam.Role.INSEAM,
-                    leg.which() + "inseam",
+                    leg.which().of("inseam"),
                     leg.cut(),
-                    leg.side("front inseam"),
-                    leg.side("back inseam")));
+                    leg.side(EdgeName.FRONT_INSEAM),
+                    leg.side(EdgeName.BACK_INSEAM)));
         }
         seams.addAll(BandJoins.of(pieces, legs, style));
         if (Cover.wanted(style)) {
@@ -40,53 +43,42 @@ final class Joins {
             for (LegSet leg : legs) {
                 seams.add(new Seam(
                         Seam.Role.HEM,
-                        leg.which() + "hem",
-                        List.of(leg.side("hem")),
+                        leg.which().of("hem"),
+                        List.of(leg.side(EdgeName.HEM)),
                         0,
-                        leg.allowance("hem"),
+                        leg.allowance(EdgeName.HEM),
                         leg.cut()));
             }
             return seams;
         }
-        each(
-                cuffs,
-                "cuff",
-                (cuff, which, times) -> seams.add(seam(
-                        style,
-                        Seam.Role.CUFF_ENDS,
-                        which + "cuff ends",
-                        times,
-                        side(cuff, "left end"),
-                        side(cuff, "right end"))));
+        // one cuff that is cut twice gives a seam that is sewn twice; a left and a right one give a seam each
+        for (Piece cuff : cuffs) {
+            seams.add(seam(
+                    style,
+                    Seam.Role.CUFF_ENDS,
+                    cuff.name().leg().of("cuff ends"),
+                    cuff.cut(),
+                    side(cuff, EdgeName.LEFT_END),
+                    side(cuff, EdgeName.RIGHT_END)));
+        }
         for (LegSet leg : legs) {
-            Piece cuff = leg.which().startsWith("right") ? cuffs.get(cuffs.size() - 1) : cuffs.get(0);
+            Piece cuff = leg.which() == WhichLeg.RIGHT ? cuffs.get(cuffs.size() - 1) : cuffs.get(0);
             seams.add(seam(
                     style,
                     Seam.Role.CUFF_JOIN,
-                    leg.which() + "cuff join",
+                    leg.which().of("cuff join"),
                     leg.cut(),
-                    leg.side("hem"),
-                    side(cuff, "lower edge")));
+                    leg.side(EdgeName.HEM),
+                    side(cuff, EdgeName.LOWER_EDGE)));
         }
         return seams;
-    }
-
-    interface ForEach {
-        void add(Piece piece, String which, int times);
-    }
-
-    /** One piece that is cut twice gives a seam that is sewn twice; a left and a right one give a seam each. */
-    static void each(List<Piece> pieces, String noun, ForEach action) {
-        for (Piece piece : pieces) {
-            action.add(piece, piece.name().replace(noun, ""), piece.cut());
-        }
     }
 
     static Seam seam(Style style, Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
         return new Seam(role, name, List.of(one, other), other.length() - one.length(), style.allowance(role), times);
     }
 
-    static Seam.Side side(Piece piece, String edge) {
+    static Seam.Side side(Piece piece, EdgeName edge) {
         return new Seam.Side(piece.name(), edge, piece.edge(edge).length());
     }
 }

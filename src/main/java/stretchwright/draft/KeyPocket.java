@@ -7,10 +7,15 @@ import stretchwright.ground.Point;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
@@ -26,6 +31,8 @@ final class KeyPocket {
 
     /** The pocket keeps this far from centre front and from the side, mm, where notches and seams are (no source). */
     static final double ASIDE = 10;
+
+    private static final PieceName NAME = PieceName.of(PieceKind.KEY_POCKET);
 
     private KeyPocket() {}
 
@@ -43,14 +50,14 @@ final class KeyPocket {
         Point c = new Point(width, depth).onGrid();
         Point d = new Point(0, depth).onGrid();
         List<Edge> edges = List.of(
-                new Edge("lower edge", Path.of(a, b), style.allowance(Seam.Role.WAISTBAND_JOIN)),
-                new Edge("right side", Path.of(b, c), side),
-                new Edge("upper edge", Path.of(c, d), HEM, true),
-                new Edge("left side", Path.of(d, a), side));
+                new Edge(EdgeName.LOWER_EDGE, Path.of(a, b), style.allowance(Seam.Role.WAISTBAND_JOIN)),
+                new Edge(EdgeName.RIGHT_SIDE, Path.of(b, c), side),
+                new Edge(EdgeName.UPPER_EDGE, Path.of(c, d), HEM, true),
+                new Edge(EdgeName.LEFT_SIDE, Path.of(d, a), side));
         Grain grain =
                 new Grain(new Point(0.2 * width, 0.15 * depth).onGrid(), new Point(0.2 * width, 0.85 * depth).onGrid());
-        List<Notch> notches = List.of(Outline.notch("key pocket", edges.get(0), width / 2, Notch.Mark.SINGLE));
-        return Piece.of("key pocket", 1, false, false, edges, grain, notches, List.of());
+        List<Notch> notches = List.of(Outline.notch(NotchName.KEY_POCKET, edges.get(0), width / 2, Notch.Mark.SINGLE));
+        return Piece.of(NAME, 1, false, false, edges, grain, notches, List.of());
     }
 
     static List<Reason> reasons(TopEnd.Band band) {
@@ -61,14 +68,14 @@ final class KeyPocket {
                                 Tell.said("rule.as-asked-for"),
                                 Tell.said("source.bands"),
                                 Inputs.style(Tell.said("input.key-pocket"), width))
-                        .reason(new Dimension("key pocket", What.WIDTH)),
+                        .reason(Dimension.of(NAME, What.WIDTH)),
                 Ruled.of(
                                 band.pocketDepth(),
                                 Tell.said("rule.pocket-depth", Part.length(TopEnd.Band.POCKET_ROOM)),
                                 Tell.said("source.bands-practice"),
                                 Inputs.style(Tell.said("input.band-height"), band.height()),
                                 Inputs.style(Tell.said("input.elastic-or-cord"), band.channel()))
-                        .reason(new Dimension("key pocket", What.DEPTH)));
+                        .reason(Dimension.of(NAME, What.DEPTH)));
     }
 
     /** Its outline on the half band, three sides: the fourth is the edge of the band. */
@@ -77,7 +84,7 @@ final class KeyPocket {
         double depth = style.top().band().pocketDepth();
         double left = (half / 2 - width) / 2;
         return new Mark(
-                "key pocket, on one half only",
+                MarkName.KEY_POCKET,
                 Mark.Kind.PLACEMENT,
                 Path.of(face.at(left, 0), face.at(left, depth), face.at(left + width, depth), face.at(left + width, 0))
                         .onGrid());

@@ -9,10 +9,14 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 
 /**
@@ -75,12 +79,12 @@ final class KneeEase {
                         Tell.said("source.knee"),
                         Inputs.rule(Tell.said("input.zone"), 2 * zone.half()),
                         order.along())
-                .reason(new Dimension("front leg", Dimension.What.KNEE_EASE));
+                .reason(Dimension.of(PieceName.of(PieceKind.FRONT_LEG), Dimension.What.KNEE_EASE));
     }
 
     /** The parts of one leg, from the front on; a panel keeps its length and gets the notches only. */
     static List<Piece> of(List<Piece> parts, Zone zone) {
-        Edge front = parts.get(0).edge("front inseam");
+        Edge front = parts.get(0).edge(EdgeName.FRONT_INSEAM);
         double low = front.length() - front.line().alongAtHeight(zone.low());
         double high = front.length() - front.line().alongAtHeight(zone.high());
         List<Piece> out = new ArrayList<>();
@@ -95,15 +99,15 @@ final class KneeEase {
     private static Piece notched(Piece piece, Zone zone, double low, double high) {
         List<Notch> notches = new ArrayList<>(piece.notches());
         for (Edge e : piece.edges()) {
-            if (e.name().equals("back inseam")) {
-                notches.add(Outline.notch("below knee", e, low, Notch.Mark.SINGLE));
-                notches.add(Outline.notch("above knee", e, high, Notch.Mark.SINGLE));
-            } else if (e.name().equals("front inseam")
-                    || e.name().equals(SideCut.SIDE)
-                    || e.name().equals("front edge")
-                    || e.name().equals("back edge")) {
-                Outline.notchAt("below knee", zone.low(), e, NOTCH_ROOM, notches);
-                Outline.notchAt("above knee", zone.high(), e, NOTCH_ROOM, notches);
+            if (e.name() == EdgeName.BACK_INSEAM) {
+                notches.add(Outline.notch(NotchName.BELOW_KNEE, e, low, Notch.Mark.SINGLE));
+                notches.add(Outline.notch(NotchName.ABOVE_KNEE, e, high, Notch.Mark.SINGLE));
+            } else if (e.name() == EdgeName.FRONT_INSEAM
+                    || e.name() == EdgeName.SIDE_EDGE
+                    || e.name() == EdgeName.FRONT_EDGE
+                    || e.name() == EdgeName.BACK_EDGE) {
+                Outline.notchAt(NotchName.BELOW_KNEE, zone.low(), e, NOTCH_ROOM, notches);
+                Outline.notchAt(NotchName.ABOVE_KNEE, zone.high(), e, NOTCH_ROOM, notches);
             }
         }
         return piece.with(notches, piece.marks());

@@ -10,11 +10,15 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.TopEnd;
+import stretchwright.pattern.WhichLeg;
 
 /** One drafted leg: its inseams and its top. */
 record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
@@ -106,8 +110,8 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         return new Lower(order, line, curves, front, curves.inseam(1, d), d, drop.isPresent());
     }
 
-    Piece piece(String name, int cut, boolean mirrored) {
-        Piece plain = LegPiece.of(name, cut, mirrored, this);
+    Piece piece(int cut, boolean mirrored) {
+        Piece plain = LegPiece.of(PieceName.of(PieceKind.LEG, order.leg()), cut, mirrored, this);
         Piece darted = dart().map(d -> Darts.into(plain, d, order.style())).orElse(plain);
         return Casing.marked(darted, order.style());
     }
@@ -129,10 +133,8 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
 
     /**
      * What decided each width, once the pattern is drawn: the plan, or the curve, or the room that the seat needs.
-     *
-     * @param name of the leg where they differ
      */
-    List<LevelHold> holds(Frame frame, String name, List<Level> levels) {
+    List<LevelHold> holds(Frame frame, List<Level> levels) {
         boolean seam = order.hemStretch() < order.fabric().test().stretchAcross();
         List<LevelHold> out = new ArrayList<>();
         for (Level level : levels) {
@@ -141,7 +143,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
                 boolean room =
                         level.name() == Level.Name.CROTCH && frame.crotch(order).value() > at.width();
                 LevelHold.Bound bound = room ? LevelHold.Bound.FRAME : at.decided(level, seam);
-                String leg = level.name() == Level.Name.HIP ? "" : name;
+                WhichLeg leg = level.name() == Level.Name.HIP ? WhichLeg.BOTH : order.leg();
                 out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), bound));
             }
         }
@@ -149,24 +151,27 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
     }
 
     /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */
-    List<Level> levels(String name) {
-        Piece piece = piece("leg", 2, true);
-        Path frontInseam = piece.edge("front inseam").line();
-        Path backInseam = piece.edge("back inseam").line();
+    List<Level> levels() {
+        WhichLeg leg = order.leg();
+        Piece piece = piece(2, true);
+        Path frontInseam = piece.edge(EdgeName.FRONT_INSEAM).line();
+        Path backInseam = piece.edge(EdgeName.BACK_INSEAM).line();
         List<Level> out = new ArrayList<>();
-        if (!name.equals("right")) {
+        if (leg != WhichLeg.RIGHT) {
             double hip = widthAt(
-                    piece.edge("front crotch").line(), piece.edge("back crotch").line(), top.hipHeight());
+                    piece.edge(EdgeName.FRONT_CROTCH).line(),
+                    piece.edge(EdgeName.BACK_CROTCH).line(),
+                    top.hipHeight());
             out.add(new Level(Level.Name.HIP, top.hipHeight(), 2 * hip));
         }
         Point start = frontInseam.start();
-        out.add(new Level(Level.Name.CROTCH, start.y(), backInseam.end().x() - start.x(), name));
+        out.add(new Level(Level.Name.CROTCH, start.y(), backInseam.end().x() - start.x(), leg));
         double midThigh = (order.body().mm(Measure.CROTCH_HEIGHT) + order.body().mm(Measure.KNEE_HEIGHT))
                 / 2
                 * (1 - order.reductions().along());
         if (line.leg().stream().noneMatch(n -> n.level() == Level.Name.MID_THIGH)
                 && midThigh > curves.endHeight() + 1) {
-            out.add(new Level(Level.Name.MID_THIGH, midThigh, widthAt(frontInseam, backInseam, midThigh), name));
+            out.add(new Level(Level.Name.MID_THIGH, midThigh, widthAt(frontInseam, backInseam, midThigh), leg));
         }
         List<Node> below = new ArrayList<>(line.leg());
         below.add(line.narrow());
@@ -175,16 +180,16 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
                     && node.level() != Level.Name.CROTCH
                     && node.level() != Level.Name.HEM
                     && node.height() > curves.endHeight() + 1) {
-                out.add(new Level(node.level(), node.height(), widthAt(frontInseam, backInseam, node.height()), name));
+                out.add(new Level(node.level(), node.height(), widthAt(frontInseam, backInseam, node.height()), leg));
             }
         }
         if (line.narrow().level() != Level.Name.BOOT_TOP && line.bootTop().isPresent()) {
             double height = line.bootTop().getAsDouble();
-            out.add(new Level(Level.Name.BOOT_TOP, height, widthAt(frontInseam, backInseam, height), name));
+            out.add(new Level(Level.Name.BOOT_TOP, height, widthAt(frontInseam, backInseam, height), leg));
         }
         if (!Cover.wanted(order.style())) {
             out.add(new Level(
-                    Level.Name.HEM, line.hemHeight(), piece.edge("hem").length(), name));
+                    Level.Name.HEM, line.hemHeight(), piece.edge(EdgeName.HEM).length(), leg));
         }
         return out;
     }

@@ -10,6 +10,7 @@ import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
 import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -155,14 +156,14 @@ record LegLine(
     List<Reason> reasons(Order order, Piece drawn) {
         return List.of(
                 Ruled.of(
-                                drawn.edge("front inseam").line().start().y(),
+                                drawn.edge(EdgeName.FRONT_INSEAM).line().start().y(),
                                 Tell.said("rule.crotch-height"),
                                 Tell.said("source.leg"),
                                 Inputs.measure(order.body(), Measure.CROTCH_HEIGHT),
                                 order.along())
                         .reason(order.its(What.CROTCH_HEIGHT)),
                 Ruled.of(
-                                drawn.edge("hem").line().start().y(),
+                                drawn.edge(EdgeName.HEM).line().start().y(),
                                 Tell.said("rule.lower-edge-height"),
                                 Tell.said("source.hems-heights"),
                                 Inputs.length(order.its(What.HEM_HEIGHT), hemHeight),
@@ -177,7 +178,7 @@ record LegLine(
         List<Reason> out = new ArrayList<>();
         out.add(HemHeights.of(order).with(Grid.snap(hemHeight)).reason(order.its(What.HEM_HEIGHT)));
         HemLine.drop(order).ifPresent(d -> out.add(d.reason(order.its(What.HEM_DROP))));
-        out.add(HemWidths.edge(order).with(drawn.edge("hem").length()).reason(order.its(What.HEM_LENGTH)));
+        out.add(HemWidths.edge(order).with(drawn.edge(EdgeName.HEM).length()).reason(order.its(What.HEM_LENGTH)));
         return out;
     }
 }

@@ -7,11 +7,15 @@ import java.util.OptionalDouble;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Dimension;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * The drafted legs cut into parts, and what is added to them.
@@ -25,7 +29,7 @@ import stretchwright.pattern.Style;
 record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Reason> reasons) {
     /**
      * @param legs as drafted
-     * @param drawn their pieces, "leg", or "left leg" and "right leg" not yet mirrored
+     * @param drawn their pieces, a right one not yet mirrored
      * @param band length the waistband is to have, mm
      */
     static Optional<LegParts> of(Order order, List<Leg> legs, List<Piece> drawn, double band, Findings findings) {
@@ -51,7 +55,8 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         if (!PartsCheck.panelKeepsItsWidth(parts, taken, findings)) {
             return Optional.empty();
         }
-        side.ifPresent(s -> reasons.add(s.reason(new Dimension("front leg", Dimension.What.SIDE_TAKE_IN))));
+        side.ifPresent(s ->
+                reasons.add(s.reason(Dimension.of(PieceName.of(PieceKind.FRONT_LEG), Dimension.What.SIDE_TAKE_IN))));
         parts.panelWidth().ifPresent(w -> reasons.add(SideCut.panel(w)));
         Pockets pockets = new Pockets(order, findings);
         List<LegSet> sets = new ArrayList<>();
@@ -64,11 +69,11 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
             if (parts.kneeShaping()) {
                 pieces = KneeEase.of(pieces, KneeEase.zone(legs.get(i).order()));
             }
-            boolean right = drawn.get(i).name().startsWith("right ");
+            WhichLeg which = drawn.get(i).name().leg();
             sets.add(new LegSet(
-                    drawn.get(i).name().replace("leg", ""),
+                    which,
                     drawn.get(i).cut(),
-                    right ? pieces.stream().map(Mirror::of).toList() : pieces));
+                    which == WhichLeg.RIGHT ? pieces.stream().map(Mirror::of).toList() : pieces));
         }
         if (parts.kneeShaping()) {
             reasons.add(KneeEase.reason(legs.get(0).order()));
@@ -123,21 +128,38 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         Piece front = leg.pieces().get(0);
         Piece back = leg.pieces().get(leg.pieces().size() - 1);
         if (leg.pieces().size() == 2) {
-            return List.of(seam(style, Seam.Role.SIDE_SEAM, leg, "side seam", front, SideCut.SIDE, back, SideCut.SIDE));
+            return List.of(seam(
+                    style, Seam.Role.SIDE_SEAM, leg, "side seam", front, EdgeName.SIDE_EDGE, back, EdgeName.SIDE_EDGE));
         }
         Piece panel = leg.pieces().get(1);
         return List.of(
-                seam(style, Seam.Role.PANEL, leg, "front panel seam", front, SideCut.SIDE, panel, "front edge"),
-                seam(style, Seam.Role.PANEL, leg, "back panel seam", back, SideCut.SIDE, panel, "back edge"));
+                seam(
+                        style,
+                        Seam.Role.PANEL,
+                        leg,
+                        "front panel seam",
+                        front,
+                        EdgeName.SIDE_EDGE,
+                        panel,
+                        EdgeName.FRONT_EDGE),
+                seam(
+                        style,
+                        Seam.Role.PANEL,
+                        leg,
+                        "back panel seam",
+                        back,
+                        EdgeName.SIDE_EDGE,
+                        panel,
+                        EdgeName.BACK_EDGE));
     }
 
     private static Seam seam(
-            Style style, Seam.Role role, LegSet leg, String name, Piece a, String edge, Piece b, String other) {
+            Style style, Seam.Role role, LegSet leg, String name, Piece a, EdgeName edge, Piece b, EdgeName other) {
         double one = a.edge(edge).length();
         double two = b.edge(other).length();
         return new Seam(
                 role,
-                leg.which() + name,
+                leg.which().of(name),
                 List.of(new Seam.Side(a.name(), edge, one), new Seam.Side(b.name(), other, two)),
                 two - one,
                 style.allowance(role),

@@ -6,10 +6,14 @@ import stretchwright.body.Measure;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -26,7 +30,7 @@ final class LegPiece {
 
     private LegPiece() {}
 
-    static Piece of(String name, int cut, boolean mirrored, Leg leg) {
+    static Piece of(PieceName name, int cut, boolean mirrored, Leg leg) {
         Style style = leg.order().style();
         Path front = leg.front();
         Path back = leg.back();
@@ -34,24 +38,26 @@ final class LegPiece {
         Path hem = HemLine.between(front.end(), back.end(), style.lower().hemDrop());
         double hemAllowance = hemAllowance(style);
         List<Edge> edges = List.of(
-                new Edge("hem", hem, hemAllowance),
-                new Edge("back inseam", back.reversed(), style.allowance(Seam.Role.INSEAM)),
-                new Edge("back crotch", top.backCrotch().reversed(), style.allowance(Seam.Role.BACK_RISE)),
+                new Edge(EdgeName.HEM, hem, hemAllowance),
+                new Edge(EdgeName.BACK_INSEAM, back.reversed(), style.allowance(Seam.Role.INSEAM)),
+                new Edge(EdgeName.BACK_CROTCH, top.backCrotch().reversed(), style.allowance(Seam.Role.BACK_RISE)),
                 Casing.waistEdge(top.waistEdge(), style),
-                new Edge("front crotch", top.frontCrotch(), style.allowance(Seam.Role.FRONT_RISE)),
-                new Edge("front inseam", front, style.allowance(Seam.Role.INSEAM)));
+                new Edge(EdgeName.FRONT_CROTCH, top.frontCrotch(), style.allowance(Seam.Role.FRONT_RISE)),
+                new Edge(EdgeName.FRONT_INSEAM, front, style.allowance(Seam.Role.INSEAM)));
         List<Mark> marks = new ArrayList<>();
         List<Notch> notches = new ArrayList<>();
         crotchNotches(edges, notches);
-        notches.add(Outline.notch("side", edges.get(3), edges.get(3).length() / 2, Notch.Mark.SINGLE));
-        notches.add(Outline.notch("centre", edges.get(0), edges.get(0).length() / 2, Notch.Mark.SINGLE));
-        mark("hip", top.hipHeight(), edges.get(4), edges.get(2), marks);
+        notches.add(Outline.notch(NotchName.SIDE, edges.get(3), edges.get(3).length() / 2, Notch.Mark.SINGLE));
+        notches.add(Outline.notch(NotchName.CENTRE, edges.get(0), edges.get(0).length() / 2, Notch.Mark.SINGLE));
+        mark(MarkName.HIP, top.hipHeight(), edges.get(4), edges.get(2), marks);
         double knee = leg.order().body().mm(Measure.KNEE_HEIGHT)
                 * (1 - leg.order().reductions().along());
         if (knee > leg.curves().endHeight() + NOTCH_ROOM) {
-            level("knee", knee, edges, notches, marks);
+            level(NotchName.KNEE, MarkName.KNEE, knee, edges, notches, marks);
         }
-        leg.line().bootTop().ifPresent(height -> level("boot top", height, edges, notches, marks));
+        leg.line()
+                .bootTop()
+                .ifPresent(height -> level(NotchName.BOOT_TOP, MarkName.BOOT_TOP, height, edges, notches, marks));
         footNotches(style, edges.get(0), notches);
         change(leg, knee, edges, marks);
         double low = leg.curves().endHeight();
@@ -75,8 +81,8 @@ final class LegPiece {
         }
         double quarter = hem.line().end().x() - hem.line().start().x();
         double first = alongAt(hem.line(), hem.line().start().x() + quarter / 4);
-        notches.add(Outline.notch("instep", hem, first, Notch.Mark.SINGLE));
-        notches.add(Outline.notch("heel", hem, hem.length() - first, Notch.Mark.DOUBLE));
+        notches.add(Outline.notch(NotchName.INSTEP, hem, first, Notch.Mark.SINGLE));
+        notches.add(Outline.notch(NotchName.HEEL, hem, hem.length() - first, Notch.Mark.DOUBLE));
     }
 
     private static double alongAt(Path line, double x) {
@@ -98,7 +104,7 @@ final class LegPiece {
         double below = leg.line().bootTop().orElse(leg.curves().endHeight());
         double height = (knee + below) / 2;
         if (knee - height > CHANGE_ROOM) {
-            mark("lengthen or shorten here", height, edges.get(5), edges.get(1), marks);
+            mark(MarkName.LENGTHEN_OR_SHORTEN_HERE, height, edges.get(5), edges.get(1), marks);
         }
     }
 
@@ -106,21 +112,22 @@ final class LegPiece {
         Edge front = edges.get(4);
         Edge back = edges.get(2);
         double fromPoint = CROTCH_NOTCH_SHARE * front.length();
-        notches.add(Outline.notch("front rise", front, front.length() - fromPoint, Notch.Mark.SINGLE));
-        notches.add(Outline.notch("back rise", back, fromPoint, Notch.Mark.DOUBLE));
+        notches.add(Outline.notch(NotchName.FRONT_RISE, front, front.length() - fromPoint, Notch.Mark.SINGLE));
+        notches.add(Outline.notch(NotchName.BACK_RISE, back, fromPoint, Notch.Mark.DOUBLE));
     }
 
     /** A level marked on both inseams at the same distance from the hem, so that the notches meet. */
-    private static void level(String name, double height, List<Edge> edges, List<Notch> notches, List<Mark> marks) {
+    private static void level(
+            NotchName name, MarkName mark, double height, List<Edge> edges, List<Notch> notches, List<Mark> marks) {
         Edge back = edges.get(1);
         Edge front = edges.get(5);
         double fromHem = front.length() - front.line().alongAtHeight(height);
         notches.add(Outline.notch(name, front, front.length() - fromHem, Notch.Mark.SINGLE));
         notches.add(Outline.notch(name, back, fromHem, Notch.Mark.SINGLE));
-        mark(name, height, front, back, marks);
+        mark(mark, height, front, back, marks);
     }
 
-    private static void mark(String name, double height, Edge front, Edge back, List<Mark> marks) {
+    private static void mark(MarkName name, double height, Edge front, Edge back, List<Mark> marks) {
         Point a = front.line().at(front.line().alongAtHeight(height));
         Point b = back.line().at(back.line().alongAtHeight(height));
         marks.add(new Mark(name, Mark.Kind.LEVEL, Path.of(a, b).onGrid()));

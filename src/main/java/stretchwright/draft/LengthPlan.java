@@ -12,6 +12,7 @@ import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.WhichLeg;
 
 /** How long the leg is and must be: as cut, standing, with the knee bent, in the boot, and with growth let down. */
 final class LengthPlan {
@@ -24,7 +25,7 @@ final class LengthPlan {
         List<Reason> out = new ArrayList<>();
         levels.stream()
                 .filter(l -> l.name() == Level.Name.HEM)
-                .forEach(hem -> plan(legs.get(hem.leg().equals("right") ? legs.size() - 1 : 0), hem, out));
+                .forEach(hem -> plan(legs.get(hem.leg() == WhichLeg.RIGHT ? legs.size() - 1 : 0), hem, out));
         return out;
     }
 

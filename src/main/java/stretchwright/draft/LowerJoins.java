@@ -2,9 +2,12 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /** Which edges of boot covers and straps are sewn to which. */
 final class LowerJoins {
@@ -12,61 +15,64 @@ final class LowerJoins {
 
     static List<Seam> covers(List<Piece> pieces, List<LegSet> legs, Style style) {
         List<Piece> covers =
-                pieces.stream().filter(p -> p.name().endsWith("boot cover")).toList();
+                pieces.stream().filter(p -> p.name().is(PieceKind.BOOT_COVER)).toList();
         List<Seam> seams = new ArrayList<>();
         for (Piece cover : covers) {
-            String which = cover.name().replace("boot cover", "");
+            WhichLeg which = cover.name().leg();
             int pairs = cover.cut() / 2;
-            for (String edge : List.of("front edge", "back edge")) {
-                String name = which + "cover " + edge.replace(" edge", "");
-                Seam.Side half = Joins.side(cover, edge);
-                seams.add(Joins.seam(style, Seam.Role.COVER_SEAM, name, pairs, half, half));
-            }
-            LegSet leg = which.startsWith("right") ? legs.get(legs.size() - 1) : legs.get(0);
+            seams.add(half(style, cover, EdgeName.FRONT_EDGE, which.of("cover front"), pairs));
+            seams.add(half(style, cover, EdgeName.BACK_EDGE, which.of("cover back"), pairs));
+            LegSet leg = which == WhichLeg.RIGHT ? legs.get(legs.size() - 1) : legs.get(0);
             seams.add(Joins.seam(
                     style,
                     Seam.Role.COVER_JOIN,
-                    which + "cover join",
+                    which.of("cover join"),
                     pairs,
-                    leg.side("hem"),
-                    ring(cover, "upper edge")));
+                    leg.side(EdgeName.HEM),
+                    ring(cover, EdgeName.UPPER_EDGE)));
             seams.add(new Seam(
                     Seam.Role.HEM,
-                    which + "hem",
-                    List.of(ring(cover, "lower edge")),
+                    which.of("hem"),
+                    List.of(ring(cover, EdgeName.LOWER_EDGE)),
                     0,
-                    cover.edge("lower edge").allowance(),
+                    cover.edge(EdgeName.LOWER_EDGE).allowance(),
                     pairs));
         }
         return seams;
     }
 
+    /** Where two halves of a cover meet in front or behind. */
+    private static Seam half(Style style, Piece cover, EdgeName edge, String name, int pairs) {
+        Seam.Side half = Joins.side(cover, edge);
+        return Joins.seam(style, Seam.Role.COVER_SEAM, name, pairs, half, half);
+    }
+
     /** Both halves of a cover together. */
-    private static Seam.Side ring(Piece cover, String edge) {
+    private static Seam.Side ring(Piece cover, EdgeName edge) {
         return new Seam.Side(cover.name(), edge, 2 * cover.edge(edge).length());
     }
 
     /** A strap of cloth: closed into a tube, each end caught flat in the hem. */
     static List<Seam> straps(List<Piece> pieces, List<LegSet> legs, Style style) {
         List<Seam> seams = new ArrayList<>();
-        pieces.stream().filter(p -> p.name().equals("strap")).forEach(strap -> {
+        pieces.stream().filter(p -> p.name().is(PieceKind.STRAP)).forEach(strap -> {
             seams.add(Joins.seam(
                     style,
                     Seam.Role.STRAP_EDGES,
                     "strap edges",
                     2,
-                    Joins.side(strap, "lower edge"),
-                    Joins.side(strap, "upper edge")));
-            double width = strap.edge("right end").length() / 2;
+                    Joins.side(strap, EdgeName.LOWER_EDGE),
+                    Joins.side(strap, EdgeName.UPPER_EDGE)));
+            double width = strap.edge(EdgeName.RIGHT_END).length() / 2;
             for (LegSet leg : legs) {
                 seams.add(new Seam(
                         Seam.Role.STRAP_ENDS,
-                        leg.which() + "strap ends",
+                        leg.which().of("strap ends"),
                         List.of(
-                                new Seam.Side(leg.with("hem").name(), "hem", width),
-                                new Seam.Side(strap.name(), "right end", width)),
+                                new Seam.Side(leg.with(EdgeName.HEM).name(), EdgeName.HEM, width),
+                                new Seam.Side(strap.name(), EdgeName.RIGHT_END, width)),
                         0,
-                        strap.edge("right end").allowance(),
+                        strap.edge(EdgeName.RIGHT_END).allowance(),
                         2 * leg.cut()));
             }
         });

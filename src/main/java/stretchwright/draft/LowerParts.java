@@ -6,7 +6,10 @@ import java.util.Optional;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.WhichLeg;
 
 /** What is added below the legs beside cuffs: boot covers, straps, what must be bought for them, and why. */
 record LowerParts(Order order, List<Piece> pieces, List<Notion> notions, List<Reason> reasons) {
@@ -19,9 +22,9 @@ record LowerParts(Order order, List<Piece> pieces, List<Notion> notions, List<Re
             pieces.addAll(Cover.pieces(order, legPieces));
             pieces.forEach(cover -> {
                 notions.add(Cover.elastic(cover));
-                String leg = cover.name().equals("boot cover")
+                PieceName leg = cover.name().leg() == WhichLeg.BOTH
                         ? legPieces.get(0).name()
-                        : cover.name().replace("boot cover", "leg");
+                        : cover.name().with(PieceKind.LEG);
                 reasons.addAll(Cover.reasons(order, cover, leg));
             });
         }
@@ -30,7 +33,7 @@ record LowerParts(Order order, List<Piece> pieces, List<Notion> notions, List<Re
             reasons.addAll(strap.reasons());
         });
         Piece end = soFar.stream()
-                .filter(p -> p.name().endsWith("cuff"))
+                .filter(p -> p.name().is(PieceKind.CUFF))
                 .findFirst()
                 .orElse(legPieces.get(0));
         Strap.elastic(order, end).ifPresent(strap -> {
@@ -44,11 +47,11 @@ record LowerParts(Order order, List<Piece> pieces, List<Notion> notions, List<Re
     }
 
     /** The finished hem of a covered boot; other legs carry their own. */
-    Optional<Level> hem(int leg, String name) {
+    Optional<Level> hem(int leg, WhichLeg which) {
         if (!Cover.wanted(order.style())) {
             return Optional.empty();
         }
         Piece cover = pieces.get(Math.min(leg, pieces.size() - 1));
-        return Optional.of(Cover.level(order, cover, name));
+        return Optional.of(Cover.level(order, cover, which));
     }
 }

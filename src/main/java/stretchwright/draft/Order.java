@@ -10,16 +10,19 @@ import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * What a leg is drafted from.
  *
- * @param leg its name: "leg" where both are alike
+ * @param leg which one
  */
 record Order(
         Body body,
@@ -29,16 +32,16 @@ record Order(
         Set<Machine> machines,
         Reducing reducing,
         Holding holding,
-        String leg) {
+        WhichLeg leg) {
     static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
         Ruled along = Reducing.along(fabric, body.seated());
-        Holding holding = Holding.of(body, fabric, style, along.value(), "leg");
+        Holding holding = Holding.of(body, fabric, style, along.value(), WhichLeg.BOTH);
         return new Order(
-                body, fabric, boot, style, machines, Reducing.of(body, fabric, along, holding), holding, "leg");
+                body, fabric, boot, style, machines, Reducing.of(body, fabric, along, holding), holding, WhichLeg.BOTH);
     }
 
     /** On one leg of the body; hip, band and lengths stay those of the whole. */
-    Order on(Body other, String name) {
+    Order on(Body other, WhichLeg which) {
         return new Order(
                 other,
                 fabric,
@@ -46,8 +49,8 @@ record Order(
                 style,
                 machines,
                 reducing,
-                Holding.of(other, fabric, style, reductions().along(), name),
-                name);
+                Holding.of(other, fabric, style, reductions().along(), which),
+                which);
     }
 
     Pattern.Reductions reductions() {
@@ -61,12 +64,13 @@ record Order(
 
     /** A dimension of this leg. */
     Dimension its(Dimension.What what) {
-        return new Dimension(leg, what);
+        return Dimension.of(PieceName.of(PieceKind.LEG, leg), what);
     }
 
     /** The hip goes round both legs and is told once, with the left one. */
     Dimension hipWidth() {
-        return new Dimension(leg.replaceFirst("^right ", "left "), Dimension.What.HIP_WIDTH);
+        return Dimension.of(
+                PieceName.of(PieceKind.LEG, leg == WhichLeg.RIGHT ? WhichLeg.LEFT : leg), Dimension.What.HIP_WIDTH);
     }
 
     Input along() {

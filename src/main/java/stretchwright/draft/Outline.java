@@ -6,9 +6,11 @@ import java.util.Optional;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 
 /** Questions about an outline given as its edges, and paths cut at a place. */
 final class Outline {
@@ -91,12 +93,12 @@ final class Outline {
         return new Grain(new Point(x, low).onGrid(), new Point(x, high).onGrid());
     }
 
-    static Edge edge(List<Edge> edges, String name) {
-        return edges.stream().filter(e -> e.name().equals(name)).findFirst().orElseThrow();
+    static Edge edge(List<Edge> edges, EdgeName name) {
+        return edges.stream().filter(e -> e.name() == name).findFirst().orElseThrow();
     }
 
     /** A notch where an upright edge crosses a height, if it does so with room at both ends. */
-    static void notchAt(String name, double y, Edge edge, double room, List<Notch> out) {
+    static void notchAt(NotchName name, double y, Edge edge, double room, List<Notch> out) {
         double along = edge.line().alongAtHeight(y);
         if (along > room && along < edge.length() - room) {
             out.add(notch(name, edge, along, Notch.Mark.SINGLE));
@@ -104,7 +106,7 @@ final class Outline {
     }
 
     /** A matching mark on an edge, so far from its start. */
-    static Notch notch(String name, Edge edge, double along, Notch.Mark mark) {
+    static Notch notch(NotchName name, Edge edge, double along, Notch.Mark mark) {
         Point outward = edge.line().directionAt(along).left().times(-1);
         return new Notch(name, edge.name(), along, edge.line().at(along), outward, mark);
     }

@@ -6,6 +6,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.TopEnd;
@@ -45,9 +46,9 @@ final class PartsCheck {
 
     /** On a steep waist edge a dart leans back; it must end before the centre back seam. */
     private static void dart(Leg leg, Piece piece, Findings findings) {
-        Path rise = piece.edge("back crotch").line();
+        Path rise = piece.edge(EdgeName.BACK_CROTCH).line();
         boolean apart = piece.edges().stream()
-                .filter(e -> e.name().equals(Darts.BACK_LEG))
+                .filter(e -> e.name() == EdgeName.DART_BACK_LEG)
                 .map(Edge::line)
                 .allMatch(l -> IntStream.rangeClosed(0, DART_POINTS)
                         .mapToObj(i -> l.at(l.length() * i / DART_POINTS))
@@ -72,8 +73,8 @@ final class PartsCheck {
     }
 
     private static void gusset(Piece piece, Parts.Gusset g, Findings findings) {
-        double thigh = piece.edge("back inseam").line().end().x()
-                - piece.edge("front inseam").line().start().x();
+        double thigh = piece.edge(EdgeName.BACK_INSEAM).line().end().x()
+                - piece.edge(EdgeName.FRONT_INSEAM).line().start().x();
         if (g.width() > WIDEST_GUSSET * thigh) {
             findings.add(
                     "style.gusset.width",
@@ -87,7 +88,8 @@ final class PartsCheck {
                     Tell.said("gusset.exchanged-help"));
         }
         double curve = Math.min(
-                piece.edge("front crotch").length(), piece.edge("back crotch").length());
+                piece.edge(EdgeName.FRONT_CROTCH).length(),
+                piece.edge(EdgeName.BACK_CROTCH).length());
         double most = curve - ABOVE_GUSSET;
         if (GussetCut.reach(g) > most) {
             findings.add(
@@ -98,10 +100,10 @@ final class PartsCheck {
     }
 
     private static void panel(Piece piece, double width, Findings findings) {
-        double below = Math.min(room(piece, "front inseam"), room(piece, "back inseam"));
-        double above = Math.min(room(piece, "front crotch"), room(piece, "back crotch"));
+        double below = Math.min(room(piece, EdgeName.FRONT_INSEAM), room(piece, EdgeName.BACK_INSEAM));
+        double above = Math.min(room(piece, EdgeName.FRONT_CROTCH), room(piece, EdgeName.BACK_CROTCH));
         double room = Math.min(below, above);
-        double dart = Math.min(room(piece, Darts.BACK_LEG), room(piece, Darts.FRONT_LEG));
+        double dart = Math.min(room(piece, EdgeName.DART_BACK_LEG), room(piece, EdgeName.DART_FRONT_LEG));
         double beside = 2 * (room - BESIDE_PANEL);
         double most = Math.min(beside, 2 * (dart - BESIDE_DART));
         boolean fits = Math.floor(most) >= LEAST_PANEL;
@@ -135,9 +137,9 @@ final class PartsCheck {
     }
 
     /** From the side line to where an edge comes nearest to it, mm; infinite where the leg has no such edge. */
-    private static double room(Piece piece, String edge) {
+    private static double room(Piece piece, EdgeName edge) {
         return piece.edges().stream()
-                .filter(e -> e.name().equals(edge))
+                .filter(e -> e.name() == edge)
                 .flatMap(e -> e.line().points().stream())
                 .mapToDouble(p -> Math.abs(p.x()))
                 .min()

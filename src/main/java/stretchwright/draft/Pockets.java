@@ -14,10 +14,14 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Parts.Pocket;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 
@@ -96,7 +100,7 @@ final class Pockets {
         double flat = 1 - leg.order().reductions().along();
         switch (pocket.kind()) {
             case PHONE -> {
-                double top = whole.edge("front inseam").line().start().y();
+                double top = whole.edge(EdgeName.FRONT_INSEAM).line().start().y();
                 double right = parts.size() == 2 ? -BESIDE_SEAM : w / 2;
                 return new Box(right - w, top - h, right, top);
             }
@@ -106,7 +110,7 @@ final class Pockets {
             }
             default -> {
                 double knee = leg.order().body().mm(stretchwright.body.Measure.KNEE_HEIGHT) * flat;
-                Path inseam = whole.edge("front inseam").line();
+                Path inseam = whole.edge(EdgeName.FRONT_INSEAM).line();
                 double along = inseam.alongAtHeight(knee);
                 double front = inseam.at(along < 0 ? inseam.length() : along).x();
                 double side = order.style().parts().panelWidth().orElse(0) / 2;
@@ -119,7 +123,7 @@ final class Pockets {
     private boolean fits(Place place, Leg leg) {
         Pocket p = place.pocket();
         boolean seamUnderPad =
-                p.kind() == Pocket.Kind.HIP_PAD && place.part().name().endsWith("front leg");
+                p.kind() == Pocket.Kind.HIP_PAD && place.part().name().is(PieceKind.FRONT_LEG);
         double knee = leg.order().body().mm(stretchwright.body.Measure.KNEE_HEIGHT)
                 * (1 - leg.order().reductions().along());
         if (seamUnderPad) {
@@ -146,7 +150,7 @@ final class Pockets {
         }
         double room = room(place) - 2 * CLEAR;
         atOdds(
-                Tell.said("pocket.place", with(p, Part.text(place.part().name()), Part.length(CLEAR))),
+                Tell.said("pocket.place", with(p, place.part().name().said(), Part.length(CLEAR))),
                 room > LEAST_ROOM && room < p.finishedWidth()
                         ? Tell.said("pocket.room-help", Part.length(Math.floor(room)))
                         : Tell.said("pocket.smaller-help"));
@@ -227,12 +231,12 @@ final class Pockets {
                 new Point(b.maxX(), b.minY()),
                 new Point(b.maxX(), b.maxY()),
                 new Point(b.minX(), b.maxY()));
-        return new Mark(place.pocket().kind().piece(), Mark.Kind.PLACEMENT, line.onGrid());
+        return new Mark(place.pocket().kind().mark(), Mark.Kind.PLACEMENT, line.onGrid());
     }
 
     /** How far the tailbone pouch hangs down: its middle lies where the back rise crosses the hip line. */
     private void hang(Pocket p, Leg leg, Piece whole) {
-        Path rise = whole.edge("back crotch").line().reversed();
+        Path rise = whole.edge(EdgeName.BACK_CROTCH).line().reversed();
         double toHip = rise.alongAtHeight(leg.top().hipHeight());
         double h = p.finishedHeight();
         double most = 2 * Math.min(toHip - ABOVE_CROTCH, rise.length() - toHip - ABOVE_CROTCH);
@@ -260,16 +264,16 @@ final class Pockets {
         Point c = new Point(w, top);
         Point d = new Point(0, top);
         List<Edge> edges = List.of(
-                new Edge("lower edge", Path.of(Point.ORIGIN, b), hangs ? OPENING : side),
-                new Edge("right edge", Path.of(b, c), side),
+                new Edge(EdgeName.LOWER_EDGE, Path.of(Point.ORIGIN, b), hangs ? OPENING : side),
+                new Edge(EdgeName.RIGHT_EDGE, Path.of(b, c), side),
                 new Edge(
-                        "upper edge",
+                        EdgeName.UPPER_EDGE,
                         Path.of(c, d),
                         hangs ? order.style().allowance(Seam.Role.WAISTBAND_JOIN) : OPENING),
-                new Edge("left edge", Path.of(d, Point.ORIGIN), side));
+                new Edge(EdgeName.LEFT_EDGE, Path.of(d, Point.ORIGIN), side));
         List<Mark> marks = hangs
                 ? List.of(new Mark(
-                        "fold up here",
+                        MarkName.FOLD_UP_HERE,
                         Mark.Kind.FOLD,
                         Path.of(new Point(0, h), new Point(w, h)).onGrid()))
                 : List.of();
@@ -283,7 +287,7 @@ final class Pockets {
         for (Piece piece : pieces()) {
             boolean hangs = piece.name().equals(Pocket.Kind.TAILBONE_PAD.piece());
             for (Edge edge : piece.edges()) {
-                boolean opening = edge.name().equals(hangs ? "lower edge" : "upper edge");
+                boolean opening = edge.name() == (hangs ? EdgeName.LOWER_EDGE : EdgeName.UPPER_EDGE);
                 out.add(new Seam(
                         opening ? Seam.Role.POCKET_OPENING : Seam.Role.POCKET,
                         piece.name() + " " + edge.name(),
@@ -306,12 +310,12 @@ final class Pockets {
         Said rule = p.kind() == Pocket.Kind.PHONE
                 ? Tell.said("rule.as-asked")
                 : Tell.said("rule.pad", Part.length(Pocket.ROOM_FOR_PAD));
-        String piece = p.kind().piece();
+        PieceName piece = p.kind().piece();
         Said source = Tell.said("source.parts");
         return List.of(
                 Ruled.of(p.finishedWidth(), rule, source, Inputs.style(Tell.said("input.width"), p.width()))
-                        .reason(new Dimension(piece, Dimension.What.WIDTH)),
+                        .reason(Dimension.of(piece, Dimension.What.WIDTH)),
                 Ruled.of(p.finishedHeight(), rule, source, Inputs.style(Tell.said("input.height"), p.height()))
-                        .reason(new Dimension(piece, Dimension.What.HEIGHT)));
+                        .reason(Dimension.of(piece, Dimension.What.HEIGHT)));
     }
 }

@@ -7,10 +7,15 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
@@ -23,8 +28,6 @@ import stretchwright.pattern.Style;
  * at the cut so that it runs on smoothly over the sewn seam.
  */
 final class SideCut {
-    static final String SIDE = "side edge";
-    static final String PANEL = "side panel";
     private static final int CHORDS = 24;
 
     /** Shorter chords would point anywhere on the grid, mm. */
@@ -84,13 +87,13 @@ final class SideCut {
                         Tell.said("rule.panel"),
                         Tell.said("source.parts"),
                         Inputs.style(Tell.said("input.panel-width"), width))
-                .reason(new Dimension(PANEL, Dimension.What.WIDTH));
+                .reason(Dimension.of(PieceName.of(PieceKind.SIDE_PANEL), Dimension.What.WIDTH));
     }
 
     /** The cut edge, upwards; to the side of the front (-1) or of the back (1). */
     private Path up(double x, int to) {
-        Path hem = leg.edge("hem").line();
-        Path waist = leg.edge("waist edge").line();
+        Path hem = leg.edge(EdgeName.HEM).line();
+        Path waist = leg.edge(EdgeName.WAIST_EDGE).line();
         Point low = hem.at(Outline.alongAtX(hem, x).orElseThrow());
         Point high = waist.at(Outline.alongAtX(waist, x).orElseThrow());
         List<Point> points = new ArrayList<>();
@@ -112,7 +115,7 @@ final class SideCut {
      * taken / rise, the waist edge falls to its old height within half the part's width (a parabola).
      */
     private double raised() {
-        Path waist = leg.edge("waist edge").line();
+        Path waist = leg.edge(EdgeName.WAIST_EDGE).line();
         double rise = waist.at(Outline.alongAtX(waist, 0).orElseThrow()).y() - hip;
         return taken * waist.length() / (4 * rise);
     }
@@ -122,21 +125,22 @@ final class SideCut {
         Path back = to == null ? null : up(to, -1);
         List<Edge> edges = new ArrayList<>();
         for (Edge e : leg.edges()) {
-            boolean ofFront = e.name().startsWith("front");
+            boolean ofFront = isFront(e.name());
             switch (e.name()) {
-                case "hem" -> {
+                case HEM -> {
                     Path line = between(e.line(), from, to);
                     Point start = front == null ? line.start() : front.start();
                     Point end = back == null ? line.end() : back.start();
                     edges.add(new Edge(e.name(), ends(line, start, end), e.allowance(), e.turned()));
                     if (back != null) {
-                        edges.add(new Edge(front == null ? SIDE : "back edge", back, seam()));
+                        edges.add(new Edge(front == null ? EdgeName.SIDE_EDGE : EdgeName.BACK_EDGE, back, seam()));
                     }
                 }
-                case "waist edge" -> {
+                case WAIST_EDGE -> {
                     edges.add(new Edge(e.name(), waist(e.line(), back, front, from, to), e.allowance(), e.turned()));
                     if (front != null) {
-                        edges.add(new Edge(back == null ? SIDE : "front edge", front.reversed(), seam()));
+                        edges.add(new Edge(
+                                back == null ? EdgeName.SIDE_EDGE : EdgeName.FRONT_EDGE, front.reversed(), seam()));
                     }
                 }
                 default -> {
@@ -146,11 +150,11 @@ final class SideCut {
                 }
             }
         }
-        String name = front == null ? "front leg" : back == null ? "back leg" : PANEL;
+        PieceKind kind = front == null ? PieceKind.FRONT_LEG : back == null ? PieceKind.BACK_LEG : PieceKind.SIDE_PANEL;
         List<Mark> marks = new ArrayList<>(Outline.levels(leg.marks(), edges));
         leg.marks().stream().filter(m -> ownOf(m, from, to)).forEach(marks::add);
         Piece part = Piece.of(
-                leg.name().replace("leg", name),
+                leg.name().with(kind),
                 leg.cut(),
                 leg.mirrored(),
                 false,
@@ -159,6 +163,13 @@ final class SideCut {
                 notches(edges),
                 marks);
         return Casing.lined(Darts.cutAcross(part), style);
+    }
+
+    private static boolean isFront(EdgeName edge) {
+        return switch (edge) {
+            case FRONT_CROTCH, FRONT_INSEAM, FRONT_GUSSET_EDGE -> true;
+            default -> false;
+        };
     }
 
     /** A mark that lies on this part and does not follow the waist edge: the fold of a dart, the eyelet of a cord. */
@@ -230,25 +241,34 @@ final class SideCut {
     private List<Notch> notches(List<Edge> edges) {
         List<Notch> out = new ArrayList<>();
         for (Notch n : leg.notches()) {
-            if (n.edge().equals("hem")) {
-                quarter(n, Outline.edge(edges, "hem"), out);
-            } else if (!n.edge().equals("waist edge")
-                    && edges.stream().anyMatch(e -> e.name().equals(n.edge()))) {
+            if (n.edge() == EdgeName.HEM) {
+                quarter(n, Outline.edge(edges, EdgeName.HEM), out);
+            } else if (n.edge() != EdgeName.WAIST_EDGE && edges.stream().anyMatch(e -> e.name() == n.edge())) {
                 out.add(n);
             }
         }
         for (Edge edge : edges) {
-            if (edge.name().equals(SIDE)
-                    || edge.name().endsWith("k edge")
-                    || edge.name().equals("front edge")) {
+            if (edge.name() == EdgeName.SIDE_EDGE
+                    || edge.name() == EdgeName.BACK_EDGE
+                    || edge.name() == EdgeName.FRONT_EDGE) {
                 for (Mark mark : leg.marks()) {
                     if (mark.kind() == Mark.Kind.LEVEL) {
-                        Outline.notchAt(mark.name(), mark.line().start().y(), edge, NOTCH_ROOM, out);
+                        Outline.notchAt(notch(mark.name()), mark.line().start().y(), edge, NOTCH_ROOM, out);
                     }
                 }
             }
         }
         return out;
+    }
+
+    private static NotchName notch(MarkName level) {
+        return switch (level) {
+            case HIP -> NotchName.HIP;
+            case KNEE -> NotchName.KNEE;
+            case BOOT_TOP -> NotchName.BOOT_TOP;
+            case LENGTHEN_OR_SHORTEN_HERE -> NotchName.LENGTHEN_OR_SHORTEN_HERE;
+            default -> throw new IllegalArgumentException(level + " is no level");
+        };
     }
 
     /** A quarter mark of the whole edge where it falls on this part of it. */
@@ -261,15 +281,17 @@ final class SideCut {
 
     /** The side notch of the waist edge: half of all parts' length from centre back, on the part it falls on. */
     static List<Piece> withSideNotch(List<Piece> parts) {
-        double left =
-                parts.stream().mapToDouble(p -> p.edge("waist edge").length()).sum() / 2;
+        double left = parts.stream()
+                        .mapToDouble(p -> p.edge(EdgeName.WAIST_EDGE).length())
+                        .sum()
+                / 2;
         List<Piece> out = new ArrayList<>();
         for (int i = parts.size() - 1; i >= 0; i--) {
             Piece part = parts.get(i);
-            Edge edge = part.edge("waist edge");
+            Edge edge = part.edge(EdgeName.WAIST_EDGE);
             List<Notch> notches = new ArrayList<>(part.notches());
             if (left > SEAM_IS_MARK && left < edge.length() - SEAM_IS_MARK) {
-                notches.add(Outline.notch("side", edge, left, Notch.Mark.SINGLE));
+                notches.add(Outline.notch(NotchName.SIDE, edge, left, Notch.Mark.SINGLE));
             }
             left -= edge.length();
             out.add(0, part.with(notches, part.marks()));

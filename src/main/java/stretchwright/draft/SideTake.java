@@ -6,8 +6,10 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Reason.Origin;
 
@@ -35,12 +37,12 @@ final class SideTake {
 
     private static Limits limits(Order order, List<Leg> legs, List<Piece> drawn, double band) {
         double top = drawn.stream()
-                .mapToDouble(p -> p.cut() * p.edge("waist edge").length())
+                .mapToDouble(p -> p.cut() * p.edge(EdgeName.WAIST_EDGE).length())
                 .sum();
         int cuts = Math.max(1, SideCut.lines(order.style().parts()).size());
         double rise = Double.POSITIVE_INFINITY;
         for (int i = 0; i < legs.size(); i++) {
-            Path waist = drawn.get(i).edge("waist edge").line();
+            Path waist = drawn.get(i).edge(EdgeName.WAIST_EDGE).line();
             double side = waist.at(Outline.alongAtX(waist, 0).orElseThrow()).y();
             rise = Math.min(rise, side - legs.get(i).top().hipHeight());
         }
@@ -54,7 +56,7 @@ final class SideTake {
             return Optional.empty();
         }
         Limits l = limits(order, legs, drawn, band);
-        String leg = drawn.get(0).name();
+        PieceName leg = drawn.get(0).name();
         return Optional.of(Ruled.of(
                 l.perEdge(),
                 Tell.said("rule.side-take-in", Part.number(OF_HIP, 2), Part.number(OF_RISE, 2)),
@@ -63,9 +65,9 @@ final class SideTake {
                         Tell.said("input.surplus-over-band", Part.number(1 + HELD, 2)),
                         l.surplus(),
                         "mm",
-                        new Dimension(leg, What.WAIST_EDGE_LENGTH)),
+                        Dimension.of(leg, What.WAIST_EDGE_LENGTH)),
                 new Input(Tell.said("input.cut-edges"), l.edges(), "", Origin.STYLE),
-                new Input(Tell.said("input.limit-by-hip"), l.byHip(), "mm", new Dimension(leg, What.HIP_WIDTH)),
+                new Input(Tell.said("input.limit-by-hip"), l.byHip(), "mm", Dimension.of(leg, What.HIP_WIDTH)),
                 Inputs.rule(Tell.said("input.limit-by-rise"), l.byRise())));
     }
 }

@@ -1,9 +1,11 @@
 package stretchwright.draft;
 
 import java.util.List;
+import java.util.Optional;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
 
 /** How drawn curves bend: how often they change hand, and how tightly. */
@@ -17,7 +19,7 @@ public final class Smoothness {
     private Smoothness() {}
 
     /** The tightest place of a piece's edges, away from its corners. */
-    public record Tightest(String edge, double radius) {}
+    public record Tightest(Optional<EdgeName> edge, double radius) {}
 
     /** Changes of hand of the bend, above a height. */
     static int changes(Path path, double above) {
@@ -42,11 +44,11 @@ public final class Smoothness {
     }
 
     static Tightest tightest(Piece piece) {
-        Tightest found = new Tightest("", Double.POSITIVE_INFINITY);
+        Tightest found = new Tightest(Optional.empty(), Double.POSITIVE_INFINITY);
         for (Edge edge : piece.edges()) {
             double radius = radius(edge.line());
             if (radius < found.radius()) {
-                found = new Tightest(edge.name(), radius);
+                found = new Tightest(Optional.of(edge.name()), radius);
             }
         }
         return found;

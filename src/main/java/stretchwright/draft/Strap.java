@@ -7,8 +7,12 @@ import stretchwright.boot.Boot;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Dimension;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
 
@@ -36,7 +40,7 @@ final class Strap {
     /** The elastic needs this much room to either side in the gap between the mounts, mm (common practice). */
     static final double GAP_ROOM = 3;
 
-    private static final Dimension LENGTH = new Dimension("strap", Dimension.What.LENGTH);
+    private static final Dimension LENGTH = Dimension.of(PieceName.of(PieceKind.STRAP), Dimension.What.LENGTH);
 
     private Strap() {}
 
@@ -72,7 +76,7 @@ final class Strap {
         return Optional.of(new Reasoned<>(
                 strap,
                 List.of(Ruled.of(
-                                strap.edge("lower edge").length(),
+                                strap.edge(EdgeName.LOWER_EDGE).length(),
                                 Tell.said("rule.strap-foot", Part.number(ARCH_SHARE, 2), Part.number(1 - TAUT, 2)),
                                 Tell.said("source.straps-practice"),
                                 hem,
@@ -89,8 +93,8 @@ final class Strap {
         double way = wayUnderBoot(boot);
         double width = order.style().lower().strapWidth().getAsDouble();
         double cut = Grid.snap(way * (1 - TAUT) + 2 * FASTENING);
-        String edge = end.name().endsWith("cuff") ? "lower edge" : "hem";
-        Notion strap = new Notion("strap", 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge);
+        EdgeName edge = end.name().is(PieceKind.CUFF) ? EdgeName.LOWER_EDGE : EdgeName.HEM;
+        Notion strap = new Notion(NotionName.STRAP, 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge);
         return Optional.of(new Reasoned<>(
                 strap,
                 List.of(Ruled.of(

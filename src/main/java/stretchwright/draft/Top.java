@@ -11,6 +11,7 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -168,8 +169,8 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
     List<Reason> reasons(Order order, Piece leg) {
         Pattern.Reductions r = order.reductions();
         TopEnd top = order.style().top();
-        double front = leg.edge("front crotch").length();
-        double back = leg.edge("back crotch").length();
+        double front = leg.edge(EdgeName.FRONT_CROTCH).length();
+        double back = leg.edge(EdgeName.BACK_CROTCH).length();
         double gusset = GussetCut.shortening(order.style());
         Ruled seam = Ruled.of(
                 front + back,

@@ -7,10 +7,14 @@ import stretchwright.body.TrunkProfile;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
@@ -34,8 +38,11 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
 
     private static final double CORD_END = 200;
 
+    private static final PieceName BAND = PieceName.of(PieceKind.WAISTBAND);
+    private static final PieceName FACING = PieceName.of(PieceKind.WAISTBAND_FACING);
+
     static TopFinish of(Order order, List<LegSet> legs) {
-        double topEdge = LegSet.around(legs, "waist edge");
+        double topEdge = LegSet.around(legs, EdgeName.WAIST_EDGE);
         TopFinish plain = switch (order.style().top().band().shape()) {
             case STRAIGHT -> straight(order, topEdge);
             case CONTOURED -> contoured(order, topEdge);
@@ -67,8 +74,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
                 length,
                 List.of(),
                 List.of(
-                        eased.reason(new Dimension("waistband", What.LENGTH)),
-                        Bands.folded("waistband", order.style().bandHeight())));
+                        eased.reason(Dimension.of(BAND, What.LENGTH)),
+                        Bands.folded(BAND, order.style().bandHeight())));
     }
 
     private static TopFinish contoured(Order order, double topEdge) {
@@ -77,8 +84,9 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         List<Mark> inside = style.top().band().keyPocket().isPresent()
                 ? List.of(KeyPocket.place(contour, contour.lower() / 2, style))
                 : List.of();
-        List<Piece> pieces =
-                List.of(contour.piece("waistband", style, List.of()), contour.piece("waistband facing", style, inside));
+        List<Piece> pieces = List.of(
+                contour.piece(PieceName.of(PieceKind.WAISTBAND), style, List.of()),
+                contour.piece(PieceName.of(PieceKind.WAISTBAND_FACING), style, inside));
         return new TopFinish(pieces, contour.upper(), List.of(), reasons(order, contour, topEdge));
     }
 
@@ -96,24 +104,24 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         List<Input> upper = new ArrayList<>(body(order));
         upper.add(Inputs.rule(Tell.said("input.girth-at-upper"), upperGirth(order)));
         upper.add(taken);
-        Dimension below = new Dimension("waistband", What.LOWER_EDGE_ALL_ROUND);
+        Dimension below = Dimension.of(BAND, What.LOWER_EDGE_ALL_ROUND);
         upper.add(new Input(Tell.said("input.lower-edge"), contour.lower(), "mm", below));
         return List.of(
                 new Ruled(contour.lower(), Tell.said("rule.contour-lower"), lower, Bands.SOURCE).reason(below),
                 new Ruled(contour.upper(), Tell.said("rule.contour-upper"), upper, Bands.SOURCE)
-                        .reason(new Dimension("waistband", What.UPPER_EDGE_ALL_ROUND)),
+                        .reason(Dimension.of(BAND, What.UPPER_EDGE_ALL_ROUND)),
                 Ruled.of(
                                 contour.height(),
                                 Tell.said("rule.contour-height"),
                                 Bands.SOURCE,
                                 Inputs.style(Tell.said("input.band-height"), contour.height()))
-                        .reason(new Dimension("waistband", What.HEIGHT)),
+                        .reason(Dimension.of(BAND, What.HEIGHT)),
                 Ruled.of(
                                 contour.lower(),
                                 Tell.said("rule.facing"),
                                 Bands.SOURCE,
                                 new Input(Tell.said("input.waistband"), contour.lower(), "mm", below))
-                        .reason(new Dimension("waistband facing", What.LOWER_EDGE_ALL_ROUND)));
+                        .reason(Dimension.of(FACING, What.LOWER_EDGE_ALL_ROUND)));
     }
 
     private static List<Input> body(Order order) {
@@ -148,8 +156,9 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         List<Piece> all = new ArrayList<>(pieces);
         List<Notion> bought = new ArrayList<>(notions);
         List<Reason> why = new ArrayList<>(reasons);
-        String piece = pieces.isEmpty() ? legs.get(0).with("waist edge").name() : "waistband";
-        String edge = pieces.isEmpty() ? "waist edge" : "upper edge";
+        PieceName piece =
+                pieces.isEmpty() ? legs.get(0).with(EdgeName.WAIST_EDGE).name() : BAND;
+        EdgeName edge = pieces.isEmpty() ? EdgeName.WAIST_EDGE : EdgeName.UPPER_EDGE;
         if (band.keyPocket().isPresent()) {
             all.add(KeyPocket.piece(order.style()));
             why.addAll(KeyPocket.reasons(band));
@@ -157,9 +166,9 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         double girth = Frame.topGirth(order.body(), order.style());
         if (band.elastic().isPresent()) {
             Ruled cut = elastic(order);
-            bought.add(
-                    new Notion("waist elastic", 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
-            why.add(cut.reason(new Dimension("waist elastic", What.CUT_LENGTH)));
+            bought.add(new Notion(
+                    NotionName.WAIST_ELASTIC, 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
+            why.add(cut.reason(Dimension.of(What.WAIST_ELASTIC_CUT_LENGTH)));
         }
         if (band.drawstring()) {
             Ruled cut = Ruled.of(
@@ -167,8 +176,8 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
                     Tell.said("rule.cord", Part.length(CORD_END)),
                     Tell.said("source.bands-practice"),
                     Frame.topGirthInput(order));
-            bought.add(new Notion("cord", 1, CORD_WIDTH, cut.value(), girth, CORD_END, piece, edge));
-            why.add(cut.reason(new Dimension("cord", What.CUT_LENGTH)));
+            bought.add(new Notion(NotionName.CORD, 1, CORD_WIDTH, cut.value(), girth, CORD_END, piece, edge));
+            why.add(cut.reason(Dimension.of(What.CORD_CUT_LENGTH)));
         }
         return new TopFinish(all, width, bought, why);
     }

@@ -27,6 +27,6 @@ public record Handover(
     }
 
     String clothOf(Piece piece) {
-        return cloths.getOrDefault(piece.name(), mainCloth);
+        return cloths.getOrDefault(piece.name().word(), mainCloth);
     }
 }

@@ -51,7 +51,11 @@ final class PatternDxf {
         List<Block> blocks = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             blocks.add(new Block(
-                    handover, pieces.get(i), Plain.block(pieces.get(i).name(), i + 1), boxes.get(i), moves.get(i)));
+                    handover,
+                    pieces.get(i),
+                    Plain.block(pieces.get(i).name().word(), i + 1),
+                    boxes.get(i),
+                    moves.get(i)));
         }
         return file(blocks);
     }
@@ -191,7 +195,7 @@ final class PatternDxf {
     /** What is said of the piece: the convention's words on the boundary's layer, ours as annotation. */
     private void pieceText(Piece piece) {
         List<String> system = List.of(
-                "Piece Name: " + Plain.dxf(piece.name()),
+                "Piece Name: " + Plain.dxf(piece.name().word()),
                 "Size: " + Plain.dxf(handover.wearer()),
                 "Quantity: " + piece.cut(),
                 "Material: " + Plain.dxf(handover.clothOf(piece)));
@@ -215,7 +219,8 @@ final class PatternDxf {
     private void names(Piece piece) {
         piece.notches().forEach(n -> {
             Point in = n.at().minus(n.outward().times(2));
-            String words = n.mark() == Notch.Mark.DOUBLE ? Phrases.of("notch.double", n.name()) : n.name();
+            String name = Phrases.said(n.name().said());
+            String words = n.mark() == Notch.Mark.DOUBLE ? Phrases.of("notch.double", name) : name;
             beside(in, n.outward(), Plain.dxf(words), piece.sewLine());
         });
         piece.marks()
@@ -224,7 +229,7 @@ final class PatternDxf {
                         m.line().start().towards(m.line().end(), 0.15).plus(new Point(0, 1)),
                         NAME_SIZE,
                         0,
-                        Plain.dxf(m.name())));
+                        Plain.dxf(Phrases.said(m.name().said()))));
     }
 
     /** Level lettering that ends or starts at the notch, on the side where the piece is; below any line from there. */

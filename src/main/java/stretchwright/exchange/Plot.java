@@ -7,7 +7,6 @@ import java.util.Locale;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
-import stretchwright.ground.Voice;
 import stretchwright.pattern.Folded;
 import stretchwright.pattern.Piece;
 
@@ -109,7 +108,7 @@ final class Plot {
     private void words(Laid l, Handover handover) {
         Piece piece = l.piece();
         List<String> words = new ArrayList<>();
-        words.add(Plain.ascii(piece.name()) + ": " + Voice.plain().say(piece.timesCut()));
+        words.add(Plain.ascii(Phrases.said(piece.name().said())) + ": " + Phrases.said(piece.timesCut()));
         words.add(Plain.ascii(handover.make()));
         words.add(Plain.sentence(Phrases.of("piece.for", Plain.ascii(handover.wearer()))));
         words.add(Plain.sentence(Phrases.of("piece.cloth", Plain.ascii(handover.clothOf(piece)))));

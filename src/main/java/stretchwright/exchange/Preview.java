@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
-import stretchwright.ground.Voice;
 import stretchwright.pattern.Folded;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -79,7 +78,7 @@ final class Preview {
         List<List<Point>> drawn = new ArrayList<>();
         drawn.add(List.of(piece.grain().from(), piece.grain().to()));
         piece.marks().forEach(m -> drawn.add(m.line().points()));
-        List<String> words = List.of(Plain.ascii(piece.name()), Voice.plain().say(piece.timesCut()));
+        List<String> words = List.of(Plain.ascii(Phrases.said(piece.name().said())), Phrases.said(piece.timesCut()));
         Label label = Label.on(piece.sewLine(), drawn, words, LETTERS);
         pen.setColor(CUT);
         for (int i = 0; i < words.size(); i++) {

@@ -7,6 +7,7 @@ import stretchwright.ground.Grid;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
 
 /**
@@ -17,7 +18,7 @@ import stretchwright.pattern.Piece;
  * @param from on the cut line
  * @param to inside, short of the sew line: a tick that reached it would be a hole in the seam
  */
-record Tick(String name, Notch.Mark mark, Point from, Point to) {
+record Tick(NotchName name, Notch.Mark mark, Point from, Point to) {
     /** Between the two cuts of a double notch, mm; as on paper (common practice, no source). */
     static final double APART = 4;
 

@@ -5,7 +5,6 @@ import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -20,7 +19,7 @@ final class Words {
     static List<String> annotation(Handover handover, Piece piece) {
         Pattern.Reductions taken = handover.pattern().reductions();
         List<String> out = new ArrayList<>();
-        out.add(Voice.plain().say(piece.timesCut()));
+        out.add(Phrases.said(piece.timesCut()));
         out.add(Phrases.of(
                 "piece.stretch", Plain.percent(handover.stretchAcross()), Plain.percent(handover.stretchAlong())));
         out.add(Phrases.of("piece.taken", across(handover.pattern())));
@@ -46,7 +45,8 @@ final class Words {
         for (Edge edge : piece.edges()) {
             boolean fold = piece.onFold() && edge.allowance() == 0;
             if (!fold) {
-                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>()).add(edge.name());
+                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>())
+                        .add(Phrases.said(edge.name().said()));
             }
         }
         List<String> out = new ArrayList<>();

@@ -15,6 +15,7 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
@@ -54,7 +55,9 @@ final class BandJudge {
     static List<Verdict> of(Pattern pattern, Body body, Style style) {
         BandJudge judge = new BandJudge(pattern, body, style);
         pattern.seam(Seam.Role.WAISTBAND_JOIN).ifPresent(judge::takenIn);
-        pattern.notions().stream().filter(n -> n.name().equals("waist elastic")).forEach(judge::elastic);
+        pattern.notions().stream()
+                .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
+                .forEach(judge::elastic);
         judge.noDart();
         judge.place();
         if (style.top().band().shape() != Shape.CASING) {

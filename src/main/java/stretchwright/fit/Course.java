@@ -11,10 +11,13 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Strain;
 import stretchwright.ground.Point;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * Strain and pressure along the leg between the levels, for the plots.
@@ -59,8 +62,8 @@ final class Course {
         this.style = style;
         profile = GirthProfile.of(body);
         outlines = pattern.pieces().stream()
-                .filter(p -> p.name().endsWith("leg") || p.name().endsWith("panel"))
-                .filter(p -> leg().isEmpty() || p.name().startsWith(leg() + " "))
+                .filter(p -> p.name().kind().isOfLeg())
+                .filter(p -> leg() == WhichLeg.BOTH || p.name().leg() == leg())
                 .map(Piece::sewLine)
                 .map(line -> line.points())
                 .toList();
@@ -119,7 +122,7 @@ final class Course {
     private double tip() {
         return pattern.pieces().stream()
                 .flatMap(p -> p.edges().stream())
-                .filter(e -> e.name().endsWith("inseam"))
+                .filter(e -> e.name() == EdgeName.FRONT_INSEAM || e.name() == EdgeName.BACK_INSEAM)
                 .mapToDouble(e -> Math.max(e.line().start().y(), e.line().end().y()))
                 .min()
                 .orElse(0);
@@ -127,7 +130,7 @@ final class Course {
 
     /** A cover hangs below the leg's own lower edge. */
     private boolean hangsOnLeg() {
-        return pattern.pieces().stream().anyMatch(p -> p.name().endsWith("cover"));
+        return pattern.pieces().stream().anyMatch(p -> p.name().is(PieceKind.BOOT_COVER));
     }
 
     private FitReport.CoursePoint point(FitReport.LevelFit l, double y) {
@@ -144,12 +147,12 @@ final class Course {
         return new FitReport.CoursePoint(leg(), height, girth, width, across, Laplace.kilopascals(tension, girth));
     }
 
-    private String leg() {
+    private WhichLeg leg() {
         return fits.stream()
                 .map(FitReport.LevelFit::leg)
-                .filter(l -> !l.isEmpty())
+                .filter(l -> l != WhichLeg.BOTH)
                 .findFirst()
-                .orElse("");
+                .orElse(WhichLeg.BOTH);
     }
 
     private double bodyHeight(double y) {

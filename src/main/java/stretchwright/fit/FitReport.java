@@ -8,6 +8,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Stitch;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * What the fit check found: numbers first, then what they mean. Shares, not percent: 0.15 is 15 %.
@@ -69,13 +70,13 @@ public record FitReport(
      * @param along strain along the leg, standing
      * @param tension N/m across
      * @param pressure kPa, by Laplace's law for a cylinder
-     * @param leg "left" or "right" where the legs differ, else empty
+     * @param leg of which it is told
      * @param assumed whether the load curve was assumed and not read: then pressure is an indication only
      * @param beyondReadings whether the strain lies beyond the last reading: the curve is carried on straight there
      */
     public record LevelFit(
             Level.Name level,
-            String leg,
+            WhichLeg leg,
             double girth,
             double width,
             double across,
@@ -194,12 +195,13 @@ public record FitReport(
     /**
      * One height of the course along the leg.
      *
-     * @param leg "left" or "right" where the legs differ, else empty
+     * @param leg of which it is told
      * @param height above the bare foot's floor, mm
      * @param across strain across, standing
      * @param pressure kPa
      */
-    public record CoursePoint(String leg, double height, double girth, double width, double across, double pressure) {}
+    public record CoursePoint(
+            WhichLeg leg, double height, double girth, double width, double across, double pressure) {}
 
     /**
      * What the fit check says.

@@ -14,9 +14,11 @@ import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -48,7 +50,7 @@ final class LowerJudge {
                     Tell.said("lower.boot-top", Part.length(boot.get().ankleToTop())),
                     Tell.said("lower.boot-top-help")));
         }
-        pattern.notions().stream().filter(n -> n.name().equals("strap")).forEach(n -> out.add(strap(n)));
+        pattern.notions().stream().filter(n -> n.name() == NotionName.STRAP).forEach(n -> out.add(strap(n)));
         if (style.leg() == Style.Leg.STIRRUP) {
             out.add(new Verdict(
                     NOTE, Tell.said("about.strap"), Tell.said("lower.stirrup"), Tell.said("lower.stirrup-help")));
@@ -117,7 +119,7 @@ final class LowerJudge {
                 .orElseThrow();
         double edge = Double.POSITIVE_INFINITY;
         for (Piece leg : pattern.legs()) {
-            Edge hem = leg.edge("hem");
+            Edge hem = leg.edge(EdgeName.HEM);
             double y =
                     hem.line().points().stream().mapToDouble(p -> p.y()).min().orElseThrow();
             edge = Math.min(edge, y - style.cuffHeight().orElse(0));

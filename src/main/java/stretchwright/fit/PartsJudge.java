@@ -7,11 +7,14 @@ import java.util.List;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Box;
 import stretchwright.ground.Part;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
@@ -26,7 +29,7 @@ final class PartsJudge {
         List<Verdict> out = new ArrayList<>();
         Parts parts = style.parts();
         pattern.pieces().stream()
-                .filter(p -> p.name().endsWith("side panel"))
+                .filter(p -> p.name().is(PieceKind.SIDE_PANEL))
                 .findFirst()
                 .ifPresent(p -> panel(p, out));
         if (parts.kneeShaping()) {
@@ -38,7 +41,7 @@ final class PartsJudge {
         if (parts.has(Parts.Pocket.Kind.PHONE)) {
             out.add(new Verdict(
                     NOTE,
-                    Terms.named(Parts.Pocket.Kind.PHONE.piece()),
+                    Parts.Pocket.Kind.PHONE.piece().said(),
                     Tell.said("parts.phone"),
                     Tell.said("parts.phone-help")));
         }
@@ -49,7 +52,7 @@ final class PartsJudge {
         Box box = panel.cutLine().box();
         out.add(new Verdict(
                 NOTE,
-                Terms.named(panel.name()),
+                panel.name().said(),
                 Tell.said("parts.panel"),
                 Tell.said(
                         "parts.panel-help",
@@ -72,8 +75,8 @@ final class PartsJudge {
         double back = 0;
         for (Piece piece : pattern.legs()) {
             double zone = zone(piece);
-            front = piece.name().endsWith("front leg") ? zone : front;
-            back = piece.name().endsWith("back leg") ? zone : back;
+            front = piece.name().is(PieceKind.FRONT_LEG) ? zone : front;
+            back = piece.name().is(PieceKind.BACK_LEG) ? zone : back;
         }
         return front > 0 && back > 0 ? (front - back) / (front + back) : 0;
     }
@@ -82,9 +85,9 @@ final class PartsJudge {
         double low = Double.NaN;
         double high = Double.NaN;
         for (Notch n : piece.notches()) {
-            if (n.edge().equals("side edge")) {
-                low = n.name().equals("below knee") ? n.along() : low;
-                high = n.name().equals("above knee") ? n.along() : high;
+            if (n.edge() == EdgeName.SIDE_EDGE) {
+                low = n.name() == NotchName.BELOW_KNEE ? n.along() : low;
+                high = n.name() == NotchName.ABOVE_KNEE ? n.along() : high;
             }
         }
         return Double.isNaN(low) || Double.isNaN(high) ? 0 : Math.abs(high - low);

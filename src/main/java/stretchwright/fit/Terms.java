@@ -5,6 +5,7 @@ import stretchwright.ground.Part;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Stitch;
+import stretchwright.pattern.WhichLeg;
 
 /** Terms of other rooms, as parts of this room's sentences. */
 final class Terms {
@@ -26,17 +27,13 @@ final class Terms {
         return Part.text(stitch.plainName());
     }
 
-    /** A piece or a seam, as the pattern names it. */
+    /** A seam, as the pattern names it. */
     static Part named(String name) {
         return Part.text(name);
     }
 
     /** "knee", or "left knee" where the legs differ. */
-    static Part place(Level.Name level, String leg) {
-        return switch (leg) {
-            case "left" -> Tell.said("place.left", of(level));
-            case "right" -> Tell.said("place.right", of(level));
-            default -> of(level);
-        };
+    static Part place(Level.Name level, WhichLeg leg) {
+        return leg.of(level.said());
     }
 }

@@ -12,6 +12,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /** All that the fit check goes by: one pattern on one body in its cloth, boot and stitches. */
 record Worn(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
@@ -33,7 +34,8 @@ record Worn(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Styl
         }
         List<Worn> out = new ArrayList<>();
         for (Side side : Side.values()) {
-            out.add(new Worn(pattern.onlyLeg(side.word()), body.leg(side), fabric, boot, style, machines));
+            out.add(new Worn(
+                    pattern.onlyLeg(WhichLeg.named(side.word())), body.leg(side), fabric, boot, style, machines));
         }
         return out;
     }

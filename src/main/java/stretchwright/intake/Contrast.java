@@ -13,6 +13,8 @@ public record Contrast(Fabric fabric, List<String> pieces) {
 
     /** Those of a pattern that are cut from it. */
     public List<Piece> pieces(Pattern pattern) {
-        return pattern.pieces().stream().filter(p -> pieces.contains(p.name())).toList();
+        return pattern.pieces().stream()
+                .filter(p -> pieces.contains(p.name().word()))
+                .toList();
     }
 }

@@ -134,7 +134,8 @@ public record MakeFile(
     /** The pieces cut from the fabric itself. */
     public List<Piece> ownPieces(Pattern pattern) {
         return pattern.pieces().stream()
-                .filter(p -> contrasts.stream().noneMatch(c -> c.pieces().contains(p.name())))
+                .filter(p -> contrasts.stream()
+                        .noneMatch(c -> c.pieces().contains(p.name().word())))
                 .toList();
     }
 

@@ -26,8 +26,6 @@ public final class ClubLay {
     /** One garment more is searched for only where the first lay is no longer than this times the table; a limit of our own. */
     private static final double HOPE = 1.2;
 
-    private static final String OF = ": ";
-
     private final Fabric fabric;
     private final LayTerms terms;
     private final double length;
@@ -50,7 +48,7 @@ public final class ClubLay {
 
         /** Its pieces, named so that they are known apart from those of other garments. */
         public List<Piece> named() {
-            return pieces.stream().map(p -> p.named(name + OF + p.name())).toList();
+            return pieces.stream().map(p -> p.named(p.name().in(name))).toList();
         }
 
         private double area() {
@@ -67,12 +65,6 @@ public final class ClubLay {
         public List<Piece> pieces() {
             return garments.stream().flatMap(g -> g.named().stream()).toList();
         }
-    }
-
-    /** The piece's own name: "leg" of "Rowan: leg". */
-    public static String ownName(String piece) {
-        int at = piece.lastIndexOf(OF);
-        return at < 0 ? piece : piece.substring(at + OF.length());
     }
 
     /**

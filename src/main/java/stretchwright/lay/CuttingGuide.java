@@ -9,6 +9,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceName;
 
 /**
  * In which order the pieces of a lay are placed, weighted and cut, and how each one lies.
@@ -48,7 +49,7 @@ public record CuttingGuide(Lay.Method method, List<Step> steps, Optional<PrintMa
      */
     public record Step(
             int number,
-            String piece,
+            PieceName piece,
             int copy,
             Hand hand,
             boolean turnedOver,
@@ -119,14 +120,14 @@ public record CuttingGuide(Lay.Method method, List<Step> steps, Optional<PrintMa
                 .thenComparing(l -> isShort.test(l) ? l.box().minY() : l.box().minX())
                 .thenComparing(l -> l.box().minX())
                 .thenComparing(l -> l.box().minY())
-                .thenComparing(l -> l.placement().piece())
+                .thenComparing(l -> l.placement().piece().word())
                 .thenComparing(l -> l.placement().copy());
     }
 
     private static Optional<PrintMatch> print(String notch, List<Laid> all, double repeat) {
         return all.stream()
                 .flatMap(l -> l.piece().notches().stream()
-                        .filter(n -> n.name().equals(notch))
+                        .filter(n -> n.name().word().equals(notch))
                         .limit(1)
                         .map(n -> OnCloth.at(n.at(), l.placement()).y()))
                 .min(Comparator.naturalOrder())
@@ -167,7 +168,7 @@ public record CuttingGuide(Lay.Method method, List<Step> steps, Optional<PrintMa
     }
 
     /** The first step of this piece and copy. */
-    public Step step(String piece, int copy) {
+    public Step step(PieceName piece, int copy) {
         return steps.stream()
                 .filter(s -> s.piece().equals(piece) && s.copy() == copy)
                 .findFirst()

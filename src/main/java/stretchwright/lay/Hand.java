@@ -2,6 +2,7 @@ package stretchwright.lay;
 
 import stretchwright.ground.Said;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * For which side of the wearer a cut piece is. The unmirrored leg, seen from the outside of the cloth with its front on
@@ -38,8 +39,8 @@ public enum Hand {
     }
 
     static Hand of(Piece piece, Lay.Placement p) {
-        String name = ClubLay.ownName(piece.name());
-        boolean own = name.startsWith("left ") || name.startsWith("right ");
+        WhichLeg leg = piece.name().leg();
+        boolean own = leg != WhichLeg.BOTH;
         if (piece.mirrored()) {
             // a name with a side, or more than one pair: the mirror image is another part of the same side
             boolean sides = piece.cut() == 2 && !own;
@@ -49,7 +50,7 @@ public enum Hand {
             return p.mirrored() ? sides ? RIGHT : TURNED : sides ? LEFT : AS_DRAWN;
         }
         if (own && p.layers() == 1) {
-            return name.startsWith("left ") ? LEFT : RIGHT;
+            return leg == WhichLeg.LEFT ? LEFT : RIGHT;
         }
         return EITHER;
     }

@@ -3,6 +3,7 @@ package stretchwright.lay;
 import java.util.List;
 import java.util.Locale;
 import stretchwright.ground.Said;
+import stretchwright.pattern.PieceName;
 
 /**
  * How the pieces lie on the cloth. x runs across the fabric from one selvage (or from the fold), y along it; mm.
@@ -122,7 +123,7 @@ public record Lay(
      *     folded), mm: equal when the grain is straight
      */
     public record Placement(
-            String piece,
+            PieceName piece,
             int copy,
             double x,
             double y,

@@ -247,7 +247,7 @@ final class LayCheck {
         Set<Long> heights = new HashSet<>();
         for (Lay.Placement placement : lay.placements()) {
             piece(placement).notches().stream()
-                    .filter(n -> n.name().equals(terms.matchAt().get()))
+                    .filter(n -> n.name().word().equals(terms.matchAt().get()))
                     .findFirst()
                     .ifPresent(n -> {
                         Point at = (placement.mirrored() ? n.at().mirrored() : n.at()).turned(placement.rotation());

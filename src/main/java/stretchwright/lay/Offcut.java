@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stretchwright.ground.Box;
-import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Piece;
 
@@ -51,7 +50,8 @@ public record Offcut(String name, Said said, double across, double along, Said s
         List<Offcut> out = new ArrayList<>();
         for (Offcut usual : LIST) {
             List<Offcut> own = pieces.stream()
-                    .filter(p -> !p.onFold() && p.name().endsWith(usual.name().replace(" half", "")))
+                    .filter(p ->
+                            !p.onFold() && p.name().word().endsWith(usual.name().replace(" half", "")))
                     .map(Offcut::spare)
                     .toList();
             out.addAll(own.isEmpty() ? List.of(usual) : own);
@@ -61,8 +61,9 @@ public record Offcut(String name, Said said, double across, double along, Said s
 
     private static Offcut spare(Piece piece) {
         Box box = piece.cutLine().box();
-        String name = piece.name().toLowerCase(Locale.ROOT);
-        return new Offcut("spare " + name, Tell.said("offcut.spare", Part.text(name)), box.width(), box.height(), OWN);
+        String name = piece.name().word().toLowerCase(Locale.ROOT);
+        return new Offcut(
+                "spare " + name, Tell.said("offcut.spare", piece.name().said()), box.width(), box.height(), OWN);
     }
 
     public static List<Fit> from(List<Leftover> leftovers, List<Piece> pieces) {

@@ -82,7 +82,7 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
             Said remedy = openHelps
                     ? Tell.said("wider-cloth-or-open", Part.length(need))
                     : Tell.said("wider-cloth", Part.length(need));
-            Part name = Part.text(cut.piece().name());
+            Part name = cut.piece().name().said();
             Said problem =
                     wide(cut.piece().onFold(), folded && !whole, name, Part.length(width, 1), Part.length(cloth, 1));
             findings.add("fabric.usable width", problem, remedy);

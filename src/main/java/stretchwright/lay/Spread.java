@@ -223,7 +223,7 @@ final class Spread {
         return terms.matchAt()
                 .filter(name -> repeat > 0)
                 .flatMap(name -> cut.piece().notches().stream()
-                        .filter(n -> n.name().equals(name))
+                        .filter(n -> n.name().word().equals(name))
                         .findFirst())
                 .map(n -> new Beat(
                         Math.floorMod(

@@ -13,7 +13,6 @@ import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Nearest;
 import stretchwright.lay.ClothLay;
-import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
@@ -70,7 +69,7 @@ public final class Cloths {
         }
         List<String> known = pattern.pieces().stream()
                 .flatMap(p -> p.notches().stream())
-                .map(Notch::name)
+                .map(n -> n.name().word())
                 .distinct()
                 .sorted()
                 .toList();
@@ -90,7 +89,7 @@ public final class Cloths {
     }
 
     private static void mustBeThere(Pattern pattern, MakeFile make, Findings findings) {
-        List<String> names = pattern.pieces().stream().map(Piece::name).toList();
+        List<String> names = pattern.pieces().stream().map(p -> p.name().word()).toList();
         for (int i = 0; i < make.contrasts().size(); i++) {
             for (String name : make.contrasts().get(i).pieces()) {
                 if (!names.contains(name)) {

@@ -86,8 +86,7 @@ final class Summary {
         for (ClothLay c : made.contrasts()) {
             Part cloth = Part.text(c.fabric().roll().name());
             Part pieces = Part.listed(
-                    Join.COMMA,
-                    c.pieces().stream().map(p -> Part.text(p.name())).toList());
+                    Join.COMMA, c.pieces().stream().map(p -> p.name().said()).toList());
             Part way = c.lay().method().said();
             out.add(
                     c.fabric().roll().shape().outline().isPresent()

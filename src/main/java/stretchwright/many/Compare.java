@@ -18,6 +18,7 @@ import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceName;
 import stretchwright.print.fit.CompareSvg;
 import stretchwright.report.Report;
 import tools.jackson.databind.node.ArrayNode;
@@ -84,8 +85,8 @@ public final class Compare {
             lines.add(same ? row(title, voice.say(Tell.said("compare.same")), "", "") : row(title, "A", "B", "B - A"));
             rows.forEach(r -> lines.addAll(lines(r)));
         });
-        List<String> onlyA = only(a.pattern(), b.pattern());
-        List<String> onlyB = only(b.pattern(), a.pattern());
+        List<PieceName> onlyA = only(a.pattern(), b.pattern());
+        List<PieceName> onlyB = only(b.pattern(), a.pattern());
         if (!onlyA.isEmpty() || !onlyB.isEmpty()) {
             lines.add("");
             lines.add(voice.say(Tell.said("compare.only", names(onlyA), names(onlyB))));
@@ -120,12 +121,15 @@ public final class Compare {
         return out;
     }
 
-    private static Part names(List<String> names) {
-        return names.isEmpty() ? Tell.said("compare.none") : Tell.words(names);
+    private static Part names(List<PieceName> names) {
+        return names.isEmpty()
+                ? Tell.said("compare.none")
+                : Part.listed(
+                        Part.Join.COMMA, names.stream().map(PieceName::said).toList());
     }
 
-    private static List<String> only(Pattern one, Pattern other) {
-        List<String> names = other.pieces().stream().map(Piece::name).toList();
+    private static List<PieceName> only(Pattern one, Pattern other) {
+        List<PieceName> names = other.pieces().stream().map(Piece::name).toList();
         return one.pieces().stream()
                 .map(Piece::name)
                 .filter(n -> !names.contains(n))
@@ -172,9 +176,9 @@ public final class Compare {
             rows.forEach(r -> row(list.addObject(), r));
         });
         ArrayNode onlyA = out.putArray("onlyInA");
-        only(a.pattern(), b.pattern()).forEach(onlyA::add);
+        only(a.pattern(), b.pattern()).forEach(n -> onlyA.add(n.word()));
         ArrayNode onlyB = out.putArray("onlyInB");
-        only(b.pattern(), a.pattern()).forEach(onlyB::add);
+        only(b.pattern(), a.pattern()).forEach(n -> onlyB.add(n.word()));
         ArrayNode said = out.putArray("verdicts");
         Voice inA = Voice.of(a.make().unit());
         Voice inB = Voice.of(b.make().unit());

@@ -52,7 +52,7 @@ final class CompareNumbers {
         Map<Part, Number> out = new LinkedHashMap<>();
         for (Piece p : made.pattern().pieces()) {
             out.put(
-                    Tell.said("compare.piece-cut", Part.text(p.name()), Part.count(p.cut())),
+                    Tell.said("compare.piece-cut", p.name().said(), Part.count(p.cut())),
                     new Number(p.clothArea() * p.cut() / 100, "cm2"));
         }
         return out;

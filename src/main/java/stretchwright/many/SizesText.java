@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
@@ -11,8 +12,10 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Point;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Nest;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 import stretchwright.report.Report;
@@ -50,19 +53,19 @@ final class SizesText {
     }
 
     private static void piece(ObjectNode out, Nest.Nested piece) {
-        out.put("name", piece.name());
+        out.put("name", piece.name().word());
         points(out.putArray("anchors"), piece.anchors());
         ArrayNode corners = out.putArray("corners");
         for (Nest.Corner c : piece.corners()) {
             ObjectNode corner = corners.addObject();
-            corner.put("before", c.before()).put("after", c.after());
+            corner.put("before", c.before().word()).put("after", c.after().word());
             points(corner.putArray("at"), c.at());
             points(corner.putArray("moves"), c.moves());
         }
         ArrayNode runs = out.putArray("runs");
         for (Nest.Run r : piece.runs()) {
             ObjectNode run = runs.addObject();
-            run.put("edge", r.edge()).put("from", r.from()).put("to", r.to());
+            run.put("edge", r.edge().word()).put("from", end(r.from())).put("to", end(r.to()));
             ArrayNode lengths = run.putArray("lengths");
             r.lengths().forEach(l -> lengths.add(Numbers.mm(l)));
             ArrayNode shares = run.putArray("shares");
@@ -75,6 +78,10 @@ final class SizesText {
         piece.cutLines().forEach(c -> points(cuts.addArray(), c.points()));
     }
 
+    private static String end(Optional<NotchName> notch) {
+        return notch.map(NotchName::word).orElse("corner");
+    }
+
     private static void points(ArrayNode out, List<Point> points) {
         points.forEach(p -> out.addArray().add(Numbers.mm(p.x())).add(Numbers.mm(p.y())));
     }
@@ -83,7 +90,7 @@ final class SizesText {
     static Document dimensions(Nest nest, List<Sizes.Size> sizes) {
         List<String> head = new ArrayList<>(List.of("size", "figure", "stops", "cautions"));
         for (Nest.Nested piece : nest.pieces()) {
-            edges(piece).forEach(e -> head.add(piece.name() + " " + e));
+            edges(piece).forEach(e -> head.add(piece.name().word() + " " + e.word()));
         }
         for (Level level : sizes.get(0).pattern().levels()) {
             head.add("width " + level.name().word());
@@ -106,9 +113,9 @@ final class SizesText {
         cells.add(Long.toString(count(size, FitReport.Severity.STOP)));
         cells.add(Long.toString(count(size, FitReport.Severity.CAUTION)));
         for (Nest.Nested piece : nest.pieces()) {
-            for (String edge : edges(piece)) {
+            for (EdgeName edge : edges(piece)) {
                 double length = piece.runs().stream()
-                        .filter(r -> r.edge().equals(edge))
+                        .filter(r -> r.edge() == edge)
                         .mapToDouble(r -> r.lengths().get(index))
                         .sum();
                 cells.add(mm(length));
@@ -122,7 +129,7 @@ final class SizesText {
         return cells;
     }
 
-    private static List<String> edges(Nest.Nested piece) {
+    private static List<EdgeName> edges(Nest.Nested piece) {
         return piece.runs().stream().map(Nest.Run::edge).distinct().toList();
     }
 
@@ -143,11 +150,11 @@ final class SizesText {
         csv.append('\n');
         for (Nest.Nested piece : nest.pieces()) {
             for (Nest.Corner c : piece.corners()) {
-                csv.append(piece.name())
+                csv.append(piece.name().word())
                         .append(',')
-                        .append(c.before())
+                        .append(c.before().word())
                         .append(" / ")
-                        .append(c.after());
+                        .append(c.after().word());
                 List<Point> cells = new ArrayList<>(List.of(c.at().get(0)));
                 cells.addAll(c.moves());
                 cells.forEach(p -> csv.append(',').append(mm(p.x())).append(',').append(mm(p.y())));

@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
+import stretchwright.pattern.EdgeName;
 import stretchwright.report.Report;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -119,7 +120,7 @@ final class SurveyJson {
         out.put("outcome", word(o.kind()));
         out.put("correction", Numbers.mm(o.correction()));
         out.put("radius", Numbers.mm(o.bend().radius()));
-        out.put("edge", o.bend().edge());
+        out.put("edge", o.bend().edge().map(EdgeName::word).orElse(""));
         out.put("evened", Numbers.share(o.evened()));
     }
 

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.pattern.EdgeName;
 
 /** A survey's result as a page of tables, in millimetres. */
 final class SurveyPage {
@@ -33,7 +34,7 @@ final class SurveyPage {
                     o -> Tell.said(
                             "worst.curve-by",
                             Part.length(o.bend().radius()),
-                            Part.text(o.bend().edge()))),
+                            o.bend().edge().map(EdgeName::said).orElse(Said.NOTHING))),
             new Worst(
                     Tell.said("worst.width"),
                     SurveyTrial.Outcome::evened,

@@ -98,7 +98,7 @@ final class SurveyTrial {
     }
 
     private static Outcome without(Kind kind, List<Reason> reasons, long took) {
-        Smoothness.Tightest none = new Smoothness.Tightest("", Double.POSITIVE_INFINITY);
+        Smoothness.Tightest none = new Smoothness.Tightest(Optional.empty(), Double.POSITIVE_INFINITY);
         return new Outcome(kind, reasons, took, 0, none, 0, FitReport.Severity.STOP, List.of());
     }
 

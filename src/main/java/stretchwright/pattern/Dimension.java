@@ -1,15 +1,15 @@
 package stretchwright.pattern;
 
 import java.util.Locale;
-import stretchwright.ground.Part;
+import java.util.Optional;
 import stretchwright.ground.Said;
 
 /**
  * A dimension of the pattern that can be asked why it is what it is.
  *
- * @param of the piece, leg or notion it is measured on, as the report names it; empty for what holds for the whole garment
+ * @param of the piece or leg it is measured on; empty for what holds for the whole garment
  */
-public record Dimension(String of, What what) implements Reason.From {
+public record Dimension(Optional<PieceName> of, What what) implements Reason.From {
     /** What is measured. */
     public enum What {
         REDUCTION_ACROSS(Tell.said("dimension.reduction-across")),
@@ -55,7 +55,8 @@ public record Dimension(String of, What what) implements Reason.From {
         HEIGHT(Tell.said("dimension.height")),
         LENGTH(Tell.said("dimension.length")),
         DEPTH(Tell.said("dimension.depth")),
-        CUT_LENGTH(Tell.said("dimension.cut-length")),
+        WAIST_ELASTIC_CUT_LENGTH("waist elastic: cut length", Tell.said("dimension.waist-elastic-cut-length")),
+        CORD_CUT_LENGTH("cord: cut length", Tell.said("dimension.cord-cut-length")),
         LOWER_EDGE_ALL_ROUND(Tell.said("dimension.lower-edge-all-round")),
         UPPER_EDGE_ALL_ROUND(Tell.said("dimension.upper-edge-all-round")),
         LOWER_EDGE(Tell.said("dimension.lower-edge")),
@@ -87,17 +88,21 @@ public record Dimension(String of, What what) implements Reason.From {
 
     /** Of the whole garment. */
     public static Dimension of(What what) {
-        return new Dimension("", what);
+        return new Dimension(Optional.empty(), what);
+    }
+
+    public static Dimension of(PieceName of, What what) {
+        return new Dimension(Optional.of(of), what);
     }
 
     /** As written in the report, and asked for: "leg: knee width". */
     @Override
     public String word() {
-        return of.isEmpty() ? what.word() : of + ": " + what.word();
+        return of.map(o -> o + ": " + what.word()).orElse(what.word());
     }
 
     @Override
     public Said said() {
-        return of.isEmpty() ? what.said() : Tell.said("dimension.of", Part.text(of), what.said());
+        return of.map(o -> Tell.said("dimension.of", o.said(), what.said())).orElse(what.said());
     }
 }

@@ -5,17 +5,17 @@ import stretchwright.ground.Path;
 /**
  * One side of a piece between two corners, along the sew line, in the direction of the piece's outline.
  *
- * @param name unique within the piece, such as "front inseam"
+ * @param name unique within the piece
  * @param line the sew line
  * @param allowance added outside the sew line, in mm; 0 on a fold
  * @param turned the allowance is folded back onto the piece: at its ends it is cut as the mirror image of what it
  *     will lie on
  */
-public record Edge(String name, Path line, double allowance, boolean turned) {
+public record Edge(EdgeName name, Path line, double allowance, boolean turned) {
     /** Wider than any seam or hem of this kind of garment. */
     public static final double WIDEST_ALLOWANCE = 80;
 
-    public Edge(String name, Path line, double allowance) {
+    public Edge(EdgeName name, Path line, double allowance) {
         this(name, line, allowance, false);
     }
 

@@ -10,12 +10,12 @@ import stretchwright.ground.Said;
  * @param height on the flat piece, mm; 0 is the floor before the along reduction; of the waist the legs' top edge at the
  *     side line
  * @param width flat width of one leg, or of the whole garment above the crotch, mm
- * @param leg "left" or "right" where the legs differ, else empty
+ * @param leg of which it is
  */
-public record Level(Name name, double height, double width, String leg) {
+public record Level(Name name, double height, double width, WhichLeg leg) {
     /** A level of both legs, or of the whole garment. */
     public Level(Name name, double height, double width) {
-        this(name, height, width, "");
+        this(name, height, width, WhichLeg.BOTH);
     }
 
     /** From the top down; the words of the report. */

@@ -3,7 +3,7 @@ package stretchwright.pattern;
 import stretchwright.ground.Path;
 
 /** A line drawn inside a piece, not cut: a level ("knee"), a fold line, where something is sewn on or set in. */
-public record Mark(String name, Kind kind, Path line) {
+public record Mark(MarkName name, Kind kind, Path line) {
     public enum Kind {
         LEVEL,
         FOLD,

@@ -3,6 +3,7 @@ package stretchwright.pattern;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
@@ -35,7 +36,7 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
      * @param cutLines per size, as drafted: their mitres have no common points
      */
     public record Nested(
-            String name, List<Point> anchors, List<Corner> corners, List<Run> runs, List<Polygon> cutLines) {
+            PieceName name, List<Point> anchors, List<Corner> corners, List<Run> runs, List<Polygon> cutLines) {
         public Nested {
             anchors = List.copyOf(anchors);
             corners = List.copyOf(corners);
@@ -50,7 +51,7 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
      * @param before the edge that ends here
      * @param after the edge that begins here
      */
-    public record Corner(String before, String after, List<Point> at) {
+    public record Corner(EdgeName before, EdgeName after, List<Point> at) {
         public Corner {
             at = List.copyOf(at);
         }
@@ -68,13 +69,18 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
     /**
      * A stretch of an edge from corner or notch to notch or corner.
      *
-     * @param from "corner", or the notch's name
+     * @param from the notch; empty for a corner
      * @param lengths per size as drafted, mm
      * @param shares of the run's length, the same in every size
      * @param lines per size, in the piece's own coordinates
      */
     public record Run(
-            String edge, String from, String to, List<Double> lengths, List<Double> shares, List<Path> lines) {
+            EdgeName edge,
+            Optional<NotchName> from,
+            Optional<NotchName> to,
+            List<Double> lengths,
+            List<Double> shares,
+            List<Path> lines) {
         public Run {
             lengths = List.copyOf(lengths);
             shares = List.copyOf(shares);
@@ -115,7 +121,7 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
         List<Point> anchors = sizes.stream().map(Nest::anchor).toList();
         List<Corner> corners = new ArrayList<>();
         List<Run> runs = new ArrayList<>();
-        String before = first.edges().get(first.edges().size() - 1).name();
+        EdgeName before = first.edges().get(first.edges().size() - 1).name();
         for (Edge edge : first.edges()) {
             List<Point> at = new ArrayList<>();
             for (int i = 0; i < sizes.size(); i++) {
@@ -140,22 +146,23 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
 
     private static Point anchor(Piece piece) {
         return piece.edges().stream()
-                .filter(e -> e.name().equals("front inseam"))
+                .filter(e -> e.name() == EdgeName.FRONT_INSEAM)
                 .findFirst()
                 .map(e -> new Point(0, e.line().start().y()))
                 .orElse(Point.ORIGIN);
     }
 
-    private static List<Run> runs(String edge, List<Piece> sizes) {
-        List<String> stops = stops(edge, sizes);
+    private static List<Run> runs(EdgeName edge, List<Piece> sizes) {
+        List<NotchName> stops = stops(edge, sizes);
         List<Run> runs = new ArrayList<>();
         for (int k = 0; k <= stops.size(); k++) {
-            String from = k == 0 ? "corner" : stops.get(k - 1);
-            String to = k == stops.size() ? "corner" : stops.get(k);
+            Optional<NotchName> from = k == 0 ? Optional.empty() : Optional.of(stops.get(k - 1));
+            Optional<NotchName> to = k == stops.size() ? Optional.empty() : Optional.of(stops.get(k));
             List<Path> lines = new ArrayList<>();
             for (Piece piece : sizes) {
-                double start = k == 0 ? 0 : along(piece, edge, from);
-                double end = k == stops.size() ? piece.edge(edge).length() : along(piece, edge, to);
+                double start = from.map(n -> along(piece, edge, n)).orElse(0.0);
+                double end = to.map(n -> along(piece, edge, n))
+                        .orElseGet(() -> piece.edge(edge).length());
                 lines.add(Resampling.part(piece.edge(edge).line(), start, end));
             }
             List<Double> shares = Resampling.shares(lines);
@@ -171,14 +178,14 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
     }
 
     /** Notches that every size has on this edge, in the same order, with room between them. */
-    private static List<String> stops(String edge, List<Piece> sizes) {
-        List<String> stops = new ArrayList<>();
+    private static List<NotchName> stops(EdgeName edge, List<Piece> sizes) {
+        List<NotchName> stops = new ArrayList<>();
         List<Notch> inOrder = sizes.get(0).notches().stream()
-                .filter(n -> n.edge().equals(edge))
+                .filter(n -> n.edge() == edge)
                 .sorted(Comparator.comparingDouble(Notch::along))
                 .toList();
         for (Notch notch : inOrder) {
-            String before = stops.isEmpty() ? "" : stops.get(stops.size() - 1);
+            Optional<NotchName> before = stops.isEmpty() ? Optional.empty() : Optional.of(stops.get(stops.size() - 1));
             if (sizes.stream().allMatch(p -> fits(p, edge, before, notch.name()))) {
                 stops.add(notch.name());
             }
@@ -186,16 +193,16 @@ public record Nest(List<String> sizes, List<Nested> pieces) {
         return stops;
     }
 
-    private static boolean fits(Piece piece, String edge, String before, String notch) {
-        double from = before.isEmpty() ? 0 : along(piece, edge, before);
+    private static boolean fits(Piece piece, EdgeName edge, Optional<NotchName> before, NotchName notch) {
+        double from = before.map(n -> along(piece, edge, n)).orElse(0.0);
         double at = along(piece, edge, notch);
         return at > from + SHORTEST && at < piece.edge(edge).length() - SHORTEST;
     }
 
     /** Distance of the notch from the edge's start; -1 where this size has none. */
-    private static double along(Piece piece, String edge, String notch) {
+    private static double along(Piece piece, EdgeName edge, NotchName notch) {
         return piece.notches().stream()
-                .filter(n -> n.edge().equals(edge) && n.name().equals(notch))
+                .filter(n -> n.edge() == edge && n.name() == notch)
                 .mapToDouble(Notch::along)
                 .findFirst()
                 .orElse(-1);

@@ -3,7 +3,6 @@ package stretchwright.pattern;
 /**
  * Something that is bought and sewn on, not cut from the cloth: an elastic.
  *
- * @param name such as "strap"
  * @param count how many for the pair
  * @param width mm
  * @param cut length to cut, ends included, mm
@@ -13,4 +12,11 @@ package stretchwright.pattern;
  * @param edge edge of that piece
  */
 public record Notion(
-        String name, int count, double width, double cut, double worn, double ends, String piece, String edge) {}
+        NotionName name,
+        int count,
+        double width,
+        double cut,
+        double worn,
+        double ends,
+        PieceName piece,
+        EdgeName edge) {}

@@ -46,21 +46,30 @@ public record Parts(
 
         public enum Kind {
             /** Flat, on the outer thigh, for a telephone. */
-            PHONE("phone", 1, Tell.said("pocket.phone")),
+            PHONE("phone", 1, PieceKind.PHONE_POCKET, MarkName.PHONE_POCKET, Tell.said("pocket.phone")),
             /** Inside, over the hip bone, for a pad. */
-            HIP_PAD("hip pad", 2, Tell.said("pocket.hip-pad")),
+            HIP_PAD("hip pad", 2, PieceKind.HIP_PAD_POCKET, MarkName.HIP_PAD_POCKET, Tell.said("pocket.hip-pad")),
             /** Inside, over the tailbone. */
-            TAILBONE_PAD("tailbone pad", 1, Tell.said("pocket.tailbone-pad")),
+            TAILBONE_PAD(
+                    "tailbone pad",
+                    1,
+                    PieceKind.TAILBONE_PAD_POCKET,
+                    MarkName.TAILBONE_PAD_POCKET,
+                    Tell.said("pocket.tailbone-pad")),
             /** Inside, over the kneecap. */
-            KNEE_PAD("knee pad", 2, Tell.said("pocket.knee-pad"));
+            KNEE_PAD("knee pad", 2, PieceKind.KNEE_PAD_POCKET, MarkName.KNEE_PAD_POCKET, Tell.said("pocket.knee-pad"));
 
             private final String word;
             private final int inAPair;
+            private final PieceKind piece;
+            private final MarkName mark;
             private final Said said;
 
-            Kind(String word, int inAPair, Said said) {
+            Kind(String word, int inAPair, PieceKind piece, MarkName mark, Said said) {
                 this.word = word;
                 this.inAPair = inAPair;
+                this.piece = piece;
+                this.mark = mark;
                 this.said = said;
             }
 
@@ -79,8 +88,13 @@ public record Parts(
             }
 
             /** The pocket's piece. */
-            public String piece() {
-                return word + " pocket";
+            public PieceName piece() {
+                return PieceName.of(piece);
+            }
+
+            /** Where it is sewn on. */
+            public MarkName mark() {
+                return mark;
             }
         }
 

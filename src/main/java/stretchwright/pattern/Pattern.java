@@ -73,7 +73,7 @@ public record Pattern(
                 .summaryStatistics();
     }
 
-    public Piece piece(String name) {
+    public Piece piece(PieceName name) {
         return pieces.stream()
                 .filter(p -> p.name().equals(name))
                 .findFirst()
@@ -86,41 +86,39 @@ public record Pattern(
 
     /** The leg pieces: one that is cut as a mirrored pair, or its parts; or those of the left and of the right leg. */
     public List<Piece> legs() {
-        return pieces.stream().filter(p -> p.name().endsWith("leg")).toList();
+        return pieces.stream().filter(p -> p.name().kind().isLeg()).toList();
     }
 
     /** Whether the legs were measured apart and have pieces of their own. */
     public boolean legsDiffer() {
-        return pieces.stream()
-                .anyMatch(p -> p.name().startsWith("left ") && p.name().endsWith("leg"));
+        return legs().stream().anyMatch(p -> p.name().leg() == WhichLeg.LEFT);
     }
 
     /** The pieces of one leg that carry an edge of this name: a waist edge or hem runs over front, panel and back. */
     public List<Piece> carrying(Seam.Side side) {
-        String leg = side.piece().startsWith("left ") ? "left " : side.piece().startsWith("right ") ? "right " : "";
-        boolean ofLeg = side.piece().endsWith("leg") || side.piece().endsWith("panel");
+        PieceName name = side.piece();
         return pieces.stream()
-                .filter(p -> p.name().equals(side.piece())
-                        || (ofLeg
-                                && p.name().startsWith(leg)
-                                && (p.name().endsWith("leg") || p.name().endsWith("panel"))
-                                && p.edges().stream().anyMatch(e -> e.name().equals(side.edge()))))
+                .filter(p -> p.name().equals(name)
+                        || (name.kind().isOfLeg()
+                                && p.name().kind().isOfLeg()
+                                && (name.leg() == WhichLeg.BOTH || p.name().leg() == name.leg())
+                                && p.has(side.edge())))
                 .toList();
     }
 
     /** The same pattern with the levels of one leg only, and those of the whole garment. */
-    public Pattern onlyLeg(String leg) {
+    public Pattern onlyLeg(WhichLeg leg) {
         return new Pattern(
                 pieces,
                 seams,
                 levels.stream()
-                        .filter(l -> l.leg().isEmpty() || l.leg().equals(leg))
+                        .filter(l -> l.leg() == WhichLeg.BOTH || l.leg() == leg)
                         .toList(),
                 reductions,
                 reasons,
                 notions,
                 holds.stream()
-                        .filter(h -> h.leg().isEmpty() || h.leg().equals(leg))
+                        .filter(h -> h.leg() == WhichLeg.BOTH || h.leg() == leg)
                         .toList());
     }
 

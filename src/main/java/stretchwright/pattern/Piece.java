@@ -10,7 +10,6 @@ import stretchwright.ground.Said;
 /**
  * One piece of the pattern. The flat axes: x across, y up along the grain.
  *
- * @param name such as "leg", "waistband", "cuff"
  * @param cut how many are cut in all
  * @param mirrored half of them are cut mirrored: a left and a right
  * @param onFold given as the half piece, its fold edge on x = 0
@@ -18,7 +17,7 @@ import stretchwright.ground.Said;
  * @param cutLine the sew line plus the allowances
  */
 public record Piece(
-        String name,
+        PieceName name,
         int cut,
         boolean mirrored,
         boolean onFold,
@@ -47,7 +46,7 @@ public record Piece(
 
     /** A piece whose cut line is made from its edges and their allowances. */
     public static Piece of(
-            String name,
+            PieceName name,
             int cut,
             boolean mirrored,
             boolean onFold,
@@ -81,15 +80,19 @@ public record Piece(
         return new Piece(name, cut, mirrored, onFold, edges, grain, otherNotches, otherMarks, cutLine);
     }
 
-    public Piece named(String other) {
+    public Piece named(PieceName other) {
         return new Piece(other, cut, mirrored, onFold, edges, grain, notches, marks, cutLine);
     }
 
-    public Edge edge(String edgeName) {
+    public Edge edge(EdgeName asked) {
         return edges.stream()
-                .filter(e -> e.name().equals(edgeName))
+                .filter(e -> e.name() == asked)
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(name + " has no edge " + edgeName));
+                .orElseThrow(() -> new IllegalArgumentException(name + " has no edge " + asked));
+    }
+
+    public boolean has(EdgeName asked) {
+        return edges.stream().anyMatch(e -> e.name() == asked);
     }
 
     public Polygon sewLine() {

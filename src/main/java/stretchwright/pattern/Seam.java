@@ -51,7 +51,7 @@ public record Seam(Role role, String name, List<Side> sides, double ease, double
     }
 
     /** One edge in a seam, with its sewn length in mm: the whole ring where it is one, both halves of a half piece. */
-    public record Side(String piece, String edge, double length) {}
+    public record Side(PieceName piece, EdgeName edge, double length) {}
 
     public Seam {
         sides = List.copyOf(sides);

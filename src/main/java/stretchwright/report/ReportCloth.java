@@ -30,7 +30,7 @@ public final class ReportCloth {
                 ObjectNode one = contrasts.addObject();
                 one.put("cloth", l.fabric().roll().name());
                 ArrayNode pieces = one.putArray("pieces");
-                l.pieces().forEach(p -> pieces.add(p.name()));
+                l.pieces().forEach(p -> pieces.add(p.name().word()));
                 lay(one, l.lay(), l.use());
             });
         }
@@ -67,7 +67,7 @@ public final class ReportCloth {
     public static void placements(ArrayNode out, Lay lay) {
         for (Lay.Placement p : lay.placements()) {
             ObjectNode one = out.addObject();
-            one.put("piece", p.piece());
+            one.put("piece", p.piece().word());
             one.put("copy", p.copy());
             one.put("x", Numbers.mm(p.x()));
             one.put("y", Numbers.mm(p.y()));
@@ -102,7 +102,7 @@ public final class ReportCloth {
         for (CuttingGuide.Step s : guide.steps()) {
             ObjectNode one = out.addObject();
             one.put("number", s.number())
-                    .put("piece", s.piece())
+                    .put("piece", s.piece().word())
                     .put("copy", s.copy())
                     .put("hand", s.hand().word())
                     .put("printedSide", s.turnedOver() ? "down" : "up")

@@ -7,6 +7,7 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.pattern.WhichLeg;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -67,8 +68,8 @@ final class ReportFit {
     static void course(ArrayNode out, FitReport fit) {
         for (FitReport.CoursePoint p : fit.course()) {
             ObjectNode one = out.addObject();
-            if (!p.leg().isEmpty()) {
-                one.put("leg", p.leg());
+            if (p.leg() != WhichLeg.BOTH) {
+                one.put("leg", p.leg().word());
             }
             one.put("height", Numbers.mm(p.height()))
                     .put("girth", Numbers.mm(p.girth()))

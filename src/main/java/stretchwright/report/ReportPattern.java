@@ -14,6 +14,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.WhichLeg;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -29,25 +30,25 @@ public final class ReportPattern {
         ArrayNode levels = out.putArray("levels");
         for (Level level : pattern.levels()) {
             ObjectNode node = levels.addObject();
-            if (!level.leg().isEmpty()) {
-                node.put("leg", level.leg());
+            if (level.leg() != WhichLeg.BOTH) {
+                node.put("leg", level.leg().word());
             }
             node.put("level", level.name().word())
                     .put("height", Numbers.mm(level.height()))
                     .put("width", Numbers.mm(level.width()));
         }
-        ReportHolds.holds(out.putArray("holds"), pattern);
+        ReportHolds.holds(out.putArray("holds"), pattern, voice);
         ArrayNode notions = out.putArray("notions");
         for (Notion n : pattern.notions()) {
             notions.addObject()
-                    .put("name", n.name())
+                    .put("name", n.name().word())
                     .put("count", n.count())
                     .put("width", Numbers.mm(n.width()))
                     .put("cut", Numbers.mm(n.cut()))
                     .put("worn", Numbers.mm(n.worn()))
                     .put("ends", Numbers.mm(n.ends()))
-                    .put("piece", n.piece())
-                    .put("edge", n.edge());
+                    .put("piece", n.piece().word())
+                    .put("edge", n.edge().word());
         }
         Pattern.Reductions r = pattern.reductions();
         out.putObject("reductions")
@@ -80,7 +81,7 @@ public final class ReportPattern {
     }
 
     private static void piece(ObjectNode out, Piece piece) {
-        out.put("name", piece.name());
+        out.put("name", piece.name().word());
         out.put("cut", piece.cut());
         out.put("mirrored", piece.mirrored());
         out.put("onFold", piece.onFold());
@@ -94,14 +95,14 @@ public final class ReportPattern {
         ArrayNode edges = out.putArray("edges");
         for (Edge edge : piece.edges()) {
             edges.addObject()
-                    .put("name", edge.name())
+                    .put("name", edge.name().word())
                     .put("length", Numbers.mm(edge.length()))
                     .put("allowance", Numbers.mm(edge.allowance()));
         }
         ArrayNode marks = out.putArray("marks");
         for (Mark mark : piece.marks()) {
             ObjectNode one = marks.addObject();
-            one.put("name", mark.name());
+            one.put("name", mark.name().word());
             one.put("kind", mark.kind().name().toLowerCase(Locale.ROOT));
             points(one.putArray("line"), mark.line().points());
         }
@@ -109,9 +110,9 @@ public final class ReportPattern {
     }
 
     private static void notch(ObjectNode out, Notch notch) {
-        out.put("name", notch.name());
+        out.put("name", notch.name().word());
         point(out.putArray("at"), notch.at());
-        out.put("edge", notch.edge());
+        out.put("edge", notch.edge().word());
         out.put("along", Numbers.mm(notch.along()));
         out.put("mark", notch.mark().name().toLowerCase(Locale.ROOT));
     }
@@ -122,8 +123,8 @@ public final class ReportPattern {
         ArrayNode sides = out.putArray("sides");
         for (Seam.Side side : seam.sides()) {
             sides.addObject()
-                    .put("piece", side.piece())
-                    .put("edge", side.edge())
+                    .put("piece", side.piece().word())
+                    .put("edge", side.edge().word())
                     .put("length", Numbers.mm(side.length()));
         }
         out.put("ease", Numbers.mm(seam.ease()));

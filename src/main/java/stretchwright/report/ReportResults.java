@@ -4,6 +4,7 @@ import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
+import stretchwright.pattern.WhichLeg;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -15,8 +16,8 @@ final class ReportResults {
         ArrayNode levels = out.putArray("levels");
         for (FitReport.LevelFit l : fit.levels()) {
             ObjectNode level = levels.addObject();
-            if (!l.leg().isEmpty()) {
-                level.put("leg", l.leg());
+            if (l.leg() != WhichLeg.BOTH) {
+                level.put("leg", l.leg().word());
             }
             level.put("level", l.level().word())
                     .put("girth", Numbers.mm(l.girth()))

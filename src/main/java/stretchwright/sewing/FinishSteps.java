@@ -10,6 +10,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Stitch;
@@ -96,7 +97,7 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
     /** After the inseam: in the round the row closes on itself, and no seam end lies open at the boot. */
     private Step hem(SeamGroup hem) {
         Tool tool = kit.hem();
-        Optional<Notion> elastic = LowerSteps.notion(pattern, Named.SOLE_ELASTIC);
+        Optional<Notion> elastic = LowerSteps.notion(pattern, NotionName.SOLE_ELASTIC);
         return Step.sewn(
                 StepKind.HEMS,
                 tool,

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 
@@ -51,12 +52,12 @@ record Helping(Pattern pattern, Fabric fabric, SewingTerms terms, Demands demand
     }
 
     private static Said stretched(Pattern pattern, Seam seam, Seam.Side shorter, double by) {
-        Part edge = Tell.edge(shorter.edge());
-        Part piece = Tell.piece(shorter.piece());
+        Part edge = shorter.edge().said();
+        Part piece = shorter.piece().said();
         if (seam.role() == Seam.Role.WAISTBAND_JOIN || seam.role() == Seam.Role.CUFF_JOIN) {
             return Tell.said("spread.quarters", edge, piece, Tell.mm(by));
         }
-        List<String> marks = Words.sharedNotches(pattern, seam);
+        List<NotchName> marks = Words.sharedNotches(pattern, seam);
         return marks.isEmpty()
                 ? Tell.said("spread.ends", edge, piece, Tell.mm(by))
                 : Tell.said("spread.marks", edge, piece, Tell.mm(by), Words.named(marks));

@@ -1,10 +1,12 @@
 package stretchwright.sewing;
 
 import stretchwright.ground.Said;
+import stretchwright.pattern.EdgeName;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 
 /** An edge of a piece that a step sews or marks. */
-public record Joined(String piece, String edge) {
+public record Joined(PieceName piece, EdgeName edge) {
     static Joined of(Seam.Side side) {
         return new Joined(side.piece(), side.edge());
     }
@@ -16,6 +18,6 @@ public record Joined(String piece, String edge) {
 
     /** For people. */
     public Said said() {
-        return Tell.said("joined", Tell.piece(piece), Tell.edge(edge));
+        return Tell.said("joined", piece.said(), edge.said());
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 
@@ -21,12 +22,12 @@ record LowerSteps(Pattern pattern, Fabric fabric, Kit kit) {
         SeamGroup.of(pattern, Seam.Role.COVER_JOIN).ifPresent(s -> steps.add(joinCovers(s)));
         SeamGroup.of(pattern, Seam.Role.STRAP_EDGES).ifPresent(s -> steps.add(tubes(s)));
         SeamGroup.of(pattern, Seam.Role.STRAP_ENDS).ifPresent(s -> steps.add(ends(s)));
-        notion(pattern, Named.STRAP).ifPresent(n -> steps.add(elastic(n)));
+        notion(pattern, NotionName.STRAP).ifPresent(n -> steps.add(elastic(n)));
         return steps;
     }
 
-    static Optional<Notion> notion(Pattern pattern, String name) {
-        return pattern.notions().stream().filter(n -> n.name().equals(name)).findFirst();
+    static Optional<Notion> notion(Pattern pattern, NotionName name) {
+        return pattern.notions().stream().filter(n -> n.name() == name).findFirst();
     }
 
     private Step covers(SeamGroup seams) {

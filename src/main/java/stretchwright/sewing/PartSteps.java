@@ -8,8 +8,10 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 
 /** What is sewn onto or into the legs while they lie flat: pockets, panels; and the gusset before the inseam. */
@@ -24,7 +26,6 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
             StepKind.HIP_POCKET,
             StepKind.KNEE_POCKET);
 
-    /** Their pieces have the same names. */
     private static final List<StepKind> POCKETS =
             List.of(StepKind.PHONE_POCKET, StepKind.HIP_POCKET, StepKind.KNEE_POCKET, StepKind.TAILBONE_POCKET);
 
@@ -75,11 +76,20 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
         List<Step> steps = new ArrayList<>();
         for (StepKind kind : POCKETS) {
             pattern.pieces().stream()
-                    .filter(p -> p.name().equals(kind.word()))
+                    .filter(p -> p.name().is(piece(kind)))
                     .findFirst()
                     .ifPresent(piece -> steps.add(pocket(kind, piece)));
         }
         return steps;
+    }
+
+    private static PieceKind piece(StepKind pocket) {
+        return switch (pocket) {
+            case PHONE_POCKET -> PieceKind.PHONE_POCKET;
+            case HIP_POCKET -> PieceKind.HIP_PAD_POCKET;
+            case KNEE_POCKET -> PieceKind.KNEE_PAD_POCKET;
+            default -> PieceKind.TAILBONE_PAD_POCKET;
+        };
     }
 
     private Step pocket(StepKind kind, Piece piece) {
@@ -111,7 +121,9 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     private static Said sewnOn(StepKind kind, Piece piece, SeamGroup seams) {
         Part[] values = {
-            turned(seams, Seam.Role.POCKET_OPENING), turned(seams, Seam.Role.POCKET), Tell.mark(piece.name())
+            turned(seams, Seam.Role.POCKET_OPENING),
+            turned(seams, Seam.Role.POCKET),
+            piece.name().said()
         };
         return kind == StepKind.PHONE_POCKET
                 ? Tell.said("pocket.one-outside", values)
@@ -119,11 +131,11 @@ record PartSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private static Said pouch(Piece piece, SeamGroup seams) {
-        String fold = piece.marks().stream()
+        MarkName fold = piece.marks().stream()
                 .filter(m -> m.kind() == Mark.Kind.FOLD)
                 .findFirst()
                 .map(Mark::name)
                 .orElseThrow();
-        return Tell.said("pouch.do", turned(seams, Seam.Role.POCKET_OPENING), Tell.mark(fold));
+        return Tell.said("pouch.do", turned(seams, Seam.Role.POCKET_OPENING), fold.said());
     }
 }

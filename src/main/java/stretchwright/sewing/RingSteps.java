@@ -6,9 +6,12 @@ import java.util.Set;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Said;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 
 /** The folded rings: waistband and cuffs are made alike. */
@@ -110,7 +113,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
         Piece piece = pattern.piece(ring(kind, join).piece());
         boolean elastic = kind == BAND
                 && !twoLayers(kind)
-                && LowerSteps.notion(pattern, Named.WAIST_ELASTIC).isPresent();
+                && LowerSteps.notion(pattern, NotionName.WAIST_ELASTIC).isPresent();
         return Step.unsewn(
                 folding(kind),
                 Place.TABLE,
@@ -140,13 +143,13 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     private static Said foldedAlong(Kind kind, Mark line) {
         return kind == BAND
-                ? Tell.said("fold.band", Tell.mark(line.name()))
-                : Tell.said("fold.cuffs", Tell.mark(line.name()));
+                ? Tell.said("fold.band", line.name().said())
+                : Tell.said("fold.cuffs", line.name().said());
     }
 
     private static List<Joined> longEdges(Piece piece, Seam.Side joined) {
-        return Stream.of(Named.LOWER_EDGE, Named.UPPER_EDGE)
-                .filter(name -> piece.edges().stream().anyMatch(e -> e.name().equals(name)))
+        return Stream.of(EdgeName.LOWER_EDGE, EdgeName.UPPER_EDGE)
+                .filter(piece::has)
                 .map(name -> new Joined(joined.piece(), name))
                 .toList();
     }
@@ -193,7 +196,7 @@ record RingSteps(Pattern pattern, Fabric fabric, Kit kit) {
     }
 
     private Said caught(Kind kind) {
-        boolean pouch = pattern.pieces().stream().anyMatch(p -> p.name().equals(StepKind.TAILBONE_POCKET.word()));
+        boolean pouch = pattern.pieces().stream().anyMatch(p -> p.name().is(PieceKind.TAILBONE_PAD_POCKET));
         return kind == BAND && pouch ? Tell.said("join.pouch") : Said.NOTHING;
     }
 

@@ -18,23 +18,7 @@ final class Tell {
         return words.isBlank() ? Said.NOTHING : Tell.said("own", Part.text(words));
     }
 
-    static Part piece(String name) {
-        return Part.text(name);
-    }
-
-    static Part edge(String name) {
-        return Part.text(name);
-    }
-
     static Part seam(String name) {
-        return Part.text(name);
-    }
-
-    static Part notch(String name) {
-        return Part.text(name);
-    }
-
-    static Part mark(String name) {
         return Part.text(name);
     }
 

@@ -7,8 +7,10 @@ import java.util.Set;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
-import stretchwright.pattern.Mark;
+import stretchwright.pattern.EdgeName;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
@@ -24,37 +26,28 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
         SeamGroup.of(pattern, Seam.Role.KEY_POCKET_HEM).map(this::pocketHem).ifPresent(steps::add);
         SeamGroup.of(pattern, Seam.Role.KEY_POCKET).map(this::pocket).ifPresent(steps::add);
         eyelets().ifPresent(steps::add);
-        notion(Named.WAIST_ELASTIC).map(this::elastic).ifPresent(steps::add);
+        notion(NotionName.WAIST_ELASTIC).map(this::elastic).ifPresent(steps::add);
         SeamGroup.of(pattern, Seam.Role.WAISTBAND_TOP).map(this::top).ifPresent(steps::add);
         row().ifPresent(steps::add);
         SeamGroup.of(pattern, Seam.Role.CASING).map(this::casing).ifPresent(steps::add);
-        notion(Named.CORD).map(this::cord).ifPresent(steps::add);
+        notion(NotionName.CORD).map(this::cord).ifPresent(steps::add);
         return steps;
     }
 
-    private Optional<Notion> notion(String name) {
+    private Optional<Notion> notion(NotionName name) {
         return LowerSteps.notion(pattern, name);
     }
 
-    private Optional<Piece> with(Mark.Kind kind, String words) {
+    private Optional<Piece> with(MarkName... names) {
         return pattern.pieces().stream()
-                .filter(p -> p.marks().stream()
-                        .anyMatch(m -> m.kind() == kind && m.name().startsWith(words)))
+                .filter(p -> p.marks().stream().anyMatch(m -> List.of(names).contains(m.name())))
                 .findFirst();
-    }
-
-    private static String mark(Piece piece, String words) {
-        return piece.marks().stream()
-                .map(Mark::name)
-                .filter(n -> n.startsWith(words))
-                .findFirst()
-                .orElseThrow();
     }
 
     private Step darts(SeamGroup darts) {
         Tool tool = kit.seam();
         Said edges = Words.edges(darts.first());
-        boolean line = with(Mark.Kind.FOLD, Named.FOLD_THE_DART).isPresent();
+        boolean line = with(MarkName.FOLD_THE_DART).isPresent();
         return Step.sewn(
                 StepKind.DARTS,
                 tool,
@@ -64,7 +57,7 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 Pace.flatSeam(tool.stitch(), darts.length(), darts.times()),
                 Set.of(),
                 (line
-                                ? Tell.said("darts.fold-line", edges, Tell.mark(Named.FOLD_THE_DART))
+                                ? Tell.said("darts.fold-line", edges, MarkName.FOLD_THE_DART.said())
                                 : Tell.said("darts.fold", edges))
                         .and(tool.hasKnife() ? Tell.said("darts.run-off") : Tell.said("darts.to-the-fold"))
                         .and(Words.pins(tool))
@@ -88,8 +81,8 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     private Step pocket(SeamGroup sides) {
         Tool tool = kit.hem();
-        Piece carrier = with(Mark.Kind.PLACEMENT, Named.KEY_POCKET).orElseThrow();
-        Part outline = Tell.mark(mark(carrier, Named.KEY_POCKET));
+        Piece carrier = with(MarkName.KEY_POCKET).orElseThrow();
+        Part outline = MarkName.KEY_POCKET.said();
         return Step.sewn(
                 StepKind.KEY_POCKET,
                 tool,
@@ -98,21 +91,21 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
                 sides.length(),
                 Pace.flatSeam(tool.stitch(), sides.length(), sides.times()),
                 Set.of(StepKind.KEY_POCKET_HEM),
-                Tell.said("key-pocket.do", Tell.piece(carrier.name()), outline)
+                Tell.said("key-pocket.do", carrier.name().said(), outline)
                         .and(Words.pins(tool))
                         .and(Words.limitAlong(tool, fabric)),
                 Tell.said("key-pocket.check"));
     }
 
     private Optional<Step> eyelets() {
-        return with(Mark.Kind.EYELET, Named.EYELET)
+        return with(MarkName.EYELET)
                 .map(piece -> Step.unsewn(
                         StepKind.EYELETS,
                         Place.HAND,
                         List.of(),
                         Pace.EYELETS,
                         Set.of(),
-                        Tell.said("eyelets.do", Tell.piece(piece.name())),
+                        Tell.said("eyelets.do", piece.name().said()),
                         Tell.said("eyelets.check")));
     }
 
@@ -151,19 +144,21 @@ record TopSteps(Pattern pattern, Fabric fabric, Kit kit) {
 
     /** The row through both layers of a folded band that keeps elastic or cord at the fold. */
     private Optional<Step> row() {
-        return with(Mark.Kind.PLACEMENT, Named.ROW_BELOW).map(piece -> {
+        return with(MarkName.ROW_BELOW_THE_ELASTIC, MarkName.ROW_BELOW_THE_CORD).map(piece -> {
             Tool tool = kit.hem();
-            double length = 2 * piece.edge(Named.LOWER_EDGE).length();
-            boolean elastic = notion(Named.WAIST_ELASTIC).isPresent();
+            double length = 2 * piece.edge(EdgeName.LOWER_EDGE).length();
+            boolean elastic = notion(NotionName.WAIST_ELASTIC).isPresent();
+            boolean below = piece.marks().stream().anyMatch(m -> m.name() == MarkName.ROW_BELOW_THE_ELASTIC);
+            MarkName row = below ? MarkName.ROW_BELOW_THE_ELASTIC : MarkName.ROW_BELOW_THE_CORD;
             return Step.sewn(
                     StepKind.BAND_ROW,
                     tool,
                     Step.SUPERIMPOSED,
-                    List.of(new Joined(piece.name(), Named.LOWER_EDGE)),
+                    List.of(new Joined(piece.name(), EdgeName.LOWER_EDGE)),
                     length,
                     Pace.ringSeam(tool.stitch(), length, 1),
                     Set.of(StepKind.BAND_FOLD, StepKind.ELASTIC, StepKind.EYELETS),
-                    Tell.said("band-row.do", Tell.mark(mark(piece, Named.ROW_BELOW)))
+                    Tell.said("band-row.do", row.said())
                             .and(elastic ? Tell.said("band-row.elastic") : Tell.said("band-row.cord"))
                             .and(Words.pinsOut(tool))
                             .and(Words.limitAround(tool, fabric)),

@@ -5,7 +5,9 @@ import java.util.List;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 
@@ -25,16 +27,16 @@ final class Words {
 
     /** "the two front crotch edges", or "the front inseam and the back inseam". */
     static Said edges(Seam seam) {
-        String one = seam.sides().get(0).edge();
-        String other = seam.sides().get(seam.sides().size() - 1).edge();
-        if (!one.equals(other)) {
-            return Tell.said("edges.both", Tell.edge(one), Tell.edge(other));
+        EdgeName one = seam.sides().get(0).edge();
+        EdgeName other = seam.sides().get(seam.sides().size() - 1).edge();
+        if (one != other) {
+            return Tell.said("edges.both", one.said(), other.said());
         }
         return switch (seam.role()) {
             case SIDE_SEAM -> Tell.said("edges.sides");
             case WAISTBAND_ENDS -> Tell.said("edges.band-ends");
             case WAISTBAND_TOP -> Tell.said("edges.band-top");
-            default -> Tell.said("edges.alike", Tell.edge(one));
+            default -> Tell.said("edges.alike", one.said());
         };
     }
 
@@ -46,11 +48,11 @@ final class Words {
         Seam.Side one = seam.sides().get(0);
         Seam.Side other = seam.sides().get(1);
         List<Notch> here = on(pattern, one);
-        List<String> names = new ArrayList<>();
+        List<NotchName> names = new ArrayList<>();
         boolean differ = false;
         for (Notch there : on(pattern, other)) {
             for (Notch notch : here) {
-                if (notch.name().equals(there.name()) && !names.contains(notch.name())) {
+                if (notch.name() == there.name() && !names.contains(notch.name())) {
                     names.add(notch.name());
                     differ |= notch.mark() != there.mark();
                 }
@@ -65,19 +67,20 @@ final class Words {
         }
         return Tell.said(
                 "notches.differ",
-                Tell.edge((oneIsSingle ? one : other).edge()),
-                Tell.edge((oneIsSingle ? other : one).edge()),
+                (oneIsSingle ? one : other).edge().said(),
+                (oneIsSingle ? other : one).edge().said(),
                 named(names));
     }
 
     /** Names of notches, one after the other. */
-    static Part named(List<String> notches) {
-        return Part.listed(Part.Join.COMMA, notches.stream().map(Tell::notch).toList());
+    static Part named(List<NotchName> notches) {
+        return Part.listed(
+                Part.Join.COMMA, notches.stream().map(NotchName::said).toList());
     }
 
     /** Names of the notches that both sides of a seam carry, in the order of the first side. */
-    static List<String> sharedNotches(Pattern pattern, Seam seam) {
-        List<String> there = on(pattern, seam.sides().get(seam.sides().size() - 1)).stream()
+    static List<NotchName> sharedNotches(Pattern pattern, Seam seam) {
+        List<NotchName> there = on(pattern, seam.sides().get(seam.sides().size() - 1)).stream()
                 .map(Notch::name)
                 .toList();
         return on(pattern, seam.sides().get(0)).stream()
@@ -90,7 +93,7 @@ final class Words {
     private static List<Notch> on(Pattern pattern, Seam.Side side) {
         return pattern.carrying(side).stream()
                 .flatMap(p -> p.notches().stream())
-                .filter(n -> n.edge().equals(side.edge()))
+                .filter(n -> n.edge() == side.edge())
                 .toList();
     }
 
@@ -102,8 +105,7 @@ final class Words {
             return Tell.said("lengths.level", Tell.mm(one));
         }
         boolean atTheKnee = seam.sides().stream()
-                .allMatch(side ->
-                        on(pattern, side).stream().anyMatch(n -> n.name().equals(Named.ABOVE_KNEE)));
+                .allMatch(side -> on(pattern, side).stream().anyMatch(n -> n.name() == NotchName.ABOVE_KNEE));
         return atTheKnee
                 ? Tell.said("lengths.knee", Tell.mm(one), Tell.mm(other))
                 : Tell.said("lengths.spread", Tell.mm(one), Tell.mm(other));

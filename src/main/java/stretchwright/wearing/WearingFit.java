@@ -17,6 +17,7 @@ import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -119,15 +120,15 @@ public final class WearingFit {
 
     private static Part ofLeg(Level level) {
         return switch (level.leg()) {
-            case "left" -> Tell.said("moved.left", level.name().said());
-            case "right" -> Tell.said("moved.right", level.name().said());
+            case LEFT -> Tell.said("moved.left", level.name().said());
+            case RIGHT -> Tell.said("moved.right", level.name().said());
             default -> level.name().said();
         };
     }
 
     private static double elastic(Pattern pattern) {
         return pattern.notions().stream()
-                .filter(n -> n.name().equals("waist elastic"))
+                .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
                 .mapToDouble(Notion::cut)
                 .sum();
     }

@@ -20,8 +20,10 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -52,11 +54,11 @@ class DraftCheckTest {
     }
 
     /** One inner point of an edge moved. */
-    private static Piece dented(Piece leg, String edge, int at, Point by) {
+    private static Piece dented(Piece leg, EdgeName edge, int at, Point by) {
         List<Edge> edges = new ArrayList<>();
         for (Edge e : leg.edges()) {
             List<Point> points = new ArrayList<>(e.line().points());
-            if (e.name().equals(edge)) {
+            if (e.name() == edge) {
                 points.set(at, points.get(at).plus(by));
             }
             edges.add(new Edge(e.name(), new Path(points), e.allowance()));
@@ -85,19 +87,19 @@ class DraftCheckTest {
 
     @Test
     void aDentInACrotchCurveIsABendTooMany() {
-        assertThat(broken(with(leg -> dented(leg, "back crotch", 25, new Point(0.4, 0.4)))))
+        assertThat(broken(with(leg -> dented(leg, EdgeName.BACK_CROTCH, 25, new Point(0.4, 0.4)))))
                 .anyMatch(b -> b.startsWith("the back crotch curve changes its bend"));
     }
 
     @Test
     void anEdgeThatCrossesAnotherIsSeen() {
-        assertThat(broken(with(leg -> dented(leg, "front inseam", 60, new Point(700, 0)))))
+        assertThat(broken(with(leg -> dented(leg, EdgeName.FRONT_INSEAM, 60, new Point(700, 0)))))
                 .contains("the leg sew line crosses itself");
     }
 
     @Test
     void aCornerOffItsAngleIsSeen() {
-        assertThat(broken(with(leg -> dented(leg, "waist edge", 1, new Point(0, 4)))))
+        assertThat(broken(with(leg -> dented(leg, EdgeName.WAIST_EDGE, 1, new Point(0, 4)))))
                 .anyMatch(b -> b.startsWith("corner back crotch to waist edge"));
     }
 
@@ -129,7 +131,7 @@ class DraftCheckTest {
     }
 
     private static Notch later(Notch n) {
-        return n.edge().equals("back inseam") && n.name().equals("knee")
+        return n.edge() == EdgeName.BACK_INSEAM && n.name() == NotchName.KNEE
                 ? new Notch(n.name(), n.edge(), n.along() + 1, n.at(), n.outward(), n.mark())
                 : n;
     }

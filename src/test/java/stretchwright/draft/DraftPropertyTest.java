@@ -21,6 +21,8 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Style;
 
 /** Section 9 of the drafting method over bodies drawn at random, in cloths from hardly stretchy to very. */
@@ -141,8 +143,8 @@ class DraftPropertyTest {
 
     static double moved(Pattern before, Pattern after) {
         double worst = 0;
-        for (Edge edge : before.piece("leg").edges()) {
-            Edge other = after.piece("leg").edge(edge.name());
+        for (Edge edge : before.piece(PieceName.of(PieceKind.LEG)).edges()) {
+            Edge other = after.piece(PieceName.of(PieceKind.LEG)).edge(edge.name());
             for (int i = 0; i <= 20; i++) {
                 Point a = edge.line().at(edge.length() * i / 20);
                 Point b = other.line().at(other.length() * i / 20);

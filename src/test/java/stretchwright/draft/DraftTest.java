@@ -14,10 +14,13 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -44,7 +47,8 @@ class DraftTest {
     void hemOverABootOf400OpensNearThirteenAndAHalfInches() {
         Pattern pattern =
                 draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), OVER_BOOT);
-        assertThat(pattern.piece("leg").edge("hem").length() / 25.4).isCloseTo(13.5, within(0.25));
+        assertThat(pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).length() / 25.4)
+                .isCloseTo(13.5, within(0.25));
     }
 
     /** Common practice, no source: a cuff finished at 1 1/4 in is cut near 3 in high. */
@@ -52,7 +56,7 @@ class DraftTest {
     void cuffOfOneAndAQuarterInchIsCutNearThreeInches() {
         Style style = Style.usual(Style.Leg.OVER_BOOT).with(LowerEnd.cuff(31.75));
         Piece cuff = draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style)
-                .piece("cuff");
+                .piece(PieceName.of(PieceKind.CUFF));
         assertThat(cuff.cutLine().box().height() / 25.4).isCloseTo(3.0, within(0.1));
     }
 
@@ -71,7 +75,10 @@ class DraftTest {
         double flat = 1 - pattern.reductions().along();
         Level hem = pattern.level(Level.Name.HEM).orElseThrow();
         assertThat(hem.height()).isCloseTo((65 - 140) * flat, within(0.01));
-        Point edge = pattern.piece("leg").edge("hem").line().start();
+        Point edge = pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.HEM)
+                .line()
+                .start();
         assertThat(edge.y()).isCloseTo(hem.height() + 32, within(0.01));
     }
 
@@ -80,10 +87,17 @@ class DraftTest {
         Body body = SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 1040);
         Pattern pattern = draft(body, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), OVER_BOOT);
         Invariants.check("waist over hip", body, pattern);
-        double band = 2 * pattern.piece("waistband").edge("lower edge").length();
+        double band = 2
+                * pattern.piece(PieceName.of(PieceKind.WAISTBAND))
+                        .edge(EdgeName.LOWER_EDGE)
+                        .length();
         assertThat(band)
                 .isLessThan(1040)
-                .isLessThanOrEqualTo(2 * pattern.piece("leg").edge("waist edge").length() + 0.02);
+                .isLessThanOrEqualTo(2
+                                * pattern.piece(PieceName.of(PieceKind.LEG))
+                                        .edge(EdgeName.WAIST_EDGE)
+                                        .length()
+                        + 0.02);
     }
 
     @Test
@@ -91,7 +105,8 @@ class DraftTest {
         Pattern pattern = draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), ANKLE);
         Invariants.check("ankle", SampleBody.smallAdult(), pattern);
         assertThat(pattern.level(Level.Name.BOOT_TOP)).isEmpty();
-        double hem = pattern.piece("leg").edge("hem").length();
+        double hem =
+                pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).length();
         assertThat(hem * (1 + 0.60)).isGreaterThan(305);
     }
 

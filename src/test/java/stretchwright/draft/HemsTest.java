@@ -18,6 +18,7 @@ import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.LowerEnd.Hem;
@@ -25,8 +26,11 @@ import stretchwright.pattern.Notch;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /** Hems on and in a boot, straps, covers, over bodies and boots drawn at random; and what contradicts itself. */
 class HemsTest {
@@ -92,8 +96,8 @@ class HemsTest {
                         pattern.level(Level.Name.HEM)
                                 .filter(l -> pattern.seam(Seam.Role.COVER_JOIN).isEmpty())
                                 .map(Level::height)
-                                .orElse(pattern.piece("leg")
-                                        .edge("hem")
+                                .orElse(pattern.piece(PieceName.of(PieceKind.LEG))
+                                        .edge(EdgeName.HEM)
                                         .line()
                                         .start()
                                         .y()),
@@ -103,7 +107,7 @@ class HemsTest {
         assertThat(why(pattern, "leg: length as cut")).as(who).isCloseTo(crotch - hem, within(0.03));
         assertThat(why(pattern, "leg: length standing")).as(who).isCloseTo((crotch - hem) / flat, within(0.03));
         if (pattern.reasons().stream().anyMatch(r -> r.dimension().word().equals("leg: hem drop"))) {
-            List<Double> y = pattern.piece("leg").edge("hem").line().points().stream()
+            List<Double> y = pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).line().points().stream()
                     .map(Point::y)
                     .toList();
             assertThat(why(pattern, "leg: hem drop"))
@@ -137,10 +141,14 @@ class HemsTest {
         ReasonsTest.canBeFollowed(small(style(hem)));
         assertThat(pattern.levels().stream().filter(l -> l.name() == Level.Name.HEM))
                 .extracting(Level::leg)
-                .containsExactly("left", "right");
+                .containsExactly(WhichLeg.LEFT, WhichLeg.RIGHT);
         if (hem == Hem.OVER_HEEL) {
-            assertThat(notch(pattern.piece("left leg"), "instep").x()).isNegative();
-            assertThat(notch(pattern.piece("right leg"), "instep").x()).isPositive();
+            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.LEFT)), "instep")
+                            .x())
+                    .isNegative();
+            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.RIGHT)), "instep")
+                            .x())
+                    .isPositive();
         }
     }
 
@@ -160,7 +168,8 @@ class HemsTest {
         Pattern inside = small(style(Hem.INSIDE_BOOT));
         Pattern ankle =
                 DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE);
-        assertThat(inside.piece("leg").sewLine()).isEqualTo(ankle.piece("leg").sewLine());
+        assertThat(inside.piece(PieceName.of(PieceKind.LEG)).sewLine())
+                .isEqualTo(ankle.piece(PieceName.of(PieceKind.LEG)).sewLine());
         assertThat(inside.level(Level.Name.BOOT_TOP)).isEmpty();
     }
 
@@ -168,19 +177,22 @@ class HemsTest {
     @Test
     void aHemOverTheHeelIsHighAtTheInstepAndLowAtTheHeel() {
         Pattern pattern = small(style(Hem.OVER_HEEL));
-        Piece leg = pattern.piece("leg");
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
         Point instep = notch(leg, "instep");
         Point heel = notch(leg, "heel");
-        double middle = (leg.edge("hem").line().start().x()
-                        + leg.edge("hem").line().end().x())
+        double middle = (leg.edge(EdgeName.HEM).line().start().x()
+                        + leg.edge(EdgeName.HEM).line().end().x())
                 / 2;
         assertThat(instep.x()).isLessThan(middle);
         assertThat(heel.x()).isGreaterThan(middle);
         assertThat(instep.y() - heel.y()).isCloseTo(DROP, within(0.05));
         double flat = 1 - pattern.reductions().along();
         assertThat((instep.y() + heel.y()) / 2 / flat).isCloseTo(65 - 105, within(0.05));
-        double level = small(style(Hem.OVER_LACES)).piece("leg").edge("hem").length();
-        assertThat(leg.edge("hem").length()).as("as long as a level hem").isCloseTo(level, within(0.05));
+        double level = small(style(Hem.OVER_LACES))
+                .piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.HEM)
+                .length();
+        assertThat(leg.edge(EdgeName.HEM).length()).as("as long as a level hem").isCloseTo(level, within(0.05));
     }
 
     private static Point notch(Piece piece, String name) {
@@ -195,13 +207,18 @@ class HemsTest {
     @Test
     void aCoverGoesHalfWayRoundTheSoleAndUpToTheLeg() {
         Pattern pattern = small(style(Hem.WHOLE_BOOT));
-        Piece cover = pattern.piece("boot cover");
+        Piece cover = pattern.piece(PieceName.of(PieceKind.BOOT_COVER));
         assertThat(cover.cut()).isEqualTo(4);
-        assertThat(cover.edge("lower edge").length()).isCloseTo(648.45 / 2 / 1.12, within(0.05));
+        assertThat(cover.edge(EdgeName.LOWER_EDGE).length()).isCloseTo(648.45 / 2 / 1.12, within(0.05));
         double flat = 1 - pattern.reductions().along();
-        assertThat(cover.edge("back edge").length()).isCloseTo(182 * flat, within(0.02));
-        assertThat(cover.edge("upper edge").length())
-                .isCloseTo(pattern.piece("leg").edge("hem").length() / 2, within(0.02));
+        assertThat(cover.edge(EdgeName.BACK_EDGE).length()).isCloseTo(182 * flat, within(0.02));
+        assertThat(cover.edge(EdgeName.UPPER_EDGE).length())
+                .isCloseTo(
+                        pattern.piece(PieceName.of(PieceKind.LEG))
+                                        .edge(EdgeName.HEM)
+                                        .length()
+                                / 2,
+                        within(0.02));
     }
 
     /** The way round heel and instep is that of the boot, where a smooth front can be brought to it, else the nearest. */
@@ -222,8 +239,8 @@ class HemsTest {
     @Test
     void theCoversFrontIsSmoothAndUprightAtBothEnds() {
         Path front = small(style(Hem.WHOLE_BOOT))
-                .piece("boot cover")
-                .edge("front edge")
+                .piece(PieceName.of(PieceKind.BOOT_COVER))
+                .edge(EdgeName.FRONT_EDGE)
                 .line();
         for (double along : new double[] {0, front.length()}) {
             assertThat(Math.abs(front.directionAt(along).x())).isLessThan(0.06);
@@ -252,11 +269,11 @@ class HemsTest {
         Style style = Style.usual(Style.Leg.STIRRUP).with(LowerEnd.PLAIN.strap(40));
         Pattern pattern = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style);
         ReasonsTest.canBeFollowed(pattern);
-        Piece strap = pattern.piece("strap");
-        assertThat(strap.edge("lower edge").length()).isCloseTo(245.61, within(0.02));
-        assertThat(strap.edge("right end").length()).isCloseTo(80, within(0.01));
+        Piece strap = pattern.piece(PieceName.of(PieceKind.STRAP));
+        assertThat(strap.edge(EdgeName.LOWER_EDGE).length()).isCloseTo(245.61, within(0.02));
+        assertThat(strap.edge(EdgeName.RIGHT_END).length()).isCloseTo(80, within(0.01));
         assertThat(why(pattern, "strap: length"))
-                .isEqualTo(strap.edge("lower edge").length());
+                .isEqualTo(strap.edge(EdgeName.LOWER_EDGE).length());
     }
 
     /** By hand: a turn of 20 mm, and 20 mm more kept for growth. */
@@ -264,7 +281,8 @@ class HemsTest {
     void growthIsKeptInTheTurnedHem() {
         Style style = Style.usual(Style.Leg.ANKLE).with(LowerEnd.PLAIN.growing(20));
         Pattern pattern = DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), style);
-        assertThat(pattern.piece("leg").edge("hem").allowance()).isEqualTo(40);
+        assertThat(pattern.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).allowance())
+                .isEqualTo(40);
         assertThat(why(pattern, "leg: length with growth let down") - why(pattern, "leg: length as cut"))
                 .isCloseTo(20, within(0.011));
     }

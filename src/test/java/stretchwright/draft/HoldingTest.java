@@ -33,6 +33,7 @@ import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /** Hold sets the reduction: pressures reached, bounds kept, the handbook way as it was. */
 class HoldingTest {
@@ -128,7 +129,7 @@ class HoldingTest {
             for (int seed = 0; seed < BODIES; seed++) {
                 Body body = SampleBody.random(seed);
                 Holding holding =
-                        Holding.of(body, cloth, Style.usual(Style.Leg.ANKLE).with(hard), 0.05, "leg");
+                        Holding.of(body, cloth, Style.usual(Style.Leg.ANKLE).with(hard), 0.05, WhichLeg.BOTH);
                 for (Level.Name level : Holding.LEG) {
                     Held at = holding.at(level);
                     double strain = at.reduction() / (1 - at.reduction());

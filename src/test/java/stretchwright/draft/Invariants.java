@@ -14,10 +14,14 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -32,7 +36,7 @@ final class Invariants {
 
     static void check(String who, Body body, Pattern pattern, Style style) {
         SoftAssertions softly = new SoftAssertions();
-        Piece leg = pattern.piece("leg");
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
         for (Piece piece : pattern.pieces()) {
             simple(softly, who + " " + piece.name() + " sew line", piece.sewLine());
             simple(softly, who + " " + piece.name() + " cut line", piece.cutLine());
@@ -73,9 +77,9 @@ final class Invariants {
     }
 
     private static void crotchSeam(SoftAssertions softly, String who, Body body, Pattern pattern, TopEnd top) {
-        Piece leg = pattern.piece("leg");
-        double front = leg.edge("front crotch").length();
-        double back = leg.edge("back crotch").length();
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
+        double front = leg.edge(EdgeName.FRONT_CROTCH).length();
+        double back = leg.edge(EdgeName.BACK_CROTCH).length();
         softly.assertThat(front + back)
                 .as(who + " crotch seam")
                 .isCloseTo(
@@ -86,13 +90,13 @@ final class Invariants {
                                 * (1 - pattern.reductions().crotch()),
                         within(0.5));
         softly.assertThat(back).as(who + " back crotch longer").isGreaterThan(front);
-        softly.assertThat(leg.edge("back crotch").line().end().y())
+        softly.assertThat(leg.edge(EdgeName.BACK_CROTCH).line().end().y())
                 .as(who + " back waist higher")
-                .isGreaterThan(leg.edge("front crotch").line().start().y());
+                .isGreaterThan(leg.edge(EdgeName.FRONT_CROTCH).line().start().y());
     }
 
     private static void levels(SoftAssertions softly, String who, Pattern pattern) {
-        Piece leg = pattern.piece("leg");
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
         double above = Double.POSITIVE_INFINITY;
         for (Level level : pattern.levels()) {
             softly.assertThat(level.height())
@@ -129,22 +133,24 @@ final class Invariants {
     }
 
     private static void corners(SoftAssertions softly, String who, Piece leg) {
-        softly.assertThat(corner(leg, "front crotch", "front inseam") + corner(leg, "back inseam", "back crotch"))
+        softly.assertThat(corner(leg, EdgeName.FRONT_CROTCH, EdgeName.FRONT_INSEAM)
+                        + corner(leg, EdgeName.BACK_INSEAM, EdgeName.BACK_CROTCH))
                 .as(who + " crotch points lie flat")
                 .isCloseTo(180, within(2.0));
-        softly.assertThat(corner(leg, "front inseam", "hem") + corner(leg, "hem", "back inseam"))
+        softly.assertThat(corner(leg, EdgeName.FRONT_INSEAM, EdgeName.HEM)
+                        + corner(leg, EdgeName.HEM, EdgeName.BACK_INSEAM))
                 .as(who + " hem lies flat")
                 .isCloseTo(180, within(2.0));
-        softly.assertThat(corner(leg, "back crotch", leg.edges().get(3).name()))
+        softly.assertThat(corner(leg, EdgeName.BACK_CROTCH, leg.edges().get(3).name()))
                 .as(who + " centre back square")
                 .isCloseTo(90, within(3.0));
-        softly.assertThat(corner(leg, "waist edge", "front crotch"))
+        softly.assertThat(corner(leg, EdgeName.WAIST_EDGE, EdgeName.FRONT_CROTCH))
                 .as(who + " centre front square")
                 .isCloseTo(90, within(3.0));
     }
 
     /** Interior angle where one edge ends and the next begins, degrees. */
-    private static double corner(Piece leg, String one, String next) {
+    private static double corner(Piece leg, EdgeName one, EdgeName next) {
         Path a = leg.edge(one).line();
         Path b = leg.edge(next).line();
         Point in = a.directionAt(a.length());
@@ -153,29 +159,29 @@ final class Invariants {
     }
 
     private static void curvature(SoftAssertions softly, String who, Pattern pattern) {
-        Piece leg = pattern.piece("leg");
-        softly.assertThat(signChanges(leg.edge("front crotch").line(), -1e9))
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
+        softly.assertThat(signChanges(leg.edge(EdgeName.FRONT_CROTCH).line(), -1e9))
                 .as(who + " front crotch curve bends one way")
                 .isZero();
-        softly.assertThat(signChanges(leg.edge("back crotch").line(), -1e9))
+        softly.assertThat(signChanges(leg.edge(EdgeName.BACK_CROTCH).line(), -1e9))
                 .as(who + " back crotch curve bends one way")
                 .isZero();
         double end = lowerEnd(pattern);
-        softly.assertThat(signChanges(leg.edge("front inseam").line(), end))
+        softly.assertThat(signChanges(leg.edge(EdgeName.FRONT_INSEAM).line(), end))
                 .as(who + " inflections of the front inseam")
                 .isLessThanOrEqualTo(1);
-        softly.assertThat(signChanges(leg.edge("back inseam").line(), end))
+        softly.assertThat(signChanges(leg.edge(EdgeName.BACK_INSEAM).line(), end))
                 .as(who + " inflections of the back inseam")
                 .isLessThanOrEqualTo(1);
     }
 
     /** The lower edge: level and square at both inseams, and no corner on the way. */
     private static void lowerEdge(SoftAssertions softly, String who, Piece leg) {
-        Path hem = leg.edge("hem").line();
+        Path hem = leg.edge(EdgeName.HEM).line();
         softly.assertThat(hem.start().y())
                 .as(who + " hem ends level")
                 .isCloseTo(hem.end().y(), within(0.011));
-        softly.assertThat(corner(leg, "front inseam", "hem"))
+        softly.assertThat(corner(leg, EdgeName.FRONT_INSEAM, EdgeName.HEM))
                 .as(who + " hem square to the front inseam")
                 .isCloseTo(90, within(3.0));
         List<Point> p = hem.points();
@@ -191,7 +197,11 @@ final class Invariants {
     /** Above the boot's tongue, or above the straight run over an ankle hem. */
     private static double lowerEnd(Pattern pattern) {
         Optional<Level> top = pattern.level(Level.Name.BOOT_TOP);
-        double edge = pattern.piece("leg").edge("hem").line().start().y();
+        double edge = pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.HEM)
+                .line()
+                .start()
+                .y();
         if (top.isPresent() && top.get().height() - edge >= LegLine.SHORTEST_FLARE) {
             return top.get().height() + LegLine.TONGUE + 1;
         }
@@ -222,7 +232,7 @@ final class Invariants {
     }
 
     private static void notches(SoftAssertions softly, String who, Pattern pattern, Piece leg) {
-        for (String name : List.of("knee", "boot top")) {
+        for (NotchName name : List.of(NotchName.KNEE, NotchName.BOOT_TOP)) {
             List<Notch> pair =
                     leg.notches().stream().filter(n -> n.name().equals(name)).toList();
             if (pair.isEmpty()
@@ -231,15 +241,15 @@ final class Invariants {
                 continue;
             }
             assertThat(pair).as(who + " " + name).hasSize(2);
-            Edge front = leg.edge("front inseam");
+            Edge front = leg.edge(EdgeName.FRONT_INSEAM);
             double fromHemFront = front.length()
                     - pair.stream()
-                            .filter(n -> n.edge().equals("front inseam"))
+                            .filter(n -> n.edge() == EdgeName.FRONT_INSEAM)
                             .findFirst()
                             .orElseThrow()
                             .along();
             double fromHemBack = pair.stream()
-                    .filter(n -> n.edge().equals("back inseam"))
+                    .filter(n -> n.edge() == EdgeName.BACK_INSEAM)
                     .findFirst()
                     .orElseThrow()
                     .along();

@@ -10,12 +10,17 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /** What must hold of the parts of a leg for every body and every mix of options (docs/maths/draft.md, Parts). */
 final class PartsInvariants {
@@ -43,7 +48,7 @@ final class PartsInvariants {
         i.crotchSeam();
         i.corners();
         i.notchesMeet();
-        if (pattern.legs().stream().noneMatch(p -> p.name().startsWith("left"))) {
+        if (pattern.legs().stream().noneMatch(p -> p.name().leg() == WhichLeg.LEFT)) {
             i.areas(plain);
         }
         PartsReasonsCheck.check(i.softly, who, pattern);
@@ -53,9 +58,8 @@ final class PartsInvariants {
     private void names() {
         Parts parts = style.parts();
         int perLeg = parts.panelWidth().isPresent() ? 3 : parts.cutAtSide() ? 2 : 1;
-        long legs = pattern.pieces().stream()
-                .filter(p -> p.name().endsWith("leg") || p.name().endsWith("panel"))
-                .count();
+        long legs =
+                pattern.pieces().stream().filter(p -> p.name().kind().isOfLeg()).count();
         softly.assertThat(legs).as(who + " parts").isEqualTo((long) perLeg * (pattern.legsDiffer() ? 2 : 1));
         softly.assertThat(pattern.pieces().stream().map(Piece::name)).as(who).doesNotHaveDuplicates();
         softly.assertThat(pattern.seams().stream().map(Seam::name)).as(who).doesNotHaveDuplicates();
@@ -89,9 +93,9 @@ final class PartsInvariants {
         }
     }
 
-    private double length(String edge) {
+    private double length(EdgeName edge) {
         return pattern.legs().stream()
-                .filter(p -> !p.name().startsWith("right"))
+                .filter(p -> p.name().leg() != WhichLeg.RIGHT)
                 .flatMap(p -> p.edges().stream())
                 .filter(e -> e.name().equals(edge))
                 .mapToDouble(Edge::length)
@@ -101,7 +105,7 @@ final class PartsInvariants {
     /** From waist to waist, through the gusset where there is one. */
     private void crotchSeam() {
         double through = style.parts().gusset().map(Parts.Gusset::length).orElse(0.0);
-        softly.assertThat(length("front crotch") + length("back crotch") + through)
+        softly.assertThat(length(EdgeName.FRONT_CROTCH) + length(EdgeName.BACK_CROTCH) + through)
                 .as(who + " crotch seam")
                 .isCloseTo(
                         body.mm(Measure.TOTAL_CROTCH_LENGTH)
@@ -111,7 +115,7 @@ final class PartsInvariants {
 
     private void corners() {
         for (Piece piece : pattern.legs()) {
-            if (piece.name().startsWith("right")) {
+            if (piece.name().leg() == WhichLeg.RIGHT) {
                 continue;
             }
             for (int k = 0; k < piece.edges().size(); k++) {
@@ -120,15 +124,15 @@ final class PartsInvariants {
                 double angle = corner(a.line(), b.line());
                 softly.assertThat(angle)
                         .as(who + " " + piece.name() + " corner " + a.name() + " - " + b.name())
-                        .isBetween(60.0, a.name().contains("gusset") || b.name().contains("gusset") ? 235.0 : 179.9);
-                boolean waist = a.name().equals("waist edge") || b.name().equals("waist edge");
-                boolean centre = a.name().endsWith("crotch") || b.name().endsWith("crotch");
+                        .isBetween(60.0, gusset(a) || gusset(b) ? 235.0 : 179.9);
+                boolean waist = a.name() == EdgeName.WAIST_EDGE || b.name() == EdgeName.WAIST_EDGE;
+                boolean centre = crotch(a) || crotch(b);
                 if (waist && centre) {
                     softly.assertThat(angle)
                             .as(who + " " + piece.name() + " waist square")
                             .isCloseTo(90, within(3.0));
                 }
-                if (a.name().equals("hem") || b.name().equals("hem")) {
+                if (a.name() == EdgeName.HEM || b.name() == EdgeName.HEM) {
                     softly.assertThat(angle)
                             .as(who + " " + piece.name() + " hem square")
                             .isCloseTo(90, within(2.0));
@@ -153,40 +157,40 @@ final class PartsInvariants {
         int n = piece.edges().size();
         Edge next = piece.edges().get((at + 1) % n);
         Edge before = piece.edges().get((at + n - 1) % n);
-        return next.name().equals("waist edge")
+        return next.name() == EdgeName.WAIST_EDGE
                 ? corner(piece.edge(side.edge()).line(), next.line())
                 : corner(before.line(), piece.edge(side.edge()).line());
     }
 
     /** Where parts meet at a gusset's tip they hold more than a full turn: there lies the hollow of the hooks. */
     private void gussetCorners() {
-        Piece gusset = pattern.piece("gusset");
-        Piece front = with("front inseam");
-        Piece back = with("back inseam");
-        double inner = corner(front, "front gusset edge", "front inseam")
-                + corner(back, "back inseam", "back gusset edge")
-                + corner(gusset, "left back edge", "left front edge");
-        double before = 2 * corner(front, "front crotch", "front gusset edge")
-                + corner(gusset, "left front edge", "right front edge");
-        double behind = 2 * corner(back, "back gusset edge", "back crotch")
-                + corner(gusset, "right back edge", "left back edge");
+        Piece gusset = pattern.piece(PieceName.of(PieceKind.GUSSET));
+        Piece front = with(EdgeName.FRONT_INSEAM);
+        Piece back = with(EdgeName.BACK_INSEAM);
+        double inner = corner(front, EdgeName.FRONT_GUSSET_EDGE, EdgeName.FRONT_INSEAM)
+                + corner(back, EdgeName.BACK_INSEAM, EdgeName.BACK_GUSSET_EDGE)
+                + corner(gusset, EdgeName.LEFT_BACK_EDGE, EdgeName.LEFT_FRONT_EDGE);
+        double before = 2 * corner(front, EdgeName.FRONT_CROTCH, EdgeName.FRONT_GUSSET_EDGE)
+                + corner(gusset, EdgeName.LEFT_FRONT_EDGE, EdgeName.RIGHT_FRONT_EDGE);
+        double behind = 2 * corner(back, EdgeName.BACK_GUSSET_EDGE, EdgeName.BACK_CROTCH)
+                + corner(gusset, EdgeName.RIGHT_BACK_EDGE, EdgeName.LEFT_BACK_EDGE);
         for (double round : new double[] {inner, before, behind}) {
             softly.assertThat(round).as(who + " cloth round a gusset's tip").isBetween(345.0, 520.0);
         }
     }
 
-    private Piece with(String edge) {
+    private Piece with(EdgeName edge) {
         return with(pattern, edge);
     }
 
-    static Piece with(Pattern pattern, String edge) {
+    static Piece with(Pattern pattern, EdgeName edge) {
         return pattern.legs().stream()
                 .filter(p -> p.edges().stream().anyMatch(e -> e.name().equals(edge)))
                 .findFirst()
                 .orElseThrow();
     }
 
-    private static double corner(Piece piece, String a, String b) {
+    private static double corner(Piece piece, EdgeName a, EdgeName b) {
         return corner(piece.edge(a).line(), piece.edge(b).line());
     }
 
@@ -208,16 +212,14 @@ final class PartsInvariants {
             Seam.Side one = seam.sides().get(0);
             Seam.Side other = seam.sides().get(1);
             for (Notch n : pattern.piece(one.piece()).notches()) {
-                if (!n.edge().equals(one.edge())
-                        || n.name().equals("knee")
-                        || n.name().equals("hip")) {
+                if (!n.edge().equals(one.edge()) || n.name() == NotchName.KNEE || n.name() == NotchName.HIP) {
                     continue;
                 }
                 for (Notch m : pattern.piece(other.piece()).notches()) {
                     if (m.edge().equals(other.edge()) && m.name().equals(n.name())) {
                         double a = fromLow(pattern.piece(one.piece()), n);
                         double b = fromLow(pattern.piece(other.piece()), m);
-                        boolean above = n.name().equals("above knee");
+                        boolean above = n.name() == NotchName.ABOVE_KNEE;
                         double ease = above ? seam.ease() : 0;
                         softly.assertThat(b - a)
                                 .as(who + " " + seam.name() + " notch " + n.name())
@@ -231,7 +233,7 @@ final class PartsInvariants {
     /** Distance of a notch from the lower end of its edge; of a gusset edge from its middle. */
     private static double fromLow(Piece piece, Notch n) {
         Edge edge = piece.edge(n.edge());
-        if (n.name().equals("front") || n.name().equals("back")) {
+        if (n.name() == NotchName.FRONT || n.name() == NotchName.BACK) {
             return Math.abs(n.along() - edge.length() / 2);
         }
         boolean up = edge.line().end().y() > edge.line().start().y();
@@ -240,9 +242,9 @@ final class PartsInvariants {
 
     /** Second opinion on the cutting: the parts' areas add up to the leg's, less what is named. */
     private void areas(Pattern plain) {
-        double whole = plain.piece("leg").sewLine().area();
+        double whole = plain.piece(PieceName.of(PieceKind.LEG)).sewLine().area();
         double parts = pattern.pieces().stream()
-                .filter(p -> p.name().endsWith("leg") || p.name().endsWith("panel"))
+                .filter(p -> p.name().kind().isOfLeg())
                 .mapToDouble(p -> p.sewLine().area())
                 .sum();
         double less = 0;
@@ -250,8 +252,8 @@ final class PartsInvariants {
         if (style.parts().sideSeam() == Parts.SideSeam.SHAPED) {
             // each edge takes a third of take-in x height above the hip; the new waist edge sags a little
             for (Piece p : pattern.legs()) {
-                Path side = p.edge("side edge").line();
-                double x = p.name().startsWith("front")
+                Path side = p.edge(EdgeName.SIDE_EDGE).line();
+                double x = p.name().is(PieceKind.FRONT_LEG)
                         ? side.end().x()
                         : side.start().x();
                 double hip = SideCut.lines(style.parts()).get(0);
@@ -260,33 +262,37 @@ final class PartsInvariants {
                 less += (style.parts().panelWidth().isPresent() ? 2 : 1) * taken * high / 3;
             }
             // mm2: the new waist edge may lie 6 mm off the old one
-            give = 6 * plain.piece("leg").edge("waist edge").length();
+            give = 6
+                    * plain.piece(PieceName.of(PieceKind.LEG))
+                            .edge(EdgeName.WAIST_EDGE)
+                            .length();
         }
         if (style.parts().kneeShaping()) {
             give += 0.02 * whole;
         }
         if (style.parts().gusset().isPresent()) {
-            Piece leg = plain.piece("leg");
+            Piece leg = plain.piece(PieceName.of(PieceKind.LEG));
             double taken = GussetCut.taken(leg, style.parts().gusset().get()).orElseThrow();
             double reach = GussetCut.reach(style.parts().gusset().get());
             less += corner(
-                            leg.edge("front crotch").line().reversed(),
-                            leg.edge("front inseam").line(),
+                            leg.edge(EdgeName.FRONT_CROTCH).line().reversed(),
+                            leg.edge(EdgeName.FRONT_INSEAM).line(),
                             reach,
                             taken)
                     + corner(
-                            leg.edge("back crotch").line(),
-                            leg.edge("back inseam").line().reversed(),
+                            leg.edge(EdgeName.BACK_CROTCH).line(),
+                            leg.edge(EdgeName.BACK_INSEAM).line().reversed(),
                             reach,
                             taken);
         }
         softly.assertThat(parts).as(who + " areas").isCloseTo(whole - less, within(give));
         style.parts()
                 .gusset()
-                .ifPresent(
-                        g -> softly.assertThat(pattern.piece("gusset").sewLine().area())
-                                .as(who + " the kite's area is half length x width")
-                                .isCloseTo(g.length() * g.width() / 2, within(2.0)));
+                .ifPresent(g -> softly.assertThat(pattern.piece(PieceName.of(PieceKind.GUSSET))
+                                .sewLine()
+                                .area())
+                        .as(who + " the kite's area is half length x width")
+                        .isCloseTo(g.length() * g.width() / 2, within(2.0)));
     }
 
     private static double hip(Pattern plain) {
@@ -304,5 +310,13 @@ final class PartsInvariants {
         double area = Polygon.signedArea(ring);
         // positive where the leg loses cloth: the ring runs from the crotch point up the curve and back by the inseam
         return crotch.at(reach).x() > 0 ? -area : area;
+    }
+
+    private static boolean gusset(Edge edge) {
+        return edge.name() == EdgeName.FRONT_GUSSET_EDGE || edge.name() == EdgeName.BACK_GUSSET_EDGE;
+    }
+
+    private static boolean crotch(Edge edge) {
+        return edge.name() == EdgeName.FRONT_CROTCH || edge.name() == EdgeName.BACK_CROTCH;
     }
 }

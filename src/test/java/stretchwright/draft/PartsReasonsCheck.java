@@ -7,7 +7,10 @@ import org.assertj.core.api.SoftAssertions;
 import stretchwright.ground.Path;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 
 /** The chains of reasons of the parts: each number is drawn, each chain can be followed. */
@@ -42,26 +45,37 @@ final class PartsReasonsCheck {
             double drawn = switch (r.dimension().word()) {
                 case "side panel: width" ->
                     pattern.pieces().stream()
-                            .filter(p -> p.name().endsWith("side panel"))
+                            .filter(p -> p.name().is(PieceKind.SIDE_PANEL))
                             .findFirst()
                             .orElseThrow()
-                            .edge("hem")
+                            .edge(EdgeName.HEM)
                             .length();
-                case "gusset: length" -> pattern.piece("gusset").sewLine().box().height();
-                case "gusset: width" -> pattern.piece("gusset").sewLine().box().width();
+                case "gusset: length" ->
+                    pattern.piece(PieceName.of(PieceKind.GUSSET))
+                            .sewLine()
+                            .box()
+                            .height();
+                case "gusset: width" ->
+                    pattern.piece(PieceName.of(PieceKind.GUSSET))
+                            .sewLine()
+                            .box()
+                            .width();
                 case "front leg: side take-in" -> {
-                    Path side = PartsInvariants.with(pattern, "front crotch")
-                            .edge("side edge")
+                    Path side = PartsInvariants.with(pattern, EdgeName.FRONT_CROTCH)
+                            .edge(EdgeName.SIDE_EDGE)
                             .line();
                     yield Math.abs(side.end().x() - side.start().x());
                 }
                 default -> {
                     if (r.dimension().word().contains(" pocket: ")) {
-                        Edge edge = pattern.piece(r.dimension().word().split(":")[0])
-                                .edge(r.dimension().word().endsWith("width") ? "lower edge" : "left edge");
+                        Edge edge = pattern.piece(r.dimension().of().orElseThrow())
+                                .edge(
+                                        r.dimension().word().endsWith("width")
+                                                ? EdgeName.LOWER_EDGE
+                                                : EdgeName.LEFT_EDGE);
                         yield r.dimension().word().startsWith("tailbone")
                                         && r.dimension().word().endsWith("height")
-                                ? pattern.piece("tailbone pad pocket")
+                                ? pattern.piece(PieceName.of(PieceKind.TAILBONE_PAD_POCKET))
                                         .marks()
                                         .get(0)
                                         .line()

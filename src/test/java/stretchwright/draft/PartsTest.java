@@ -21,15 +21,21 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
+import stretchwright.pattern.MarkName;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Parts.Pocket;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
+import stretchwright.pattern.WhichLeg;
 
 /** Parts of the leg: single cases, contradictions, two legs, continuity. Invented bodies. */
 class PartsTest {
@@ -73,11 +79,21 @@ class PartsTest {
     void aShapedSideSeamTakesInWhatTheBandWouldHaveTo() {
         Pattern plain = draft(ADULT, Parts.PLAIN);
         Pattern shaped = draft(ADULT, SEAM);
-        double band = 2 * plain.piece("waistband").edge("lower edge").length();
-        double before = 2 * plain.piece("leg").edge("waist edge").length();
+        double band = 2
+                * plain.piece(PieceName.of(PieceKind.WAISTBAND))
+                        .edge(EdgeName.LOWER_EDGE)
+                        .length();
+        double before = 2
+                * plain.piece(PieceName.of(PieceKind.LEG))
+                        .edge(EdgeName.WAIST_EDGE)
+                        .length();
         double after = 2
-                * (shaped.piece("front leg").edge("waist edge").length()
-                        + shaped.piece("back leg").edge("waist edge").length());
+                * (shaped.piece(PieceName.of(PieceKind.FRONT_LEG))
+                                .edge(EdgeName.WAIST_EDGE)
+                                .length()
+                        + shaped.piece(PieceName.of(PieceKind.BACK_LEG))
+                                .edge(EdgeName.WAIST_EDGE)
+                                .length());
         double taken = shaped.reasons().stream()
                 .filter(r -> r.dimension().word().endsWith("side take-in"))
                 .findFirst()
@@ -87,13 +103,17 @@ class PartsTest {
         // the waist edge is drawn anew and a little more hollow
         assertThat(before - after).isCloseTo(4 * taken, within(6.0));
         assertThat(band / after).isBetween(0.90, 0.985);
-        assertThat(2 * shaped.piece("waistband").edge("lower edge").length()).isCloseTo(band, within(0.02));
+        assertThat(2
+                        * shaped.piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.LOWER_EDGE)
+                                .length())
+                .isCloseTo(band, within(0.02));
     }
 
     @Test
     void aWaistLargerThanTheHipGivesAStraightSideSeam() {
         Pattern pattern = draft(SampleBody.with(ADULT, Measure.WAIST_GIRTH, 1040), SEAM);
-        Edge side = pattern.piece("front leg").edge("side edge");
+        Edge side = pattern.piece(PieceName.of(PieceKind.FRONT_LEG)).edge(EdgeName.SIDE_EDGE);
         assertThat(side.line().end().x()).isEqualTo(side.line().start().x());
     }
 
@@ -104,32 +124,36 @@ class PartsTest {
         Pattern plain = draft(ADULT, Parts.PLAIN);
         Pattern pattern = draft(ADULT, Parts.PLAIN.with(g));
         assertThat(GussetCut.reach(g)).isCloseTo(79.37, within(0.01));
-        Piece leg = pattern.piece("leg");
-        double through = leg.edge("front crotch").length()
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
+        double through = leg.edge(EdgeName.FRONT_CROTCH).length()
                 + 150
-                + leg.edge("back crotch").length();
-        Piece was = plain.piece("leg");
+                + leg.edge(EdgeName.BACK_CROTCH).length();
+        Piece was = plain.piece(PieceName.of(PieceKind.LEG));
         assertThat(through)
                 .isCloseTo(
-                        was.edge("front crotch").length()
-                                + was.edge("back crotch").length(),
+                        was.edge(EdgeName.FRONT_CROTCH).length()
+                                + was.edge(EdgeName.BACK_CROTCH).length(),
                         within(0.5));
-        assertThat(leg.edge("front gusset edge").length())
-                .isCloseTo(pattern.piece("gusset").edge("left front edge").length(), within(0.05));
+        assertThat(leg.edge(EdgeName.FRONT_GUSSET_EDGE).length())
+                .isCloseTo(
+                        pattern.piece(PieceName.of(PieceKind.GUSSET))
+                                .edge(EdgeName.LEFT_FRONT_EDGE)
+                                .length(),
+                        within(0.05));
         double room = pattern.reasons().stream()
                 .filter(r -> r.dimension().word().equals("leg: room from the gusset"))
                 .findFirst()
                 .orElseThrow()
                 .mm();
-        double inseam =
-                was.edge("front inseam").length() - leg.edge("front inseam").length();
+        double inseam = was.edge(EdgeName.FRONT_INSEAM).length()
+                - leg.edge(EdgeName.FRONT_INSEAM).length();
         assertThat(room).isCloseTo(60 - 2 * inseam, within(1.0)).isGreaterThan(20);
     }
 
     @Test
     void aPanelIsAsWideAsAskedFromWaistToHem() {
-        Piece panel = draft(ADULT, Parts.PLAIN.withPanel(60)).piece("side panel");
-        assertThat(panel.edge("hem").length()).isEqualTo(60);
+        Piece panel = draft(ADULT, Parts.PLAIN.withPanel(60)).piece(PieceName.of(PieceKind.SIDE_PANEL));
+        assertThat(panel.edge(EdgeName.HEM).length()).isEqualTo(60);
         assertThat(panel.sewLine().box().width()).isEqualTo(60);
         assertThat(panel.cut()).isEqualTo(2);
     }
@@ -139,10 +163,18 @@ class PartsTest {
     void kneeShapingMakesTheFrontLongerThanTheBackWithinTheReduction() {
         Pattern plain = draft(ADULT, SEAM);
         Pattern pattern = draft(ADULT, SEAM.withKneeShaping());
-        double front = pattern.piece("front leg").edge("side edge").length();
-        double back = pattern.piece("back leg").edge("side edge").length();
+        double front = pattern.piece(PieceName.of(PieceKind.FRONT_LEG))
+                .edge(EdgeName.SIDE_EDGE)
+                .length();
+        double back = pattern.piece(PieceName.of(PieceKind.BACK_LEG))
+                .edge(EdgeName.SIDE_EDGE)
+                .length();
         assertThat(front - back).isCloseTo(15.73, within(0.1));
-        assertThat(front - plain.piece("front leg").edge("side edge").length()).isCloseTo(7.86, within(0.1));
+        assertThat(front
+                        - plain.piece(PieceName.of(PieceKind.FRONT_LEG))
+                                .edge(EdgeName.SIDE_EDGE)
+                                .length())
+                .isCloseTo(7.86, within(0.1));
         Seam inseam = pattern.seam(Seam.Role.INSEAM).orElseThrow();
         assertThat(inseam.ease()).isCloseTo(-15.73, within(0.75));
         // never slack: the front over the knee stays shorter than the body there
@@ -169,9 +201,9 @@ class PartsTest {
     @Test
     void aPadsPocketIsThePadAndFiveMillimetres() {
         Piece pocket = draft(ADULT, with(Parts.PLAIN, Pocket.Kind.KNEE_PAD, 100, 120, 5))
-                .piece("knee pad pocket");
-        assertThat(pocket.edge("lower edge").length()).isEqualTo(105);
-        assertThat(pocket.edge("left edge").length()).isEqualTo(125);
+                .piece(PieceName.of(PieceKind.KNEE_PAD_POCKET));
+        assertThat(pocket.edge(EdgeName.LOWER_EDGE).length()).isEqualTo(105);
+        assertThat(pocket.edge(EdgeName.LEFT_EDGE).length()).isEqualTo(125);
         assertThat(pocket.cut()).isEqualTo(2);
     }
 
@@ -212,11 +244,13 @@ class PartsTest {
         for (Parts parts : List.of(SEAM, Parts.PLAIN.withPanel(60), SEAM.withKneeShaping())) {
             for (Piece part :
                     styled(DraftTest.OVER_BOOT.with(parts).with(casing)).pieces()) {
-                if (part.edges().stream().anyMatch(e -> e.name().equals("waist edge"))) {
-                    assertThat(part.edge("waist edge").turned()).as(part.name()).isTrue();
+                if (part.edges().stream().anyMatch(e -> e.name() == EdgeName.WAIST_EDGE)) {
+                    assertThat(part.edge(EdgeName.WAIST_EDGE).turned())
+                            .as(part.name().word())
+                            .isTrue();
                     assertThat(part.marks())
                             .extracting(m -> m.name())
-                            .contains("fold the casing down along here", "row that closes the casing");
+                            .contains(MarkName.FOLD_THE_CASING_DOWN_ALONG_HERE, MarkName.ROW_THAT_CLOSES_THE_CASING);
                 }
             }
         }
@@ -224,12 +258,12 @@ class PartsTest {
         for (Parts parts : List.of(Parts.PLAIN.withPanel(60), Parts.PLAIN.with(new Parts.Gusset(120, 50)))) {
             Pattern pattern = styled(DraftTest.OVER_BOOT.with(parts).with(darts));
             Piece back = pattern.pieces().stream()
-                    .filter(p -> p.edges().stream().anyMatch(e -> e.name().equals(Darts.BACK_LEG)))
+                    .filter(p -> p.has(EdgeName.DART_BACK_LEG))
                     .findFirst()
                     .orElseThrow();
-            assertThat(back.marks()).extracting(m -> m.name()).contains("fold the dart");
+            assertThat(back.marks()).extracting(m -> m.name()).contains(MarkName.FOLD_THE_DART);
             Point mouth = back.marks().stream()
-                    .filter(m -> m.name().equals("fold the dart"))
+                    .filter(m -> m.name() == MarkName.FOLD_THE_DART)
                     .findFirst()
                     .orElseThrow()
                     .line()
@@ -275,10 +309,13 @@ class PartsTest {
         Style style = DraftTest.OVER_BOOT.with(parts);
         Pattern pattern = draft(body, parts);
         assertThat(pattern.pieces())
-                .extracting(Piece::name)
+                .extracting(p -> p.name().word())
                 .contains("left front leg", "left side panel", "left back leg", "right front leg", "gusset");
         PartsInvariants.check("two legs", body, style, pattern, pattern);
-        Point tip = pattern.piece("right front leg").edge("front crotch").line().start();
+        Point tip = pattern.piece(PieceName.of(PieceKind.FRONT_LEG, WhichLeg.RIGHT))
+                .edge(EdgeName.FRONT_CROTCH)
+                .line()
+                .start();
         assertThat(tip.x())
                 .as("a right front leg has its centre front to the right")
                 .isPositive();
@@ -299,8 +336,8 @@ class PartsTest {
             for (Measure m : Measure.values()) {
                 Pattern after = draftScaled(SampleBody.with(body, m, body.mm(m) + 1), body, sized);
                 for (String name : List.of("front leg", "back leg")) {
-                    for (Edge e : before.piece(name).edges()) {
-                        Edge other = after.piece(name).edge(e.name());
+                    for (Edge e : before.piece(Names.piece(name)).edges()) {
+                        Edge other = after.piece(Names.piece(name)).edge(e.name());
                         for (int i = 0; i <= 20; i++) {
                             double moved = e.line()
                                     .at(e.length() * i / 20)

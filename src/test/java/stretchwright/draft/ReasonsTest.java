@@ -20,11 +20,14 @@ import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Dimension;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Style;
 
@@ -57,10 +60,10 @@ class ReasonsTest {
     void rulesWorkedOutByHandGiveWhatIsDrawn() {
         for (int seed = 1; seed <= 60; seed++) {
             Pattern pattern = overBoot(SampleBody.random(seed));
-            Piece leg = pattern.piece("leg");
+            Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
             Reason seam = reason(pattern, "leg: crotch seam length");
-            double drawn =
-                    leg.edge("front crotch").length() + leg.edge("back crotch").length();
+            double drawn = leg.edge(EdgeName.FRONT_CROTCH).length()
+                    + leg.edge(EdgeName.BACK_CROTCH).length();
             assertThat(drawn)
                     .as("seed " + seed)
                     .isCloseTo(
@@ -74,7 +77,8 @@ class ReasonsTest {
             Reason hem = reason(pattern, "leg: hem height");
             double floor = (input(hem, "ankle bone height") - input(hem, "ankle to hem"))
                     * (1 - input(hem, "reduction along") / 100);
-            assertThat(leg.edge("hem").line().start().y()).isCloseTo(floor + input(end, "finished cuff"), within(0.05));
+            assertThat(leg.edge(EdgeName.HEM).line().start().y())
+                    .isCloseTo(floor + input(end, "finished cuff"), within(0.05));
         }
     }
 

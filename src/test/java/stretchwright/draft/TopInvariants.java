@@ -15,10 +15,15 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
@@ -30,10 +35,10 @@ final class TopInvariants {
 
     static void check(String who, Body body, Pattern pattern, Style style) {
         SoftAssertions softly = new SoftAssertions();
-        Piece leg = pattern.piece("leg");
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
         double topEdge = 2
                 * leg.edges().stream()
-                        .filter(e -> e.name().endsWith("waist edge"))
+                        .filter(e -> e.name().isWaist())
                         .mapToDouble(Edge::length)
                         .sum();
         if (style.top().band().shape() == TopEnd.Band.Shape.CASING) {
@@ -41,7 +46,7 @@ final class TopInvariants {
         } else {
             band(softly, who, body, pattern, style, topEdge);
         }
-        if (has(leg, "dart back leg")) {
+        if (has(leg, EdgeName.DART_BACK_LEG)) {
             dart(softly, who, leg, style);
         }
         marksLieInside(softly, who, pattern);
@@ -49,15 +54,15 @@ final class TopInvariants {
         softly.assertAll();
     }
 
-    private static boolean has(Piece piece, String edge) {
-        return piece.edges().stream().anyMatch(e -> e.name().equals(edge));
+    private static boolean has(Piece piece, EdgeName edge) {
+        return piece.has(edge);
     }
 
     private static void band(
             SoftAssertions softly, String who, Body body, Pattern pattern, Style style, double topEdge) {
-        Piece band = pattern.piece("waistband");
-        double lower = 2 * band.edge("lower edge").length();
-        double upper = 2 * band.edge("upper edge").length();
+        Piece band = pattern.piece(PieceName.of(PieceKind.WAISTBAND));
+        double lower = 2 * band.edge(EdgeName.LOWER_EDGE).length();
+        double upper = 2 * band.edge(EdgeName.UPPER_EDGE).length();
         double drop = style.dropBelowWaist();
         double girth = TrunkProfile.of(body).girthBelowWaist(drop);
         double held = girth * (1 - pattern.reductions().waistband());
@@ -74,24 +79,25 @@ final class TopInvariants {
         }
         double above = TrunkProfile.of(body).girthBelowWaist(drop - style.bandHeight());
         softly.assertThat(upper).as(who + " upper edge").isCloseTo(above * lower / girth, within(0.5));
-        Piece facing = pattern.piece("waistband facing");
+        Piece facing = pattern.piece(PieceName.of(PieceKind.WAISTBAND_FACING));
         softly.assertThat(facing.sewLine())
                 .as(who + " facing is the band again")
                 .isEqualTo(band.sewLine());
         // r2 - r1 = finished height, everywhere: both arcs have one centre on the fold
-        Point centre = centre(band.edge("lower edge").line());
-        for (Point p : band.edge("upper edge").line().points()) {
+        Point centre = centre(band.edge(EdgeName.LOWER_EDGE).line());
+        for (Point p : band.edge(EdgeName.UPPER_EDGE).line().points()) {
             double apart = centre.y() > 0
-                    ? band.edge("lower edge").line().end().distance(centre) - p.distance(centre)
-                    : p.distance(centre) - band.edge("lower edge").line().end().distance(centre);
+                    ? band.edge(EdgeName.LOWER_EDGE).line().end().distance(centre) - p.distance(centre)
+                    : p.distance(centre)
+                            - band.edge(EdgeName.LOWER_EDGE).line().end().distance(centre);
             if (Math.abs(centre.y()) < 1e6) {
                 softly.assertThat(apart).as(who + " height of the band").isCloseTo(style.bandHeight(), within(0.1));
             }
         }
-        softly.assertThat(corner(band, "lower edge", "centre back end"))
+        softly.assertThat(corner(band, EdgeName.LOWER_EDGE, EdgeName.CENTRE_BACK_END))
                 .as(who + " square end")
                 .isCloseTo(90, within(1.0));
-        softly.assertThat(corner(band, "fold", "lower edge"))
+        softly.assertThat(corner(band, EdgeName.FOLD, EdgeName.LOWER_EDGE))
                 .as(who + " square fold")
                 .isCloseTo(90, within(1.0));
     }
@@ -103,7 +109,7 @@ final class TopInvariants {
     }
 
     private static void casing(SoftAssertions softly, String who, Piece leg, Style style) {
-        Edge edge = leg.edge("waist edge");
+        Edge edge = leg.edge(EdgeName.WAIST_EDGE);
         softly.assertThat(edge.allowance()).as(who + " turn").isCloseTo(style.bandHeight() + 6, within(1e-9));
         // folded down, the turned layer ends on the cut line of the seam below: mirror the corner in the fold's end
         mirrored(
@@ -113,7 +119,7 @@ final class TopInvariants {
                 edge.line().end(),
                 edge.line().directionAt(edge.length()),
                 edge.allowance());
-        Edge back = has(leg, "back waist edge") ? leg.edge("back waist edge") : edge;
+        Edge back = has(leg, EdgeName.BACK_WAIST_EDGE) ? leg.edge(EdgeName.BACK_WAIST_EDGE) : edge;
         mirrored(softly, who + " back", leg, back.line().start(), back.line().directionAt(0), back.allowance());
     }
 
@@ -148,15 +154,16 @@ final class TopInvariants {
     }
 
     private static void dart(SoftAssertions softly, String who, Piece leg, Style style) {
-        Path back = leg.edge("dart back leg").line();
-        Path front = leg.edge("dart front leg").line();
+        Path back = leg.edge(EdgeName.DART_BACK_LEG).line();
+        Path front = leg.edge(EdgeName.DART_FRONT_LEG).line();
         softly.assertThat(back.length()).as(who + " legs of the dart").isCloseTo(front.length(), within(0.05));
-        double closed = corner(leg, "back waist edge", "dart back leg") + corner(leg, "dart front leg", "waist edge");
+        double closed = corner(leg, EdgeName.BACK_WAIST_EDGE, EdgeName.DART_BACK_LEG)
+                + corner(leg, EdgeName.DART_FRONT_LEG, EdgeName.WAIST_EDGE);
         softly.assertThat(closed)
                 .as(who + " waist edge is smooth where the dart closes")
                 .isCloseTo(180, within(2.0));
         double hip = leg.marks().stream()
-                .filter(m -> m.name().equals("hip"))
+                .filter(m -> m.name() == MarkName.HIP)
                 .map(Mark::line)
                 .mapToDouble(l -> l.start().y())
                 .findFirst()
@@ -210,44 +217,59 @@ final class TopInvariants {
     private static Optional<Double> drawn(String dimension, Pattern pattern) {
         return switch (dimension) {
             case "waistband: lower edge all round" ->
-                Optional.of(2 * pattern.piece("waistband").edge("lower edge").length());
+                Optional.of(2
+                        * pattern.piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.LOWER_EDGE)
+                                .length());
             case "waistband: upper edge all round" ->
-                Optional.of(2 * pattern.piece("waistband").edge("upper edge").length());
+                Optional.of(2
+                        * pattern.piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.UPPER_EDGE)
+                                .length());
             case "waistband: height" ->
-                Optional.of(pattern.piece("waistband").edge("centre back end").length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.WAISTBAND))
+                        .edge(EdgeName.CENTRE_BACK_END)
+                        .length());
             case "leg: turned down at the waist" ->
                 Optional.of(pattern.seam(Seam.Role.CASING).orElseThrow().allowance());
             case "key pocket: width" ->
-                Optional.of(pattern.piece("key pocket").edge("lower edge").length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.KEY_POCKET))
+                        .edge(EdgeName.LOWER_EDGE)
+                        .length());
             case "key pocket: depth" ->
-                Optional.of(pattern.piece("key pocket").edge("left side").length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.KEY_POCKET))
+                        .edge(EdgeName.LEFT_SIDE)
+                        .length());
             case "waist elastic: cut length" ->
-                Optional.of(notion(pattern, "waist elastic").cut());
-            case "cord: cut length" -> Optional.of(notion(pattern, "cord").cut());
+                Optional.of(notion(pattern, NotionName.WAIST_ELASTIC).cut());
+            case "cord: cut length" ->
+                Optional.of(notion(pattern, NotionName.CORD).cut());
             case "leg: dart width" ->
-                Optional.of(pattern.piece("leg")
-                        .edge("dart back leg")
+                Optional.of(pattern.piece(PieceName.of(PieceKind.LEG))
+                        .edge(EdgeName.DART_BACK_LEG)
                         .line()
                         .start()
-                        .distance(pattern.piece("leg")
-                                .edge("dart front leg")
+                        .distance(pattern.piece(PieceName.of(PieceKind.LEG))
+                                .edge(EdgeName.DART_FRONT_LEG)
                                 .line()
                                 .end()));
             case "leg: dart length" ->
-                Optional.of(pattern.piece("leg").edge("dart front leg").length());
+                Optional.of(pattern.piece(PieceName.of(PieceKind.LEG))
+                        .edge(EdgeName.DART_FRONT_LEG)
+                        .length());
             default -> Optional.empty();
         };
     }
 
-    private static Notion notion(Pattern pattern, String name) {
+    private static Notion notion(Pattern pattern, NotionName name) {
         return pattern.notions().stream()
-                .filter(n -> n.name().equals(name))
+                .filter(n -> n.name() == name)
                 .findFirst()
                 .orElseThrow();
     }
 
     /** Interior angle where one edge ends and the next begins, degrees. */
-    private static double corner(Piece piece, String one, String next) {
+    private static double corner(Piece piece, EdgeName one, EdgeName next) {
         Path a = piece.edge(one).line();
         Path b = piece.edge(next).line();
         Point in = a.directionAt(a.length());

@@ -22,6 +22,7 @@ import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
@@ -29,6 +30,8 @@ import stretchwright.pattern.Notion;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -75,23 +78,23 @@ class TopTest {
     void aFrustumUnrollsIntoTwoArcsOfOneCentre() {
         Contour contour = new Contour(700, 600, 50);
         assertThat(contour.angle()).isCloseTo(1, within(1e-12));
-        Piece band = contour.piece("waistband", Style.usual(Style.Leg.ANKLE), List.of());
-        assertThat(band.edge("lower edge").length()).isCloseTo(350, within(0.1));
-        assertThat(band.edge("upper edge").length()).isCloseTo(300, within(0.1));
-        Point end = band.edge("lower edge").line().end();
+        Piece band = contour.piece(PieceName.of(PieceKind.WAISTBAND), Style.usual(Style.Leg.ANKLE), List.of());
+        assertThat(band.edge(EdgeName.LOWER_EDGE).length()).isCloseTo(350, within(0.1));
+        assertThat(band.edge(EdgeName.UPPER_EDGE).length()).isCloseTo(300, within(0.1));
+        Point end = band.edge(EdgeName.LOWER_EDGE).line().end();
         assertThat(end.x()).isCloseTo(350 * Math.sin(1), within(0.01));
         assertThat(end.y()).isCloseTo(350 - 350 * Math.cos(1), within(0.01));
-        assertThat(band.edge("centre back end").length()).isCloseTo(50, within(0.02));
-        assertThat(band.edge("fold").line().start().x()).isZero();
+        assertThat(band.edge(EdgeName.CENTRE_BACK_END).length()).isCloseTo(50, within(0.02));
+        assertThat(band.edge(EdgeName.FOLD).line().start().x()).isZero();
     }
 
     @Test
     void aFrustumWiderAboveBendsTheOtherWayAndACylinderIsARectangle() {
         Style style = Style.usual(Style.Leg.ANKLE);
-        Piece wide = new Contour(600, 700, 50).piece("waistband", style, List.of());
-        assertThat(wide.edge("lower edge").line().end().y()).isNegative();
-        assertThat(wide.edge("upper edge").length()).isCloseTo(350, within(0.1));
-        Piece even = new Contour(600, 600, 50).piece("waistband", style, List.of());
+        Piece wide = new Contour(600, 700, 50).piece(PieceName.of(PieceKind.WAISTBAND), style, List.of());
+        assertThat(wide.edge(EdgeName.LOWER_EDGE).line().end().y()).isNegative();
+        assertThat(wide.edge(EdgeName.UPPER_EDGE).length()).isCloseTo(350, within(0.1));
+        Piece even = new Contour(600, 600, 50).piece(PieceName.of(PieceKind.WAISTBAND), style, List.of());
         assertThat(even.sewLine().area()).isCloseTo(300 * 50, within(0.1));
     }
 
@@ -110,16 +113,25 @@ class TopTest {
     }
 
     private static double frontWaist(Pattern pattern) {
-        return pattern.piece("leg").edge("front crotch").line().start().y();
+        return pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.FRONT_CROTCH)
+                .line()
+                .start()
+                .y();
     }
 
     private static double backWaist(Pattern pattern) {
-        return pattern.piece("leg").edge("back crotch").line().end().y();
+        return pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.BACK_CROTCH)
+                .line()
+                .end()
+                .y();
     }
 
     private static double crotch(Pattern pattern) {
-        Piece leg = pattern.piece("leg");
-        return leg.edge("front crotch").length() + leg.edge("back crotch").length();
+        Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
+        return leg.edge(EdgeName.FRONT_CROTCH).length()
+                + leg.edge(EdgeName.BACK_CROTCH).length();
     }
 
     /** Bodies at random, the front lowered by the most that may be asked for under a low rise: drafted soundly, or told. */
@@ -172,14 +184,14 @@ class TopTest {
         Body passing = SampleBody.with(hippy(), Measure.WAIST_GIRTH, 760);
         assertThat(2
                         * draft(passing, TopEnd.band(45))
-                                .piece("waistband")
-                                .edge("lower edge")
+                                .piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.LOWER_EDGE)
                                 .length())
                 .isCloseTo(easy, within(0.1));
         assertThat(2
                         * draft(hippy(), TopEnd.band(45))
-                                .piece("waistband")
-                                .edge("lower edge")
+                                .piece(PieceName.of(PieceKind.WAISTBAND))
+                                .edge(EdgeName.LOWER_EDGE)
                                 .length())
                 .isCloseTo(0.98 * 720, within(0.1));
     }
@@ -219,13 +231,13 @@ class TopTest {
         Pattern pattern = draft(body, top);
         assertThat(pattern.legs()).hasSize(2);
         for (Piece leg : pattern.legs()) {
-            assertThat(leg.edge("dart back leg").length())
-                    .isCloseTo(leg.edge("dart front leg").length(), within(0.05));
-            Point mouth = leg.edge("dart back leg")
+            assertThat(leg.edge(EdgeName.DART_BACK_LEG).length())
+                    .isCloseTo(leg.edge(EdgeName.DART_FRONT_LEG).length(), within(0.05));
+            Point mouth = leg.edge(EdgeName.DART_BACK_LEG)
                     .line()
                     .start()
-                    .towards(leg.edge("dart front leg").line().end(), 0.5);
-            assertThat(leg.cutLine().contains(mouth)).as(leg.name()).isTrue();
+                    .towards(leg.edge(EdgeName.DART_FRONT_LEG).line().end(), 0.5);
+            assertThat(leg.cutLine().contains(mouth)).as(leg.name().word()).isTrue();
         }
         assertThat(pattern.seams().stream().filter(s -> s.role() == Seam.Role.DART))
                 .hasSize(2);
@@ -254,11 +266,19 @@ class TopTest {
     @Test
     void aCasingHasNoBandAndIsAsWideAsTheLegsTops() {
         Pattern pattern = draft(SampleBody.smallAdult(), TopStyles.top(Band.casing(25)));
-        assertThat(pattern.pieces()).extracting(Piece::name).containsExactly("leg");
+        assertThat(pattern.pieces()).extracting(p -> p.name().word()).containsExactly("leg");
         assertThat(pattern.level(Level.Name.WAIST).orElseThrow().width())
-                .isCloseTo(2 * pattern.piece("leg").edge("waist edge").length(), within(0.01));
+                .isCloseTo(
+                        2
+                                * pattern.piece(PieceName.of(PieceKind.LEG))
+                                        .edge(EdgeName.WAIST_EDGE)
+                                        .length(),
+                        within(0.01));
         // 25 + 1/8 in for the elastic, 6 for the row
-        assertThat(pattern.piece("leg").edge("waist edge").allowance()).isCloseTo(34.2, within(1e-9));
+        assertThat(pattern.piece(PieceName.of(PieceKind.LEG))
+                        .edge(EdgeName.WAIST_EDGE)
+                        .allowance())
+                .isCloseTo(34.2, within(1e-9));
     }
 
     @Test

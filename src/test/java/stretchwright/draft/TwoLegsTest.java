@@ -20,10 +20,14 @@ import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.WhichLeg;
 
 /** Legs that differ, hard sockets, and wearers who sit. Invented bodies. */
 class TwoLegsTest {
@@ -50,11 +54,11 @@ class TwoLegsTest {
                 Map.of(Measure.THIGH_GIRTH, 550.0, Measure.CALF_GIRTH, 344.0, Measure.KNEE_HEIGHT, 455.0),
                 Map.of());
         Pattern pattern = draft(body);
-        assertThat(pattern.legs()).extracting(Piece::name).containsExactly("left leg", "right leg");
+        assertThat(pattern.legs()).extracting(p -> p.name().word()).containsExactly("left leg", "right leg");
         assertThat(pattern.legs()).allSatisfy(p -> assertThat(p.cut()).isEqualTo(1));
         sewn(pattern);
-        Level left = level(pattern, "left");
-        Level right = level(pattern, "right");
+        Level left = level(pattern, WhichLeg.LEFT);
+        Level right = level(pattern, WhichLeg.RIGHT);
         assertThat(left.width() / right.width()).isCloseTo(360.0 / 344, within(0.015));
     }
 
@@ -95,9 +99,9 @@ class TwoLegsTest {
         }
     }
 
-    private static Level level(Pattern pattern, String leg) {
+    private static Level level(Pattern pattern, WhichLeg leg) {
         return pattern.levels().stream()
-                .filter(l -> l.name() == Level.Name.CALF && l.leg().equals(leg))
+                .filter(l -> l.name() == Level.Name.CALF && l.leg() == leg)
                 .findFirst()
                 .orElseThrow();
     }
@@ -107,8 +111,8 @@ class TwoLegsTest {
     void aHardSocketIsNotSqueezed() {
         Set<Measure> socket = Set.of(Measure.CALF_GIRTH);
         Pattern pattern = draft(body(Map.of(Measure.CALF_GIRTH, 340.0), Map.of(), Map.of(Side.LEFT, socket)));
-        assertThat(level(pattern, "left").width()).isCloseTo(340, within(0.5));
-        assertThat(level(pattern, "right").width()).isCloseTo(350 * (1 - 0.1304), within(2.5));
+        assertThat(level(pattern, WhichLeg.LEFT).width()).isCloseTo(340, within(0.5));
+        assertThat(level(pattern, WhichLeg.RIGHT).width()).isCloseTo(350 * (1 - 0.1304), within(2.5));
     }
 
     /** Common practice, no source: back 30 to 50 mm higher, front 15 to 30 mm lower, and a longer leg. */
@@ -116,15 +120,15 @@ class TwoLegsTest {
     void aSeatedWearerGetsMoreBehindLessInFrontAndALongerLeg() {
         Body standing = SampleBody.smallAdult();
         Body seated = new Body(standing.figure(), standing.age(), true, standing.values(), Legs.ALIKE);
-        Piece before = draft(standing).piece("leg");
-        Piece after = draft(seated).piece("leg");
-        double front = after.edge("front crotch").length()
-                - before.edge("front crotch").length();
-        double back =
-                after.edge("back crotch").length() - before.edge("back crotch").length();
+        Piece before = draft(standing).piece(PieceName.of(PieceKind.LEG));
+        Piece after = draft(seated).piece(PieceName.of(PieceKind.LEG));
+        double front = after.edge(EdgeName.FRONT_CROTCH).length()
+                - before.edge(EdgeName.FRONT_CROTCH).length();
+        double back = after.edge(EdgeName.BACK_CROTCH).length()
+                - before.edge(EdgeName.BACK_CROTCH).length();
         assertThat(front).isBetween(-30.0, -15.0);
         assertThat(back).isBetween(30.0, 50.0);
-        assertThat(after.edge("front inseam").length())
-                .isGreaterThan(before.edge("front inseam").length());
+        assertThat(after.edge(EdgeName.FRONT_INSEAM).length())
+                .isGreaterThan(before.edge(EdgeName.FRONT_INSEAM).length());
     }
 }

@@ -17,6 +17,7 @@ import stretchwright.body.Measure;
 import stretchwright.body.SurveyBodies;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.TopEnd;
 
@@ -74,7 +75,7 @@ class WaistOverHipSurveyTest {
 
     private static void holds(Pattern pattern, Body body, TopEnd top) {
         double around = pattern.notions().stream()
-                .filter(n -> n.name().equals("waist elastic"))
+                .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
                 .mapToDouble(n -> n.cut() - n.ends())
                 .findFirst()
                 .orElseGet(() -> pattern.levels().get(0).width());

@@ -69,7 +69,7 @@ class CutDxfTest {
         Point move = new Point(there.minX() - here.minX(), there.minY() - here.minY());
         worst = Math.max(worst, Off.asSets(read.stream().map(p -> p.plus(move)).toList(), drafted));
         assertThat(Polygon.either(read).area()).isCloseTo(piece.clothArea(), within(0.5));
-        assertThat(Polygon.either(read).isSimple()).as(piece.name()).isTrue();
+        assertThat(Polygon.either(read).isSimple()).as(piece.name().word()).isTrue();
     }
 
     private static void apart(List<List<Point>> cut) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import stretchwright.exchange.DxfReader.Entity;
 import stretchwright.make.ExampleHandovers;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.PieceName;
 
 /** Names come from a make file: whatever stands there, the files hold the same drawing. */
 class HostileNamesTest {
@@ -79,7 +80,9 @@ class HostileNamesTest {
         Pattern p = SAMPLE.pattern();
         for (String name : NAMES) {
             Pattern hostile = new Pattern(
-                    p.pieces().stream().map(piece -> piece.named(name)).toList(),
+                    p.pieces().stream()
+                            .map(piece -> piece.named(PieceName.own(name)))
+                            .toList(),
                     p.seams(),
                     p.levels(),
                     p.reductions());

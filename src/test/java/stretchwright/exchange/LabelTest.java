@@ -20,14 +20,16 @@ class LabelTest {
                                 Words.annotation(handover, piece).stream())
                         .toList();
                 Label label = Label.on(piece.sewLine(), List.of(), words, Label.WRITING);
-                assertThat(label.size()).as(piece.name()).isGreaterThanOrEqualTo(0.7);
+                assertThat(label.size()).as(piece.name().word()).isGreaterThanOrEqualTo(0.7);
                 for (int i = 0; i < words.size(); i++) {
                     double wide = words.get(i).length() * Label.WRITING.pitch() * label.size();
                     Point end = label.line(i).plus(new Point(wide, 0).turned(label.degrees()));
                     assertThat(piece.sewLine().contains(label.line(i)))
-                            .as(piece.name())
+                            .as(piece.name().word())
                             .isTrue();
-                    assertThat(piece.sewLine().contains(end)).as(piece.name()).isTrue();
+                    assertThat(piece.sewLine().contains(end))
+                            .as(piece.name().word())
+                            .isTrue();
                 }
             }
         }

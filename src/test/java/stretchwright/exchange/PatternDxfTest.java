@@ -152,7 +152,7 @@ class PatternDxfTest {
                 worst = Math.max(worst, Off.line(at, piece.cutLine().points()));
                 worst = Math.max(worst, Math.abs(at.minus(sewn).cross(outward)));
                 double out = at.minus(sewn).dot(outward);
-                assertThat(out).as(notch.name()).isCloseTo(allowance, within(1.0));
+                assertThat(out).as(notch.name().word()).isCloseTo(allowance, within(1.0));
                 assertThat(cut.number(39)).isBetween(0.5, 5.001).isLessThan(Math.max(1.01, allowance));
                 Point way = new Point(1, 0).turned(cut.number(50));
                 assertThat(way.dot(outward)).isCloseTo(-1, within(1e-4));
@@ -183,8 +183,8 @@ class PatternDxfTest {
                 .contains("fabric stretch: across " + Math.round(100 * handover.stretchAcross()))
                 .contains("taken off the body: across ")
                 .contains("allowance ");
-        piece.notches().forEach(n -> assertThat(said).contains(n.name()));
-        piece.marks().forEach(m -> assertThat(said).contains(m.name()));
+        piece.notches().forEach(n -> assertThat(said).contains(n.name().word()));
+        piece.marks().forEach(m -> assertThat(said).contains(m.name().word()));
     }
 
     private static void inserts(DxfReader dxf) {

@@ -77,7 +77,7 @@ class PlotTest {
     private void follows(List<Point> read, List<Point> drafted, Point move, Piece piece) {
         worst = Math.max(worst, Off.asSets(read, moved(turned(drafted), move)));
         boolean closed = read.get(0).equals(read.get(read.size() - 1));
-        assertThat(closed).as(piece.name()).isEqualTo(!piece.onFold());
+        assertThat(closed).as(piece.name().word()).isEqualTo(!piece.onFold());
     }
 
     private static List<Point> turned(List<Point> points) {

@@ -16,7 +16,9 @@ import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
 import stretchwright.lay.nest.Gaps;
 import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style.LayWay;
@@ -152,8 +154,13 @@ class ClothAsItIsTest {
     private static Piece notched(String name, double width, double height, double at) {
         Piece plain = SamplePieces.rectangle(name, 1, width, height);
         Notch notch = new Notch(
-                "knee", plain.edges().get(1).name(), at, new Point(width, at), new Point(1, 0), Notch.Mark.SINGLE);
-        return Piece.of(name, 1, false, false, plain.edges(), plain.grain(), List.of(notch), List.of());
+                NotchName.KNEE,
+                plain.edges().get(1).name(),
+                at,
+                new Point(width, at),
+                new Point(1, 0),
+                Notch.Mark.SINGLE);
+        return Piece.of(Names.piece(name), 1, false, false, plain.edges(), plain.grain(), List.of(notch), List.of());
     }
 
     /** By hand: knees 100 and 130 above the lower edges, repeat 64: the second lies 34 higher, or 30 lower; 34 above 0. */

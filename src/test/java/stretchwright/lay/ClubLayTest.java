@@ -62,7 +62,7 @@ class ClubLayTest {
         List<Table> tables = lay(garments(5, 500, 600), 0, Effort.NONE);
         assertThat(tables).singleElement().matches(t -> t.lay().length() == 3000);
         assertThat(tables.get(0).lay().placements())
-                .extracting(Lay.Placement::piece)
+                .extracting(p -> p.piece().word())
                 .contains("g1: leg", "g5: leg")
                 .hasSize(10);
     }

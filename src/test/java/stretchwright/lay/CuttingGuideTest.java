@@ -21,6 +21,8 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Names;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style;
@@ -44,19 +46,19 @@ class CuttingGuideTest {
         assertThat(guide.steps()).hasSize(5);
         CuttingGuide.Step first = guide.steps().get(0);
         CuttingGuide.Step second = guide.steps().get(1);
-        assertThat(List.of(first.piece(), second.piece())).containsOnly("leg");
+        assertThat(List.of(first.piece(), second.piece())).containsOnly(Names.piece("leg"));
         assertThat(first.fromEdge().get(0)).isLessThan(second.fromEdge().get(0));
         assertThat(Set.of(first.hand(), second.hand())).containsExactlyInAnyOrder(Hand.LEFT, Hand.RIGHT);
-        assertThat(guide.step("leg", 1).turnedOver()).isFalse();
-        assertThat(guide.step("leg", 1).hand()).isEqualTo(Hand.LEFT);
-        assertThat(guide.step("leg", 2).turnedOver()).isTrue();
-        assertThat(guide.step("leg", 2).hand()).isEqualTo(Hand.RIGHT);
+        assertThat(guide.step(Names.piece("leg"), 1).turnedOver()).isFalse();
+        assertThat(guide.step(Names.piece("leg"), 1).hand()).isEqualTo(Hand.LEFT);
+        assertThat(guide.step(Names.piece("leg"), 2).turnedOver()).isTrue();
+        assertThat(guide.step(Names.piece("leg"), 2).hand()).isEqualTo(Hand.RIGHT);
     }
 
     @Test
     void foldedOneCutGivesBothLegsAndTheBandOnTheFoldComesNext() {
         CuttingGuide guide = guide(Style.LayWay.FOLDED);
-        assertThat(guide.steps()).extracting(CuttingGuide.Step::piece).containsExactly("leg", "waistband", "cuff");
+        assertThat(guide.steps()).extracting(s -> s.piece().word()).containsExactly("leg", "waistband", "cuff");
         assertThat(guide.steps().get(0).hand()).isEqualTo(Hand.PAIR);
         assertThat(guide.steps()).extracting(CuttingGuide.Step::count).containsExactly(2, 1, 2);
         assertThat(guide.steps().get(1).onFold()).isTrue();
@@ -66,9 +68,9 @@ class CuttingGuideTest {
     @Test
     void aSideIsOnlySaidWhereThereIsOne() {
         Point[] box = {new Point(0, 0), new Point(200, 0), new Point(200, 100), new Point(0, 100)};
-        Lay.Placement plain = new Lay.Placement("x", 1, 0, 0, 0, false, false, 1, List.of(0.0, 0.0));
-        Lay.Placement turned = new Lay.Placement("x", 2, 0, 0, 0, true, false, 1, List.of(0.0, 0.0));
-        Lay.Placement twice = new Lay.Placement("x", 1, 0, 0, 0, false, false, 2, List.of(0.0, 0.0));
+        Lay.Placement plain = new Lay.Placement(Names.piece("x"), 1, 0, 0, 0, false, false, 1, List.of(0.0, 0.0));
+        Lay.Placement turned = new Lay.Placement(Names.piece("x"), 2, 0, 0, 0, true, false, 1, List.of(0.0, 0.0));
+        Lay.Placement twice = new Lay.Placement(Names.piece("x"), 1, 0, 0, 0, false, false, 2, List.of(0.0, 0.0));
         Piece cover = SamplePieces.plain("boot cover", 4, true, false, box);
         assertThat(Hand.of(cover, plain)).isEqualTo(Hand.AS_DRAWN);
         assertThat(Hand.of(cover, turned)).isEqualTo(Hand.TURNED);
@@ -91,7 +93,9 @@ class CuttingGuideTest {
             for (int i = 0; i < guide.steps().size(); i++) {
                 CuttingGuide.Step s = guide.steps().get(i);
                 assertThat(s.number()).isEqualTo(i + 1);
-                assertThat(done.add(s.piece() + s.copy())).as(make.name()).isTrue();
+                assertThat(done.add(s.piece().word() + s.copy()))
+                        .as(make.name())
+                        .isTrue();
             }
             assertThat(done).hasSize(make.lay().placements().size());
             for (Piece piece : make.pieces()) {
@@ -235,7 +239,7 @@ class CuttingGuideTest {
             PIECES.stream()
                     .filter(q -> q.name().equals(p.piece()))
                     .flatMap(q -> q.notches().stream())
-                    .filter(n -> n.name().equals("knee"))
+                    .filter(n -> n.name() == NotchName.KNEE)
                     .limit(1)
                     .forEach(n -> heights.add(OnCloth.at(n.at(), p).y()));
         }

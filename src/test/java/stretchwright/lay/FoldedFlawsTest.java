@@ -15,6 +15,7 @@ import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
 import stretchwright.lay.nest.Gaps;
 import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style.LayWay;
@@ -29,7 +30,7 @@ class FoldedFlawsTest {
 
     private static Piece pair(String name, double width, double height) {
         Piece one = SamplePieces.rectangle(name, 2, width, height);
-        return Piece.of(name, 2, true, false, one.edges(), one.grain(), List.of(), List.of());
+        return Piece.of(Names.piece(name), 2, true, false, one.edges(), one.grain(), List.of(), List.of());
     }
 
     private static Lay lay(Optional<Polygon> outline, Polygon... flaws) {

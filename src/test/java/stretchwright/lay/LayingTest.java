@@ -17,6 +17,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.RandomStream;
 import stretchwright.lay.nest.Outlines;
 import stretchwright.lay.nest.Shape;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style.LayWay;
@@ -167,7 +168,7 @@ class LayingTest {
     void aPieceWithSlantingGrainIsRefused() {
         Piece leg = PIECES.get(0);
         Piece slanted = Piece.of(
-                "leg",
+                Names.piece("leg"),
                 2,
                 true,
                 false,

@@ -6,7 +6,9 @@ import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.ground.RandomStream;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Piece;
 
 /** Pieces with plain or curved edges for tests of the lay. Invented. */
@@ -17,11 +19,11 @@ final class SamplePieces {
     static Piece plain(String name, int cut, boolean mirrored, boolean onFold, Point... corners) {
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < corners.length; i++) {
-            edges.add(new Edge("edge " + i, Path.of(corners[i], corners[(i + 1) % corners.length]), 0));
+            edges.add(new Edge(EdgeName.values()[i], Path.of(corners[i], corners[(i + 1) % corners.length]), 0));
         }
         double middle = (corners[0].x() + corners[1].x()) / 2;
         Grain grain = new Grain(new Point(middle, 10), new Point(middle, 20));
-        return Piece.of(name, cut, mirrored, onFold, edges, grain, List.of(), List.of());
+        return Piece.of(Names.piece(name), cut, mirrored, onFold, edges, grain, List.of(), List.of());
     }
 
     static Piece rectangle(String name, int cut, double width, double height) {
@@ -52,14 +54,17 @@ final class SamplePieces {
         List<Point> front = curve(
                 new Point(-half - fork / 2, crotch), new Point(-knee * 0.8, crotch / 2), new Point(-knee * 1.1, 0));
         List<Edge> edges = List.of(
-                new Edge("hem", Path.of(new Point(-knee * 1.1, 0), new Point(knee * 1.1, 0)), 7),
-                new Edge("back inseam", new Path(back), 7),
-                new Edge("back crotch", new Path(backRise), 7),
-                new Edge("waist edge", Path.of(new Point(half - 50, height + 30), new Point(-half + 30, height)), 7),
-                new Edge("front crotch", new Path(frontRise), 7),
-                new Edge("front inseam", new Path(front), 7));
+                new Edge(EdgeName.HEM, Path.of(new Point(-knee * 1.1, 0), new Point(knee * 1.1, 0)), 7),
+                new Edge(EdgeName.BACK_INSEAM, new Path(back), 7),
+                new Edge(EdgeName.BACK_CROTCH, new Path(backRise), 7),
+                new Edge(
+                        EdgeName.WAIST_EDGE,
+                        Path.of(new Point(half - 50, height + 30), new Point(-half + 30, height)),
+                        7),
+                new Edge(EdgeName.FRONT_CROTCH, new Path(frontRise), 7),
+                new Edge(EdgeName.FRONT_INSEAM, new Path(front), 7));
         Grain grain = new Grain(new Point(0, 100), new Point(0, height - 100));
-        return Piece.of("leg", 2, true, false, edges, grain, List.of(), List.of());
+        return Piece.of(Names.piece("leg"), 2, true, false, edges, grain, List.of(), List.of());
     }
 
     /** A parabola through the ends, drawn by its middle control point, in 60 chords. */

@@ -13,6 +13,7 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
 import stretchwright.lay.nest.Effort;
 import stretchwright.pattern.LayTerms;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style.LayWay;
@@ -38,7 +39,7 @@ class WaysTest {
 
     private static Piece pair(String name, double width, double height) {
         Piece one = SamplePieces.rectangle(name, 2, width, height);
-        return Piece.of(name, 2, true, false, one.edges(), one.grain(), List.of(), List.of());
+        return Piece.of(Names.piece(name), 2, true, false, one.edges(), one.grain(), List.of(), List.of());
     }
 
     /** By hand: a pair 400 wide through two layers of 400, a single 200 on the 200 beside it: 1000 wide, 700 long. */

@@ -71,7 +71,7 @@ class ContrastTest {
         assertThat(rust.lay().placements())
                 .allSatisfy(p -> assertThat(p.piece()).isNotEqualTo("leg"));
         assertThat(made.lay().placements())
-                .allSatisfy(p -> assertThat(p.piece()).isEqualTo("leg"));
+                .allSatisfy(p -> assertThat(p.piece().word()).isEqualTo("leg"));
         assertThat(rust.lay().fabricWidth()).isLessThanOrEqualTo(800);
         assertThat(made.documents()).extracting(Document::name).contains("lay.pdf", "lay-2.pdf", "lay-2.svg");
         assertThat(String.join("\n", made.summary())).contains("of Rust for waistband, cuff");
@@ -149,6 +149,6 @@ class ContrastTest {
     }
 
     private static List<String> names(ClothLay lay) {
-        return lay.pieces().stream().map(p -> p.name()).toList();
+        return lay.pieces().stream().map(p -> p.name().word()).toList();
     }
 }

@@ -82,8 +82,8 @@ class HemStylesTest {
         }
         Set<String> marks = pattern.pieces().stream()
                 .flatMap(p -> Stream.concat(
-                        p.marks().stream().map(m -> m.name()),
-                        p.notches().stream().map(n -> n.name())))
+                        p.marks().stream().map(m -> m.name().word()),
+                        p.notches().stream().map(n -> n.name().word())))
                 .collect(Collectors.toSet());
         String instruction = Voice.plain().say(op.instruction());
         Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(instruction);

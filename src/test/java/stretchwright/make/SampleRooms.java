@@ -30,6 +30,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
+import stretchwright.pattern.WhichLeg;
 import stretchwright.print.Printable;
 import stretchwright.print.kit.FileGroup;
 import stretchwright.sewing.SewingPlan;
@@ -76,7 +77,7 @@ public final class SampleRooms implements Stages {
         FitReport.Severity severity = stretch < 0.2 ? FitReport.Severity.STOP : FitReport.Severity.CAUTION;
         return new FitReport(
                 List.of(new FitReport.LevelFit(
-                        Level.Name.HIP, "", 961, 846, 0.13593, 0.02, 12.345, 0.5006, true, false)),
+                        Level.Name.HIP, WhichLeg.BOTH, 961, 846, 0.13593, 0.02, 12.345, 0.5006, true, false)),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 344, 400, 0.16279, stretch, stretch >= 0.2)),
                 List.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true)),
                 List.of(

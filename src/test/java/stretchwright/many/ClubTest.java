@@ -368,10 +368,10 @@ class ClubTest {
         Club club = Club.of(List.of(plain, cuffs), wish(TABLE, Effort.NONE), Progress.silent());
         assertThat(club.tables()).hasSize(1);
         assertThat(club.tables().get(0).garments().get(0).pieces())
-                .extracting(Piece::name)
+                .extracting(p -> p.name().word())
                 .contains("cuff");
         assertThat(club.tables().get(0).garments().get(1).pieces())
-                .extracting(Piece::name)
+                .extracting(p -> p.name().word())
                 .contains("leg")
                 .doesNotContain("cuff");
         assertThat(text(club)).contains("from other cloth: cuff");

@@ -35,9 +35,9 @@ class CutLineTest {
         Point b = new Point(200, 20);
         Point c = new Point(0, 40);
         List<Edge> edges = List.of(
-                new Edge("one", Path.of(a, b), 7),
-                new Edge("two", Path.of(b, c), 7),
-                new Edge("three", Path.of(c, a), 7));
+                new Edge(EdgeName.LOWER_EDGE, Path.of(a, b), 7),
+                new Edge(EdgeName.RIGHT_EDGE, Path.of(b, c), 7),
+                new Edge(EdgeName.LEFT_EDGE, Path.of(c, a), 7));
         Polygon cut = CutLine.around(edges);
         assertThat(cut.box().maxX()).isCloseTo(200 + 2.5 * 7, within(0.02));
     }
@@ -59,10 +59,10 @@ class CutLineTest {
         Point a = Point.ORIGIN;
         Point b = new Point(100, 0);
         List<Edge> edges = List.of(
-                new Edge("bottom", Path.of(a, b), 7),
-                new Edge("right", Path.of(b, top.get(0)), 7),
-                new Edge("top", new Path(top), 7),
-                new Edge("left", Path.of(top.get(top.size() - 1), a), 7));
+                new Edge(EdgeName.LOWER_EDGE, Path.of(a, b), 7),
+                new Edge(EdgeName.RIGHT_EDGE, Path.of(b, top.get(0)), 7),
+                new Edge(EdgeName.UPPER_EDGE, new Path(top), 7),
+                new Edge(EdgeName.LEFT_EDGE, Path.of(top.get(top.size() - 1), a), 7));
         Polygon cut = CutLine.around(edges);
         org.locationtech.jts.geom.Polygon sew = jts(sewLine(edges));
         double expected = new BufferOp(
@@ -87,9 +87,9 @@ class CutLineTest {
         Path rest = Path.of(curve.end(), new Point(0, 639.04), new Point(0, 584.28), corner);
         for (double allowance = 3; allowance <= 40; allowance += 0.1) {
             Polygon cut = CutLine.around(List.of(
-                    new Edge("rest", rest, allowance),
-                    new Edge("gusset edge", Path.of(corner, start), allowance),
-                    new Edge("back crotch", curve, allowance)));
+                    new Edge(EdgeName.BACK_INSEAM, rest, allowance),
+                    new Edge(EdgeName.BACK_GUSSET_EDGE, Path.of(corner, start), allowance),
+                    new Edge(EdgeName.BACK_CROTCH, curve, allowance)));
             assertThat(jts(cut.points()).isValid()).as("%.1f mm", allowance).isTrue();
         }
     }
@@ -121,10 +121,10 @@ class CutLineTest {
         Path top = Path.of(new Point(175, 100), new Point(25, 100));
         Path left = Path.of(new Point(25, 100), new Point(0, 0));
         Polygon cut = CutLine.around(List.of(
-                new Edge("base", base, 10),
-                new Edge("right", right, 10),
-                new Edge("top", top, 20, true),
-                new Edge("left", left, 10)));
+                new Edge(EdgeName.LOWER_EDGE, base, 10),
+                new Edge(EdgeName.RIGHT_EDGE, right, 10),
+                new Edge(EdgeName.UPPER_EDGE, top, 20, true),
+                new Edge(EdgeName.LEFT_EDGE, left, 10)));
         double beside = 10 * Math.sqrt(1 + 0.25 * 0.25);
         assertThat(cut.points())
                 .anySatisfy(p -> near(p, 180 + beside, 120))

@@ -47,10 +47,10 @@ class NestTest {
         }
     }
 
-    private static Path joined(Nest.Nested piece, String edge, int size) {
+    private static Path joined(Nest.Nested piece, EdgeName edge, int size) {
         List<Point> points = new ArrayList<>();
         piece.runs().stream()
-                .filter(r -> r.edge().equals(edge))
+                .filter(r -> r.edge() == edge)
                 .forEach(r -> points.addAll(r.lines().get(size).points()));
         return new Path(points);
     }
@@ -77,15 +77,19 @@ class NestTest {
     void pointsStandAtTheSameSharesInAllSizesAndRunsEndAtNotches() {
         List<Nest.Size> sizes = SampleNest.sizes(Style.Leg.OVER_BOOT, 1, 5);
         Nest.Nested leg = Nest.of(sizes).pieces().get(0);
-        assertThat(leg.runs().stream().filter(r -> r.edge().equals("front inseam")))
+        assertThat(leg.runs().stream().filter(r -> r.edge() == EdgeName.FRONT_INSEAM))
                 .extracting(Nest.Run::from)
-                .containsExactly("corner", "knee", "boot top");
+                .containsExactly(Optional.empty(), Optional.of(NotchName.KNEE), Optional.of(NotchName.BOOT_TOP));
         for (Nest.Run run : leg.runs()) {
             for (int i = 0; i < sizes.size(); i++) {
-                Path drafted =
-                        sizes.get(i).pattern().piece("leg").edge(run.edge()).line();
-                double start =
-                        run.from().equals("corner") ? 0 : along(sizes.get(i).pattern(), run.edge(), run.from());
+                Path drafted = sizes.get(i)
+                        .pattern()
+                        .piece(PieceName.of(PieceKind.LEG))
+                        .edge(run.edge())
+                        .line();
+                double start = run.from().isEmpty()
+                        ? 0
+                        : along(sizes.get(i).pattern(), run.edge(), run.from().get());
                 assertThat(run.lines().get(i).points()).hasSameSizeAs(run.shares());
                 for (int k = 0; k < run.shares().size(); k++) {
                     Point wanted = drafted.at(
@@ -97,8 +101,8 @@ class NestTest {
         }
     }
 
-    private static double along(Pattern pattern, String edge, String notch) {
-        return pattern.piece("leg").notches().stream()
+    private static double along(Pattern pattern, EdgeName edge, NotchName notch) {
+        return pattern.piece(PieceName.of(PieceKind.LEG)).notches().stream()
                 .filter(n -> n.edge().equals(edge) && n.name().equals(notch))
                 .findFirst()
                 .orElseThrow()
@@ -123,7 +127,7 @@ class NestTest {
         }
         Nest nest = Nest.of(sizes);
         Nest.Nested cuff = nest.pieces().stream()
-                .filter(p -> p.name().equals("cuff"))
+                .filter(p -> p.name().is(PieceKind.CUFF))
                 .findFirst()
                 .orElseThrow();
         double wider = width(sizes.get(1)) - width(sizes.get(0));
@@ -142,7 +146,10 @@ class NestTest {
     }
 
     private static double width(Nest.Size size) {
-        return size.pattern().piece("cuff").edge("lower edge").length();
+        return size.pattern()
+                .piece(PieceName.of(PieceKind.CUFF))
+                .edge(EdgeName.LOWER_EDGE)
+                .length();
     }
 
     @Test

@@ -12,34 +12,51 @@ public final class SamplePattern {
         Piece leg = leg();
         Piece band = waistband();
         Piece cuff = cuff();
-        double top = 2 * leg.edge("waist edge").length();
-        double bandLength = 2 * band.edge("lower edge").length();
-        double hem = leg.edge("hem").length();
+        double top = 2 * leg.edge(EdgeName.WAIST_EDGE).length();
+        double bandLength = 2 * band.edge(EdgeName.LOWER_EDGE).length();
+        double hem = leg.edge(EdgeName.HEM).length();
         List<Seam> seams = List.of(
-                seam(Seam.Role.FRONT_RISE, "front rise", 1, side(leg, "front crotch"), side(leg, "front crotch")),
-                seam(Seam.Role.BACK_RISE, "back rise", 1, side(leg, "back crotch"), side(leg, "back crotch")),
-                seam(Seam.Role.INSEAM, "inseam", 2, side(leg, "front inseam"), side(leg, "back inseam")),
+                seam(
+                        Seam.Role.FRONT_RISE,
+                        "front rise",
+                        1,
+                        side(leg, EdgeName.FRONT_CROTCH),
+                        side(leg, EdgeName.FRONT_CROTCH)),
+                seam(
+                        Seam.Role.BACK_RISE,
+                        "back rise",
+                        1,
+                        side(leg, EdgeName.BACK_CROTCH),
+                        side(leg, EdgeName.BACK_CROTCH)),
+                seam(Seam.Role.INSEAM, "inseam", 2, side(leg, EdgeName.FRONT_INSEAM), side(leg, EdgeName.BACK_INSEAM)),
                 seam(
                         Seam.Role.WAISTBAND_ENDS,
                         "waistband ends",
                         1,
-                        side(band, "centre back end"),
-                        side(band, "centre back end")),
+                        side(band, EdgeName.CENTRE_BACK_END),
+                        side(band, EdgeName.CENTRE_BACK_END)),
                 new Seam(
                         Seam.Role.WAISTBAND_JOIN,
                         "waistband join",
                         List.of(
-                                new Seam.Side("leg", "waist edge", top),
-                                new Seam.Side("waistband", "lower edge", bandLength)),
+                                new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.WAIST_EDGE, top),
+                                new Seam.Side(PieceName.of(PieceKind.WAISTBAND), EdgeName.LOWER_EDGE, bandLength)),
                         bandLength - top,
                         7,
                         1),
-                seam(Seam.Role.CUFF_ENDS, "cuff ends", 2, side(cuff, "left end"), side(cuff, "right end")),
+                seam(
+                        Seam.Role.CUFF_ENDS,
+                        "cuff ends",
+                        2,
+                        side(cuff, EdgeName.LEFT_END),
+                        side(cuff, EdgeName.RIGHT_END)),
                 new Seam(
                         Seam.Role.CUFF_JOIN,
                         "cuff join",
-                        List.of(new Seam.Side("leg", "hem", hem), side(cuff, "lower edge")),
-                        cuff.edge("lower edge").length() - hem,
+                        List.of(
+                                new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem),
+                                side(cuff, EdgeName.LOWER_EDGE)),
+                        cuff.edge(EdgeName.LOWER_EDGE).length() - hem,
                         7,
                         2));
         List<Level> levels = List.of(
@@ -63,73 +80,75 @@ public final class SamplePattern {
         Point kneeBack = new Point(164, 423);
         Point kneeFront = new Point(-145, 423);
         List<Edge> edges = List.of(
-                new Edge("hem", Path.of(hemFront, hemBack), 7),
-                new Edge("back inseam", Path.of(hemBack, kneeBack, crotchBack), 7),
-                new Edge("back crotch", Path.of(crotchBack, new Point(215, 745), waistBack), 7),
-                new Edge("waist edge", Path.of(waistBack, waistFront), 7),
-                new Edge("front crotch", Path.of(waistFront, new Point(-205, 745), crotchFront), 7),
-                new Edge("front inseam", Path.of(crotchFront, kneeFront, hemFront), 7));
+                new Edge(EdgeName.HEM, Path.of(hemFront, hemBack), 7),
+                new Edge(EdgeName.BACK_INSEAM, Path.of(hemBack, kneeBack, crotchBack), 7),
+                new Edge(EdgeName.BACK_CROTCH, Path.of(crotchBack, new Point(215, 745), waistBack), 7),
+                new Edge(EdgeName.WAIST_EDGE, Path.of(waistBack, waistFront), 7),
+                new Edge(EdgeName.FRONT_CROTCH, Path.of(waistFront, new Point(-205, 745), crotchFront), 7),
+                new Edge(EdgeName.FRONT_INSEAM, Path.of(crotchFront, kneeFront, hemFront), 7));
         List<Notch> notches = List.of(
                 new Notch(
-                        "knee",
-                        "back inseam",
+                        NotchName.KNEE,
+                        EdgeName.BACK_INSEAM,
                         kneeBack.distance(hemBack),
                         kneeBack,
                         new Point(1, 0),
                         Notch.Mark.DOUBLE),
                 new Notch(
-                        "knee",
-                        "front inseam",
+                        NotchName.KNEE,
+                        EdgeName.FRONT_INSEAM,
                         kneeFront.distance(crotchFront),
                         kneeFront,
                         new Point(-1, 0),
                         Notch.Mark.SINGLE));
         return Piece.of(
-                "leg",
+                PieceName.of(PieceKind.LEG),
                 2,
                 true,
                 false,
                 edges,
                 new Grain(new Point(0, 150), new Point(0, 850)),
                 notches,
-                List.of(new Mark("knee", Mark.Kind.LEVEL, Path.of(kneeFront, kneeBack))));
+                List.of(new Mark(MarkName.KNEE, Mark.Kind.LEVEL, Path.of(kneeFront, kneeBack))));
     }
 
     static Piece waistband() {
-        return rectangle("waistband", 1, true, 345, 130, "centre back end", "fold");
+        return rectangle(PieceKind.WAISTBAND, 1, true, 345, 130, EdgeName.CENTRE_BACK_END, EdgeName.FOLD);
     }
 
     static Piece cuff() {
-        return rectangle("cuff", 2, false, 344, 64, "right end", "left end");
+        return rectangle(PieceKind.CUFF, 2, false, 344, 64, EdgeName.RIGHT_END, EdgeName.LEFT_END);
     }
 
     private static Piece rectangle(
-            String name, int cut, boolean onFold, double width, double height, String right, String left) {
+            PieceKind name, int cut, boolean onFold, double width, double height, EdgeName right, EdgeName left) {
         Point a = Point.ORIGIN;
         Point b = new Point(width, 0);
         Point c = new Point(width, height);
         Point d = new Point(0, height);
         return Piece.of(
-                name,
+                PieceName.of(name),
                 cut,
                 false,
                 onFold,
                 List.of(
-                        new Edge("lower edge", Path.of(a, b), 7),
+                        new Edge(EdgeName.LOWER_EDGE, Path.of(a, b), 7),
                         new Edge(right, Path.of(b, c), 7),
-                        new Edge("upper edge", Path.of(c, d), 7),
+                        new Edge(EdgeName.UPPER_EDGE, Path.of(c, d), 7),
                         new Edge(left, Path.of(d, a), onFold ? 0 : 7)),
                 new Grain(new Point(width / 2, 10), new Point(width / 2, height - 10)),
                 List.of(),
                 List.of(new Mark(
-                        "fold here", Mark.Kind.FOLD, Path.of(new Point(0, height / 2), new Point(width, height / 2)))));
+                        MarkName.FOLD_ALONG_HERE,
+                        Mark.Kind.FOLD,
+                        Path.of(new Point(0, height / 2), new Point(width, height / 2)))));
     }
 
     private static Seam seam(Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
         return new Seam(role, name, List.of(one, other), other.length() - one.length(), 7, times);
     }
 
-    private static Seam.Side side(Piece piece, String edge) {
+    private static Seam.Side side(Piece piece, EdgeName edge) {
         return new Seam.Side(piece.name(), edge, piece.edge(edge).length());
     }
 }

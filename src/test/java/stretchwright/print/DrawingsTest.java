@@ -17,7 +17,10 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Point;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.print.cloth.LaySheet;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.SampleJob;
@@ -34,10 +37,10 @@ public class DrawingsTest {
         Job job = SampleJob.on("A4");
         Element root = parsed(PatternSvg.of(job));
         for (Piece piece : job.pattern().pieces()) {
-            Element group = group(root, piece.name());
+            Element group = group(root, piece.name().word());
             List<Point> expected = PieceDrawing.cutRuns(piece).get(0);
             List<Point> found = points(paths(group, "cut-line").get(0));
-            assertThat(found).as(piece.name()).hasSameSizeAs(expected);
+            assertThat(found).as(piece.name().word()).hasSameSizeAs(expected);
             for (int i = 0; i < expected.size(); i++) {
                 assertThat(found.get(i)
                                 .distance(new Point(
@@ -56,7 +59,7 @@ public class DrawingsTest {
         String height = root.getAttribute("height").replace("mm", "");
         assertThat(root.getAttribute("viewBox")).isEqualTo("0 0 " + width + " " + height);
         for (Piece piece : SampleJob.on("A4").pattern().pieces()) {
-            Element group = group(root, piece.name());
+            Element group = group(root, piece.name().word());
             Point shift = points(group.getAttribute("transform")).get(0);
             for (Point p : points(paths(group, "cut-line").get(0))) {
                 assertThat(p.x() + shift.x()).isBetween(0.0, Double.parseDouble(width));
@@ -104,7 +107,7 @@ public class DrawingsTest {
     void onlyTheEdgesWithAnotherAllowanceAreNamed() {
         Piece leg = SampleJob.on("A4").pattern().pieces().get(0);
         List<Edge> edges = leg.edges().stream()
-                .map(e -> e.name().equals("hem") ? new Edge(e.name(), e.line(), 20) : e)
+                .map(e -> e.name() == EdgeName.HEM ? new Edge(e.name(), e.line(), 20) : e)
                 .toList();
         assertThat(PieceLabel.allowance(
                         Piece.of(leg.name(), 2, true, false, edges, leg.grain(), leg.notches(), leg.marks())))
@@ -122,7 +125,8 @@ public class DrawingsTest {
                 .filter(p -> p.endsWith("Z"))
                 .toList()
                 .get(1));
-        List<Point> cut = job.pattern().piece("leg").cutLine().points();
+        List<Point> cut =
+                job.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().points();
         for (int i = 0; i < cut.size(); i++) {
             Point onCloth = new Point(780 - cut.get(i).x(), 13 + cut.get(i).y());
             Point expected = new Point(corner.x() + scale * onCloth.x(), corner.y() - scale * onCloth.y());

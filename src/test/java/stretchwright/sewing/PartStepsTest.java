@@ -19,11 +19,12 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
-import stretchwright.pattern.Mark;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Parts.Pocket;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Style;
 
 /** The plans of drafted pairs in parts: every name in them exists, and what must come first does. */
@@ -74,7 +75,7 @@ class PartStepsTest {
         patterns().forEach((name, pattern) -> {
             for (Set<Machine> machines : SampleSewing.machineSets()) {
                 SewingPlan plan = Planning.plan(pattern, SampleFabric.heavyKnit(), machines);
-                Set<String> used = new HashSet<>();
+                Set<PieceName> used = new HashSet<>();
                 for (SewingPlan.Operation o : plan.operations()) {
                     for (Joined join : o.joins()) {
                         assertThat(pattern.piece(join.piece()).edge(join.edge()).length())
@@ -100,13 +101,13 @@ class PartStepsTest {
                     .doesNotContain("  ")
                     .doesNotContain("..");
         }
-        boolean gusset = pattern.pieces().stream().anyMatch(p -> p.name().equals("gusset"));
+        boolean gusset = pattern.pieces().stream().anyMatch(p -> p.name().is(PieceKind.GUSSET));
         assertThat((instruction + check).contains("gusset") && !gusset).isFalse();
         Matcher quoted = java.util.regex.Pattern.compile("\"([^\"]+)\"").matcher(instruction);
         while (quoted.find()) {
             assertThat(pattern.pieces().stream()
                             .flatMap(p -> p.marks().stream())
-                            .map(Mark::name))
+                            .map(m -> m.name().word()))
                     .contains(quoted.group(1));
         }
     }

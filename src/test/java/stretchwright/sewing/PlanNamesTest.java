@@ -12,8 +12,6 @@ import org.junit.jupiter.api.Test;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Machine;
-import stretchwright.pattern.Mark;
-import stretchwright.pattern.Notch;
 import stretchwright.pattern.Pattern;
 
 /** No step speaks of a piece, edge, mark or notch that is not on the pattern. */
@@ -37,7 +35,8 @@ class PlanNamesTest {
     @Test
     void textsNameOnlyPiecesThatExist() {
         forEveryStep((pattern, operation) -> {
-            Set<String> there = pattern.pieces().stream().map(p -> p.name()).collect(Collectors.toSet());
+            Set<String> there =
+                    pattern.pieces().stream().map(p -> p.name().word()).collect(Collectors.toSet());
             String said = texts(operation).replaceAll("this pattern has no [a-z ]+\\.", "");
             for (String word : PIECE_WORDS) {
                 assertThat(said.contains(word) && !there.contains(word))
@@ -68,7 +67,7 @@ class PlanNamesTest {
         String all = plan.operations().stream().map(PlanNamesTest::texts).collect(Collectors.joining("\n"));
         assertThat(all)
                 .contains("notches (one cut on the front inseam meets two on the back inseam): knee.")
-                .contains("\"fold here\"");
+                .contains("\"fold along here\"");
     }
 
     @Test
@@ -92,14 +91,14 @@ class PlanNamesTest {
     private static List<String> marks(Pattern pattern) {
         return pattern.pieces().stream()
                 .flatMap(p -> p.marks().stream())
-                .map(Mark::name)
+                .map(m -> m.name().word())
                 .toList();
     }
 
     private static List<String> notches(Pattern pattern) {
         return pattern.pieces().stream()
                 .flatMap(p -> p.notches().stream())
-                .map(Notch::name)
+                .map(n -> n.name().word())
                 .toList();
     }
 

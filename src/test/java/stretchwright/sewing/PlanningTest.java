@@ -14,8 +14,11 @@ import org.junit.jupiter.api.Test;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Voice;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Stitch;
 
@@ -277,8 +280,8 @@ class PlanningTest {
                         Seam.Role.FRONT_RISE,
                         "front rise",
                         List.of(
-                                new Seam.Side("leg", "front crotch", 0),
-                                new Seam.Side("leg", "front crotch", Double.NaN)),
+                                new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_CROTCH, 0),
+                                new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_CROTCH, Double.NaN)),
                         0,
                         7,
                         1));
@@ -343,7 +346,9 @@ class PlanningTest {
         Seam side = new Seam(
                 Seam.Role.SIDE_SEAM,
                 "side seam",
-                List.of(new Seam.Side("leg", "front inseam", 900), new Seam.Side("leg", "back inseam", 903)),
+                List.of(
+                        new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_INSEAM, 900),
+                        new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.BACK_INSEAM, 903)),
                 3,
                 7,
                 2);
@@ -359,7 +364,9 @@ class PlanningTest {
         Seam join = new Seam(
                 Seam.Role.WAISTBAND_JOIN,
                 "waistband join",
-                List.of(new Seam.Side("waistband", "lower edge", 750), new Seam.Side("leg", "waist edge", 742)),
+                List.of(
+                        new Seam.Side(PieceName.of(PieceKind.WAISTBAND), EdgeName.LOWER_EDGE, 750),
+                        new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.WAIST_EDGE, 742)),
                 -8,
                 6.5,
                 1);

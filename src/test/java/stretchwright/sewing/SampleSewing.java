@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import stretchwright.draft.TopStyles;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Seam;
 
@@ -31,8 +34,14 @@ final class SampleSewing {
         Pattern pair = withCuff();
         List<Seam> seams = new ArrayList<>(pair.seams());
         seams.removeIf(s -> s.role() == Seam.Role.CUFF_ENDS || s.role() == Seam.Role.CUFF_JOIN);
-        double hem = pair.piece("leg").edge("hem").length();
-        seams.add(new Seam(Seam.Role.HEM, "hem", List.of(new Seam.Side("leg", "hem", hem)), 0, 20, 2));
+        double hem = pair.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).length();
+        seams.add(new Seam(
+                Seam.Role.HEM,
+                "hem",
+                List.of(new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem)),
+                0,
+                20,
+                2));
         return without(pair, "cuff", seams);
     }
 

@@ -7,7 +7,6 @@ import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothUse;
-import stretchwright.lay.ClubLay;
 import stretchwright.lay.CuttingGuide;
 import stretchwright.lay.Hand;
 import stretchwright.lay.Lay;
@@ -103,12 +102,13 @@ public final class ClothWords {
 
     /** "leg R", "cuff 2", "waistband". */
     static String name(CuttingGuide.Step s, int cut) {
+        String piece = Phrases.said(s.piece().said());
         if (s.hand() == Hand.EITHER) {
-            return s.piece() + (cut > 1 && s.count() < cut ? " " + s.copy() : "");
+            return piece + (cut > 1 && s.count() < cut ? " " + s.copy() : "");
         }
-        boolean said = ClubLay.ownName(s.piece()).startsWith(s.hand().word() + " ");
+        boolean said = s.piece().leg().word().equals(s.hand().word());
         boolean several = cut > 2;
-        return s.piece()
+        return piece
                 + (several ? " " + s.copy() : "")
                 + (said ? "" : " " + Voice.plain().say(s.hand().mark()));
     }

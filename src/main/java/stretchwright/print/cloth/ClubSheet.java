@@ -175,7 +175,7 @@ final class ClubSheet {
 
     /** With spaces at which no line is broken. */
     private static String several(Piece piece) {
-        return piece.name() + (piece.cut() > 1 ? "\u00a0\u00d7\u00a0" + piece.cut() : "");
+        return Phrases.said(piece.name().said()) + (piece.cut() > 1 ? "\u00a0\u00d7\u00a0" + piece.cut() : "");
     }
 
     /** The garments in columns of equal counts. */

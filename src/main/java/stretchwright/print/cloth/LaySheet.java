@@ -172,11 +172,13 @@ public final class LaySheet {
     private static String notches(Job job) {
         return job.lays().get(0).pieces().stream()
                 .filter(p -> !p.notches().isEmpty())
-                .map(p -> Letters.shortened(p.name(), Letters.LONGEST_NAME) + ": "
+                .map(p -> Letters.shortened(Phrases.said(p.name().said()), Letters.LONGEST_NAME) + ": "
                         + p.notches().stream()
                                 .map(n -> n.mark() == Notch.Mark.DOUBLE
-                                        ? Phrases.of("lay.notch-double", n.name())
-                                        : n.name())
+                                        ? Phrases.of(
+                                                "lay.notch-double",
+                                                Phrases.said(n.name().said()))
+                                        : Phrases.said(n.name().said()))
                                 .distinct()
                                 .collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "));

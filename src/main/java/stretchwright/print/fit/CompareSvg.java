@@ -16,6 +16,8 @@ import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceName;
+import stretchwright.pattern.WhichLeg;
 import stretchwright.print.kit.Phrases;
 import stretchwright.print.kit.SvgText;
 
@@ -49,18 +51,18 @@ public final class CompareSvg {
     }
 
     private String drawn(String nameA, String nameB) {
-        Set<String> names = new LinkedHashSet<>();
+        Set<PieceName> names = new LinkedHashSet<>();
         a.pieces().forEach(p -> names.add(p.name()));
         b.pieces().forEach(p -> names.add(p.name()));
         double legend = GAP + 4.5 * LETTER * 1.5;
         legend(nameA, nameB);
         double x = GAP;
         double tallest = 0;
-        for (String name : names) {
+        for (PieceName name : names) {
             Box box = box(name);
             double top = legend + box.maxY();
             piece(name, new Point(x - box.minX(), top), box);
-            double labelled = isLeg(name)
+            double labelled = name.kind().isLeg()
                     ? LABELS
                     : Math.max(0, LETTER * 0.55 * label(name).length() - box.width());
             x += box.width() + labelled + GAP;
@@ -91,17 +93,13 @@ public final class CompareSvg {
         svg.text(GAP + SAMPLE + LETTER, y, words);
     }
 
-    private static boolean isLeg(String name) {
-        return name.endsWith("leg");
-    }
-
-    private static Optional<Piece> piece(Pattern pattern, String name) {
+    private static Optional<Piece> piece(Pattern pattern, PieceName name) {
         return pattern.pieces().stream().filter(p -> p.name().equals(name)).findFirst();
     }
 
     /** The place that lies on the same place in both. */
     private static Point anchor(Pattern pattern, Piece piece) {
-        if (isLeg(piece.name()) || piece.name().endsWith("panel")) {
+        if (piece.name().kind().isOfLeg()) {
             return new Point(
                     0, pattern.level(Level.Name.CROTCH).map(Level::height).orElse(0.0));
         }
@@ -114,33 +112,36 @@ public final class CompareSvg {
         return piece.sewLine().points().stream().map(p -> p.minus(anchor)).toList();
     }
 
-    private Box box(String name) {
+    private Box box(PieceName name) {
         List<Point> all = new ArrayList<>();
         piece(a, name).ifPresent(p -> all.addAll(outline(a, p)));
         piece(b, name).ifPresent(p -> all.addAll(outline(b, p)));
         return Box.around(all);
     }
 
-    private String label(String name) {
-        boolean inA = piece(a, name).isPresent();
-        boolean inB = piece(b, name).isPresent();
-        if (inA && inB) {
-            return name;
-        }
-        return inA ? Phrases.of("compare.only-a", name) : Phrases.of("compare.only-b", name);
+    private boolean inBoth(PieceName name) {
+        return piece(a, name).isPresent() && piece(b, name).isPresent();
     }
 
-    private void piece(String name, Point origin, Box box) {
-        svg.begin(name.replace(' ', '-'));
+    private String label(PieceName name) {
+        String words = Phrases.said(name.said());
+        if (inBoth(name)) {
+            return words;
+        }
+        return piece(a, name).isPresent() ? Phrases.of("compare.only-a", words) : Phrases.of("compare.only-b", words);
+    }
+
+    private void piece(PieceName name, Point origin, Box box) {
+        svg.begin(name.word().replace(' ', '-'));
         piece(a, name).ifPresent(p -> {
             svg.path("a area", outline(a, p), origin, 1, true);
             svg.path("a", outline(a, p), origin, 1, true);
         });
         piece(b, name).ifPresent(p -> svg.path("b", outline(b, p), origin, 1, true));
         svg.text(origin.x() + box.minX(), origin.y() - box.minY() + 1.6 * LETTER, label(name));
-        if (isLeg(name)) {
+        if (name.kind().isLeg()) {
             svg.path("common", List.of(new Point(box.minX() - 20, 0), new Point(box.maxX() + 20, 0)), origin, 1, false);
-            if (label(name).equals(name)) {
+            if (inBoth(name)) {
                 levels(name, origin, box);
             }
         }
@@ -148,21 +149,23 @@ public final class CompareSvg {
     }
 
     /** How much wider B is, from the top down; labels keep a line's distance. */
-    private void levels(String name, Point origin, Box box) {
+    private void levels(PieceName name, Point origin, Box box) {
         double crotch = a.level(Level.Name.CROTCH).map(Level::height).orElse(0.0);
-        String side = name.startsWith("left ") ? "left" : name.startsWith("right ") ? "right" : "";
         double last = Double.NEGATIVE_INFINITY;
         for (Level one : a.levels()) {
             Optional<Level> other = b.levels().stream()
-                    .filter(l -> l.name() == one.name() && l.leg().equals(one.leg()))
+                    .filter(l -> l.name() == one.name() && l.leg() == one.leg())
                     .findFirst();
-            if (other.isEmpty() || !(one.leg().isEmpty() || one.leg().equals(side))) {
+            if (other.isEmpty() || !(one.leg() == WhichLeg.BOTH || one.leg() == name.leg())) {
                 continue;
             }
             double y = Math.max(origin.y() - (one.height() - crotch), last + LETTER * 1.2);
             last = y;
             double by = other.get().width() - one.width();
-            svg.text(origin.x() + box.maxX() + 25, y + LETTER * 0.35, one.name().word() + " " + amount(by));
+            svg.text(
+                    origin.x() + box.maxX() + 25,
+                    y + LETTER * 0.35,
+                    Phrases.said(one.name().said()) + " " + amount(by));
         }
     }
 

@@ -10,6 +10,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Point;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.WhichLeg;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
@@ -104,22 +105,22 @@ public final class FitSvg {
         frame(pressure, "mmHg");
         kilopascals();
         limits();
-        List<String> legs = course.stream().map(CoursePoint::leg).distinct().toList();
-        for (String leg : legs) {
+        List<WhichLeg> legs = course.stream().map(CoursePoint::leg).distinct().toList();
+        for (WhichLeg leg : legs) {
             List<CoursePoint> own = of(leg);
             outline(own);
             run(own, p -> strain.at(100 * p.across()));
             run(own, p -> pressure.at(mmHg(p.pressure())));
         }
         if (legs.size() > 1) {
-            names(of("left"), of("right"));
+            names(of(WhichLeg.LEFT), of(WhichLeg.RIGHT));
         }
         wanted();
         legend(legs.size() > 1);
     }
 
-    private List<CoursePoint> of(String leg) {
-        return course.stream().filter(p -> p.leg().equals(leg)).toList();
+    private List<CoursePoint> of(WhichLeg leg) {
+        return course.stream().filter(p -> p.leg() == leg).toList();
     }
 
     private void frame(Axis x, String unit) {
@@ -258,7 +259,7 @@ public final class FitSvg {
     private void wanted() {
         job.pattern().holds().stream().filter(h -> h.wanted().isPresent()).forEach(h -> {
             Optional<Level> level = job.pattern().levels().stream()
-                    .filter(l -> l.name() == h.level() && l.leg().equals(h.leg()))
+                    .filter(l -> l.name() == h.level() && l.leg() == h.leg())
                     .findFirst();
             level.filter(l -> l.name() != Level.Name.WAIST).ifPresent(l -> {
                 double x = pressure.at(mmHg(h.wanted().getAsDouble()));

@@ -12,6 +12,7 @@ import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.WhichLeg;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Phrases;
 
@@ -126,8 +127,7 @@ public final class FitTables {
 
     private static List<String> level(FitReport.LevelFit l, Pattern pattern, Unit unit, Voice voice) {
         Optional<LevelHold> hold = pattern.holds().stream()
-                .filter(h ->
-                        h.level() == l.level() && (h.leg().isEmpty() || h.leg().equals(l.leg())))
+                .filter(h -> h.level() == l.level() && (h.leg() == WhichLeg.BOTH || h.leg() == l.leg()))
                 .findFirst();
         String sign = l.assumed() ? " ~" : l.beyondReadings() ? " >" : "";
         return List.of(

@@ -10,6 +10,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.WhichLeg;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
@@ -206,7 +207,7 @@ public final class LoadSvg {
         List<Stand> all = new ArrayList<>();
         job.fit().levels().stream()
                 .filter(l -> l.level() == Level.Name.KNEE || l.level() == Level.Name.CROTCH)
-                .filter(l -> !l.leg().equals("right"))
+                .filter(l -> l.leg() != WhichLeg.RIGHT)
                 .forEach(l -> all.add(new Stand(
                         l.level() == Level.Name.KNEE ? Phrases.of("load.knee") : Phrases.of("load.thigh"),
                         l.across())));

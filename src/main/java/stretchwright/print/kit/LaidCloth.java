@@ -6,6 +6,7 @@ import stretchwright.ground.Unit;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceName;
 
 /** What the drawing of a lay needs: the cloth, how it is laid, what follows from it, and the pieces on it. */
 public record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Piece> pieces) {
@@ -13,7 +14,7 @@ public record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Pi
         pieces = List.copyOf(pieces);
     }
 
-    public Piece piece(String name) {
+    public Piece piece(PieceName name) {
         return pieces.stream()
                 .filter(p -> p.name().equals(name))
                 .findFirst()

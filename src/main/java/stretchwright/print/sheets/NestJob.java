@@ -6,6 +6,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.PieceName;
 import stretchwright.print.kit.Letters;
 
 /**
@@ -32,7 +33,7 @@ public record NestJob(
         stops = List.copyOf(stops);
     }
 
-    String cloth(String piece) {
-        return Letters.shortened(cloths.getOrDefault(piece, fabric.roll().name()), Letters.LONGEST_NAME);
+    String cloth(PieceName piece) {
+        return Letters.shortened(cloths.getOrDefault(piece.word(), fabric.roll().name()), Letters.LONGEST_NAME);
     }
 }

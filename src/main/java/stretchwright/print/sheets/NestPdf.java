@@ -61,7 +61,7 @@ public final class NestPdf {
     public static Document of(NestJob job, Paper paper) {
         NestPdf it = new NestPdf(job);
         List<Sheeted> pieces = job.nest().pieces().stream()
-                .map(p -> new Sheeted(p.name(), it.outermost(p), it.drawing(p)::drawOn))
+                .map(p -> new Sheeted(Phrases.said(p.name().said()), it.outermost(p), it.drawing(p)::drawOn))
                 .toList();
         Whose whose = new Whose(it.make, it.sizes(), job.fabric(), job.unit(), job.stops());
         String title = Phrases.of("nest.title-paper", it.make, paper.name());
@@ -159,7 +159,7 @@ public final class NestPdf {
 
     private List<String> label(Piece piece) {
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                Letters.shortened(Phrases.said(piece.name().said()), Letters.LONGEST_NAME) + ": "
                         + Voice.plain().say(piece.timesCut()),
                 make,
                 sizes(),

@@ -75,8 +75,11 @@ public final class NestSvg {
     }
 
     private static void piece(SvgText svg, Nest.Nested piece, Point origin, Box box) {
-        svg.begin(piece.name().replace(' ', '-'));
-        svg.text(origin.x() + box.minX(), origin.y() - box.minY() + LETTER + 4, piece.name());
+        svg.begin(piece.name().word().replace(' ', '-'));
+        svg.text(
+                origin.x() + box.minX(),
+                origin.y() - box.minY() + LETTER + 4,
+                Phrases.said(piece.name().said()));
         svg.path("anchor", List.of(new Point(-6, 0), new Point(6, 0)), origin, 1, false);
         svg.path("anchor", List.of(new Point(0, -6), new Point(0, 6)), origin, 1, false);
         for (int size = 0; size < piece.anchors().size(); size++) {

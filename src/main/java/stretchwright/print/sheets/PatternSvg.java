@@ -18,7 +18,7 @@ public final class PatternSvg {
         SideBySide row = SideBySide.of(job.pattern().pieces());
         SvgCanvas svg = new SvgCanvas(row.width(), row.height(), Phrases.of("pattern.title", job.make(), job.wearer()));
         for (SideBySide.Spot spot : row.spots()) {
-            svg.begin(spot.piece().name().replace(' ', '-'), "piece", spot.move());
+            svg.begin(spot.piece().name().word().replace(' ', '-'), "piece", spot.move());
             PieceDrawing.of(job, spot.piece()).drawOn(svg);
             svg.end();
         }

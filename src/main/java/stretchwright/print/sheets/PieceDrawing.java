@@ -128,7 +128,13 @@ public final class PieceDrawing {
                 StrictMath.atan2(notch.outward().y(), notch.outward().x()));
         double upright = notch.outward().x() >= 0 ? degrees : degrees - 180;
         Point lowered = in.plus(new Point(0, -0.35 * SMALL).turned(upright));
-        drawing.text(new Writing(Ink.NOTCH, lowered, upright, SMALL, align, notch.name()));
+        drawing.text(new Writing(
+                Ink.NOTCH,
+                lowered,
+                upright,
+                SMALL,
+                align,
+                Phrases.said(notch.name().said())));
     }
 
     private void grain(Point from, Point to) {
@@ -181,14 +187,20 @@ public final class PieceDrawing {
         Point direction = b.minus(a).unit();
         Point at = a.towards(b, share).plus(direction.left().times(1.2));
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
-        drawing.text(new Writing(Ink.MARK, at, degrees, SMALL, Writing.Align.START, mark.name()));
+        drawing.text(new Writing(
+                Ink.MARK,
+                at,
+                degrees,
+                SMALL,
+                Writing.Align.START,
+                Phrases.said(mark.name().said())));
     }
 
     /** The name in the upper left corner of the outline, below its opening. */
     private void placement(Mark mark) {
         Box box = Box.around(mark.line().points());
-        boolean pocket = mark.name().endsWith("pocket");
-        String words = pocket ? Phrases.of("piece.pocket", mark.name()) : mark.name();
+        String name = Phrases.said(mark.name().said());
+        String words = mark.name().isPocket() ? Phrases.of("piece.pocket", name) : name;
         double size = Math.min(SMALL, SMALL * 0.9 * box.width() / Letters.width(words, SMALL));
         Point at = new Point(box.minX() + 2, box.maxY() - 2 - size);
         drawing.text(new Writing(Ink.MARK, at, 0, size, Writing.Align.START, words));
@@ -203,7 +215,8 @@ public final class PieceDrawing {
         }
         double share = 0.35;
         double along = edge.length() * share;
-        if (edge.length() < 1.5 * Letters.width(edge.name(), SMALL)) {
+        String name = Phrases.said(edge.name().said());
+        if (edge.length() < 1.5 * Letters.width(name, SMALL)) {
             return;
         }
         Point direction = edge.line().directionAt(along);
@@ -211,7 +224,6 @@ public final class PieceDrawing {
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         double inside = upright ? 2.2 : 2.2 + 0.75 * SMALL;
         Point at = edge.line().at(along).plus(direction.left().times(inside));
-        drawing.text(
-                new Writing(Ink.SEW, at, upright ? degrees : degrees - 180, SMALL, Writing.Align.MIDDLE, edge.name()));
+        drawing.text(new Writing(Ink.SEW, at, upright ? degrees : degrees - 180, SMALL, Writing.Align.MIDDLE, name));
     }
 }

@@ -36,7 +36,7 @@ public final class PieceLabel {
     static List<String> words(Job job, Piece piece) {
         Pattern.Reductions taken = job.pattern().reductions();
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                Letters.shortened(Phrases.said(piece.name().said()), Letters.LONGEST_NAME) + ": "
                         + Voice.plain().say(piece.timesCut()),
                 job.make(),
                 Phrases.of("piece.for", job.wearer()),
@@ -70,7 +70,8 @@ public final class PieceLabel {
         Map<Double, List<String>> widths = new LinkedHashMap<>();
         for (Edge edge : piece.edges()) {
             if (!(piece.onFold() && edge.allowance() == 0)) {
-                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>()).add(edge.name());
+                widths.computeIfAbsent(edge.allowance(), w -> new ArrayList<>())
+                        .add(Phrases.said(edge.name().said()));
             }
         }
         double most = widths.entrySet().stream()

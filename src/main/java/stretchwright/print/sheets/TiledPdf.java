@@ -29,7 +29,7 @@ public final class TiledPdf {
 
     public static Document of(Job job, Paper paper) {
         List<Sheeted> pieces = job.pattern().pieces().stream()
-                .map(p -> new Sheeted(p.name(), p.cutLine(), PieceDrawing.of(job, p)::drawOn))
+                .map(p -> new Sheeted(Phrases.said(p.name().said()), p.cutLine(), PieceDrawing.of(job, p)::drawOn))
                 .toList();
         String title = Phrases.of("pattern.title-paper", job.make(), paper.name());
         return of(fileName("pattern", paper), title, Whose.of(job), pieces, List.of(), paper);

@@ -96,7 +96,8 @@ final class Tracing {
 
     private Spot notch(Notch n) {
         double allowance = piece.edge(n.edge()).allowance();
-        String name = n.mark() == Notch.Mark.DOUBLE ? Phrases.of("trace.notch-double", n.name()) : n.name();
+        String plain = Phrases.said(n.name().said());
+        String name = n.mark() == Notch.Mark.DOUBLE ? Phrases.of("trace.notch-double", plain) : plain;
         return spot(0, name, n.at().plus(n.outward().times(allowance)), 0);
     }
 
@@ -107,10 +108,14 @@ final class Tracing {
     List<Inner> inner() {
         return piece.marks().stream()
                 .filter(m -> m.kind() != Mark.Kind.LEVEL)
-                .map(m -> new Inner(
-                        m.name(),
-                        points(m).stream().map(p -> spot(0, m.name(), p, 0)).toList()))
+                .map(this::inner)
                 .toList();
+    }
+
+    private Inner inner(Mark mark) {
+        String name = Phrases.said(mark.name().said());
+        return new Inner(
+                name, points(mark).stream().map(p -> spot(0, name, p, 0)).toList());
     }
 
     private List<Point> points(Mark mark) {

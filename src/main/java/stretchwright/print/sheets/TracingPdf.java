@@ -85,14 +85,14 @@ public final class TracingPdf {
     private void piece(Piece piece) {
         Tracing tracing = Tracing.of(piece, grid);
         PdfCanvas page = file.page(sheet.width(), sheet.height());
-        file.bookmark(Letters.shortened(piece.name(), Letters.LONGEST_NAME));
+        file.bookmark(Letters.shortened(Phrases.said(piece.name().said()), Letters.LONGEST_NAME));
         Box room = page.sheet().grown(-2 * Tiles.MARGIN);
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
         head.write(new Para(
                 5,
                 0,
                 0,
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                Letters.shortened(Phrases.said(piece.name().said()), Letters.LONGEST_NAME) + ": "
                         + Voice.plain().say(piece.timesCut())));
         List<String> words = PieceLabel.words(job, piece);
         head.write(new Para(TEXT, 0, 1, String.join(" \u00B7 ", words.subList(1, words.size()))));
@@ -113,7 +113,12 @@ public final class TracingPdf {
         PdfCanvas page = file.page(sheet.width(), sheet.height());
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
         head.write(new Para(
-                5, 0, 0, Phrases.of("trace.continued", Letters.shortened(piece.name(), Letters.LONGEST_NAME))));
+                5,
+                0,
+                0,
+                Phrases.of(
+                        "trace.continued",
+                        Letters.shortened(Phrases.said(piece.name().said()), Letters.LONGEST_NAME))));
         double top = head.y() - 4;
         int fit = fitting(rows, top - room.minY());
         table(page, room.minX(), top, rows.subList(0, fit));

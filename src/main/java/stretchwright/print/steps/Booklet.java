@@ -118,7 +118,7 @@ final class Booklet {
                         "booklet.notion",
                         String.valueOf(n.count()),
                         Amounts.sewn(Math.rint(n.cut()), job.unit()),
-                        n.name(),
+                        Phrases.said(n.name().said()),
                         Amounts.sewn(Math.rint(n.width()), job.unit())))
                 .forEach(all::add);
         all.add(Phrases.of("booklet.scraps"));

@@ -9,6 +9,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Notion;
+import stretchwright.pattern.NotionName;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Column.Para;
 import stretchwright.print.kit.Job;
@@ -125,9 +126,11 @@ final class PlanWords {
             String.valueOf(n.count()),
             Amounts.sewn(Math.rint(n.cut()), unit),
             Amounts.sewn(Math.rint(n.width()), unit),
-            n.name()
+            Phrases.said(n.name().said())
         };
-        return n.name().equals("strap") ? Phrases.of("plan.to-buy-strap", values) : Phrases.of("plan.to-buy", values);
+        return n.name() == NotionName.STRAP
+                ? Phrases.of("plan.to-buy-strap", values)
+                : Phrases.of("plan.to-buy", values);
     }
 
     /** What the fit check said, the worst first. */

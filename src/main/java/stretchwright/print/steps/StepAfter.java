@@ -255,8 +255,8 @@ record StepAfter(List<Stroke> strokes, String words) {
                 out,
                 Phrases.of(
                         "after.band",
-                        band.get().piece().name(),
-                        leg.get().piece().name())));
+                        Phrases.said(band.get().piece().name().said()),
+                        Phrases.said(leg.get().piece().name().said()))));
     }
 
     /** The edge is the fold now; the row of stitches shows outside. */

@@ -171,7 +171,8 @@ public final class StepDrawing {
     static String description(StepPanels step) {
         List<String> edges = step.panels().stream()
                 .flatMap(p -> p.sewn().stream()
-                        .map(s -> s.letter() + ": " + p.name() + ", " + s.edge().name()))
+                        .map(s -> s.letter() + ": " + p.name() + ", "
+                                + Phrases.said(s.edge().name().said())))
                 .sorted()
                 .toList();
         return String.join("; ", edges) + ". " + String.join(" ", key(step));

@@ -54,7 +54,8 @@ record StepPanel(Piece piece, boolean mirrored, List<Sewn> sewn) {
     }
 
     String name() {
-        return mirrored ? Phrases.of("picture.other", piece.name()) : piece.name();
+        String name = Phrases.said(piece.name().said());
+        return mirrored ? Phrases.of("picture.other", name) : name;
     }
 
     boolean shows(Edge edge) {
@@ -100,14 +101,17 @@ record StepPanel(Piece piece, boolean mirrored, List<Sewn> sewn) {
         }
         List<Tick> ticks = new ArrayList<>();
         for (Notch n : piece.notches()) {
-            if (n.edge().equals(edge.name())) {
-                Tick tick = new Tick(n.name(), n.at(), n.outward(), n.mark() == Notch.Mark.DOUBLE);
+            if (n.edge() == edge.name()) {
+                Tick tick = new Tick(Phrases.said(n.name().said()), n.at(), n.outward(), n.mark() == Notch.Mark.DOUBLE);
                 if (!again) {
                     ticks.add(tick);
                 }
                 if (piece.onFold() && n.at().x() != 0) {
                     ticks.add(new Tick(
-                            n.name(), n.at().mirrored(), n.outward().mirrored(), n.mark() == Notch.Mark.DOUBLE));
+                            Phrases.said(n.name().said()),
+                            n.at().mirrored(),
+                            n.outward().mirrored(),
+                            n.mark() == Notch.Mark.DOUBLE));
                 }
             }
         }

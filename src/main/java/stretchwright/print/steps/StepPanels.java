@@ -70,12 +70,12 @@ record StepPanels(Operation operation, List<StepPanel> panels, List<Meeting> mee
 
     /** An edge named twice is that of the second piece of the pair, or the other half's of a piece on the fold. */
     private static void add(Map<String, StepPanel> found, Piece piece, Edge edge, String letter) {
-        StepPanel first = found.getOrDefault(piece.name(), new StepPanel(piece, false, List.of()));
+        StepPanel first = found.getOrDefault(piece.name().word(), new StepPanel(piece, false, List.of()));
         if (!first.shows(edge) || piece.onFold()) {
-            found.put(piece.name(), first.with(letter, edge));
+            found.put(piece.name().word(), first.with(letter, edge));
             return;
         }
-        String again = piece.name() + " again";
+        String again = piece.name().word() + " again";
         found.put(
                 again,
                 found.getOrDefault(again, new StepPanel(piece, piece.mirrored(), List.of()))

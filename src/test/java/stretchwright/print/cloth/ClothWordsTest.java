@@ -16,6 +16,7 @@ import stretchwright.lay.Hand;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Leftover;
 import stretchwright.lay.OnHand;
+import stretchwright.pattern.Names;
 import stretchwright.print.kit.SampleJob;
 
 /** The cloth in sentences. */
@@ -71,7 +72,18 @@ class ClothWordsTest {
 
     private static CuttingGuide.Step step(Hand hand, boolean over, boolean down, boolean fold, int layers) {
         return new CuttingGuide.Step(
-                1, "leg", 1, hand, over, down, fold, layers, fold ? 1 : layers, List.of(254.0, 254.0), 0, List.of());
+                1,
+                Names.piece("leg"),
+                1,
+                hand,
+                over,
+                down,
+                fold,
+                layers,
+                fold ? 1 : layers,
+                List.of(254.0, 254.0),
+                0,
+                List.of());
     }
 
     @Test
@@ -100,7 +112,18 @@ class ClothWordsTest {
         Lay open = SampleJob.openLay();
         Lay part = new Lay(Lay.Method.PART_FOLDED, 1470, 1500, 1600, 0.5, 1000, 1000, open.placements(), List.of());
         CuttingGuide.Step step = new CuttingGuide.Step(
-                1, "leg", 1, Hand.EITHER, false, false, false, 1, 1, List.of(254.0, 254.0), 1005, List.of());
+                1,
+                Names.piece("leg"),
+                1,
+                Hand.EITHER,
+                false,
+                false,
+                false,
+                1,
+                1,
+                List.of(254.0, 254.0),
+                1005,
+                List.of());
         assertThat(ClothWords.step(step, part, Unit.MM)).contains("5 mm from where the cloth was cut across");
         assertThat(ClothWords.step(step, open, Unit.MM)).contains("1005 mm from the near end");
     }

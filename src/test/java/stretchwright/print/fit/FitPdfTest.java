@@ -31,6 +31,7 @@ import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Stitch;
+import stretchwright.pattern.WhichLeg;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
@@ -47,10 +48,11 @@ class FitPdfTest {
         Job base = SampleJob.on("A4");
         List<FitReport.CoursePoint> course = new ArrayList<>();
         for (double height = 800; height >= 100; height -= 10) {
-            course.add(new FitReport.CoursePoint("", height, 300 + height / 4, 270 + height / 4, 0.08, 1.4));
+            course.add(new FitReport.CoursePoint(WhichLeg.BOTH, height, 300 + height / 4, 270 + height / 4, 0.08, 1.4));
         }
         FitReport fit = new FitReport(
-                List.of(new FitReport.LevelFit(Level.Name.KNEE, "", 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
+                List.of(new FitReport.LevelFit(
+                        Level.Name.KNEE, WhichLeg.BOTH, 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 300, 360, 0.2, 0.6, true)),
                 List.of(new FitReport.Pose(
                         PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true)),
@@ -263,8 +265,10 @@ class FitPdfTest {
                 p.reasons(),
                 p.notions(),
                 List.of(
-                        new LevelHold(Level.Name.KNEE, "", knee, OptionalDouble.of(1.2), LevelHold.Bound.NONE),
-                        new LevelHold(Level.Name.CALF, "", calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)));
+                        new LevelHold(
+                                Level.Name.KNEE, WhichLeg.BOTH, knee, OptionalDouble.of(1.2), LevelHold.Bound.NONE),
+                        new LevelHold(
+                                Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)));
     }
 
     private static String text(Document d) throws Exception {

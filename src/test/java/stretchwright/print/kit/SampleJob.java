@@ -15,6 +15,8 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.lay.Lay;
+import stretchwright.pattern.EdgeName;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Stitch;
@@ -62,7 +64,7 @@ public final class SampleJob {
     /** The pieces without a line, for those who only lay them on sheets. */
     public static List<Sheeted> bare(Pattern pattern) {
         return pattern.pieces().stream()
-                .map(p -> new Sheeted(p.name(), p.cutLine(), c -> {}))
+                .map(p -> new Sheeted(p.name().word(), p.cutLine(), c -> {}))
                 .toList();
     }
 
@@ -75,11 +77,14 @@ public final class SampleJob {
                 0.62,
                 1100,
                 List.of(
-                        new Lay.Placement("leg", 1, 235, 13, 0, false, false, 1, List.of(235.0, 235.0)),
-                        new Lay.Placement("leg", 2, 780, 13, 0, true, false, 1, List.of(780.0, 780.0)),
-                        new Lay.Placement("waistband", 1, 370, 1075, 0, false, true, 1, List.of(542.5, 542.5)),
-                        new Lay.Placement("cuff", 1, 1085, 20, 0, false, false, 1, List.of(1257.0, 1257.0)),
-                        new Lay.Placement("cuff", 2, 1085, 110, 0, false, false, 1, List.of(1257.0, 1257.0))));
+                        new Lay.Placement(Names.piece("leg"), 1, 235, 13, 0, false, false, 1, List.of(235.0, 235.0)),
+                        new Lay.Placement(Names.piece("leg"), 2, 780, 13, 0, true, false, 1, List.of(780.0, 780.0)),
+                        new Lay.Placement(
+                                Names.piece("waistband"), 1, 370, 1075, 0, false, true, 1, List.of(542.5, 542.5)),
+                        new Lay.Placement(
+                                Names.piece("cuff"), 1, 1085, 20, 0, false, false, 1, List.of(1257.0, 1257.0)),
+                        new Lay.Placement(
+                                Names.piece("cuff"), 2, 1085, 110, 0, false, false, 1, List.of(1257.0, 1257.0))));
     }
 
     public static Lay foldedLay() {
@@ -91,9 +96,11 @@ public final class SampleJob {
                 0.55,
                 1100,
                 List.of(
-                        new Lay.Placement("leg", 1, 240, 13, 0, false, false, 2, List.of(240.0, 240.0)),
-                        new Lay.Placement("waistband", 1, 0, 1100, 0, false, false, 1, List.of(172.5, 172.5)),
-                        new Lay.Placement("cuff", 1, 370, 1100, 0, false, false, 2, List.of(542.0, 542.0))));
+                        new Lay.Placement(Names.piece("leg"), 1, 240, 13, 0, false, false, 2, List.of(240.0, 240.0)),
+                        new Lay.Placement(
+                                Names.piece("waistband"), 1, 0, 1100, 0, false, false, 1, List.of(172.5, 172.5)),
+                        new Lay.Placement(
+                                Names.piece("cuff"), 1, 370, 1100, 0, false, false, 2, List.of(542.0, 542.0))));
     }
 
     static FitReport fit() {
@@ -131,7 +138,7 @@ public final class SampleJob {
             StepKind.CUFF_RINGS,
             StepKind.CUFF_JOIN
         };
-        Joined rise = new Joined("leg", "front crotch");
+        Joined rise = new Joined(Names.piece("leg"), EdgeName.FRONT_CROTCH);
         for (int i = 0; i < names.length; i++) {
             all.add(new Operation(
                     i + 1,

@@ -100,7 +100,7 @@ class ExamplesOnPaperTest {
                 Piece piece = job.pattern().pieces().get(i);
                 List<List<Point>> cut = paths((Element) groups.item(i), "cut-line");
                 List<List<Point>> runs = PieceDrawing.cutRuns(piece);
-                assertThat(cut).as(piece.name()).hasSameSizeAs(runs);
+                assertThat(cut).as(piece.name().word()).hasSameSizeAs(runs);
                 for (int r = 0; r < runs.size(); r++) {
                     same(cut.get(r), runs.get(r));
                 }

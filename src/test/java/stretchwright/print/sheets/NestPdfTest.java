@@ -62,7 +62,7 @@ class NestPdfTest {
             List<Stroke> strokes = PageReader.strokes(pdf.getPage(1));
             for (Nest.Nested nested : NEST.pieces()) {
                 assertThat(turns(nested, strokes))
-                        .as(nested.name())
+                        .as(nested.name().word())
                         .anyMatch(
                                 motion -> IntStream.range(0, 3).allMatch(size -> drawn(nested, size, motion, strokes)));
             }

@@ -38,7 +38,7 @@ class ProjectorPdfTest {
                 .toList();
         for (Piece piece : job.pattern().pieces()) {
             List<Point> run = PieceDrawing.cutRuns(piece).get(0);
-            assertThat(cut).as(piece.name()).anyMatch(s -> alike(s.points(), run));
+            assertThat(cut).as(piece.name().word()).anyMatch(s -> alike(s.points(), run));
         }
     }
 

@@ -26,6 +26,8 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
+import stretchwright.pattern.PieceKind;
+import stretchwright.pattern.PieceName;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.PageReader;
 import stretchwright.print.kit.PageReader.Stroke;
@@ -82,7 +84,8 @@ class TiledPdfTest {
     @ValueSource(strings = {"A4", "Letter", "A3", "A0"})
     void joinedSheetsGiveTheCutLineOfTheLeg(String paper) throws IOException {
         Job job = SampleJob.on(paper);
-        List<Point> cut = job.pattern().piece("leg").cutLine().points();
+        List<Point> cut =
+                job.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().points();
         List<Point> joined = new ArrayList<>();
         List<Point[]> shown = new ArrayList<>();
         try (PDDocument pdf = tiled(paper)) {
@@ -99,7 +102,7 @@ class TiledPdfTest {
             }
         }
         Box drawn = Box.around(shown.stream().flatMap(Stream::of).toList());
-        Box asked = job.pattern().piece("leg").cutLine().box();
+        Box asked = job.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().box();
         assertThat(Math.min(drawn.width(), drawn.height())).isCloseTo(asked.width(), within(0.05));
         assertThat(Math.max(drawn.width(), drawn.height())).isCloseTo(asked.height(), within(0.05));
         for (int k = 0; k < cut.size(); k++) {

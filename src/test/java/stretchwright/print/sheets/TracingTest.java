@@ -143,7 +143,7 @@ class TracingTest {
                 double allowed = marks.get(i).kind() == Mark.Kind.EYELET
                         ? marks.get(i).line().length() / 2 + 1
                         : 1 + grid.step() / 2;
-                assertThat(apart(meant, drawn)).as(marks.get(i).name()).isLessThanOrEqualTo(allowed);
+                assertThat(apart(meant, drawn)).as(marks.get(i).name().word()).isLessThanOrEqualTo(allowed);
                 lines++;
             }
         }
@@ -180,7 +180,7 @@ class TracingTest {
             List<Tracing.Check> checks = Tracing.of(piece, grid).checks();
             double around = checks.stream().mapToDouble(Tracing.Check::along).sum();
             assertThat(around)
-                    .as(piece.name())
+                    .as(piece.name().word())
                     .isCloseTo(around(piece.cutLine().points()), org.assertj.core.api.Assertions.within(1e-6));
             assertThat(checks).allMatch(c -> c.straight() <= c.along() + 1e-9);
         }

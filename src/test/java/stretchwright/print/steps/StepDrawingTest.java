@@ -21,6 +21,8 @@ import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
+import stretchwright.pattern.EdgeName;
+import stretchwright.pattern.Names;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
@@ -133,7 +135,10 @@ class StepDrawingTest {
     @Test
     void anEdgeOnTheFoldIsShownWhole() {
         Job job = SampleJob.on("A4");
-        Operation o = joining(job, new Joined("leg", "waist edge"), new Joined("waistband", "lower edge"));
+        Operation o = joining(
+                job,
+                new Joined(Names.piece("leg"), EdgeName.WAIST_EDGE),
+                new Joined(Names.piece("waistband"), EdgeName.LOWER_EDGE));
         StepPanels step = StepPanels.of(job, o);
         StepPanel band = step.panel("B");
         assertThat(band.piece().onFold()).isTrue();
@@ -148,8 +153,12 @@ class StepDrawingTest {
     @Test
     void aPairIsDrawnAsLeftAndRightWithTheEdgesFacing() {
         Job job = SampleJob.on("A4");
-        StepPanels step =
-                StepPanels.of(job, joining(job, new Joined("leg", "front crotch"), new Joined("leg", "front crotch")));
+        StepPanels step = StepPanels.of(
+                job,
+                joining(
+                        job,
+                        new Joined(Names.piece("leg"), EdgeName.FRONT_CROTCH),
+                        new Joined(Names.piece("leg"), EdgeName.FRONT_CROTCH)));
         assertThat(step.panels()).hasSize(2);
         assertThat(step.panels().get(0).mirrored())
                 .isNotEqualTo(step.panels().get(1).mirrored());
@@ -240,7 +249,9 @@ class StepDrawingTest {
     @Test
     void aStripIsFoldedWhereItsStepSaysSo() {
         Job job = SampleJob.on("A4");
-        Joined[] edges = {new Joined("cuff", "lower edge"), new Joined("cuff", "upper edge")};
+        Joined[] edges = {
+            new Joined(Names.piece("cuff"), EdgeName.LOWER_EDGE), new Joined(Names.piece("cuff"), EdgeName.UPPER_EDGE)
+        };
         Job bare = unmarked(job, "cuff");
         for (StepKind kind : List.of(StepKind.CUFF_FOLD, StepKind.BAND_FOLD)) {
             Operation fold = unsewn(joining(bare, edges), kind);
@@ -254,7 +265,11 @@ class StepDrawingTest {
 
     private static List<Operation> whatIsFolded(Job job) {
         return List.of(unsewn(
-                joining(job, new Joined("cuff", "lower edge"), new Joined("cuff", "upper edge")), StepKind.CUFF_FOLD));
+                joining(
+                        job,
+                        new Joined(Names.piece("cuff"), EdgeName.LOWER_EDGE),
+                        new Joined(Names.piece("cuff"), EdgeName.UPPER_EDGE)),
+                StepKind.CUFF_FOLD));
     }
 
     private static List<List<Point>> lines(Job job, Operation o) {

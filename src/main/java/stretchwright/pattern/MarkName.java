@@ -1,0 +1,60 @@
+package stretchwright.pattern;
+
+import java.util.Locale;
+import stretchwright.ground.Said;
+
+/** What is written at a line inside a piece. */
+public enum MarkName {
+    HIP(Tell.said("mark.hip")),
+    KNEE(Tell.said("mark.knee")),
+    BOOT_TOP(Tell.said("mark.boot-top")),
+    LENGTHEN_OR_SHORTEN_HERE(Tell.said("mark.lengthen-or-shorten-here")),
+    FOLD_ALONG_HERE(Tell.said("mark.fold-along-here")),
+    FOLD_UP_HERE(Tell.said("mark.fold-up-here")),
+    FOLD_THE_DART(Tell.said("mark.fold-the-dart")),
+    FOLD_THE_CASING_DOWN_ALONG_HERE(Tell.said("mark.fold-the-casing-down-along-here")),
+    ROW_THAT_CLOSES_THE_CASING(Tell.said("mark.row-that-closes-the-casing")),
+    ROW_BELOW_THE_ELASTIC(Tell.said("mark.row-below-the-elastic")),
+    ROW_BELOW_THE_CORD(Tell.said("mark.row-below-the-cord")),
+    EYELET(Tell.said("mark.eyelet")),
+    KEY_POCKET("key pocket, on one half only", Tell.said("mark.key-pocket")),
+    PHONE_POCKET(Tell.said("mark.phone-pocket")),
+    HIP_PAD_POCKET(Tell.said("mark.hip-pad-pocket")),
+    TAILBONE_PAD_POCKET(Tell.said("mark.tailbone-pad-pocket")),
+    KNEE_PAD_POCKET(Tell.said("mark.knee-pad-pocket"));
+
+    private final String word;
+    private final Said said;
+
+    MarkName(Said said) {
+        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        this.said = said;
+    }
+
+    MarkName(String word, Said said) {
+        this.word = word;
+        this.said = said;
+    }
+
+    /** As written in the report. */
+    public String word() {
+        return word;
+    }
+
+    public Said said() {
+        return said;
+    }
+
+    /** Whether what is sewn on here is a pocket of the leg. */
+    public boolean isPocket() {
+        return switch (this) {
+            case PHONE_POCKET, HIP_PAD_POCKET, TAILBONE_PAD_POCKET, KNEE_PAD_POCKET -> true;
+            default -> false;
+        };
+    }
+
+    @Override
+    public String toString() {
+        return word;
+    }
+}
