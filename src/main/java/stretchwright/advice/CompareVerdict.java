@@ -54,9 +54,7 @@ public record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdic
                         a.orElseThrow().severity().said(),
                         b.orElseThrow().severity().said())
                 : said().severity().said();
-        return "  "
-                + voice.say(Tell.said(
-                        "compare.line", status.said(), severity, said().about(), said().message()));
+        return "  " + voice.say(Tell.said("compare.line", status.said(), severity, said().about(), said().message()));
     }
 
     public static List<CompareVerdict> of(FitReport a, FitReport b) {
