@@ -1,6 +1,8 @@
 package stretchwright.report;
 
+import java.io.ByteArrayOutputStream;
 import java.util.List;
+import java.util.Map;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
@@ -11,11 +13,14 @@ import stretchwright.intake.Table;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.SewingPlan;
+import tools.jackson.core.JsonGenerator;
+import tools.jackson.core.ObjectWriteContext;
+import tools.jackson.core.PrettyPrinter;
 import tools.jackson.core.StreamWriteFeature;
+import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -28,11 +33,21 @@ public final class Report {
     public static final String NAME = "report.json";
     private static final String KIND = "report";
     private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
-    private static final JsonMapper JSON = JsonMapper.builder()
+    private static final JsonFactory JSON = JsonFactory.builder()
             .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .defaultPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(INDENT))
             .build();
+    /** Lays every object and its fields out on lines of their own. */
+    private static final ObjectWriteContext LAID_OUT = new ObjectWriteContext.Base() {
+        @Override
+        public boolean hasPrettyPrinter() {
+            return true;
+        }
+
+        @Override
+        public PrettyPrinter getPrettyPrinter() {
+            return new DefaultPrettyPrinter().withObjectIndenter(INDENT);
+        }
+    };
 
     private Report() {}
 
@@ -131,9 +146,47 @@ public final class Report {
     }
 
     private static byte[] write(ObjectNode report) {
-        byte[] json = JSON.writeValueAsBytes(report);
-        byte[] line = java.util.Arrays.copyOf(json, json.length + 1);
-        line[json.length] = '\n';
-        return line;
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (JsonGenerator json = JSON.createGenerator(LAID_OUT, out)) {
+            write(report, json);
+        }
+        out.write('\n');
+        return out.toByteArray();
+    }
+
+    /** Node by node: setting up Jackson to write whatever objects there are took longer than the whole report. */
+    private static void write(JsonNode node, JsonGenerator json) {
+        switch (node.getNodeType()) {
+            case OBJECT -> {
+                json.writeStartObject();
+                for (Map.Entry<String, JsonNode> field : node.properties()) {
+                    json.writeName(field.getKey());
+                    write(field.getValue(), json);
+                }
+                json.writeEndObject();
+            }
+            case ARRAY -> {
+                json.writeStartArray();
+                node.forEach(item -> write(item, json));
+                json.writeEndArray();
+            }
+            case STRING -> json.writeString(node.asString());
+            case BOOLEAN -> json.writeBoolean(node.asBoolean());
+            case NUMBER -> number(node, json);
+            case NULL -> json.writeNull();
+            default -> throw new IllegalArgumentException("nothing writes " + node.getNodeType() + " into a report");
+        }
+    }
+
+    private static void number(JsonNode node, JsonGenerator json) {
+        if (node.isInt() || node.isLong()) {
+            json.writeNumber(node.asLong());
+        } else if (node.isBigInteger()) {
+            json.writeNumber(node.bigIntegerValue());
+        } else if (node.isBigDecimal()) {
+            json.writeNumber(node.decimalValue());
+        } else {
+            json.writeNumber(node.doubleValue());
+        }
     }
 }
