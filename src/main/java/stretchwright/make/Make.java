@@ -7,6 +7,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import stretchwright.body.Body;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
@@ -17,6 +19,7 @@ import stretchwright.intake.MakeReader;
 import stretchwright.intake.YamlTree;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
+import stretchwright.print.Printing;
 import stretchwright.sewing.SewingPlan;
 
 /** A make file through all stages: read it, then run it. Pure: bytes in, values and bytes out. */
@@ -80,6 +83,7 @@ public final class Make {
 
     static Made run(MakeFile make, Progress progress, Stages stages) {
         Session session = Session.of(make, stages);
+        ForkJoinTask<?> prepared = ForkJoinPool.commonPool().submit(Printing::prepare);
         Body body = session.body();
         long given = body.values().keySet().stream().filter(body::isGiven).count();
         progress.say("measure: " + given + " measures given, " + (body.values().size() - given) + " estimated");
@@ -87,10 +91,14 @@ public final class Make {
         progress.say("draft: " + pattern.pieces().size() + " pieces, "
                 + pattern.seams().size() + " seams");
         progress.say("fit: " + Verdicts.count(session.advised()));
+        // nothing of the sewing hangs on the lay, nor the other way round
+        ForkJoinTask<SewingPlan> planned = ForkJoinPool.commonPool().submit(session::sewing);
         session.lays().forEach(l -> progress.say(said(l.lay())));
+        planned.quietlyJoin();
         SewingPlan sewing = session.sewing();
         progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
                 + " minutes");
+        prepared.quietlyJoin();
         Made made = session.made(make.print().files());
         progress.say("print: " + made.documents().size() + " files");
         return made;
