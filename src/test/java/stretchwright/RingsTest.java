@@ -31,7 +31,9 @@ class RingsTest {
 
     private static final Map<String, Left> LEFT = Map.of(
             "cli.AfterCommand",
-            new Left(13, "Commands lists the subcommands, as picocli wants it, and each of them asks it for its streams"));
+            new Left(
+                    13,
+                    "Commands lists the subcommands, as picocli wants it, and each of them asks it for its streams"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

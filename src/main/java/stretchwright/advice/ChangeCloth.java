@@ -32,19 +32,25 @@ final class ChangeCloth {
     /** A quarter turned: what was along goes round the leg; the usable width stays. */
     ChangeLever turned() {
         Fabric other = cloth(
-                f.stretchAlong(),
-                f.stretchAcross(),
-                f.loadAlong(),
-                f.loadAcross(),
-                f.shrinkageAlong(),
-                f.shrinkageAcross());
+                f.test().stretchAlong(),
+                f.test().stretchAcross(),
+                f.test().loadAlong(),
+                f.test().loadAcross(),
+                f.quality().shrinkageAlong(),
+                f.quality().shrinkageAcross());
         return choice(
-                f.oneWay() ? Tell.said("cloth.turned-print") : Tell.said("cloth.turned"), 1.6, with(other));
+                f.roll().oneWay() ? Tell.said("cloth.turned-print") : Tell.said("cloth.turned"), 1.6, with(other));
     }
 
     /** Washed and dried as the garment will be, until it keeps its size. */
     ChangeLever washed() {
-        Fabric other = cloth(f.stretchAcross(), f.stretchAlong(), f.loadAcross(), f.loadAlong(), 0, 0);
+        Fabric other = cloth(
+                f.test().stretchAcross(),
+                f.test().stretchAlong(),
+                f.test().loadAcross(),
+                f.test().loadAlong(),
+                0,
+                0);
         return choice(Tell.said("cloth.washed"), 0.5, with(other)).judgedOnly();
     }
 
@@ -52,36 +58,36 @@ final class ChangeCloth {
         return more(
                 Way.MORE_ACROSS,
                 Direction.ACROSS,
-                f.stretchAcross(),
+                f.test().stretchAcross(),
                 x -> cloth(
                         x,
-                        f.stretchAlong(),
-                        stretched(f.loadAcross(), x / f.stretchAcross(), x),
-                        f.loadAlong(),
-                        f.shrinkageAcross(),
-                        f.shrinkageAlong()));
+                        f.test().stretchAlong(),
+                        stretched(f.test().loadAcross(), x / f.test().stretchAcross(), x),
+                        f.test().loadAlong(),
+                        f.quality().shrinkageAcross(),
+                        f.quality().shrinkageAlong()));
     }
 
     ChangeLever moreAlong() {
         return more(
                 Way.MORE_ALONG,
                 Direction.ALONG,
-                f.stretchAlong(),
+                f.test().stretchAlong(),
                 x -> cloth(
-                        f.stretchAcross(),
+                        f.test().stretchAcross(),
                         x,
-                        f.loadAcross(),
-                        stretched(f.loadAlong(), x / f.stretchAlong(), x),
-                        f.shrinkageAcross(),
-                        f.shrinkageAlong()));
+                        f.test().loadAcross(),
+                        stretched(f.test().loadAlong(), x / f.test().stretchAlong(), x),
+                        f.quality().shrinkageAcross(),
+                        f.quality().shrinkageAlong()));
     }
 
     /** The same stretch at a weaker pull; only where the pull was measured, an assumed one cannot be asked for. */
     Optional<ChangeLever> softer() {
-        if (f.loadAcross().isAssumed()) {
+        if (f.test().loadAcross().isAssumed()) {
             return Optional.empty();
         }
-        LoadCurve.Reading first = f.loadAcross().readings().get(0);
+        LoadCurve.Reading first = f.test().loadAcross().readings().get(0);
         double newtons = first.tension() * LoadCurve.STRIP_WIDTH;
         return Optional.of(new ChangeLever(
                 SOFTEST,
@@ -94,16 +100,16 @@ final class ChangeCloth {
                         Part.share(first.extension()),
                         Part.length(1000 * LoadCurve.STRIP_WIDTH)),
                 n -> with(cloth(
-                        f.stretchAcross(),
-                        f.stretchAlong(),
+                        f.test().stretchAcross(),
+                        f.test().stretchAlong(),
                         pulling(1 - n / 100.0),
-                        f.loadAlong(),
-                        f.shrinkageAcross(),
-                        f.shrinkageAlong()))));
+                        f.test().loadAlong(),
+                        f.quality().shrinkageAcross(),
+                        f.quality().shrinkageAlong()))));
     }
 
     ChangeLever recovering() {
-        int now = (int) Math.floor(100 * f.recovery().orElse(1) + 1e-9);
+        int now = (int) Math.floor(100 * f.test().recovery().orElse(1) + 1e-9);
         return new ChangeLever(
                         Math.max(1, 100 - now),
                         Tell.said("cloth.recovers-fully"),
@@ -111,20 +117,22 @@ final class ChangeCloth {
                         n -> Tell.said("cloth.recovers", percent(now + n)),
                         n -> now + n > 100
                                 ? Optional.empty()
-                                : with(with(OptionalDouble.of((now + n) / 100.0), f.showsThroughAt())))
+                                : with(with(
+                                        OptionalDouble.of((now + n) / 100.0),
+                                        f.test().showsThroughAt())))
                 .by(Way.RECOVERING)
                 .judgedOnly();
     }
 
     /** Denser, or doubled by a lining: named by the areal stretch up to which nothing shows. */
     ChangeLever denser() {
-        int now = (int) Math.floor(100 * f.showsThroughAt().orElse(0) + 1e-9);
+        int now = (int) Math.floor(100 * f.test().showsThroughAt().orElse(0) + 1e-9);
         return new ChangeLever(
                         200,
                         Tell.said("cloth.densest", percent(now + 200)),
                         n -> 2.5 + n / 40.0,
                         n -> Tell.said("cloth.denser", percent(now + n)),
-                        n -> with(with(f.recovery(), OptionalDouble.of((now + n) / 100.0))))
+                        n -> with(with(f.test().recovery(), OptionalDouble.of((now + n) / 100.0))))
                 .judgedOnly();
     }
 
@@ -153,7 +161,7 @@ final class ChangeCloth {
     }
 
     private LoadCurve pulling(double factor) {
-        return scaled(f.loadAcross(), 1, factor);
+        return scaled(f.test().loadAcross(), 1, factor);
     }
 
     private static LoadCurve scaled(LoadCurve curve, double extension, double tension) {
@@ -173,48 +181,11 @@ final class ChangeCloth {
             LoadCurve loadAlong,
             double shrinkAcross,
             double shrinkAlong) {
-        return new Fabric(
-                f.name(),
-                f.usableWidth(),
-                f.onHand(),
-                f.weight(),
-                across,
-                along,
-                loadAcross,
-                loadAlong,
-                f.recovery(),
-                shrinkAcross,
-                shrinkAlong,
-                f.oneWay(),
-                f.repeatAlong(),
-                f.showsThroughAt(),
-                f.price(),
-                across == f.stretchAcross() ? f.wrapped() : OptionalDouble.empty(),
-                new Fabric.Assumed(
-                        f.assumed().across() && across == f.stretchAcross(),
-                        f.assumed().along() && along == f.stretchAlong()),
-                f.shape());
+        return f.with(f.quality().shrinking(shrinkAcross, shrinkAlong))
+                .with(f.test().with(across, along, loadAcross, loadAlong));
     }
 
     private Fabric with(OptionalDouble recovery, OptionalDouble showsThroughAt) {
-        return new Fabric(
-                f.name(),
-                f.usableWidth(),
-                f.onHand(),
-                f.weight(),
-                f.stretchAcross(),
-                f.stretchAlong(),
-                f.loadAcross(),
-                f.loadAlong(),
-                recovery,
-                f.shrinkageAcross(),
-                f.shrinkageAlong(),
-                f.oneWay(),
-                f.repeatAlong(),
-                showsThroughAt,
-                f.price(),
-                f.wrapped(),
-                f.assumed(),
-                f.shape());
+        return f.with(f.test().with(recovery, showsThroughAt));
     }
 }

@@ -107,9 +107,7 @@ final class ChangeStyle {
                 Tell.said("style.lowest-rise", Part.length(LOWEST_RISE)),
                 n -> 1 + steps.mm(n) / 30,
                 n -> Tell.said(
-                        "style.lower-rise",
-                        Part.length(steps.mm(n)),
-                        Part.length(steps.onTape(now + steps.mm(n)))),
+                        "style.lower-rise", Part.length(steps.mm(n)), Part.length(steps.onTape(now + steps.mm(n)))),
                 n -> now + steps.mm(n) > TopKeys.RISE.range().most()
                         ? Optional.empty()
                         : Optional.of(make.with(s.with(s.top().dropped(steps.onTape(now + steps.mm(n)))))));
@@ -118,9 +116,8 @@ final class ChangeStyle {
     /** A contoured band needs a rise below the waist, and neither elastic nor cord. */
     Optional<ChangeLever> contoured() {
         boolean lower = s.dropBelowWaist() == 0;
-        Said words = lower
-                ? Tell.said("style.contoured-lower", Part.length(s.bandHeight()))
-                : Tell.said("style.contoured");
+        Said words =
+                lower ? Tell.said("style.contoured-lower", Part.length(s.bandHeight())) : Tell.said("style.contoured");
         return s.top().contoured().map(top -> choice(words, 2, Optional.of(make.with(s.with(top)))));
     }
 
@@ -138,8 +135,11 @@ final class ChangeStyle {
     ChangeLever lowerBand() {
         double now = steps.down(s.bandHeight());
         return new ChangeLever(
-                        steps.within(s.bandHeight() - TopKeys.BAND_HEIGHT.range().least()),
-                        Tell.said("style.lowest-band", Part.length(TopKeys.BAND_HEIGHT.range().least())),
+                        steps.within(
+                                s.bandHeight() - TopKeys.BAND_HEIGHT.range().least()),
+                        Tell.said(
+                                "style.lowest-band",
+                                Part.length(TopKeys.BAND_HEIGHT.range().least())),
                         n -> 0.8 + steps.mm(n) / 40,
                         n -> Tell.said("style.lower-band", Part.length(now - steps.mm(n))),
                         n -> lowBand(now - steps.mm(n)))
@@ -165,9 +165,7 @@ final class ChangeStyle {
                 Tell.said("style.highest-back", Part.length(steps.mm(most))),
                 n -> 0.9 + steps.mm(n) / 30,
                 n -> Tell.said(
-                        "style.higher-back",
-                        Part.length(steps.mm(n)),
-                        Part.length(steps.onTape(now + steps.mm(n)))),
+                        "style.higher-back", Part.length(steps.mm(n)), Part.length(steps.onTape(now + steps.mm(n)))),
                 n -> now + steps.mm(n) > TopKeys.BACK_WAIST.range().most()
                         ? Optional.empty()
                         : Optional.of(make.with(

@@ -3,7 +3,6 @@ package stretchwright.advice;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -14,9 +13,12 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Json;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothWidths;
 import stretchwright.lay.nest.LayClock;
@@ -26,7 +28,6 @@ import stretchwright.pattern.Pattern;
 import stretchwright.print.cards.ClothCards;
 import stretchwright.print.cards.ShopNeeds;
 import stretchwright.print.kit.Paper;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -52,9 +53,6 @@ public final class ClothNeeds {
 
     /** Standing, a cloth that is easy to wear uses at most this share of its stretch (docs/maths/fit.md, Limits). */
     private static final double STANDING = 0.5;
-
-    private static final String AS_MEDIUM =
-            "; own pressures need readings, which no cloth in a shop has: a medium hold stands for them";
 
     private final MakeFile make;
     private final Body body;
@@ -90,15 +88,14 @@ public final class ClothNeeds {
     /** Both cards, and the numbers of the shop card as cloth.json; what no cloth reaches is left out there. */
     private static List<Document> cards(ShopNeeds needs, Paper paper) {
         List<Document> out = new ArrayList<>(ClothCards.of(paper, needs));
-        ObjectNode file = JsonMapper.builder().build().createObjectNode();
+        ObjectNode file = Json.node();
         ObjectNode cards = file.putObject("clothCards");
         step(cards.putObject("across"), needs.across());
         step(cards.putObject("along"), needs.along());
         cards.put("areal", Numbers.share(needs.areal()));
         cards.put("source", needs.source());
         needs.lengths().ifPresent(l -> widths(file.putArray("buy"), l.widths()));
-        out.add(new Document(
-                NUMBERS, "cloth needs", 1, (file.toPrettyString() + "\n").getBytes(StandardCharsets.UTF_8)));
+        out.add(new Document(NUMBERS, "cloth needs", 1, Json.bytes(file)));
         return out;
     }
 
@@ -107,7 +104,7 @@ public final class ClothNeeds {
         for (ClothWidths.Row row : widths.rows()) {
             ObjectNode one = out.addObject();
             one.put("usableWidth", Numbers.mm(row.width()));
-            one.put("source", row.own() ? "the make's cloth" : "common width, no source");
+            one.put("source", words(row.own() ? Tell.said("needs.own-cloth") : Tell.said("needs.common-width")));
             row.oneWay().ifPresent(b -> bought(one.putObject("oneWay"), b));
             row.turned().ifPresent(b -> bought(one.putObject("turned"), b));
         }
@@ -117,6 +114,11 @@ public final class ClothNeeds {
         out.put("lay", Numbers.mm(b.length()))
                 .put("needed", Numbers.mm(b.needed()))
                 .put("buy", Numbers.mm(b.bought()));
+    }
+
+    /** There are no lengths in them. */
+    private static String words(Said said) {
+        return Voice.plain().say(said);
     }
 
     private static void step(ObjectNode out, ShopNeeds.Step step) {
@@ -131,7 +133,8 @@ public final class ClothNeeds {
         ClothNeeds trials = new ClothNeeds(unread(make), body.orElseThrow(), own(make), make);
         trials.pattern(MOST, AMPLE, findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(
+                    findings.all().stream().map(f -> f.in(make.unit())).toList());
         }
         return trials.needs();
     }
@@ -154,7 +157,7 @@ public final class ClothNeeds {
         String whom = make.wearer().isEmpty() ? make.name() : make.wearer() + ", " + make.name();
         return new ShopNeeds(
                 whom,
-                "the fit check of this program, tried with cloths of 5 to 150 %" + (asMedium ? AS_MEDIUM : ""),
+                words(asMedium ? Tell.said("needs.tried-as-medium") : Tell.said("needs.tried")),
                 new ShopNeeds.Step(easy, goes),
                 along,
                 areal(across, along.yes().orElse(AMPLE)),
@@ -237,7 +240,7 @@ public final class ClothNeeds {
     private List<String> because(double across, double along) {
         return fit(across, along).stream()
                 .flatMap(f -> f.openings().stream())
-                .map(o -> String.format(Locale.ROOT, "%s asks %.0f %% across.", o.opening().word(), 100 * o.needed()))
+                .map(o -> words(Tell.said("needs.asks", o.opening().said(), Part.share(o.needed()))))
                 .toList();
     }
 

@@ -56,9 +56,7 @@ public record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdic
 
     /** The one that says the same with other numbers; else one about the same place that is milder or worse. */
     private static Optional<Verdict> twin(Verdict v, List<Verdict> others) {
-        Optional<Verdict> same = others.stream()
-                .filter(v::saysTheSame)
-                .findFirst();
+        Optional<Verdict> same = others.stream().filter(v::saysTheSame).findFirst();
         return same.isPresent()
                 ? same
                 : others.stream()

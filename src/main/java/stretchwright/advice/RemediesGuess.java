@@ -29,14 +29,14 @@ final class RemediesGuess {
         Style style = make.style();
         ChangeSteps steps = new ChangeSteps(make.unit());
         return switch (lever.way()) {
-            case MORE_ACROSS -> more(v, before, fabric.stretchAcross()).orElse(lever.most());
-            case MORE_ALONG -> more(v, before, fabric.stretchAlong()).orElse(lever.most());
+            case MORE_ACROSS -> more(v, before, fabric.test().stretchAcross()).orElse(lever.most());
+            case MORE_ALONG -> more(v, before, fabric.test().stretchAlong()).orElse(lever.most());
             case WIDER -> {
-                double mm = missing(v.place(), before, fabric.stretchAcross());
+                double mm = missing(v.place(), before, fabric.test().stretchAcross());
                 yield mm > 0 ? steps.reaching(mm) : lever.most();
             }
             case RECOVERING ->
-                (int) Math.ceil(RECOVERY - 100 * fabric.recovery().orElse(1));
+                (int) Math.ceil(RECOVERY - 100 * fabric.test().recovery().orElse(1));
             case LOWER_BAND -> steps.reaching(style.bandHeight() - style.dropBelowWaist() - HIGHEST_BAND);
             case OTHER -> lever.most();
         };

@@ -79,8 +79,7 @@ public record MeasureGuide(
                                 : Tell.said("guide.tolerance", within))
                 + line(
                         voice,
-                        iso.map(term -> Tell.said("guide.iso", Part.text(term)))
-                                .orElse(Tell.said("guide.no-iso")));
+                        iso.map(term -> Tell.said("guide.iso", Part.text(term))).orElse(Tell.said("guide.no-iso")));
     }
 
     private static String line(Voice voice, Said said) {

@@ -36,7 +36,7 @@ public final class Measuring {
         boolean taken = TakenCheck.pass(measured, findings);
         Findings aboutLegs = new Findings("");
         Map<Measure, Double> judged = LegCheck.judged(measured, aboutLegs);
-        aboutLegs.all().forEach(f -> findings.add(f.key(), f.problem(), f.remedy()));
+        aboutLegs.all().forEach(f -> findings.add(f.key(), f.wrong(), f.right()));
         boolean plausible = Plausibility.check(measured.figure(), measured.age(), judged, findings);
         if (!taken || !plausible || !aboutLegs.isEmpty() || !TakenCheck.legsInOrder(measured, findings)) {
             return Optional.empty();
@@ -121,17 +121,14 @@ public final class Measuring {
         JointNormal.Expected expected = others.people().expect(others.logs());
         double mm = Math.exp(expected.logs()[Measure.WAIST_GIRTH.ordinal()]);
         double spread = mm * expected.spreads()[Measure.WAIST_GIRTH.ordinal()];
-        Said message = Tell.said(
-                "doubt.trouser-top", Part.length(hip), Part.number(hip / waist, 2), Part.length(waist));
+        Said message =
+                Tell.said("doubt.trouser-top", Part.length(hip), Part.number(hip / waist, 2), Part.length(waist));
         return Optional.of(new Doubt(Measure.WAIST_GIRTH, mm, spread, message));
     }
 
     private static Doubt doubt(AtOdds.Odd odd) {
         Said message = Tell.said(
-                "doubt.unusual",
-                odd.measure().said(),
-                Part.length(odd.mm()),
-                Tell.range(odd.expected(), odd.spread()));
+                "doubt.unusual", odd.measure().said(), Part.length(odd.mm()), Tell.range(odd.expected(), odd.spread()));
         return new Doubt(odd.measure(), odd.expected(), odd.spread(), message);
     }
 

@@ -62,7 +62,8 @@ public record NextMeasure(Measure measure, Said why, double narrows) {
         Value value = body.value(measure);
         List<Part> others = new ArrayList<>();
         Arrays.stream(Measure.values())
-                .filter(m -> m != measure && DECISIVE.contains(m) && body.values().containsKey(m) && !body.isGiven(m))
+                .filter(m ->
+                        m != measure && DECISIVE.contains(m) && body.values().containsKey(m) && !body.isGiven(m))
                 .filter(m -> then[m.ordinal()] < 0.9 * now[m.ordinal()])
                 .forEach(m -> others.add(Tell.said(
                         "next.other",

@@ -18,10 +18,15 @@ public record PoseLength(Course course, double standing, double inPose) {
 
     /** Where the tape runs. */
     public enum Course {
-        BACK_TO_FRONT("back waist to front waist", Tell.said("course.back-to-front"), Tell.said("course.back-to-front-how")),
+        BACK_TO_FRONT(
+                "back waist to front waist", Tell.said("course.back-to-front"), Tell.said("course.back-to-front-how")),
         THIGH_TO_SHIN("top of thigh to shin", Tell.said("course.thigh-to-shin"), Tell.said("course.thigh-to-shin-how")),
-        WAIST_TO_KNEE("front waist to kneecap", Tell.said("course.waist-to-knee"), Tell.said("course.waist-to-knee-how")),
-        ANKLE_TO_ANKLE("inner ankle to inner ankle", Tell.said("course.ankle-to-ankle"), Tell.said("course.ankle-to-ankle-how"));
+        WAIST_TO_KNEE(
+                "front waist to kneecap", Tell.said("course.waist-to-knee"), Tell.said("course.waist-to-knee-how")),
+        ANKLE_TO_ANKLE(
+                "inner ankle to inner ankle",
+                Tell.said("course.ankle-to-ankle"),
+                Tell.said("course.ankle-to-ankle-how"));
 
         private final String word;
         private final Said said;

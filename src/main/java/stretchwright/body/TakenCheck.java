@@ -122,10 +122,7 @@ final class TakenCheck {
     }
 
     private void noLength(Side side, Measure measure, double mm) {
-        report(
-                key(side, measure),
-                Tell.said("measure.no-length", Tell.taken(mm)),
-                Tell.said("leg.no-length-help"));
+        report(key(side, measure), Tell.said("measure.no-length", Tell.taken(mm)), Tell.said("leg.no-length-help"));
     }
 
     private static boolean usable(double mm) {

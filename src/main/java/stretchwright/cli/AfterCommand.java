@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
@@ -19,31 +20,24 @@ import stretchwright.wearing.WearingJson;
 import stretchwright.wearing.WearingLines;
 
 /** What to change after the garment was worn. */
-@Command(
-        name = "after",
-        description =
-                "After wearing: from what the garment does to one bounded change of the next one. Without a symptom it"
-                        + " lists those it knows.")
+@Command(name = "after")
 final class AfterCommand extends Task {
-    @Parameters(paramLabel = "MAKE", index = "0", description = "Make file (YAML or JSON).")
+    @Parameters(paramLabel = "MAKE", index = "0", descriptionKey = "make")
     private String file = "";
 
-    @Parameters(paramLabel = "SYMPTOM", index = "1..*", arity = "0..*", description = "Such as \"band slides down\".")
+    @Parameters(paramLabel = "SYMPTOM", index = "1..*", arity = "0..*", descriptionKey = "symptom")
     private List<String> said = List.of();
 
-    @Option(names = "--answer", paramLabel = "yes|no", description = "To the question that some symptoms need.")
+    @Option(names = "--answer", paramLabel = "yes|no")
     private @Nullable String answer;
 
-    @Option(
-            names = "--date",
-            paramLabel = "DATE",
-            description = "Of the try-on, such as 2026-01-31; today if left out.")
+    @Option(names = "--date", paramLabel = "DATE")
     private @Nullable String date;
 
-    @Option(names = "--write", description = "Write the change into the make file, at the end of its history.")
+    @Option(names = "--write")
     private boolean write;
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Write the changed make file here; a new file.")
+    @Option(names = "--out", paramLabel = "FILE")
     private @Nullable String out;
 
     private final Jobs jobs;
@@ -96,7 +90,10 @@ final class AfterCommand extends Task {
         json(console, WearingJson.symptoms());
         if (!console.json()) {
             Wearing.symptoms()
-                    .forEach(s -> console.print(s + (Wearing.question(s).isPresent() ? "  (asks)" : "") + "\n"));
+                    .forEach(s -> console.print((Wearing.question(s).isPresent()
+                                    ? Voice.plain().say(Tell.said("after.asks", Part.text(s)))
+                                    : s)
+                            + "\n"));
         }
     }
 
@@ -108,7 +105,7 @@ final class AfterCommand extends Task {
 
     private boolean onePlace(Findings findings) {
         if (write && out != null) {
-            findings.add("--write", "and --out name two places to write.", "Keep one of them.");
+            findings.add("--write", Tell.said("after.two-places"), Tell.said("after.keep-one"));
         }
         return findings.isEmpty();
     }
@@ -122,15 +119,12 @@ final class AfterCommand extends Task {
         Optional<Said> question = Wearing.question(symptom);
         if (answer != null && !List.of("yes", "no").contains(answer)) {
             findings.add(
-                    "--answer", "\"" + answer + "\" is neither yes nor no.", "Write --answer yes, or --answer no.");
+                    "--answer", Tell.said("after.yes-or-no", Tell.quoted(answer)), Tell.said("after.write-answer"));
         } else if (question.isPresent() && answer == null) {
-            console.tell(Voice.plain().say(question.get()));
-            findings.add(
-                    "--answer",
-                    "is missing: " + Voice.plain().say(question.get()),
-                    "Ask again with --answer yes, or --answer no.");
+            console.tell(question.get());
+            findings.add("--answer", Tell.said("after.answer-missing", question.get()), Tell.said("after.ask-again"));
         } else if (question.isEmpty() && answer != null) {
-            findings.add("--answer", "answers nothing: this symptom has one cure.", "Leave it out.");
+            findings.add("--answer", Tell.said("after.answers-nothing"), Tell.said("after.leave-out"));
         }
         return findings.isEmpty();
     }
@@ -139,7 +133,7 @@ final class AfterCommand extends Task {
     private Optional<String> written(Wearing wearing, String text, Findings findings, Console console)
             throws IOException {
         if (!write && out == null) {
-            console.tell("  not written: --write puts it into " + file + ", --out FILE into a new file");
+            console.tell("  " + Voice.plain().say(Tell.said("after.not-written", Part.text(file))));
             return Optional.empty();
         }
         Optional<String> now = wearing.written(text, findings);
@@ -152,7 +146,7 @@ final class AfterCommand extends Task {
         if (!done) {
             return Optional.empty();
         }
-        console.tell("  written   " + name);
+        console.about(WearingLines.COLUMN, Tell.said("label.written"), Part.text(name));
         return Optional.of(name);
     }
 }

@@ -22,15 +22,14 @@ final class AfterFile {
         Path target = Path.of(named).toRealPath();
         boolean posix = target.getFileSystem().supportedFileAttributeViews().contains("posix");
         if (!Files.isWritable(target) || (posix && locked(Files.getPosixFilePermissions(target)))) {
-            findings.add(
-                    "--write", "the file may not be written.", "Change its permissions, or name a new one by --out.");
+            findings.add("--write", Tell.said("after.locked"), Tell.said("after.locked-help"));
             return false;
         }
         Path aside;
         try {
             aside = Files.createTempFile(target.resolveSibling("."), ".after", ".yaml");
         } catch (AccessDeniedException e) {
-            findings.add("--write", "its folder may not be written to.", "Name a new file elsewhere by --out.");
+            findings.add("--write", Tell.said("after.folder-locked"), Tell.said("after.folder-locked-help"));
             return false;
         }
         try {
@@ -42,7 +41,7 @@ final class AfterFile {
             Files.move(aside, target, StandardCopyOption.REPLACE_EXISTING);
             return true;
         } catch (IOException e) {
-            findings.add("--write", "the file cannot be written: " + Reason.of(e) + ".", "It is as it was.");
+            findings.add("--write", Tell.said("after.cannot", Reason.of(e)), Tell.said("after.as-it-was"));
             return false;
         } finally {
             Files.deleteIfExists(aside);
@@ -68,13 +67,13 @@ final class AfterFile {
             }
             return true;
         } catch (FileAlreadyExistsException e) {
-            findings.add("--out", "\"" + named + "\" is there already.", "Name a new file.");
+            findings.add("--out", Tell.said("after.there", Tell.quoted(named)), Tell.said("after.new-file"));
         } catch (NoSuchFileException e) {
-            findings.add("--out", "there is no folder for \"" + named + "\".", "Make the folder first.");
+            findings.add("--out", Tell.said("after.no-folder", Tell.quoted(named)), Tell.said("after.make-folder"));
         } catch (AccessDeniedException e) {
-            findings.add("--out", "\"" + named + "\" may not be written.", "Name another file.");
+            findings.add("--out", Tell.said("after.not-allowed", Tell.quoted(named)), Tell.said("after.another"));
         } catch (InvalidPathException | IOException e) {
-            findings.add("--out", "cannot be written: " + Reason.of(e) + ".", "Name another file.");
+            findings.add("--out", Tell.said("folder.cannot-write", Reason.of(e)), Tell.said("after.another"));
         }
         return false;
     }

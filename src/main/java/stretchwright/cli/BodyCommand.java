@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -16,34 +15,24 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.many.BodyCheck;
 import stretchwright.many.BodyTable;
 
 /** Judges measures before anything is drafted: one wearer, or a table of many; or tells how to measure. */
-@Command(
-        name = "body",
-        description = "Shows each measure beside what the others let expect, estimates the missing ones and draws the"
-                + " body to scale. FILE is a make file (only unit and wearer are looked at) or a table (.csv) with a"
-                + " header row of terms and one body a row.")
+@Command(name = "body")
 final class BodyCommand extends Task {
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "0..1",
-            description = "Make file (YAML or JSON), or a table ending in .csv.")
+    @Parameters(paramLabel = "FILE", arity = "0..1", descriptionKey = "file")
     private String file = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where to write body.svg and body.json, or bodies.csv: a new folder, an empty one, or one"
-                    + " this program wrote (it is replaced). A table needs it, or --json.")
+    @Option(names = "--out", paramLabel = "DIR")
     private @Nullable String out;
 
-    @Option(names = "--unit", paramLabel = "U", description = "Of a table's bare numbers: mm, cm or in.")
+    @Option(names = "--unit", paramLabel = "U")
     private @Nullable String unit;
 
-    @Option(names = "--guide", description = "Tell how to take every measure, and stop.")
+    @Option(names = "--guide")
     private boolean guide;
 
     BodyCommand(Commands root) {
@@ -59,9 +48,9 @@ final class BodyCommand extends Task {
         }
         boolean table = file.toLowerCase(Locale.ROOT).endsWith(".csv");
         if (file.isEmpty() || table && out == null && !console.json()) {
-            throw new CommandLine.ParameterException(
+            throw new Arguments(
                     line(),
-                    file.isEmpty() ? "Missing required parameter: 'FILE'" : "A table needs --out=DIR or --json");
+                    file.isEmpty() ? Tell.said("args.missing", Part.text("FILE")) : Tell.said("args.table-out"));
         }
         List<Finding> wrong = new ArrayList<>();
         Findings aboutOut = new Findings(String.valueOf(out));
@@ -104,8 +93,10 @@ final class BodyCommand extends Task {
             console.print(table.json());
         }
         console.findings(table.findings());
-        console.tell(
-                table.good().size() + " bodies written, " + table.findings().size() + " findings");
+        console.tell(Tell.said(
+                "body.written",
+                Part.count(table.good().size()),
+                Part.count(table.findings().size())));
         return table.findings().isEmpty() ? Exit.DONE : Exit.INPUT;
     }
 

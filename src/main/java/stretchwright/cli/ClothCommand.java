@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -17,25 +16,15 @@ import stretchwright.intake.MakeFile;
 import stretchwright.print.kit.Paper;
 
 /** The cards to test a cloth with. */
-@Command(
-        name = "cloth",
-        description =
-                "Writes a card to test a cloth with at home and one to take to the shop. With a make file the shop"
-                        + " card asks what that wearer and style need; without one, what is usual.")
+@Command(name = "cloth")
 final class ClothCommand extends Task {
-    @Parameters(paramLabel = "MAKE", arity = "0..1", description = "Make file (YAML or JSON).")
+    @Parameters(paramLabel = "MAKE", arity = "0..1", descriptionKey = "make")
     private String file = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description =
-                    "Where to write cloth-test-card.pdf and shop-card.pdf: a new folder, an empty one, or one this"
-                            + " program wrote (it is replaced).")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
-    @Option(names = "--paper", paramLabel = "P", defaultValue = "A4", description = "A4 (usual) or Letter.")
+    @Option(names = "--paper", paramLabel = "P", defaultValue = "A4")
     private String paper = "A4";
 
     private final Jobs jobs;
@@ -50,7 +39,7 @@ final class ClothCommand extends Task {
         Optional<Paper> sheet =
                 Paper.of(paper).filter(p -> List.of("A4", "Letter").contains(p.name()));
         if (sheet.isEmpty()) {
-            throw new CommandLine.ParameterException(line(), "--paper is A4 or Letter, not \"" + paper + "\"");
+            throw new Arguments(line(), Tell.said("args.paper", Tell.quoted(paper)));
         }
         Console console = console();
         Findings aboutOut = new Findings(out);
@@ -63,8 +52,7 @@ final class ClothCommand extends Task {
                 if (console.json()) {
                     console.print(ClothNeeds.json(cards.get()));
                 }
-                console.tell(
-                        "cloth-test-card.pdf and shop-card.pdf written; print them at 100 % and measure the squares");
+                console.tell(Tell.said("cloth.written"));
                 return Exit.DONE;
             }
         } catch (BadInput e) {

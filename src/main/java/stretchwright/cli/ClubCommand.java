@@ -19,57 +19,39 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClubClock;
 import stretchwright.lay.SearchWork;
 import stretchwright.lay.nest.Effort;
 import stretchwright.lay.nest.LayClock;
+import stretchwright.make.Made;
 import stretchwright.many.Club;
 
 /** Many makes laid together on one roll. */
-@Command(
-        name = "club",
-        description = "Lays many makes of the same cloth together on one roll, on tables of a given length where there"
-                + " are some, and writes club.json, a drawing of each table and club.pdf.")
+@Command(name = "club")
 final class ClubCommand extends Task {
     /** Of a table, mm; limits of our own. */
     private static final double SHORTEST_TABLE = 200;
 
     private static final double LONGEST_TABLE = 100_000;
 
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "1..*",
-            description = "Make files (YAML or JSON), 60 at most; a file given twice is two pairs.")
+    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "file")
     private String[] files = {};
 
-    @Option(
-            names = "--table",
-            paramLabel = "LENGTH",
-            description =
-                    "Length of the cutting table with its unit, such as \"3 m\"; each pair is cut whole on one table."
-                            + " Left out: one spread.")
+    @Option(names = "--table", paramLabel = "LENGTH")
     private @Nullable String table;
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            defaultValue = "10",
-            description =
-                    "How long to look for shorter lays, all tables together (default: ${DEFAULT-VALUE}); 0: the first"
-                            + " lays are taken.")
+    @Option(names = "--seconds", paramLabel = "S", defaultValue = "10")
     private double seconds;
 
     @Mixin
     private SearchOptions search = new SearchOptions();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     private final Jobs jobs;
@@ -114,11 +96,14 @@ final class ClubCommand extends Task {
         if (files.length > Club.MOST) {
             findings.add(
                     "FILE",
-                    files.length + " files are more than one lay takes.",
-                    "Give up to " + Club.MOST + ", and lay the others apart.");
+                    Tell.said("files.many", Part.count(files.length)),
+                    Tell.said("files.most", Part.count(Club.MOST)));
         }
         if (!(seconds >= 0 && seconds <= SearchOptions.LONGEST)) {
-            findings.add("--seconds", seconds + " seconds cannot be.", "Give 0 to 86400.");
+            findings.add(
+                    "--seconds",
+                    Tell.said("seconds.more", Part.text(Double.toString(seconds))),
+                    Tell.said("seconds.give-none"));
         }
         search.check(findings);
         return table == null ? OptionalDouble.empty() : table(table, findings);
@@ -126,13 +111,13 @@ final class ClubCommand extends Task {
 
     private static OptionalDouble table(String words, Findings findings) {
         OptionalDouble mm = Quantities.length(words, Unit.MM);
-        String example = "Write it with its unit: \"3 m\", \"120 in\".";
+        Said example = Tell.said("table.write");
         if (mm.isEmpty()) {
-            findings.add("--table", "\"" + words + "\" is not a length.", example);
+            findings.add("--table", Tell.said("table.is-not", Tell.quoted(words)), example);
         } else if (Quantities.number(words).isPresent()) {
-            findings.add("--table", "\"" + words + "\" has no unit.", example);
+            findings.add("--table", Tell.said("table.no-unit", Tell.quoted(words)), example);
         } else if (!(mm.getAsDouble() >= SHORTEST_TABLE && mm.getAsDouble() <= LONGEST_TABLE)) {
-            findings.add("--table", "\"" + words + "\" is no length of a table.", "Allowed is 20 cm to 100 m.");
+            findings.add("--table", Tell.said("table.none", Tell.quoted(words)), Tell.said("table.allowed"));
         } else {
             return mm;
         }
@@ -154,7 +139,7 @@ final class ClubCommand extends Task {
         folder.write(documents);
         club.stopLines().forEach(console::warn);
         club.summary().forEach(console::tell);
-        console.tell("  files          " + out);
+        console.about(Made.COLUMN, Tell.said("label.files"), Part.text(out));
         if (console.json()) {
             console.print(new String(documents.get(0).bytes(), StandardCharsets.UTF_8));
         }

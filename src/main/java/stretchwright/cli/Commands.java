@@ -7,6 +7,7 @@ import java.nio.file.FileSystemException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.ResourceBundle;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,40 +16,29 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 import stretchwright.ground.BadInput;
-import stretchwright.report.Program;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
+import stretchwright.ground.Wording;
+import stretchwright.report.Program;
 
 /** The command door: which commands there are, what they share, and what happens when something goes wrong. */
 @Command(
         name = "stretchwright",
         mixinStandardHelpOptions = true,
         versionProvider = Commands.Version.class,
-        synopsisSubcommandLabel = "COMMAND",
-        description = "From body, fabric and boot to a checked, printable pattern for stretch leggings.",
-        footer = {
-            "",
-            "Exit codes: 0 done; 1 a fault of the program; 2 the input is wrong (each finding on one line),",
-            "or the output cannot be written; 3 the garment cannot work as asked (the files are written all the same).",
-            "The make file and the report are described in docs/formats.md."
-        })
+        synopsisSubcommandLabel = "COMMAND")
 public final class Commands implements Callable<Integer> {
-    @Option(
-            names = "--quiet",
-            scope = ScopeType.INHERIT,
-            description = "Say only what is wrong and what stops the garment from working.")
+    private static final String HELP = "stretchwright.cli.help.words";
+
+    @Option(names = "--quiet", scope = ScopeType.INHERIT)
     private boolean quiet;
 
-    @Option(
-            names = "--json",
-            scope = ScopeType.INHERIT,
-            description = "Print the report to standard output and nothing else there; several make files give one"
-                    + " array. Progress and messages go to standard error.")
+    @Option(names = "--json", scope = ScopeType.INHERIT)
     private boolean json;
 
-    @Option(
-            names = "--trace",
-            scope = ScopeType.INHERIT,
-            description = "After a fault of the program, print where it happened.")
+    @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
     @Spec
@@ -111,15 +101,22 @@ public final class Commands implements Callable<Integer> {
         line.addSubcommand("after", new AfterCommand(this, jobs));
         line.addSubcommand("survey", new SurveyCommand(this));
         door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(this, d)));
+        help(line, ResourceBundle.getBundle(HELP, Voice.language(), Wording.ONLY_THAT_LANGUAGE));
         line.setExpandAtFiles(false); // a file may be called @name
         line.setParameterExceptionHandler((e, a) -> wrongArguments(e));
         line.setExecutionExceptionHandler((e, c, r) -> wentWrong(e));
         return line;
     }
 
+    /** The help's sentences, for every command. */
+    private static void help(CommandLine line, ResourceBundle sentences) {
+        line.setResourceBundle(sentences);
+        line.getSubcommands().values().forEach(sub -> help(sub, sentences));
+    }
+
     /** What was to be printed and is lost is told, whatever else went well. */
-    private int ended(int code, Optional<String> lost) {
-        lost.ifPresent(why -> err.println("stretchwright: standard output cannot be written: " + why + "."));
+    private int ended(int code, Optional<Part> lost) {
+        lost.ifPresent(why -> err.println(Voice.plain().say(Tell.said("lost.output", why))));
         return lost.isPresent() && (code == Exit.DONE || code == Exit.CANNOT_WORK) ? Exit.INPUT : code;
     }
 
@@ -146,8 +143,7 @@ public final class Commands implements Callable<Integer> {
 
     private int wrongArguments(CommandLine.ParameterException e) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
-        String problem = String.valueOf(e.getMessage()).replaceAll("\\s+", " ");
-        err.println("stretchwright: " + problem + ". See: " + command + " --help");
+        console().warn(Tell.said("args.see", Arguments.wrong(e), Part.text(command)));
         return Exit.INPUT;
     }
 
@@ -157,23 +153,29 @@ public final class Commands implements Callable<Integer> {
             return Exit.INPUT;
         }
         if (e instanceof IOException outside && Reason.isOutside(outside)) {
-            err.println("stretchwright: " + place(outside) + "cannot be read or written: " + Reason.of(outside) + ".");
+            console().warn(cannot(outside));
             return Exit.INPUT;
         }
         if (e instanceof OutFolder.Interrupted) {
             return Exit.INTERRUPTED;
         }
         String what = String.valueOf(e.getMessage()).replaceAll("\\s+", " ");
-        err.println("stretchwright: a fault of the program: " + e.getClass().getSimpleName() + ": " + what
-                + (trace ? "" : " (the same command with --trace shows where)"));
+        Part fault = Part.text(e.getClass().getSimpleName());
+        console()
+                .warn(
+                        trace
+                                ? Tell.said("fault.program", fault, Part.text(what))
+                                : Tell.said("fault.trace", fault, Part.text(what)));
         if (trace) {
             e.printStackTrace(err);
         }
         return Exit.FAULT;
     }
 
-    private static String place(IOException e) {
-        return e instanceof FileSystemException file && file.getFile() != null ? file.getFile() + " " : "a file ";
+    private static Said cannot(IOException e) {
+        return e instanceof FileSystemException file && file.getFile() != null
+                ? Tell.said("outside.file", Part.text(file.getFile()), Reason.of(e))
+                : Tell.said("outside.some-file", Reason.of(e));
     }
 
     /** For --version. */

@@ -15,24 +15,15 @@ import stretchwright.make.Made;
 import stretchwright.many.Compare;
 
 /** Two makes side by side. */
-@Command(
-        name = "compare",
-        description =
-                "Compares two makes (two fabrics, two bodies or two styles): what differs in the inputs, the pattern,"
-                        + " cloth, time and fit, as a table; and a drawing with the pieces over each other.")
+@Command(name = "compare")
 final class CompareCommand extends Task {
-    @Parameters(paramLabel = "A", index = "0", description = "Make file (YAML or JSON).")
+    @Parameters(paramLabel = "A", index = "0", descriptionKey = "a")
     private String first = "";
 
-    @Parameters(paramLabel = "B", index = "1", description = "The other one.")
+    @Parameters(paramLabel = "B", index = "1", descriptionKey = "b")
     private String second = "";
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Where to write compare.svg and compare.json: a new folder, an empty one, or one this program"
-                    + " wrote (it is replaced).")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     private final Jobs jobs;

@@ -7,11 +7,16 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** Whether a folder may be written or replaced, and why not. */
 final class FolderCheck {
     /** Of a name, as most disks have it. */
     private static final int MOST_BYTES = 255;
+
+    /** Of what others wrote, so many are named. */
+    private static final int NAMED = 3;
 
     private FolderCheck() {}
 
@@ -20,28 +25,26 @@ final class FolderCheck {
      *
      * @param longest the longest name that writing needs beside it
      */
-    static Optional<String> wrongWith(Path target, Path longest) throws IOException {
+    static Optional<Said> wrongWith(Path target, Path longest) throws IOException {
         Path parent = target.getParent();
         if (parent == null) {
-            return Optional.of("is the root of the file system.");
+            return Optional.of(Tell.said("folder.root"));
         }
         if (isTooLong(longest) || isTooLong(target)) {
-            return Optional.of("has a name that is too long.");
+            return Optional.of(Tell.said("folder.long"));
         }
         if (Files.exists(target)) {
             return wrongWithExisting(target);
         }
         if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            return Optional.of("is a link that leads nowhere.");
+            return Optional.of(Tell.said("folder.link"));
         }
         for (Path above = parent; above != null; above = above.getParent()) {
             if (Files.isDirectory(above)) {
-                return Files.isWritable(above)
-                        ? Optional.empty()
-                        : Optional.of("lies in a folder that may not be written.");
+                return Files.isWritable(above) ? Optional.empty() : Optional.of(Tell.said("folder.in-locked"));
             }
             if (Files.exists(above, LinkOption.NOFOLLOW_LINKS)) {
-                return Optional.of("lies inside " + above.getFileName() + ", which is a file.");
+                return Optional.of(Tell.said("folder.in-file", Part.text(String.valueOf(above.getFileName()))));
             }
         }
         return Optional.empty();
@@ -56,22 +59,22 @@ final class FolderCheck {
         return false;
     }
 
-    private static Optional<String> wrongWithExisting(Path target) throws IOException {
+    private static Optional<Said> wrongWithExisting(Path target) throws IOException {
         if (!Files.isDirectory(target)) {
-            return Optional.of("is a file, not a folder.");
+            return Optional.of(Tell.said("folder.file"));
         }
         if (Path.of("").toRealPath().startsWith(target)) {
-            return Optional.of("is the folder you are working in, or one above it.");
+            return Optional.of(Tell.said("folder.working"));
         }
         if (!Files.isWritable(target) || !Files.isWritable(target.resolveSibling("."))) {
-            return Optional.of("may not be written.");
+            return Optional.of(Tell.said("folder.locked"));
         }
         List<String> foreign = OwnFiles.foreignIn(target);
         if (foreign.isEmpty()) {
             return Optional.empty();
         }
-        String some = String.join(", ", foreign.subList(0, Math.min(3, foreign.size())));
+        Part some = Tell.words(foreign.subList(0, Math.min(NAMED, foreign.size())));
         return Optional.of(
-                "holds what this program did not write (" + some + (foreign.size() > 3 ? ", ..." : "") + ").");
+                foreign.size() > NAMED ? Tell.said("folder.foreign-more", some) : Tell.said("folder.foreign", some));
     }
 }

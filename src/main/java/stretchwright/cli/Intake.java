@@ -12,10 +12,14 @@ import java.util.Optional;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 
 /** Reads files that a person named; never more than the limit, whatever stands behind the name. */
 final class Intake {
+    private static final int MEGABYTE = 1024 * 1024;
+
     private Intake() {}
 
     /** The make in a file, or empty and what is wrong with it. */
@@ -36,7 +40,7 @@ final class Intake {
         try {
             Path path = Path.of(named);
             if (Files.isDirectory(path)) {
-                findings.add("", "is a folder.", "Name the file inside it.");
+                findings.add("", Tell.said("file.folder"), Tell.said("file.inside"));
                 return Optional.empty();
             }
             try (InputStream in = Files.newInputStream(path)) {
@@ -45,14 +49,16 @@ final class Intake {
                     return Optional.of(bytes);
                 }
             }
-            String size = limit >= 1024 * 1024 ? limit / (1024 * 1024) + " MB" : limit + " bytes";
-            findings.add("", "the file is larger than " + size + "; it was not read.", "Is it the right file?");
+            Said large = limit >= MEGABYTE
+                    ? Tell.said("file.large-mb", Part.count(limit / MEGABYTE))
+                    : Tell.said("file.large-bytes", Part.count(limit));
+            findings.add("", large, Tell.said("file.right"));
         } catch (NoSuchFileException e) {
-            findings.add("", "there is no such file.", "Look at the spelling and the folder.");
+            findings.add("", Tell.said("file.none"), Tell.said("file.spelling"));
         } catch (AccessDeniedException e) {
-            findings.add("", "the file may not be read.", "Change its permissions.");
+            findings.add("", Tell.said("file.not-allowed"), Tell.said("file.permissions"));
         } catch (InvalidPathException | IOException e) {
-            findings.add("", "the file cannot be read: " + Reason.of(e) + ".", "");
+            findings.add("", Tell.said("file.cannot", Reason.of(e)), Said.NOTHING);
         }
         return Optional.empty();
     }

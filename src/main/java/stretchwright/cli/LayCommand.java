@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -13,41 +12,35 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
+import stretchwright.ground.Voice;
 import stretchwright.lay.nest.Effort;
 import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.lay.nest.StripLay;
 import stretchwright.lay.nest.StripResult;
+import stretchwright.make.Made;
 
 /** Lays a plain layout instance for a number of seconds. */
-@Command(name = "lay", description = "Lays a plain layout instance on its strip and writes lay.json and lay.svg.")
+@Command(name = "lay")
 final class LayCommand extends Task {
-    @Parameters(paramLabel = "INSTANCE.json", description = "Layout instance, format strip-instance/1.")
+    /** Of a length in units of the instance's own. */
+    private static final int DECIMALS = 4;
+
+    @Parameters(paramLabel = "INSTANCE.json", descriptionKey = "instance")
     private String file = "";
 
-    @Option(
-            names = "--seconds",
-            paramLabel = "S",
-            defaultValue = "10",
-            description = "How long to look for a shorter layout (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--seconds", paramLabel = "S", defaultValue = "10")
     private double seconds;
 
-    @Option(
-            names = "--threads",
-            paramLabel = "T",
-            defaultValue = "2",
-            description = "1 or 2 threads; the layout is the same, only sooner (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--threads", paramLabel = "T", defaultValue = "2")
     private int threads;
 
     @Mixin
     private SearchOptions search = new SearchOptions();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     LayCommand(Commands root) {
@@ -66,11 +59,15 @@ final class LayCommand extends Task {
         Findings aboutArguments = new Findings(out);
         Optional<OutFolder> folder = folder(out, aboutArguments);
         if (!(seconds > 0 && seconds <= SearchOptions.LONGEST)) {
-            aboutArguments.add("--seconds", seconds + " seconds cannot be.", "Give more than 0, at most 86400.");
+            aboutArguments.add(
+                    "--seconds",
+                    Tell.said("seconds.more", Part.text(Double.toString(seconds))),
+                    Tell.said("seconds.give"));
         }
         search.check(aboutArguments);
         if (threads != 1 && threads != 2) {
-            aboutArguments.add("--threads", threads + " threads cannot be.", "Give 1 or 2.");
+            aboutArguments.add(
+                    "--threads", Tell.said("threads.cannot", Part.count(threads)), Tell.said("threads.give"));
         }
         Findings findings = new Findings(file);
         Optional<StripInstance> instance =
@@ -96,14 +93,13 @@ final class LayCommand extends Task {
         files.put("lay.json", json.getBytes(StandardCharsets.UTF_8));
         files.put("lay.svg", StripOutput.svg(instance, result).getBytes(StandardCharsets.UTF_8));
         folder.write(files);
-        console.tell(String.format(
-                Locale.ROOT,
-                "%s: length %.4f on a strip of %s, density %.2f %%",
-                instance.name(),
-                result.length(),
-                instance.stripHeight(),
-                result.density() * 100));
-        console.tell("  files          " + out);
+        console.tell(Tell.said(
+                "lay.done",
+                Part.text(instance.name()),
+                Part.text(Voice.fixed(result.length(), DECIMALS)),
+                Part.text(Double.toString(instance.stripHeight())),
+                Part.share(result.density(), 2)));
+        console.about(Made.COLUMN, Tell.said("label.files"), Part.text(out));
         if (console.json()) {
             console.print(json);
         }
@@ -129,7 +125,11 @@ final class LayCommand extends Task {
 
         private void note(StripResult.Step step) {
             lines.add(new double[] {elapsed(), step.length()});
-            progress.say(String.format(Locale.ROOT, "lay: %.1f s, length %.4f", elapsed(), step.length()));
+            progress.say(Voice.plain()
+                    .say(Tell.said(
+                            "lay.step",
+                            Part.text(Voice.fixed(elapsed(), 1)),
+                            Part.text(Voice.fixed(step.length(), DECIMALS)))));
         }
 
         private double elapsed() {

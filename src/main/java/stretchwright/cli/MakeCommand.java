@@ -19,34 +19,23 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.PrintTerms;
-import stretchwright.print.kit.FileGroup;
+import stretchwright.intake.PrintKeys;
 import stretchwright.make.Made;
+import stretchwright.print.kit.FileGroup;
 
 /** The whole job for each make file. Either all of them are written, or none. */
-@Command(name = "make", description = "Drafts, checks the fit, lays, plans the sewing and writes the printable files.")
+@Command(name = "make")
 final class MakeCommand extends Task {
-    @Parameters(
-            paramLabel = "FILE",
-            arity = "1..*",
-            description = "Make files (YAML or JSON). Several give one sub-folder each, named after the file.")
+    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "file")
     private String[] files = {};
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Where to write: a new folder, an empty one, or one this program wrote (it is replaced).")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
-    @Option(
-            names = "--files",
-            paramLabel = "NAMES",
-            split = ",",
-            description = "Which files to make, such as pattern,lay; all for every one there is. report.json is made always."
-                    + " Left out: what the make file says under print, files, or else what is usual.")
+    @Option(names = "--files", paramLabel = "NAMES", split = ",")
     private List<String> wanted = List.of();
 
     private final Jobs jobs;
@@ -81,8 +70,7 @@ final class MakeCommand extends Task {
     /** Those of the option; empty where it was left out. */
     private Set<FileGroup> groups(List<Finding> wrong) {
         Findings findings = new Findings("make");
-        Set<FileGroup> groups =
-                PrintTerms.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
+        Set<FileGroup> groups = PrintKeys.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());
         return groups;
     }
@@ -152,12 +140,21 @@ final class MakeCommand extends Task {
 
     private void tell(List<Made> made, List<String> places, Console console) {
         for (int i = 0; i < made.size(); i++) {
-            String label = files.length > 1 ? made.get(i).make().file() + ": " : "";
-            made.get(i).verdicts(console.quiet()).forEach(v -> console.warn(label + v));
+            String file = made.get(i).make().file();
+            for (String v : made.get(i).verdicts(console.quiet())) {
+                if (files.length > 1) {
+                    console.warn(Tell.said("labelled", Part.text(file), Part.text(v)));
+                } else {
+                    console.warn(v);
+                }
+            }
         }
         for (int i = 0; i < made.size(); i++) {
             made.get(i).summary().forEach(console::tell);
-            console.tell("  files          " + Path.of(out, places.get(i)));
+            console.about(
+                    Made.COLUMN,
+                    Tell.said("label.files"),
+                    Part.text(Path.of(out, places.get(i)).toString()));
         }
         if (console.json()) {
             List<String> reports = made.stream()

@@ -14,10 +14,9 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
-import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
-import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Said;
 
 /**
  * The folder given with --out: complete or untouched. Everything is first written into a hidden folder beside it; an
@@ -25,10 +24,10 @@ import stretchwright.ground.Findings;
  * holds anything this program did not write is refused, so nothing of anybody else can be lost.
  */
 final class OutFolder {
-    private static final String BUSY = "another run is writing there.";
-    private static final String WAIT = "Wait until it has ended, or name another folder.";
-    private static final String ELSEWHERE = "Name another folder.";
-    private static final String ROOM = "Make room, or name another folder.";
+    private static final Said BUSY = Tell.said("folder.busy");
+    private static final Said WAIT = Tell.said("folder.wait");
+    private static final Said ELSEWHERE = Tell.said("folder.elsewhere");
+    private static final Said ROOM = Tell.said("folder.room");
 
     private final String named;
     private final Path target;
@@ -59,11 +58,11 @@ final class OutFolder {
         try {
             Path target = Path.of(named).toAbsolutePath().normalize();
             OutFolder folder = new OutFolder(named, real(target), before);
-            Optional<String> wrong = folder.whatIsWrong();
-            wrong.ifPresent(problem -> findings.add("--out", problem, "Name a new folder, or one this program wrote."));
+            Optional<Said> wrong = folder.whatIsWrong();
+            wrong.ifPresent(problem -> findings.add("--out", problem, Tell.said("folder.new-or-own")));
             return wrong.isPresent() ? Optional.empty() : Optional.of(folder);
         } catch (InvalidPathException | IOException e) {
-            findings.add("--out", "cannot be used: " + Reason.of(e) + ".", ELSEWHERE);
+            findings.add("--out", Tell.said("folder.cannot-use", Reason.of(e)), ELSEWHERE);
             return Optional.empty();
         }
     }
@@ -76,7 +75,7 @@ final class OutFolder {
             }
             findings.add("--out", BUSY, WAIT);
         } catch (IOException e) {
-            findings.add("--out", "cannot be written: " + Reason.of(e) + ".", ELSEWHERE);
+            findings.add("--out", Tell.said("folder.cannot-write", Reason.of(e)), ELSEWHERE);
         }
         return false;
     }
@@ -112,7 +111,7 @@ final class OutFolder {
         return Files.exists(target) ? target.toRealPath() : target;
     }
 
-    private Optional<String> whatIsWrong() throws IOException {
+    private Optional<Said> whatIsWrong() throws IOException {
         return FolderCheck.wrongWith(target, sibling("new-" + Integer.MAX_VALUE).getFileName());
     }
 
@@ -131,7 +130,7 @@ final class OutFolder {
             if (e instanceof IOException && !Reason.isOutside(e)) {
                 throw e;
             }
-            refuse("cannot be written: " + Reason.of(e) + ".", Reason.isRoom(e) ? ROOM : ELSEWHERE);
+            refuse(Tell.said("folder.cannot-write", Reason.of(e)), Reason.isRoom(e) ? ROOM : ELSEWHERE);
         } finally {
             release();
         }
@@ -147,7 +146,7 @@ final class OutFolder {
                 refuse(BUSY, WAIT);
             }
             recover();
-            whatIsWrong().ifPresent(problem -> refuse(problem, "Name a new folder."));
+            whatIsWrong().ifPresent(problem -> refuse(problem, Tell.said("folder.new")));
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 step("write " + file.getKey(), () -> put(fresh, file.getKey(), file.getValue()));
             }
@@ -219,8 +218,10 @@ final class OutFolder {
         return target.resolveSibling("." + target.getFileName() + ".stretchwright-" + what);
     }
 
-    private void refuse(String problem, String remedy) {
-        throw new BadInput(new Finding(named, "--out", problem, remedy));
+    private void refuse(Said problem, Said remedy) {
+        Findings findings = new Findings(named);
+        findings.add("--out", problem, remedy);
+        findings.throwIfAny();
     }
 
     private void giveUp(Path fresh) {

@@ -6,6 +6,8 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import java.util.Map;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** Why a file or folder could not be had, in plain words. */
 final class Reason {
@@ -14,34 +16,34 @@ final class Reason {
     private static final List<String> ROOM = List.of(FULL, QUOTA);
 
     /** What the system says, where it speaks English, and what that means; otherwise its own words are told. */
-    private static final Map<String, String> MEANS = Map.of(
+    private static final Map<String, Said> MEANS = Map.of(
             FULL,
-            "the disk is full",
+            Tell.said("reason.full"),
             QUOTA,
-            "your share of the disk is used up",
+            Tell.said("reason.quota"),
             "File name too long",
-            "its name is too long",
+            Tell.said("reason.long"),
             "Read-only file system",
-            "the disk may only be read");
+            Tell.said("reason.read-only"));
 
     private Reason() {}
 
     /** Without a full stop. */
-    static String of(Exception e) {
+    static Part of(Exception e) {
         if (e instanceof NoSuchFileException) {
-            return "there is no such place";
+            return Tell.said("reason.no-place");
         }
         if (e instanceof AccessDeniedException) {
-            return "it is not allowed";
+            return Tell.said("reason.not-allowed");
         }
         String said = e instanceof FileSystemException file && file.getReason() != null
                 ? file.getReason()
                 : String.valueOf(e.getMessage());
         return MEANS.entrySet().stream()
                 .filter(known -> said.contains(known.getKey()))
-                .map(Map.Entry::getValue)
+                .<Part>map(Map.Entry::getValue)
                 .findFirst()
-                .orElse(said);
+                .orElse(Part.text(said));
     }
 
     /** Whether room on the disk would help. */

@@ -15,19 +15,10 @@ final class SearchOptions {
     /** Share of the time for exploring; the rest compresses. */
     private static final double EXPLORING = 0.8;
 
-    @Option(
-            names = "--seed",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "Seed of the search (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "1")
     private long seed;
 
-    @Option(
-            names = "--rounds",
-            paramLabel = "E,C",
-            split = ",",
-            description = "Instead of the clock: so many rounds of work to explore and to compress; the same lay every"
-                    + " time. Those that a run of lay tells in lay.json give its lay again.")
+    @Option(names = "--rounds", paramLabel = "E,C", split = ",")
     private int[] rounds = {};
 
     long seed() {
@@ -36,7 +27,7 @@ final class SearchOptions {
 
     void check(Findings findings) {
         if (rounds.length != 0 && (rounds.length != 2 || rounds[0] < 0 || rounds[1] < 0)) {
-            findings.add("--rounds", "these are not two counts of rounds.", "Write for example 400,100.");
+            findings.add("--rounds", Tell.said("rounds.are-not"), Tell.said("rounds.write"));
         }
     }
 

@@ -4,20 +4,16 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** Opens the page on this computer until it is stopped. */
-@Command(
-        name = "serve",
-        description = "Opens the page on this computer (127.0.0.1 only) until it is stopped with Ctrl-C.")
+@Command(name = "serve")
 final class ServeCommand extends Task {
     private static final int HIGHEST_PORT = 65_535;
 
-    @Option(
-            names = "--port",
-            paramLabel = "P",
-            defaultValue = "0",
-            description = "Port of the page; 0 takes any free one (default: ${DEFAULT-VALUE}).")
+    @Option(names = "--port", paramLabel = "P", defaultValue = "0")
     private int port;
 
     private final ServeDoor door;
@@ -31,24 +27,24 @@ final class ServeCommand extends Task {
     public Integer call() throws InterruptedException {
         Console console = console();
         if (port < 0 || port > HIGHEST_PORT) {
-            return refused(console, "there is no port " + port + ".", "Give 1 to 65535, or 0 for any free one.");
+            return refused(console, Tell.said("port.none", Part.text(Integer.toString(port))), Tell.said("port.give"));
         }
         Optional<ServeDoor.Served> served = door.open(port);
         if (served.isEmpty()) {
             return refused(
-                    console,
-                    "port " + port + " cannot be used: another program has it, or it is not allowed.",
-                    "Give another, or leave --port out for any free one.");
+                    console, Tell.said("port.taken", Part.text(Integer.toString(port))), Tell.said("port.other"));
         }
         Runtime.getRuntime().addShutdownHook(new Thread(served.get().stop()));
-        console.warn("Stretchwright is at " + served.get().address() + " - stop it with Ctrl-C");
+        console.warn(Tell.said("serve.at", Part.text(served.get().address())));
         console.err().flush();
         new CountDownLatch(1).await(); // until the process is told to end
         return Exit.DONE;
     }
 
-    private static int refused(Console console, String problem, String remedy) {
-        console.findings(java.util.List.of(new Finding("serve", "--port", problem, remedy)));
+    private static int refused(Console console, Said problem, Said remedy) {
+        Findings findings = new Findings("serve");
+        findings.add("--port", problem, remedy);
+        console.findings(findings.all());
         return Exit.INPUT;
     }
 }

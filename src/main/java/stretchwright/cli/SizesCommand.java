@@ -12,37 +12,25 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 import stretchwright.many.BodyTable;
 import stretchwright.many.Sizes;
-import stretchwright.print.kit.Amounts;
 
 /** The same garment for every body of a table, as one nested pattern. */
-@Command(
-        name = "sizes",
-        description =
-                "Drafts one make for every body of a table (a team, a size chart) and draws the sizes over each other,"
-                        + " point for point. Fabric, boot, style and machines are the make file's; its wearer is left out.")
+@Command(name = "sizes")
 final class SizesCommand extends Task {
-    @Parameters(paramLabel = "MAKE", description = "Make file (YAML or JSON).")
+    @Parameters(paramLabel = "MAKE", descriptionKey = "make")
     private String file = "";
 
-    @Option(
-            names = "--bodies",
-            paramLabel = "TABLE.csv",
-            required = true,
-            description = "The wearers, one a row, as for the body command; 35 at most.")
+    @Option(names = "--bodies", paramLabel = "TABLE.csv", required = true)
     private String bodies = "";
 
-    @Option(names = "--unit", paramLabel = "U", description = "Of the table's bare numbers: mm, cm or in.")
+    @Option(names = "--unit", paramLabel = "U")
     private @Nullable String unit;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Where to write the nest, sizes.csv and grade.csv: a new folder, an empty one, or one"
-                    + " this program wrote (it is replaced).")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     private final Jobs jobs;
@@ -76,6 +64,14 @@ final class SizesCommand extends Task {
         return Exit.INPUT;
     }
 
+    private static Said nested(int count) {
+        return count == 1 ? Tell.said("sizes.size") : Tell.said("sizes.sizes", Part.count(count));
+    }
+
+    private static Said findings(int count) {
+        return count == 1 ? Tell.said("sizes.finding") : Tell.said("sizes.findings", Part.count(count));
+    }
+
     /** Good rows are done though others are broken. */
     private int tell(Sizes sizes, OutFolder folder, Console console) throws IOException {
         List<Document> documents = sizes.documents();
@@ -84,8 +80,10 @@ final class SizesCommand extends Task {
         }
         console.findings(sizes.findings());
         sizes.stopLines().forEach(console::warn);
-        console.tell(Amounts.counted(sizes.count(), "size") + " in the nest, "
-                + Amounts.counted(sizes.findings().size(), "finding"));
+        console.tell(Tell.said(
+                "sizes.counted",
+                nested(sizes.count()),
+                findings(sizes.findings().size())));
         sizes.summary().forEach(console::tell);
         if (console.json() && !documents.isEmpty()) {
             console.print(new String(documents.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));

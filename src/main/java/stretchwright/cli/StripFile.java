@@ -10,8 +10,10 @@ import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.ground.Said;
 import stretchwright.lay.nest.StripInstance;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
@@ -48,31 +50,38 @@ final class StripFile {
         try {
             JsonNode root = JSON.readTree(bytes);
             return root == null || root.isMissingNode()
-                    ? none(findings, "", "the file is empty.", "")
+                    ? none(findings, "", Tell.said("strip.empty"), Said.NOTHING)
                     : new StripFile(findings).instance(root);
         } catch (JacksonException e) {
-            String where =
-                    e.getLocation() == null ? "" : "line " + e.getLocation().getLineNr() + ": ";
-            return none(findings, "", where + "this is not JSON: " + e.getOriginalMessage() + ".", "");
+            Part why = Part.text(e.getOriginalMessage());
+            Said wrong = e.getLocation() == null
+                    ? Tell.said("strip.not-json", why)
+                    : Tell.said(
+                            "strip.not-json-line", Part.count(e.getLocation().getLineNr()), why);
+            return none(findings, "", wrong, Said.NOTHING);
         }
     }
 
-    private static Optional<StripInstance> none(Findings findings, String key, String problem, String remedy) {
+    private static Optional<StripInstance> none(Findings findings, String key, Said problem, Said remedy) {
         findings.add(key, problem, remedy);
         return Optional.empty();
     }
 
     private Optional<StripInstance> instance(JsonNode root) {
         if (!root.isObject() || !root.path("format").asString("").equals(FORMAT)) {
-            return none(findings, "format", "this is not a layout instance.", "Write \"format\": \"" + FORMAT + "\".");
+            return none(
+                    findings,
+                    "format",
+                    Tell.said("strip.not-instance"),
+                    Tell.said("strip.write-format", Part.text(FORMAT)));
         }
         String name = root.path("name").asString("");
         if (name.isEmpty()) {
-            findings.add("name", "is missing.", "Give the instance a name.");
+            findings.add("name", Tell.said("strip.missing"), Tell.said("strip.name"));
         }
         JsonNode height = root.path("stripHeight");
         if (!usable(height) || height.doubleValue() <= 0) {
-            findings.add("stripHeight", "is not a positive number.", "Give the fixed size of the strip.");
+            findings.add("stripHeight", Tell.said("strip.height"), Tell.said("strip.height-help"));
         }
         List<Double> rotations = rotations(root.path("rotations"));
         List<StripInstance.Item> items = items(root.path("items"));
@@ -89,12 +98,12 @@ final class StripFile {
     private List<Double> rotations(JsonNode list) {
         Set<Double> rotations = new LinkedHashSet<>();
         if (!list.isArray() || list.isEmpty()) {
-            findings.add("rotations", "is not a list of angles.", "Write [0] where none is allowed.");
+            findings.add("rotations", Tell.said("strip.rotations"), Tell.said("strip.rotations-help"));
         } else if (list.size() > MOST_ROTATIONS) {
             findings.add(
                     "rotations",
-                    "lists " + list.size() + " angles; at most " + MOST_ROTATIONS + " are tried.",
-                    "Leave out those that hardly differ.");
+                    Tell.said("strip.angles", Part.count(list.size()), Part.count(MOST_ROTATIONS)),
+                    Tell.said("strip.angles-help"));
         } else {
             list.forEach(angle -> rotation(angle).ifPresent(rotations::add));
         }
@@ -103,7 +112,8 @@ final class StripFile {
 
     private OptionalDouble rotation(JsonNode angle) {
         if (!usable(angle)) {
-            findings.add("rotations", angle + " is not a number of degrees.", "Write for example [0, 180].");
+            findings.add(
+                    "rotations", Tell.said("strip.angle", Part.text(angle.toString())), Tell.said("strip.angle-help"));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(angle.doubleValue());
@@ -111,7 +121,7 @@ final class StripFile {
 
     private List<StripInstance.Item> items(JsonNode list) {
         if (!list.isArray() || list.isEmpty()) {
-            findings.add("items", "is not a list of items.", "Each has an id, a demand and a polygon.");
+            findings.add("items", Tell.said("strip.items"), Tell.said("strip.items-help"));
         }
         Set<String> ids = new HashSet<>();
         List<StripInstance.Item> items = new ArrayList<>();
@@ -120,7 +130,10 @@ final class StripFile {
             JsonNode item = list.get(i);
             String id = item.path("id").asString("");
             if (id.isEmpty() || !ids.add(id)) {
-                findings.add(key + ".id", id.isEmpty() ? "is missing." : "\"" + id + "\" stands twice.", "");
+                findings.add(
+                        key + ".id",
+                        id.isEmpty() ? Tell.said("strip.missing") : Tell.said("strip.twice", Tell.quoted(id)),
+                        Said.NOTHING);
             }
             Optional<Integer> demand = demand(item.path("demand"), key);
             Optional<Polygon> polygon = polygon(item.path("polygon"), key + ".polygon");
@@ -133,12 +146,12 @@ final class StripFile {
 
     private Optional<Integer> demand(JsonNode node, String key) {
         if (!node.isIntegralNumber() || !node.canConvertToInt() || node.intValue() < 1) {
-            findings.add(key + ".demand", "is not a whole number of copies.", "Write 1 or more.");
+            findings.add(key + ".demand", Tell.said("strip.demand"), Tell.said("strip.demand-help"));
             return Optional.empty();
         }
         pieces += node.intValue();
         if (pieces > MOST_PIECES) {
-            findings.add(key + ".demand", "brings the sum above " + MOST_PIECES + " pieces.", "");
+            findings.add(key + ".demand", Tell.said("strip.pieces", Part.count(MOST_PIECES)), Said.NOTHING);
             pieces = 0;
             return Optional.empty();
         }
@@ -149,21 +162,24 @@ final class StripFile {
         List<Point> points = new ArrayList<>();
         for (JsonNode corner : list) {
             if (!corner.isArray() || corner.size() != 2 || !usable(corner.get(0)) || !usable(corner.get(1))) {
-                findings.add(key, "corner " + (points.size() + 1) + " is not a pair [x, y].", "");
+                findings.add(key, Tell.said("strip.corner", Part.count(points.size() + 1)), Said.NOTHING);
                 return Optional.empty();
             }
             points.add(new Point(corner.get(0).doubleValue(), corner.get(1).doubleValue()));
         }
         if (!list.isArray() || points.size() < 3 || points.size() > MOST_CORNERS) {
-            findings.add(key, "has " + points.size() + " corners.", "3 to " + MOST_CORNERS + " are allowed.");
+            findings.add(
+                    key,
+                    Tell.said("strip.corners", Part.count(points.size())),
+                    Tell.said("strip.corners-help", Part.count(MOST_CORNERS)));
             return Optional.empty();
         }
         if (!simple(points)) {
-            findings.add(key, "touches or crosses itself.", "An item is one simple outline.");
+            findings.add(key, Tell.said("strip.crosses"), Tell.said("strip.crosses-help"));
             return Optional.empty();
         }
         if (!(Polygon.signedArea(points) > 0)) {
-            findings.add(key, "runs clockwise.", "List the corners counter-clockwise, y upwards.");
+            findings.add(key, Tell.said("strip.clockwise"), Tell.said("strip.clockwise-help"));
             return Optional.empty();
         }
         return Optional.of(new Polygon(points));

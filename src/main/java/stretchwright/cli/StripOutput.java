@@ -1,37 +1,30 @@
 package stretchwright.cli;
 
 import java.util.List;
-import stretchwright.ground.Point;
 import stretchwright.ground.Box;
+import stretchwright.ground.Json;
+import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.lay.nest.StripResult;
 import stretchwright.print.kit.SvgText;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** lay.json and lay.svg of a plain layout instance, in the instance's own units. */
 final class StripOutput {
-    private static final JsonMapper JSON = JsonMapper.builder()
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .defaultPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")))
-            .build();
-
     /** Round the drawing, and on paper: some 250 mm for the longer side of 900. */
     private static final double MARGIN = 5;
 
     private static final double MM = 0.28;
-    private static final String STYLES = "path{stroke-width:.7}.strip{fill:#fff;stroke:#333}.part{fill:#dfe7ee;stroke:#1f3a54}\n";
+    private static final String STYLES =
+            "path{stroke-width:.7}.strip{fill:#fff;stroke:#333}.part{fill:#dfe7ee;stroke:#1f3a54}\n";
 
     private StripOutput() {}
 
     /** Numbers as they are, not rounded: a rounded placement could overlap its neighbour. */
     static String json(StripInstance instance, StripResult result, List<double[]> history, long seed, double seconds) {
-        ObjectNode out = JSON.createObjectNode();
+        ObjectNode out = Json.node();
         out.put("instance", instance.name());
         out.put("seed", seed);
         out.put("seconds", seconds);
@@ -53,7 +46,7 @@ final class StripOutput {
         for (double[] step : history) {
             steps.addArray().add(Math.round(step[0] * 1000) / 1000.0).add(step[1]);
         }
-        return JSON.writeValueAsString(out) + "\n";
+        return Json.text(out);
     }
 
     static String svg(StripInstance instance, StripResult result) {

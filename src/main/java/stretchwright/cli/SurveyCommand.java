@@ -16,35 +16,15 @@ import stretchwright.many.BodyTable;
 import stretchwright.many.SurveyRun;
 
 /** Drafts every body of some tables and tells for how many the draft holds. */
-@Command(
-        name = "survey",
-        description =
-                "Drafts every body of the tables, checks what must hold of every draft, and counts: drafted, stopped by"
-                        + " the fit check, measures at odds, broken. A table has terms as its header, like that of the body"
-                        + " command, or the columns of a public survey. Exit code 1 where a draft crashed or broke.")
+@Command(name = "survey")
 final class SurveyCommand extends Task {
-    @Option(
-            names = "--bodies",
-            paramLabel = "TABLE.csv",
-            arity = "1..*",
-            required = true,
-            description = "Tables of bodies.")
+    @Option(names = "--bodies", paramLabel = "TABLE.csv", arity = "1..*", required = true)
     private List<String> bodies = new ArrayList<>();
 
-    @Option(
-            names = "--style",
-            paramLabel = "MAKE",
-            arity = "1..*",
-            description = "Make files that give fabric, boot and style (the boot grows with the wearer's heel girth)."
-                    + " Without: over boot, ankle and short, in cloths of 60/45 %% and 30/20 %%.")
+    @Option(names = "--style", paramLabel = "MAKE", arity = "1..*")
     private List<String> styles = new ArrayList<>();
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            required = true,
-            description = "Where to write survey.json, survey.md and worst.svg: a new folder, an empty one, or one this"
-                    + " program wrote (it is replaced).")
+    @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
     SurveyCommand(Commands root) {

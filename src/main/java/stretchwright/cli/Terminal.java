@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import stretchwright.ground.Part;
 
 /** Where standard output or standard error goes. It remembers what could not be written, which a PrintWriter keeps to itself. */
 final class Terminal extends Writer {
@@ -41,7 +42,7 @@ final class Terminal extends Writer {
     }
 
     /** Why something that was to be written is lost. That the other side wanted no more of it is nothing wrong. */
-    Optional<String> lost() {
+    Optional<Part> lost() {
         return Optional.ofNullable(lost)
                 .filter(e -> !String.valueOf(e.getMessage()).contains("Broken pipe"))
                 .map(Reason::of);

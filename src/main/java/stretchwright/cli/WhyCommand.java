@@ -10,19 +10,12 @@ import stretchwright.intake.MakeFile;
 import stretchwright.make.Why;
 
 /** Why a dimension of the pattern is what it is; without a dimension, which there are. */
-@Command(
-        name = "why",
-        description = "Tells the chain of reasons behind a dimension of the pattern: the rule, what went in, and its"
-                + " source. Without a dimension it lists them all.")
+@Command(name = "why")
 final class WhyCommand extends Task {
-    @Parameters(paramLabel = "MAKE", index = "0", description = "Make file (YAML or JSON).")
+    @Parameters(paramLabel = "MAKE", index = "0", descriptionKey = "make")
     private String file = "";
 
-    @Parameters(
-            paramLabel = "DIMENSION",
-            index = "1..*",
-            arity = "0..*",
-            description = "Such as \"leg: knee width\", or words of it: knee width.")
+    @Parameters(paramLabel = "DIMENSION", index = "1..*", arity = "0..*", descriptionKey = "dimension")
     private List<String> asked = List.of();
 
     private final Jobs jobs;

@@ -83,10 +83,7 @@ final class BandCheck {
         findings.add(
                 "style.waistband.shape",
                 Tell.said(
-                        "band.collar",
-                        Part.length(order.style().bandHeight()),
-                        Part.length(above),
-                        Part.length(below)),
+                        "band.collar", Part.length(order.style().bandHeight()), Part.length(above), Part.length(below)),
                 Tell.said("band.collar-help"));
         return false;
     }

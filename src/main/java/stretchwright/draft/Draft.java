@@ -42,7 +42,7 @@ public final class Draft {
             Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines, Findings findings) {
         Optional<Boot> worn = boot.filter(b -> style.leg() == Style.Leg.OVER_BOOT);
         Body padded = Padded.of(body, style.parts());
-        if (style.hold() instanceof Hold.Profile && fabric.loadAcross().isAssumed()) {
+        if (style.hold() instanceof Hold.Profile && fabric.test().loadAcross().isAssumed()) {
             findings.add("style.hold", Tell.said("hold.assumed"), Tell.said("hold.assumed-help"));
             return Optional.empty();
         }

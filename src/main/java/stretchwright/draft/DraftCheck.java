@@ -101,11 +101,9 @@ public final class DraftCheck {
                 double ease = seam.sides().get(1).length() - seam.sides().get(0).length();
                 Said name = Tell.said("about.seam", Part.text(seam.name()));
                 say(Math.abs(ease - seam.ease()) <= CLOSE, name, Tell.said("check.sides", name, mm(ease)));
-                boolean eased = seam.role() == Seam.Role.WAISTBAND_JOIN || style.parts().kneeShaping();
-                say(
-                        eased || Math.abs(seam.ease()) <= CLOSE,
-                        name,
-                        Tell.said("check.ease", name, mm(seam.ease())));
+                boolean eased =
+                        seam.role() == Seam.Role.WAISTBAND_JOIN || style.parts().kneeShaping();
+                say(eased || Math.abs(seam.ease()) <= CLOSE, name, Tell.said("check.ease", name, mm(seam.ease())));
             }
         }
     }

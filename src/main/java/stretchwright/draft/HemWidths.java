@@ -73,7 +73,7 @@ final class HemWidths {
     /** At the boot's top edge. Rolled up for lacing, the whole lower leg lies round the calf. */
     static double atTop(Boot boot, Order order) {
         Body body = order.body();
-        double cloth = order.fabric().stretchAcross();
+        double cloth = order.fabric().test().stretchAcross();
         double calf = boot.overLaced() ? 0 : body.mm(Measure.CALF_GIRTH);
         double foot = Math.max(calf, Math.max(body.mm(Measure.HEEL_GIRTH), boot.topGirth()));
         double held = boot.topGirth() * (1 - order.reductions().hem());

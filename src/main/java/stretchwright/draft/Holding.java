@@ -54,7 +54,9 @@ final class Holding {
         this.along = along;
         this.leg = leg;
         this.ankle = style.leg() == Style.Leg.ANKLE || style.leg() == Style.Leg.STIRRUP;
-        this.standing = Math.min(Reducing.MOST_STRAIN, Reducing.share(Hold.Named.FIRM) * fabric.stretchAcross());
+        this.standing = Math.min(
+                Reducing.MOST_STRAIN,
+                Reducing.share(Hold.Named.FIRM) * fabric.test().stretchAcross());
     }
 
     /**
@@ -205,7 +207,7 @@ final class Holding {
         if (fixed) {
             return Held.unbounded(height, girth, wanted.with(Reducing.reduction(strain)), kPa, Bound.NONE, ease);
         }
-        double comfort = fabric.loadAcross().isAssumed()
+        double comfort = fabric.test().loadAcross().isAssumed()
                 ? Double.POSITIVE_INFINITY
                 : strainFor(Laplace.fromMmHg(Comfort.CAUTION), girth);
         Map<Bound, Double> limits = new EnumMap<>(Bound.class);
@@ -228,14 +230,15 @@ final class Holding {
 
     /** Beyond the last reading nothing is known of the cloth: no width is planned there. */
     private double lastReading() {
-        return fabric.loadAcross().isAssumed()
+        return fabric.test().loadAcross().isAssumed()
                 ? Double.POSITIVE_INFINITY
-                : fabric.loadAcross().lastExtension();
+                : fabric.test().loadAcross().lastExtension();
     }
 
     /** Standing strain that leaves the cloth enough for the pose that widens the skin most. */
     private double poseLimit(SkinExtension.Region region) {
-        return Math.max(0, (1 + fabric.stretchAcross() - POSE_RESERVE) / (1 + SkinExtension.mostAcross(region)) - 1);
+        return Math.max(
+                0, (1 + fabric.test().stretchAcross() - POSE_RESERVE) / (1 + SkinExtension.mostAcross(region)) - 1);
     }
 
     private Held noTighterThanBelow(Level.Name level, boolean calf) {
@@ -256,12 +259,12 @@ final class Holding {
     /** Pressure, kPa, of one layer of this width at the level. */
     double pressure(Held at, double width) {
         double strain = Math.max(0, at.girth() / width - 1);
-        return Laplace.kilopascals(fabric.loadAcross().tension(strain) * (1 - along), at.girth());
+        return Laplace.kilopascals(fabric.test().loadAcross().tension(strain) * (1 - along), at.girth());
     }
 
     /** Strain across whose tension, spread over the length as worn, gives the pressure round the girth. */
     private double strainFor(double kPa, double girth) {
-        return fabric.loadAcross().extension(Laplace.tension(kPa, girth) / (1 - along));
+        return fabric.test().loadAcross().extension(Laplace.tension(kPa, girth) / (1 - along));
     }
 
     static Measure girth(Level.Name level) {

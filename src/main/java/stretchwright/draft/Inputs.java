@@ -31,11 +31,11 @@ final class Inputs {
     }
 
     static Input stretchAcross(Fabric fabric) {
-        return new Input(Tell.said("input.stretch-across"), 100 * fabric.stretchAcross(), "%", Origin.FABRIC);
+        return new Input(Tell.said("input.stretch-across"), 100 * fabric.test().stretchAcross(), "%", Origin.FABRIC);
     }
 
     static Input stretchAlong(Fabric fabric) {
-        return new Input(Tell.said("input.stretch-along"), 100 * fabric.stretchAlong(), "%", Origin.FABRIC);
+        return new Input(Tell.said("input.stretch-along"), 100 * fabric.test().stretchAlong(), "%", Origin.FABRIC);
     }
 
     static Input toTop(Boot boot) {

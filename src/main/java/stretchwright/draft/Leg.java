@@ -133,7 +133,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
      * @param name of the leg where they differ
      */
     List<LevelHold> holds(Frame frame, String name, List<Level> levels) {
-        boolean seam = order.hemStretch() < order.fabric().stretchAcross();
+        boolean seam = order.hemStretch() < order.fabric().test().stretchAcross();
         List<LevelHold> out = new ArrayList<>();
         for (Level level : levels) {
             if (level.name() == Level.Name.HIP || Holding.LEG.contains(level.name())) {

@@ -55,8 +55,7 @@ final class LowerCheck {
         }
         findings.add(
                 "boot.ankle to hem",
-                Tell.said(
-                        "hem.sole", Part.length(lowest), Part.length(sole), Part.length(LEAST_ABOVE_SOLE)),
+                Tell.said("hem.sole", Part.length(lowest), Part.length(sole), Part.length(LEAST_ABOVE_SOLE)),
                 Tell.said("hem.sole-help"));
         return false;
     }
@@ -102,11 +101,7 @@ final class LowerCheck {
         }
         findings.add(
                 "style.strap",
-                Tell.said(
-                        "strap.gap",
-                        Part.length(width),
-                        Part.length(width + 2 * Strap.GAP_ROOM),
-                        Part.length(gap)),
+                Tell.said("strap.gap", Part.length(width), Part.length(width + 2 * Strap.GAP_ROOM), Part.length(gap)),
                 Tell.said("strap.gap-help"));
         return false;
     }

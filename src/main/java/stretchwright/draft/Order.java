@@ -92,7 +92,7 @@ record Order(
     }
 
     private double ring(Stitch stitch) {
-        return Math.min(fabric.stretchAcross(), stitch.extensibility());
+        return Math.min(fabric.test().stretchAcross(), stitch.extensibility());
     }
 
     /** Height of the leg's top edge on the flat piece, mm. */

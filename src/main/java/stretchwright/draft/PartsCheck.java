@@ -147,8 +147,7 @@ final class PartsCheck {
     private static void knee(Leg leg, Parts parts, Findings findings) {
         KneeEase.Zone zone = KneeEase.zone(leg.order());
         if (!parts.cutAtSide()) {
-            findings.add(
-                    "style.knee shaping", Tell.said("knee.one-piece"), Tell.said("knee.one-piece-help"));
+            findings.add("style.knee shaping", Tell.said("knee.one-piece"), Tell.said("knee.one-piece-help"));
             return;
         }
         if (zone.change() < KneeEase.LEAST) {

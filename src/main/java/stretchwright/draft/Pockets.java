@@ -162,8 +162,8 @@ final class Pockets {
 
     /** Kind, width and height of a pocket, and what else is told of it. */
     private static Part[] with(Pocket p, Part... further) {
-        List<Part> all = new ArrayList<>(List.of(
-                p.kind().said(), Part.length(p.finishedWidth()), Part.length(p.finishedHeight())));
+        List<Part> all = new ArrayList<>(
+                List.of(p.kind().said(), Part.length(p.finishedWidth()), Part.length(p.finishedHeight())));
         all.addAll(List.of(further));
         return all.toArray(Part[]::new);
     }
@@ -209,7 +209,9 @@ final class Pockets {
                     || b.maxY() + CLEAR < a.minY();
             if (other.part().equals(place.part()) && !apart) {
                 atOdds(
-                        Tell.said("pocket.over", with(place.pocket(), other.pocket().kind().said())),
+                        Tell.said(
+                                "pocket.over",
+                                with(place.pocket(), other.pocket().kind().said())),
                         Tell.said("pocket.over-help"));
                 return false;
             }

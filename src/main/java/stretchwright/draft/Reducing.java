@@ -60,7 +60,9 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
         return seated
                 ? Ruled.of(0, Tell.said("rule.along-seated"), SOURCE, stretch)
                 : Ruled.of(
-                        Math.min(MOST_ALONG_REDUCTION, reduction(ALONG_PER_STRETCH * fabric.stretchAlong())),
+                        Math.min(
+                                MOST_ALONG_REDUCTION,
+                                reduction(ALONG_PER_STRETCH * fabric.test().stretchAlong())),
                         ofStretchAlong(ALONG_PER_STRETCH, MOST_ALONG_REDUCTION),
                         SOURCE,
                         stretch);
@@ -86,7 +88,9 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     private static Ruled crotch(Fabric fabric) {
         return Ruled.of(
-                Math.min(MOST_CROTCH_REDUCTION, reduction(CROTCH_PER_STRETCH * fabric.stretchAlong())),
+                Math.min(
+                        MOST_CROTCH_REDUCTION,
+                        reduction(CROTCH_PER_STRETCH * fabric.test().stretchAlong())),
                 ofStretchAlong(CROTCH_PER_STRETCH, MOST_CROTCH_REDUCTION),
                 SOURCE,
                 Inputs.stretchAlong(fabric));
@@ -107,7 +111,7 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     private static Ruled hem(Fabric fabric) {
         return Ruled.of(
-                reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.stretchAcross())),
+                reduction(Math.min(MOST_STRAIN, HEM_SHARE * fabric.test().stretchAcross())),
                 Tell.said("rule.grip-at-hem", Part.number(HEM_SHARE, 4), Part.share(MOST_STRAIN)),
                 SOURCE,
                 Inputs.stretchAcross(fabric));
@@ -115,11 +119,11 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     /** Strain at which a band of two layers presses as hard as is still comfortable; known where the curve was measured. */
     private static double comfortableBand(Body body, Fabric fabric) {
-        if (fabric.loadAcross().isAssumed()) {
+        if (fabric.test().loadAcross().isAssumed()) {
             return MOST_STRAIN;
         }
         double both = Laplace.tension(Laplace.fromMmHg(Comfort.CAUTION_BAND), body.mm(Measure.WAIST_GIRTH));
-        return fabric.loadAcross().extension(both / 2);
+        return fabric.test().loadAcross().extension(both / 2);
     }
 
     static double share(Hold.Named hold) {

@@ -146,8 +146,10 @@ record Top(Path frontCrotch, Path backCrotch, Path waistEdge, double hipHeight, 
             findings.add(
                     inFront ? "style.front waist" : "style.back waist",
                     inFront
-                            ? Tell.said("top.lowered-front", Part.length(top.frontRaise()), Part.length(top.backRaise()))
-                            : Tell.said("top.lowered-back", Part.length(top.frontRaise()), Part.length(top.backRaise())),
+                            ? Tell.said(
+                                    "top.lowered-front", Part.length(top.frontRaise()), Part.length(top.backRaise()))
+                            : Tell.said(
+                                    "top.lowered-back", Part.length(top.frontRaise()), Part.length(top.backRaise())),
                     Tell.said("top.lowered-help"));
             return Optional.empty();
         }

@@ -47,7 +47,7 @@ final class Wanted {
         if (hold instanceof Hold.Fixed share) {
             return new Wanted(body, fabric, hold, Map.of(), share.across() / (1 - share.across()));
         }
-        if (fabric.loadAcross().isAssumed()) {
+        if (fabric.test().loadAcross().isAssumed()) {
             return new Wanted(body, fabric, hold, Map.of(), strain(fabric, hold.named()));
         }
         Map<Level.Name, Double> pressures =
@@ -57,11 +57,11 @@ final class Wanted {
 
     /** A share of the stretch; or, after a wrap test, what was comfortable there for a medium hold. */
     private static double strain(Fabric fabric, Hold.Named hold) {
-        if (fabric.wrapped().isPresent()) {
-            double wrapped = fabric.wrapped().getAsDouble();
+        if (fabric.test().wrapped().isPresent()) {
+            double wrapped = fabric.test().wrapped().getAsDouble();
             return wrapped / (1 - wrapped) * Reducing.share(hold) / Reducing.share(Hold.Named.MEDIUM);
         }
-        return Reducing.share(hold) * fabric.stretchAcross();
+        return Reducing.share(hold) * fabric.test().stretchAcross();
     }
 
     static double ankle(Hold.Named hold) {
@@ -143,8 +143,8 @@ final class Wanted {
         if (isPressure()) {
             return rule(planned, Tell.said("rule.above-crotch"));
         }
-        if (fabric.wrapped().isPresent()) {
-            double share = 100 * fabric.wrapped().getAsDouble();
+        if (fabric.test().wrapped().isPresent()) {
+            double share = 100 * fabric.test().wrapped().getAsDouble();
             Input test = new Input(Tell.said("input.wrap-test"), share, "%", Origin.FABRIC);
             return rule(planned, Tell.said("rule.wrapped"), stretch, test);
         }

@@ -6,138 +6,121 @@ import java.util.OptionalDouble;
 /**
  * The cloth, as measured. Shares, not percent: 0.6 is 60 %.
  *
- * @param usableWidth between the selvage strips that cannot be used, mm
- * @param onHand length already owned, mm
- * @param weight g/m2
- * @param stretchAcross selvage to selvage, at an easy pull
- * @param stretchAlong parallel to the selvage, at an easy pull
- * @param recovery share of the extension that comes back
- * @param oneWay print, nap or sheen has a direction: all pieces lie the same way up
- * @param repeatAlong print repeat, mm; 0 for none
- * @param showsThroughAt areal stretch at which the test card showed
- * @param wrapped reduction found by the wrap test: share by which the cloth, pinned comfortably, was shorter than the girth
- * @param assumed which stretch was not measured
- * @param shape what of it can be cut from
+ * @param quality what every roll of it is like
+ * @param roll the one to be cut from
+ * @param test how it stretches
  */
-public record Fabric(
-        String name,
-        double usableWidth,
-        OptionalDouble onHand,
-        OptionalDouble weight,
-        double stretchAcross,
-        double stretchAlong,
-        LoadCurve loadAcross,
-        LoadCurve loadAlong,
-        OptionalDouble recovery,
-        double shrinkageAcross,
-        double shrinkageAlong,
-        boolean oneWay,
-        double repeatAlong,
-        OptionalDouble showsThroughAt,
-        Optional<Price> price,
-        OptionalDouble wrapped,
-        Assumed assumed,
-        ClothShape shape) {
+public record Fabric(Quality quality, Roll roll, Test test) {
 
-    /** Without a wrap test, both stretches measured. */
-    public Fabric(
+    /** @param weight g/m2 */
+    public record Quality(OptionalDouble weight, double shrinkageAcross, double shrinkageAlong) {
+        public Quality shrinking(double across, double along) {
+            return new Quality(weight, across, along);
+        }
+    }
+
+    /**
+     * A roll in one colour or print.
+     *
+     * @param usableWidth between the selvage strips that cannot be used, mm
+     * @param onHand length already owned, mm
+     * @param oneWay print, nap or sheen has a direction: all pieces lie the same way up
+     * @param repeatAlong print repeat, mm; 0 for none
+     * @param shape what of it can be cut from
+     */
+    public record Roll(
             String name,
             double usableWidth,
             OptionalDouble onHand,
-            OptionalDouble weight,
+            boolean oneWay,
+            double repeatAlong,
+            Optional<Price> price,
+            ClothShape shape) {
+        /** With other places to cut from. */
+        public Roll with(ClothShape other) {
+            return new Roll(name, usableWidth, onHand, oneWay, repeatAlong, price, other);
+        }
+
+        /** Whole, wider or narrower, with or without a direction. */
+        public Roll with(double otherWidth, boolean withDirection) {
+            return new Roll(name, otherWidth, onHand, withDirection, repeatAlong, price, ClothShape.WHOLE);
+        }
+    }
+
+    /**
+     * What tests by hand told of it.
+     *
+     * @param stretchAcross selvage to selvage, at an easy pull
+     * @param stretchAlong parallel to the selvage, at an easy pull
+     * @param recovery share of the extension that comes back
+     * @param showsThroughAt areal stretch at which the test card showed
+     * @param wrapped reduction found by the wrap test: share by which the cloth, pinned comfortably, was shorter than the
+     *     girth
+     * @param assumed which stretch was not measured
+     */
+    public record Test(
             double stretchAcross,
             double stretchAlong,
             LoadCurve loadAcross,
             LoadCurve loadAlong,
             OptionalDouble recovery,
-            double shrinkageAcross,
-            double shrinkageAlong,
-            boolean oneWay,
-            double repeatAlong,
             OptionalDouble showsThroughAt,
-            Optional<Price> price) {
-        this(
-                name,
-                usableWidth,
-                onHand,
-                weight,
-                stretchAcross,
-                stretchAlong,
-                loadAcross,
-                loadAlong,
-                recovery,
-                shrinkageAcross,
-                shrinkageAlong,
-                oneWay,
-                repeatAlong,
-                showsThroughAt,
-                price,
-                OptionalDouble.empty(),
-                Assumed.NOTHING,
-                ClothShape.WHOLE);
+            OptionalDouble wrapped,
+            Assumed assumed) {
+        /** Another stretch; what told of the old one no longer does. */
+        public Test with(double across, double along, LoadCurve otherAcross, LoadCurve otherAlong) {
+            return new Test(
+                    across,
+                    along,
+                    otherAcross,
+                    otherAlong,
+                    recovery,
+                    showsThroughAt,
+                    across == stretchAcross ? wrapped : OptionalDouble.empty(),
+                    new Assumed(assumed.across() && across == stretchAcross, assumed.along() && along == stretchAlong));
+        }
+
+        /** Another recovery, and another stretch at which the card showed. */
+        public Test with(OptionalDouble otherRecovery, OptionalDouble showsAt) {
+            return new Test(
+                    stretchAcross, stretchAlong, loadAcross, loadAlong, otherRecovery, showsAt, wrapped, assumed);
+        }
+    }
+
+    public Fabric with(Quality other) {
+        return new Fabric(other, roll, test);
+    }
+
+    /** The same quality as another roll of it: in another colour or print, of another width. */
+    public Fabric with(Roll other) {
+        return new Fabric(quality, other, test);
+    }
+
+    public Fabric with(Test other) {
+        return new Fabric(quality, roll, other);
     }
 
     /** The same cloth with other places to cut from. */
     public Fabric with(ClothShape other) {
-        return soldAs(name, usableWidth, onHand, oneWay, repeatAlong, price, other);
+        return with(roll.with(other));
     }
 
     /** The same cloth, whole, wider or narrower, with or without a direction: to lay on, before it is bought. */
     public Fabric with(double otherWidth, boolean withDirection) {
-        return soldAs(name, otherWidth, onHand, withDirection, repeatAlong, price, ClothShape.WHOLE);
-    }
-
-    /** The same quality as another roll of it: in another colour or print, of another width. */
-    public Fabric soldAs(
-            String otherName,
-            double otherWidth,
-            OptionalDouble otherOnHand,
-            boolean withDirection,
-            double otherRepeat,
-            Optional<Price> otherPrice,
-            ClothShape otherShape) {
-        return new Fabric(
-                otherName,
-                otherWidth,
-                otherOnHand,
-                weight,
-                stretchAcross,
-                stretchAlong,
-                loadAcross,
-                loadAlong,
-                recovery,
-                shrinkageAcross,
-                shrinkageAlong,
-                withDirection,
-                otherRepeat,
-                showsThroughAt,
-                otherPrice,
-                wrapped,
-                assumed,
-                otherShape);
+        return with(roll.with(otherWidth, withDirection));
     }
 
     /** The same cloth with another stretch and the curves that are assumed for it: a cloth to try with. */
     public Fabric stretching(double across, double along) {
-        return new Fabric(
-                name,
-                usableWidth,
-                onHand,
-                weight,
+        return with(new Test(
                 across,
                 along,
                 LoadCurve.assumed(across),
                 LoadCurve.assumed(along),
-                recovery,
-                shrinkageAcross,
-                shrinkageAlong,
-                oneWay,
-                repeatAlong,
-                showsThroughAt,
-                price,
+                test.recovery,
+                test.showsThroughAt,
                 OptionalDouble.empty(),
-                Assumed.NOTHING,
-                shape);
+                Assumed.NOTHING));
     }
 
     /**

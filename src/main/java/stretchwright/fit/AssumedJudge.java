@@ -14,18 +14,18 @@ final class AssumedJudge {
 
     static List<Verdict> of(Fabric fabric) {
         List<Verdict> out = new ArrayList<>();
-        if (fabric.assumed().across()) {
+        if (fabric.test().assumed().across()) {
             out.add(new Verdict(
                     CAUTION,
                     Tell.said("about.stretch-across"),
-                    Tell.said("assumed.across", Part.share(fabric.stretchAcross())),
+                    Tell.said("assumed.across", Part.share(fabric.test().stretchAcross())),
                     Tell.said("assumed.across-help")));
         }
-        if (fabric.assumed().along()) {
+        if (fabric.test().assumed().along()) {
             out.add(new Verdict(
                     CAUTION,
                     Tell.said("about.stretch-along"),
-                    Tell.said("assumed.along", Part.share(fabric.stretchAlong())),
+                    Tell.said("assumed.along", Part.share(fabric.test().stretchAlong())),
                     Tell.said("assumed.along-help")));
         }
         return out;

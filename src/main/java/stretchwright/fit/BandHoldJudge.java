@@ -94,7 +94,7 @@ final class BandHoldJudge {
 
     /** kPa that carry the garment's weight by friction: weight / (friction x area of the band); 0 where it is not known. */
     double least() {
-        double grams = worn.fabric().weight().orElse(0)
+        double grams = worn.fabric().quality().weight().orElse(0)
                 * worn.pattern().pieces().stream()
                         .mapToDouble(p -> p.clothArea() * p.cut())
                         .sum()
@@ -145,7 +145,7 @@ final class BandHoldJudge {
                 .filter(s -> s.role() == Seam.Role.BACK_RISE)
                 .mapToDouble(Seam::length)
                 .sum();
-        double lacks = seam * (back.needed() - worn.fabric().stretchAlong());
+        double lacks = seam * (back.needed() - worn.fabric().test().stretchAlong());
         if (lacks <= 0) {
             return;
         }
@@ -157,7 +157,7 @@ final class BandHoldJudge {
                         "hold.drops",
                         back.pose().said(),
                         Part.share(back.needed()),
-                        Part.share(worn.fabric().stretchAlong()),
+                        Part.share(worn.fabric().test().stretchAlong()),
                         Part.length(lacks),
                         Judge.known(worn.body(), Measure.TOTAL_CROTCH_LENGTH)),
                 Tell.said("hold.drops-help", Part.span(15, 30))));

@@ -110,8 +110,7 @@ final class BandJudge {
     private void takenIn(Seam join) {
         double top = join.sides().get(0).length();
         double band = join.sides().get(1).length();
-        Said numbers =
-                Tell.said("band.takes-in", Part.length(band), Part.length(top), Part.share(1 - band / top));
+        Said numbers = Tell.said("band.takes-in", Part.length(band), Part.length(top), Part.share(1 - band / top));
         boolean shaped = style.top().back() != TopEnd.BackShape.PLAIN;
         if (band / top < LEAST_BAND_RATIO) {
             Said help = shaped ? Tell.said("band.takes-in-shaped-help") : Tell.said("band.takes-in-help");
@@ -198,9 +197,6 @@ final class BandJudge {
 
     private void cord() {
         out.add(new Verdict(
-                CAUTION,
-                Tell.said("about.drawstring"),
-                Tell.said("band.cord"),
-                Tell.said("band.cord-help")));
+                CAUTION, Tell.said("about.drawstring"), Tell.said("band.cord"), Tell.said("band.cord-help")));
     }
 }

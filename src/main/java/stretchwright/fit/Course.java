@@ -140,7 +140,7 @@ final class Course {
         double girth = girth(height) + between(y, true);
         double width = width(y);
         double across = Strain.of(width, girth);
-        double tension = fabric.loadAcross().tension(across) / (1 + between(y, false));
+        double tension = fabric.test().loadAcross().tension(across) / (1 + between(y, false));
         return new FitReport.CoursePoint(leg(), height, girth, width, across, Laplace.kilopascals(tension, girth));
     }
 

@@ -44,11 +44,11 @@ final class Covers {
                                 across.region(),
                                 across.pose(),
                                 areal,
-                                fabric.weight().isPresent()
-                                        ? OptionalDouble.of(
-                                                thinned(fabric.weight().getAsDouble(), areal))
+                                fabric.quality().weight().isPresent()
+                                        ? OptionalDouble.of(thinned(
+                                                fabric.quality().weight().getAsDouble(), areal))
                                         : OptionalDouble.empty(),
-                                fabric.showsThroughAt()));
+                                fabric.test().showsThroughAt()));
                     });
         }
         return out;

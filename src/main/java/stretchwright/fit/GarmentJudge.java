@@ -33,10 +33,7 @@ final class GarmentJudge {
         }
         if (body.figure() == Figure.CHILD) {
             out.add(new Verdict(
-                    NOTE,
-                    Tell.said("about.waistband"),
-                    Tell.said("garment.child"),
-                    Tell.said("garment.child-help")));
+                    NOTE, Tell.said("about.waistband"), Tell.said("garment.child"), Tell.said("garment.child-help")));
         }
         return out;
     }

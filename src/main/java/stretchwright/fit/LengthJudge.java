@@ -38,7 +38,8 @@ final class LengthJudge {
         double growth = style.lower().growth();
         Said bent = overKnee ? Tell.said("length.bent", Part.length(standing + extra)) : Said.NOTHING;
         Said ask = overKnee
-                ? Tell.said("length.bent-help", Part.share(flat * (1 + fabric.stretchAlong()) - 1))
+                ? Tell.said(
+                        "length.bent-help", Part.share(flat * (1 + fabric.test().stretchAlong()) - 1))
                 : Said.NOTHING;
         Said leg = over.map(o -> overBoot(Part.length(cut), Part.length(standing), o, growth))
                 .orElseGet(() -> plain(Part.length(cut), Part.length(standing), growth));

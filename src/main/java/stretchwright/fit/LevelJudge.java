@@ -39,19 +39,27 @@ final class LevelJudge {
         Fabric fabric = worn.fabric();
         Said known = known(l.level(), worn.body());
         Subject subject = Subject.at(Subject.Kind.STRAIN, l.level(), l.place());
-        if (l.across() > fabric.stretchAcross()) {
+        if (l.across() > fabric.test().stretchAcross()) {
             return Optional.of(new Verdict(
                     STOP,
                     subject,
-                    Tell.said("level.beyond", l.place(), Part.share(l.across()), Part.share(fabric.stretchAcross()))
+                    Tell.said(
+                                    "level.beyond",
+                                    l.place(),
+                                    Part.share(l.across()),
+                                    Part.share(fabric.test().stretchAcross()))
                             .and(known),
                     Tell.said("level.beyond-help", Part.share(l.across() * 2))));
         }
-        if (l.across() > STANDING_SHARE * fabric.stretchAcross()) {
+        if (l.across() > STANDING_SHARE * fabric.test().stretchAcross()) {
             return Optional.of(new Verdict(
                     CAUTION,
                     subject,
-                    Tell.said("level.half", l.place(), Part.share(l.across()), Part.share(fabric.stretchAcross()))
+                    Tell.said(
+                                    "level.half",
+                                    l.place(),
+                                    Part.share(l.across()),
+                                    Part.share(fabric.test().stretchAcross()))
                             .and(known),
                     Tell.said("level.half-help", Judge.upTo(l.across() * 2))));
         }

@@ -33,7 +33,7 @@ final class Levels {
             double along = band ? 0 : 1 / ((1 - pattern.reductions().along()) * (1 + more)) - 1;
             int layers = layers(level.name(), style);
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
-            double tension = layers * fabric.loadAcross().tension(across) / (1 + along);
+            double tension = layers * fabric.test().loadAcross().tension(across) / (1 + along);
             out.add(new FitReport.LevelFit(
                     level.name(),
                     level.leg(),
@@ -43,8 +43,8 @@ final class Levels {
                     along,
                     tension,
                     Laplace.kilopascals(tension, girth),
-                    fabric.loadAcross().isAssumed(),
-                    !fabric.loadAcross().covers(Math.max(0, across))));
+                    fabric.test().loadAcross().isAssumed(),
+                    !fabric.test().loadAcross().covers(Math.max(0, across))));
         }
         return out;
     }

@@ -51,10 +51,7 @@ final class LowerJudge {
         pattern.notions().stream().filter(n -> n.name().equals("strap")).forEach(n -> out.add(strap(n)));
         if (style.leg() == Style.Leg.STIRRUP) {
             out.add(new Verdict(
-                    NOTE,
-                    Tell.said("about.strap"),
-                    Tell.said("lower.stirrup"),
-                    Tell.said("lower.stirrup-help")));
+                    NOTE, Tell.said("about.strap"), Tell.said("lower.stirrup"), Tell.said("lower.stirrup-help")));
         }
         return out;
     }
@@ -107,10 +104,7 @@ final class LowerJudge {
                     Tell.said("lower.guard-help")));
         }
         out.add(new Verdict(
-                NOTE,
-                Tell.said("about.hem"),
-                Tell.said("lower.over-boot"),
-                Tell.said("lower.over-boot-help")));
+                NOTE, Tell.said("about.hem"), Tell.said("lower.over-boot"), Tell.said("lower.over-boot-help")));
     }
 
     /** Lowest point of the finished edge, in mm over the bare foot's floor: over the heel the hem hangs lower behind. */
@@ -161,10 +155,7 @@ final class LowerJudge {
                 CAUTION,
                 Tell.said("about.strap"),
                 Tell.said(
-                        "lower.strap",
-                        Part.length(strap.width()),
-                        Part.length(strap.cut()),
-                        Part.length(strap.worn())),
+                        "lower.strap", Part.length(strap.width()), Part.length(strap.cut()), Part.length(strap.worn())),
                 Tell.said("lower.strap-help"));
     }
 }

@@ -35,7 +35,7 @@ final class OpeningJudge {
     }
 
     private static Verdict stop(Opening o, Part wide, Worn worn) {
-        boolean seam = o.allowed() < worn.fabric().stretchAcross();
+        boolean seam = o.allowed() < worn.fabric().test().stretchAcross();
         Part asked = Judge.upTo(o.needed() / EASY_SHARE);
         return new Verdict(
                 STOP,
@@ -59,7 +59,7 @@ final class OpeningJudge {
                 whose(o, worn),
                 Part.share(o.needed()),
                 Part.share(o.allowed()),
-                Part.share(worn.fabric().stretchAcross()));
+                Part.share(worn.fabric().test().stretchAcross()));
     }
 
     private static Subject subject(Opening o) {

@@ -27,7 +27,7 @@ final class Openings {
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
         double seam = Machine.forSeam(machines).extensibility();
         double hemSeam = pattern.hasCuff() ? seam : Machine.forHem(machines).extensibility();
-        double cloth = fabric.stretchAcross();
+        double cloth = fabric.test().stretchAcross();
         List<FitReport.Opening> out = new ArrayList<>();
         double band = width(pattern, Level.Name.WAIST);
         boolean joined = pattern.seam(Seam.Role.WAISTBAND_JOIN).isPresent();
@@ -44,7 +44,8 @@ final class Openings {
         boolean rolled =
                 boot.isPresent() && !boot.get().overLaced() && style.lower().outsideBoot();
         double leg = Math.max(body.mm(Measure.CALF_GIRTH), body.mm(Measure.HEEL_GIRTH));
-        out.add(opening(OpeningName.LEG_OVER_CALF, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
+        out.add(opening(
+                OpeningName.LEG_OVER_CALF, rolled ? narrowest(pattern) : narrowestDownToCalf(pattern), leg, cloth));
         return out;
     }
 

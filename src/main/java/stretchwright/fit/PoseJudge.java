@@ -32,7 +32,8 @@ final class PoseJudge {
         boolean along = p.direction() == Direction.ALONG;
         Subject subject = Subject.of(p);
         Said numbers = along ? alongLeg(p) : acrossLeg(p, body);
-        Said cloth = Tell.said("asked.help", Judge.upTo(p.needed()), p.direction().said());
+        Said cloth =
+                Tell.said("asked.help", Judge.upTo(p.needed()), p.direction().said());
         if (p.derived()) {
             return Optional.of(new Verdict(CAUTION, subject, numbers.and(Tell.said("asked.derived")), cloth));
         }
@@ -70,10 +71,7 @@ final class PoseJudge {
         Map<Said, Pose> derived = new LinkedHashMap<>();
         for (Pose p : poses) {
             (p.derived() ? derived : published)
-                    .merge(
-                            p.place(),
-                            p,
-                            (one, other) -> other.needed() > one.needed() ? other : one);
+                    .merge(p.place(), p, (one, other) -> other.needed() > one.needed() ? other : one);
         }
         List<Pose> out = new ArrayList<>(published.values());
         derived.forEach((where, p) -> {

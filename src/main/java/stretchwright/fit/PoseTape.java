@@ -25,7 +25,8 @@ public final class PoseTape {
             return fit;
         }
         List<FitReport.Pose> own = lengths.stream()
-                .map(l -> pose(l, reduction(l, pattern.reductions()), fabric.stretchAlong()))
+                .map(l -> pose(
+                        l, reduction(l, pattern.reductions()), fabric.test().stretchAlong()))
                 .toList();
         List<FitReport.Pose> poses = new ArrayList<>(fit.poses());
         poses.addAll(own);

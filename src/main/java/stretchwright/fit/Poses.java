@@ -24,13 +24,22 @@ final class Poses {
         List<FitReport.Pose> out = new ArrayList<>();
         for (SkinExtension e : SkinExtension.table()) {
             Level.Name level = Region.of(e.region()).level().orElseThrow();
-            levels.stream()
-                    .filter(l -> l.level() == level)
-                    .findFirst()
-                    .ifPresent(l -> {
-                        out.add(pose(e, Direction.ACROSS, l.across(), e.across(), e.across(), fabric.stretchAcross()));
-                        out.add(pose(e, Direction.ALONG, l.along(), SLIDING * e.along(), e.along(), fabric.stretchAlong()));
-                    });
+            levels.stream().filter(l -> l.level() == level).findFirst().ifPresent(l -> {
+                out.add(pose(
+                        e,
+                        Direction.ACROSS,
+                        l.across(),
+                        e.across(),
+                        e.across(),
+                        fabric.test().stretchAcross()));
+                out.add(pose(
+                        e,
+                        Direction.ALONG,
+                        l.along(),
+                        SLIDING * e.along(),
+                        e.along(),
+                        fabric.test().stretchAlong()));
+            });
         }
         return out;
     }

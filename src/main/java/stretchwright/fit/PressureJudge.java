@@ -36,10 +36,7 @@ final class PressureJudge {
             return Optional.empty();
         }
         Said message = Tell.said(
-                        "pressure.about",
-                        l.place(),
-                        new Part.Pressure(l.pressure(), 0),
-                        Part.fixed(l.pressure(), 1))
+                        "pressure.about", l.place(), new Part.Pressure(l.pressure(), 0), Part.fixed(l.pressure(), 1))
                 .and(indication(l))
                 .and(known);
         if (mmHg > stop && !l.assumed()) {

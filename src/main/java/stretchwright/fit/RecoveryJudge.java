@@ -29,7 +29,7 @@ final class RecoveryJudge {
     }
 
     static List<Verdict> of(Worn worn, List<Pose> poses) {
-        double recovery = worn.fabric().recovery().orElse(1);
+        double recovery = worn.fabric().test().recovery().orElse(1);
         Optional<Pose> worst = PoseJudge.worst(poses, Region.KNEE, Direction.ALONG);
         double zone = BentKnee.zone(worn.body());
         double stays = worst.map(p -> growth(p.needed(), recovery, zone)).orElse(0.0);

@@ -91,7 +91,8 @@ final class Seams {
             case DART -> inPose(along(Level.Name.HIP), Region.SEAT, Direction.ALONG);
             case WAISTBAND_JOIN, WAISTBAND_TOP, CASING, KEY_POCKET_HEM ->
                 ring(across(Level.Name.WAIST), OpeningName.WAISTBAND_OVER_HIPS, PoseName.PULLED_OVER_THE_HIPS);
-            case CUFF_JOIN, HEM -> ring(across(Level.Name.HEM), OpeningName.HEM_OVER_HEEL, PoseName.PULLED_OVER_THE_HEEL);
+            case CUFF_JOIN, HEM ->
+                ring(across(Level.Name.HEM), OpeningName.HEM_OVER_HEEL, PoseName.PULLED_OVER_THE_HEEL);
             case COVER_JOIN -> cover(seam);
             case POCKET, POCKET_OPENING -> pocket(seam);
             case WAISTBAND_ENDS, KEY_POCKET, CUFF_ENDS, COVER_SEAM, STRAP_ENDS -> Asked.NOTHING;

@@ -52,16 +52,21 @@ final class Washing {
     }
 
     private static LengthFit row(Part what, Direction direction, double cut, Fabric fabric) {
-        double share = direction == Direction.ALONG ? fabric.shrinkageAlong() : fabric.shrinkageAcross();
+        double share = direction == Direction.ALONG
+                ? fabric.quality().shrinkageAlong()
+                : fabric.quality().shrinkageAcross();
         return new LengthFit(what, direction, cut, washed(cut, share));
     }
 
     static List<Verdict> judged(List<LengthFit> lengths, Worn worn) {
         Fabric fabric = worn.fabric();
-        double share = Math.max(fabric.shrinkageAcross(), fabric.shrinkageAlong());
+        double share =
+                Math.max(fabric.quality().shrinkageAcross(), fabric.quality().shrinkageAlong());
         if (share > MUCH) {
             Said shrinks = Tell.said(
-                    "washed.shrinks", Part.share(fabric.shrinkageAcross()), Part.share(fabric.shrinkageAlong()));
+                    "washed.shrinks",
+                    Part.share(fabric.quality().shrinkageAcross()),
+                    Part.share(fabric.quality().shrinkageAlong()));
             return List.of(
                     new Verdict(CAUTION, SUBJECT, shrinks.and(unwashed(lost(lengths))), Tell.said("washed.first")));
         }
@@ -94,7 +99,7 @@ final class Washing {
                 .map(l -> Tell.said(
                         "washed.longer",
                         l.what(),
-                        Part.length(toCut(l.cut(), fabric.shrinkageAlong())),
+                        Part.length(toCut(l.cut(), fabric.quality().shrinkageAlong())),
                         Part.length(l.cut())))
                 .orElse(Said.NOTHING);
     }
@@ -106,8 +111,8 @@ final class Washing {
             lengths.stream()
                     .filter(l -> l.direction() == direction && l.cut() - l.washed() > TOLD)
                     .max(Comparator.comparingDouble(l -> l.cut() - l.washed()))
-                    .ifPresent(l -> out.add(
-                            Tell.said("washed.lost", l.what(), Part.length(l.washed()), Part.length(l.cut()))));
+                    .ifPresent(l ->
+                            out.add(Tell.said("washed.lost", l.what(), Part.length(l.washed()), Part.length(l.cut()))));
         }
         return out;
     }

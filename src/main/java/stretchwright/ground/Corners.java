@@ -67,7 +67,6 @@ public final class Corners {
     }
 
     private static boolean onSegment(double px, double py, double ax, double ay, double bx, double by) {
-        return (bx - ax) * (py - ay) - (by - ay) * (px - ax) == 0
-                && (px - ax) * (px - bx) + (py - ay) * (py - by) <= 0;
+        return (bx - ax) * (py - ay) - (by - ay) * (px - ax) == 0 && (px - ax) * (px - bx) + (py - ay) * (py - by) <= 0;
     }
 }

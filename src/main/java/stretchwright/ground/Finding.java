@@ -12,9 +12,9 @@ package stretchwright.ground;
  */
 public record Finding(String file, String key, int row, Said wrong, Said right, Unit unit) {
 
-    /** With sentences that have no key yet, in millimetres. Goes when every room speaks by keys. */
-    public Finding(String file, String key, String problem, String remedy) {
-        this(file, key, 0, Said.unworded(problem), Said.unworded(remedy), Unit.MM);
+    /** The same, told in another unit. */
+    public Finding in(Unit other) {
+        return new Finding(file, key, row, wrong, right, other);
     }
 
     /** What is wrong, in words. */

@@ -34,11 +34,6 @@ public final class Findings {
         all.add(new Finding(file, key, row, problem, remedy, unit));
     }
 
-    /** With sentences that have no key yet. Goes when every room speaks by keys. */
-    public void add(String key, String problem, String remedy) {
-        add(key, Said.unworded(problem), Said.unworded(remedy));
-    }
-
     /** Those of another collection, as they are. */
     public void addAll(List<Finding> others) {
         all.addAll(others);

@@ -93,8 +93,7 @@ public final class Quantities {
     /** The signs of one letter for parts of a whole; those of halves, quarters and eighths are on every tape in inches. */
     private static final String FRACTIONS = "\u00bd\u00bc\u00be\u215b\u215c\u215d\u215e\u2153\u2154";
 
-    private static final List<String> PARTS =
-            List.of("1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3");
+    private static final List<String> PARTS = List.of("1/2", "1/4", "3/4", "1/8", "3/8", "5/8", "7/8", "1/3", "2/3");
 
     /** "30\u00bc" is "30 1/4"; the marks that word processors make of " are inch marks too. */
     private static String plain(String text) {

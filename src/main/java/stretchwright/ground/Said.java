@@ -24,11 +24,6 @@ public record Said(String room, String key, List<Part> parts, List<Said> then) i
         return new Said(room, key, List.of(parts), List.of());
     }
 
-    /** Words as they are: of sentences that have no key yet. Goes when every room speaks by keys. */
-    public static Said unworded(String words) {
-        return words.isEmpty() ? NOTHING : new Said("", words, List.of(), List.of());
-    }
-
     /** This, and another sentence behind it. The key, by which it is known, stays the first one's. */
     public Said and(Said other) {
         if (other.isNothing() || isNothing()) {

@@ -13,7 +13,8 @@ import java.util.concurrent.ConcurrentHashMap;
  * as Java's MessageFormat has them: {0}, and '' for one '.
  */
 public final class Wording {
-    private static final ResourceBundle.Control ONLY_THAT_LANGUAGE =
+    /** No sentence of the language that the computer happens to speak. */
+    public static final ResourceBundle.Control ONLY_THAT_LANGUAGE =
             ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
     private final ResourceBundle sentences;

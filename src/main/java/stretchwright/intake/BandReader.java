@@ -74,7 +74,9 @@ final class BandReader {
     private void contoured(TopEnd.Band band) {
         if (drop == 0) {
             given.add(
-                    TopKeys.SHAPE, Tell.said("band.contoured-rise"), Tell.said("band.lower", Part.written(band.height())));
+                    TopKeys.SHAPE,
+                    Tell.said("band.contoured-rise"),
+                    Tell.said("band.lower", Part.written(band.height())));
         }
         if (band.elastic().isPresent() || band.drawstring()) {
             given.add(inside(band), Tell.said("band.contoured-inside"), Tell.said("band.other-shape"));
@@ -83,8 +85,7 @@ final class BandReader {
 
     private void casing(TopEnd.Band band) {
         if (band.elastic().isEmpty()) {
-            given.add(
-                    TopKeys.SHAPE, Tell.said("band.casing-empty"), Tell.said("band.elastic", Part.written(ELASTIC)));
+            given.add(TopKeys.SHAPE, Tell.said("band.casing-empty"), Tell.said("band.elastic", Part.written(ELASTIC)));
             return;
         }
         double elastic = band.elastic().getAsDouble();
@@ -138,7 +139,10 @@ final class BandReader {
         Part height = Part.written(band.height());
         if (band.elastic().isPresent()) {
             return Tell.said(
-                    "key-pocket.below-elastic", deep, height, Part.written(band.elastic().getAsDouble()));
+                    "key-pocket.below-elastic",
+                    deep,
+                    height,
+                    Part.written(band.elastic().getAsDouble()));
         }
         return band.drawstring()
                 ? Tell.said("key-pocket.below-cord", deep, height)

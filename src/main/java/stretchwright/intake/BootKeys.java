@@ -45,7 +45,8 @@ public final class BootKeys {
                     "boot.ankle to top", 0, 450, "why.ankle-to-top", 30, 300, "{90}")
             .usually(Boot.USUAL_ANKLE_TO_TOP)
             .in(of(b -> Optional.of(b.ankleToTop())))
-            .echoed(Echoed.<Double>as("").orAssumed(m -> m.boot().map(Boot::topEstimated).orElse(false)));
+            .echoed(Echoed.<Double>as("")
+                    .orAssumed(m -> m.boot().map(Boot::topEstimated).orElse(false)));
 
     public static final Key<Boot.Dressing> DRESSING = Row.choice(
                     "boot.dressing",
@@ -84,8 +85,8 @@ public final class BootKeys {
                     "boot.gap between mounts", 0, 250, "why.mount-gap", 20, 200, "{70}", Boot.Sole::gap)
             .needing(Need.when("needed.strap"));
 
-    public static final Key<Double> PLATE = sole(
-            "boot.plate length", 80, 450, "why.plate", 120, 400, "{280}", Boot.Sole::plate);
+    public static final Key<Double> PLATE =
+            sole("boot.plate length", 80, 450, "why.plate", 120, 400, "{280}", Boot.Sole::plate);
 
     private BootKeys() {}
 

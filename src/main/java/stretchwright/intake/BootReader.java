@@ -53,10 +53,12 @@ final class BootReader {
                     Tell.said("boot.hem-longer", Part.written(hem), Part.written(heel)),
                     Tell.said("boot.exchanged"));
         }
-        given.get(BootKeys.GUARD_GIRTH).filter(guard -> guard < heel - TAPE).ifPresent(guard -> given.add(
-                BootKeys.GUARD_GIRTH,
-                Tell.said("boot.guard-shorter", Part.written(guard), Part.written(heel)),
-                Tell.said("boot.guards-on")));
+        given.get(BootKeys.GUARD_GIRTH)
+                .filter(guard -> guard < heel - TAPE)
+                .ifPresent(guard -> given.add(
+                        BootKeys.GUARD_GIRTH,
+                        Tell.said("boot.guard-shorter", Part.written(guard), Part.written(heel)),
+                        Tell.said("boot.guards-on")));
         Optional<Double> length = given.get(BootKeys.SOLE_LENGTH);
         Optional<Double> width = given.get(BootKeys.SOLE_WIDTH);
         if (length.isPresent() && width.orElse(0.0) > length.get() / 2) {

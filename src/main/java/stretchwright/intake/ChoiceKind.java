@@ -19,8 +19,7 @@ import tools.jackson.databind.node.StringNode;
  * @param plain everyday words for them, which are understood too
  * @param elsewhere words that are written somewhere else: keys of where
  */
-record ChoiceKind<T>(
-        List<T> values, Function<T, String> word, Map<String, T> plain, Map<String, String> elsewhere)
+record ChoiceKind<T>(List<T> values, Function<T, String> word, Map<String, T> plain, Map<String, String> elsewhere)
         implements Kind<T> {
     ChoiceKind {
         values = List.copyOf(values);
@@ -79,7 +78,9 @@ record ChoiceKind<T>(
             return Tell.said(where);
         }
         Said all = Tell.said("word.choose", Tell.words(words()));
-        return Nearest.to(text, Stream.concat(words().stream(), plain.keySet().stream()).toList())
+        return Nearest.to(
+                        text,
+                        Stream.concat(words().stream(), plain.keySet().stream()).toList())
                 .map(n -> Tell.said("word.meant", Part.text(n)).and(all))
                 .orElse(all);
     }
@@ -91,7 +92,8 @@ record ChoiceKind<T>(
 
     @Override
     public ObjectNode schema() {
-        return Schemas.words(Stream.concat(words().stream(), plain.keySet().stream()).toList());
+        return Schemas.words(
+                Stream.concat(words().stream(), plain.keySet().stream()).toList());
     }
 
     @Override

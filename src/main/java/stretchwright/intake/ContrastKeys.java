@@ -8,8 +8,9 @@ import java.util.Optional;
 public final class ContrastKeys {
     static final Key<String> NAME = Row.name("name", "Rust").worded("contrast.name");
 
-    static final Key<List<String>> PIECES =
-            Key.of("pieces", new NamesKind(), "[cuff, waistband]").worded("contrast.pieces").needed();
+    static final Key<List<String>> PIECES = Key.of("pieces", new NamesKind(), "[cuff, waistband]")
+            .worded("contrast.pieces")
+            .needed();
 
     public static final Key<List<Answers>> CONTRASTS = Row.sections(
                     "fabric.contrasts", rows(), 4, "[{name: Rust, pieces: [cuff, waistband], usable width: {1470}}]")
@@ -31,10 +32,10 @@ public final class ContrastKeys {
     private static Answers answers(Contrast contrast) {
         RollKeys roll = RollKeys.CONTRAST;
         return Answers.NONE
-                .with(NAME.path(), contrast.fabric().name())
+                .with(NAME.path(), contrast.fabric().roll().name())
                 .with(PIECES.path(), contrast.pieces())
-                .with(roll.width.path(), contrast.fabric().usableWidth())
-                .with(roll.oneWay.path(), contrast.fabric().oneWay())
-                .with(roll.repeat.path(), contrast.fabric().repeatAlong());
+                .with(roll.width.path(), contrast.fabric().roll().usableWidth())
+                .with(roll.oneWay.path(), contrast.fabric().roll().oneWay())
+                .with(roll.repeat.path(), contrast.fabric().roll().repeatAlong());
     }
 }

@@ -52,17 +52,19 @@ final class ContrastReader {
         Optional<Double> own = one.get(roll.width);
         OptionalDouble width = own.isPresent()
                 ? Row.unboxed(own)
-                : fabric.stream().mapToDouble(Fabric::usableWidth).findFirst();
+                : fabric.stream()
+                        .mapToDouble(cloth -> cloth.roll().usableWidth())
+                        .findFirst();
         ClothShape shape = ClothShapeReader.read(
-                one, roll, width, fabric.map(f -> f.shape().selvage()).filter(v -> own.isEmpty()));
-        return fabric.map(f -> f.soldAs(
+                one, roll, width, fabric.map(f -> f.roll().shape().selvage()).filter(v -> own.isEmpty()));
+        return fabric.map(f -> f.with(new Fabric.Roll(
                         one.get(ContrastKeys.NAME).orElse("Contrast " + number),
-                        width.orElse(f.usableWidth()),
+                        width.orElse(f.roll().usableWidth()),
                         ClothShapeReader.onHand(one, roll, shape),
-                        one.get(roll.oneWay).orElse(f.oneWay()),
+                        one.get(roll.oneWay).orElse(f.roll().oneWay()),
                         one.get(roll.repeat).orElse(0.0),
                         one.get(roll.price).map(Fabric.Price::new),
-                        shape))
+                        shape)))
                 .map(f -> new Contrast(f, pieces));
     }
 }

@@ -19,7 +19,9 @@ record CornersKind(LengthKind each, int most) implements Kind<Polygon> {
     public Optional<Polygon> read(Spot at) {
         Optional<List<Tree>> items = at.items();
         if (items.isPresent() && items.get().size() > most) {
-            at.add(Tell.said("sections.count", Part.count(items.get().size())), Tell.said("sections.most", Part.count(most)));
+            at.add(
+                    Tell.said("sections.count", Part.count(items.get().size())),
+                    Tell.said("sections.most", Part.count(most)));
             return Optional.empty();
         }
         return items.flatMap(all -> corners(all, at)).flatMap(points -> outline(points, at));

@@ -35,9 +35,13 @@ record EitherKind<T, A>(
         if (word.isPresent()) {
             return word;
         }
-        boolean number = text.get().chars().anyMatch(c -> Character.getType(c) == Character.OTHER_NUMBER || Character.isDigit(c));
+        boolean number = text.get()
+                .chars()
+                .anyMatch(c -> Character.getType(c) == Character.OTHER_NUMBER || Character.isDigit(c));
         if (!number && isNot.isPresent()) {
-            at.add(Tell.said(isNot.get(), Tell.quoted(text.get())), write.map(Tell::said).orElse(Said.NOTHING));
+            at.add(
+                    Tell.said(isNot.get(), Tell.quoted(text.get())),
+                    write.map(Tell::said).orElse(Said.NOTHING));
             return Optional.empty();
         }
         return other.read(at).map(in);

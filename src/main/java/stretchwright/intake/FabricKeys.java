@@ -30,8 +30,11 @@ public final class FabricKeys {
             .also("cloth");
 
     public static final Key<String> NAME = Row.name("fabric.name", "Heavy performance knit")
-            .in(Lens.reading(m -> Optional.of(m.fabric().name()).filter(n -> !n.isEmpty())))
-            .echoed(Echoed.as("name", m -> Optional.of(tools.jackson.databind.node.StringNode.valueOf(m.fabric().name()))))
+            .in(Lens.reading(m -> Optional.of(m.fabric().roll().name()).filter(n -> !n.isEmpty())))
+            .echoed(Echoed.as(
+                    "name",
+                    m -> Optional.of(tools.jackson.databind.node.StringNode.valueOf(
+                            m.fabric().roll().name()))))
             .onRoll(Roll.whereTold((a, b) -> plain(a).equals(plain(b))));
 
     /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */
@@ -44,7 +47,7 @@ public final class FabricKeys {
                             "weight.is-not",
                             "weight.write"),
                     "260 g/m2")
-            .in(Row.ofFabric(f -> Row.boxed(f.weight())))
+            .in(Row.ofFabric(f -> Row.boxed(f.quality().weight())))
             .onRoll(Roll.within(WEIGHT_TOLD));
 
     /** Above 0: without stretch nothing here can be worn. Rib reaches 100 % in the textbooks, loose tubes 200 %. */
@@ -53,46 +56,54 @@ public final class FabricKeys {
     public static final Key<Double> STRETCH_ACROSS = Key.of("fabric.stretch across", new ShareKind(STRETCH), "60 %")
             .needing(Need.oneOf("across"))
             .also("crosswise stretch", "stretch crosswise", "stretch widthwise")
-            .in(Row.ofFabric(f -> Optional.of(f.stretchAcross())))
-            .echoed(Echoed.<Double>as("").orAssumed(m -> m.fabric().assumed().across()))
+            .in(Row.ofFabric(f -> Optional.of(f.test().stretchAcross())))
+            .echoed(Echoed.<Double>as("")
+                    .orAssumed(m -> m.fabric().test().assumed().across()))
             .onRoll(Roll.within(SHARE_TOLD));
 
     public static final Key<Double> STRETCH_ALONG = Key.of("fabric.stretch along", new ShareKind(STRETCH), "45 %")
             .needing(Need.oneOf("along"))
             .also("lengthwise stretch", "stretch lengthwise")
-            .in(Row.ofFabric(f -> Optional.of(f.stretchAlong())))
-            .echoed(Echoed.<Double>as("").orAssumed(m -> m.fabric().assumed().along()))
+            .in(Row.ofFabric(f -> Optional.of(f.test().stretchAlong())))
+            .echoed(Echoed.<Double>as("")
+                    .orAssumed(m -> m.fabric().test().assumed().along()))
             .onRoll(Roll.within(SHARE_TOLD));
 
     static final Key<List<Double>> FOLD_ACROSS = fold("fabric.fold across", "[{100}, {160}, {102.5}]", "across");
     static final Key<List<Double>> FOLD_ALONG = fold("fabric.fold along", "[{100}, {145}, {102}]", "along");
 
     static final Key<Double> WRAP_HIP = wrap("fabric.wrap hip", 350, 1600, "{840}")
-            .echoed(Echoed.as("wrapped", m -> number(m.fabric().wrapped())));
-    static final Key<Double> WRAP_CALF = wrap("fabric.wrap calf", 120, 600, "{300}").untold();
+            .echoed(Echoed.as("wrapped", m -> number(m.fabric().test().wrapped())));
+    static final Key<Double> WRAP_CALF =
+            wrap("fabric.wrap calf", 120, 600, "{300}").untold();
 
     static final Key<Boolean> REACHES_POSE = Row.yes("fabric.reaches pose")
             .usually(false)
             .needing(Need.oneOf("along"))
             .untold();
 
-    public static final Key<List<LoadCurve.Reading>> LOAD_ACROSS =
-            load("fabric.load across", "[[20 %, 3.1 N], [40 %, 6.9 N]]", Fabric::loadAcross);
-    public static final Key<List<LoadCurve.Reading>> LOAD_ALONG =
-            load("fabric.load along", "[[20 %, 4 N], [40 %, 9.5 N]]", Fabric::loadAlong);
+    public static final Key<List<LoadCurve.Reading>> LOAD_ACROSS = load(
+            "fabric.load across",
+            "[[20 %, 3.1 N], [40 %, 6.9 N]]",
+            cloth -> cloth.test().loadAcross());
+    public static final Key<List<LoadCurve.Reading>> LOAD_ALONG = load(
+            "fabric.load along",
+            "[[20 %, 4 N], [40 %, 9.5 N]]",
+            cloth -> cloth.test().loadAlong());
 
     public static final Key<Double> RECOVERY = Row.share("fabric.recovery", 0.01, 1.00, "why.recovery", "95 %")
-            .in(Row.ofFabric(f -> Row.boxed(f.recovery())))
+            .in(Row.ofFabric(f -> Row.boxed(f.test().recovery())))
             .onRoll(Roll.within(SHARE_TOLD));
 
     public static final Key<Double> SHRINKAGE_ACROSS =
-            shrinkage("fabric.shrinkage across", Fabric::shrinkageAcross);
-    public static final Key<Double> SHRINKAGE_ALONG = shrinkage("fabric.shrinkage along", Fabric::shrinkageAlong);
+            shrinkage("fabric.shrinkage across", cloth -> cloth.quality().shrinkageAcross());
+    public static final Key<Double> SHRINKAGE_ALONG =
+            shrinkage("fabric.shrinkage along", cloth -> cloth.quality().shrinkageAlong());
 
     public static final Key<Double> SHOWS_THROUGH = Row.share(
                     "fabric.shows through at", 0.01, 8.00, "why.shows-through", "130 %")
             .also("see-through at", "shows through")
-            .in(Row.ofFabric(f -> Row.boxed(f.showsThroughAt())))
+            .in(Row.ofFabric(f -> Row.boxed(f.test().showsThroughAt())))
             .onRoll(Roll.within(SHARE_TOLD));
 
     private FabricKeys() {}
@@ -121,7 +132,9 @@ public final class FabricKeys {
     }
 
     static Optional<JsonNode> number(OptionalDouble share) {
-        return share.isPresent() ? Optional.of(DecimalNode.valueOf(Numbers.share(share.getAsDouble()))) : Optional.empty();
+        return share.isPresent()
+                ? Optional.of(DecimalNode.valueOf(Numbers.share(share.getAsDouble())))
+                : Optional.empty();
     }
 
     /** Marks on folded cloth: 100 mm or 4 in usual, pulled at most fourfold. */
@@ -136,8 +149,7 @@ public final class FabricKeys {
     }
 
     /** N on a strip of 50 mm: 200 N is a heavy suitcase; leg wear stays under 15 (trade values 1.3). */
-    private static Key<List<LoadCurve.Reading>> load(
-            String path, String example, Function<Fabric, LoadCurve> curve) {
+    private static Key<List<LoadCurve.Reading>> load(String path, String example, Function<Fabric, LoadCurve> curve) {
         LoadsKind kind = new LoadsKind(
                 new ShareKind(new Range(0.01, 3.00, "why.load-extension")),
                 new QuantityKind(
@@ -149,7 +161,8 @@ public final class FabricKeys {
                         .only("[0-9]\\s*(N|n|g|gf|kg|kgf)\\s*$"),
                 100);
         return Key.of(path, kind, example)
-                .in(Row.ofFabric(f -> Optional.of(curve.apply(f)).filter(c -> !c.isAssumed()).map(LoadCurve::readings)))
+                .in(Row.ofFabric(f ->
+                        Optional.of(curve.apply(f)).filter(c -> !c.isAssumed()).map(LoadCurve::readings)))
                 .echoed(Echoed.as("", m -> Optional.of(told(curve.apply(m.fabric()), kind))))
                 .onRoll(Roll.whereTold(FabricKeys::alike));
     }

@@ -22,27 +22,30 @@ final class FabricReader {
         }
         StretchReader.Found stretch = found.get();
         return Optional.of(new Fabric(
-                given.get(FabricKeys.NAME).orElse(""),
-                width.get(),
-                ClothShapeReader.onHand(given, roll, shape),
-                Row.unboxed(given.get(FabricKeys.WEIGHT)),
-                stretch.across(),
-                stretch.along(),
-                given.get(FabricKeys.LOAD_ACROSS)
-                        .map(LoadCurve::through)
-                        .orElseGet(() -> LoadCurve.assumed(stretch.across())),
-                given.get(FabricKeys.LOAD_ALONG)
-                        .map(LoadCurve::through)
-                        .orElseGet(() -> LoadCurve.assumed(stretch.along())),
-                stretch.recovery(),
-                given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
-                given.orUsual(FabricKeys.SHRINKAGE_ALONG),
-                given.get(roll.oneWay).orElse(true),
-                given.get(roll.repeat).orElse(0.0),
-                Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
-                given.get(roll.price).map(Fabric.Price::new),
-                stretch.wrapped(),
-                stretch.assumed(),
-                shape));
+                new Fabric.Quality(
+                        Row.unboxed(given.get(FabricKeys.WEIGHT)),
+                        given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
+                        given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
+                new Fabric.Roll(
+                        given.get(FabricKeys.NAME).orElse(""),
+                        width.get(),
+                        ClothShapeReader.onHand(given, roll, shape),
+                        given.get(roll.oneWay).orElse(true),
+                        given.get(roll.repeat).orElse(0.0),
+                        given.get(roll.price).map(Fabric.Price::new),
+                        shape),
+                new Fabric.Test(
+                        stretch.across(),
+                        stretch.along(),
+                        given.get(FabricKeys.LOAD_ACROSS)
+                                .map(LoadCurve::through)
+                                .orElseGet(() -> LoadCurve.assumed(stretch.across())),
+                        given.get(FabricKeys.LOAD_ALONG)
+                                .map(LoadCurve::through)
+                                .orElseGet(() -> LoadCurve.assumed(stretch.along())),
+                        stretch.recovery(),
+                        Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
+                        stretch.wrapped(),
+                        stretch.assumed())));
     }
 }

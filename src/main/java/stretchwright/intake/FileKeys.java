@@ -64,6 +64,7 @@ public final class FileKeys {
     private FileKeys() {}
 
     private static tools.jackson.databind.node.ObjectNode version() {
-        return Schemas.either(Schemas.node().put("const", MakeFile.VERSION), Schemas.node().put("const", FORMAT));
+        return Schemas.either(
+                Schemas.node().put("const", MakeFile.VERSION), Schemas.node().put("const", FORMAT));
     }
 }

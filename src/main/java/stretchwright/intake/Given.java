@@ -58,11 +58,6 @@ final class Given {
         values.put(key.path(), value);
     }
 
-    /** A section stands there. */
-    void putSection(Key<?> key) {
-        values.put(key.path(), true);
-    }
-
     void put(Key<List<Answers>> key, List<Given> sections) {
         lists.put(key.path(), List.copyOf(sections));
         values.put(key.path(), sections.stream().map(Given::answers).toList());

@@ -74,7 +74,8 @@ public record Key<T>(
     String camel() {
         StringBuilder out = new StringBuilder();
         for (String word : name().split("[ -]")) {
-            out.append(out.isEmpty() ? word : word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1));
+            out.append(
+                    out.isEmpty() ? word : word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1));
         }
         return out.toString();
     }
@@ -93,11 +94,27 @@ public record Key<T>(
     public Optional<JsonNode> echo(MakeFile make) {
         return !echo.told()
                 ? Optional.empty()
-                : echo.value().map(v -> v.apply(make)).orElseGet(() -> lens.get().apply(make).map(kind::json));
+                : echo.value()
+                        .map(v -> v.apply(make))
+                        .orElseGet(() -> lens.get().apply(make).map(kind::json));
     }
 
-    /** Of a list of sections the keys of one; empty otherwise. */
-    public List<Key<?>> parts() {
+    /** How a page asks for it. */
+    public Kind.Input input() {
+        return kind.input();
+    }
+
+    /** The key whose value stands here where no section does: of "lay" that is its "way"; empty where none is meant. */
+    public Optional<Key<?>> whereValueStands(Keys table) {
+        return kind.instead().isPresent()
+                ? table.find(path + "." + kind.instead().get())
+                : kind.input() == Kind.Input.SECTION || kind.input() == Kind.Input.SECTIONS
+                        ? Optional.empty()
+                        : Optional.of(this);
+    }
+
+    /** Of a list of sections the keys of one; without a row otherwise. */
+    public Keys parts() {
         return kind.parts();
     }
 
@@ -126,7 +143,7 @@ public record Key<T>(
     }
 
     /** Whether a name in a file means this key. */
-    boolean isCalled(String name) {
+    public boolean isCalled(String name) {
         return name().equals(name) || synonyms.contains(name);
     }
 
@@ -186,8 +203,7 @@ public record Key<T>(
     /** It may become this after wearing, once, unless something speaks against it. */
     Key<T> wornOnce(WearingKey key, T becomes, Function<MakeFile, Optional<Worn.Outcome>> unless) {
         return worn(new Worn<>(
-                key,
-                (make, once) -> unless.apply(make).orElseGet(() -> Worn.Outcome.of(set(make, becomes)))));
+                key, (make, once) -> unless.apply(make).orElseGet(() -> Worn.Outcome.of(set(make, becomes)))));
     }
 
     /** The make with another value. */

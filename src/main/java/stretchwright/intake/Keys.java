@@ -11,9 +11,13 @@ public final class Keys {
     private final Map<String, Key<?>> rows;
     private final Map<String, List<Key<?>>> inside = new LinkedHashMap<>();
 
+    static final Keys NONE = of(List.of());
+
     private Keys(Map<String, Key<?>> rows) {
         this.rows = rows;
-        rows.values().forEach(k -> inside.computeIfAbsent(k.section(), s -> new ArrayList<>()).add(k));
+        rows.values()
+                .forEach(k -> inside.computeIfAbsent(k.section(), s -> new ArrayList<>())
+                        .add(k));
     }
 
     static Keys of(List<Key<?>> all) {
@@ -52,6 +56,11 @@ public final class Keys {
 
     public Optional<Key<?>> find(String path) {
         return Optional.ofNullable(rows.get(path));
+    }
+
+    /** The key that a name in a section means. */
+    public Optional<Key<?>> named(String section, String name) {
+        return inside(section).stream().filter(k -> k.isCalled(name)).findFirst();
     }
 
     /** The keys that stand directly in a section, "" for the file itself. */

@@ -50,9 +50,14 @@ public interface Kind<T> {
         return Optional.empty();
     }
 
-    /** Of a list of sections the keys of one; empty otherwise. */
-    default List<Key<?>> parts() {
-        return List.of();
+    /** Of a list of sections the keys of one; without a row otherwise. */
+    default Keys parts() {
+        return Keys.NONE;
+    }
+
+    /** Of a section the name of the key inside of which the value may stand instead; empty otherwise. */
+    default Optional<String> instead() {
+        return Optional.empty();
     }
 
     /** How a page asks. */

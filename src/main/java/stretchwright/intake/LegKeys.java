@@ -28,7 +28,7 @@ public final class LegKeys {
                             .also(Leg.CALF, "capri", "to the calf")
                             .also(Leg.KNEE, "knee length", "to the knee")
                             .also(Leg.SHORT, "shorts", "bike shorts"),
-                    "over boot")
+                    "ankle")
             .in(Row.ofStyle(s -> Optional.of(s.leg()), LegKeys::with));
 
     public static final Key<Hem> HEM = Row.choice(
@@ -44,8 +44,7 @@ public final class LegKeys {
                     (s, hem) -> s.with(with(s.lower(), hem))));
 
     /** Makers lower the back by 30 to 60 mm (makers' troubles 5.2, common practice); a little either way is let through. */
-    public static final Key<Double> HEM_DROP = Row.length(
-                    "style.hem drop", 20, 70, "why.hem-drop", 20, 70, "{40}")
+    public static final Key<Double> HEM_DROP = Row.length("style.hem drop", 20, 70, "why.hem-drop", 20, 70, "{40}")
             .in(lower(
                     l -> Row.above0(l.hemDrop()),
                     (l, mm) -> new LowerEnd(l.hem(), l.cuffHeight(), l.strapWidth(), mm, l.growth())));
@@ -64,8 +63,7 @@ public final class LegKeys {
     static final Key<Boolean> STRAP = Row.section("style.strap", "{width: {22}}");
 
     /** A narrower strap cuts into the arch, a wider one folds (common practice). */
-    public static final Key<Double> STRAP_WIDTH = Row.length(
-                    "style.strap.width", 20, 70, "why.stirrup", 20, 60, "{22}")
+    public static final Key<Double> STRAP_WIDTH = Row.length("style.strap.width", 20, 70, "why.stirrup", 20, 60, "{22}")
             .in(lower(l -> Row.boxed(l.strapWidth()), LowerEnd::strap))
             .echoed("strapWidth");
 
@@ -91,7 +89,8 @@ public final class LegKeys {
     }
 
     private static Style with(Style s, Leg leg) {
-        return new Style(leg, s.lower(), s.top(), s.parts(), s.hold(), s.allowance(), s.allowances(), s.lay(), s.ease());
+        return new Style(
+                leg, s.lower(), s.top(), s.parts(), s.hold(), s.allowance(), s.allowances(), s.lay(), s.ease());
     }
 
     private static Optional<Worn.Outcome> noPlainHem(MakeFile make) {

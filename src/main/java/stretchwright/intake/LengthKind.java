@@ -39,7 +39,8 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
     }
 
     static ObjectNode definition() {
-        ObjectNode out = Schemas.either(Schemas.type("number"), Schemas.matching("[0-9\\u00bc-\\u00be\\u2150-\\u215e]"));
+        ObjectNode out =
+                Schemas.either(Schemas.type("number"), Schemas.matching("[0-9\\u00bc-\\u00be\\u2150-\\u215e]"));
         return out.put(
                 "description",
                 "A length: a bare number in the unit of the file, or a text with its own unit (mm, cm, m, in, yd; fractions"
@@ -113,7 +114,9 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
 
     /** Of cloth and thread by the roll in metres. */
     private static Part told(double mm, boolean signed) {
-        return mm < LONG ? Part.written(mm, signed) : Part.text(Numbers.plain(Unit.M.fromMm(mm)) + " " + Unit.M.symbol());
+        return mm < LONG
+                ? Part.written(mm, signed)
+                : Part.text(Numbers.plain(Unit.M.fromMm(mm)) + " " + Unit.M.symbol());
     }
 
     private double inside(double mm, Optional<Unit> unit, boolean up) {

@@ -52,9 +52,7 @@ record LoadsKind(ShareKind stretch, QuantityKind force, int most) implements Kin
             LoadCurve.Reading before = readings.get(i - 1);
             LoadCurve.Reading now = readings.get(i);
             if (!(now.extension() > before.extension() && now.tension() > before.tension())) {
-                at.add(
-                        Tell.said("loads.falls", Part.count(i + 1L), told(now), told(before)),
-                        Tell.said("loads.order"));
+                at.add(Tell.said("loads.falls", Part.count(i + 1L), told(now), told(before)), Tell.said("loads.order"));
                 return false;
             }
         }

@@ -45,10 +45,7 @@ final class LowerReader {
     private Hem hem() {
         Hem hem = given.orUsual(LegKeys.HEM);
         if (hem != Hem.OVER_LACES && !overBoot()) {
-            given.add(
-                    LegKeys.HEM,
-                    Tell.said("hem.place", Tell.quoted(hem.word()), legWord()),
-                    Tell.said("hem.leg"));
+            given.add(LegKeys.HEM, Tell.said("hem.place", Tell.quoted(hem.word()), legWord()), Tell.said("hem.leg"));
         }
         boolean sole = boot.map(b -> b.sole().coverable()).orElse(true);
         if (hem == Hem.WHOLE_BOOT && overBoot() && !sole) {
@@ -79,16 +76,22 @@ final class LowerReader {
 
     private void strapUnderBoot(Hem hem, Optional<Double> width) {
         Range range = LegKeys.UNDER_BOOT;
-        width.filter(mm -> !range.holds(mm)).ifPresent(mm -> given.add(
-                LegKeys.STRAP_WIDTH,
-                Tell.said("amount.out", Part.written(mm)),
-                Tell.said(
-                        "amount.allowed", Part.written(range.least()), Part.written(range.most()), range.reason())));
+        width.filter(mm -> !range.holds(mm))
+                .ifPresent(mm -> given.add(
+                        LegKeys.STRAP_WIDTH,
+                        Tell.said("amount.out", Part.written(mm)),
+                        Tell.said(
+                                "amount.allowed",
+                                Part.written(range.least()),
+                                Part.written(range.most()),
+                                range.reason())));
         if (hem != Hem.OVER_LACES && hem != Hem.OVER_HEEL) {
             given.add(LegKeys.STRAP, Tell.said("strap.loose", Tell.quoted(hem.word())), Tell.said("strap.hem"));
         }
         boolean placed = boot.map(Boot::sole)
-                .map(s -> s.ankleToSole().isPresent() && s.arch().isPresent() && s.gap().isPresent())
+                .map(s -> s.ankleToSole().isPresent()
+                        && s.arch().isPresent()
+                        && s.gap().isPresent())
                 .orElse(true);
         if (!placed) {
             given.add(LegKeys.STRAP, Tell.said("strap.place"), Tell.said("strap.measure"));

@@ -127,7 +127,8 @@ public record MakeFile(
     /** With one more change after wearing, already in the style. */
     public MakeFile worn(Style changed, List<WearingEntry> history) {
         return new MakeFile(
-                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, print, seed, history, answers);
+                file, name, unit, wearer, measured, fabric, contrasts, boot, changed, sewing, print, seed, history,
+                answers);
     }
 
     /** The pieces cut from the fabric itself. */

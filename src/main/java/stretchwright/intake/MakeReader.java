@@ -30,9 +30,8 @@ public final class MakeReader {
     static Optional<MakeFile> read(String file, Tree.Keys keys, Keys table, Findings findings) {
         Optional<Unit> unit = unit(keys);
         Findings own = findings.in(unit.orElse(Unit.MM));
-        Optional<MakeFile> make = isNewer(keys, own)
-                ? Optional.empty()
-                : make(file, TableReader.file(keys, table, own, unit), table);
+        Optional<MakeFile> make =
+                isNewer(keys, own) ? Optional.empty() : make(file, TableReader.file(keys, table, own, unit), table);
         findings.addAll(own.all());
         return make.filter(m -> findings.isEmpty());
     }
@@ -57,10 +56,11 @@ public final class MakeReader {
 
     private static Tree.Keys only(Tree.Keys keys) {
         Map<String, Tree> some = new LinkedHashMap<>(keys.entries());
-        some.keySet().retainAll(keys.names().stream()
-                .filter(name -> List.<Key<?>>of(FileKeys.VERSION, FileKeys.UNIT, WearerKeys.WEARER).stream()
-                        .anyMatch(k -> k.isCalled(name)))
-                .toList());
+        some.keySet()
+                .retainAll(keys.names().stream()
+                        .filter(name -> List.<Key<?>>of(FileKeys.VERSION, FileKeys.UNIT, WearerKeys.WEARER).stream()
+                                .anyMatch(k -> k.isCalled(name)))
+                        .toList());
         return new Tree.Keys(some, keys.line());
     }
 

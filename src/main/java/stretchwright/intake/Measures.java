@@ -11,7 +11,7 @@ final class Measures {
         return Row.lengthKind(10, 2750, "why.measurement", from, to);
     }
 
-    /** From a child of three to a large adult, with room (the tables of the body room lie inside). */
+    /** From a child of three to a large adult, with room (common practice, no source): they ask, and refuse nothing. */
     static LengthKind kind(Measure measure) {
         return switch (measure) {
             case STATURE -> between(800, 2200);

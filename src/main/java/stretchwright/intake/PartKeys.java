@@ -26,8 +26,7 @@ public final class PartKeys {
             Row.sectionOrNone("style.panel", "{width: {60}}").also("side panel", "stripe");
 
     /** Finished width of a strip along the side: narrower cannot be sewn, wider is no strip (common practice). */
-    public static final Key<Double> PANEL_WIDTH = Row.length(
-                    "style.panel.width", 10, 300, "why.panel", 20, 150, "{60}")
+    public static final Key<Double> PANEL_WIDTH = Row.length("style.panel.width", 10, 300, "why.panel", 20, 150, "{60}")
             .needed()
             .in(parts(p -> Row.boxed(p.panelWidth()), Parts::withPanel))
             .echoed("panelWidth");
@@ -50,8 +49,8 @@ public final class PartKeys {
             .needed()
             .in(parts(
                     p -> p.gusset().map(Parts.Gusset::width),
-                    (p, mm) -> p.with(new Parts.Gusset(
-                            p.gusset().orElse(AFTER_WEARING).length(), mm))))
+                    (p, mm) -> p.with(
+                            new Parts.Gusset(p.gusset().orElse(AFTER_WEARING).length(), mm))))
             .echoed("gusset.width");
 
     public static final Key<Boolean> KNEE_SHAPING = Row.yes("style.knee shaping")
@@ -62,7 +61,10 @@ public final class PartKeys {
                     (p, yes) -> new Parts(p.sideSeam(), p.panelWidth(), p.gusset(), yes, p.pockets())));
 
     static final Key<Pocket.Kind> POCKET_KIND = Row.choice(
-                    "kind", ChoiceKind.of(Arrays.asList(Pocket.Kind.values()), Pocket.Kind::word).not("key", "pocket.key"), "phone")
+                    "kind",
+                    ChoiceKind.of(Arrays.asList(Pocket.Kind.values()), Pocket.Kind::word)
+                            .not("key", "pocket.key"),
+                    "phone")
             .worded("pocket.kind")
             .needed();
 
@@ -87,13 +89,13 @@ public final class PartKeys {
                             Keys.of(List.of(POCKET_KIND, POCKET_WIDTH, POCKET_HEIGHT, POCKET_THICKNESS)), 8, true),
                     "[{kind: phone, width: {90}, height: {160}}]")
             .also("pocket")
-            .in(parts(p -> Optional.of(p.pockets().stream().map(PartKeys::answers).toList()), (p, all) -> p));
+            .in(parts(
+                    p -> Optional.of(p.pockets().stream().map(PartKeys::answers).toList()), (p, all) -> p));
 
     private PartKeys() {}
 
     static List<Key<?>> rows() {
-        return List.of(
-                SIDE_SEAM, PANEL, PANEL_WIDTH, GUSSET, GUSSET_LENGTH, GUSSET_WIDTH, KNEE_SHAPING, POCKETS);
+        return List.of(SIDE_SEAM, PANEL, PANEL_WIDTH, GUSSET, GUSSET_LENGTH, GUSSET_WIDTH, KNEE_SHAPING, POCKETS);
     }
 
     private static <T> Lens<T> parts(Function<Parts, Optional<T>> get, BiFunction<Parts, T, Parts> set) {

@@ -1,13 +1,16 @@
 package stretchwright.intake;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stretchwright.ground.Said;
 import stretchwright.print.kit.FileGroup;
 import stretchwright.print.kit.Paper;
 import stretchwright.print.sheets.TraceGrid;
@@ -31,11 +34,11 @@ public final class PrintKeys {
             .usually("A4")
             .in(of(p -> Optional.of(p.paper())));
 
-    public static final Key<Double> MARGIN = Row.length("print.margin", 3, 50, "why.margin", 3, 30, "6 mm")
-            .in(of(p -> Row.boxed(p.margin())));
+    public static final Key<Double> MARGIN =
+            Row.length("print.margin", 3, 50, "why.margin", 3, 30, "6 mm").in(of(p -> Row.boxed(p.margin())));
 
-    public static final Key<Double> OVERLAP = Row.length("print.overlap", 0, 40, "why.overlap", 3, 30, "10 mm")
-            .in(of(p -> Row.boxed(p.overlap())));
+    public static final Key<Double> OVERLAP =
+            Row.length("print.overlap", 0, 40, "why.overlap", 3, 30, "10 mm").in(of(p -> Row.boxed(p.overlap())));
 
     public static final Key<String> GRID = Key.of(
                     "print.grid",
@@ -82,5 +85,25 @@ public final class PrintKeys {
     private static OptionalDouble dpi(String text) {
         Matcher dpi = DPI.matcher(text);
         return dpi.matches() ? OptionalDouble.of(Integer.parseInt(dpi.group(1))) : OptionalDouble.empty();
+    }
+
+    /**
+     * The groups that words name.
+     *
+     * @param wrong told what is wrong with a word, and what would be right
+     */
+    public static Set<FileGroup> files(List<String> words, BiConsumer<Said, Said> wrong) {
+        Set<FileGroup> groups = EnumSet.noneOf(FileGroup.class);
+        for (String word : words) {
+            Optional<FileGroup> group = FileGroup.of(word);
+            if (word.equals(FileGroup.ALL)) {
+                groups.addAll(FileGroup.all());
+            } else if (group.isPresent()) {
+                groups.add(group.get());
+            } else {
+                wrong.accept(FilesKind.isNot(word), FilesKind.choose(word));
+            }
+        }
+        return groups;
     }
 }

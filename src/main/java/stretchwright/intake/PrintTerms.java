@@ -3,11 +3,7 @@ package stretchwright.intake;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.EnumSet;
-import java.util.List;
 import java.util.Set;
-import java.util.function.BiConsumer;
-import stretchwright.ground.Said;
 import stretchwright.print.kit.FileGroup;
 import stretchwright.print.kit.Paper;
 
@@ -40,25 +36,5 @@ public record PrintTerms(
     /** The paper with these margins; empty where what must stand on every sheet has no room between them. */
     public Optional<Paper> sheet() {
         return Paper.of(paper).flatMap(p -> p.with(margin.orElse(p.margin()), overlap.orElse(p.overlap())));
-    }
-
-    /**
-     * The groups that words name.
-     *
-     * @param wrong told what is wrong with a word, and what would be right
-     */
-    public static Set<FileGroup> files(List<String> words, BiConsumer<Said, Said> wrong) {
-        Set<FileGroup> groups = EnumSet.noneOf(FileGroup.class);
-        for (String word : words) {
-            Optional<FileGroup> group = FileGroup.of(word);
-            if (word.equals(FileGroup.ALL)) {
-                groups.addAll(FileGroup.all());
-            } else if (group.isPresent()) {
-                groups.add(group.get());
-            } else {
-                wrong.accept(FilesKind.isNot(word), FilesKind.choose(word));
-            }
-        }
-        return groups;
     }
 }

@@ -28,8 +28,7 @@ record QuantityKind(
         Optional<String> shape)
         implements Kind<Double> {
 
-    QuantityKind(
-            Function<String, OptionalDouble> reader, Range range, String symbol, String isNot, String write) {
+    QuantityKind(Function<String, OptionalDouble> reader, Range range, String symbol, String isNot, String write) {
         this(reader, range, symbol, isNot, write, Optional.empty());
     }
 

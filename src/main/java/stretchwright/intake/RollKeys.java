@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import stretchwright.fabric.Fabric;
-
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import tools.jackson.databind.node.ArrayNode;
@@ -42,7 +41,7 @@ public final class RollKeys {
         outline = worded(outline(at + "on hand.outline"));
         flaws = worded(flaws(at + "flaws"));
         oneWay = worded(Row.yes(at + "one way")
-                .in(of(f -> Optional.of(f.oneWay())))
+                .in(of(f -> Optional.of(f.roll().oneWay())))
                 .onRoll(Roll.same(Roll.About.CLOTH)));
         repeat = worded(repeat(at + "repeat along"));
         price = worded(price(at + "price"));
@@ -76,21 +75,21 @@ public final class RollKeys {
     private static Key<Double> width(String path) {
         return Row.length(path, 200, 4000, "why.usable-width", 700, 1900, "{1470}")
                 .also("width", "fabric width", "cloth width")
-                .in(of(f -> Optional.of(f.usableWidth())))
+                .in(of(f -> Optional.of(f.roll().usableWidth())))
                 .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
     private static Key<Double> onHand(String path) {
         return Row.length(path, 50, 200_000, "why.on-hand", 200, 30_000, "1.6 m")
                 .also("length on hand")
-                .in(of(f -> Row.boxed(f.onHand())));
+                .in(of(f -> Row.boxed(f.roll().onHand())));
     }
 
     private static Key<Polygon> outline(String path) {
         LengthKind corner = new LengthKind(ON_CLOTH, Optional.empty(), false);
         return Key.of(path, new CornersKind(corner, 60), "[[{0}, {0}], [{1400}, {0}], [{1400}, {950}], [{0}, {1200}]]")
                 .needed()
-                .in(of(f -> f.shape().outline()))
+                .in(of(f -> f.roll().shape().outline()))
                 .echoed("outline")
                 .onRoll(Roll.same(Roll.About.CLOTH));
     }
@@ -98,7 +97,7 @@ public final class RollKeys {
     private static Key<Double> selvage(String path) {
         return Row.length(path, 0, 100, "why.selvage", 3, 40, "{15}")
                 .usually(0.0)
-                .in(of(f -> Row.above0(f.shape().selvage())))
+                .in(of(f -> Row.above0(f.roll().shape().selvage())))
                 .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
@@ -108,12 +107,14 @@ public final class RollKeys {
                         List.of(FROM_LEFT, FROM_END, WIDE, LONG),
                         50,
                         "[{from left: {300}, from end: {520}, wide: {10}, long: {20}}]")
-                .in(of(f -> Optional.of(f.shape().flaws())
+                .in(of(f -> Optional.of(f.roll().shape().flaws())
                         .filter(all -> !all.isEmpty())
                         .map(all -> all.stream().map(RollKeys::flaw).toList())))
-                .echoed(Echoed.as("flaws", m -> Optional.of(m.fabric().shape().flaws())
-                        .filter(all -> !all.isEmpty())
-                        .map(RollKeys::corners)))
+                .echoed(Echoed.as(
+                        "flaws",
+                        m -> Optional.of(m.fabric().roll().shape().flaws())
+                                .filter(all -> !all.isEmpty())
+                                .map(RollKeys::corners)))
                 .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
@@ -136,7 +137,7 @@ public final class RollKeys {
     private static Key<Double> repeat(String path) {
         return Row.length(path, 0, 2000, "why.repeat", 5, 1000, "{320}")
                 .also("print repeat", "repeat")
-                .in(of(f -> Optional.of(f.repeatAlong())))
+                .in(of(f -> Optional.of(f.roll().repeatAlong())))
                 .onRoll(Roll.same(Roll.About.CLOTH));
     }
 
@@ -145,7 +146,7 @@ public final class RollKeys {
                         Row::perMetre, new Range(0, 100_000, "why.price"), "per m", "price.is-not", "price.write")
                 .only("(per|/)\\s*(m|yd)");
         return Key.of(path, kind, "14.50 per m")
-                .in(of(f -> f.price().map(Fabric.Price::perMetre)))
+                .in(of(f -> f.roll().price().map(Fabric.Price::perMetre)))
                 .untold();
     }
 
@@ -161,5 +162,4 @@ public final class RollKeys {
                 .worded("flaw." + name)
                 .needed();
     }
-
 }

@@ -53,20 +53,24 @@ final class Row {
     }
 
     static Key<Boolean> section(String path, String example) {
-        return Key.of(path, new SectionKind(false, Optional.empty(), true), example).untold();
+        return Key.of(path, new SectionKind(false, Optional.empty(), true), example)
+                .untold();
     }
 
     static Key<Boolean> sectionOrNone(String path, String example) {
-        return Key.of(path, new SectionKind(true, Optional.empty(), true), example).untold();
+        return Key.of(path, new SectionKind(true, Optional.empty(), true), example)
+                .untold();
     }
 
     /** A section instead of which the value of one of its keys may stand. */
     static Key<Boolean> sectionOr(String path, String inside, String example) {
-        return Key.of(path, new SectionKind(false, Optional.of(inside), true), example).untold();
+        return Key.of(path, new SectionKind(false, Optional.of(inside), true), example)
+                .untold();
     }
 
     static Key<List<Answers>> sections(String path, List<Key<?>> inside, int most, String example) {
-        return Key.of(path, new SectionsKind(Keys.of(inside), most, false), example).untold();
+        return Key.of(path, new SectionsKind(Keys.of(inside), most, false), example)
+                .untold();
     }
 
     static QuantityKind minutes(double least, double most, String why) {
@@ -108,8 +112,7 @@ final class Row {
     }
 
     /** Unless something speaks against it. */
-    static Key<Double> worn(
-            Key<Double> row, WearingKey key, Function<MakeFile, Optional<Worn.Outcome>> unless) {
+    static Key<Double> worn(Key<Double> row, WearingKey key, Function<MakeFile, Optional<Worn.Outcome>> unless) {
         return row.worn(new Worn<>(key, (make, by) -> unless.apply(make).orElseGet(() -> added(row, make, by))));
     }
 

@@ -52,7 +52,8 @@ public final class Schema {
             } else if (key.need().always()) {
                 either.add(oneOf(names));
             } else if (!key.need().oneOf().isEmpty()) {
-                groups.computeIfAbsent(key.need().oneOf(), g -> new ArrayList<>()).addAll(names);
+                groups.computeIfAbsent(key.need().oneOf(), g -> new ArrayList<>())
+                        .addAll(names);
             }
         }
         groups.values().forEach(names -> either.add(oneOf(names)));
@@ -78,9 +79,7 @@ public final class Schema {
         shape.put("description", say(key.help()));
         properties.set(key.name(), shape);
         for (String synonym : key.synonyms()) {
-            properties
-                    .putObject(synonym)
-                    .put("description", say(Tell.said("schema.same", Tell.quoted(key.name()))));
+            properties.putObject(synonym).put("description", say(Tell.said("schema.same", Tell.quoted(key.name()))));
         }
     }
 

@@ -30,8 +30,7 @@ public final class SeamKeys {
             .in(Lens.reading(m -> Optional.of(true)))
             .echoed(Echoed.as("allowances", m -> Optional.of(told(m.style()))));
 
-    public static final Key<Double> ALLOWANCE = Row.length(
-                    ALL + ".default", 3, 40, "why.allowance", 4, 26, "{7}")
+    public static final Key<Double> ALLOWANCE = Row.length(ALL + ".default", 3, 40, "why.allowance", 4, 26, "{7}")
             .in(Row.ofStyle(s -> Optional.of(s.allowance()), (s, mm) -> s.with(mm, s.allowances())))
             .echoed(Echoed.as("allowance"));
 
@@ -52,8 +51,8 @@ public final class SeamKeys {
     /** The exceptions of a file, by the role of the seam. */
     static Map<Seam.Role, Double> exceptions(Given given) {
         Map<Seam.Role, Double> out = new EnumMap<>(Seam.Role.class);
-        SEAMS.forEach((seam, key) ->
-                given.get(key).ifPresent(mm -> ROLES.getOrDefault(seam, List.of()).forEach(r -> out.put(r, mm))));
+        SEAMS.forEach((seam, key) -> given.get(key)
+                .ifPresent(mm -> ROLES.getOrDefault(seam, List.of()).forEach(r -> out.put(r, mm))));
         return out;
     }
 

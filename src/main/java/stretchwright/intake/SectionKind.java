@@ -1,8 +1,8 @@
 package stretchwright.intake;
 
 import java.util.Optional;
-import stretchwright.ground.Said;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.BooleanNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -25,7 +25,9 @@ record SectionKind(boolean none, Optional<String> instead, boolean empty) implem
             return Optional.of(false);
         }
         at.add(
-                Spot.isEmpty(at.tree()) ? Tell.said("section.none") : Tell.said("section.wanted", at.tree().said()),
+                Spot.isEmpty(at.tree())
+                        ? Tell.said("section.none")
+                        : Tell.said("section.wanted", at.tree().said()),
                 at.likeThis());
         return Optional.empty();
     }

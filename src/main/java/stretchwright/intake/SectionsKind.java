@@ -83,7 +83,7 @@ record SectionsKind(Keys inside, int most, boolean none) implements Kind<List<An
     }
 
     @Override
-    public List<Key<?>> parts() {
-        return inside.all();
+    public Keys parts() {
+        return inside;
     }
 }

@@ -8,9 +8,9 @@ import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Stitch;
-import stretchwright.sewing.SewingTerms;
 import stretchwright.sewing.Place;
 import stretchwright.sewing.SeveralPairs;
+import stretchwright.sewing.SewingTerms;
 
 /** Rows of the sewing, and of the settings that are kept with the fabric. */
 public final class SewingKeys {
@@ -32,13 +32,14 @@ public final class SewingKeys {
             .usually(1L)
             .in(of(t -> Optional.of((long) t.pairs())));
 
-    public static final Key<Long> IN_WORK = Key.of(
-                    "sewing.in work", new WholeKind(Optional.of(PAIRS_RANGE)), "4")
+    public static final Key<Long> IN_WORK = Key.of("sewing.in work", new WholeKind(Optional.of(PAIRS_RANGE)), "4")
             .in(of(t -> Optional.of((long) t.inWork())));
 
-    static final Key<String> EXTRA_NAME = Row.name("name", "name tape").worded("extra.name").needed();
-    static final Key<Double> EXTRA_MINUTES =
-            Key.of("minutes", Row.minutes(0.1, 240, "why.minutes"), "3 min").worded("extra.minutes").needed();
+    static final Key<String> EXTRA_NAME =
+            Row.name("name", "name tape").worded("extra.name").needed();
+    static final Key<Double> EXTRA_MINUTES = Key.of("minutes", Row.minutes(0.1, 240, "why.minutes"), "3 min")
+            .worded("extra.minutes")
+            .needed();
     static final Key<Place> EXTRA_PLACE = Row.choice(
                     "place", ChoiceKind.of(List.of(Place.TABLE, Place.IRON, Place.HAND), Place::word), "hand")
             .worded("extra.place")
@@ -63,8 +64,7 @@ public final class SewingKeys {
                     "stitch", ChoiceKind.of(List.of(Stitch.values()), Stitch::plainName), "four-thread overlock")
             .worded("setting.stitch")
             .needed();
-    static final Key<Double> STITCH_LENGTH = Row.length(
-                    "stitch length", 0.2, 6, "why.stitch-length", 0.5, 6, "2.2 mm")
+    static final Key<Double> STITCH_LENGTH = Row.length("stitch length", 0.2, 6, "why.stitch-length", 0.5, 6, "2.2 mm")
             .worded("setting.stitch-length")
             .needed();
     static final Key<String> NEEDLE = Row.name("needle", "stretch needle 75/11").worded("setting.needle");
@@ -93,12 +93,9 @@ public final class SewingKeys {
         return Lens.reading(m -> get.apply(m.sewing()));
     }
 
-    private static Key<Double> thread(
-            String path, double metres, Function<SewingTerms, Double> get, String example) {
+    private static Key<Double> thread(String path, double metres, Function<SewingTerms, Double> get, String example) {
         LengthKind kind = new LengthKind(THREAD, Optional.of(new LengthKind.Usual(50_000, 10_000_000)), false);
-        return Key.of(path, kind, example)
-                .usually(metres * 1000)
-                .in(of(t -> Optional.of(get.apply(t) * 1000)));
+        return Key.of(path, kind, example).usually(metres * 1000).in(of(t -> Optional.of(get.apply(t) * 1000)));
     }
 
     private static Answers answers(SewingTerms.Extra extra) {
@@ -116,9 +113,8 @@ public final class SewingKeys {
         for (Stitch stitch : Stitch.values()) {
             stretchwright.sewing.Setting setting = all.get(stitch);
             if (setting != null) {
-                Answers kept = Answers.NONE
-                        .with(STITCH.path(), stitch)
-                        .with(STITCH_LENGTH.path(), setting.stitchLength());
+                Answers kept =
+                        Answers.NONE.with(STITCH.path(), stitch).with(STITCH_LENGTH.path(), setting.stitchLength());
                 kept = own(kept, NEEDLE, setting.needle());
                 kept = own(kept, THREAD_KIND, setting.thread());
                 out.add(own(kept, NOTE, setting.note()));
@@ -128,6 +124,8 @@ public final class SewingKeys {
     }
 
     private static Answers own(Answers answers, Key<String> key, Said words) {
-        return words.isNothing() ? answers : answers.with(key.path(), Voice.plain().say(words));
+        return words.isNothing()
+                ? answers
+                : answers.with(key.path(), Voice.plain().say(words));
     }
 }

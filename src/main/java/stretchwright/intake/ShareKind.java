@@ -16,7 +16,8 @@ record ShareKind(Range range) implements Kind<Double> {
 
     static ObjectNode definition() {
         ObjectNode out = Schemas.either(
-                Schemas.matching("^\\s*[0-9.,]+([eE][+-]?[0-9]+)?\\s*%\\s*$"), Schemas.node().put("const", 0));
+                Schemas.matching("^\\s*[0-9.,]+([eE][+-]?[0-9]+)?\\s*%\\s*$"),
+                Schemas.node().put("const", 0));
         return out.put("description", "A share with its sign, such as \"60 %\".");
     }
 
@@ -29,9 +30,7 @@ record ShareKind(Range range) implements Kind<Double> {
         OptionalDouble share = Quantities.share(text);
         OptionalDouble bare = Quantities.number(text);
         if (share.isEmpty() && bare.isPresent()) {
-            at.add(
-                    Tell.said("share.no-sign", Tell.quoted(text)),
-                    Tell.said("share.sign", percent(bare.getAsDouble())));
+            at.add(Tell.said("share.no-sign", Tell.quoted(text)), Tell.said("share.sign", percent(bare.getAsDouble())));
             return Optional.empty();
         }
         return new InRange(at, text, range)

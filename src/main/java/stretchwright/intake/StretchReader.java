@@ -52,16 +52,11 @@ final class StretchReader {
         int before = given.problems();
         boolean reached = given.orUsual(FabricKeys.REACHES_POSE) && posed();
         Optional<Double> along = measured(
-                FabricKeys.STRETCH_ALONG,
-                FabricKeys.FOLD_ALONG,
-                foldAlong,
-                reached || given.problems() > before);
+                FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG, foldAlong, reached || given.problems() > before);
         OptionalDouble recovery = recovery(foldAcross, foldAlong);
-        boolean acrossAssumed = across.isEmpty()
-                && !tried(FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS)
-                && wrap.isPresent();
-        boolean alongAssumed =
-                along.isEmpty() && !tried(FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG) && reached;
+        boolean acrossAssumed =
+                across.isEmpty() && !tried(FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS) && wrap.isPresent();
+        boolean alongAssumed = along.isEmpty() && !tried(FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG) && reached;
         if (across.isPresent() && wrap.isPresent()) {
             beyond(wrap.get(), across.get());
         }
@@ -198,9 +193,7 @@ final class StretchReader {
         double b = calf.get().reduction();
         if (Math.abs(a - b) > SAME_WRAP) {
             given.add(
-                    FabricKeys.WRAP_CALF,
-                    Tell.said("wrap.differ", tenths(b), tenths(a)),
-                    Tell.said("wrap.pin-again"));
+                    FabricKeys.WRAP_CALF, Tell.said("wrap.differ", tenths(b), tenths(a)), Tell.said("wrap.pin-again"));
         }
         return a <= b ? hip : calf;
     }

@@ -52,8 +52,8 @@ final class StyleReader {
     }
 
     private Style.Leg leg() {
-        Style.Leg leg = given.get(LegKeys.LEG)
-                .orElseGet(() -> boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE);
+        Style.Leg leg =
+                given.get(LegKeys.LEG).orElseGet(() -> boot.isPresent() ? Style.Leg.OVER_BOOT : Style.Leg.ANKLE);
         if (leg == Style.Leg.OVER_BOOT && !given.has(BootKeys.BOOT)) {
             given.add(LegKeys.LEG, Tell.said("leg.no-boot"), Tell.said("leg.measure-boot"));
         }

@@ -41,14 +41,14 @@ final class TableReader {
         Map<Key<?>, String> seen = new IdentityHashMap<>();
         List<String> unknown = new ArrayList<>();
         for (String name : tree.names()) {
-            Optional<Key<?>> key = rows.stream().filter(k -> k.isCalled(name)).findFirst();
+            Optional<Key<?>> key = table.named(section, name);
             if (key.isEmpty()) {
                 unknown.add(name);
             } else if (seen.containsKey(key.get())) {
                 twice(tree, name, seen.get(key.get()), at);
             } else {
                 seen.put(key.get(), name);
-                value(key.get(), tree.entries().get(name), Echo.path(at, name));
+                value(key.get(), java.util.Objects.requireNonNull(tree.entries().get(name)), Echo.path(at, name));
             }
         }
         new UnknownKeys(table, section, at, given.findings()).tell(tree, unknown);
@@ -75,7 +75,9 @@ final class TableReader {
             inside(key, inside, at);
         } else if (key.kind() instanceof SectionsKind kind) {
             sections(key, kind, tree, at);
-        } else if (key.kind() instanceof SectionKind kind && kind.instead().isPresent() && !(tree instanceof Tree.Keys)) {
+        } else if (key.kind() instanceof SectionKind kind
+                && kind.instead().isPresent()
+                && !(tree instanceof Tree.Keys)) {
             instead(key, kind.instead().get(), tree, at);
         } else {
             key.kind().read(given.place(key, tree, at)).ifPresent(v -> given.put(key, v));
@@ -83,12 +85,9 @@ final class TableReader {
     }
 
     private void inside(Key<?> key, Tree.Keys tree, String at) {
-        boolean plain = key.kind() instanceof SectionKind;
-        if (plain) {
-            given.putSection(key);
-        }
-        boolean mayBeEmpty = plain && ((SectionKind) key.kind()).empty();
-        boolean asksForSome = table.inside(key.path()).stream().anyMatch(k -> k.need().always());
+        boolean mayBeEmpty = key.kind() instanceof SectionKind kind && kind.empty();
+        boolean asksForSome =
+                table.inside(key.path()).stream().anyMatch(k -> k.need().always());
         if (tree.names().isEmpty() && !mayBeEmpty && !asksForSome) {
             Part like = Part.text(table.inside(key.path()).get(0).like(given.unit()));
             given.findings().at(at, tree.line(), Tell.said("section.empty"), Tell.said("example", like));

@@ -54,15 +54,14 @@ public final class TopKeys {
 
     public static final Key<BackShape> BACK = Row.choice(
                     "style.back",
-                    ChoiceKind.of(BackShape.class)
-                            .also(BackShape.SHAPED_SEAM, "shaped", "shaped centre seam"),
+                    ChoiceKind.of(BackShape.class).also(BackShape.SHAPED_SEAM, "shaped", "shaped centre seam"),
                     "shaped seam")
             .usually(BackShape.PLAIN)
             .in(top(t -> Optional.of(t.back()), TopEnd::with))
             .wornOnce(WearingKey.BACK, BackShape.SHAPED_SEAM, TopKeys::takenInAlready);
 
-    static final Key<Boolean> WAISTBAND = Row.section("style.waistband", "{shape: straight, height: {65}}")
-            .also("band", "waist band");
+    static final Key<Boolean> WAISTBAND =
+            Row.section("style.waistband", "{shape: straight, height: {65}}").also("band", "waist band");
 
     public static final Key<Band.Shape> SHAPE = Row.choice(
                     "style.waistband.shape",
@@ -118,16 +117,7 @@ public final class TopKeys {
 
     static List<Key<?>> rows() {
         return List.of(
-                RISE,
-                FRONT_WAIST,
-                BACK_WAIST,
-                BACK,
-                WAISTBAND,
-                SHAPE,
-                BAND_HEIGHT,
-                ELASTIC,
-                DRAWSTRING,
-                KEY_POCKET);
+                RISE, FRONT_WAIST, BACK_WAIST, BACK, WAISTBAND, SHAPE, BAND_HEIGHT, ELASTIC, DRAWSTRING, KEY_POCKET);
     }
 
     private static <T> Lens<T> top(Function<TopEnd, Optional<T>> get, BiFunction<TopEnd, T, TopEnd> set) {

@@ -44,7 +44,7 @@ public sealed interface Tree {
             return Tell.said("tree.section");
         }
 
-        List<String> names() {
+        public List<String> names() {
             return new ArrayList<>(entries.keySet());
         }
     }

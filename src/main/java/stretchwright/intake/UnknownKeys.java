@@ -45,7 +45,9 @@ final class UnknownKeys {
             return Tell.said("key.listed", Tell.quoted(listed));
         }
         listed = name;
-        return Tell.said("key.known", Tell.words(table.inside(section).stream().map(Key::name).toList()));
+        return Tell.said(
+                "key.known",
+                Tell.words(table.inside(section).stream().map(Key::name).toList()));
     }
 
     private List<String> names() {

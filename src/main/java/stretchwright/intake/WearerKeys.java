@@ -16,8 +16,8 @@ import stretchwright.ground.Quantities;
 
 /** Rows of the wearer. Which survey fills in and checks, and what was measured. */
 public final class WearerKeys {
-    static final Key<Boolean> WEARER =
-            Row.section("wearer", "{figure: woman, measurements: {hip girth: {961}}}").needed();
+    static final Key<Boolean> WEARER = Row.section("wearer", "{figure: woman, measurements: {hip girth: {961}}}")
+            .needed();
 
     public static final Key<String> NAME = Row.name("wearer.name", "Rowan")
             .in(Lens.reading(m -> Optional.of(m.wearer()).filter(n -> !n.isEmpty())))
@@ -55,8 +55,7 @@ public final class WearerKeys {
 
     static final Key<Boolean> HARD = Row.section("wearer.hard", "{left: [calf girth]}");
 
-    static final Key<Boolean> POSES =
-            Row.section("wearer.pose lengths", "{back waist to front waist: [{700}, {780}]}");
+    static final Key<Boolean> POSES = Row.section("wearer.pose lengths", "{back waist to front waist: [{700}, {780}]}");
 
     private static final Map<Measure, Key<List<Double>>> TAKEN = new EnumMap<>(Measure.class);
     private static final Map<Side, Map<Measure, Key<List<Double>>>> APART = new EnumMap<>(Side.class);
@@ -87,7 +86,8 @@ public final class WearerKeys {
     }
 
     static Key<List<Double>> measure(Measure measure, Side side) {
-        return java.util.Objects.requireNonNull(APART.get(side)).get(measure);
+        return java.util.Objects.requireNonNull(
+                java.util.Objects.requireNonNull(APART.get(side)).get(measure));
     }
 
     static Key<Set<Measure>> hard(Side side) {
@@ -140,8 +140,9 @@ public final class WearerKeys {
                         Measures.example(measure))
                 .worded("wearer.side", Part.text(measure.term()), Part.text(side.word()))
                 .needed()
-                .in(Lens.reading(m -> Optional.ofNullable(m.measured().side(side).get(measure))
-                        .map(Readings::mm)))
+                .in(Lens.reading(
+                        m -> Optional.ofNullable(m.measured().side(side).get(measure))
+                                .map(Readings::mm)))
                 .untold();
     }
 
@@ -150,14 +151,16 @@ public final class WearerKeys {
     }
 
     private static Key<Set<Measure>> hardKey(Side side) {
-        List<Measure> girths =
-                java.util.Arrays.stream(Measure.values()).filter(Measure::roundLeg).toList();
+        List<Measure> girths = java.util.Arrays.stream(Measure.values())
+                .filter(Measure::roundLeg)
+                .toList();
         return Key.of(
                         "wearer.hard." + side.word(),
                         new WordsKind<>(ChoiceKind.of(girths, Measure::term), true),
                         "[calf girth]")
                 .worded("wearer.hard.side", Part.text(side.word()))
-                .in(Lens.reading(m -> Optional.ofNullable(m.measured().hard().get(side)).filter(s -> !s.isEmpty())))
+                .in(Lens.reading(
+                        m -> Optional.ofNullable(m.measured().hard().get(side)).filter(s -> !s.isEmpty())))
                 .untold();
     }
 

@@ -42,7 +42,7 @@ final class WearerReader {
         wearer.ifPresent(w -> {
             Findings about = given.findings().in(given.unit().orElse(Unit.MM));
             Measuring.body(w.measured(), about);
-            given.findings().addAll(OwnUnit.findings(about.all(), given.unit().orElse(Unit.MM)));
+            given.findings().addAll(about.all());
         });
         return wearer;
     }
@@ -102,8 +102,8 @@ final class WearerReader {
     private List<PoseLength> poses() {
         List<PoseLength> out = new ArrayList<>();
         for (PoseLength.Course course : PoseLength.Course.values()) {
-            given.get(WearerKeys.course(course)).ifPresent(mm -> pose(course, mm.get(0), mm.get(1))
-                    .ifPresent(out::add));
+            given.get(WearerKeys.course(course))
+                    .ifPresent(mm -> pose(course, mm.get(0), mm.get(1)).ifPresent(out::add));
         }
         return out;
     }

@@ -41,6 +41,9 @@ public final class WearingReader {
         return date.isEmpty() || symptom.isEmpty() || change.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new WearingEntry(
-                        date.get(), symptom.get().word(), one.get(WornKeys.ANSWER).orElse(""), change));
+                        date.get(),
+                        symptom.get().word(),
+                        one.get(WornKeys.ANSWER).orElse(""),
+                        change));
     }
 }

@@ -31,7 +31,10 @@ record WordsKind<T>(ChoiceKind<T> each, boolean alone) implements Kind<Set<T>> {
         for (Tree item : items.get()) {
             Optional<T> one = each.read(at.of(item));
             if (one.isPresent() && !all.add(one.get())) {
-                at.of(item).add(Tell.said("words.twice", Tell.quoted(each.word().apply(one.get()))), Tell.said("words.once"));
+                at.of(item)
+                        .add(
+                                Tell.said("words.twice", Tell.quoted(each.word().apply(one.get()))),
+                                Tell.said("words.once"));
             }
         }
         return Optional.of(all);

@@ -34,8 +34,7 @@ final class WornKeys {
             .worded("worn.symptom")
             .needed();
 
-    static final Key<String> ANSWER = Row.choice(
-                    "answer", ChoiceKind.of(List.of("yes", "no"), a -> a), "\"yes\"")
+    static final Key<String> ANSWER = Row.choice("answer", ChoiceKind.of(List.of("yes", "no"), a -> a), "\"yes\"")
             .worded("worn.answer")
             .needing(Need.when("needed.answer"));
 

@@ -146,10 +146,12 @@ public final class YamlTree {
     private Tree node(Event event, Iterator<Event> events, int depth, String path) {
         int line = line(event);
         if (depth > DEEPEST) {
-            throw new Unreadable(line, Tell.said("yaml.deep", Part.count(DEEPEST)), Tell.said("yaml.needs", Part.count(NEEDED)));
+            throw new Unreadable(
+                    line, Tell.said("yaml.deep", Part.count(DEEPEST)), Tell.said("yaml.needs", Part.count(NEEDED)));
         }
         if (++values > MOST_VALUES) {
-            throw new Unreadable(0, Tell.said("yaml.values", Part.text(Integer.toString(MOST_VALUES))), Tell.said("yaml.dozens"));
+            throw new Unreadable(
+                    0, Tell.said("yaml.values", Part.text(Integer.toString(MOST_VALUES))), Tell.said("yaml.dozens"));
         }
         if (event instanceof AliasEvent alias) {
             return aliased(alias, line);
@@ -171,7 +173,8 @@ public final class YamlTree {
 
     private Tree aliased(AliasEvent alias, int line) {
         if (++aliases > MOST_ALIASES) {
-            throw new Unreadable(line, Tell.said("yaml.aliases", Part.count(MOST_ALIASES)), Tell.said("yaml.write-out"));
+            throw new Unreadable(
+                    line, Tell.said("yaml.aliases", Part.count(MOST_ALIASES)), Tell.said("yaml.write-out"));
         }
         Tree tree = anchors.get(alias.getAlias().getValue());
         if (tree == null) {

@@ -38,6 +38,11 @@ record YesKind() implements Kind<Boolean> {
     }
 
     @Override
+    public List<String> words() {
+        return WORDS.words();
+    }
+
+    @Override
     public Input input() {
         return Input.CHECK;
     }

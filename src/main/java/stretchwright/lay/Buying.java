@@ -42,9 +42,9 @@ public record Buying(
     public static Buying of(double length, Fabric fabric, Counter counter) {
         double straightening = 2 * Shop.STRAIGHTENING;
         // not what is left of the need: that would be a hair off zero where nothing shrinks
-        double shrinkage = length / (1 - fabric.shrinkageAlong()) - length;
+        double shrinkage = length / (1 - fabric.quality().shrinkageAlong()) - length;
         long steps = steps(Shop.needed(length, fabric), counter);
-        return new Buying(length, shrinkage, straightening, fabric.repeatAlong(), counter, steps);
+        return new Buying(length, shrinkage, straightening, fabric.roll().repeatAlong(), counter, steps);
     }
 
     private static long steps(double needed, Counter counter) {

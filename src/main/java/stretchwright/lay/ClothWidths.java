@@ -1,7 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.LayClock;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 
@@ -60,19 +59,13 @@ public record ClothWidths(List<Row> rows) {
 
     /** @param clock may end the searches: then by the lays found until then */
     public static ClothWidths of(
-            List<Piece> pieces,
-            Fabric fabric,
-            LayTerms terms,
-            long seed,
-            Buying.Counter counter,
-            LayClock clock) {
-        double ownWidth = fabric.usableWidth();
+            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, Buying.Counter counter, LayClock clock) {
+        double ownWidth = fabric.roll().usableWidth();
         List<Double> widths = widths(ownWidth);
         // the widths know nothing of each other and may be laid side by side
         List<Lengths> laid = IntStream.range(0, widths.size())
                 .parallel()
-                .mapToObj(i ->
-                        i == 0
+                .mapToObj(i -> i == 0
                         ? own(pieces, fabric, terms, seed, clock)
                         : quick(pieces, fabric, widths.get(i), terms, seed, clock))
                 .toList();
@@ -107,14 +100,18 @@ public record ClothWidths(List<Row> rows) {
                 Laying.estimate(pieces, fabric.with(width, false), terms, seed, clock));
     }
 
-    private static Lengths own(
-            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
+    private static Lengths own(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         OptionalDouble made = Laying.lay(pieces, fabric, terms, seed, clock, new Findings("trial"))
                 .map(lay -> OptionalDouble.of(lay.length()))
                 .orElse(OptionalDouble.empty());
         OptionalDouble other = Laying.estimate(
-                pieces, fabric.with(fabric.usableWidth(), !fabric.oneWay()).with(fabric.shape()), terms, seed, clock);
-        return fabric.oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
+                pieces,
+                fabric.with(fabric.roll().usableWidth(), !fabric.roll().oneWay())
+                        .with(fabric.roll().shape()),
+                terms,
+                seed,
+                clock);
+        return fabric.roll().oneWay() ? Lengths.of(made, other) : Lengths.of(other, made);
     }
 
     private static Row row(double width, boolean own, Lengths lengths, Fabric fabric, Buying.Counter counter) {

@@ -147,8 +147,11 @@ public final class ClubLay {
 
         Ways of(int count) {
             return ways.computeIfAbsent(
-                    count, c -> ways(
-                            left.subList(0, c), Optional.empty(), new SearchWork(work.seed(), Effort.NONE, work.clock())));
+                    count,
+                    c -> ways(
+                            left.subList(0, c),
+                            Optional.empty(),
+                            new SearchWork(work.seed(), Effort.NONE, work.clock())));
         }
     }
 
@@ -234,7 +237,7 @@ public final class ClubLay {
     /** No more than this many can lie on the table, their areas being what they are; at least one. */
     private int byArea(List<Garment> left) {
         int layers = new Permitted(List.of(), fabric, terms).crosswise() ? 2 : 1;
-        double cloth = layers * fabric.usableWidth() * length;
+        double cloth = layers * fabric.roll().usableWidth() * length;
         double area = 0;
         int count = 0;
         while (count < left.size()) {

@@ -88,14 +88,16 @@ public record CuttingGuide(Lay.Method method, List<Step> steps, Optional<PrintMa
         List<Laid> all = lay.placements().stream().map(p -> laid(p, pieces)).toList();
         List<Step> steps = new ArrayList<>();
         for (Laid l : all.stream().sorted(order(lay, all)).toList()) {
-            double aside =
-                    lay.fromFold(l.placement().layers()) ? 0 : fabric.shape().selvage();
+            double aside = lay.fromFold(l.placement().layers())
+                    ? 0
+                    : fabric.roll().shape().selvage();
             steps.add(step(steps.size() + 1, l, aside));
         }
         return new CuttingGuide(
                 lay.method(),
                 steps,
-                matchAt.filter(n -> fabric.repeatAlong() > 0).flatMap(n -> print(n, all, fabric.repeatAlong())));
+                matchAt.filter(n -> fabric.roll().repeatAlong() > 0)
+                        .flatMap(n -> print(n, all, fabric.roll().repeatAlong())));
     }
 
     private static Laid laid(Lay.Placement placement, List<Piece> pieces) {

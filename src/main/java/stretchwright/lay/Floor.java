@@ -2,10 +2,10 @@ package stretchwright.lay;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import stretchwright.lay.nest.Outline;
 import stretchwright.lay.nest.Sections;
 import stretchwright.lay.nest.Shape;
-import java.util.function.BooleanSupplier;
 
 /**
  * A length that no lay of these cuttings on this width can go below; every bound is proved in docs/maths/lay.md.

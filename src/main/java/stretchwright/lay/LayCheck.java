@@ -76,14 +76,15 @@ final class LayCheck {
 
     private void cloth() {
         double width = switch (lay.method()) {
-            case FOLDED -> fabric.usableWidth() / 2;
-            case FOLDED_OFF_THE_MIDDLE -> fabric.usableWidth() - lay.doubled();
-            case OPEN, FOLDED_CROSSWISE, PART_FOLDED -> fabric.usableWidth();
+            case FOLDED -> fabric.roll().usableWidth() / 2;
+            case FOLDED_OFF_THE_MIDDLE -> fabric.roll().usableWidth() - lay.doubled();
+            case OPEN, FOLDED_CROSSWISE, PART_FOLDED -> fabric.roll().usableWidth();
         };
         if (lay.method() == Lay.Method.FOLDED_OFF_THE_MIDDLE && lay.doubled() > width + TINY) {
             fault("%.2f mm lie double of a spread %.2f mm wide", lay.doubled(), width);
         }
-        if (lay.method() == Lay.Method.FOLDED_CROSSWISE && (fabric.oneWay() || fabric.repeatAlong() > 0)) {
+        if (lay.method() == Lay.Method.FOLDED_CROSSWISE
+                && (fabric.roll().oneWay() || fabric.roll().repeatAlong() > 0)) {
             fault("cloth with a direction or a repeat is folded crosswise");
         }
         double spare = width - lay.fabricWidth();
@@ -158,7 +159,7 @@ final class LayCheck {
         boolean onFold = piece(placement).onFold();
         double off = placement.rotation() - 180 * Math.rint(placement.rotation() / 180);
         boolean turned = Math.abs(placement.rotation()) > 90;
-        if (Math.abs(off) > terms.tilt() + TINY || turned && fabric.oneWay()) {
+        if (Math.abs(off) > terms.tilt() + TINY || turned && fabric.roll().oneWay()) {
             fault("%s %d is turned by %.1f degrees", placement.piece(), placement.copy(), placement.rotation());
         }
         if (placement.unfolded() != (onFold && !folded)) {
@@ -183,7 +184,8 @@ final class LayCheck {
             case PART_FOLDED ->
                 two
                         ? Outline.greatest(along) <= doubled
-                                && Outline.greatest(across) <= Grid.units(fabric.usableWidth() / 2)
+                                && Outline.greatest(across)
+                                        <= Grid.units(fabric.roll().usableWidth() / 2)
                         : Outline.least(along) >= doubled;
         };
         if (!holds) {
@@ -193,7 +195,7 @@ final class LayCheck {
 
     /** Inside a remnant's outline and off the flaws, in both layers. */
     private void onCloth(Lay.Placement placement) {
-        ClothShape cloth = fabric.shape();
+        ClothShape cloth = fabric.roll().shape();
         if (cloth.whole()) {
             return;
         }
@@ -238,10 +240,10 @@ final class LayCheck {
     }
 
     private void matched() {
-        if (terms.matchAt().isEmpty() || fabric.repeatAlong() == 0) {
+        if (terms.matchAt().isEmpty() || fabric.roll().repeatAlong() == 0) {
             return;
         }
-        long repeat = Grid.units(fabric.repeatAlong());
+        long repeat = Grid.units(fabric.roll().repeatAlong());
         Set<Long> heights = new HashSet<>();
         for (Lay.Placement placement : lay.placements()) {
             piece(placement).notches().stream()

@@ -1,12 +1,11 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.Aside;
-
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Aside;
 import stretchwright.lay.nest.Bed;
 import stretchwright.lay.nest.BottomLeft;
 import stretchwright.lay.nest.Crew;
@@ -87,8 +86,8 @@ final class LaySearch {
     Layout longer(Layout start, Effort effort, double enough, LayClock clock) {
         Layout rough = found(coarse, start.of(coarse), new Effort(effort.explore(), 0), enough, clock)
                 .of(spread.parts);
-        Layout finer =
-                found(fine, rough, new Effort(0, effort.compress()), enough, clock).of(spread.parts);
+        Layout finer = found(fine, rough, new Effort(0, effort.compress()), enough, clock)
+                .of(spread.parts);
         boolean settle = spread.parts.size() <= SETTLED || !beside.stop();
         Layout last = settle ? new BottomLeft(spread.strip, false).settled(finer) : finer;
         return Stream.of(start, last)

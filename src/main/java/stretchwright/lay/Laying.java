@@ -1,7 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.LayClock;
-
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,6 +7,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
 import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -64,7 +63,8 @@ public final class Laying {
     public static Optional<Lay> lay(
             List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock, Findings findings) {
         SearchWork work = new SearchWork(seed, USUAL, ClubClock.of(clock));
-        return new Laying(pieces, fabric, terms, seed).ways(Optional.empty(), findings, work, MORE).stream().findFirst();
+        return new Laying(pieces, fabric, terms, seed)
+                .ways(Optional.empty(), findings, work, MORE).stream().findFirst();
     }
 
     /** The shortest lay found for each permitted way, shortest first; none, with findings, where a piece fits in none. */

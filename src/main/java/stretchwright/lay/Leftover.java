@@ -29,7 +29,7 @@ public record Leftover(double x, double y, double width, double height, int laye
     /** The rectangles left inside the lay, largest first, apart from each other; none reaches from one zone into another. */
     public static List<Leftover> of(Lay lay, List<Piece> pieces, Fabric fabric) {
         List<Polygon> taken = new ArrayList<>(OnCloth.outlines(lay, pieces));
-        if (!fabric.shape().whole()) {
+        if (!fabric.roll().shape().whole()) {
             Taken.on(fabric, lay.method(), Grid.units(lay.doubled()), 0).forEach(s -> taken.add(s.polygon()));
         }
         return zones(lay, fabric).stream()
@@ -51,7 +51,7 @@ public record Leftover(double x, double y, double width, double height, int laye
                 List.of(new Zone(new Box(0, 0, d, h), 2, true), new Zone(new Box(d, 0, w, h), 1, false));
             case PART_FOLDED ->
                 List.of(
-                        new Zone(new Box(0, 0, fabric.usableWidth() / 2, d), 2, true),
+                        new Zone(new Box(0, 0, fabric.roll().usableWidth() / 2, d), 2, true),
                         new Zone(new Box(0, d, w, h), 1, false));
         };
     }

@@ -62,8 +62,7 @@ public record Offcut(String name, Said said, double across, double along, Said s
     private static Offcut spare(Piece piece) {
         Box box = piece.cutLine().box();
         String name = piece.name().toLowerCase(Locale.ROOT);
-        return new Offcut(
-                "spare " + name, Tell.said("offcut.spare", Part.text(name)), box.width(), box.height(), OWN);
+        return new Offcut("spare " + name, Tell.said("offcut.spare", Part.text(name)), box.width(), box.height(), OWN);
     }
 
     public static List<Fit> from(List<Leftover> leftovers, List<Piece> pieces) {

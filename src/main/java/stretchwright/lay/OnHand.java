@@ -1,7 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.LayClock;
-
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -11,6 +9,7 @@ import java.util.Set;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Grid;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -81,13 +80,15 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
      */
     public static Optional<OnHand> of(
             Lay lay, List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
-        if (fabric.onHand().isEmpty()) {
+        if (fabric.roll().onHand().isEmpty()) {
             return Optional.empty();
         }
-        double have = fabric.onHand().getAsDouble();
+        double have = fabric.roll().onHand().getAsDouble();
         double needed = needed(lay, fabric);
         return Optional.of(new OnHand(
-                have, needed, enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed, clock)));
+                have,
+                needed,
+                enough(have, needed) ? List.of() : conditions(have, lay, pieces, fabric, terms, seed, clock)));
     }
 
     private static double needed(Lay lay, Fabric fabric) {
@@ -96,7 +97,7 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
 
     /** A remnant with an outline is laid as it lies there: washed, and cut as straight as it is. */
     public static double needed(double length, Fabric fabric, Buying buying) {
-        return fabric.shape().outline().isPresent() ? length : buying.needed();
+        return fabric.roll().shape().outline().isPresent() ? length : buying.needed();
     }
 
     private static List<Condition> conditions(
@@ -107,13 +108,14 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
                     .map(l -> new Condition(If.LAID_ANOTHER_WAY, l.method(), needed(l, fabric)))
                     .ifPresent(out::add);
         }
-        if (fabric.oneWay()) {
-            Fabric either = fabric.with(fabric.usableWidth(), false).with(fabric.shape());
+        if (fabric.roll().oneWay()) {
+            Fabric either = fabric.with(fabric.roll().usableWidth(), false)
+                    .with(fabric.roll().shape());
             tried(pieces, either, terms, seed, clock)
                     .map(l -> new Condition(If.PIECES_TURNED, l.method(), needed(l, fabric)))
                     .ifPresent(out::add);
         }
-        if (fabric.shape().outline().isEmpty()) {
+        if (fabric.roll().shape().outline().isEmpty()) {
             out.addAll(asItIs(lay, fabric));
         }
         out.removeIf(c -> !enough(have, c.needed()));
@@ -126,21 +128,20 @@ public record OnHand(double have, double needed, List<Condition> conditions) {
     private static List<Condition> asItIs(Lay lay, Fabric fabric) {
         List<Condition> out = new ArrayList<>();
         double ends = 2 * Shop.STRAIGHTENING;
-        double shrunk = lay.length() / (1 - fabric.shrinkageAlong());
-        double repeat = fabric.repeatAlong();
+        double shrunk = lay.length() / (1 - fabric.quality().shrinkageAlong());
+        double repeat = fabric.roll().repeatAlong();
         if (repeat > 0) {
             out.add(new Condition(If.PRINT_NOT_SHIFTED, lay.method(), shrunk + ends));
         }
         out.add(new Condition(If.ENDS_STRAIGHT, lay.method(), shrunk + repeat));
-        if (fabric.shrinkageAlong() > 0) {
+        if (fabric.quality().shrinkageAlong() > 0) {
             out.add(new Condition(If.WASHED, lay.method(), lay.length() + ends + repeat));
             out.add(new Condition(If.WASHED_AND_STRAIGHT, lay.method(), lay.length() + repeat));
         }
         return out;
     }
 
-    private static Optional<Lay> tried(
-            List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
+    private static Optional<Lay> tried(List<Piece> pieces, Fabric fabric, LayTerms terms, long seed, LayClock clock) {
         return Laying.lay(pieces, fabric, terms, seed, clock, new Findings("trial"));
     }
 }

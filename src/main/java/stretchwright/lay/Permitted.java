@@ -39,17 +39,14 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
     private boolean allowed(Lay.Method method) {
         return switch (method) {
             case FOLDED, OPEN, FOLDED_OFF_THE_MIDDLE -> true;
-            case PART_FOLDED -> fabric.shape().whole() && !matched();
+            case PART_FOLDED -> fabric.roll().shape().whole() && !matched();
             case FOLDED_CROSSWISE -> crosswise();
         };
     }
 
     private void refuse(Lay.Method method, Findings findings) {
         if (method == Lay.Method.FOLDED_CROSSWISE) {
-            findings.add(
-                    "style.lay",
-                    Tell.said("crosswise.not"),
-                    Tell.said("crosswise.instead"));
+            findings.add("style.lay", Tell.said("crosswise.not"), Tell.said("crosswise.instead"));
             return;
         }
         findings.add(
@@ -61,13 +58,13 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
     /** Whether the way of laying and the cloth allow to fold it crosswise: the upper layer then lies the other way round. */
     boolean crosswise() {
         return asked().contains(Lay.Method.FOLDED_CROSSWISE)
-                && fabric.shape().whole()
-                && !fabric.oneWay()
-                && fabric.repeatAlong() == 0;
+                && fabric.roll().shape().whole()
+                && !fabric.roll().oneWay()
+                && fabric.roll().repeatAlong() == 0;
     }
 
     private boolean matched() {
-        return terms.matchAt().isPresent() && fabric.repeatAlong() > 0;
+        return terms.matchAt().isPresent() && fabric.roll().repeatAlong() > 0;
     }
 
     /** What is said where a piece fits by none of the methods. */
@@ -77,15 +74,17 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
         for (Cut cut : Plan.by(method, pieces, fabric, terms).get(0).tooWide()) {
             boolean whole = cut.atFold();
             double width = cut.width() * (whole ? 2 : 1);
-            double cloth = folded && !whole ? fabric.usableWidth() / 2 : fabric.usableWidth();
+            double cloth = folded && !whole
+                    ? fabric.roll().usableWidth() / 2
+                    : fabric.roll().usableWidth();
             double need = Math.ceil(folded && !whole ? 2 * width : width);
-            boolean openHelps = folded && width <= fabric.usableWidth();
+            boolean openHelps = folded && width <= fabric.roll().usableWidth();
             Said remedy = openHelps
                     ? Tell.said("wider-cloth-or-open", Part.length(need))
                     : Tell.said("wider-cloth", Part.length(need));
             Part name = Part.text(cut.piece().name());
-            Said problem = wide(
-                    cut.piece().onFold(), folded && !whole, name, Part.length(width, 1), Part.length(cloth, 1));
+            Said problem =
+                    wide(cut.piece().onFold(), folded && !whole, name, Part.length(width, 1), Part.length(cloth, 1));
             findings.add("fabric.usable width", problem, remedy);
         }
     }

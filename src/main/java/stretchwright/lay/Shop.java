@@ -23,11 +23,11 @@ public final class Shop {
 
     /** What a lay of this length needs before it is washed and straightened, mm. */
     public static double needed(double length, Fabric fabric) {
-        double shrinkage = fabric.shrinkageAlong();
+        double shrinkage = fabric.quality().shrinkageAlong();
         if (!(shrinkage >= 0 && shrinkage < 1)) {
             throw new IllegalArgumentException("shrinkage along of " + shrinkage + " cannot be bought for");
         }
-        return length / (1 - shrinkage) + 2 * STRAIGHTENING + fabric.repeatAlong();
+        return length / (1 - shrinkage) + 2 * STRAIGHTENING + fabric.roll().repeatAlong();
     }
 
     /** The need rounded up to whole steps of the metric shop, mm. */

@@ -69,7 +69,7 @@ final class Spread {
 
     /** The usable width in units, rounded down to the grid. */
     static long whole(Fabric fabric) {
-        return (long) Math.floor(fabric.usableWidth() / Grid.STEP + 1e-6);
+        return (long) Math.floor(fabric.roll().usableWidth() / Grid.STEP + 1e-6);
     }
 
     private static long width(Fabric fabric, Lay.Method method, long doubled) {
@@ -203,7 +203,7 @@ final class Spread {
     private List<Double> rotations(Cut cut) {
         List<Double> out = new ArrayList<>(List.of(0.0));
         if (!cut.atFold()) {
-            if (!fabric.oneWay()) {
+            if (!fabric.roll().oneWay()) {
                 out.add(180.0);
             }
             for (double turn : List.copyOf(out)) {
@@ -219,7 +219,7 @@ final class Spread {
 
     /** The print repeats along the cloth: the marked notch lies at the same height of it on every piece that has it. */
     private Beat beat(Cut cut, double rotation) {
-        long repeat = Grid.units(fabric.repeatAlong());
+        long repeat = Grid.units(fabric.roll().repeatAlong());
         return terms.matchAt()
                 .filter(name -> repeat > 0)
                 .flatMap(name -> cut.piece().notches().stream()

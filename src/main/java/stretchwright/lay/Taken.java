@@ -26,7 +26,7 @@ final class Taken {
 
     /** @param doubled units that lie double, where the cloth is folded off the middle */
     static List<Shape> on(Fabric fabric, Lay.Method method, long doubled, long margin) {
-        ClothShape cloth = fabric.shape();
+        ClothShape cloth = fabric.roll().shape();
         if (cloth.whole()) {
             return List.of();
         }

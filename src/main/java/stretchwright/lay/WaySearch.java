@@ -1,7 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.LayClock;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,6 +11,7 @@ import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Grid;
 import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.nest.Layout;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
@@ -188,9 +187,10 @@ final class WaySearch {
             return Grid.mm(plain);
         }
         long gap = Math.max(0, Grid.units(terms.gap()) - SLACK);
-        long stacked = StackFloor.under(cutsOfFloor(), widthOfFloor(), !fabric.oneWay(), gap, most, beside::stop);
+        long stacked =
+                StackFloor.under(cutsOfFloor(), widthOfFloor(), !fabric.roll().oneWay(), gap, most, beside::stop);
         // pieces that touch the fold across leave no gap at it, so unfolded they come a gap nearer to each other
-        long atFold = fabric.oneWay() ? 0 : gap;
+        long atFold = fabric.roll().oneWay() ? 0 : gap;
         return Grid.mm(Math.max(plain, stacked - atFold));
     }
 

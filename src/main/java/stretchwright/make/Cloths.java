@@ -3,10 +3,10 @@ package stretchwright.make;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.intake.Contrast;
 import stretchwright.intake.ContrastKeys;
 import stretchwright.intake.Echo;
@@ -34,13 +34,11 @@ public final class Cloths {
         lay(own, make.fabric(), make, stages, findings).ifPresent(out::add);
         for (int i = 0; i < make.contrasts().size(); i++) {
             Contrast c = make.contrasts().get(i);
-            List<Piece> pieces = pattern.pieces().stream()
-                    .filter(p -> c.pieces().contains(p.name()))
-                    .toList();
-            Findings here = new Findings(make.file());
+            List<Piece> pieces = c.pieces(pattern);
+            Findings here = new Findings(make.file(), make.unit());
             lay(pieces, c.fabric(), make, stages, here).ifPresent(out::add);
             String key = key(i);
-            here.all().forEach(f -> findings.add(f.key().replaceFirst("^fabric", key), f.problem(), f.remedy()));
+            here.all().forEach(f -> findings.add(f.key().replaceFirst("^fabric", key), f.wrong(), f.right()));
         }
         return findings.isEmpty() ? Optional.of(out) : Optional.empty();
     }
@@ -50,10 +48,7 @@ public final class Cloths {
         mustBeThere(pattern, make, findings);
         printMustMeet(pattern, make, findings);
         if (make.ownPieces(pattern).isEmpty()) {
-            findings.add(
-                    ContrastKeys.CONTRASTS.path(),
-                    "take every piece; nothing is left for the fabric itself.",
-                    "Leave one contrast out and give its cloth as the fabric.");
+            findings.add(ContrastKeys.CONTRASTS.path(), Tell.said("contrast.all"), Tell.said("contrast.leave-out"));
         }
     }
 
@@ -80,17 +75,18 @@ public final class Cloths {
                 .sorted()
                 .toList();
         if (!known.contains(notch.get())) {
-            findings.add(MATCH, "No piece has a notch of this name.", "Choose: " + String.join(", ", known) + ".");
+            findings.add(MATCH, Tell.said("notch.unknown"), Tell.said("notch.choose", words(known)));
         }
         boolean print = Stream.concat(
                         Stream.of(make.fabric()), make.contrasts().stream().map(Contrast::fabric))
-                .anyMatch(f -> f.repeatAlong() > 0);
+                .anyMatch(f -> f.roll().repeatAlong() > 0);
         if (!print) {
-            findings.add(
-                    MATCH,
-                    "asks for a print to meet, but no cloth of this make repeats.",
-                    "Give the print's repeat (fabric.repeat along), or leave this out.");
+            findings.add(MATCH, Tell.said("print.none"), Tell.said("print.repeat"));
         }
+    }
+
+    private static Part words(List<String> names) {
+        return Part.listed(Part.Join.COMMA, names.stream().map(Part::text).toList());
     }
 
     private static void mustBeThere(Pattern pattern, MakeFile make, Findings findings) {
@@ -100,10 +96,10 @@ public final class Cloths {
                 if (!names.contains(name)) {
                     findings.add(
                             key(i) + ".pieces",
-                            Echo.quoted(name) + " is not a piece of this pattern.",
+                            Tell.said("piece.unknown", Part.text(Echo.quoted(name))),
                             Nearest.to(name, names)
-                                    .map(n -> "Is \"" + n + "\" meant?")
-                                    .orElse("Its pieces: " + names.stream().collect(Collectors.joining(", ")) + "."));
+                                    .map(n -> Tell.said("piece.meant", Part.text(n)))
+                                    .orElse(Tell.said("piece.known", words(names))));
                 }
             }
         }

@@ -2,22 +2,17 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import stretchwright.body.Body;
 import stretchwright.body.Measuring;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
-import stretchwright.ground.Unit;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
 import stretchwright.pattern.Pattern;
-import stretchwright.pattern.Piece;
-import stretchwright.print.cloth.ClothWords;
-import stretchwright.print.kit.Amounts;
 import stretchwright.sewing.SewingPlan;
 
 /**
@@ -34,6 +29,9 @@ public record Made(
         List<ClothLay> lays,
         SewingPlan sewing,
         List<Document> documents) {
+    /** Letters of the column on the left of the summary. */
+    public static final int COLUMN = 15;
+
     public Made {
         lays = List.copyOf(lays);
         documents = List.copyOf(documents);
@@ -60,6 +58,7 @@ public record Made(
 
     /** The verdicts, one line each, most severe first; measures in doubt stand with the cautions. */
     public List<String> verdicts(boolean stopsOnly) {
+        Voice voice = Voice.of(make.unit());
         List<String> lines = new ArrayList<>();
         for (FitReport.Severity severity : FitReport.Severity.values()) {
             if (stopsOnly && severity != FitReport.Severity.STOP) {
@@ -67,11 +66,13 @@ public record Made(
             }
             fit.verdicts().stream()
                     .filter(v -> v.severity() == severity)
-                    .map(v -> Verdicts.line(v, make.unit()))
+                    .map(v -> voice.say(v.line()))
                     .forEach(lines::add);
             if (severity == FitReport.Severity.CAUTION) {
-                Voice voice = Voice.of(make.unit());
-                Measuring.doubts(body).stream().map(d -> Verdicts.line(d, voice)).forEach(lines::add);
+                Measuring.doubts(body).stream()
+                        .map(d -> voice.say(Tell.said(
+                                "verdict.doubt", severity.said(), d.measure().said(), d.message())))
+                        .forEach(lines::add);
             }
         }
         return lines;
@@ -83,83 +84,11 @@ public record Made(
 
     /** What a maker wants to know first, in a few lines. */
     public List<String> summary() {
-        List<String> lines = new ArrayList<>();
-        lines.add(make.name() + (make.wearer().isEmpty() ? "" : ", for " + make.wearer()));
-        lines.addAll(cloth());
-        use().onHand()
-                .ifPresent(hand -> lines.add(
-                        "  on hand        " + cloth(hand.have()) + ": " + ClothWords.onHand(hand, make.unit())));
-        lines.add("  laid           " + lay().method().word() + ", " + floor(lay()));
-        ClothWords.otherWays(lay(), make.unit()).forEach(w -> lines.add("                 " + w));
-        contrastWords().forEach(c -> lines.add("  and            " + c));
-        lines.add(String.format(
-                Locale.ROOT,
-                "  sewing         %.0f minutes for a practised sewer, changes of machine: %d",
-                sewing.minutes(),
-                sewing.changeovers()));
-        Measuring.next(body)
-                .ifPresent(next -> lines.add(String.format(
-                        Locale.ROOT,
-                        "  measure next   %s: what is estimated would vary %.0f %% less",
-                        next.measure().term(),
-                        next.narrows() * 100)));
-        for (Document d : documents) {
-            if (d.pages() > 1) {
-                lines.add("  paper          " + d.name() + ", " + d.pages() + " pages");
-            }
-        }
-        return lines;
-    }
-
-    private List<String> cloth() {
-        double use = lay().use() * 100;
-        if (make.fabric().shape().outline().isPresent()) {
-            return List.of(String.format(
-                    Locale.ROOT,
-                    "  fabric         the remnant on hand: %s of its length, %.0f %% of that used",
-                    cloth(lay().length()),
-                    use));
-        }
-        return List.of(
-                String.format(
-                        Locale.ROOT,
-                        "  fabric to buy  %s of a cloth %s wide between the selvages (the lay needs %s, %.0f %% of it used)",
-                        Amounts.bought(use().buying()),
-                        width(make.fabric().usableWidth()),
-                        cloth(lay().length()),
-                        use),
-                "  that is        " + ClothWords.sum(use().buying(), make.unit()));
+        return Summary.of(this);
     }
 
     /** What to buy of each other cloth, and for what. */
-    public List<String> contrastWords() {
-        return contrasts().stream().map(Made::contrast).toList();
-    }
-
-    private static String contrast(ClothLay c) {
-        String cloth = c.fabric().shape().outline().isPresent()
-                ? "the remnant of "
-                : Amounts.bought(c.use().buying()) + " of ";
-        return cloth + c.fabric().name() + " for "
-                + c.pieces().stream().map(Piece::name).collect(Collectors.joining(", ")) + ", laid "
-                + c.lay().method().word();
-    }
-
-    /** How much shorter any lay could be at most. */
-    private static String floor(Lay lay) {
-        return lay.shortest()
-                ? "and no lay that the make allows can be shorter"
-                : String.format(
-                        Locale.ROOT, "at most %.1f %% longer than the shortest there can be", 100 * lay.aboveFloor());
-    }
-
-    private String cloth(double mm) {
-        Unit unit = make.unit() == Unit.IN ? Unit.YD : Unit.M;
-        return String.format(Locale.ROOT, "%.2f %s", unit.fromMm(mm), unit.symbol());
-    }
-
-    private String width(double mm) {
-        return String.format(
-                Locale.ROOT, "%.1f %s", make.unit().fromMm(mm), make.unit().symbol());
+    public List<Said> contrastWords() {
+        return Summary.contrasts(this);
     }
 }

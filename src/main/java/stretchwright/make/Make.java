@@ -12,13 +12,14 @@ import java.util.concurrent.ForkJoinTask;
 import stretchwright.body.Body;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
-import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.MakeReader;
 import stretchwright.intake.YamlTree;
 import stretchwright.lay.Lay;
-import stretchwright.pattern.Pattern;
 import stretchwright.print.Printing;
 import stretchwright.sewing.SewingPlan;
 
@@ -54,8 +55,7 @@ public final class Make {
 
     public static Optional<String> text(byte[] bytes, Findings findings) {
         if (bytes.length > MakeFile.LARGEST) {
-            findings.add(
-                    "", "the file is larger than 1 MB.", "A make file has a few thousand bytes; is it the right one?");
+            findings.add("", Tell.said("file.large"), Tell.said("file.few-thousand"));
             return Optional.empty();
         }
         return utf8(bytes, findings);
@@ -71,10 +71,7 @@ public final class Make {
         CharBuffer out = CharBuffer.allocate(bytes.length + 1);
         CoderResult result = decoder.decode(in, out, true);
         if (result.isError()) {
-            findings.add(
-                    "",
-                    "the file is not UTF-8: byte " + in.position() + " (counted from 0) fits no letter.",
-                    "Save it as text in UTF-8.");
+            findings.add("", Tell.said("file.not-utf8", Part.count(in.position())), Tell.said("file.save"));
             return Optional.empty();
         }
         String text = out.flip().toString();
@@ -82,30 +79,40 @@ public final class Make {
     }
 
     static Made run(MakeFile make, Progress progress, Stages stages) {
+        Voice voice = Voice.of(make.unit());
         Session session = Session.of(make, stages);
         ForkJoinTask<?> prepared = ForkJoinPool.commonPool().submit(Printing::prepare);
-        Body body = session.body();
-        long given = body.values().keySet().stream().filter(body::isGiven).count();
-        progress.say("measure: " + given + " measures given, " + (body.values().size() - given) + " estimated");
-        Pattern pattern = session.pattern();
-        progress.say("draft: " + pattern.pieces().size() + " pieces, "
-                + pattern.seams().size() + " seams");
-        progress.say("fit: " + Verdicts.count(session.advised()));
+        progress.say(voice.say(measured(session.body())));
+        progress.say(voice.say(Tell.said(
+                "progress.draft",
+                Part.count(session.pattern().pieces().size()),
+                Part.count(session.pattern().seams().size()))));
+        progress.say(voice.say(Tell.said("progress.fit", session.advised().count())));
         // nothing of the sewing hangs on the lay, nor the other way round
         ForkJoinTask<SewingPlan> planned = ForkJoinPool.commonPool().submit(session::sewing);
-        session.lays().forEach(l -> progress.say(said(l.lay())));
+        session.lays().forEach(l -> progress.say(voice.say(laid(l.lay()))));
         planned.quietlyJoin();
-        SewingPlan sewing = session.sewing();
-        progress.say("sewing: " + sewing.operations().size() + " operations, " + Numbers.plain(sewing.minutes())
-                + " minutes");
+        progress.say(voice.say(Tell.said(
+                "progress.sewing",
+                Part.count(session.sewing().operations().size()),
+                new Part.Minutes(session.sewing().minutes(), 1))));
         prepared.quietlyJoin();
         Made made = session.made(make.print().files());
-        progress.say("print: " + made.documents().size() + " files");
+        int files = made.documents().size();
+        progress.say(voice.say(
+                files == 1 ? Tell.said("progress.print-one") : Tell.said("progress.print", Part.count(files))));
         return made;
     }
 
-    private static String said(Lay lay) {
-        return "lay: " + lay.method().word() + ", " + Numbers.plain(lay.length() / 1000) + " m, "
-                + Numbers.plain(lay.use() * 100) + " % of the cloth used";
+    private static Said measured(Body body) {
+        long given = body.values().keySet().stream().filter(body::isGiven).count();
+        Part estimated = Part.count(body.values().size() - given);
+        return given == 1
+                ? Tell.said("progress.measure-one", estimated)
+                : Tell.said("progress.measure", Part.count(given), estimated);
+    }
+
+    private static Said laid(Lay lay) {
+        return Tell.said("progress.lay", lay.method().said(), Part.cloth(lay.length()), Part.share(lay.use(), 1));
     }
 }

@@ -44,7 +44,8 @@ public final class OpenFormats {
     public static Map<String, String> cloths(MakeFile make) {
         Map<String, String> cloths = new HashMap<>();
         make.contrasts()
-                .forEach(c -> c.pieces().forEach(p -> cloths.put(p, c.fabric().name())));
+                .forEach(c ->
+                        c.pieces().forEach(p -> cloths.put(p, c.fabric().roll().name())));
         return cloths;
     }
 
@@ -54,9 +55,9 @@ public final class OpenFormats {
                 pattern,
                 make.name(),
                 wearer,
-                make.fabric().name(),
+                make.fabric().roll().name(),
                 cloths(make),
-                make.fabric().stretchAcross(),
-                make.fabric().stretchAlong());
+                make.fabric().test().stretchAcross(),
+                make.fabric().test().stretchAlong());
     }
 }

@@ -1,5 +1,6 @@
 package stretchwright.make;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.advice.TrialRooms;
@@ -9,12 +10,11 @@ import stretchwright.body.Measured;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Findings;
-import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
-import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.Laying;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.print.Printable;
@@ -75,6 +75,21 @@ public final class Rooms implements Stages {
                 sewing,
                 make.print().sheet().orElseThrow());
         return OpenFormats.added(Printing.printables(job, grid(make)), make, pattern);
+    }
+
+    @Override
+    public List<Printable> drawn(MakeFile make, Pattern pattern) {
+        List<Job.CutFrom> cloths = new ArrayList<>();
+        cloths.add(new Job.CutFrom(make.fabric(), make.ownPieces(pattern)));
+        make.contrasts().forEach(c -> cloths.add(new Job.CutFrom(c.fabric(), c.pieces(pattern))));
+        Job job = new Job(
+                make.name(),
+                make.wearer(),
+                make.unit(),
+                pattern,
+                cloths,
+                make.print().sheet().orElseThrow());
+        return OpenFormats.added(List.of(Printing.pattern(job)), make, pattern);
     }
 
     private static TraceGrid grid(MakeFile make) {

@@ -1,5 +1,6 @@
 package stretchwright.make;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,7 +17,6 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Pattern;
@@ -44,6 +44,7 @@ public final class Session {
     private final Stage<SewingPlan> sewing;
     private final Stage<Map<String, Stage<Document>>> documents;
     private final Stage<List<Printable>> printables;
+    private final Stage<Map<String, Stage<Document>>> drawn;
 
     private Session(MakeFile make, Stages rooms, @Nullable Session earlier) {
         this.make = make;
@@ -66,17 +67,18 @@ public final class Session {
                 s -> s.lays,
                 List.of(pattern.inputs(), make.contrasts(), make.style().lay(), make.seed(), make.unit()),
                 () -> need(f -> Cloths.laid(pattern(), make, rooms, f)));
-        sewing = stage(
-                earlier,
-                s -> s.sewing,
-                List.of(fit.inputs(), make.sewing(), make.unit()),
-                this::planned);
+        sewing = stage(earlier, s -> s.sewing, List.of(fit.inputs(), make.sewing(), make.unit()), this::planned);
         printables = stage(
                 earlier,
                 s -> s.printables,
                 List.of(advised.inputs(), lays.inputs(), sewing.inputs(), make.name(), make.wearer(), make.print()),
                 () -> rooms.printables(make, pattern(), advised(), lays(), sewing()));
-        documents = stage(earlier, s -> s.documents, printables.inputs(), this::unmade);
+        drawn = stage(
+                earlier,
+                s -> s.drawn,
+                List.of(pattern.inputs(), make.contrasts(), make.unit(), make.name(), make.wearer(), make.print()),
+                () -> unmade(rooms.drawn(make, pattern())));
+        documents = stage(earlier, s -> s.documents, printables.inputs(), this::all);
     }
 
     public static Session of(MakeFile make) {
@@ -134,8 +136,12 @@ public final class Session {
         return printables.get();
     }
 
-    /** One file; empty where the make has none of that name. */
+    /** One file; empty where the make has none of that name. What is drawn of the pattern alone asks for nothing else. */
     public Optional<Document> document(String name) {
+        Stage<Document> alone = drawn.get().get(name);
+        if (alone != null) {
+            return Optional.of(alone.get());
+        }
         return name.equals(Report.NAME)
                 ? Optional.of(report(List.of()))
                 : Optional.ofNullable(documents.get().get(name)).map(Stage::get);
@@ -150,10 +156,16 @@ public final class Session {
                 .toList();
     }
 
-    private Map<String, Stage<Document>> unmade() {
-        Map<String, Stage<Document>> all = new java.util.LinkedHashMap<>();
-        printables().forEach(p -> all.put(p.name(), new Stage<>(List.of(), p::made)));
+    private Map<String, Stage<Document>> all() {
+        Map<String, Stage<Document>> all = unmade(printables());
+        all.putAll(drawn.get());
         return all;
+    }
+
+    private static Map<String, Stage<Document>> unmade(List<Printable> printables) {
+        Map<String, Stage<Document>> unmade = new LinkedHashMap<>();
+        printables.forEach(p -> unmade.put(p.name(), new Stage<>(List.of(), p::made)));
+        return unmade;
     }
 
     /** @param others files that it lists besides itself */
@@ -192,7 +204,7 @@ public final class Session {
         Findings findings = new Findings(make.file(), make.unit());
         Optional<T> result = room.of(findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(findings.all());
         }
         return result.orElseThrow(() -> new IllegalStateException("a stage gave neither a result nor a finding"));
     }

@@ -11,8 +11,8 @@ import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
-import stretchwright.lay.nest.LayClock;
 import stretchwright.lay.OnHand;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.print.Printable;
@@ -35,6 +35,9 @@ public interface Stages extends Trials {
 
     /** In the order of the least time; findings, thrown, where the sewer's own steps cannot be kept. */
     SewingPlan sewing(Pattern pattern, MakeFile make, FitReport fit);
+
+    /** What can be drawn of the pattern alone, each file by its name: among those that can be had of the whole make. */
+    List<Printable> drawn(MakeFile make, Pattern pattern);
 
     /** What can be had of the make, each file by its name. */
     List<Printable> printables(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);

@@ -1,6 +1,5 @@
 package stretchwright.make;
 
-import stretchwright.body.Doubt;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
@@ -11,11 +10,6 @@ public final class Verdicts {
 
     public static String line(FitReport.Verdict v, Unit unit) {
         return Voice.of(unit).say(v.line());
-    }
-
-    /** A measure in doubt, as a caution. */
-    public static String line(Doubt doubt, Voice voice) {
-        return FitReport.Severity.CAUTION.word() + ": " + doubt.measure().term() + ": " + voice.say(doubt.message());
     }
 
     /** Such as "1 stop, 2 cautions", or "nothing to say". */

@@ -10,12 +10,12 @@ import java.util.Set;
 import stretchwright.body.Body;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
-import stretchwright.ground.Unit;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Nearest;
-import stretchwright.intake.OwnUnit;
 import stretchwright.intake.WearingEntry;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Pattern;
@@ -35,24 +35,22 @@ public final class Why {
     private static final Stages ROOMS = new Rooms();
 
     private final List<Reason> all;
-    private final Unit unit;
     private final Voice voice;
     private final List<WearingEntry> worn;
 
     private Why(List<Reason> all, MakeFile make) {
         this.all = all;
-        unit = make.unit();
-        voice = Voice.of(unit);
+        voice = Voice.of(make.unit());
         worn = make.worn();
     }
 
     /** @throws BadInput where the measures cannot become a pattern */
     public static Why of(MakeFile make) {
-        Findings findings = new Findings(make.file());
+        Findings findings = new Findings(make.file(), make.unit());
         Optional<Body> body = ROOMS.body(make.measured(), findings);
         Optional<Pattern> pattern = body.flatMap(b -> ROOMS.draft(b, make, findings));
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(findings.all());
         }
         return new Why(pattern.orElseThrow().reasons(), make);
     }
@@ -60,7 +58,8 @@ public final class Why {
     /** Every dimension with its value. */
     public List<String> dimensions() {
         List<String> lines = new ArrayList<>();
-        all.forEach(r -> lines.add(voice.say(r.dimension().said()) + "  " + value(r.value(), r.unit())));
+        all.forEach(r ->
+                lines.add(voice.say(Tell.said("why.dimension", r.dimension().said(), value(r.value(), r.unit())))));
         lines.addAll(history());
         return lines;
     }
@@ -70,10 +69,9 @@ public final class Why {
         List<String> lines = new ArrayList<>();
         for (WearingEntry e : worn) {
             if (lines.isEmpty()) {
-                lines.add("after wearing, in the style that all of it was drafted from:");
+                lines.add(voice.say(Tell.said("why.worn")));
             }
-            lines.add("  " + e.date() + "  " + e.symptom() + (e.answer().isEmpty() ? "" : " (" + e.answer() + ")")
-                    + ": " + OwnUnit.text(e.changeText(), unit));
+            lines.add("  " + voice.say(WornWords.entry(e)));
         }
         return lines;
     }
@@ -117,11 +115,11 @@ public final class Why {
             List<String> names = all.stream().map(r -> r.dimension().word()).toList();
             findings.add(
                     "",
-                    Echo.quoted(asked) + " is no dimension of this pattern.",
+                    Tell.said("why.unknown", Part.text(Echo.quoted(asked))),
                     Nearest.to(asked, names)
-                                    .map(n -> "Is \"" + n + "\" meant? ")
-                                    .orElse("")
-                            + "Without a dimension the command lists all of them.");
+                            .map(n -> Tell.said("why.meant", Part.text(n)))
+                            .orElse(Said.NOTHING)
+                            .and(Tell.said("why.listed")));
             return List.of();
         }
         List<String> lines = new ArrayList<>();
@@ -146,20 +144,25 @@ public final class Why {
     }
 
     private void tell(Reason reason, String margin, Set<Dimension> told, List<String> lines) {
-        lines.add(margin + voice.say(reason.dimension().said()) + " = " + value(reason.value(), reason.unit()));
+        lines.add(margin
+                + voice.say(Tell.said("why.is", reason.dimension().said(), value(reason.value(), reason.unit()))));
         if (!told.add(reason.dimension())) {
-            lines.add(margin + "  as above");
+            lines.add(margin + "  " + voice.say(Tell.said("why.above")));
             return;
         }
         lines.add(margin + "  " + voice.say(reason.rule()));
-        lines.add(margin + "  source: " + voice.say(reason.source()));
+        lines.add(margin + "  " + voice.say(Tell.said("why.source", reason.source())));
         for (Reason.Input input : reason.inputs()) {
             Optional<Reason> next = reasonFor(input);
             if (next.isPresent()) {
                 tell(next.get(), margin + "  ", told, lines);
             } else {
-                lines.add(margin + "  " + voice.say(input.name()) + " = " + value(input.value(), input.unit()) + ", "
-                        + voice.say(input.from().said()));
+                lines.add(margin + "  "
+                        + voice.say(Tell.said(
+                                "why.input",
+                                input.name(),
+                                value(input.value(), input.unit()),
+                                input.from().said())));
             }
         }
     }
@@ -168,12 +171,11 @@ public final class Why {
         return all.stream().filter(r -> r.dimension().equals(input.from())).findFirst();
     }
 
-    private String value(double value, String own) {
+    private static Part value(double value, String own) {
         return switch (own) {
-            case "mm" ->
-                String.format(Locale.ROOT, unit == Unit.MM ? "%.1f %s" : "%.2f %s", unit.fromMm(value), unit.symbol());
-            case "%" -> String.format(Locale.ROOT, "%.1f %%", value);
-            default -> String.format(Locale.ROOT, "%.3g%s", value, own.isEmpty() ? "" : " " + own);
+            case "mm" -> Part.length(value, 1);
+            case "%" -> Part.share(value / 100, 1);
+            default -> Part.text(String.format(Locale.ROOT, "%.3g%s", value, own.isEmpty() ? "" : " " + own));
         };
     }
 }

@@ -22,11 +22,11 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
-import stretchwright.ground.Unit;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.MakeReader;
-import stretchwright.intake.OwnUnit;
 import stretchwright.intake.YamlTree;
 import stretchwright.make.Make;
 import stretchwright.print.cards.BodySvg;
@@ -43,6 +43,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class BodyCheck {
     private final MakeReader.WearerFile wearer;
     private final List<Finding> findings;
+    private final Voice voice;
     private final Optional<Body> body;
     private final List<Companion> companions;
     private final List<Doubt> doubts;
@@ -51,7 +52,8 @@ public final class BodyCheck {
     private BodyCheck(MakeReader.WearerFile wearer, Findings findings) {
         this.wearer = wearer;
         this.body = Measuring.body(wearer.measured(), findings);
-        this.findings = OwnUnit.findings(findings.all(), wearer.unit());
+        this.findings = findings.all();
+        this.voice = Voice.of(wearer.unit());
         this.companions = Measuring.companions(wearer.measured());
         this.doubts = body.map(Measuring::doubts).orElse(List.of());
         this.next = body.flatMap(Measuring::next);
@@ -64,7 +66,8 @@ public final class BodyCheck {
                 .flatMap(text -> YamlTree.read(text, findings))
                 .flatMap(keys -> MakeReader.wearer(keys, findings));
         findings.throwIfAny();
-        return new BodyCheck(wearer.orElseThrow(), new Findings(fileName));
+        MakeReader.WearerFile read = wearer.orElseThrow();
+        return new BodyCheck(read, new Findings(fileName, read.unit()));
     }
 
     /** How to take every measure, as text. */
@@ -80,22 +83,26 @@ public final class BodyCheck {
     /** The table, line by line. */
     public List<String> table() {
         List<String> lines = new ArrayList<>();
-        String figure = wearer.measured().figure().word();
-        lines.add((wearer.name().isEmpty() ? "" : wearer.name() + ", ") + figure + ", in "
-                + wearer.unit().symbol());
-        lines.add(line("measure", "value", "", "spread", "others let expect", "remark"));
+        lines.add(voice.say(title()));
+        lines.add(line(
+                voice.say(Tell.said("body.measure")),
+                voice.say(Tell.said("body.value")),
+                "",
+                voice.say(Tell.said("body.spread")),
+                voice.say(Tell.said("body.expected")),
+                voice.say(Tell.said("body.remark"))));
         Map<String, String> remarks = remarks();
         for (Companion c : companions) {
             String expected = c.expected().isEmpty()
                     ? ""
                     : shown(c.expected()) + " +- " + shown(c.expectedSpread().orElse(0));
-            String term = c.measure().term();
-            String remark = remarks.getOrDefault(term, "");
-            lines.add(line(term, shown(c.mm()), origin(c.origin()), "+- " + shown(c.spread()), expected, remark));
+            String term = voice.say(c.measure().said());
+            String remark = remarks.getOrDefault(c.measure().term(), "");
+            lines.add(line(term, shown(c.mm()), told(c.origin()), "+- " + shown(c.spread()), expected, remark));
             body.ifPresent(b -> sides(c, b, lines));
         }
         next.ifPresent(
-                n -> lines.add("measure next: " + n.measure().term() + ": " + Voice.of(wearer.unit()).say(n.why())));
+                n -> lines.add(voice.say(Tell.said("body.next", n.measure().said(), n.why()))));
         return lines;
     }
 
@@ -106,12 +113,12 @@ public final class BodyCheck {
             if (value != null || hard) {
                 Value v = value == null ? b.value(c.measure()) : value;
                 lines.add(line(
-                        "  " + side.word(),
+                        "  " + voice.say(side == Side.LEFT ? Tell.said("body.left") : Tell.said("body.right")),
                         shown(v.mm()),
-                        origin(v.origin()),
+                        told(v.origin()),
                         "+- " + shown(v.spread()),
                         "",
-                        hard ? "over a hard socket or brace" : ""));
+                        hard ? voice.say(Tell.said("body.hard")) : ""));
             }
         }
     }
@@ -119,11 +126,10 @@ public final class BodyCheck {
     /** By term: the finding, or else the doubt. */
     private Map<String, String> remarks() {
         Map<String, String> remarks = new HashMap<>();
-        doubts.forEach(
-                d -> remarks.putIfAbsent(d.measure().term(), "doubt: " + Voice.of(wearer.unit()).say(d.message())));
+        doubts.forEach(d -> remarks.putIfAbsent(d.measure().term(), voice.say(Tell.said("body.doubt", d.message()))));
         for (Finding f : findings) {
             String term = f.key().replaceFirst("^wearer\\.measurements\\.", "").replaceFirst("\\.(left|right)$", "");
-            remarks.put(term, "FINDING: " + f.problem());
+            remarks.put(term, voice.say(Tell.said("body.finding", f.wrong())));
         }
         return remarks;
     }
@@ -134,6 +140,23 @@ public final class BodyCheck {
                 .stripTrailing();
     }
 
+    private Said title() {
+        Part figure = switch (wearer.measured().figure()) {
+            case WOMAN -> Tell.said("body.woman");
+            case MAN -> Tell.said("body.man");
+            case CHILD -> Tell.said("body.child");
+        };
+        Part unit = Part.text(wearer.unit().symbol());
+        return wearer.name().isEmpty()
+                ? Tell.said("body.title", figure, unit)
+                : Tell.said("body.title-of", Part.text(wearer.name()), figure, unit);
+    }
+
+    private String told(Value.Origin origin) {
+        return voice.say(origin == Value.Origin.GIVEN ? Tell.said("body.given") : Tell.said("body.estimated"));
+    }
+
+    /** As written for other programs. */
     private static String origin(Value.Origin origin) {
         return origin == Value.Origin.GIVEN ? "given" : "estimated";
     }
@@ -143,8 +166,7 @@ public final class BodyCheck {
     }
 
     private String shown(double mm) {
-        String format = wearer.unit() == Unit.MM ? "%.0f" : wearer.unit() == Unit.CM ? "%.1f" : "%.2f";
-        return String.format(Locale.ROOT, format, wearer.unit().fromMm(mm));
+        return Double.isNaN(mm) ? Double.toString(mm) : voice.say(Part.bare(mm));
     }
 
     /** The same in millimetres, for other programs. */

@@ -16,12 +16,14 @@ import stretchwright.body.Measured;
 import stretchwright.body.Measuring;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
-import stretchwright.intake.Echo;
-import stretchwright.intake.Nearest;
 import stretchwright.intake.NameKind;
+import stretchwright.intake.Nearest;
+import stretchwright.intake.Range;
 import stretchwright.intake.WearerKeys;
 import stretchwright.make.Make;
 
@@ -44,15 +46,15 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
     record Row(int line, String name, String age, Body body) {
         /** How people find it again: its name, or else its line. */
         String label() {
-            return name.isEmpty() ? "row " + line : name;
+            return name.isEmpty() ? Tell.at(line, "") : name;
         }
     }
 
     /** A broken row: what is wrong with it, in order of the columns. */
-    record Refused(int line, List<Problem> problems) {}
+    record Refused(int line, Unit unit, List<Problem> problems) {}
 
     /** One thing wrong; column is empty where it is about the whole row. */
-    record Problem(String column, String problem, String remedy) {}
+    record Problem(String column, Said wrong, Said right) {}
 
     BodyRows {
         rows = List.copyOf(rows);
@@ -69,14 +71,13 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         Findings findings = new Findings(fileName);
         Optional<Unit> usual = unit.flatMap(BodyRows::unit);
         if (unit.isPresent() && usual.isEmpty()) {
-            findings.add("--unit", Echo.quoted(unit.get()) + " is no unit known here.", "Choose: mm, cm, in.");
+            findings.add("--unit", Tell.said("unit.unknown", Tell.quoted(unit.get())), Tell.said("unit.choose"));
         }
         String text = Make.utf8(bytes, findings).orElse("");
         List<CsvLines.Row> lines = CsvLines.rows(text, CsvLines.separator(text));
         findings.throwIfAny();
         if (lines.size() < 2) {
-            findings.add(
-                    "", "holds no row under a header.", "Begin with a row of terms: name,figure,stature,hip girth");
+            findings.add("", Tell.said("table.empty"), Tell.said("table.begin"));
             findings.throwIfAny();
         }
         List<String> names = lines.get(0).cells();
@@ -89,8 +90,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
             terms(header, findings);
         }
         if (findings.isEmpty() && !SurveyColumns.hasMeasure(header)) {
-            findings.add(
-                    "header", "no column holds a measure that is known here.", "One is enough: stature, hip girth.");
+            findings.add(header(), Tell.said("table.no-measure"), Tell.said("table.one-measure"));
         }
         findings.throwIfAny();
         return read(names, header, lines.subList(1, lines.size()), usual);
@@ -104,7 +104,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
             Reading reading = new Reading(names, header, line, usual);
             reading.row().ifPresent(good::add);
             if (!reading.problems.isEmpty()) {
-                refused.add(new Refused(line.line(), List.copyOf(reading.problems)));
+                refused.add(new Refused(line.line(), reading.told(), List.copyOf(reading.problems)));
             }
         }
         return new BodyRows(good, lines.size(), refused);
@@ -113,10 +113,11 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
     /** Everything wrong with the rows, under "row 7, column hip girth". */
     void findings(Findings findings) {
         for (Refused row : refused) {
+            Findings told = findings.in(row.unit);
             for (Problem p : row.problems) {
-                String key = "row " + row.line + (p.column.isEmpty() ? "" : ", column " + p.column);
-                findings.add(key, p.problem, p.remedy);
+                told.add(Tell.at(row.line, p.column), p.wrong, p.right);
             }
+            findings.addAll(told.all());
         }
     }
 
@@ -126,17 +127,23 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         Set<String> seen = new HashSet<>();
         for (String word : header) {
             if (!known.contains(word)) {
-                String remedy = Nearest.to(word, known)
-                        .map(n -> "Is \"" + n + "\" meant?")
-                        .orElse("Known are: " + String.join(", ", known) + ".");
-                findings.add("header", Echo.quoted(word) + " is not a column that is known here.", remedy);
+                findings.add(
+                        header(),
+                        Tell.said("column.unknown", Tell.quoted(word)),
+                        Nearest.to(word, known)
+                                .map(n -> Tell.said("column.meant", Part.text(n)))
+                                .orElse(Tell.said("column.known", Tell.words(known))));
             } else if (!seen.add(word)) {
-                findings.add("header", Echo.quoted(word) + " stands twice.", "Keep one of them.");
+                findings.add(header(), Tell.said("column.twice", Tell.quoted(word)), Tell.said("column.keep-one"));
             }
         }
         if (!seen.contains("figure")) {
-            findings.add("header", "there is no column \"figure\".", "Each row needs woman, man or child.");
+            findings.add(header(), Tell.said("column.no-figure"), Tell.said("column.figure"));
         }
+    }
+
+    private static String header() {
+        return Voice.plain().say(Tell.said("at.header"));
     }
 
     private static Optional<Unit> unit(String word) {
@@ -160,11 +167,14 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
 
         Optional<Row> row() {
             if (row.cells().size() > header.size()) {
-                add("", "has " + row.cells().size() + " cells; the header has " + header.size() + ".", "");
+                add(
+                        "",
+                        Tell.said("cells.many", Part.count(row.cells().size()), Part.count(header.size())),
+                        Said.NOTHING);
                 return Optional.empty();
             }
             if (!NameKind.isName(cell("name"))) {
-                add("name", Voice.plain().say(NameKind.isNot()), Voice.plain().say(NameKind.write()));
+                add("name", NameKind.isNot(), NameKind.write());
             }
             OptionalDouble age = age();
             Optional<Figure> figure = names.equals(header) ? figure() : sex(age);
@@ -172,13 +182,17 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
             if (!problems.isEmpty()) {
                 return Optional.empty();
             }
-            Findings aboutBody = new Findings("");
+            Findings aboutBody = new Findings("", told());
             Optional<Body> body = Measuring.body(Measured.of(figure.orElseThrow(), age, given), aboutBody);
             aboutBody
                     .all()
-                    .forEach(f ->
-                            add(f.key().replaceFirst("^wearer\\.(measurements\\.?)?", ""), f.problem(), f.remedy()));
+                    .forEach(f -> add(f.key().replaceFirst("^wearer\\.(measurements\\.?)?", ""), f.wrong(), f.right()));
             return body.map(b -> new Row(row.line(), cell("name"), cell("age").replace(',', '.'), b));
+        }
+
+        /** In which lengths are told: in mm where the row says nothing that is known. */
+        Unit told() {
+            return unit(cell("unit")).or(() -> usual).orElse(Unit.MM);
         }
 
         private Optional<Figure> figure() {
@@ -186,7 +200,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
                     .filter(f -> f.word().equals(cell("figure")))
                     .findFirst();
             if (figure.isEmpty()) {
-                add("figure", Echo.quoted(cell("figure")) + " is no figure.", "Choose: woman, man, child.");
+                add("figure", Tell.said("figure.is-not", Tell.quoted(cell("figure"))), Tell.said("figure.choose"));
             }
             return figure;
         }
@@ -195,7 +209,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         private Optional<Figure> sex(OptionalDouble age) {
             String sex = cell("figure");
             if (!sex.equals("F") && !sex.equals("M")) {
-                add("figure", Echo.quoted(sex) + " is neither F nor M.", "Write F or M.");
+                add("figure", Tell.said("sex.is-not", Tell.quoted(sex)), Tell.said("sex.write"));
                 return Optional.empty();
             }
             if (age.isPresent() && age.getAsDouble() < SurveyColumns.ADULT) {
@@ -213,7 +227,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
             String text = cell("age");
             OptionalDouble age = text.isEmpty() ? OptionalDouble.empty() : Quantities.number(text);
             if (!text.isEmpty() && (age.isEmpty() || !WearerKeys.AGE.range().holds(age.getAsDouble()))) {
-                add("age", Echo.quoted(text) + " is no age in years.", "Write the years: 31, or leave it empty.");
+                add("age", Tell.said("age.is-not", Tell.quoted(text)), Tell.said("age.write"));
             }
             return age;
         }
@@ -221,7 +235,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         private Map<Measure, Double> measures() {
             Optional<Unit> unit = cell("unit").isEmpty() ? usual : unit(cell("unit"));
             if (!cell("unit").isEmpty() && unit.isEmpty()) {
-                add("unit", Echo.quoted(cell("unit")) + " is no unit known here.", "Choose: mm, cm, in.");
+                add("unit", Tell.said("unit.unknown", Tell.quoted(cell("unit"))), Tell.said("unit.choose"));
             }
             Map<Measure, Double> given = new EnumMap<>(Measure.class);
             for (Measure measure : Measure.values()) {
@@ -235,26 +249,24 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
 
         private Optional<Double> measure(Measure measure, String text, Optional<Unit> unit) {
             if (unit.isEmpty() && Quantities.number(text).isPresent()) {
-                add(
-                        measure.term(),
-                        Echo.quoted(text) + " has no unit.",
-                        "Write it with its unit (74 cm), add a column unit, or, where the command has it, --unit cm.");
+                add(measure.term(), Tell.said("unit.missing", Tell.quoted(text)), Tell.said("unit.write"));
                 return Optional.empty();
             }
+            Range range = WearerKeys.measure(measure).range();
             OptionalDouble mm = Quantities.length(text, unit.orElse(Unit.MM));
-            if (mm.isEmpty() || !WearerKeys.measure(measure).range().holds(mm.getAsDouble())) {
+            if (mm.isEmpty() || !range.holds(mm.getAsDouble())) {
                 add(
                         measure.term(),
-                        Echo.quoted(text) + " is no measure of a body.",
-                        "A length from 10 to 2750 mm is wanted, or an empty cell.");
+                        Tell.said("measure.is-not", Tell.quoted(text)),
+                        Tell.said("measure.write", Part.length(range.least()), Part.length(range.most())));
                 return Optional.empty();
             }
             return Optional.of(mm.getAsDouble());
         }
 
-        private void add(String column, String problem, String remedy) {
+        private void add(String column, Said wrong, Said right) {
             int at = header.indexOf(column);
-            problems.add(new Problem(at < 0 ? column : names.get(at), problem, remedy));
+            problems.add(new Problem(at < 0 ? column : names.get(at), wrong, right));
         }
     }
 }

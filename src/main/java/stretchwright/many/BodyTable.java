@@ -13,6 +13,9 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.report.Report;
 import stretchwright.report.ReportWearer;
@@ -28,7 +31,17 @@ public record BodyTable(String file, List<Good> good, List<Broken> broken) {
     public record Good(int row, String name, String age, Body body) {}
 
     /** What is wrong in one row; the column is empty where it is the row as a whole. */
-    public record Broken(int row, String column, String problem, String remedy) {}
+    public record Broken(int row, String column, Said wrong, Said right, Unit unit) {
+        /** In words. */
+        public String problem() {
+            return Voice.of(unit).say(wrong);
+        }
+
+        /** In words. */
+        public String remedy() {
+            return Voice.of(unit).say(right);
+        }
+    }
 
     /** How a table written here begins. */
     public static final String FIRST_WORDS = "row,name,figure,age,unit,stature,stature origin,stature spread";
@@ -51,7 +64,8 @@ public record BodyTable(String file, List<Good> good, List<Broken> broken) {
         BodyRows rows = BodyRows.of(fileName, bytes, unit);
         List<Broken> broken = new ArrayList<>();
         for (BodyRows.Refused row : rows.refused()) {
-            row.problems().forEach(p -> broken.add(new Broken(row.line(), p.column(), p.problem(), p.remedy())));
+            row.problems()
+                    .forEach(p -> broken.add(new Broken(row.line(), p.column(), p.wrong(), p.right(), row.unit())));
         }
         return new BodyTable(
                 fileName,
@@ -64,8 +78,7 @@ public record BodyTable(String file, List<Good> good, List<Broken> broken) {
     /** By row and column, for people. */
     public List<Finding> findings() {
         return broken.stream()
-                .map(b -> new Finding(
-                        file, "row " + b.row + (b.column.isEmpty() ? "" : ", column " + b.column), b.problem, b.remedy))
+                .map(b -> new Finding(file, Tell.at(b.row, b.column), 0, b.wrong, b.right, b.unit))
                 .toList();
     }
 
@@ -94,8 +107,8 @@ public record BodyTable(String file, List<Good> good, List<Broken> broken) {
         broken.forEach(b -> list.addObject()
                 .put("row", b.row)
                 .put("column", b.column)
-                .put("problem", b.problem)
-                .put("remedy", b.remedy));
+                .put("problem", b.problem())
+                .put("remedy", b.remedy()));
         return Report.text(out);
     }
 

@@ -13,12 +13,12 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
-import stretchwright.ground.Numbers;
+import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.OneRoll;
-import stretchwright.intake.OwnUnit;
 import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.ClothUse;
@@ -29,10 +29,8 @@ import stretchwright.lay.SearchWork;
 import stretchwright.make.Cloths;
 import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
-import stretchwright.make.Verdicts;
 import stretchwright.pattern.LayTerms;
 import stretchwright.print.cloth.ClubSheets;
-import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Paper;
 
 /**
@@ -72,12 +70,10 @@ public final class Club {
     public static Club of(List<MakeFile> makes, Wish wish, Progress progress) {
         List<Finding> wrong = new ArrayList<>(OneRoll.findings(makes));
         Fabric fabric = makes.get(0).fabric();
-        if (wish.table().isPresent() && !fabric.shape().whole()) {
-            wrong.add(new Finding(
-                    makes.get(0).file(),
-                    "fabric",
-                    "has flaws or a remnant's outline, which lie somewhere on the whole length.",
-                    "Leave --table out."));
+        if (wish.table().isPresent() && !fabric.roll().shape().whole()) {
+            Findings shape = new Findings(makes.get(0).file());
+            shape.add("fabric", Tell.said("club.shape"), Tell.said("club.no-table"));
+            wrong.addAll(shape.all());
         }
         List<ClubMember> members = drafted(makes, wrong, progress);
         if (!wrong.isEmpty()) {
@@ -86,15 +82,19 @@ public final class Club {
         // first, as nothing but writing may follow a search that was stopped
         Map<String, Double> alone = alone(members, fabric, wish.work());
         List<ClubLay.Table> tables = tables(members, wish);
-        progress.say("lay: " + Amounts.counted(tables.size(), "table"));
+        Voice voice = Voice.of(makes.get(0).unit());
+        progress.say(voice.say(
+                tables.size() == 1
+                        ? Tell.said("club.progress-lay-one")
+                        : Tell.said("club.progress-lay", Part.count(tables.size()))));
         Club club = new Club(members, wish, tables, alone);
-        progress.say("alone: " + Numbers.plain(club.alone() / 1000) + " m, laid one by one");
+        progress.say(voice.say(Tell.said("club.progress-alone", Part.cloth(club.alone()))));
         return club;
     }
 
     private static List<ClubLay.Table> tables(List<ClubMember> members, Wish wish) {
         MakeFile first = members.get(0).make();
-        Findings findings = new Findings("club");
+        Findings findings = new Findings("club", first.unit());
         List<ClubLay.Table> tables = ClubLay.lay(
                 members.stream().map(ClubMember::garment).toList(),
                 first.fabric(),
@@ -103,7 +103,7 @@ public final class Club {
                 wish.work(),
                 findings);
         if (!findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), first.unit()));
+            throw new BadInput(findings.all());
         }
         return tables;
     }
@@ -126,17 +126,21 @@ public final class Club {
 
     private static Optional<ClubMember> drafted(
             String name, MakeFile make, Stages stages, List<Finding> wrong, Progress progress) {
-        Findings findings = new Findings(make.file());
+        Findings findings = new Findings(make.file(), make.unit());
         Optional<Body> body = stages.body(make.measured(), findings);
-        Optional<ClubMember> member = body.flatMap(b -> stages.draft(b, make, findings)
-                .map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
+        Optional<ClubMember> member = body.flatMap(b ->
+                stages.draft(b, make, findings).map(p -> new ClubMember(name, make, p, stages.judge(p, b, make))));
         member.ifPresent(m -> Cloths.mustMatch(m.pattern(), make, findings));
         if (findings.isEmpty()) {
             member.ifPresent(m -> mustFit(m, findings));
         }
-        wrong.addAll(OwnUnit.findings(findings.all(), make.unit()));
-        member.ifPresent(m ->
-                progress.say(name + ": " + m.pattern().pieces().size() + " pieces, fit: " + Verdicts.count(m.fit())));
+        wrong.addAll(findings.all());
+        member.ifPresent(m -> progress.say(Voice.of(make.unit())
+                .say(Tell.said(
+                        "club.progress-drafted",
+                        Part.text(name),
+                        Part.count(m.pattern().pieces().size()),
+                        m.fit().count()))));
         return findings.isEmpty() ? member : Optional.empty();
     }
 
@@ -205,7 +209,7 @@ public final class Club {
     /** Whether the cloth that the first of the files to tell it has on hand is enough; no other lay is tried. */
     Optional<OnHand> onHand() {
         return members.stream()
-                .flatMapToDouble(m -> m.make().fabric().onHand().stream())
+                .flatMapToDouble(m -> m.make().fabric().roll().onHand().stream())
                 .boxed()
                 .findFirst()
                 .map(have -> new OnHand(have, OnHand.needed(length(), fabric(), buying()), List.of()));
@@ -227,7 +231,7 @@ public final class Club {
     String contrasts() {
         return members.stream()
                 .flatMap(m -> m.make().contrasts().stream())
-                .map(c -> c.fabric().name())
+                .map(c -> c.fabric().roll().name())
                 .distinct()
                 .collect(Collectors.joining(", "));
     }

@@ -7,9 +7,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Part;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClubLay;
-import stretchwright.make.Verdicts;
 import stretchwright.pattern.Pattern;
 
 /**
@@ -36,13 +37,17 @@ record ClubMember(String name, MakeFile make, Pattern pattern, FitReport fit) {
     List<String> stops() {
         return fit.verdicts().stream()
                 .filter(v -> v.severity() == FitReport.Severity.STOP)
-                .map(v -> name + ": " + Verdicts.line(v, make.unit()))
+                .map(v -> Voice.of(make.unit()).say(Tell.said("sizes.stop", Part.text(name), v.line())))
                 .toList();
     }
 
     /** The wearer's name, else the make's, else the file's; a number behind it where it stands twice. */
     static String name(MakeFile make, Set<String> taken) {
-        String plain = Stream.of(make.wearer(), make.name(), stem(make.file()), "pair")
+        String plain = Stream.of(
+                        make.wearer(),
+                        make.name(),
+                        stem(make.file()),
+                        Voice.plain().say(Tell.said("club.pair")))
                 .map(ClubMember::shortened)
                 .filter(n -> !n.isEmpty())
                 .findFirst()

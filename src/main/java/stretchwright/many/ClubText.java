@@ -1,12 +1,14 @@
 package stretchwright.many;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.lay.ClubLay;
 import stretchwright.lay.Lay;
+import stretchwright.make.Lines;
+import stretchwright.make.Made;
 import stretchwright.print.cloth.ClothWords;
 import stretchwright.print.kit.Amounts;
 
@@ -15,58 +17,64 @@ final class ClubText {
     private ClubText() {}
 
     static List<String> summary(Club club) {
-        List<String> lines = new ArrayList<>();
-        lines.add("Club of " + Amounts.counted(club.members().size(), "garment") + " on "
-                + Amounts.counted(club.tables().size(), "table"));
+        Unit unit = club.unit();
+        Lines lines = new Lines(Voice.of(unit), Made.COLUMN);
+        lines.say(Tell.said(
+                "club.heading",
+                garments(club.members().size()),
+                tables(club.tables().size())));
         for (int i = 0; i < club.tables().size(); i++) {
-            lines.add(table(i + 1, club.tables().get(i), club.unit()));
+            lines.about(
+                    Tell.said("club.label-table", Part.count(i + 1)),
+                    table(club.tables().get(i)));
         }
-        lines.addAll(buying(club));
+        buying(club, lines);
         club.onHand()
-                .ifPresent(h -> lines.add(
-                        "  on hand        " + cloth(h.have(), club.unit()) + ": " + ClothWords.onHand(h, club.unit())));
+                .ifPresent(h -> lines.about(
+                        Tell.said("club.label-on-hand"),
+                        Tell.said("club.on-hand", Part.cloth(h.have()), Part.text(ClothWords.onHand(h, unit)))));
         String contrasts = club.contrasts();
         if (!contrasts.isEmpty()) {
-            lines.add("  not on it      what is cut from " + contrasts + ": make lays that for each pair");
+            lines.about(Tell.said("club.label-elsewhere"), Tell.said("club.elsewhere", Part.text(contrasts)));
         }
-        lines.add(String.format(
-                Locale.ROOT,
-                "  one by one     %s of lay (estimated): together %.1f %% %s",
-                cloth(club.alone(), club.unit()),
-                Math.abs(club.saved()) * 100,
-                club.saved() >= 0 ? "less" : "more"));
-        return lines;
+        Part alone = Part.cloth(club.alone());
+        Part saved = Part.share(Math.abs(club.saved()), 1);
+        lines.about(
+                Tell.said("club.label-alone"),
+                club.saved() >= 0 ? Tell.said("club.less", alone, saved) : Tell.said("club.more", alone, saved));
+        return lines.all();
     }
 
-    private static List<String> buying(Club club) {
-        if (club.fabric().shape().outline().isPresent()) {
-            return List.of("  fabric         the remnant on hand");
-        }
-        return List.of(
-                String.format(
-                        Locale.ROOT,
-                        "  fabric to buy  %s of a cloth %.1f %s wide between the selvages",
-                        Amounts.bought(club.buying()),
-                        club.unit().fromMm(club.fabric().usableWidth()),
-                        club.unit().symbol()),
-                "  that is        " + ClothWords.sum(club.buying(), club.unit()));
+    private static Said garments(int count) {
+        return count == 1 ? Tell.said("club.garment") : Tell.said("club.garments", Part.count(count));
     }
 
-    private static String table(int number, ClubLay.Table table, Unit unit) {
+    private static Said tables(int count) {
+        return count == 1 ? Tell.said("club.table") : Tell.said("club.tables", Part.count(count));
+    }
+
+    private static void buying(Club club, Lines lines) {
+        if (club.fabric().roll().shape().outline().isPresent()) {
+            lines.about(Tell.said("club.label-fabric"), Tell.said("club.remnant"));
+            return;
+        }
+        lines.about(
+                Tell.said("club.label-buy"),
+                Tell.said(
+                        "club.buy",
+                        Part.text(Amounts.bought(club.buying())),
+                        Part.length(club.fabric().roll().usableWidth())));
+        lines.about(Tell.said("club.label-that-is"), Part.text(ClothWords.sum(club.buying(), club.unit())));
+    }
+
+    private static Said table(ClubLay.Table table) {
         Lay lay = table.lay();
-        return String.format(
-                Locale.ROOT,
-                "  %-14s %s, %s, %.0f %% of it used, %.1f %% above the floor: %s",
-                "table " + number,
-                cloth(lay.length(), unit),
-                lay.method().word(),
-                lay.use() * 100,
-                lay.aboveFloor() * 100,
-                table.garments().stream().map(ClubLay.Garment::name).collect(Collectors.joining(", ")));
-    }
-
-    private static String cloth(double mm, Unit unit) {
-        Unit shown = unit == Unit.IN ? Unit.YD : Unit.M;
-        return String.format(Locale.ROOT, "%.2f %s", shown.fromMm(mm), shown.symbol());
+        return Tell.said(
+                "club.laid",
+                Part.cloth(lay.length()),
+                lay.method().said(),
+                Part.share(lay.use()),
+                Part.share(lay.aboveFloor(), 1),
+                Tell.words(table.garments().stream().map(ClubLay.Garment::name).toList()));
     }
 }

@@ -10,12 +10,12 @@ import stretchwright.advice.CompareVerdict;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Numbers;
-import stretchwright.ground.Unit;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
-import stretchwright.make.Verdicts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.print.fit.CompareSvg;
@@ -37,6 +37,7 @@ public final class Compare {
     private final Made b;
     private final Map<String, List<CompareRow>> parts = new LinkedHashMap<>();
     private final List<CompareVerdict> verdicts;
+    private final Voice voice;
 
     private Compare(Made a, Made b) {
         this.a = a;
@@ -48,6 +49,7 @@ public final class Compare {
         parts.put("work", CompareNumbers.work(a, b));
         parts.put("fit", CompareNumbers.fit(a, b));
         this.verdicts = CompareVerdict.of(a.fit(), b.fit());
+        this.voice = Voice.of(a.make().unit());
     }
 
     public static Compare of(Made a, Made b) {
@@ -59,43 +61,44 @@ public final class Compare {
         return a.stops() || b.stops();
     }
 
-    private static String title(String part) {
+    private static Said title(String part) {
         return switch (part) {
-            case "inputs" -> "What went in";
-            case "dimensions" -> "Pattern: dimensions (why: the why command)";
-            case "seams" -> "Pattern: seams as sewn";
-            case "areas" -> "Pattern: cloth in the pieces";
-            case "work" -> "Cloth and time";
-            default -> "Fit";
+            case "inputs" -> Tell.said("compare.inputs");
+            case "dimensions" -> Tell.said("compare.dimensions");
+            case "seams" -> Tell.said("compare.seams");
+            case "areas" -> Tell.said("compare.areas");
+            case "work" -> Tell.said("compare.work");
+            default -> Tell.said("compare.fit");
         };
     }
 
     /** For people, within 100 columns. */
     public List<String> table() {
-        Unit own = a.make().unit();
         List<String> lines = new ArrayList<>();
-        lines.add("A  " + a.make().name() + " (" + a.make().file() + ")");
-        lines.add("B  " + b.make().name() + " (" + b.make().file() + ")");
+        lines.add("A  " + voice.say(title(a.make())));
+        lines.add("B  " + voice.say(title(b.make())));
         parts.forEach((part, rows) -> {
             lines.add("");
-            lines.add(row(
-                    title(part),
-                    rows.isEmpty() ? "the same" : "A",
-                    rows.isEmpty() ? "" : "B",
-                    rows.isEmpty() ? "" : "B - A"));
-            rows.forEach(r -> lines.addAll(lines(r, own)));
+            boolean same = rows.isEmpty();
+            String title = voice.say(title(part));
+            lines.add(same ? row(title, voice.say(Tell.said("compare.same")), "", "") : row(title, "A", "B", "B - A"));
+            rows.forEach(r -> lines.addAll(lines(r)));
         });
         List<String> onlyA = only(a.pattern(), b.pattern());
         List<String> onlyB = only(b.pattern(), a.pattern());
         if (!onlyA.isEmpty() || !onlyB.isEmpty()) {
             lines.add("");
-            lines.add("Pieces only in A: " + words(onlyA) + ". Only in B: " + words(onlyB) + ".");
+            lines.add(voice.say(Tell.said("compare.only", names(onlyA), names(onlyB))));
         }
         lines.add("");
-        lines.add("What the fit check says (stops and cautions; A has " + Verdicts.count(a.fit()) + ", B "
-                + Verdicts.count(b.fit()) + ")");
-        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line(Voice.of(own)))));
+        lines.add(
+                voice.say(Tell.said("compare.verdicts", a.fit().count(), b.fit().count())));
+        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line(voice))));
         return lines;
+    }
+
+    private static Said title(MakeFile make) {
+        return Tell.said("compare.title", Part.text(make.name()), Part.text(make.file()));
     }
 
     private static boolean matters(CompareVerdict v) {
@@ -117,8 +120,8 @@ public final class Compare {
         return out;
     }
 
-    private static String words(List<String> names) {
-        return names.isEmpty() ? "none" : String.join(", ", names);
+    private static Part names(List<String> names) {
+        return names.isEmpty() ? Tell.said("compare.none") : Tell.words(names);
     }
 
     private static List<String> only(Pattern one, Pattern other) {
@@ -130,14 +133,15 @@ public final class Compare {
     }
 
     /** A row; words that are too long for a column stand on lines of their own. */
-    private static List<String> lines(CompareRow r, Unit own) {
-        String one = r.shownA(own);
-        String other = r.shownB(own);
+    private List<String> lines(CompareRow r) {
+        String what = voice.say(r.what());
+        String one = voice.say(r.shownA());
+        String other = voice.say(r.shownB());
         if (one.length() < VALUE && other.length() < VALUE) {
-            return List.of(row("  " + r.what(), one, other, r.change(own)));
+            return List.of(row("  " + what, one, other, voice.say(r.change(voice.unit()))));
         }
         return List.of(
-                "  " + Echo.shortened(r.what(), 90),
+                "  " + Echo.shortened(what, 90),
                 "      A  " + Echo.shortened(one, 85),
                 "      B  " + Echo.shortened(other, 85));
     }
@@ -184,8 +188,8 @@ public final class Compare {
         return Report.text(root);
     }
 
-    private static String named(Made made) {
-        return Echo.shortened(made.make().name() + " (" + made.make().file() + ")", 90);
+    private String named(Made made) {
+        return Echo.shortened(voice.say(title(made.make())), 90);
     }
 
     private static void side(ObjectNode out, Made made) {
@@ -193,10 +197,10 @@ public final class Compare {
         out.put("stops", made.stops());
     }
 
-    private static void row(ObjectNode out, CompareRow r) {
-        out.put("what", r.what()).put("unit", r.unit());
+    private void row(ObjectNode out, CompareRow r) {
+        out.put("what", voice.say(r.what())).put("unit", r.unit());
         if (r.unit().equals("words")) {
-            out.put("a", r.textA()).put("b", r.textB());
+            out.put("a", voice.say(r.textA())).put("b", voice.say(r.textB()));
             return;
         }
         r.a().ifPresent(v -> out.put("a", Numbers.share(v)));

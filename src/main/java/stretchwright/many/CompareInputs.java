@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.ground.Part;
 import stretchwright.ground.Voice;
 import stretchwright.intake.Answers;
 import stretchwright.intake.FileKeys;
@@ -21,13 +22,13 @@ import stretchwright.intake.WearerKeys;
 import stretchwright.make.Made;
 
 /** What was put in and differs: every measure, and every key of the table that is not only a name. */
-final class CompareInputs {
+public final class CompareInputs {
     private static final Set<String> NAMES =
             Set.of(FileKeys.NAME.path(), FileKeys.UNIT.path(), WearerKeys.NAME.path(), "after wearing");
 
     private final MakeFile a;
     private final MakeFile b;
-    private final Map<String, CompareRow> rows = new LinkedHashMap<>();
+    private final Map<Part, CompareRow> rows = new LinkedHashMap<>();
 
     private CompareInputs(MakeFile a, MakeFile b) {
         this.a = a;
@@ -40,7 +41,7 @@ final class CompareInputs {
         inputs.add(WearerKeys.AGE);
         for (Measure m : Measure.values()) {
             inputs.add(CompareRow.of(
-                    m.term() + origin(m, a.body(), b.body()),
+                    origin(m, a.body(), b.body()),
                     OptionalDouble.of(a.body().mm(m)),
                     OptionalDouble.of(b.body().mm(m)),
                     "mm"));
@@ -50,7 +51,7 @@ final class CompareInputs {
     }
 
     /** The rows of a table for two makes, without those of the measures, of which the bodies know more. */
-    static List<CompareRow> of(MakeFile a, MakeFile b, Keys table) {
+    public static List<CompareRow> of(MakeFile a, MakeFile b, Keys table) {
         CompareInputs inputs = new CompareInputs(a, b);
         inputs.add(table);
         return inputs.rows.values().stream().filter(CompareRow::differs).toList();
@@ -72,10 +73,13 @@ final class CompareInputs {
         String what = key.path().replaceFirst("^wearer\\.", "").replace('.', ' ');
         switch (key.kind().input()) {
             case SECTION -> {}
-            case SECTIONS -> lists(what, key.parts(), listed(one), listed(other));
+            case SECTIONS -> lists(what, key.parts().all(), listed(one), listed(other));
             default -> add(row(what, key.kind(), one, other));
         }
-        key.echo().assumed().ifPresent(is -> add(CompareRow.words(what + " assumed", yes(is.apply(a)), yes(is.apply(b)))));
+        key.echo()
+                .assumed()
+                .ifPresent(is -> add(CompareRow.words(
+                        Tell.said("compare.assumed", Part.text(what)), yes(is.apply(a)), yes(is.apply(b)))));
     }
 
     private <T> CompareRow row(String what, Kind<T> kind, Optional<T> one, Optional<T> other) {
@@ -83,16 +87,16 @@ final class CompareInputs {
         OptionalDouble second = other.map(kind::amount).orElse(OptionalDouble.empty());
         boolean numbers = first.isPresent() == one.isPresent() && second.isPresent() == other.isPresent();
         return numbers && (one.isPresent() || other.isPresent())
-                ? CompareRow.of(what, first, second, kind.symbol())
-                : CompareRow.words(what, words(kind, one), words(kind, other));
+                ? CompareRow.of(Part.text(what), first, second, kind.symbol())
+                : CompareRow.words(Part.text(what), words(kind, one), words(kind, other));
     }
 
-    private <T> String words(Kind<T> kind, Optional<T> value) {
-        return value.map(v -> Voice.of(a.unit()).say(kind.shown(v))).orElse("-");
+    private <T> Part words(Kind<T> kind, Optional<T> value) {
+        return Part.text(value.map(v -> Voice.of(a.unit()).say(kind.shown(v))).orElse("-"));
     }
 
-    private static String yes(boolean is) {
-        return is ? "yes" : "no";
+    private static Part yes(boolean is) {
+        return is ? Tell.said("compare.yes") : Tell.said("compare.no");
     }
 
     @SuppressWarnings("unchecked") // asked of keys whose kind holds a list of sections
@@ -122,16 +126,21 @@ final class CompareInputs {
     private <T> Map<String, Answers> named(Key<T> first, List<Answers> all) {
         Map<String, Answers> out = new LinkedHashMap<>();
         for (Answers one : all) {
-            String name = first.of(one).map(v -> Voice.of(a.unit()).say(first.kind().shown(v))).orElse("");
+            String name = first.of(one)
+                    .map(v -> Voice.of(a.unit()).say(first.kind().shown(v)))
+                    .orElse("");
             out.put(name.isEmpty() ? Integer.toString(out.size() + 1) : name, one);
         }
         return out;
     }
 
-    private static String origin(Measure m, Body a, Body b) {
+    /** A measure, and where it was not taken. */
+    private static Part origin(Measure m, Body a, Body b) {
         if (a.isGiven(m) && b.isGiven(m)) {
-            return "";
+            return m.said();
         }
-        return a.isGiven(m) ? " (B estimated)" : b.isGiven(m) ? " (A estimated)" : " (estimated)";
+        return a.isGiven(m)
+                ? Tell.said("compare.estimated-b", m.said())
+                : b.isGiven(m) ? Tell.said("compare.estimated-a", m.said()) : Tell.said("compare.estimated", m.said());
     }
 }

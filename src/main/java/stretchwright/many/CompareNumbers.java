@@ -10,7 +10,7 @@ import java.util.Set;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.Subject;
-import stretchwright.ground.Voice;
+import stretchwright.ground.Part;
 import stretchwright.make.Made;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
@@ -25,10 +25,10 @@ final class CompareNumbers {
         return rows(dimensions(a), dimensions(b));
     }
 
-    private static Map<String, Number> dimensions(Made made) {
-        Map<String, Number> out = new LinkedHashMap<>();
+    private static Map<Part, Number> dimensions(Made made) {
+        Map<Part, Number> out = new LinkedHashMap<>();
         for (Reason r : made.pattern().reasons()) {
-            out.put(r.dimension().word(), new Number(r.value(), r.unit()));
+            out.put(r.dimension().said(), new Number(r.value(), r.unit()));
         }
         return out;
     }
@@ -37,9 +37,9 @@ final class CompareNumbers {
         return rows(seams(a), seams(b));
     }
 
-    private static Map<String, Number> seams(Made made) {
-        Map<String, Number> out = new LinkedHashMap<>();
-        made.pattern().seams().forEach(s -> out.put(s.name(), new Number(s.length(), "mm")));
+    private static Map<Part, Number> seams(Made made) {
+        Map<Part, Number> out = new LinkedHashMap<>();
+        made.pattern().seams().forEach(s -> out.put(Part.text(s.name()), new Number(s.length(), "mm")));
         return out;
     }
 
@@ -48,10 +48,12 @@ final class CompareNumbers {
         return rows(areas(a), areas(b));
     }
 
-    private static Map<String, Number> areas(Made made) {
-        Map<String, Number> out = new LinkedHashMap<>();
+    private static Map<Part, Number> areas(Made made) {
+        Map<Part, Number> out = new LinkedHashMap<>();
         for (Piece p : made.pattern().pieces()) {
-            out.put(p.name() + " (" + p.cut() + " cut)", new Number(p.clothArea() * p.cut() / 100, "cm2"));
+            out.put(
+                    Tell.said("compare.piece-cut", Part.text(p.name()), Part.count(p.cut())),
+                    new Number(p.clothArea() * p.cut() / 100, "cm2"));
         }
         return out;
     }
@@ -60,18 +62,19 @@ final class CompareNumbers {
         return rows(work(a), work(b));
     }
 
-    private static Map<String, Number> work(Made made) {
-        Map<String, Number> out = new LinkedHashMap<>();
-        out.put("fabric to buy", new Number(made.use().buying().bought(), "mm"));
-        out.put("the lay needs", new Number(made.lay().length(), "mm"));
-        out.put("cloth used", new Number(100 * made.lay().use(), "%"));
-        out.put("sewing", new Number(made.sewing().minutes(), "min"));
-        out.put("changes of machine", new Number(made.sewing().changeovers(), ""));
+    private static Map<Part, Number> work(Made made) {
+        Map<Part, Number> out = new LinkedHashMap<>();
+        out.put(Tell.said("compare.buy"), new Number(made.use().buying().bought(), "mm"));
+        out.put(Tell.said("compare.lay-needs"), new Number(made.lay().length(), "mm"));
+        out.put(Tell.said("compare.cloth-used"), new Number(100 * made.lay().use(), "%"));
+        out.put(Tell.said("compare.sewing"), new Number(made.sewing().minutes(), "min"));
+        out.put(Tell.said("compare.changes"), new Number(made.sewing().changeovers(), ""));
         made.make()
                 .fabric()
+                .roll()
                 .price()
                 .ifPresent(p -> out.put(
-                        "cost of the fabric",
+                        Tell.said("compare.cost"),
                         new Number(p.perMetre() * made.use().buying().bought() / 1000, "")));
         return out;
     }
@@ -80,31 +83,32 @@ final class CompareNumbers {
         return rows(fit(a.fit()), fit(b.fit()));
     }
 
-    private static Map<String, Number> fit(FitReport fit) {
-        Voice voice = Voice.plain();
-        Map<String, Number> out = new LinkedHashMap<>();
+    private static Map<Part, Number> fit(FitReport fit) {
+        Map<Part, Number> out = new LinkedHashMap<>();
         for (FitReport.LevelFit l : fit.levels()) {
-            String place = voice.say(l.place());
-            out.put(place + ": flat width", new Number(l.width(), "mm"));
-            out.put(place + ": stretched standing", new Number(100 * l.across(), "%"));
-            out.put(place + ": pressure", new Number(Laplace.toMmHg(l.pressure()), "mmHg"));
+            Part place = l.place();
+            out.put(Tell.said("compare.width", place), new Number(l.width(), "mm"));
+            out.put(Tell.said("compare.stretched", place), new Number(100 * l.across(), "%"));
+            out.put(Tell.said("compare.pressure", place), new Number(Laplace.toMmHg(l.pressure()), "mmHg"));
         }
         for (FitReport.Opening o : fit.openings()) {
-            out.put(voice.say(o.opening().said()) + ": in reserve", new Number(100 * (o.allowed() - o.needed()), "%"));
+            out.put(
+                    Tell.said("compare.reserve", o.opening().said()),
+                    new Number(100 * (o.allowed() - o.needed()), "%"));
         }
         for (FitReport.Pose p : fit.poses()) {
             out.put(
-                    voice.say(Subject.of(p).about()) + ": in reserve",
+                    Tell.said("compare.reserve", Subject.of(p).about()),
                     new Number(100 * (p.available() - p.needed()), "%"));
         }
         return out;
     }
 
-    private static List<CompareRow> rows(Map<String, Number> a, Map<String, Number> b) {
-        Set<String> names = new LinkedHashSet<>(a.keySet());
+    private static List<CompareRow> rows(Map<Part, Number> a, Map<Part, Number> b) {
+        Set<Part> names = new LinkedHashSet<>(a.keySet());
         names.addAll(b.keySet());
         List<CompareRow> out = new ArrayList<>();
-        for (String name : names) {
+        for (Part name : names) {
             Number one = a.get(name);
             Number other = b.get(name);
             String unit = one != null ? one.unit : other != null ? other.unit : "";

@@ -1,67 +1,81 @@
 package stretchwright.many;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 
 /**
  * One thing that two makes have in different amounts, or only one of them has.
  *
  * @param unit "mm", "%", "cm2", "mmHg", "min", "years", "g/m2", "" for a plain number, or "words" for texts
  */
-record CompareRow(String what, OptionalDouble a, OptionalDouble b, String textA, String textB, String unit) {
-    static CompareRow words(String what, String a, String b) {
+public record CompareRow(Part what, OptionalDouble a, OptionalDouble b, Part textA, Part textB, String unit) {
+    private static final Part NONE = Part.text("-");
+
+    static CompareRow words(Part what, Part a, Part b) {
         return new CompareRow(what, OptionalDouble.empty(), OptionalDouble.empty(), a, b, "words");
     }
 
-    static CompareRow of(String what, OptionalDouble a, OptionalDouble b, String unit) {
-        return new CompareRow(what, a, b, "", "", unit);
+    static CompareRow of(Part what, OptionalDouble a, OptionalDouble b, String unit) {
+        return new CompareRow(what, a, b, Said.NOTHING, Said.NOTHING, unit);
+    }
+
+    private boolean isWords() {
+        return unit.equals("words");
     }
 
     /** Whether it differs by more than what is shown of it. */
     boolean differs() {
-        if (unit.equals("words")) {
+        if (isWords()) {
             return !textA.equals(textB);
         }
         return a.isPresent() != b.isPresent()
                 || (a.isPresent() && Math.abs(a.getAsDouble() - b.getAsDouble()) >= (unit.equals("cm2") ? 0.5 : 0.05));
     }
 
-    String shownA(Unit own) {
-        return unit.equals("words") ? textA : shown(a, own);
+    Part shownA() {
+        return isWords() ? textA : shown(a);
     }
 
-    String shownB(Unit own) {
-        return unit.equals("words") ? textB : shown(b, own);
+    Part shownB() {
+        return isWords() ? textB : shown(b);
     }
 
-    private String shown(OptionalDouble value, Unit own) {
-        return value.isEmpty() ? "-" : amount(value.getAsDouble(), own, false);
+    private Part shown(OptionalDouble value) {
+        return value.isEmpty() ? NONE : amount(value.getAsDouble(), false);
     }
 
-    /** Signed, in mm and in the maker's own unit; empty where only one has it. */
-    String change(Unit own) {
+    /** Signed, in mm and in the maker's own unit; told otherwise where only one has it. */
+    Part change(Unit own) {
         if (a.isEmpty() || b.isEmpty()) {
-            return unit.equals("words") ? "" : a.isPresent() ? "only in A" : "only in B";
+            return isWords() ? Said.NOTHING : a.isPresent() ? Tell.said("compare.only-a") : Tell.said("compare.only-b");
         }
         double by = b.getAsDouble() - a.getAsDouble();
-        String first = unit.equals("mm") ? String.format(Locale.ROOT, "%+.1f mm", by) : amount(by, own, true);
-        return unit.equals("mm") && own != Unit.MM
-                ? first + String.format(Locale.ROOT, ", %+.2f %s", own.fromMm(by), own.symbol())
-                : first;
+        Part mm = new Part.Length(by, Part.Told.MM, 1, true);
+        return unit.equals("mm")
+                ? own == Unit.MM ? mm : Tell.said("compare.both", mm, amount(by, true))
+                : amount(by, true);
     }
 
-    private String amount(double value, Unit own, boolean signed) {
+    private Part amount(double value, boolean signed) {
         return switch (unit) {
-            case "mm" -> number(own.fromMm(value), own == Unit.MM ? 1 : 2, signed) + " " + own.symbol();
-            case "cm2" -> number(value, 0, signed) + " cm2";
+            case "mm" -> new Part.Length(value, Part.Told.OWN, 1, signed);
+            case "%" -> new Part.Share(value / 100, 1, signed);
+            case "min" -> Tell.said("compare.minutes", number(value, 1, signed));
+            case "years" -> Tell.said("compare.years", number(value, 1, signed));
             case "" -> number(value, 2, signed);
-            default -> number(value, 1, signed) + " " + unit;
+            default -> Part.text(text(value, unit.equals("cm2") ? 0 : 1, signed) + " " + unit);
         };
     }
 
-    private static String number(double value, int decimals, boolean signed) {
-        String plain = String.format(Locale.ROOT, decimals == 0 ? "%.0f" : decimals == 1 ? "%.1f" : "%.2f", value);
-        return signed && !plain.startsWith("-") ? "+" + plain : plain;
+    private static Part number(double value, int decimals, boolean signed) {
+        return Part.text(text(value, decimals, signed));
+    }
+
+    /** Always so many decimals, so that they stand below each other. */
+    private static String text(double value, int decimals, boolean signed) {
+        return (signed && value > 0 ? "+" : "") + Voice.fixed(value, decimals);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,11 +14,11 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
+import stretchwright.make.Lines;
 import stretchwright.make.OpenFormats;
-import stretchwright.make.Verdicts;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.sheets.NestJob;
@@ -32,6 +31,11 @@ import stretchwright.print.sheets.NestSvg;
  * could not be drafted, the others are done. Pure.
  */
 public final class Sizes {
+    private static final String MEASUREMENTS = "wearer.measurements.";
+
+    /** Letters for the name of a size. */
+    private static final int COLUMN = 21;
+
     private final MakeFile make;
     private final Optional<Nest> nest;
     private final List<Size> sizes;
@@ -56,12 +60,12 @@ public final class Sizes {
         Findings findings = new Findings(fileName);
         rows.findings(findings);
         if (rows.rows().size() > NestSvg.MOST_SIZES) {
-            throw new BadInput(new Finding(
-                    fileName,
+            Findings many = new Findings(fileName);
+            many.add(
                     "",
-                    "holds " + rows.rows().size() + " bodies; more than " + NestSvg.MOST_SIZES
-                            + " sizes over each other cannot be told apart.",
-                    "Split the table, or take one body per size."));
+                    Tell.said("sizes.many", Part.count(rows.rows().size()), Part.count(NestSvg.MOST_SIZES)),
+                    Tell.said("sizes.split"));
+            many.throwIfAny();
         }
         List<Size> sizes = new ArrayList<>();
         Set<String> taken = new HashSet<>();
@@ -73,9 +77,9 @@ public final class Sizes {
         for (Size size : sizes) {
             if (!alike.contains(size)) {
                 findings.add(
-                        "row " + size.row.line(),
-                        "has other pieces or edges than " + alike.get(0).name + ", so it cannot lie in the same nest.",
-                        "Make it for itself, with the make command.");
+                        Tell.at(size.row.line(), ""),
+                        Tell.said("sizes.other", Part.text(alike.get(0).name)),
+                        Tell.said("sizes.by-itself"));
             }
         }
         Optional<Nest> nest = alike.isEmpty()
@@ -96,15 +100,18 @@ public final class Sizes {
     }
 
     private static Optional<Pattern> drafted(MakeFile make, BodyRows.Row row, Findings findings) {
-        Findings here = new Findings("");
+        Findings here = new Findings("", make.unit());
         Optional<Pattern> pattern =
                 Draft.of(row.body(), make.fabric(), make.boot(), make.style(), make.machines(), here);
-        for (Finding f : OwnUnit.findings(here.all(), make.unit())) {
-            boolean measure = f.key().startsWith("wearer.measurements.");
-            String key = "row " + row.line()
-                    + (measure ? ", column " + f.key().replaceFirst("^wearer\\.measurements\\.", "") : ", " + f.key());
-            findings.add(key, f.problem(), f.remedy());
+        Findings told = findings.in(make.unit());
+        for (Finding f : here.all()) {
+            boolean measure = f.key().startsWith(MEASUREMENTS);
+            String key = measure
+                    ? Tell.at(row.line(), f.key().substring(MEASUREMENTS.length()))
+                    : Voice.plain().say(Tell.said("at.row-key", Part.count(row.line()), Part.text(f.key())));
+            told.add(key, f.wrong(), f.right());
         }
+        findings.addAll(told.all());
         return pattern;
     }
 
@@ -161,7 +168,8 @@ public final class Sizes {
         List<String> stops = sizes.stream()
                 .flatMap(s -> s.fit.verdicts().stream()
                         .filter(v -> v.severity() == FitReport.Severity.STOP)
-                        .map(v -> s.name + ": " + voice.say(v.message().and(v.remedy()))))
+                        .map(v -> voice.say(Tell.said(
+                                "sizes.stop", Part.text(s.name), v.message().and(v.remedy())))))
                 .toList();
         NestJob job = new NestJob(
                 n,
@@ -176,20 +184,21 @@ public final class Sizes {
 
     /** One line per size, and the stops behind it. */
     public List<String> summary() {
-        List<String> lines = new ArrayList<>();
+        Lines lines = new Lines(Voice.of(make.unit()), COLUMN);
         for (Size s : sizes) {
-            lines.add(String.format(Locale.ROOT, "  %-20s %s", s.name, Verdicts.count(s.fit)));
+            lines.about(Part.text(s.name), s.fit.count());
         }
-        return lines;
+        return lines.all();
     }
 
     /** The verdicts that stop, per size. */
     public List<String> stopLines() {
+        Voice voice = Voice.of(make.unit());
         List<String> lines = new ArrayList<>();
         for (Size s : sizes) {
             s.fit.verdicts().stream()
                     .filter(v -> v.severity() == FitReport.Severity.STOP)
-                    .forEach(v -> lines.add(s.name + ": " + Verdicts.line(v, make.unit())));
+                    .forEach(v -> lines.add(voice.say(Tell.said("sizes.stop", Part.text(s.name), v.line()))));
         }
         return lines;
     }

@@ -10,6 +10,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Measuring;
 import stretchwright.boot.Boot;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Findings;
@@ -58,21 +59,17 @@ record SurveyCase(
 
     private static Fabric cloth(String name, double across, double along) {
         return new Fabric(
-                name,
-                USUAL_WIDTH,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                across,
-                along,
-                LoadCurve.assumed(across),
-                LoadCurve.assumed(along),
-                OptionalDouble.empty(),
-                0,
-                0,
-                true,
-                0,
-                OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.empty(), 0, 0),
+                new Fabric.Roll(name, USUAL_WIDTH, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        LoadCurve.assumed(across),
+                        LoadCurve.assumed(along),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     /** A make file's own fabric, boot, style and machines; its wearer only tells what heel its boot was measured on. */

@@ -8,12 +8,16 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import stretchwright.fit.FitReport;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.LevelHold.Bound;
 import stretchwright.pattern.Pattern;
 
 /** What a survey says of the hold: how the fit check judges, and the pressures reached against those wanted. */
 final class SurveyHold {
+    private static final Part NONE = Part.text("-");
+
     /** A level of one draft: the pressure reached over the one wanted, and what decided. */
     record Level(double reachedOverWanted, Bound bound) {}
 
@@ -34,11 +38,22 @@ final class SurveyHold {
         return List.copyOf(out);
     }
 
-    static final String HEADER =
-            "| who | in | stop | caution | clean | levels with a wanted pressure | nothing bound it |"
-                    + " error there, median / 95th percentile | error where a smooth seam decides | what bound the others |";
+    /** Headings of its columns. */
+    static List<Said> head() {
+        return List.of(
+                Tell.said("page.who"),
+                Tell.said("page.in"),
+                Tell.said("page.stop"),
+                Tell.said("page.caution"),
+                Tell.said("page.clean"),
+                Tell.said("page.wanted"),
+                Tell.said("page.unbound"),
+                Tell.said("page.error"),
+                Tell.said("page.error-smooth"),
+                Tell.said("page.bound"));
+    }
 
-    static String line(String who, String in, Stream<SurveyTrial.Outcome> outcomes) {
+    static List<Part> line(Part who, Part in, Stream<SurveyTrial.Outcome> outcomes) {
         Map<FitReport.Severity, Integer> judged = new EnumMap<>(FitReport.Severity.class);
         Map<Bound, Integer> bounds = new EnumMap<>(Bound.class);
         List<Double> errors = new ArrayList<>();
@@ -59,42 +74,40 @@ final class SurveyHold {
                 }
             }
         }
-        return String.format(
-                Locale.ROOT,
-                "| %s | %s | %s | %s | %s | %d | %s | %s | %s | %s |",
+        return List.of(
                 who,
                 in,
                 share(judged.getOrDefault(FitReport.Severity.STOP, 0), drafts),
                 share(judged.getOrDefault(FitReport.Severity.CAUTION, 0), drafts),
                 share(judged.getOrDefault(FitReport.Severity.NOTE, 0), drafts),
-                levels,
+                Part.count(levels),
                 share(errors.size(), levels),
-                errors.isEmpty() ? "-" : percentiles(errors),
-                shaped.isEmpty() ? "-" : percentiles(shaped),
+                errors.isEmpty() ? NONE : percentiles(errors),
+                shaped.isEmpty() ? NONE : percentiles(shaped),
                 words(bounds, levels));
     }
 
-    private static String words(Map<Bound, Integer> bounds, int levels) {
-        List<String> out = new ArrayList<>();
+    private static Part words(Map<Bound, Integer> bounds, int levels) {
+        List<Part> out = new ArrayList<>();
         bounds.forEach((bound, times) -> {
             if (bound != Bound.NONE) {
-                out.add(bound.words() + " " + share(times, levels));
+                out.add(Tell.said("page.bound-share", bound.said(), share(times, levels)));
             }
         });
-        return out.isEmpty() ? "-" : String.join(", ", out);
+        return out.isEmpty() ? NONE : Part.listed(Part.Join.COMMA, out);
     }
 
-    private static String percentiles(List<Double> errors) {
+    private static Part percentiles(List<Double> errors) {
         double[] sorted = errors.stream().mapToDouble(e -> e).toArray();
         Arrays.sort(sorted);
-        return String.format(
+        return Part.text(String.format(
                 Locale.ROOT,
                 "%.2f / %.2f %%",
                 100 * sorted[sorted.length / 2],
-                100 * sorted[(int) (0.95 * (sorted.length - 1))]);
+                100 * sorted[(int) (0.95 * (sorted.length - 1))]));
     }
 
-    private static String share(int times, int of) {
-        return of == 0 ? "-" : String.format(Locale.ROOT, "%.1f %%", 100.0 * times / of);
+    private static Part share(int times, int of) {
+        return of == 0 ? NONE : Part.share((double) times / of, 1);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import stretchwright.ground.Numbers;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.report.Report;
 import tools.jackson.databind.node.ArrayNode;
@@ -63,7 +64,7 @@ final class SurveyJson {
                 refused.addObject()
                         .put("row", row.line())
                         .put("column", p.column())
-                        .put("problem", p.problem());
+                        .put("problem", Voice.of(row.unit()).say(p.wrong()));
             }
         }
         waist(out.putObject("waistOverHip"), p -> p.table() == index);
@@ -90,8 +91,8 @@ final class SurveyJson {
     private void theCase(ObjectNode out, int index) {
         SurveyCase in = result.cases().get(index);
         out.put("name", in.name());
-        out.put("stretchAcross", Numbers.share(in.fabric().stretchAcross()));
-        out.put("stretchAlong", Numbers.share(in.fabric().stretchAlong()));
+        out.put("stretchAcross", Numbers.share(in.fabric().test().stretchAcross()));
+        out.put("stretchAlong", Numbers.share(in.fabric().test().stretchAlong()));
         out.put("farOff", result.farOff(p -> true, index));
         for (SurveyTrial.Kind kind : SurveyTrial.Kind.values()) {
             if (kind == SurveyTrial.Kind.HELD) {
@@ -112,7 +113,7 @@ final class SurveyJson {
 
     private void worst(ObjectNode out, SurveyPage.Worst kind, SurveyResult.Draft d) {
         SurveyTrial.Outcome o = d.outcome();
-        out.put("kind", kind.title());
+        out.put("kind", Voice.plain().say(kind.title()));
         out.put("who", result.who(d.person()));
         out.put("case", result.cases().get(d.of()).name());
         out.put("outcome", word(o.kind()));

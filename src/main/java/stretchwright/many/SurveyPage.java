@@ -1,35 +1,43 @@
 package stretchwright.many;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 
-/** A survey's result as a page of tables. */
+/** A survey's result as a page of tables, in millimetres. */
 final class SurveyPage {
     private static final int LISTED = 10;
 
+    private static final Voice VOICE = Voice.plain();
+
     /** One way in which a draft can be bad: its measure, and the words for it. */
-    record Worst(
-            String title, ToDoubleFunction<SurveyTrial.Outcome> what, Function<SurveyTrial.Outcome, String> words) {}
+    record Worst(Said title, ToDoubleFunction<SurveyTrial.Outcome> what, Function<SurveyTrial.Outcome, Said> words) {}
 
     static final List<Worst> WORST = List.of(
             new Worst(
-                    "waist edge furthest from its measured place",
+                    Tell.said("worst.waist"),
                     o -> Math.abs(o.correction()),
-                    o -> text("waist edge %+.0f mm", o.correction())),
+                    o -> Tell.said("worst.waist-by", Part.signed(o.correction()))),
             new Worst(
-                    "tightest curve",
+                    Tell.said("worst.curve"),
                     o -> 1 / o.bend().radius(),
-                    o -> text("radius %.0f mm, %s", o.bend().radius(), o.bend().edge())),
+                    o -> Tell.said(
+                            "worst.curve-by",
+                            Part.length(o.bend().radius()),
+                            Part.text(o.bend().edge()))),
             new Worst(
-                    "width most changed for a smooth inseam",
+                    Tell.said("worst.width"),
                     SurveyTrial.Outcome::evened,
-                    o -> text("width changed by %.1f %%", 100 * o.evened())));
+                    o -> Tell.said("worst.width-by", Part.share(o.evened(), 1))));
 
     private final SurveyResult result;
     private final List<String> lines = new ArrayList<>();
@@ -43,104 +51,136 @@ final class SurveyPage {
         page.tables();
         page.cases();
         page.hold();
-        page.reasons("Stopped by the fit check", SurveyTrial.Kind.STOPPED);
-        page.reasons("Measures at odds", SurveyTrial.Kind.AT_ODDS);
-        page.reasons("Broken invariants", SurveyTrial.Kind.BROKEN);
-        page.reasons("Crashes", SurveyTrial.Kind.CRASHED);
+        page.reasons(Tell.said("page.reasons-stopped"), SurveyTrial.Kind.STOPPED);
+        page.reasons(Tell.said("page.reasons-at-odds"), SurveyTrial.Kind.AT_ODDS);
+        page.reasons(Tell.said("page.reasons-broken"), SurveyTrial.Kind.BROKEN);
+        page.reasons(Tell.said("page.reasons-crashed"), SurveyTrial.Kind.CRASHED);
         page.waist();
         page.worst();
         page.time();
         return String.join("\n", page.lines) + "\n";
     }
 
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+    /** A sentence by itself. */
+    private void say(Said said) {
+        lines.add("");
+        lines.add(VOICE.say(said));
     }
 
-    private void add(String format, Object... values) {
-        lines.add(text(format, values));
+    private void head(List<Said> cells) {
+        lines.add("");
+        row(cells);
+        lines.add("|" + String.join("", Collections.nCopies(cells.size(), "---|")));
+    }
+
+    private void head(Said... cells) {
+        head(List.of(cells));
+    }
+
+    private void row(List<? extends Part> cells) {
+        lines.add(cells.stream().map(VOICE::say).collect(Collectors.joining(" | ", "| ", " |")));
+    }
+
+    private void row(Part... cells) {
+        row(List.of(cells));
     }
 
     private void tables() {
-        add("# Survey of drafts");
-        add("");
-        add("| table | rows | no bodies | bodies | why no bodies (first of each) |");
-        add("|---|---|---|---|---|");
+        lines.add("# " + VOICE.say(Tell.said("page.title")));
+        head(
+                Tell.said("page.table"),
+                Tell.said("page.rows"),
+                Tell.said("page.no-bodies"),
+                Tell.said("page.bodies"),
+                Tell.said("page.why"));
         for (SurveyResult.Table t : result.tables()) {
-            List<String> why = new ArrayList<>();
-            SurveyResult.refusals(t).forEach((about, c) -> why.add(c.times() + " " + about + " (" + c.example() + ")"));
+            List<Said> why = new ArrayList<>();
+            SurveyResult.refusals(t)
+                    .forEach((about, c) -> why.add(Tell.said(
+                            "survey.refused", Part.count(c.times()), Part.text(about), Part.text(c.example()))));
             int refused = t.refused().size();
-            add("| %s | %d | %d | %d | %s |", t.file(), t.read(), refused, t.read() - refused, String.join("; ", why));
+            row(
+                    Part.text(t.file()),
+                    Part.count(t.read()),
+                    Part.count(refused),
+                    Part.count(t.read() - refused),
+                    Part.listed(Part.Join.SEMICOLON, why));
         }
     }
 
-    private Map<String, Predicate<SurveyResult.Person>> groups() {
-        Map<String, Predicate<SurveyResult.Person>> groups = new LinkedHashMap<>();
-        groups.put("adults", p -> !p.isChild());
-        groups.put("children", SurveyResult.Person::isChild);
+    private Map<Said, Predicate<SurveyResult.Person>> groups() {
+        Map<Said, Predicate<SurveyResult.Person>> groups = new LinkedHashMap<>();
+        groups.put(Tell.said("page.adults"), p -> !p.isChild());
+        groups.put(Tell.said("page.children"), SurveyResult.Person::isChild);
         groups.values().removeIf(g -> result.persons().stream().noneMatch(g));
         return groups;
     }
 
+    private Part caseName(int index) {
+        return Part.text(result.cases().get(index).name());
+    }
+
     private void cases() {
-        add("");
-        add(
-                "| who | in | drafts | drafted, fits | stopped by the fit check | measures at odds | broken invariant | crashed |"
-                        + " waist edge over 40 mm off |");
-        add("|---|---|---|---|---|---|---|---|---|");
+        head(
+                Tell.said("page.who"),
+                Tell.said("page.in"),
+                Tell.said("page.drafts"),
+                Tell.said("page.fits"),
+                Tell.said("page.stopped"),
+                Tell.said("page.at-odds"),
+                Tell.said("page.broken"),
+                Tell.said("page.crashed"),
+                Tell.said("page.far-off", Part.length(SurveyResult.FAR)));
         groups().forEach((name, group) -> {
             for (int i = 0; i < result.cases().size(); i++) {
-                int in = i;
-                long all = result.drafts(group, i).count();
-                Function<SurveyTrial.Kind, Long> n = k -> SurveyResult.count(result.drafts(group, in), k);
-                long stopped = n.apply(SurveyTrial.Kind.STOPPED);
-                add(
-                        "| %s | %s | %d | %d | %d (%.2f %%) | %d | %d | %d | %d |",
-                        name,
-                        result.cases().get(i).name(),
-                        all,
-                        n.apply(SurveyTrial.Kind.HELD),
-                        stopped,
-                        100.0 * stopped / Math.max(1, all),
-                        n.apply(SurveyTrial.Kind.AT_ODDS),
-                        n.apply(SurveyTrial.Kind.BROKEN),
-                        n.apply(SurveyTrial.Kind.CRASHED),
-                        result.farOff(group, in));
+                outcomes(name, group, i);
             }
         });
+    }
+
+    private void outcomes(Said name, Predicate<SurveyResult.Person> group, int in) {
+        long all = result.drafts(group, in).count();
+        Function<SurveyTrial.Kind, Long> n = k -> SurveyResult.count(result.drafts(group, in), k);
+        long stopped = n.apply(SurveyTrial.Kind.STOPPED);
+        row(
+                name,
+                caseName(in),
+                Part.count(all),
+                Part.count(n.apply(SurveyTrial.Kind.HELD)),
+                Tell.said("page.part", Part.count(stopped), Part.share((double) stopped / Math.max(1, all), 2)),
+                Part.count(n.apply(SurveyTrial.Kind.AT_ODDS)),
+                Part.count(n.apply(SurveyTrial.Kind.BROKEN)),
+                Part.count(n.apply(SurveyTrial.Kind.CRASHED)),
+                Part.count(result.farOff(group, in)));
     }
 
     private void hold() {
-        add("");
-        add("How the fit check judges, its worst word for each draft, and the hold:");
-        add("");
-        lines.add(SurveyHold.HEADER);
-        add("|---|---|---|---|---|---|---|---|---|---|");
+        say(Tell.said("page.hold"));
+        head(SurveyHold.head());
         groups().forEach((name, group) -> {
             for (int i = 0; i < result.cases().size(); i++) {
-                lines.add(SurveyHold.line(
-                        name,
-                        result.cases().get(i).name(),
-                        result.drafts(group, i).map(SurveyResult.Draft::outcome)));
+                row(SurveyHold.line(name, caseName(i), result.drafts(group, i).map(SurveyResult.Draft::outcome)));
             }
         });
     }
 
-    private void reasons(String title, SurveyTrial.Kind kind) {
+    private void reasons(Said title, SurveyTrial.Kind kind) {
         if (result.drafts(p -> true).noneMatch(d -> d.outcome().kind() == kind)) {
             return;
         }
-        add("");
-        add("%s; one draft may have several reasons:", title);
-        add("");
-        add("| who | in | about | drafts | first |");
-        add("|---|---|---|---|---|");
+        say(title);
+        head(
+                Tell.said("page.who"),
+                Tell.said("page.in"),
+                Tell.said("page.about"),
+                Tell.said("page.drafts"),
+                Tell.said("page.first"));
         groups().forEach((name, group) -> {
             for (int i = 0; i < result.cases().size(); i++) {
-                String in = result.cases().get(i).name();
+                Part in = caseName(i);
                 result.reasons(result.drafts(group, i), kind)
                         .forEach((about, c) ->
-                                add("| %s | %s | %s | %d | %s |", name, in, about, c.times(), c.example()));
+                                row(name, in, Part.text(about), Part.count(c.times()), Part.text(c.example())));
             }
         });
     }
@@ -150,35 +190,31 @@ final class SurveyPage {
         long drafted = result.drafts(SurveyResult.Person::isWaistOverHip)
                 .filter(d -> d.outcome().isDrafted())
                 .count();
-        add("");
-        add(
-                "Waist larger than the hip: %d bodies, %d drafts, %d of them drafted with a band that holds (shorter than the"
-                        + " waist, no longer than the leg tops).",
-                bodies, bodies * result.cases().size(), drafted);
+        say(Tell.said(
+                "page.waist",
+                Part.count(bodies),
+                Part.count(bodies * result.cases().size()),
+                Part.count(drafted)));
     }
 
     private void worst() {
         for (Worst kind : WORST) {
-            add("");
-            add("Worst cases, %s:", kind.title());
-            add("");
-            add("| who | in | how much | outcome |");
-            add("|---|---|---|---|");
+            say(Tell.said("page.worst", kind.title()));
+            head(Tell.said("page.who"), Tell.said("page.in"), Tell.said("page.how-much"), Tell.said("page.outcome"));
             for (SurveyResult.Draft d : result.worst(kind.what(), LISTED)) {
-                add(
-                        "| %s | %s | %s | %s |",
-                        result.who(d.person()),
-                        result.cases().get(d.of()).name(),
+                row(
+                        Part.text(result.who(d.person())),
+                        caseName(d.of()),
                         kind.words().apply(d.outcome()),
-                        d.outcome().kind().word());
+                        d.outcome().kind().said());
             }
         }
     }
 
     private void time() {
-        add("");
-        add(
-                "Computing time of one draft: median %.2f ms, 95th percentile %.2f ms.",
-                result.milliseconds(0.5), result.milliseconds(0.95));
+        say(Tell.said(
+                "page.time",
+                Part.text(Voice.fixed(result.milliseconds(0.5), 2)),
+                Part.text(Voice.fixed(result.milliseconds(0.95), 2))));
     }
 }

@@ -11,6 +11,8 @@ import java.util.stream.Stream;
 import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
+import stretchwright.ground.Part;
+import stretchwright.ground.Voice;
 
 /** Everything a survey found, and how it is counted. */
 record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> persons) {
@@ -47,8 +49,12 @@ record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> per
     /** A reason, how often it was given, and the first one in full. */
     record Count(int times, String example) {}
 
+    private static String say(Part part) {
+        return Voice.plain().say(part);
+    }
+
     String who(Person person) {
-        return tables.get(person.table).file() + ", " + person.row.label();
+        return say(Tell.said("survey.who", Part.text(tables.get(person.table).file()), Part.text(person.row.label())));
     }
 
     Stream<Draft> drafts(Predicate<Person> who, int of) {
@@ -71,7 +77,8 @@ record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> per
         Map<String, Count> counts = new TreeMap<>();
         drafts.filter(d -> d.outcome.kind() == kind).forEach(d -> {
             for (SurveyTrial.Reason r : d.outcome.reasons()) {
-                Count one = new Count(1, who(d.person) + ": " + r.words());
+                Count one =
+                        new Count(1, say(Tell.said("survey.example", Part.text(who(d.person)), Part.text(r.words()))));
                 counts.merge(r.about(), one, (a, b) -> new Count(a.times + 1, a.example));
             }
         });
@@ -83,8 +90,11 @@ record SurveyResult(List<Table> tables, List<SurveyCase> cases, List<Person> per
         Map<String, Count> counts = new TreeMap<>();
         for (BodyRows.Refused row : table.refused) {
             BodyRows.Problem p = row.problems().get(0);
-            Count one = new Count(1, "row " + row.line() + ": " + p.problem());
-            counts.merge(p.column().isEmpty() ? "row" : p.column(), one, (a, b) -> new Count(a.times + 1, a.example));
+            String problem = Voice.of(row.unit()).say(p.wrong());
+            Count one = new Count(
+                    1, say(Tell.said("survey.example", Part.text(Tell.at(row.line(), "")), Part.text(problem))));
+            String about = p.column().isEmpty() ? say(Tell.said("survey.row")) : p.column();
+            counts.merge(about, one, (a, b) -> new Count(a.times + 1, a.example));
         }
         return counts;
     }

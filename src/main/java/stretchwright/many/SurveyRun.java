@@ -3,7 +3,6 @@ package stretchwright.many;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.LongSupplier;
@@ -11,7 +10,10 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
+import stretchwright.ground.Voice;
+import stretchwright.make.Lines;
 import stretchwright.make.Make;
 import stretchwright.print.sheets.LegSheet;
 
@@ -23,6 +25,11 @@ import stretchwright.print.sheets.LegSheet;
 public final class SurveyRun {
     private static final int THREADS = 2;
     private static final int DRAWN = 7;
+
+    /** Letters for how drafts went, and for how many. */
+    private static final int COLUMN = 27;
+
+    private static final int DIGITS = 7;
 
     private final SurveyResult result;
 
@@ -80,13 +87,13 @@ public final class SurveyRun {
                                 .map(row -> person(table, row, cases, nanos))
                                 .toList())
                         .join());
-                progress.say(String.format(
-                        Locale.ROOT,
-                        "%s: %d rows, %d of them no bodies, %d drafts",
-                        tables.get(i).file(),
-                        rows.read(),
-                        rows.refused().size(),
-                        rows.rows().size() * cases.size()));
+                progress.say(Voice.plain()
+                        .say(Tell.said(
+                                "survey.progress",
+                                Part.text(tables.get(i).file()),
+                                Part.count(rows.read()),
+                                Part.count(rows.refused().size()),
+                                Part.count(rows.rows().size() * (long) cases.size()))));
             }
         } finally {
             pool.shutdown();
@@ -100,9 +107,11 @@ public final class SurveyRun {
         return first.problems().stream()
                 .map(p -> new Finding(
                         file,
-                        "row " + first.line() + (p.column().isEmpty() ? "" : ", column " + p.column()),
-                        "none of the " + rows.read() + " rows is a body; this one: " + p.problem(),
-                        p.remedy()))
+                        Tell.at(first.line(), p.column()),
+                        0,
+                        Tell.said("survey.none", Part.count(rows.read()), p.wrong()),
+                        p.right(),
+                        first.unit()))
                 .toList();
     }
 
@@ -138,7 +147,7 @@ public final class SurveyRun {
                 new Document("survey.json", "survey", 1, SurveyJson.of(result)),
                 new Document(
                         "survey.md", "survey table", 1, SurveyPage.of(result).getBytes(StandardCharsets.UTF_8)),
-                LegSheet.of("worst.svg", "The worst drafts of the survey", worst()));
+                LegSheet.of("worst.svg", Voice.plain().say(Tell.said("survey.worst-title")), worst()));
     }
 
     private List<LegSheet.Leg> worst() {
@@ -148,7 +157,7 @@ public final class SurveyRun {
                 SurveyTrial.draft(d.person().body(), result.cases().get(d.of()), new Findings(""))
                         .ifPresent(p -> legs.add(new LegSheet.Leg(
                                 List.of(
-                                        kind.words().apply(d.outcome()),
+                                        Voice.plain().say(kind.words().apply(d.outcome())),
                                         result.who(d.person()),
                                         result.cases().get(d.of()).name()),
                                 p.legs().get(0))));
@@ -164,19 +173,18 @@ public final class SurveyRun {
 
     /** In a few lines. */
     public List<String> summary() {
-        List<String> lines = new ArrayList<>();
-        long all = result.persons().size() * (long) result.cases().size();
-        lines.add(String.format(
-                Locale.ROOT,
-                "%d bodies, %d drafts; a draft took %.2f ms at the median, %.2f ms at the 95th percentile",
-                result.persons().size(),
-                all,
-                result.milliseconds(0.5),
-                result.milliseconds(0.95)));
+        Lines lines = new Lines(Voice.plain(), COLUMN);
+        lines.say(Tell.said(
+                "survey.summary",
+                Part.count(result.persons().size()),
+                Part.count(result.persons().size() * (long) result.cases().size()),
+                Part.text(Voice.fixed(result.milliseconds(0.5), 2)),
+                Part.text(Voice.fixed(result.milliseconds(0.95), 2))));
         for (SurveyTrial.Kind kind : SurveyTrial.Kind.values()) {
-            lines.add(String.format(
-                    Locale.ROOT, "  %-26s %7d", kind.word(), SurveyResult.count(result.drafts(p -> true), kind)));
+            long drafts = SurveyResult.count(result.drafts(p -> true), kind);
+            String count = Long.toString(drafts);
+            lines.about(kind.said(), Part.text(" ".repeat(Math.max(0, DIGITS - count.length())) + count));
         }
-        return lines;
+        return lines.all();
     }
 }

@@ -14,6 +14,7 @@ import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
@@ -25,20 +26,20 @@ final class SurveyTrial {
 
     /** How it went; the first that applies. */
     enum Kind {
-        CRASHED("crashed"),
-        BROKEN("broke an invariant"),
-        AT_ODDS("measures at odds"),
-        STOPPED("stopped by the fit check"),
-        HELD("drafted");
+        CRASHED(Tell.said("kind.crashed")),
+        BROKEN(Tell.said("kind.broken")),
+        AT_ODDS(Tell.said("kind.at-odds")),
+        STOPPED(Tell.said("kind.stopped")),
+        HELD(Tell.said("kind.held"));
 
-        private final String word;
+        private final Said said;
 
-        Kind(String word) {
-            this.word = word;
+        Kind(Said said) {
+            this.said = said;
         }
 
-        String word() {
-            return word;
+        Said said() {
+            return said;
         }
     }
 

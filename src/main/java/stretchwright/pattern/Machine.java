@@ -11,7 +11,8 @@ public enum Machine {
     OVERLOCKER("overlocker", Tell.said("machine.overlocker"), Stitch.OVERLOCK_4, Stitch.OVERLOCK_3),
     COVERSTITCH("coverstitch", Tell.said("machine.coverstitch"), Stitch.COVERSTITCH, Stitch.CHAINSTITCH),
     COMBINED(
-            "combined overlocker and coverstitch", Tell.said("machine.combined"),
+            "combined overlocker and coverstitch",
+            Tell.said("machine.combined"),
             Stitch.OVERLOCK_4,
             Stitch.OVERLOCK_3,
             Stitch.COVERSTITCH,

@@ -66,7 +66,7 @@ public final class Printing {
             FileGroup group = paper.equals(job.paper()) ? FileGroup.PATTERN : FileGroup.OTHER_PAPERS;
             all.add(new Printable(TiledPdf.fileName("pattern", paper), group, () -> TiledPdf.of(job, paper)));
         }
-        all.add(new Printable("pattern.svg", FileGroup.PATTERN, () -> PatternSvg.of(job)));
+        all.add(pattern(job));
         for (int i = 0; i < job.lays().size(); i++) {
             String name = i == 0 ? "lay" : "lay-" + (i + 1);
             Job cloth = job.on(job.lays().get(i));
@@ -81,14 +81,19 @@ public final class Printing {
         all.add(new Printable("checklist.html", FileGroup.CHECKLIST, () -> Checklist.of(job)));
         job.sewing().operations().stream()
                 .filter(o -> StepDrawing.shows(job, o))
-                .forEach(o -> all.add(
-                        new Printable(StepDrawing.name(o), FileGroup.STEPS, () -> StepDrawing.svg(job, o))));
+                .forEach(o ->
+                        all.add(new Printable(StepDrawing.name(o), FileGroup.STEPS, () -> StepDrawing.svg(job, o))));
         if (job.fit().course().size() > 1) {
             all.add(new Printable("fit.svg", FileGroup.FIT, () -> FitSvg.of(job)));
         }
         all.add(new Printable("load.svg", FileGroup.FIT, () -> LoadSvg.of(job)));
         all.add(new Printable("fit.pdf", FileGroup.FIT, () -> FitPdf.of(job)));
         return all;
+    }
+
+    /** The pattern as a drawing: of a make that is drafted and no more, too. */
+    public static Printable pattern(Job job) {
+        return new Printable("pattern.svg", FileGroup.PATTERN, () -> PatternSvg.of(job));
     }
 
     private static Iterable<Paper> papers(Paper wanted) {

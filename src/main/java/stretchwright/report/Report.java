@@ -1,11 +1,10 @@
 package stretchwright.report;
 
-import java.io.ByteArrayOutputStream;
 import java.util.List;
-import java.util.Map;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
+import stretchwright.ground.Json;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
@@ -13,16 +12,7 @@ import stretchwright.intake.Table;
 import stretchwright.lay.ClothLay;
 import stretchwright.pattern.Pattern;
 import stretchwright.sewing.SewingPlan;
-import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.PrettyPrinter;
-import tools.jackson.core.StreamWriteFeature;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
@@ -32,22 +22,6 @@ import tools.jackson.databind.node.ObjectNode;
 public final class Report {
     public static final String NAME = "report.json";
     private static final String KIND = "report";
-    private static final DefaultIndenter INDENT = new DefaultIndenter("  ", "\n");
-    private static final JsonFactory JSON = JsonFactory.builder()
-            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
-            .build();
-    /** Lays every object and its fields out on lines of their own. */
-    private static final ObjectWriteContext LAID_OUT = new ObjectWriteContext.Base() {
-        @Override
-        public boolean hasPrettyPrinter() {
-            return true;
-        }
-
-        @Override
-        public PrettyPrinter getPrettyPrinter() {
-            return new DefaultPrettyPrinter().withObjectIndenter(INDENT);
-        }
-    };
 
     private Report() {}
 
@@ -88,7 +62,7 @@ public final class Report {
     /** What of the cloths has a price; the first with one tells its metres too. */
     private static void cost(ObjectNode out, List<ClothLay> lays) {
         List<ClothLay> priced =
-                lays.stream().filter(l -> l.fabric().price().isPresent()).toList();
+                lays.stream().filter(l -> l.fabric().roll().price().isPresent()).toList();
         if (priced.isEmpty()) {
             return;
         }
@@ -102,7 +76,7 @@ public final class Report {
     }
 
     private static double perMetre(ClothLay l) {
-        return l.fabric().price().orElseThrow().perMetre();
+        return l.fabric().roll().price().orElseThrow().perMetre();
     }
 
     private static void files(ObjectNode report, List<Document> others) {
@@ -127,66 +101,21 @@ public final class Report {
         int size = 0;
         for (int attempt = 0; attempt < 5; attempt++) {
             own.put("bytes", size);
-            byte[] bytes = write(report);
+            byte[] bytes = Json.bytes(report);
             if (bytes.length == size) {
                 return bytes;
             }
             size = bytes.length;
         }
         own.remove("bytes");
-        return write(report);
+        return Json.bytes(report);
     }
 
     public static ObjectNode node() {
-        return JsonNodeFactory.instance.objectNode();
+        return Json.node();
     }
 
     public static String text(ObjectNode node) {
-        return new String(write(node), java.nio.charset.StandardCharsets.UTF_8);
-    }
-
-    private static byte[] write(ObjectNode report) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (JsonGenerator json = JSON.createGenerator(LAID_OUT, out)) {
-            write(report, json);
-        }
-        out.write('\n');
-        return out.toByteArray();
-    }
-
-    /** Node by node: setting up Jackson to write whatever objects there are took longer than the whole report. */
-    private static void write(JsonNode node, JsonGenerator json) {
-        switch (node.getNodeType()) {
-            case OBJECT -> {
-                json.writeStartObject();
-                for (Map.Entry<String, JsonNode> field : node.properties()) {
-                    json.writeName(field.getKey());
-                    write(field.getValue(), json);
-                }
-                json.writeEndObject();
-            }
-            case ARRAY -> {
-                json.writeStartArray();
-                node.forEach(item -> write(item, json));
-                json.writeEndArray();
-            }
-            case STRING -> json.writeString(node.asString());
-            case BOOLEAN -> json.writeBoolean(node.asBoolean());
-            case NUMBER -> number(node, json);
-            case NULL -> json.writeNull();
-            default -> throw new IllegalArgumentException("nothing writes " + node.getNodeType() + " into a report");
-        }
-    }
-
-    private static void number(JsonNode node, JsonGenerator json) {
-        if (node.isInt() || node.isLong()) {
-            json.writeNumber(node.asLong());
-        } else if (node.isBigInteger()) {
-            json.writeNumber(node.bigIntegerValue());
-        } else if (node.isBigDecimal()) {
-            json.writeNumber(node.decimalValue());
-        } else {
-            json.writeNumber(node.doubleValue());
-        }
+        return Json.text(node);
     }
 }

@@ -28,7 +28,7 @@ public final class ReportCloth {
             ArrayNode contrasts = out.putArray("contrasts");
             lays.stream().skip(1).forEach(l -> {
                 ObjectNode one = contrasts.addObject();
-                one.put("cloth", l.fabric().name());
+                one.put("cloth", l.fabric().roll().name());
                 ArrayNode pieces = one.putArray("pieces");
                 l.pieces().forEach(p -> pieces.add(p.name()));
                 lay(one, l.lay(), l.use());

@@ -8,11 +8,11 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** What the make was made from, repeated in the report as the table of keys says, with the values that were assumed marked as such. */
-final class ReportEcho {
+public final class ReportEcho {
     private ReportEcho() {}
 
     /** The keys of one section, "fabric", and of the sections in it. */
-    static void section(ObjectNode out, String section, MakeFile make, Keys table) {
+    public static void section(ObjectNode out, String section, MakeFile make, Keys table) {
         for (Key<?> key : table.all()) {
             if (key.path().startsWith(section + ".")) {
                 put(out, key, make);

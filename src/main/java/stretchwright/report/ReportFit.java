@@ -38,8 +38,7 @@ final class ReportFit {
     static void covers(ArrayNode out, FitReport fit) {
         for (FitReport.Cover c : fit.covers()) {
             ObjectNode one = out.addObject();
-            one.put("region", c.region().word())
-                    .put("pose", c.pose().word()).put("areal", Numbers.share(c.areal()));
+            one.put("region", c.region().word()).put("pose", c.pose().word()).put("areal", Numbers.share(c.areal()));
             c.weight().ifPresent(w -> one.put("weight", Numbers.mm(w)));
             c.limit().ifPresent(l -> one.put("limit", Numbers.share(l)));
             one.put("shows", c.shows());

@@ -23,7 +23,7 @@ final class Settings {
     /** What was kept with the fabric, else where to begin. */
     static Setting of(Stitch stitch, Fabric fabric, Map<Stitch, Setting> kept) {
         Setting known = kept.get(stitch);
-        return known == null ? usual(stitch, fabric.weight().orElse(USUAL_WEIGHT)) : known;
+        return known == null ? usual(stitch, fabric.quality().weight().orElse(USUAL_WEIGHT)) : known;
     }
 
     private static Setting usual(Stitch stitch, double weight) {
@@ -66,6 +66,6 @@ final class Settings {
 
     /** The needle to buy or to put in, for the whole pair. */
     static Said needle(Fabric fabric) {
-        return needle(Stitch.OVERLOCK_4, fabric.weight().orElse(USUAL_WEIGHT));
+        return needle(Stitch.OVERLOCK_4, fabric.quality().weight().orElse(USUAL_WEIGHT));
     }
 }

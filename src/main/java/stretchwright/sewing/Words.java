@@ -164,7 +164,7 @@ final class Words {
     /** What a substitute stitch cannot do; nothing where the stitch stretches as far as any cloth. */
     static Said limitAlong(Tool tool, Fabric fabric) {
         double most = tool.stitch().extensibility();
-        double cloth = fabric.stretchAlong();
+        double cloth = fabric.test().stretchAlong();
         if (most >= 1) {
             return Said.NOTHING;
         }
@@ -174,7 +174,7 @@ final class Words {
 
     static Said limitAround(Tool tool, Fabric fabric) {
         double most = tool.stitch().extensibility();
-        double cloth = fabric.stretchAcross();
+        double cloth = fabric.test().stretchAcross();
         if (most >= 1) {
             return Said.NOTHING;
         }

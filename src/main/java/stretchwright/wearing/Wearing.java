@@ -10,12 +10,12 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.intake.WearingApplied;
 import stretchwright.intake.WearingEntry;
 import stretchwright.intake.WearingKey;
 import stretchwright.intake.WearingReader;
 import stretchwright.intake.WearingSymptom;
+import stretchwright.make.WornWords;
 import stretchwright.wearing.Cure.Step;
 
 /**
@@ -126,7 +126,7 @@ public final class Wearing {
             Bounds.all(history, findings);
             if (findings.isEmpty() && changed.filter(this::isDifferent).isEmpty()) {
                 findings.add(
-                        WearingReader.SECTION, Tell.said("history.has-it", WearingLines.change(entry.change())), AGAIN);
+                        WearingReader.SECTION, Tell.said("history.has-it", WornWords.change(entry.change())), AGAIN);
             }
             return changed.filter(m -> findings.isEmpty()).map(m -> new Change(steps, entry, m));
         }
@@ -137,7 +137,7 @@ public final class Wearing {
     }
 
     public List<Finding> findings() {
-        return OwnUnit.findings(findings, make.unit());
+        return findings.stream().map(f -> f.in(make.unit())).toList();
     }
 
     /** Whether the cure is in the pattern, and not in cloth, cutting or sewing. */

@@ -13,7 +13,6 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
-import stretchwright.intake.OwnUnit;
 import stretchwright.make.Rooms;
 import stretchwright.make.Stages;
 import stretchwright.pattern.Level;
@@ -42,11 +41,11 @@ public final class WearingFit {
     }
 
     private static Trial trial(MakeFile make) {
-        Findings findings = new Findings(make.file());
+        Findings findings = new Findings(make.file(), make.unit());
         Optional<Body> body = ROOMS.body(make.measured(), findings);
         Optional<Pattern> pattern = body.flatMap(b -> ROOMS.draft(b, make, findings));
         if (pattern.isEmpty() || !findings.isEmpty()) {
-            throw new BadInput(OwnUnit.findings(findings.all(), make.unit()));
+            throw new BadInput(findings.all());
         }
         FitReport fit = ROOMS.fit(pattern.get(), body.orElseThrow(), make);
         return new Trial(pattern.get(), fit, make.unit());

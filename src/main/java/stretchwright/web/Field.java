@@ -1,49 +1,65 @@
 package stretchwright.web;
 
 import java.util.List;
+import java.util.Optional;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
+import stretchwright.intake.Key;
+import stretchwright.intake.Kind.Input;
 
 /**
- * One field of the form.
+ * One field of the form: a row of the table of keys at its place.
  *
- * @param key the key of the make file, and of the findings about it
- * @param unit shown beside it, and written behind a bare number; {@link #LENGTH} stands for the unit of the make
- * @param options of a choice; empty otherwise
- * @param example what the first page is filled in with; an invented wearer, fabric and boot
+ * @param key in full, as findings name it: "style.pockets.1.kind"
  */
-public record Field(
-        String key, String label, String hint, Kind kind, String unit, List<String> options, String example) {
-    public static final String LENGTH = "length";
-
-    public enum Kind {
-        TEXT,
-        CHOICE,
-        /** On or off. */
-        CHECK,
-        /** Several of the options; the example separates them with "; ". */
-        MANY,
-        /** Pairs of stretch and force: "20 % = 3.1 N; 40 % = 6.9 N". */
-        READINGS,
-        /** Several lengths, separated by semicolons. */
-        LENGTHS
-    }
+public record Field(String key, Key<?> row) {
+    /** Stands in the table for the unit of the make. */
+    private static final String LENGTH = Unit.MM.symbol();
 
     public String id() {
-        return key.replaceAll("[^a-z]+", "-");
+        return key.replaceAll("[^a-z0-9]+", "-");
     }
 
-    static Field text(String key, String label, String hint, String unit, String example) {
-        return new Field(key, label, hint, Kind.TEXT, unit, List.of(), example);
+    public Said label() {
+        return row.label();
     }
 
-    static Field length(String key, String label, String hint, String example) {
-        return text(key, label, hint, LENGTH, example);
+    /** One line of help, and what is taken where the field is left empty. */
+    public Said hint() {
+        return usual(row)
+                .map(usual -> Tell.said("field.hint-usual", row.help(), usual))
+                .orElseGet(() -> Tell.said("field.hint", row.help()));
     }
 
-    static Field choice(String key, String label, String hint, List<String> options, String example) {
-        return new Field(key, label, hint, Kind.CHOICE, "", options, example);
+    /** What is taken where nothing is chosen. */
+    public Said nothing() {
+        return usual(row).map(u -> Tell.said("field.usual", u)).orElseGet(() -> Tell.said("field.choose"));
     }
 
-    static Field check(String key, String label, String hint, boolean on) {
-        return new Field(key, label, hint, Kind.CHECK, "", List.of(), on ? "true" : "");
+    private static <T> Optional<Part> usual(Key<T> row) {
+        return row.usual().map(row.kind()::shown);
+    }
+
+    public Input input() {
+        return row.kind().input();
+    }
+
+    public boolean isNeeded() {
+        return row.need().always();
+    }
+
+    /** The words to choose from, or that may be written. */
+    public List<String> options() {
+        return row.kind().words();
+    }
+
+    public boolean isLength() {
+        return row.kind().symbol().equals(LENGTH);
+    }
+
+    /** What goes behind a bare number; lengths have theirs by the file. */
+    public String symbol() {
+        return isLength() ? "" : row.kind().symbol();
     }
 }

@@ -1,28 +1,54 @@
 package stretchwright.web;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.TreeSet;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Unit;
+import stretchwright.intake.Keys;
+import stretchwright.intake.Table;
 
-/** What stands in the form, and the make file it says. Every value passes into the file as typed, safely quoted. */
+/** What stands in the form, key by key, and the make file it says. Every value passes into the file as typed, safely quoted. */
 record Form(Map<String, List<String>> typed) {
+    static final String VERSION = "stretchwright";
+
+    /** A field of no key: that the example was loaded and not cleared. */
+    static final String EXAMPLE = "example";
+
     Form {
-        typed = Map.copyOf(typed);
+        Map<String, List<String>> all = new LinkedHashMap<>();
+        typed.forEach((key, values) -> all.put(key, List.copyOf(values)));
+        typed = java.util.Collections.unmodifiableMap(all);
     }
 
-    /** The first page: the example filled in. */
+    static Form empty() {
+        return new Form(Map.of());
+    }
+
+    /** As it was sent: of lists the places that were left empty are closed up. */
+    static Form sent(Map<String, List<String>> typed) {
+        return new Form(Places.closed(typed));
+    }
+
+    /** The invented wearer with fabric and boot, marked as such. */
     static Form example() {
-        Map<String, List<String>> typed = new LinkedHashMap<>();
-        for (Field f : Fields.all()) {
-            List<String> values =
-                    f.kind() == Field.Kind.MANY ? List.of(f.example().split("; ")) : List.of(f.example());
-            if (!f.example().isEmpty()) {
-                typed.put(f.key(), values);
-            }
-        }
+        Map<String, List<String>> typed = new LinkedHashMap<>(Example.VALUES);
+        typed.put(EXAMPLE, List.of("yes"));
         return new Form(typed);
+    }
+
+    boolean isExample() {
+        return typed.containsKey(EXAMPLE);
+    }
+
+    /** The same without some fields. */
+    Form without(java.util.Collection<String> keys) {
+        Map<String, List<String>> left = new LinkedHashMap<>(typed);
+        left.keySet().removeAll(keys);
+        return sent(left);
     }
 
     String value(String key) {
@@ -34,82 +60,92 @@ record Form(Map<String, List<String>> typed) {
         return typed.getOrDefault(key, List.of()).contains(option);
     }
 
-    /** The make file, YAML 1.2. */
-    String makeText() {
-        Map<String, Object> file = new LinkedHashMap<>();
-        file.put("stretchwright", "1");
-        for (Field f : Fields.all()) {
-            boolean unused = f.key().startsWith("boot.") && value(Fields.BOOT).isEmpty();
-            if (!unused && !f.key().equals(Fields.BOOT)) {
-                put(file, f);
-            }
+    /** Whether anything was typed under a key or in its section. */
+    boolean has(String key) {
+        return typed.entrySet().stream()
+                .anyMatch(e -> (e.getKey().equals(key) || e.getKey().startsWith(key + "."))
+                        && e.getValue().stream().anyMatch(v -> !v.isBlank()));
+    }
+
+    /** How many places of a list are shown: one more than are filled. */
+    int places(String list) {
+        int filled = 0;
+        while (has(list + "." + (filled + 1))) {
+            filled++;
         }
-        return MakeText.of(file);
+        return filled + 1;
     }
 
-    private void put(Map<String, Object> file, Field f) {
-        Map<String, Object> at = file;
-        String[] path = f.key().split("\\.");
-        for (int i = 0; i < path.length - 1; i++) {
-            if (path[i].equals("cuff") && value(f.key()).isBlank()) {
-                return; // an empty cuff is no cuff, not a cuff without a height
-            }
-            at = inside(at, path[i]);
-        }
-        String last = path[path.length - 1];
-        String text = value(f.key()).strip();
-        switch (f.kind()) {
-            case MANY -> at.put(last, typed.getOrDefault(f.key(), List.of()));
-            case CHECK -> at.put(last, text.isEmpty() ? "false" : "true");
-            case READINGS -> {
-                if (!text.isEmpty()) {
-                    at.put(last, readings(text));
-                }
-            }
-            case LENGTHS -> {
-                if (!text.isEmpty()) {
-                    at.put(last, lengths(text));
-                }
-            }
-            default -> {
-                if (!text.isEmpty()) {
-                    at.put(last, withUnit(text, f.unit()));
-                }
-            }
-        }
-    }
-
-    @SuppressWarnings("unchecked") // only maps are put under the names of sections
-    private static Map<String, Object> inside(Map<String, Object> file, String name) {
-        return (Map<String, Object>) file.computeIfAbsent(name, n -> new LinkedHashMap<String, Object>());
-    }
-
-    /** The unit that stands beside the field goes behind a bare number; lengths and years have theirs by the format. */
-    private static String withUnit(String text, String unit) {
-        boolean own = unit.isEmpty() || unit.equals(Field.LENGTH) || unit.equals("years");
-        return own || !text.matches("[0-9.,/ +-]+") ? text : text + " " + unit;
-    }
-
-    /** Separated by semicolons, or by commas with a space behind, as the make file does: a decimal comma stays whole. */
-    private static List<String> lengths(String text) {
-        return Arrays.stream(text.replaceAll("[\\[\\]]", "").split(";|,\\s+"))
-                .map(String::strip)
-                .filter(t -> !t.isEmpty())
+    /** Fields that say the same as those in the section that may stand instead of them: one hold, and another by level. */
+    List<Finding> twice(Keys table) {
+        return Groups.of(table, this).stream()
+                .flatMap(Group::all)
+                .filter(f ->
+                        !value(f.key()).isBlank() && typed.keySet().stream().anyMatch(k -> k.startsWith(f.key() + ".")))
+                .map(f -> new Finding(
+                        "form", f.key(), 0, Tell.said("field.twice"), Tell.said("field.twice-help"), Unit.CM))
                 .toList();
     }
 
-    /** As the hint writes them, or as the make file does. */
-    private static List<Object> readings(String text) {
-        String plain = text.replaceAll("\\]\\s*,\\s*\\[", ";");
-        if (!plain.equals(text) || text.startsWith("[")) {
-            plain = plain.replaceAll("[\\[\\]]", "").replace(',', '=');
+    /** The make file, YAML 1.2. */
+    String makeText() {
+        return makeText(Table.keys());
+    }
+
+    String makeText(Keys table) {
+        Map<String, Object> file = new LinkedHashMap<>();
+        file.put(VERSION, "1");
+        file.putAll(new FormTree(this).of(table));
+        return MakeText.of(file);
+    }
+
+    /** Keys of lists, with the numbers of their places, in order. */
+    private static final class Places {
+        /** Each list's places numbered anew from 1, the lists inside them too. */
+        static Map<String, List<String>> closed(Map<String, List<String>> typed) {
+            Map<String, List<String>> out = new LinkedHashMap<>();
+            Map<String, TreeSet<Integer>> used = new LinkedHashMap<>();
+            typed.forEach((key, values) -> {
+                if (values.stream().anyMatch(v -> !v.isBlank())) {
+                    steps(key)
+                            .forEach(s -> used.computeIfAbsent(s.list, l -> new TreeSet<>())
+                                    .add(s.number));
+                    out.put(key, values);
+                }
+            });
+            Map<String, List<String>> closed = new LinkedHashMap<>();
+            out.forEach((key, values) -> closed.put(renumbered(key, used), values));
+            return closed;
         }
-        List<Object> pairs = new ArrayList<>();
-        for (String pair : plain.split("[;\\r\\n]+")) {
-            if (!pair.isBlank()) {
-                pairs.add(Arrays.stream(pair.split("=")).map(String::strip).toList());
+
+        private record Step(String list, int number) {}
+
+        private static List<Step> steps(String key) {
+            List<Step> out = new ArrayList<>();
+            StringBuilder at = new StringBuilder();
+            for (String step : key.split("\\.")) {
+                if (step.matches("[0-9]{1,4}")) {
+                    out.add(new Step(at.toString(), Integer.parseInt(step)));
+                }
+                at.append(at.isEmpty() ? "" : ".").append(step);
             }
+            return out;
         }
-        return pairs;
+
+        private static String renumbered(String key, Map<String, TreeSet<Integer>> used) {
+            StringBuilder at = new StringBuilder();
+            StringBuilder out = new StringBuilder();
+            for (String step : key.split("\\.")) {
+                boolean number = step.matches("[0-9]{1,4}");
+                String own = number
+                        ? Integer.toString(Objects.requireNonNull(used.get(at.toString()))
+                                .headSet(Integer.parseInt(step), true)
+                                .size())
+                        : step;
+                out.append(out.isEmpty() ? "" : ".").append(own);
+                at.append(at.isEmpty() ? "" : ".").append(step);
+            }
+            return out.toString();
+        }
     }
 }

@@ -4,37 +4,103 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Finding;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
+import stretchwright.intake.Keys;
+import stretchwright.intake.Kind.Input;
+import stretchwright.intake.Table;
 
 /** The form as the page shows it: values as typed, each finding at its field, the others on top. */
 public final class FormPage {
     private final Form form;
+    private final Voice voice;
+    private final List<Group> groups;
+    private final List<Field> fields;
     private final Map<String, List<String>> atField = new LinkedHashMap<>();
     private final List<String> onTop = new ArrayList<>();
-    private final List<Field> faulty;
+    private final List<String> left;
 
     FormPage(Form form, List<Finding> findings) {
-        this.form = form;
-        List<String> keys = Fields.all().stream().map(Field::key).toList();
-        for (Finding f : findings) {
-            // lines of a file that nobody sees say nothing here
-            String words = (f.problem().replaceFirst("^line \\d+: ", "") + " " + f.remedy()).strip();
-            if (keys.contains(f.key())) {
-                atField.computeIfAbsent(f.key(), k -> new ArrayList<>()).add(words);
-            } else {
-                onTop.add(f.key().isEmpty() ? words : f.key() + ": " + words);
-            }
-        }
-        faulty = Fields.all().stream().filter(f -> atField.containsKey(f.key())).toList();
+        this(form, findings, List.of());
     }
 
-    public List<Fields.Group> groups() {
-        return Fields.GROUPS;
+    /** @param left fields that still hold the example's values, to be asked about */
+    FormPage(Form form, List<Finding> findings, List<String> left) {
+        this(form, findings, left, Table.keys());
+    }
+
+    FormPage(Form form, List<Finding> findings, List<String> left, Keys table) {
+        this.form = form;
+        this.left = left;
+        this.voice = Voice.of(Unit.of(form.value("unit")).orElse(Unit.CM));
+        this.groups = Groups.of(table, form);
+        this.fields = groups.stream().flatMap(Group::all).toList();
+        findings.forEach(this::place);
+    }
+
+    /** The line of a file that nobody sees says nothing here. */
+    private void place(Finding f) {
+        String words = (f.problem() + " " + f.remedy()).strip();
+        Optional<Field> field = fields.stream()
+                .filter(p -> p.key().equals(f.key()))
+                .findFirst()
+                .or(() -> fields.stream()
+                        .filter(p -> p.key().startsWith(f.key() + "."))
+                        .findFirst());
+        if (field.isPresent() && !f.key().isEmpty()) {
+            atField.computeIfAbsent(field.get().key(), k -> new ArrayList<>()).add(words);
+        } else {
+            onTop.add(f.key().isEmpty() ? words : f.key() + ": " + words);
+        }
+    }
+
+    public String say(String key) {
+        return voice.say(Tell.said(key));
+    }
+
+    public String say(Said said) {
+        return voice.say(said);
+    }
+
+    public String title() {
+        return hasFindings() ? say("title.mend") : left.isEmpty() ? say("title.new") : say("title.example");
+    }
+
+    public List<Group> groups() {
+        return groups;
+    }
+
+    public boolean isExample() {
+        return form.isExample();
+    }
+
+    /** Whether a field still holds what the loaded example does. */
+    public boolean isHers(Field field) {
+        return Example.isHers(form, field.key());
+    }
+
+    /** The fields to be asked about: they still hold the example's values. */
+    public List<Field> left() {
+        return fields.stream().filter(f -> left.contains(f.key())).toList();
+    }
+
+    public String leftWords() {
+        return voice.say(
+                Part.listed(Part.Join.COMMA, left().stream().map(Field::label).toList()));
+    }
+
+    /** Folded away until something in it is typed or wrong. */
+    public boolean isOpen(Group group) {
+        return !group.closed() || group.all().anyMatch(f -> isFaulty(f) || form.has(f.key()));
     }
 
     public boolean hasFindings() {
-        return !onTop.isEmpty() || !faulty.isEmpty();
+        return !onTop.isEmpty() || !atField.isEmpty();
     }
 
     public List<String> onTop() {
@@ -43,7 +109,7 @@ public final class FormPage {
 
     /** The fields with a finding, in the order of the page. */
     public List<Field> faulty() {
-        return faulty;
+        return fields.stream().filter(this::isFaulty).toList();
     }
 
     public String problem(Field field) {
@@ -56,7 +122,7 @@ public final class FormPage {
 
     /** The first field with a finding takes the focus. */
     public boolean isFirst(Field field) {
-        return !faulty.isEmpty() && faulty.get(0).equals(field);
+        return faulty().stream().findFirst().filter(field::equals).isPresent();
     }
 
     public String value(Field field) {
@@ -67,15 +133,19 @@ public final class FormPage {
         return form.ticked(field.key(), option);
     }
 
-    /** What stands beside the field. */
-    public String unit(Field field) {
-        return field.unit().equals(Field.LENGTH) ? form.value("unit") : field.unit();
+    /** Whether the words of a field are all that it takes. */
+    public boolean isChoice(Field field) {
+        return field.input() == Input.CHOICE || field.input() == Input.CHECK;
     }
 
-    /** The words that explain the field, for a screen reader; absent where there are none. */
+    /** What stands beside the field. */
+    public String unit(Field field) {
+        boolean words = !field.options().isEmpty();
+        return words ? "" : field.isLength() ? form.value("unit") : field.symbol();
+    }
+
+    /** The words that explain the field, for a screen reader. */
     public @Nullable String describedBy(Field field) {
-        String hint = field.hint().isEmpty() ? "" : field.id() + "-hint";
-        String ids = (isFaulty(field) ? field.id() + "-wrong " : "") + hint;
-        return ids.isBlank() ? null : ids.strip();
+        return (isFaulty(field) ? field.id() + "-wrong " : "") + field.id() + "-hint";
     }
 }

@@ -16,7 +16,7 @@ final class Guard {
     /** A filled-in form has about 3 kB. */
     static final int LARGEST = 200_000;
 
-    private static final int MOST_FIELDS = 500;
+    private static final int MOST_FIELDS = 2000;
 
     private Guard() {}
 

@@ -28,8 +28,10 @@ final class MakeText {
     }
 
     private static String flow(Object value) {
-        if (value instanceof Map<?, ?>) {
-            return "{}";
+        if (value instanceof Map<?, ?> section) {
+            return section.entrySet().stream()
+                    .map(e -> e.getKey() + ": " + flow(e.getValue()))
+                    .collect(Collectors.joining(", ", "{", "}"));
         }
         if (value instanceof List<?> items) {
             return items.stream().map(MakeText::flow).collect(Collectors.joining(", ", "[", "]"));

@@ -97,7 +97,13 @@ final class Makes implements AutoCloseable {
 
         private Made compute() {
             if (System.nanoTime() - asked > GONE_NANOS) {
-                throw new BadInput(new Finding("form", "", "nobody waited for it any more.", "Send the form again."));
+                throw new BadInput(new Finding(
+                        "form",
+                        "",
+                        0,
+                        Tell.said("make.dropped"),
+                        Tell.said("make.dropped-help"),
+                        session.make().unit()));
             }
             begun = true;
             return session.made(Set.of());

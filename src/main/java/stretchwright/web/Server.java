@@ -13,6 +13,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -21,12 +22,15 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.Table;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
-import stretchwright.report.Report;
 import stretchwright.print.kit.FileGroup;
+import stretchwright.report.Report;
 
 /**
  * The room's entry: the page on the loopback address.
@@ -90,7 +94,9 @@ public final class Server {
 
     private void routes(JavalinConfig c) {
         c.routes.before(Guard::check);
-        c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
+        c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.empty(), List.of())));
+        c.routes.get("/example", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
+        c.routes.post("/form", ctx -> show(ctx, "form.jte", new FormPage(Form.sent(Guard.form(ctx)), List.of())));
         c.routes.post("/make", this::make);
         c.routes.get("/make/{id}", this::result);
         c.routes.get(
@@ -101,45 +107,63 @@ public final class Server {
         c.routes.get("/make/{id}/file/{name}", this::file);
         c.routes.get("/look.css", ctx -> resource(ctx, "look.css", "text/css"));
         c.routes.get("/comfort.js", ctx -> resource(ctx, "comfort.js", "text/javascript"));
-        plain(c, 400, "This could not be read", "Go back to the form and try again.");
-        plain(c, 403, "Not from here", "This page answers this computer only, under 127.0.0.1 or localhost.");
-        plain(c, 404, "Nothing here", "The makes are kept only while the program runs, the last 20 of them.");
-        plain(c, 405, "Not like that", "Use the form.");
-        plain(c, 408, "Too slow", "The form did not come within a few seconds. Go back to it and try again.");
-        plain(c, 413, "Too large", "A form of more than 200 kB is not read.");
-        plain(c, 503, "Too many at once", "Go back to the form and try again in a few seconds.");
-        plain(
-                c,
-                500,
-                "A fault of the program",
-                "The window in which it runs says more. Your input is still in the form" + " when you go back.");
+        plain(c, 400, Tell.said("plain.400"), Tell.said("plain.400-help"));
+        plain(c, 403, Tell.said("plain.403"), Tell.said("plain.403-help"));
+        plain(c, 404, Tell.said("plain.404"), Tell.said("plain.404-help"));
+        plain(c, 405, Tell.said("plain.405"), Tell.said("plain.405-help"));
+        plain(c, 408, Tell.said("plain.408"), Tell.said("plain.408-help"));
+        plain(c, 413, Tell.said("plain.413"), Tell.said("plain.413-help"));
+        plain(c, 503, Tell.said("plain.503"), Tell.said("plain.503-help"));
+        plain(c, 500, Tell.said("plain.500"), Tell.said("plain.500-help"));
     }
 
-    private void plain(JavalinConfig c, int status, String title, String words) {
+    private void plain(JavalinConfig c, int status, Said title, Said words) {
         c.routes.error(status, ctx -> {
             StringOutput out = new StringOutput();
-            pages.render("plain.jte", Map.of("title", title, "words", words), out);
+            pages.render("plain.jte", Map.of("page", new PlainPage(title, words)), out);
             ctx.html(out.toString());
         });
     }
 
     /** Answers with a redirect (303), so that reloading the result or going back to it never sends the form again. */
     private void make(Context ctx) {
-        Form form = new Form(Guard.form(ctx));
+        Form form = answered(Form.sent(Guard.form(ctx)));
+        List<String> left = Example.left(form);
         String text = form.makeText();
         try {
+            List<Finding> twice = form.twice(Table.keys());
+            if (!twice.isEmpty()) {
+                throw new BadInput(twice);
+            }
             MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            if (!left.isEmpty()) {
+                refused(ctx, new FormPage(form, List.of(), left));
+                return;
+            }
             String id = makes.take(form, text, Session.of(make));
             makes.find(id).ifPresent(work -> work.made(PATIENCE_MILLIS));
             ctx.redirect("/make/" + id, HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
-            refused(ctx, form, e);
+            refused(ctx, new FormPage(form, e.findings(), left));
         }
     }
 
-    private void refused(Context ctx, Form form, BadInput e) {
+    /** What was answered where some fields still held the example's values: to leave them out, or that they are right. */
+    private static Form answered(Form sent) {
+        return switch (sent.value("left")) {
+            case "out" -> {
+                List<String> keys = new ArrayList<>(Example.left(sent));
+                keys.addAll(List.of(Form.EXAMPLE, "left"));
+                yield sent.without(keys);
+            }
+            case "mine" -> sent.without(List.of(Form.EXAMPLE, "left"));
+            default -> sent;
+        };
+    }
+
+    private void refused(Context ctx, FormPage page) {
         ctx.status(422);
-        show(ctx, "form.jte", new FormPage(form, e.findings()));
+        show(ctx, "form.jte", page);
     }
 
     /** The result, or a page that asks again by itself. */
@@ -154,7 +178,7 @@ public final class Server {
                 show(ctx, "waiting.jte", new WaitingPage(work.session().make().name(), makes.before(work)));
             }
         } catch (BadInput e) {
-            refused(ctx, work.form(), e);
+            refused(ctx, new FormPage(work.form(), e.findings()));
         }
     }
 

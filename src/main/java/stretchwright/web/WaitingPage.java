@@ -1,5 +1,8 @@
 package stretchwright.web;
 
+import stretchwright.ground.Part;
+import stretchwright.ground.Voice;
+
 /**
  * What somebody sees whose make is not done yet.
  *
@@ -7,6 +10,11 @@ package stretchwright.web;
  */
 public record WaitingPage(String name, int before) {
     public String words() {
-        return before == 0 ? "It is being drafted and laid." : before + " before you.";
+        return Voice.plain()
+                .say(before == 0 ? Tell.said("waiting.now") : Tell.said("waiting.before", Part.count(before)));
+    }
+
+    public String say(String key) {
+        return Voice.plain().say(Tell.said(key));
     }
 }

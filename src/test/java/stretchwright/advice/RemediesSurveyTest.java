@@ -18,6 +18,7 @@ import stretchwright.body.SampleBody;
 import stretchwright.boot.Boot;
 import stretchwright.boot.SampleBoot;
 import stretchwright.draft.Draft;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fit.FitCheck;
@@ -176,7 +177,11 @@ class RemediesSurveyTest {
                 style,
                 stretchwright.sewing.SewingTerms.on(machines),
                 new PrintTerms(
-                        "A4", OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty(), OptionalInt.empty(),
+                        "A4",
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        OptionalInt.empty(),
                         stretchwright.print.kit.FileGroup.usual()),
                 1,
                 List.of(),
@@ -189,21 +194,24 @@ class RemediesSurveyTest {
         boolean read = r.below(2) == 0;
         double pull = r.between(0.5, 4);
         return new Fabric(
-                "random",
-                r.between(1300, 1600),
-                OptionalDouble.empty(),
-                OptionalDouble.of(r.between(150, 320)),
-                across,
-                along,
-                curve(across, read, pull),
-                curve(along, read, pull),
-                OptionalDouble.of(r.between(0.80, 0.99)),
-                r.between(0, 0.08),
-                r.between(0, 0.08),
-                r.below(2) == 0,
-                0,
-                r.below(2) == 0 ? OptionalDouble.of(r.between(0.5, 1.8)) : OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.of(r.between(150, 320)), r.between(0, 0.08), r.between(0, 0.08)),
+                new Fabric.Roll(
+                        "random",
+                        r.between(1300, 1600),
+                        OptionalDouble.empty(),
+                        r.below(2) == 0,
+                        0,
+                        Optional.empty(),
+                        ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        curve(across, read, pull),
+                        curve(along, read, pull),
+                        OptionalDouble.of(r.between(0.80, 0.99)),
+                        r.below(2) == 0 ? OptionalDouble.of(r.between(0.5, 1.8)) : OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     private static LoadCurve curve(double stretch, boolean read, double pull) {

@@ -68,7 +68,9 @@ class RemediesTest {
         Matcher number = Pattern.compile("cloth of (\\d+) %").matcher(words(cloth.change()));
         assertThat(number.find()).isTrue();
         int asked = Integer.parseInt(number.group(1));
-        assertThat(about(tried(text.replace("stretch across: 8 %", "stretch across: " + asked + " %")), words(stop.about())))
+        assertThat(about(
+                        tried(text.replace("stretch across: 8 %", "stretch across: " + asked + " %")),
+                        words(stop.about())))
                 .isEmpty();
         // one percent less is not enough: it is the least
         assertThat(about(

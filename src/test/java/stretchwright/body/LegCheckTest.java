@@ -71,8 +71,7 @@ class LegCheckTest {
         var body = Measuring.body(two(TRUNK, thin, LEG, Set.of()), findings);
         assertThat(findings.all()).isEmpty();
         assertThat(Measuring.doubts(body.orElseThrow()))
-                .anySatisfy(d -> assertThat(Voice.plain().say(d.message()))
-                        .contains("on the left leg", "262 mm"));
+                .anySatisfy(d -> assertThat(Voice.plain().say(d.message())).contains("on the left leg", "262 mm"));
     }
 
     /** The same swapped digits over a socket are what the tape said: nothing is judged there. */

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
+import stretchwright.ground.SampleSaid;
 
 class MeasuringTest {
     private static final int BODIES = 150;
@@ -139,7 +140,7 @@ class MeasuringTest {
     @Test
     void earlierFindingsOfOthersDoNotCount() {
         Findings findings = new Findings("test");
-        findings.add("fabric", "is missing.", "");
+        findings.add("fabric", SampleSaid.of("is missing."), SampleSaid.of(""));
         assertThat(Measuring.body(Figure.MAN, OptionalDouble.empty(), Map.of(Measure.STATURE, 1776.0), findings))
                 .isPresent();
         assertThat(findings.all()).hasSize(1);

@@ -1,7 +1,5 @@
 package stretchwright.cli;
 
-import stretchwright.intake.SampleText;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -23,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
+import stretchwright.intake.SampleText;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What lies outside the program: full disks, names that cannot be, hostile names, a terminal that is gone. */

@@ -1,7 +1,5 @@
 package stretchwright.cli;
 
-import stretchwright.intake.SampleText;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
@@ -21,8 +19,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.Main;
 import stretchwright.ground.Progress;
-import stretchwright.make.Made;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.SampleText;
+import stretchwright.make.Made;
 
 /** Two runs with one folder for their output: the second is told to wait, and who died holds nobody up. */
 class TwoRunsTest {

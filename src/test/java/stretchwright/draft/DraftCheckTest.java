@@ -78,8 +78,7 @@ class DraftCheckTest {
                 .with(Parts.PLAIN.with(List.of(new Parts.Pocket(Parts.Pocket.Kind.HIP_PAD, 50, 40, 60))))
                 .with(Hold.Named.LIGHT);
         for (Style style : List.of(knee, pads)) {
-            Pattern pattern =
-                    DraftTest.draft(BODY, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style);
+            Pattern pattern = DraftTest.draft(BODY, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), style);
             assertThat(DraftCheck.broken(BODY, style, pattern)).isEmpty();
         }
     }

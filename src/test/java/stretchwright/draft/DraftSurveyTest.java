@@ -63,7 +63,8 @@ class DraftSurveyTest {
         try {
             Optional<Pattern> pattern = Draft.of(body, SampleFabric.heavyKnit(), boot, style, findings);
             pattern.ifPresent(p -> Invariants.check(named.name(), body, p));
-            pattern.ifPresent(p -> DraftCheck.broken(body, style, p).forEach(b -> broken.add(named.name() + ": " + Voice.plain().say(b.said()))));
+            pattern.ifPresent(p -> DraftCheck.broken(body, style, p)
+                    .forEach(b -> broken.add(named.name() + ": " + Voice.plain().say(b.said()))));
             findings.all().forEach(f -> atOdds.add(f.line()));
         } catch (AssertionError | RuntimeException e) {
             broken.add(named.name() + ": " + e.getMessage());

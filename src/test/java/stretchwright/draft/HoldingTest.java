@@ -19,6 +19,7 @@ import stretchwright.body.Measuring;
 import stretchwright.body.SampleBody;
 import stretchwright.body.SkinExtension;
 import stretchwright.boot.Boot;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.LoadCurve;
@@ -44,21 +45,17 @@ class HoldingTest {
             readings.add(new LoadCurve.Reading(across * (i + 1) / tensions.length, tensions[i]));
         }
         return new Fabric(
-                "measured",
-                1470,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                across,
-                0.45,
-                LoadCurve.through(readings),
-                LoadCurve.assumed(0.45),
-                OptionalDouble.empty(),
-                0,
-                0,
-                true,
-                0,
-                OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.empty(), 0, 0),
+                new Fabric.Roll("measured", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        0.45,
+                        LoadCurve.through(readings),
+                        LoadCurve.assumed(0.45),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     private static Optional<Pattern> ankle(Body body, Fabric fabric, Hold hold) {
@@ -71,7 +68,7 @@ class HoldingTest {
         double girth = body.mm(level == Level.Name.HIP ? Measure.HIP_GIRTH : Holding.girth(level));
         double strain = girth / pattern.level(level).orElseThrow().width() - 1;
         double along = 1 / (1 - pattern.reductions().along());
-        return 2 * Math.PI * fabric.loadAcross().tension(strain) / along / girth;
+        return 2 * Math.PI * fabric.test().loadAcross().tension(strain) / along / girth;
     }
 
     @Test

@@ -58,7 +58,9 @@ class PanelTest {
         assertThat(DraftCheck.broken(body, style, pattern)).as(who).isEmpty();
         for (Piece part : pattern.legs()) {
             for (Edge edge : part.edges()) {
-                assertThat(edge.length()).as(who + ": " + part.name() + ", " + edge.name()).isGreaterThan(9.9);
+                assertThat(edge.length())
+                        .as(who + ": " + part.name() + ", " + edge.name())
+                        .isGreaterThan(9.9);
             }
         }
     }
@@ -83,9 +85,17 @@ class PanelTest {
                     if (f.problem().contains("style.back: darts")) {
                         beside++;
                         Style narrower = darts(named(f));
-                        sound(who, body, narrower, draft(body, narrower, new Findings(who)).orElseThrow());
+                        sound(
+                                who,
+                                body,
+                                narrower,
+                                draft(body, narrower, new Findings(who)).orElseThrow());
                         Style plain = darts(width).with(TopEnd.band(45));
-                        sound(who, body, plain, draft(body, plain, new Findings(who)).orElseThrow());
+                        sound(
+                                who,
+                                body,
+                                plain,
+                                draft(body, plain, new Findings(who)).orElseThrow());
                     }
                 }
             }
@@ -105,7 +115,8 @@ class PanelTest {
             Style style = Style.usual(Style.Leg.ANKLE).with(steep);
             Findings findings = new Findings("seed " + seed);
             Optional<Pattern> pattern = draft(sitting, style, findings);
-            pattern.ifPresent(p -> assertThat(DraftCheck.broken(sitting, style, p)).isEmpty());
+            pattern.ifPresent(
+                    p -> assertThat(DraftCheck.broken(sitting, style, p)).isEmpty());
             named += (int) findings.all().stream()
                     .filter(f -> f.key().equals("style.back"))
                     .filter(f -> f.problem().contains("front waist -22 mm, back waist +50 mm, a wearer who sits"))
@@ -131,7 +142,11 @@ class PanelTest {
                     assertThat(f.key()).isEqualTo("style.panel.width");
                     assertThat(f.problem()).contains("style.side seam: shaped");
                     Style wider = shaped(named(f));
-                    sound(who, body, wider, draft(body, wider, new Findings(who)).orElseThrow());
+                    sound(
+                            who,
+                            body,
+                            wider,
+                            draft(body, wider, new Findings(who)).orElseThrow());
                 }
             }
         }

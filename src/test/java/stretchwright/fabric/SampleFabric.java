@@ -16,40 +16,49 @@ public final class SampleFabric {
     public static Fabric stiff() {
         Fabric soft = heavyKnit();
         return new Fabric(
-                "stiff sample knit",
-                soft.usableWidth(),
-                soft.onHand(),
-                soft.weight(),
-                soft.stretchAcross(),
-                soft.stretchAlong(),
-                LoadCurve.through(
-                        java.util.List.of(new LoadCurve.Reading(0.20, 200), new LoadCurve.Reading(0.40, 450))),
-                soft.loadAlong(),
-                soft.recovery(),
-                soft.shrinkageAcross(),
-                soft.shrinkageAlong(),
-                soft.oneWay(),
-                soft.repeatAlong(),
-                soft.showsThroughAt(),
-                soft.price());
+                new Fabric.Quality(
+                        soft.quality().weight(),
+                        soft.quality().shrinkageAcross(),
+                        soft.quality().shrinkageAlong()),
+                new Fabric.Roll(
+                        "stiff sample knit",
+                        soft.roll().usableWidth(),
+                        soft.roll().onHand(),
+                        soft.roll().oneWay(),
+                        soft.roll().repeatAlong(),
+                        soft.roll().price(),
+                        ClothShape.WHOLE),
+                new Fabric.Test(
+                        soft.test().stretchAcross(),
+                        soft.test().stretchAlong(),
+                        LoadCurve.through(
+                                java.util.List.of(new LoadCurve.Reading(0.20, 200), new LoadCurve.Reading(0.40, 450))),
+                        soft.test().loadAlong(),
+                        soft.test().recovery(),
+                        soft.test().showsThroughAt(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     public static Fabric with(double usableWidth, double across, double along, boolean oneWay) {
         return new Fabric(
-                "sample knit",
-                usableWidth,
-                OptionalDouble.empty(),
-                OptionalDouble.of(260),
-                across,
-                along,
-                LoadCurve.assumed(across),
-                LoadCurve.assumed(along),
-                OptionalDouble.of(0.95),
-                0.01,
-                0.02,
-                oneWay,
-                0,
-                OptionalDouble.empty(),
-                Optional.of(new Fabric.Price(14.5)));
+                new Fabric.Quality(OptionalDouble.of(260), 0.01, 0.02),
+                new Fabric.Roll(
+                        "sample knit",
+                        usableWidth,
+                        OptionalDouble.empty(),
+                        oneWay,
+                        0,
+                        Optional.of(new Fabric.Price(14.5)),
+                        ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        LoadCurve.assumed(across),
+                        LoadCurve.assumed(along),
+                        OptionalDouble.of(0.95),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 }

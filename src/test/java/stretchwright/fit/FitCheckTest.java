@@ -13,6 +13,7 @@ import stretchwright.body.SampleBody;
 import stretchwright.boot.Boot;
 import stretchwright.boot.SampleBoot;
 import stretchwright.draft.Draft;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
@@ -81,7 +82,8 @@ class FitCheckTest {
                 .doesNotContain("leg over calf");
         assertThat(report.openings().get(2).relaxed()).isCloseTo(327.7, within(0.05));
         assertThat(report.stops()).isTrue();
-        assertThat(report.verdicts()).allSatisfy(v -> assertThat(words(v.message())).isNotBlank());
+        assertThat(report.verdicts())
+                .allSatisfy(v -> assertThat(words(v.message())).isNotBlank());
     }
 
     /** A remedy that names a stretch is tried: with that cloth the opening passes. */
@@ -119,21 +121,17 @@ class FitCheckTest {
     @Test
     void aMeasuredCurveStopsBeyondItsLastReading() {
         Fabric stiff = new Fabric(
-                "stiff",
-                1470,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                0.60,
-                0.45,
-                LoadCurve.through(List.of(new LoadCurve.Reading(0.10, 1200))),
-                LoadCurve.assumed(0.45),
-                OptionalDouble.empty(),
-                0,
-                0,
-                true,
-                0,
-                OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.empty(), 0, 0),
+                new Fabric.Roll("stiff", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.60,
+                        0.45,
+                        LoadCurve.through(List.of(new LoadCurve.Reading(0.10, 1200))),
+                        LoadCurve.assumed(0.45),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
         Style fixed = STYLE.with(new Hold.Fixed(0.13));
         Pattern pattern = Draft.of(
                         SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, new Findings("test"))
@@ -142,7 +140,8 @@ class FitCheckTest {
                 FitCheck.of(pattern, SampleBody.smallAdult(), stiff, Optional.of(SampleBoot.figure()), fixed, OVERLOCK);
         assertThat(about(report, FitReport.Severity.STOP)).contains("calf");
         assertThat(report.verdicts())
-                .anyMatch(v -> words(v.about()).equals("calf") && words(v.message()).contains("beyond the last reading"));
+                .anyMatch(v ->
+                        words(v.about()).equals("calf") && words(v.message()).contains("beyond the last reading"));
     }
 
     @Test
@@ -166,7 +165,7 @@ class FitCheckTest {
         FitReport.LevelFit waist =
                 check(SampleFabric.heavyKnit(), OVERLOCK).levels().get(0);
         assertThat(waist.tension())
-                .isCloseTo(2 * SampleFabric.heavyKnit().loadAcross().tension(waist.across()), within(1e-9));
+                .isCloseTo(2 * SampleFabric.heavyKnit().test().loadAcross().tension(waist.across()), within(1e-9));
     }
 
     @Test

@@ -16,6 +16,7 @@ import stretchwright.body.SampleBody;
 import stretchwright.body.Value;
 import stretchwright.draft.Draft;
 import stretchwright.draft.TopStyles;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
@@ -50,25 +51,24 @@ class FitNumbersTest {
 
     private static Fabric cloth(double across, double along, double recovery, double shrinks, double showsAt) {
         return new Fabric(
-                "sample knit",
-                1470,
-                OptionalDouble.empty(),
-                OptionalDouble.of(250),
-                across,
-                along,
-                LoadCurve.assumed(across),
-                LoadCurve.assumed(along),
-                OptionalDouble.of(recovery),
-                0,
-                shrinks,
-                true,
-                0,
-                showsAt > 0 ? OptionalDouble.of(showsAt) : OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.of(250), 0, shrinks),
+                new Fabric.Roll(
+                        "sample knit", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        LoadCurve.assumed(across),
+                        LoadCurve.assumed(along),
+                        OptionalDouble.of(recovery),
+                        showsAt > 0 ? OptionalDouble.of(showsAt) : OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     private static List<Verdict> about(FitReport report, String about) {
-        return report.verdicts().stream().filter(v -> words(v.about()).equals(about)).toList();
+        return report.verdicts().stream()
+                .filter(v -> words(v.about()).equals(about))
+                .toList();
     }
 
     /** The crotch seam is cut 14 % short: 1 / 0.86 - 1 = 16.3 % standing; the seat then grows by 0.52 x 39.5 %: 40.2 %. */
@@ -154,7 +154,8 @@ class FitNumbersTest {
                 .anyMatch(v -> words(v.message()).contains("roll over"))
                 .anyMatch(v -> words(v.message()).contains("gapes by"));
         assertThat(about(check(BODY, stretchy, ANKLE, OVERLOCK), "waistband"))
-                .noneMatch(v -> words(v.message()).contains("roll over") || words(v.message()).contains("gapes by"));
+                .noneMatch(v -> words(v.message()).contains("roll over")
+                        || words(v.message()).contains("gapes by"));
     }
 
     @Test
@@ -199,7 +200,8 @@ class FitNumbersTest {
                 .flatExtracting(FitReport.Slip::changes)
                 .extracting(InWords::words)
                 .contains("hem over heel becomes a caution");
-        assertThat(about(report, words(Slips.ABOUT))).noneMatch(v -> words(v.message()).contains("heel girth"));
+        assertThat(about(report, words(Slips.ABOUT)))
+                .noneMatch(v -> words(v.message()).contains("heel girth"));
     }
 
     @Test
@@ -230,7 +232,8 @@ class FitNumbersTest {
                         .filter(v -> words(v.message()).contains("mmHg") && v.severity() != Severity.NOTE))
                 .hasSizeGreaterThan(1);
         assertThat(about(report, "circulation")).hasSize(1);
-        assertThat(report.verdicts().stream().filter(v -> words(v.message().and(v.remedy())).contains("numb")))
+        assertThat(report.verdicts().stream()
+                        .filter(v -> words(v.message().and(v.remedy())).contains("numb")))
                 .hasSize(1);
         assertThat(report.verdicts().stream().filter(v -> words(v.message()).contains("medical device")))
                 .hasSize(1);

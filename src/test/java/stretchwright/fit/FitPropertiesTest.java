@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
 import stretchwright.draft.Draft;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Findings;
@@ -45,21 +46,18 @@ class FitPropertiesTest {
     /** The load curve does not change with the stretch: only how far the cloth goes does. */
     private static Fabric cloth(double across, double along, double recovery) {
         return new Fabric(
-                "sample knit",
-                1470,
-                OptionalDouble.empty(),
-                OptionalDouble.of(240),
-                across,
-                along,
-                LoadCurve.assumed(0.6),
-                LoadCurve.assumed(0.45),
-                OptionalDouble.of(recovery),
-                0.02,
-                0.03,
-                true,
-                0,
-                OptionalDouble.of(0.9),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.of(240), 0.02, 0.03),
+                new Fabric.Roll(
+                        "sample knit", 1470, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        across,
+                        along,
+                        LoadCurve.assumed(0.6),
+                        LoadCurve.assumed(0.45),
+                        OptionalDouble.of(recovery),
+                        OptionalDouble.of(0.9),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     @Test
@@ -107,7 +105,8 @@ class FitPropertiesTest {
             Fabric f = one.get().fabric();
             Map<String, FitReport.Severity> before = worst(one.get().judged(f));
             for (double[] less : new double[][] {{0.8, 1}, {1, 0.8}, {0.6, 0.6}}) {
-                Fabric stiffer = cloth(less[0] * f.stretchAcross(), less[1] * f.stretchAlong(), 0.93);
+                Fabric stiffer = cloth(
+                        less[0] * f.test().stretchAcross(), less[1] * f.test().stretchAlong(), 0.93);
                 Map<String, FitReport.Severity> after = worst(one.get().judged(stiffer));
                 for (Map.Entry<String, FitReport.Severity> said : before.entrySet()) {
                     assertThat(after.get(said.getKey()))

@@ -62,8 +62,8 @@ class LowerEndsTest {
     private static String said(FitReport report) {
         StringBuilder all = new StringBuilder();
         report.verdicts()
-                .forEach(v -> all.append(
-                        v.severity().word() + " " + words(v.about()) + ": " + words(v.message().and(v.remedy())) + "\n"));
+                .forEach(v -> all.append(v.severity().word() + " " + words(v.about()) + ": "
+                        + words(v.message().and(v.remedy())) + "\n"));
         return all.toString();
     }
 

@@ -41,7 +41,8 @@ class PoseTapeTest {
                 .singleElement()
                 .satisfies(v -> {
                     assertThat(v.severity()).isEqualTo(FitReport.Severity.CAUTION);
-                    assertThat(words(v.message())).contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
+                    assertThat(words(v.message()))
+                            .contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
                 });
         assertThat(PoseJudge.of(List.of(pose(600, 735, 0, 0.09)), SampleBody.smallAdult()))
                 .singleElement()
@@ -59,23 +60,16 @@ class PoseTapeTest {
 
     private static Fabric assumed(boolean across, boolean along) {
         return new Fabric(
-                "",
-                1400,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                0.571,
-                0.2,
-                LoadCurve.assumed(0.571),
-                LoadCurve.assumed(0.2),
-                OptionalDouble.empty(),
-                0,
-                0,
-                true,
-                0,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.of(0.125),
-                new Fabric.Assumed(across, along),
-                ClothShape.WHOLE);
+                new Fabric.Quality(OptionalDouble.empty(), 0, 0),
+                new Fabric.Roll("", 1400, OptionalDouble.empty(), true, 0, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.571,
+                        0.2,
+                        LoadCurve.assumed(0.571),
+                        LoadCurve.assumed(0.2),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.of(0.125),
+                        new Fabric.Assumed(across, along)));
     }
 }

@@ -35,7 +35,8 @@ class SameVerdictTest {
     void numbersSeveritiesAndSentencesThatFollowMakeNoOther() {
         Verdict one = knee(uses(0.31));
         assertThat(one.saysTheSame(knee(uses(0.47)))).isTrue();
-        assertThat(one.saysTheSame(knee(uses(0.31).and(Tell.said("level.known", Part.text("x")))))).isTrue();
+        assertThat(one.saysTheSame(knee(uses(0.31).and(Tell.said("level.known", Part.text("x"))))))
+                .isTrue();
         assertThat(one.saysTheSame(new Verdict(Severity.NOTE, Part.text("knee"), uses(0.31), Said.NOTHING)))
                 .isTrue();
     }
@@ -61,7 +62,9 @@ class SameVerdictTest {
             List<Verdict> soft = verdicts(SampleBody.random(seed), 0.40);
             List<Verdict> stiff = verdicts(SampleBody.random(seed), 0.38);
             for (Verdict v : soft) {
-                assertThat(soft.stream().filter(v::saysTheSame)).as(words(v.message())).hasSize(1);
+                assertThat(soft.stream().filter(v::saysTheSame))
+                        .as(words(v.message()))
+                        .hasSize(1);
                 for (Verdict w : stiff) {
                     if (blank(v).equals(blank(w))) {
                         assertThat(v.saysTheSame(w)).as(blank(v)).isTrue();

@@ -30,7 +30,8 @@ class SubjectTest {
         List<Verdict> atHem = new ArrayList<>();
         for (int seed = 1; seed <= 20; seed++) {
             verdicts(SampleBody.random(seed)).stream()
-                    .filter(v -> words(v.about()).equals("hem") && words(v.message()).contains("standing"))
+                    .filter(v ->
+                            words(v.about()).equals("hem") && words(v.message()).contains("standing"))
                     .forEach(atHem::add);
         }
         assertThat(atHem).isNotEmpty().allSatisfy(v -> {
@@ -41,15 +42,16 @@ class SubjectTest {
 
     @Test
     void aKindThatMeansALevelHasOneAndNoOther() {
-        assertThatThrownBy(() -> Subject.of(Subject.Kind.STRAIN, Part.text("knee"))).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Subject.of(Subject.Kind.STRAIN, Part.text("knee")))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Subject.at(Subject.Kind.SHRINKAGE, Level.Name.KNEE, Part.text("knee")))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void aPoseIsSaidBeforeItsPlace() {
-        Subject seat = Subject.of(new FitReport.Pose(
-                PoseName.SIT_SPIN, Region.SEAT, Direction.ACROSS, 0.6, 0.6, 0.5, false));
+        Subject seat =
+                Subject.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.SEAT, Direction.ACROSS, 0.6, 0.6, 0.5, false));
         assertThat(words(seat.about())).isEqualTo("sit spin, seat across");
         assertThat(words(seat.place())).isEqualTo("seat across");
         assertThat(seat.kind()).isEqualTo(Subject.Kind.POSE_ACROSS);

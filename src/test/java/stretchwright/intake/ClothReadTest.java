@@ -32,9 +32,9 @@ class ClothReadTest {
         Fabric cloth = read(with(ACROSS, "  fold across: [100 mm, 160 mm, 102.5 mm]\n")
                         .replace("  recovery: 95 %\n", ""))
                 .fabric();
-        assertThat(cloth.stretchAcross()).isCloseTo(0.6, within(1e-9));
-        assertThat(cloth.recovery().orElseThrow()).isCloseTo(0.958333, within(1e-6));
-        assertThat(cloth.assumed()).isEqualTo(Fabric.Assumed.NOTHING);
+        assertThat(cloth.test().stretchAcross()).isCloseTo(0.6, within(1e-9));
+        assertThat(cloth.test().recovery().orElseThrow()).isCloseTo(0.958333, within(1e-6));
+        assertThat(cloth.test().assumed()).isEqualTo(Fabric.Assumed.NOTHING);
     }
 
     @Test
@@ -43,8 +43,8 @@ class ClothReadTest {
                         .replace(ALONG, "  fold along: [10, 14, 10.4]\n")
                         .replace("  recovery: 95 %\n", ""))
                 .fabric();
-        assertThat(cloth.stretchAlong()).isCloseTo(0.4, within(1e-9));
-        assertThat(cloth.recovery().orElseThrow()).isCloseTo(0.9, within(1e-9));
+        assertThat(cloth.test().stretchAlong()).isCloseTo(0.4, within(1e-9));
+        assertThat(cloth.test().recovery().orElseThrow()).isCloseTo(0.9, within(1e-9));
     }
 
     @ParameterizedTest
@@ -72,6 +72,7 @@ class ClothReadTest {
                 .contains("fabric.stretch across", "60.0 %", "70.0 %");
         assertThat(read(with(ACROSS, ACROSS + "  fold across: [10, 16.4, 10.3]\n"))
                         .fabric()
+                        .test()
                         .stretchAcross())
                 .isCloseTo(0.64, within(1e-9));
         assertThat(only(with(ACROSS, "  fold across: [10, 16, 12]\n")).line()).contains("fabric.recovery", "66.7 %");
@@ -81,17 +82,17 @@ class ClothReadTest {
     void aWrapGivesTheReductionAndAnAssumedStretch() {
         Fabric cloth = read(with(ACROSS, "  wrap hip: 84 cm\n")).fabric();
         double reduction = 1 - 84 / 96.1;
-        assertThat(cloth.wrapped().orElseThrow()).isCloseTo(reduction, within(1e-9));
-        assertThat(cloth.stretchAcross()).isCloseTo(4 * reduction / (1 - reduction), within(1e-9));
-        assertThat(cloth.assumed()).isEqualTo(new Fabric.Assumed(true, false));
+        assertThat(cloth.test().wrapped().orElseThrow()).isCloseTo(reduction, within(1e-9));
+        assertThat(cloth.test().stretchAcross()).isCloseTo(4 * reduction / (1 - reduction), within(1e-9));
+        assertThat(cloth.test().assumed()).isEqualTo(new Fabric.Assumed(true, false));
     }
 
     @Test
     void besideAMeasuredStretchAWrapAssumesNothing() {
         Fabric cloth = read(with(ACROSS, ACROSS + "  wrap hip: 84 cm\n")).fabric();
-        assertThat(cloth.stretchAcross()).isEqualTo(0.6);
-        assertThat(cloth.wrapped()).isPresent();
-        assertThat(cloth.assumed()).isEqualTo(Fabric.Assumed.NOTHING);
+        assertThat(cloth.test().stretchAcross()).isEqualTo(0.6);
+        assertThat(cloth.test().wrapped()).isPresent();
+        assertThat(cloth.test().assumed()).isEqualTo(Fabric.Assumed.NOTHING);
     }
 
     @Test
@@ -109,8 +110,8 @@ class ClothReadTest {
                 .containsExactly(
                         new PoseLength(PoseLength.Course.BACK_TO_FRONT, 700, 780),
                         new PoseLength(PoseLength.Course.THIGH_TO_SHIN, 600, 720));
-        assertThat(make.fabric().stretchAlong()).isCloseTo(0.2, within(1e-9));
-        assertThat(make.fabric().assumed()).isEqualTo(new Fabric.Assumed(false, true));
+        assertThat(make.fabric().test().stretchAlong()).isCloseTo(0.2, within(1e-9));
+        assertThat(make.fabric().test().assumed()).isEqualTo(new Fabric.Assumed(false, true));
     }
 
     @Test
@@ -147,6 +148,7 @@ class ClothReadTest {
         String load = "  load along:  [[20 %, 4.0 N], [40 %, 9.5 N]]\n";
         assertThat(read(with(load, "  load along: [[20 %, 4.0 N]]\n"))
                         .fabric()
+                        .test()
                         .loadAlong()
                         .readings())
                 .hasSize(1);
@@ -162,7 +164,10 @@ class ClothReadTest {
     void aWrapTighterThanTheClothStretchesIsAFinding() {
         String tight = with(ACROSS, ACROSS + "  wrap hip: 5\n");
         assertThat(only(tight).line()).contains("fabric.wrap hip", "60.0 %");
-        assertThat(read(with(ACROSS, ACROSS + "  wrap hip: 84\n")).fabric().wrapped())
+        assertThat(read(with(ACROSS, ACROSS + "  wrap hip: 84\n"))
+                        .fabric()
+                        .test()
+                        .wrapped())
                 .isPresent();
     }
 

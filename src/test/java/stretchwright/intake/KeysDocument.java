@@ -64,7 +64,7 @@ final class KeysDocument {
     private static void add(List<Line> lines, Key<?> key, String list) {
         lines.add(new Line(List.of(list + key.path()), key));
         if (key.kind() instanceof SectionsKind) {
-            key.parts().forEach(k -> add(lines, k, list + key.path() + "[]."));
+            key.parts().all().forEach(k -> add(lines, k, list + key.path() + "[]."));
         }
     }
 
@@ -87,7 +87,8 @@ final class KeysDocument {
         }
 
         String text() {
-            return "| " + keys() + " | " + say(needed()) + " | " + what() + " | " + say(key.kind().allowed()) + " |\n";
+            return "| " + keys() + " | " + say(needed()) + " | " + what() + " | "
+                    + say(key.kind().allowed()) + " |\n";
         }
 
         /** The first in full, of those beside it the last step, of others that they are like it. */
@@ -104,7 +105,9 @@ final class KeysDocument {
         }
 
         private Said needed() {
-            return key.need().when().isEmpty() ? Said.NOTHING : Tell.said(key.need().when());
+            return key.need().when().isEmpty()
+                    ? Said.NOTHING
+                    : Tell.said(key.need().when());
         }
 
         private String what() {

@@ -45,7 +45,7 @@ class KeysTest {
 
     private static void add(List<Written> all, String at, Key<?> key) {
         all.add(new Written(at + key.path(), key));
-        key.parts().forEach(k -> add(all, at + key.path() + "[].", k));
+        key.parts().all().forEach(k -> add(all, at + key.path() + "[].", k));
     }
 
     private static List<Finding> read(String text, Unit unit) {

@@ -30,12 +30,15 @@ class KeysWrittenTest {
         if (Boolean.getBoolean("keys.write")) {
             Files.writeString(file, wanted);
         }
-        assertThat(Files.readString(file)).as("%s: run this test with -Dkeys.write=true", file).isEqualTo(wanted);
+        assertThat(Files.readString(file))
+                .as("%s: run this test with -Dkeys.write=true", file)
+                .isEqualTo(wanted);
     }
 
     private static String json() {
         DefaultIndenter lines = new DefaultIndenter(" ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
         return JsonMapper.builder()
                 .enable(SerializationFeature.INDENT_OUTPUT)
                 .defaultPrettyPrinter(printer)

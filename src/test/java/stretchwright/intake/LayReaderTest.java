@@ -55,15 +55,17 @@ class LayReaderTest {
                                 + "  flaws: [{from left: 30, from end: 52, wide: 1, long: 2}]",
                         ""))
                 .fabric()
+                .roll()
                 .shape();
         assertThat(shape.outline().orElseThrow().points()).hasSize(5).contains(new Point(1400, 900));
         assertThat(shape.flaws().get(0).box().minX()).isEqualTo(300);
         assertThat(shape.flaws().get(0).box().maxY()).isEqualTo(540);
         assertThat(read(with("  on hand: {outline: [[0, 0], [140, 0], [140, 90]]}", ""))
                         .fabric()
+                        .roll()
                         .onHand())
                 .hasValue(900);
-        assertThat(read(with("", "")).fabric().shape()).isEqualTo(ClothShape.WHOLE);
+        assertThat(read(with("", "")).fabric().roll().shape()).isEqualTo(ClothShape.WHOLE);
     }
 
     /** A flaw measured in other units, or from elsewhere, would be laid over. */
@@ -79,7 +81,8 @@ class LayReaderTest {
         assertThat(findings(with(remnant + "  selvage: 2", "")))
                 .singleElement()
                 .matches(f -> f.key().equals("fabric.selvage"));
-        assertThat(read(with("  selvage: 2", "")).fabric().shape().selvage()).isEqualTo(20);
+        assertThat(read(with("  selvage: 2", "")).fabric().roll().shape().selvage())
+                .isEqualTo(20);
     }
 
     @ParameterizedTest
@@ -96,10 +99,7 @@ class LayReaderTest {
                 "lay: [open] | ",
             })
     void aWrongLayIsAFinding(String lay, String said) {
-        assertThat(lines(with("", "  " + lay)))
-                .as(lay)
-                .contains("lay")
-                .contains(said == null ? "" : said);
+        assertThat(lines(with("", "  " + lay))).as(lay).contains("lay").contains(said == null ? "" : said);
     }
 
     @ParameterizedTest

@@ -36,13 +36,13 @@ class MakeReadTest {
         assertThat(make.figure()).isEqualTo(Figure.WOMAN);
         assertThat(make.age()).hasValue(31);
         assertThat(make.given().get(Measure.HIP_GIRTH)).isCloseTo(961, within(1e-9));
-        assertThat(make.fabric().usableWidth()).isEqualTo(1470);
-        assertThat(make.fabric().onHand()).hasValue(1600);
-        assertThat(make.fabric().stretchAcross()).isEqualTo(0.6);
-        assertThat(make.fabric().price().orElseThrow().perMetre()).isCloseTo(14.5, within(1e-9));
+        assertThat(make.fabric().roll().usableWidth()).isEqualTo(1470);
+        assertThat(make.fabric().roll().onHand()).hasValue(1600);
+        assertThat(make.fabric().test().stretchAcross()).isEqualTo(0.6);
+        assertThat(make.fabric().roll().price().orElseThrow().perMetre()).isCloseTo(14.5, within(1e-9));
         // by hand: 3.1 N on 50 mm is 62 N/m
-        assertThat(make.fabric().loadAcross().tension(0.20)).isCloseTo(62, within(1e-9));
-        assertThat(make.fabric().loadAcross().isAssumed()).isFalse();
+        assertThat(make.fabric().test().loadAcross().tension(0.20)).isCloseTo(62, within(1e-9));
+        assertThat(make.fabric().test().loadAcross().isAssumed()).isFalse();
         Boot boot = make.boot().orElseThrow();
         assertThat(boot.ankleToHem()).isEqualTo(140);
         assertThat(boot.ankleToTop()).isEqualTo(Boot.USUAL_ANKLE_TO_TOP);

@@ -84,7 +84,9 @@ class PlainWordsTest {
         var all = findings(SampleText.with(
                 "hip girth: 96.1", "hip girth: 96.1\n    shoe size: 38\n    wing span: 170\n    arm scye depth: 20"));
         assertThat(all).hasSize(3);
-        assertThat(all).filteredOn(f -> f.remedy().contains("total crotch length")).hasSize(1);
+        assertThat(all)
+                .filteredOn(f -> f.remedy().contains("total crotch length"))
+                .hasSize(1);
         assertThat(all.get(2).remedy()).contains("shoe size");
     }
 
@@ -100,7 +102,10 @@ class PlainWordsTest {
     void aFileOfANewerFormatIsOneFinding() {
         StringBuilder keys = new StringBuilder("stretchwright: 2\n");
         for (int i = 0; i < 50; i++) {
-            keys.append("future ").append((char) ('a' + i / 26)).append((char) ('a' + i % 26)).append(": 1\n");
+            keys.append("future ")
+                    .append((char) ('a' + i / 26))
+                    .append((char) ('a' + i % 26))
+                    .append(": 1\n");
         }
         assertThat(findings(keys.toString())).singleElement().satisfies(f -> {
             assertThat(f.key()).isEqualTo("stretchwright");

@@ -29,6 +29,7 @@ class UnusualUnitTest {
                         "fabric.usable width: Write for example: usable width: 57 7/8");
         assertThat(read(inches("usable width: 57 7/8", "cuff: {height: 1 1/4}"))
                         .fabric()
+                        .roll()
                         .usableWidth())
                 .isBetween(1460.0, 1480.0);
     }
@@ -60,6 +61,7 @@ class UnusualUnitTest {
                 .isEqualTo(81.28);
         assertThat(read(inches("usable width: 147 cm", "cuff: {height: 3.2 cm}"))
                         .fabric()
+                        .roll()
                         .usableWidth())
                 .isEqualTo(1470);
     }
@@ -67,7 +69,10 @@ class UnusualUnitTest {
     /** Unusual in every unit: that is for the ranges and the body room to judge, not for the unit. */
     @Test
     void whatIsUsualInNoUnitIsNotAskedAbout() {
-        assertThat(read(inches("usable width: 20", "cuff: {height: 1.25}")).fabric().usableWidth())
+        assertThat(read(inches("usable width: 20", "cuff: {height: 1.25}"))
+                        .fabric()
+                        .roll()
+                        .usableWidth())
                 .isEqualTo(508);
     }
 

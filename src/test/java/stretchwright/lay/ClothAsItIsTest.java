@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.ClothShape;
@@ -160,21 +161,24 @@ class ClothAsItIsTest {
     void aPrintMeetsAtTheNotch() {
         Fabric plain = LayingTest.cloth(1000, true);
         Fabric print = new Fabric(
-                plain.name(),
-                1000,
-                plain.onHand(),
-                plain.weight(),
-                0.6,
-                0.45,
-                plain.loadAcross(),
-                plain.loadAlong(),
-                plain.recovery(),
-                0,
-                0,
-                true,
-                64,
-                plain.showsThroughAt(),
-                plain.price());
+                new Fabric.Quality(plain.quality().weight(), 0, 0),
+                new Fabric.Roll(
+                        plain.roll().name(),
+                        1000,
+                        plain.roll().onHand(),
+                        true,
+                        64,
+                        plain.roll().price(),
+                        ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.6,
+                        0.45,
+                        plain.test().loadAcross(),
+                        plain.test().loadAlong(),
+                        plain.test().recovery(),
+                        plain.test().showsThroughAt(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
         List<Piece> pieces = List.of(notched("left", 400, 300, 100), notched("right", 400, 300, 130));
         LayTerms matched = new LayTerms(LayWay.OPEN, 0, 0, Optional.of("knee"));
         Lay lay = lay(pieces, print, matched);

@@ -1,7 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.LayClock;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,9 +8,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Findings;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
@@ -24,21 +24,17 @@ class ClothUseTest {
 
     static Fabric cloth(OptionalDouble onHand, double shrinkage, double repeat, boolean oneWay) {
         return new Fabric(
-                "printed knit",
-                1470,
-                onHand,
-                OptionalDouble.empty(),
-                0.6,
-                0.4,
-                LoadCurve.assumed(0.6),
-                LoadCurve.assumed(0.4),
-                OptionalDouble.empty(),
-                0,
-                shrinkage,
-                oneWay,
-                repeat,
-                OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.empty(), 0, shrinkage),
+                new Fabric.Roll("printed knit", 1470, onHand, oneWay, repeat, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.6,
+                        0.4,
+                        LoadCurve.assumed(0.6),
+                        LoadCurve.assumed(0.4),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 
     /** By hand: 980 / 0.98 is 20 more; 2 x 50; 64: 1164, in steps of 50 mm 1200, in eighths of 114.3 mm 11 = 1257.3. */
@@ -66,7 +62,8 @@ class ClothUseTest {
     private static OnHand onHand(double have, double shrinkage, double repeat, Style.LayWay way, boolean oneWay) {
         Fabric fabric = cloth(OptionalDouble.of(have), shrinkage, repeat, oneWay);
         Lay lay = LayingTest.lay(PIECES, fabric, way);
-        return OnHand.of(lay, PIECES, fabric, LayTerms.of(way), 1, LayClock.NONE).orElseThrow();
+        return OnHand.of(lay, PIECES, fabric, LayTerms.of(way), 1, LayClock.NONE)
+                .orElseThrow();
     }
 
     private static double needed(double shrinkage, double repeat, Style.LayWay way) {
@@ -138,7 +135,8 @@ class ClothUseTest {
     @Test
     void theWidthsAreLaidNotGuessed() {
         Fabric fabric = cloth(OptionalDouble.empty(), 0.02, 0, true);
-        ClothWidths widths = ClothWidths.of(PIECES, fabric, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE);
+        ClothWidths widths =
+                ClothWidths.of(PIECES, fabric, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE);
         assertThat(widths.rows()).extracting(ClothWidths.Row::width).containsExactly(1470.0, 1400.0, 1600.0);
         for (ClothWidths.Row row : widths.rows()) {
             Lay lay = LayingTest.lay(PIECES, fabric.with(row.width(), true), Style.LayWay.ANY);
@@ -156,8 +154,8 @@ class ClothUseTest {
     @Test
     void widerClothNeverAsksForMore() {
         SampleMakes.all().parallelStream().forEach(make -> {
-            ClothWidths widths =
-                    ClothWidths.of(make.pieces(), make.fabric(), LayTerms.of(make.way()), 1, Buying.Counter.METRIC, LayClock.NONE);
+            ClothWidths widths = ClothWidths.of(
+                    make.pieces(), make.fabric(), LayTerms.of(make.way()), 1, Buying.Counter.METRIC, LayClock.NONE);
             double narrow = widths.rows().get(1).turned().orElseThrow().length();
             double wide = widths.rows()
                     .get(widths.rows().size() - 1)
@@ -204,12 +202,14 @@ class ClothUseTest {
     @Test
     void ownWidthNearACommonOneIsToldOnceBesideTwoOthersAndATooNarrowClothHasNoLength() {
         Fabric common = cloth(OptionalDouble.empty(), 0, 0, true).with(1603, true);
-        assertThat(ClothWidths.of(PIECES, common, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE)
+        assertThat(ClothWidths.of(
+                                PIECES, common, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE)
                         .rows())
                 .extracting(ClothWidths.Row::width)
                 .containsExactly(1603.0, 1400.0, 1500.0);
         Fabric narrow = common.with(300, true);
-        ClothWidths.Row row = ClothWidths.of(PIECES, narrow, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE)
+        ClothWidths.Row row = ClothWidths.of(
+                        PIECES, narrow, LayTerms.of(Style.LayWay.ANY), 1, Buying.Counter.METRIC, LayClock.NONE)
                 .rows()
                 .get(0);
         assertThat(row.oneWay()).isEmpty();

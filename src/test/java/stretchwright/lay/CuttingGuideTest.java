@@ -224,7 +224,8 @@ class CuttingGuideTest {
     @Test
     void thePrintIsToldWhereItMeets() {
         Fabric print = SampleFabric.heavyKnit()
-                .soldAs("print", 1470, OptionalDouble.empty(), true, 64, Optional.empty(), ClothShape.WHOLE);
+                .with(new Fabric.Roll(
+                        "print", 1470, OptionalDouble.empty(), true, 64, Optional.empty(), ClothShape.WHOLE));
         LayTerms terms = new LayTerms(Style.LayWay.OPEN, 0, 0, Optional.of("knee"));
         Lay lay = Laying.lay(PIECES, print, terms, 1, new Findings("test")).orElseThrow();
         CuttingGuide.PrintMatch match =

@@ -1,9 +1,5 @@
 package stretchwright.lay;
 
-import stretchwright.lay.nest.Effort;
-
-import stretchwright.lay.nest.LayClock;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -17,6 +13,8 @@ import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
+import stretchwright.lay.nest.Effort;
+import stretchwright.lay.nest.LayClock;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
@@ -57,8 +55,8 @@ class EverySearchStopsTest {
         for (int last : new int[] {0, 1, 2, 5, 20, 100, 500, 2000}) {
             Asked asked = new Asked(last);
             Findings findings = new Findings("test");
-            Lay lay = Laying.lay(LEGGINGS, CLOTH, ANY, 1, asked.clock(), findings)
-                    .orElseThrow();
+            Lay lay =
+                    Laying.lay(LEGGINGS, CLOTH, ANY, 1, asked.clock(), findings).orElseThrow();
             asked.mustBeAnswered("lay");
             assertThat(findings.all()).isEmpty();
             assertThat(lay.length()).isGreaterThanOrEqualTo(whole).isGreaterThanOrEqualTo(lay.floor());
@@ -67,8 +65,8 @@ class EverySearchStopsTest {
 
     @Test
     void soAreAnEstimateTheWidthsAndTheClothOnHand() {
-        Fabric little = CLOTH.soldAs(
-                "remnant", 1470, OptionalDouble.of(800), true, 0, Optional.empty(), ClothShape.WHOLE);
+        Fabric little = CLOTH.with(
+                new Fabric.Roll("remnant", 1470, OptionalDouble.of(800), true, 0, Optional.empty(), ClothShape.WHOLE));
         Lay lay = Laying.lay(LEGGINGS, little, LayTerms.of(LayWay.FOLDED), 1, new Findings("test"))
                 .orElseThrow();
         for (int last : new int[] {0, 3, 50}) {
@@ -104,12 +102,15 @@ class EverySearchStopsTest {
                     LayingTest.cloth(1200, true),
                     LayTerms.of(LayWay.OPEN),
                     OptionalDouble.of(4500),
-                    new SearchWork(1, Effort.UNLIMITED, ClubClock.of(
-                            (from, to) -> {
-                                parts.add(to);
-                                return beside;
-                            },
-                            beside)),
+                    new SearchWork(
+                            1,
+                            Effort.UNLIMITED,
+                            ClubClock.of(
+                                    (from, to) -> {
+                                        parts.add(to);
+                                        return beside;
+                                    },
+                                    beside)),
                     findings);
             assertThat(findings.all()).isEmpty();
             assertThat(tables.stream().flatMap(t -> t.garments().stream())).containsExactlyElementsOf(legs);

@@ -204,8 +204,8 @@ class LayingTest {
                     seed,
                     leg.cutLine().points().size(),
                     lay.method(),
-                    fabric.usableWidth(),
-                    fabric.oneWay() ? " one way" : "",
+                    fabric.roll().usableWidth(),
+                    fabric.roll().oneWay() ? " one way" : "",
                     lay.length(),
                     lay.floor(),
                     lay.use());

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
-import stretchwright.ground.Voice;
 import stretchwright.ground.Polygon;
+import stretchwright.ground.Voice;
 
 /** What is left between the pieces, against dots and against trying every rectangle of a coarse raster. */
 class LeftoverTest {
@@ -161,7 +161,8 @@ class LeftoverTest {
             case OPEN, FOLDED, FOLDED_CROSSWISE -> false;
             case FOLDED_OFF_THE_MIDDLE -> x < d && d < x + step;
             case PART_FOLDED ->
-                y < d && d < y + step || y < d && x + step > make.fabric().usableWidth() / 2;
+                y < d && d < y + step
+                        || y < d && x + step > make.fabric().roll().usableWidth() / 2;
         };
     }
 
@@ -230,6 +231,7 @@ class LeftoverTest {
                 .orElseThrow();
         assertThat(own.across()).isEqualTo(90);
         assertThat(own.along()).isEqualTo(140);
-        assertThat(Offcut.list(List.of())).allMatch(o -> Voice.plain().say(o.source()).contains("no source"));
+        assertThat(Offcut.list(List.of()))
+                .allMatch(o -> Voice.plain().say(o.source()).contains("no source"));
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
@@ -52,20 +53,17 @@ class ShopTest {
 
     private static Fabric cloth(double shrinkage, double repeat) {
         return new Fabric(
-                "printed knit",
-                1470,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                0.6,
-                0.4,
-                LoadCurve.assumed(0.6),
-                LoadCurve.assumed(0.4),
-                OptionalDouble.empty(),
-                0,
-                shrinkage,
-                true,
-                repeat,
-                OptionalDouble.empty(),
-                Optional.empty());
+                new Fabric.Quality(OptionalDouble.empty(), 0, shrinkage),
+                new Fabric.Roll(
+                        "printed knit", 1470, OptionalDouble.empty(), true, repeat, Optional.empty(), ClothShape.WHOLE),
+                new Fabric.Test(
+                        0.6,
+                        0.4,
+                        LoadCurve.assumed(0.6),
+                        LoadCurve.assumed(0.4),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        Fabric.Assumed.NOTHING));
     }
 }

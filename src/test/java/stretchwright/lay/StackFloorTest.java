@@ -21,7 +21,13 @@ class StackFloorTest {
     }
 
     private static double mm(List<Cut> cuts, double width, boolean turned, double gap, double known) {
-        return StackFloor.under(cuts, Math.round(width * 100), turned, Math.round(gap * 100), Math.round(known * 100), () -> false)
+        return StackFloor.under(
+                        cuts,
+                        Math.round(width * 100),
+                        turned,
+                        Math.round(gap * 100),
+                        Math.round(known * 100),
+                        () -> false)
                 / 100.0;
     }
 

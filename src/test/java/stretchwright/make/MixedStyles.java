@@ -27,8 +27,7 @@ final class MixedStyles {
     static String of(long seed) {
         RandomStream random = RandomStream.of(seed, "mixed styles");
         Body body = SampleBody.random(seed);
-        MixedStyles mixed =
-                new MixedStyles(random, random.nextDouble() < 0.4, body.mm(Measure.HIP_GIRTH) / 960);
+        MixedStyles mixed = new MixedStyles(random, random.nextDouble() < 0.4, body.mm(Measure.HIP_GIRTH) / 960);
         StringBuilder text = new StringBuilder("stretchwright: 1\nname: mixed\nunit: mm\nwearer:\n  figure: ");
         text.append(body.figure().name().toLowerCase(Locale.ROOT)).append('\n');
         text.append(mixed.or("  seated: true\n", 0.1)).append("  measurements:\n");
@@ -112,7 +111,9 @@ final class MixedStyles {
         boolean shaped = may(0.25);
         top(shaped);
         parts(shaped);
-        String hem = overBoot ? any("over the laces", "over the heel", "to the collar", "inside the boot", "whole boot") : "";
+        String hem = overBoot
+                ? any("over the laces", "over the heel", "to the collar", "inside the boot", "whole boot")
+                : "";
         boolean cuff = !hem.endsWith("the boot") && !hem.endsWith("boot") && !hem.endsWith("heel") && may(0.4);
         if (cuff) {
             style.add(line("cuff: {height: %.1f}", size(15, 60, 8, 200)).strip());
@@ -128,7 +129,8 @@ final class MixedStyles {
         }
         style.add("hold: " + any("light", "medium", "firm", "10 %", "{calf: 8 mmHg, knee: 6 mmHg}"));
         if (may(0.2)) {
-            style.add(line("ease: {%s: %.1f}", any("hip", "mid-thigh", "knee", "calf"), random.between(-15, 30)).strip());
+            style.add(line("ease: {%s: %.1f}", any("hip", "mid-thigh", "knee", "calf"), random.between(-15, 30))
+                    .strip());
         }
         if (may(0.2)) {
             style.add(line("seam allowance: %.1f", random.between(3, 40)).strip());
@@ -153,9 +155,11 @@ final class MixedStyles {
                     .strip();
         }
         return switch (random.below(3)) {
-            case 0 -> line("{shape: casing, elastic: %.1f}", size(15, 40, 6, 60)).strip();
-            case 1 -> line("{height: %.1f, key pocket: %.1f, elastic: 20}", size(90, 130, 90, 250), size(45, 80, 35, 150))
-                    .strip();
+            case 0 ->
+                line("{shape: casing, elastic: %.1f}", size(15, 40, 6, 60)).strip();
+            case 1 ->
+                line("{height: %.1f, key pocket: %.1f, elastic: 20}", size(90, 130, 90, 250), size(45, 80, 35, 150))
+                        .strip();
             default -> line("{height: %.1f}", size(20, 110, 8, 250)).strip();
         };
     }
@@ -165,11 +169,14 @@ final class MixedStyles {
             style.add("side seam: shaped");
         }
         if (may(0.6)) {
-            style.add(line("panel: {width: %.1f}", size(may(0.2) ? 10 : 25, 240, 10, 300)).strip());
+            style.add(line("panel: {width: %.1f}", size(may(0.2) ? 10 : 25, 240, 10, 300))
+                    .strip());
         }
         if (may(0.5)) {
             double length = size(90, 220, 20, 400);
-            style.add(line("gusset: {length: %.1f, width: %.1f}", length, Math.max(20, length * random.between(0.25, 1)))
+            style.add(line(
+                            "gusset: {length: %.1f, width: %.1f}",
+                            length, Math.max(20, length * random.between(0.25, 1)))
                     .strip());
         }
         if (may(0.15)) {

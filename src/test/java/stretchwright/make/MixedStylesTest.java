@@ -1,7 +1,5 @@
 package stretchwright.make;
 
-import stretchwright.intake.MakeFile;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.fail;
 
@@ -17,6 +15,7 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
+import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Pattern;
 
 /** Whatever a make file asks for together is drafted soundly, or refused by findings with remedies: never a crash. */

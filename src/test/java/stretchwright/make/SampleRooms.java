@@ -22,6 +22,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Said;
+import stretchwright.ground.SampleSaid;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
@@ -55,7 +56,10 @@ public final class SampleRooms implements Stages {
                     m, mm == null ? new Value(500, Value.Origin.ESTIMATED, 25) : new Value(mm, Value.Origin.GIVEN, 5));
         }
         if (given.getOrDefault(Measure.WAIST_GIRTH, 0.0) > 2000) {
-            findings.add("wearer.measurements.waist girth", "is at odds with the hip girth.", "Measure again.");
+            findings.add(
+                    "wearer.measurements.waist girth",
+                    SampleSaid.of("is at odds with the hip girth."),
+                    SampleSaid.of("Measure again."));
             return Optional.empty();
         }
         return Optional.of(new Body(measured.figure(), measured.age(), values));
@@ -68,16 +72,19 @@ public final class SampleRooms implements Stages {
 
     @Override
     public FitReport fit(Pattern pattern, Body body, MakeFile make) {
-        double stretch = make.fabric().stretchAcross();
+        double stretch = make.fabric().test().stretchAcross();
         FitReport.Severity severity = stretch < 0.2 ? FitReport.Severity.STOP : FitReport.Severity.CAUTION;
         return new FitReport(
                 List.of(new FitReport.LevelFit(
                         Level.Name.HIP, "", 961, 846, 0.13593, 0.02, 12.345, 0.5006, true, false)),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 344, 400, 0.16279, stretch, stretch >= 0.2)),
-                List.of(new FitReport.Pose(
-                        PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true)),
+                List.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true)),
                 List.of(
-                        new FitReport.Verdict(FitReport.Severity.NOTE, said("hip"), said("The load curve was assumed."), Said.NOTHING),
+                        new FitReport.Verdict(
+                                FitReport.Severity.NOTE,
+                                said("hip"),
+                                said("The load curve was assumed."),
+                                Said.NOTHING),
                         new FitReport.Verdict(
                                 severity,
                                 Subject.of(Subject.Kind.HEM_OPENING, OpeningName.HEM_OVER_HEEL.said()),
@@ -96,6 +103,15 @@ public final class SampleRooms implements Stages {
     }
 
     @Override
+    public List<Printable> drawn(MakeFile make, Pattern pattern) {
+        return List.of(new Printable(
+                "pattern.svg",
+                FileGroup.PATTERN,
+                () -> new Document(
+                        "pattern.svg", "pattern drawing", 1, pattern.toString().getBytes(UTF_8))));
+    }
+
+    @Override
     public List<Printable> printables(
             MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
         return List.of(
@@ -110,6 +126,10 @@ public final class SampleRooms implements Stages {
                 new Printable(
                         "lay.svg",
                         FileGroup.LAY,
-                        () -> new Document("lay.svg", "lay", 1, lays.get(0).lay().toString().getBytes(UTF_8))));
+                        () -> new Document(
+                                "lay.svg",
+                                "lay",
+                                1,
+                                lays.get(0).lay().toString().getBytes(UTF_8))));
     }
 }

@@ -23,6 +23,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
+import stretchwright.ground.SampleSaid;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintTerms;
 import stretchwright.lay.ClothLay;
@@ -92,7 +93,10 @@ class SessionTest {
         Session changed = session.with(session.make().with(style.with(TopEnd.band(80))));
         changed.fit();
         assertThat(changed.body()).isSameAs(session.body());
-        assertThat(rooms.asked).containsEntry("body", 1).containsEntry("draft", 2).containsEntry("fit", 2);
+        assertThat(rooms.asked)
+                .containsEntry("body", 1)
+                .containsEntry("draft", 2)
+                .containsEntry("fit", 2);
     }
 
     @Test
@@ -147,6 +151,14 @@ class SessionTest {
     }
 
     @Test
+    void thePatternIsDrawnWithoutFitAndLayAndOnce() {
+        Session session = session();
+        session.document("pattern.svg");
+        session.document("pattern.svg");
+        assertThat(rooms.asked).isEqualTo(new TreeMap<>(java.util.Map.of("body", 1, "draft", 1, "pattern.svg", 1)));
+    }
+
+    @Test
     void aFileThatTheMakeHasNotIsEmpty() {
         assertThat(session().document("../make.yaml")).isEmpty();
         assertThat(session().document("report.json")).isPresent();
@@ -181,7 +193,7 @@ class SessionTest {
         public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
             count("draft");
             if (wrong) {
-                findings.add("style", "is wrong.", "");
+                findings.add("style", SampleSaid.of("is wrong."), SampleSaid.of(""));
                 return Optional.empty();
             }
             return real.draft(body, make, findings);
@@ -212,9 +224,18 @@ class SessionTest {
         }
 
         @Override
+        public List<Printable> drawn(MakeFile make, Pattern pattern) {
+            return counted(real.drawn(make, pattern));
+        }
+
+        @Override
         public List<Printable> printables(
                 MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing) {
-            return real.printables(make, pattern, fit, lays, sewing).stream()
+            return counted(real.printables(make, pattern, fit, lays, sewing));
+        }
+
+        private List<Printable> counted(List<Printable> all) {
+            return all.stream()
                     .map(p -> new Printable(p.name(), p.group(), () -> {
                         count(p.name());
                         return p.made();

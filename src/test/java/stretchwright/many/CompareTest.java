@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
 import stretchwright.intake.SampleReading;
 import stretchwright.intake.SampleText;
@@ -20,7 +21,7 @@ final class CompareTest {
     @Test
     void aWrapTestIsTheLengthThatWasPinned() {
         CompareRow row = only(WRAPPED, WRAPPED.replace("wrap hip: 84", "wrap hip: 86"));
-        assertThat(row.what()).isEqualTo("fabric wrap hip");
+        assertThat(row.what()).isEqualTo(Part.text("fabric wrap hip"));
         assertThat(row.unit()).isEqualTo("mm");
         assertThat(row.a()).hasValue(840);
         assertThat(row.b()).hasValue(860);
@@ -31,7 +32,7 @@ final class CompareTest {
     void widthAddedByTheMakerIsSeen() {
         String eased = SampleText.with("  hold: medium", "  hold: medium\n  ease: {knee: 1 cm}");
         CompareRow row = only(SampleText.WHOLE, eased);
-        assertThat(row.what()).isEqualTo("style ease knee");
+        assertThat(row.what()).isEqualTo(Part.text("style ease knee"));
         assertThat(row.unit()).isEqualTo("mm");
         assertThat(row.a()).isEmpty();
         assertThat(row.b()).hasValue(10);
@@ -43,7 +44,7 @@ final class CompareTest {
         String pocket = SampleText.with(
                 "  side seam: none", "  side seam: none\n  pockets: [{kind: phone, width: 9 cm, height: 16 cm}]");
         CompareRow row = only(pocket, pocket.replace("width: 9 cm", "width: 10 cm"));
-        assertThat(row.what()).isEqualTo("style pockets phone width");
+        assertThat(row.what()).isEqualTo(Part.text("style pockets phone width"));
         assertThat(row.a()).hasValue(90);
         assertThat(row.b()).hasValue(100);
     }
@@ -53,13 +54,13 @@ final class CompareTest {
     void anotherFigureAndAgeAreSeen() {
         assertThat(inputs(SampleText.WHOLE, SampleText.with("figure: woman", "figure: man")))
                 .anySatisfy(r -> {
-                    assertThat(r.what()).isEqualTo("figure");
-                    assertThat(r.textA()).isEqualTo("woman");
-                    assertThat(r.textB()).isEqualTo("man");
+                    assertThat(r.what()).isEqualTo(Part.text("figure"));
+                    assertThat(r.textA()).isEqualTo(Part.text("woman"));
+                    assertThat(r.textB()).isEqualTo(Part.text("man"));
                 });
         assertThat(inputs(SampleText.WHOLE, SampleText.with("age: 31", "age: 32")))
                 .anySatisfy(r -> {
-                    assertThat(r.what()).isEqualTo("age");
+                    assertThat(r.what()).isEqualTo(Part.text("age"));
                     assertThat(r.unit()).isEqualTo("years");
                 });
     }

@@ -36,7 +36,9 @@ class VerdictsInInchesTest {
     private static final Pattern TAPE = Pattern.compile("[-+]?(\\d+|(\\d+ )?\\d+/(2|4|8|16))");
 
     static Stream<Path> examples() throws IOException {
-        return Files.list(Path.of("examples")).filter(f -> f.toString().endsWith(".yaml")).sorted();
+        return Files.list(Path.of("examples"))
+                .filter(f -> f.toString().endsWith(".yaml"))
+                .sorted();
     }
 
     private static Session session(Path example) throws IOException {
@@ -71,9 +73,11 @@ class VerdictsInInchesTest {
     void tablesAreTooWhereTheyTellLengths(Path example) throws IOException {
         Session session = session(example);
         List<FitTables.Table> tables = FitTables.of(session.fit(), session.pattern(), Unit.IN);
-        assertThat(tables.get(0).rows()).allSatisfy(row -> assertThat(row.subList(1, 3))
-                .allMatch(cell -> TAPE.matcher(cell).matches()));
-        assertThat(tables.get(1).rows()).allSatisfy(row -> assertThat(row.subList(1, 3))
-                .allMatch(cell -> TAPE.matcher(cell).matches()));
+        assertThat(tables.get(0).rows())
+                .allSatisfy(row -> assertThat(row.subList(1, 3))
+                        .allMatch(cell -> TAPE.matcher(cell).matches()));
+        assertThat(tables.get(1).rows())
+                .allSatisfy(row -> assertThat(row.subList(1, 3))
+                        .allMatch(cell -> TAPE.matcher(cell).matches()));
     }
 }

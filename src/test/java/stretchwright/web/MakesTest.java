@@ -15,8 +15,8 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.BadInput;
-import stretchwright.make.Make;
 import stretchwright.make.Made;
+import stretchwright.make.Make;
 import stretchwright.make.Session;
 
 class MakesTest {
@@ -32,8 +32,8 @@ class MakesTest {
     void theSameTextIsComputedOnceForAllWhoAskAtTheSameTime() throws Exception {
         try (Makes makes = new Makes(1)) {
             ExecutorService people = Executors.newFixedThreadPool(20);
-            Callable<Made> press =
-                    () -> makes.find(take(makes, "The same")).orElseThrow().made(LONG).orElseThrow();
+            Callable<Made> press = () ->
+                    makes.find(take(makes, "The same")).orElseThrow().made(LONG).orElseThrow();
             List<Callable<Made>> all = new ArrayList<>();
             for (int i = 0; i < 20; i++) {
                 all.add(press);
@@ -50,7 +50,8 @@ class MakesTest {
     @Test
     void whoWaitsIsToldHowManyComeBefore() {
         try (Makes makes = new Makes(1)) {
-            List<String> ids = List.of(take(makes, "One"), take(makes, "Two"), take(makes, "Three"), take(makes, "Four"));
+            List<String> ids =
+                    List.of(take(makes, "One"), take(makes, "Two"), take(makes, "Three"), take(makes, "Four"));
             Makes.Work last = makes.find(ids.get(3)).orElseThrow();
             int before = makes.before(last);
             assertThat(before).isBetween(1, 3);
@@ -66,7 +67,10 @@ class MakesTest {
     void whatCannotBeDraftedIsToldToWhoAsks() {
         try (Makes makes = new Makes(1)) {
             // a band of 245 mm on a rise of 238 mm
-            String text = Form.example().makeText().replace("height: 6.5", "height: 24.5").replace("103.0", "101.0");
+            String text = Form.example()
+                    .makeText()
+                    .replace("height: 6.5", "height: 24.5 cm")
+                    .replace("103.0", "101.0");
             Session session = Session.of(Make.read("form", text.getBytes(StandardCharsets.UTF_8)));
             String id = makes.take(Form.example(), text, session);
             assertThatThrownBy(() -> makes.find(id).orElseThrow().made(LONG)).isInstanceOf(BadInput.class);
@@ -80,7 +84,8 @@ class MakesTest {
             String first = take(makes, "Make 0");
             assertThat(makes.find(first).orElseThrow().made(LONG)).isPresent();
             for (int i = 1; i <= Makes.MOST; i++) {
-                assertThat(makes.find(take(makes, "Make " + i)).orElseThrow().made(LONG)).isPresent();
+                assertThat(makes.find(take(makes, "Make " + i)).orElseThrow().made(LONG))
+                        .isPresent();
             }
             assertThat(makes.find(first)).isEmpty();
         }

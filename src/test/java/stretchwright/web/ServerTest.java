@@ -11,8 +11,6 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,20 +42,81 @@ class ServerTest {
     }
 
     @Test
-    void theFirstPageHoldsTheExampleAndTellsTheBrowserWhatToRefuse() throws Exception {
+    void theFirstPageIsEmptyAndTellsTheBrowserWhatToRefuse() throws Exception {
         HttpResponse<String> page = get("");
         assertThat(page.statusCode()).isEqualTo(200);
-        assertThat(page.body()).contains("<html lang=\"en\">", "value=\"Rowan\"", "value=\"96.1\"", "Waist girth");
+        assertThat(page.body())
+                .contains("<html lang=\"en\">", "Waist girth", "href=\"/example\"")
+                .doesNotContain("Rowan", "96.1", "the example's");
+        assertThat(java.util.regex.Pattern.compile("<input type=\"text\"[^>]* value=\"[^\"]")
+                        .matcher(page.body())
+                        .find())
+                .as("a field that holds something")
+                .isFalse();
         assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
                 .startsWith("default-src 'none'");
         assertThat(page.headers().firstValue("Cache-Control")).contains("no-store");
     }
 
     @Test
-    void theExampleInTheFormIsTheExampleFile() throws IOException {
-        MakeFile file = Make.read("x", Files.readAllBytes(Path.of("examples/evening-practice.yaml")));
-        MakeFile form = Make.read("x", Form.example().makeText().getBytes(StandardCharsets.UTF_8));
-        assertThat(form).usingRecursiveComparison().isEqualTo(file);
+    void theExampleIsLoadedWhenAskedForAndMarkedAsSuch() throws Exception {
+        String page = get("example").body();
+        assertThat(page)
+                .contains("value=\"Rowan\"", "value=\"96.1\"", "name=\"example\"", "the example's", "href=\"/\"");
+    }
+
+    /** Replacing some of the example's measures leaves two people in one form. */
+    @Test
+    void whoReplacesSomeOfTheExampleIsAskedAboutTheRest() throws Exception {
+        Map<String, List<String>> typed = example();
+        List<String> measures = typed.keySet().stream()
+                .filter(k -> k.startsWith("wearer.measurements."))
+                .toList();
+        measures.subList(0, 8)
+                .forEach(k -> typed.put(
+                        k,
+                        List.of(java.util.Objects.requireNonNull(typed.get(k)).get(0) + "5")));
+        HttpResponse<String> asked = post(typed);
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body())
+                .contains(
+                        "Still the example",
+                        "name=\"left\" value=\"out\"",
+                        "Total crotch length",
+                        "Back crotch length");
+        typed.put("left", List.of("out"));
+        HttpResponse<String> made = post(typed);
+        assertThat(made.statusCode()).isEqualTo(303);
+        String at = made.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
+        Make.read("x", bytes(at + "/make.yaml"))
+                .given()
+                .forEach((measure, mm) ->
+                        assertThat(measures.subList(0, 8)).contains("wearer.measurements." + measure.term()));
+        assertThat(get(at + "/form").body()).doesNotContain("name=\"example\"");
+        typed.put("left", List.of("mine"));
+        assertThat(post(typed).statusCode()).isEqualTo(303);
+    }
+
+    @Test
+    void anotherPlaceOfAListIsAddedWithoutLosingWhatWasTyped() throws Exception {
+        Map<String, List<String>> typed = Map.of(
+                "name", List.of("Two pockets"),
+                "style.pockets.1.kind", List.of("phone"),
+                "style.pockets.1.width", List.of("9"));
+        HttpResponse<String> page = post("form", typed);
+        assertThat(page.statusCode()).isEqualTo(200);
+        assertThat(page.body()).contains("value=\"Two pockets\"", "name=\"style.pockets.2.kind\"");
+    }
+
+    @Test
+    void aFindingInAListStandsAtItsField() throws Exception {
+        Map<String, List<String>> typed = example();
+        typed.put("style.pockets.1.kind", List.of("phone"));
+        typed.put("style.pockets.1.width", List.of("9"));
+        typed.put("style.pockets.1.height", List.of("tall"));
+        HttpResponse<String> answer = post(typed);
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("id=\"style-pockets-1-height-wrong\"", "<details open>");
     }
 
     @Test
@@ -69,7 +128,8 @@ class ServerTest {
         assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
         assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = bytes(at + "/make.yaml");
-        Made made = stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
+        Made made =
+                stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
         assertThat(page).contains(made.sewing().operations().get(0).name().word());
         Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);
@@ -192,9 +252,13 @@ class ServerTest {
     }
 
     private static HttpResponse<String> post(Map<String, List<String>> typed) throws Exception {
+        return post("make", typed);
+    }
+
+    private static HttpResponse<String> post(String path, Map<String, List<String>> typed) throws Exception {
         List<String> pairs = new ArrayList<>();
         typed.forEach((key, values) -> values.forEach(v -> pairs.add(coded(key) + "=" + coded(v))));
-        HttpRequest request = request("make")
+        HttpRequest request = request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(pairs.stream().collect(Collectors.joining("&"))))
                 .build();

@@ -73,7 +73,8 @@ public final class BottomLeft {
 
     /** Of one kind, and held to the same turns. */
     private static boolean alike(Part one, Part other) {
-        if (one.kind() != other.kind() || one.variants().size() != other.variants().size()) {
+        if (one.kind() != other.kind()
+                || one.variants().size() != other.variants().size()) {
             return false;
         }
         for (int v = 0; v < one.variants().size(); v++) {

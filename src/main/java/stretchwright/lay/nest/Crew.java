@@ -42,6 +42,7 @@ public final class Crew {
     private final long[] next = new long[WORKERS];
     /** Work of one round here. */
     final long round;
+
     private volatile Crowd.Snapshot best;
     private volatile Phase phase = Phase.EXPLORE;
     /** Whether a worker has left its round before its end. */

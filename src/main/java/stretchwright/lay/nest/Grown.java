@@ -31,15 +31,20 @@ public final class Grown {
         if (gap == 0) {
             return Shape.of(outline);
         }
+        return Shape.of(outward(outline, margin(gap)));
+    }
+
+    /** @param margin in the units of the outline */
+    static Polygon outward(Polygon outline, double margin) {
         BufferParameters edges =
                 new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, CORNER);
         edges.setSimplifyFactor(SIMPLIFIED);
-        Geometry grown = BufferOp.bufferOp(Gaps.geometry(outline), margin(gap), edges);
+        Geometry grown = BufferOp.bufferOp(Gaps.geometry(outline), margin, edges);
         LinearRing shell = ((org.locationtech.jts.geom.Polygon) grown).getExteriorRing();
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < shell.getNumPoints() - 1; i++) {
             points.add(new Point(shell.getCoordinateN(i).x, shell.getCoordinateN(i).y));
         }
-        return Shape.of(Polygon.either(points));
+        return Polygon.either(points);
     }
 }

@@ -2,6 +2,7 @@ package stretchwright.lay.nest;
 
 import java.util.List;
 import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
 
 /**
  * Between the units of an instance and whole units: a power of ten, so that decimal coordinates stay exact.
@@ -9,11 +10,16 @@ import stretchwright.ground.Point;
  * <p>The strip's height comes to between 10^5 and 10^6 units, more only where the coordinates have more decimals
  * than that and stay small enough for the exact checks. Here the cloth's convention holds: x across the strip, y along
  * it; the instance's x and y are exchanged on the way in and out.
+ *
+ * @param whole whether all coordinates are whole units; others are searched with by outlines that contain them
  */
-record StripScale(double factor, long width) {
+record StripScale(double factor, long width, boolean whole) {
     private static final double AIM = 1e6;
     /** Largest height in units: leaves room for a layout 25 times as long as it is high. */
     private static final double LARGEST = Shape.LARGEST / 26.0;
+
+    /** Rounding moves a corner by at most 0.71 units. */
+    private static final double ROUNDING = 1;
 
     static StripScale of(StripInstance instance) {
         double factor = Math.rint(Math.pow(10, Math.floor(Math.log10(AIM / instance.stripHeight()))));
@@ -21,7 +27,8 @@ record StripScale(double factor, long width) {
         while (!whole(instance, factor) && instance.stripHeight() * factor * 10 <= LARGEST) {
             factor *= 10;
         }
-        return new StripScale(factor, (long) Math.floor(instance.stripHeight() * factor + 1e-6));
+        return new StripScale(
+                factor, (long) Math.floor(instance.stripHeight() * factor + 1e-6), whole(instance, factor));
     }
 
     private static boolean whole(StripInstance instance, double factor) {
@@ -46,11 +53,14 @@ record StripScale(double factor, long width) {
     }
 
     private Shape shape(StripInstance.Item item, double rotation) {
-        List<Point> turned =
-                item.polygon().points().stream().map(p -> p.turned(rotation)).toList();
+        List<Point> turned = item.polygon().points().stream()
+                .map(p -> p.turned(rotation).times(factor))
+                .toList();
+        List<Point> around =
+                whole ? turned : Grown.outward(Polygon.either(turned), ROUNDING).points();
         return Shape.of(
-                turned.stream().mapToLong(p -> Math.round(p.y() * factor)).toArray(),
-                turned.stream().mapToLong(p -> Math.round(p.x() * factor)).toArray());
+                around.stream().mapToLong(p -> Math.round(p.y())).toArray(),
+                around.stream().mapToLong(p -> Math.round(p.x())).toArray());
     }
 
     double out(long units) {

@@ -229,7 +229,14 @@ final class ClothCard {
         card.table(left, y - 5, new double[] {90, 45, 45}, 11, rows, CardPage.TEXT);
         double under = y - 5 - 11 * rows.size() - 3;
         for (PoseLength.Course course : PoseLength.Course.values()) {
-            under = card.words(left, under, card.room().width(), Phrases.of("pose.course", Voice.plain().say(course.said()), Voice.plain().say(course.how())));
+            under = card.words(
+                    left,
+                    under,
+                    card.room().width(),
+                    Phrases.of(
+                            "pose.course",
+                            Voice.plain().say(course.said()),
+                            Voice.plain().say(course.how())));
         }
         sitting(card, left + 8, card.room().minY() + 62);
         card.words(

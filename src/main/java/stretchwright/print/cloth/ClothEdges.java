@@ -37,7 +37,7 @@ record ClothEdges(List<Line> lines, List<Label> labels) {
             case FOLDED_OFF_THE_MIDDLE ->
                 throughout(Ink.FOLD, Phrases.of("edge.fold"), Phrases.of("edge.two-layers-to-line"), w, h)
                         .and(line(Ink.MARK, lay.doubled(), 0, lay.doubled(), h));
-            case PART_FOLDED -> partFolded(lay, fabric.usableWidth() / 2);
+            case PART_FOLDED -> partFolded(lay, fabric.roll().usableWidth() / 2);
         };
     }
 

@@ -21,11 +21,14 @@ import stretchwright.print.kit.Phrases;
 
 /** The cloth in sentences: the sum to buy, the cloth at hand, each step of cutting, what is left; in the maker's unit. */
 public final class ClothWords {
+    /** The finest line of an inch tape. */
+    private static final double SIXTEENTH = 1.0 / 16;
+
     private ClothWords() {}
 
     /** "lay 119.7 cm + shrinkage 2.4 cm + straightening 2 x 5 cm = 132.1 cm, sold as 1.35 m"; its terms add up as shown. */
     public static String sum(Buying b, Unit unit) {
-        double digit = unit == Unit.MM ? 1 : unit == Unit.CM ? 1 : unit.toMm(0.01);
+        double digit = unit == Unit.IN ? unit.toMm(SIXTEENTH) : 1;
         long length = Math.round(b.length() / digit);
         long cuts = Math.round(b.straightening() / Shop.STRAIGHTENING);
         long ends = Math.round(Shop.STRAIGHTENING / digit) * cuts;
@@ -72,7 +75,8 @@ public final class ClothWords {
     /** What would have to be so for it to fit, and what is needed then, to the next millimetre. */
     public static String condition(OnHand.Condition c, Unit unit) {
         String what = switch (c.what()) {
-            case LAID_ANOTHER_WAY -> Phrases.of("on-hand.if-laid", Voice.plain().say(c.method().said()));
+            case LAID_ANOTHER_WAY ->
+                Phrases.of("on-hand.if-laid", Voice.plain().say(c.method().said()));
             case PIECES_TURNED -> Phrases.of("on-hand.if-turned");
             case PRINT_NOT_SHIFTED -> Phrases.of("on-hand.if-print-not-shifted");
             case ENDS_STRAIGHT -> Phrases.of("on-hand.if-straight");
@@ -211,7 +215,7 @@ public final class ClothWords {
 
     /** From where distances across are measured. */
     static String from(LaidCloth cloth) {
-        ClothShape shape = cloth.fabric().shape();
+        ClothShape shape = cloth.fabric().roll().shape();
         String edge = shape.outline().isPresent()
                 ? Phrases.of("lay.from-remnant")
                 : shape.selvage() > 0 ? Phrases.of("lay.from-selvage") : Phrases.of("lay.from-usable-width");
@@ -227,7 +231,7 @@ public final class ClothWords {
 
     private static String spread(LaidCloth cloth) {
         Lay lay = cloth.lay();
-        double selvage = cloth.fabric().shape().selvage();
+        double selvage = cloth.fabric().roll().shape().selvage();
         String doubled = length(lay.doubled(), cloth.unit());
         return switch (lay.method()) {
             case FOLDED -> Phrases.of("cut.spread.folded");

@@ -150,10 +150,10 @@ final class ClubSheet {
     private List<Para> head() {
         Lay lay = cloth.lay();
         Unit unit = cloth.unit();
-        String roll = cloth.fabric().shape().outline().isPresent()
+        String roll = cloth.fabric().roll().shape().outline().isPresent()
                 ? Phrases.of("club.remnant")
                 : Phrases.of("club.roll", Amounts.length(cloth.use().buying().needed(), unit));
-        String name = Letters.shortened(cloth.fabric().name(), Letters.LONGEST_NAME);
+        String name = Letters.shortened(cloth.fabric().roll().name(), Letters.LONGEST_NAME);
         return List.of(
                 new Para(5.5, 0, 0, title()),
                 new Para(TEXT, 0, 0.5, LaySheet.size(lay, unit) + " " + roll + " " + LaySheet.use(lay)),

@@ -82,7 +82,8 @@ public final class ClubSheets {
 
     private void list(PdfFile file, ClubSheet sheet) {
         TextPages pages = new TextPages(file, office, sheet.title(), Phrases.of("cut.foot"));
-        if (sheet.number() == 1 && sheet.cloth().fabric().shape().outline().isEmpty()) {
+        if (sheet.number() == 1
+                && sheet.cloth().fabric().roll().shape().outline().isEmpty()) {
             pages.heading(Phrases.of("buy.heading", Amounts.bought(buying)));
             pages.text(CuttingList.capital(ClothWords.sum(buying, unit) + "."));
         }

@@ -34,12 +34,13 @@ final class CuttingPages {
     }
 
     private void buying() {
-        if (job.fabric().shape().outline().isPresent()) {
+        if (job.fabric().roll().shape().outline().isPresent()) {
             pages.heading(Phrases.of("buy.remnant", Amounts.length(job.lay().length(), job.unit())));
         } else {
             pages.heading(Phrases.of("buy.heading", Amounts.bought(use.buying())));
             pages.text(CuttingList.capital(ClothWords.sum(use.buying(), job.unit()) + "."));
-            pages.text(Phrases.of("buy.washed", Amounts.length(job.fabric().usableWidth(), job.unit())));
+            pages.text(
+                    Phrases.of("buy.washed", Amounts.length(job.fabric().roll().usableWidth(), job.unit())));
         }
         use.onHand()
                 .ifPresent(hand -> pages.text(Phrases.of(

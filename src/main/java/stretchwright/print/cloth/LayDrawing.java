@@ -59,7 +59,7 @@ final class LayDrawing {
 
     /** What is drawn of the cloth, mm: all of a remnant. */
     private static double height(LaidCloth cloth) {
-        double remnant = cloth.fabric().shape().outline().stream()
+        double remnant = cloth.fabric().roll().shape().outline().stream()
                 .mapToDouble(o -> o.box().maxY())
                 .findFirst()
                 .orElse(0);
@@ -102,11 +102,15 @@ final class LayDrawing {
                     : at(w, label.middle()).plus(new Point(4, 0));
             upright(beside, label.words());
         }
-        cloth.fabric().shape().flaws().forEach(this::spoiled);
-        cloth.fabric().shape().outline().ifPresent(o -> onCloth(o).forEach(p -> canvas.line(Ink.CLOTH, p, false)));
+        cloth.fabric().roll().shape().flaws().forEach(this::spoiled);
+        cloth.fabric()
+                .roll()
+                .shape()
+                .outline()
+                .ifPresent(o -> onCloth(o).forEach(p -> canvas.line(Ink.CLOTH, p, false)));
         dimension(at(0, 0).plus(new Point(0, -3)), at(w, 0).plus(new Point(0, -3)), w, false);
         dimension(at(0, 0).plus(new Point(-7, 0)), at(0, h).plus(new Point(-7, 0)), h, true);
-        if (cloth.fabric().oneWay()) {
+        if (cloth.fabric().roll().oneWay()) {
             direction(at(w, h / 2).plus(new Point(8, 0)), h * scale);
         }
     }

@@ -152,7 +152,7 @@ public final class LaySheet {
 
     private static List<Para> head(Job job) {
         var lay = job.lay();
-        String buy = job.fabric().shape().outline().isPresent()
+        String buy = job.fabric().roll().shape().outline().isPresent()
                 ? Phrases.of("lay.remnant")
                 : Phrases.of("lay.buy", Amounts.toBuy(job.use().buying()));
         String size = size(lay, job.unit()) + " " + buy + " " + use(lay);

@@ -51,7 +51,7 @@ final class Leftovers {
                 .filter(h -> h.spare() > 0)
                 .map(h -> Amounts.length(Math.floor(h.spare()), cloth.unit()))
                 .ifPresent(spare -> pages.text(
-                        cloth.fabric().shape().outline().isPresent()
+                        cloth.fabric().roll().shape().outline().isPresent()
                                 ? Phrases.of("left-over.of-remnant", spare)
                                 : Phrases.of("left-over.strip", spare)));
     }

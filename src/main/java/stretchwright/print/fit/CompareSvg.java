@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stretchwright.ground.Box;
 import stretchwright.ground.Document;
+import stretchwright.ground.Part;
 import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -166,7 +167,7 @@ public final class CompareSvg {
     }
 
     private String amount(double mm) {
-        String own = unit == Unit.MM ? "" : String.format(Locale.ROOT, " (%+.1f %s)", unit.fromMm(mm), unit.symbol());
+        String own = unit == Unit.MM ? "" : " (" + Voice.of(unit).say(Part.signed(mm)) + ")";
         return Math.abs(mm) < 0.05 ? Phrases.of("compare.same") : String.format(Locale.ROOT, "%+.1f mm", mm) + own;
     }
 }

@@ -74,7 +74,7 @@ public final class FitSvg {
     /** For those who do not see the drawing. */
     static String says(Job job) {
         StringBuilder words = new StringBuilder(
-                job.fabric().loadAcross().isAssumed()
+                job.fabric().test().loadAcross().isAssumed()
                         ? Phrases.of("fit-plot.says-assumed")
                         : Phrases.of("fit-plot.says"));
         job.fit().levels().stream()
@@ -228,8 +228,8 @@ public final class FitSvg {
 
     /** Solid where read, dashed where assumed, dotted beyond the readings and over the crotch, where no ring lies. */
     private void run(List<CoursePoint> own, Across x) {
-        boolean assumed = job.fabric().loadAcross().isAssumed();
-        double last = job.fabric().loadAcross().lastExtension();
+        boolean assumed = job.fabric().test().loadAcross().isAssumed();
+        double last = job.fabric().test().loadAcross().lastExtension();
         List<Point> line = new ArrayList<>();
         Ink before = Ink.CUT;
         for (int i = 1; i < own.size(); i++) {
@@ -273,7 +273,7 @@ public final class FitSvg {
     private void legend(boolean two) {
         List<String> words = new ArrayList<>();
         words.add(
-                job.fabric().loadAcross().isAssumed()
+                job.fabric().test().loadAcross().isAssumed()
                         ? Phrases.of("fit-plot.assumed")
                         : Phrases.of("fit-plot.readings"));
         if (pressure.high() > Comfort.NOTE) {

@@ -100,7 +100,10 @@ public final class FitTables {
                         Phrases.of("fit.head.washed")),
                 fit.lengths().stream()
                         .map(l -> List.of(
-                                voice.say(l.what()), voice.say(l.direction().said()), mm(l.cut(), unit), mm(l.washed(), unit)))
+                                voice.say(l.what()),
+                                voice.say(l.direction().said()),
+                                mm(l.cut(), unit),
+                                mm(l.washed(), unit)))
                         .toList());
         add(
                 all,
@@ -190,8 +193,7 @@ public final class FitTables {
 
     private static String seamResult(FitReport.SeamFit s, Voice voice) {
         String result = s.holds() ? Phrases.of("fit.holds") : Phrases.of("fit.breaks");
-        List<Said> besides =
-                s.reinforcement().stream().map(Reinforcement::said).toList();
+        List<Said> besides = s.reinforcement().stream().map(Reinforcement::said).toList();
         return besides.isEmpty()
                 ? result
                 : Phrases.of("fit.besides", result, voice.say(Part.listed(Part.Join.SEMICOLON, besides)));
@@ -231,8 +233,6 @@ public final class FitTables {
     }
 
     private static String mm(double mm, Unit unit) {
-        return unit == Unit.IN
-                ? Voice.of(unit).say(Part.bare(mm))
-                : Amounts.number(unit.fromMm(mm), unit == Unit.MM ? 0 : 1);
+        return Amounts.bare(mm, unit);
     }
 }

@@ -40,13 +40,13 @@ public final class LoadSvg {
         for (FitReport.LevelFit l : job.fit().levels()) {
             most = Math.max(most, l.across());
         }
-        most = Math.max(most, reach(job.fabric().loadAcross()));
-        most = Math.max(most, reach(job.fabric().loadAlong()));
+        most = Math.max(most, reach(job.fabric().test().loadAcross()));
+        most = Math.max(most, reach(job.fabric().test().loadAlong()));
         double step = Axis.step(100 * most, 5);
         extension = new Axis(0, Axis.upTo(100 * most, step), 14, 98);
         double top = Math.max(
-                job.fabric().loadAcross().tension(extension.high() / 100),
-                job.fabric().loadAlong().tension(extension.high() / 100));
+                job.fabric().test().loadAcross().tension(extension.high() / 100),
+                job.fabric().test().loadAlong().tension(extension.high() / 100));
         double newtons = top * LoadCurve.STRIP_WIDTH;
         load = new Axis(0, Axis.upTo(newtons, Axis.step(newtons, 5)), FOOT, HEAD);
     }
@@ -66,8 +66,8 @@ public final class LoadSvg {
     }
 
     static String says(Job job) {
-        LoadCurve across = job.fabric().loadAcross();
-        LoadCurve along = job.fabric().loadAlong();
+        LoadCurve across = job.fabric().test().loadAcross();
+        LoadCurve along = job.fabric().test().loadAlong();
         return String.join(
                 " ",
                 Phrases.of("load.says"),
@@ -107,8 +107,8 @@ public final class LoadSvg {
 
     private void draw() {
         frame();
-        LoadCurve across = job.fabric().loadAcross();
-        LoadCurve along = job.fabric().loadAlong();
+        LoadCurve across = job.fabric().test().loadAcross();
+        LoadCurve along = job.fabric().test().loadAlong();
         curve(across, Ink.CUT);
         curve(along, Ink.GRAIN);
         dots(across, true);
@@ -218,7 +218,7 @@ public final class LoadSvg {
             Point foot = new Point(extension.at(100 * s.share), FOOT);
             double x = Math.max(free, foot.x() - 0.8);
             double y = clear(s);
-            double up = Math.max(at(job.fabric().loadAcross(), s.share).y(), y - 1);
+            double up = Math.max(at(job.fabric().test().loadAcross(), s.share).y(), y - 1);
             canvas.line(Ink.JOIN, foot, new Point(foot.x(), up));
             canvas.text(new Writing(Ink.LABEL, new Point(x, y), 90, TEXT, Writing.Align.START, s.name));
             free = x + 1.15 * TEXT;
@@ -227,8 +227,8 @@ public final class LoadSvg {
 
     /** Where an upright name starts: the first room it fits in, below, between or above the curves; else the largest. */
     private double clear(Stand s) {
-        double one = at(job.fabric().loadAcross(), s.share).y();
-        double other = at(job.fabric().loadAlong(), s.share).y();
+        double one = at(job.fabric().test().loadAcross(), s.share).y();
+        double other = at(job.fabric().test().loadAlong(), s.share).y();
         double[] from = {FOOT + 2, Math.min(one, other) + 4, Math.max(one, other) + 4};
         double[] to = {Math.min(one, other) - 1, Math.max(one, other) - 1, HEAD};
         int largest = 0;

@@ -38,6 +38,6 @@ public record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Pi
     }
 
     private static boolean mostAcross(Fabric fabric) {
-        return fabric.stretchAcross() >= fabric.stretchAlong();
+        return fabric.test().stretchAcross() >= fabric.test().stretchAlong();
     }
 }

@@ -80,7 +80,8 @@ public final class Letters {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             boolean latin = c < HEBREW && c != SOFT_HYPHEN;
-            boolean mark = c >= '\u2010' && c <= '\u2027' || c >= '\u2030' && c <= '\u205E' || c >= '\u2190' && c <= '\u22FF';
+            boolean mark =
+                    c >= '\u2010' && c <= '\u2027' || c >= '\u2030' && c <= '\u205E' || c >= '\u2190' && c <= '\u22FF';
             if (!(latin || mark) || advance(c) < 0) {
                 return false;
             }

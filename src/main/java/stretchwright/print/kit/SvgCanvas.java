@@ -45,7 +45,8 @@ public final class SvgCanvas implements Canvas {
             case MIDDLE -> "middle";
             case END -> "end";
         };
-        svg.text(w.ink().cssClass(), anchor, w.size(), new Point(w.at().x(), foot - w.at().y()), w.degrees(), w.words());
+        svg.text(
+                w.ink().cssClass(), anchor, w.size(), new Point(w.at().x(), foot - w.at().y()), w.degrees(), w.words());
     }
 
     public String finished() {
@@ -100,6 +101,16 @@ public final class SvgCanvas implements Canvas {
             }
         });
         return out.toString();
+    }
+
+    /** What no file of markup may hold becomes a visible substitute; nothing is escaped. */
+    public static String visible(String text) {
+        return text.codePoints().allMatch(SvgCanvas::allowed)
+                ? text
+                : text.codePoints()
+                        .map(c -> allowed(c) ? c : 0x25A1)
+                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                        .toString();
     }
 
     private static boolean allowed(int c) {

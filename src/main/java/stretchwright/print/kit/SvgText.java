@@ -9,8 +9,9 @@ import stretchwright.ground.Point;
  * like the drawing says in its styles.
  */
 public final class SvgText {
-    private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
-            + "width=\"%1$s\" height=\"%2$s\" viewBox=\"0 0 %3$s %4$s\">\n<title>%5$s</title>\n%6$s<style>\n%7$s</style>\n";
+    private static final String HEAD =
+            "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
+                    + "width=\"%1$s\" height=\"%2$s\" viewBox=\"0 0 %3$s %4$s\">\n<title>%5$s</title>\n%6$s<style>\n%7$s</style>\n";
 
     private final StringBuilder body = new StringBuilder();
 

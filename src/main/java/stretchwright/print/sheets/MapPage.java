@@ -83,8 +83,8 @@ final class MapPage {
                 Phrases.of(
                         "map.cloth",
                         whose.cloth(),
-                        Amounts.percent(whose.fabric().stretchAcross()),
-                        Amounts.percent(whose.fabric().stretchAlong()),
+                        Amounts.percent(whose.fabric().test().stretchAcross()),
+                        Amounts.percent(whose.fabric().test().stretchAlong()),
                         String.valueOf(plane.sheets().size()),
                         String.valueOf(plane.tiles().sheets()),
                         paper.name(),

@@ -33,6 +33,6 @@ public record NestJob(
     }
 
     String cloth(String piece) {
-        return Letters.shortened(cloths.getOrDefault(piece, fabric.name()), Letters.LONGEST_NAME);
+        return Letters.shortened(cloths.getOrDefault(piece, fabric.roll().name()), Letters.LONGEST_NAME);
     }
 }

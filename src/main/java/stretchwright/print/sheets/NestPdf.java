@@ -159,14 +159,15 @@ public final class NestPdf {
 
     private List<String> label(Piece piece) {
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut()),
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                        + Voice.plain().say(piece.timesCut()),
                 make,
                 sizes(),
                 Phrases.of("piece.cloth", job.cloth(piece.name())),
                 Phrases.of(
                         "piece.stretch",
-                        Amounts.percent(fabric.stretchAcross()),
-                        Amounts.percent(fabric.stretchAlong())),
+                        Amounts.percent(fabric.test().stretchAcross()),
+                        Amounts.percent(fabric.test().stretchAlong())),
                 Phrases.of("nest.taken"),
                 PieceLabel.allowance(piece),
                 Phrases.of("piece.date"));

@@ -36,14 +36,15 @@ public final class PieceLabel {
     static List<String> words(Job job, Piece piece) {
         Pattern.Reductions taken = job.pattern().reductions();
         return List.of(
-                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut()),
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                        + Voice.plain().say(piece.timesCut()),
                 job.make(),
                 Phrases.of("piece.for", job.wearer()),
                 Phrases.of("piece.cloth", job.clothOf(piece)),
                 Phrases.of(
                         "piece.stretch",
-                        Amounts.percent(job.fabric().stretchAcross()),
-                        Amounts.percent(job.fabric().stretchAlong())),
+                        Amounts.percent(job.fabric().test().stretchAcross()),
+                        Amounts.percent(job.fabric().test().stretchAlong())),
                 Phrases.of("piece.taken", across(job.pattern()), Amounts.percent(taken.along())),
                 Phrases.of(
                         "piece.taken-more",

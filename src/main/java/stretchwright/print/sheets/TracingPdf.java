@@ -74,8 +74,8 @@ public final class TracingPdf {
                 text(Phrases.of("trace.cut-line")),
                 text(Phrases.of(
                         "trace.this-cloth",
-                        Amounts.percent(job.fabric().stretchAcross()),
-                        Amounts.percent(job.fabric().stretchAlong())))));
+                        Amounts.percent(job.fabric().test().stretchAcross()),
+                        Amounts.percent(job.fabric().test().stretchAlong())))));
     }
 
     private static Para text(String words) {
@@ -88,7 +88,12 @@ public final class TracingPdf {
         file.bookmark(Letters.shortened(piece.name(), Letters.LONGEST_NAME));
         Box room = page.sheet().grown(-2 * Tiles.MARGIN);
         Column head = new Column(page, room.minX(), room.maxY(), room.width());
-        head.write(new Para(5, 0, 0, Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": " + Voice.plain().say(piece.timesCut())));
+        head.write(new Para(
+                5,
+                0,
+                0,
+                Letters.shortened(piece.name(), Letters.LONGEST_NAME) + ": "
+                        + Voice.plain().say(piece.timesCut())));
         List<String> words = PieceLabel.words(job, piece);
         head.write(new Para(TEXT, 0, 1, String.join(" \u00B7 ", words.subList(1, words.size()))));
         double top = head.y() - 4;

@@ -32,6 +32,6 @@ record Whose(String make, String wearer, Fabric fabric, Unit unit, List<String> 
     }
 
     String cloth() {
-        return Letters.shortened(fabric.name(), Letters.LONGEST_NAME);
+        return Letters.shortened(fabric.roll().name(), Letters.LONGEST_NAME);
     }
 }

@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
-import stretchwright.pattern.Machine;
 import stretchwright.pattern.Notion;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Column.Para;

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import stretchwright.ground.Decimals;
 import java.util.stream.Stream;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;

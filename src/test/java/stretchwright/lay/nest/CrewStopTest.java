@@ -26,8 +26,8 @@ class CrewStopTest {
     private static final int STOPS = 10_000;
     /** The latest stop of the stress test, ms. */
     private static final double LATEST = 6;
-    /** A search that has not ended so long after it was asked to, in s, hangs: it should take hundredths of one. */
-    private static final long HANGS = 20;
+    /** A search of a few milliseconds that takes so long, in s, hangs: so long even on a machine that is busy with much else. */
+    private static final long HANGS = 60;
 
     private static final CrowdSample SAMPLE = new CrowdSample(new StripInstance(
             "angles",
@@ -52,8 +52,8 @@ class CrewStopTest {
         Thread thread = new Thread(
                 () -> {
                     try {
-                        result.complete(Crew.search(
-                                SAMPLE.bed, SAMPLE.layout, seed, threads, effort, clock, better, SHORT));
+                        result.complete(
+                                Crew.search(SAMPLE.bed, SAMPLE.layout, seed, threads, effort, clock, better, SHORT));
                     } catch (RuntimeException | Error e) {
                         result.completeExceptionally(e);
                     }

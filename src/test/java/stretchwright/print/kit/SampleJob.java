@@ -108,7 +108,10 @@ public final class SampleJob {
                                 said("The hem presses with 2.4 kPa (18 mmHg) on the boot."),
                                 said("Widen the hem by 12 mm or choose a light hold.")),
                         new FitReport.Verdict(
-                                FitReport.Severity.NOTE, said("knee"), said("The load curve is assumed."), said("Hang a test strip."))));
+                                FitReport.Severity.NOTE,
+                                said("knee"),
+                                said("The load curve is assumed."),
+                                said("Hang a test strip."))));
     }
 
     /** Words as they are. */
