@@ -49,6 +49,9 @@ public final class Remedies {
 
     public static FitReport tried(MakeFile make, Body body, Pattern pattern, FitReport before, Trials rooms) {
         Map<Verdict, List<Offer>> offers = offers(make, body, pattern, before, rooms);
+        if (offers.isEmpty()) {
+            return before;
+        }
         return before.with(before.verdicts().stream()
                 .map(v -> offers.containsKey(v) ? worded(v, offers.get(v)) : v)
                 .toList());

@@ -20,6 +20,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
+import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintKeys;
 import stretchwright.make.Made;
@@ -84,15 +85,23 @@ final class MakeCommand extends Task {
 
     /** All that could be read are run, so that what the draft or the lay find wrong is told at once too. */
     private List<Made> run(List<MakeFile> makes, Console console, List<Finding> wrong) {
-        List<Made> made = new ArrayList<>();
-        for (MakeFile make : makes) {
-            try {
-                made.add(jobs.run(make, console.progress(files.length > 1 ? make.file() : "")));
-            } catch (BadInput e) {
-                wrong.addAll(e.findings());
-            }
+        List<Outcome> outcomes = SideBySide.all(makes.size(), console.progress("")::say, (i, progress) -> {
+            MakeFile make = makes.get(i);
+            String label = files.length > 1 ? make.file() + ": " : "";
+            return outcome(make, line -> progress.say(label + line));
+        });
+        outcomes.forEach(o -> wrong.addAll(o.wrong));
+        return outcomes.stream().flatMap(o -> o.made.stream()).toList();
+    }
+
+    private record Outcome(Optional<Made> made, List<Finding> wrong) {}
+
+    private Outcome outcome(MakeFile make, Progress progress) {
+        try {
+            return new Outcome(Optional.of(jobs.run(make, progress)), List.of());
+        } catch (BadInput e) {
+            return new Outcome(Optional.empty(), e.findings());
         }
-        return made;
     }
 
     /** One folder name per file, unique also where capitals do not count; one empty name for a single file. */

@@ -13,12 +13,14 @@ import java.util.Set;
 import java.util.stream.Stream;
 import stretchwright.many.BodyTable;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.json.JsonFactory;
 
 /** Tells the files this program wrote from all others: its own report lists them. */
 final class OwnFiles {
-    private static final JsonMapper JSON = JsonMapper.builder().build();
+    private static final JsonFactory JSON = new JsonFactory();
     /** No report or layout comes near this. */
     private static final long LARGEST_REPORT = 64L * 1024 * 1024;
 
@@ -51,36 +53,36 @@ final class OwnFiles {
 
     private static Set<String> ownIn(Path folder) throws IOException {
         Set<String> own = new HashSet<>();
-        JsonNode report = json(folder.resolve("report.json"));
-        if (report.has("stretchwright") && report.path("files").isArray()) {
+        Told report = told(folder.resolve("report.json"));
+        if (report.has("stretchwright") && report.lists) {
             own.add("report.json");
-            report.path("files").forEach(file -> own.add(file.path("name").asString("")));
+            own.addAll(report.files);
         }
-        JsonNode club = json(folder.resolve("club.json"));
-        if (club.has("club") && club.path("files").isArray()) {
-            club.path("files").forEach(file -> own.add(file.path("name").asString("")));
+        Told club = told(folder.resolve("club.json"));
+        if (club.has("club") && club.lists) {
+            own.addAll(club.files);
         }
-        JsonNode lay = json(folder.resolve("lay.json"));
+        Told lay = told(folder.resolve("lay.json"));
         if (lay.has("instance") && lay.has("placements") && lay.has("density")) {
             own.addAll(Set.of("lay.json", "lay.svg"));
         }
-        if (json(folder.resolve("body.json")).has("bodyCheck")) {
+        if (told(folder.resolve("body.json")).has("bodyCheck")) {
             own.addAll(Set.of("body.json", "body.svg"));
         }
-        if (json(folder.resolve("cloth.json")).has("clothCards")) {
+        if (told(folder.resolve("cloth.json")).has("clothCards")) {
             own.addAll(Set.of("cloth.json", "cloth-test-card.pdf", "shop-card.pdf"));
         }
-        if (json(folder.resolve("survey.json")).has("survey")) {
+        if (told(folder.resolve("survey.json")).has("survey")) {
             own.addAll(Set.of("survey.json", "survey.md", "worst.svg"));
         }
-        if (json(folder.resolve("nest.json")).has("nest")) {
+        if (told(folder.resolve("nest.json")).has("nest")) {
             own.addAll(Set.of("nest.json", "nest.svg", "nest.dxf", "sizes.csv", "grade.csv"));
             entries(folder).stream()
                     .map(e -> e.getFileName().toString())
                     .filter(n -> n.startsWith("nest-") && n.endsWith(".pdf"))
                     .forEach(own::add);
         }
-        if (json(folder.resolve("compare.json")).has("compare")) {
+        if (told(folder.resolve("compare.json")).has("compare")) {
             own.addAll(Set.of("compare.json", "compare.svg"));
         }
         if (startsWith(folder.resolve("bodies.csv"), BodyTable.FIRST_WORDS)) {
@@ -98,14 +100,63 @@ final class OwnFiles {
         }
     }
 
-    private static JsonNode json(Path file) throws IOException {
+    /** Nothing where it is no file, too large, or not JSON from end to end. */
+    private static Told told(Path file) throws IOException {
         if (!Files.isRegularFile(file) || Files.size(file) > LARGEST_REPORT) {
-            return JSON.createObjectNode();
+            return new Told();
         }
-        try {
-            return JSON.readTree(Files.readAllBytes(file));
+        try (JsonParser json = JSON.createParser(ObjectReadContext.empty(), Files.readAllBytes(file))) {
+            Told told = new Told();
+            if (json.nextToken() == JsonToken.START_OBJECT) {
+                told.read(json);
+            }
+            return json.nextToken() == null ? told : new Told();
         } catch (JacksonException e) {
-            return JSON.createObjectNode();
+            return new Told();
+        }
+    }
+
+    /** What a file says at its top: the names of its fields, and the files that it lists. Nothing else of it is kept. */
+    private static final class Told {
+        private final Set<String> fields = new HashSet<>();
+        private final Set<String> files = new HashSet<>();
+        private boolean lists;
+
+        boolean has(String field) {
+            return fields.contains(field);
+        }
+
+        void read(JsonParser json) {
+            for (String field = json.nextName(); field != null; field = json.nextName()) {
+                fields.add(field);
+                boolean list = json.nextToken() == JsonToken.START_ARRAY;
+                if (field.equals("files") && list) {
+                    lists = true;
+                    readFiles(json);
+                } else {
+                    json.skipChildren();
+                }
+            }
+        }
+
+        private void readFiles(JsonParser json) {
+            while (json.nextToken() != JsonToken.END_ARRAY) {
+                if (json.currentToken() == JsonToken.START_OBJECT) {
+                    readFile(json);
+                } else {
+                    json.skipChildren();
+                }
+            }
+        }
+
+        private void readFile(JsonParser json) {
+            for (String field = json.nextName(); field != null; field = json.nextName()) {
+                if (json.nextToken().isScalarValue() && field.equals("name")) {
+                    files.add(json.getValueAsString(""));
+                } else {
+                    json.skipChildren();
+                }
+            }
         }
     }
 }

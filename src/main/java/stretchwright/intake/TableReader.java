@@ -1,7 +1,7 @@
 package stretchwright.intake;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +37,8 @@ final class TableReader {
     /** @param section by the table; at: by the file, where a synonym may stand for a step */
     private void section(Tree.Keys tree, String section, String at) {
         List<Key<?>> rows = table.inside(section);
-        Map<Key<?>, String> seen = new LinkedHashMap<>();
+        // a row is itself alone: to hash all that is known of it would be work for nothing
+        Map<Key<?>, String> seen = new IdentityHashMap<>();
         List<String> unknown = new ArrayList<>();
         for (String name : tree.names()) {
             Optional<Key<?>> key = table.named(section, name);

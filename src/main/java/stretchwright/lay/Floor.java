@@ -26,7 +26,7 @@ final class Floor {
 
     private static final int HALVINGS = 12;
     /** Columns of a piece compared with the pieces at the fold. */
-    private static final int COLUMNS = 48;
+    static final int COLUMNS = 48;
 
     /** Rounding of a tilted outline to whole units takes off no more than this at an edge, in units. */
     private static final double EDGE = 0.71;
@@ -143,7 +143,7 @@ final class Floor {
      * Over all places across and both turns of a shape, the least of the fullest column. The column that was too full at the
      * place before is mostly too full here as well, so it is asked first.
      */
-    private static double leastBeside(double[] atFold, Shape shape) {
+    static double leastBeside(double[] atFold, Shape shape) {
         int[] column = new int[COLUMNS];
         int[] mirrored = new int[COLUMNS];
         double[] section = new double[COLUMNS];

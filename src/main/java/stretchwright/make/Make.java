@@ -7,6 +7,8 @@ import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import stretchwright.body.Body;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
@@ -18,6 +20,8 @@ import stretchwright.intake.MakeFile;
 import stretchwright.intake.MakeReader;
 import stretchwright.intake.YamlTree;
 import stretchwright.lay.Lay;
+import stretchwright.print.Printing;
+import stretchwright.sewing.SewingPlan;
 
 /** A make file through all stages: read it, then run it. Pure: bytes in, values and bytes out. */
 public final class Make {
@@ -77,17 +81,22 @@ public final class Make {
     static Made run(MakeFile make, Progress progress, Stages stages) {
         Voice voice = Voice.of(make.unit());
         Session session = Session.of(make, stages);
+        ForkJoinTask<?> prepared = ForkJoinPool.commonPool().submit(Printing::prepare);
         progress.say(voice.say(measured(session.body())));
         progress.say(voice.say(Tell.said(
                 "progress.draft",
                 Part.count(session.pattern().pieces().size()),
                 Part.count(session.pattern().seams().size()))));
         progress.say(voice.say(Tell.said("progress.fit", session.advised().count())));
+        // nothing of the sewing hangs on the lay, nor the other way round
+        ForkJoinTask<SewingPlan> planned = ForkJoinPool.commonPool().submit(session::sewing);
         session.lays().forEach(l -> progress.say(voice.say(laid(l.lay()))));
+        planned.quietlyJoin();
         progress.say(voice.say(Tell.said(
                 "progress.sewing",
                 Part.count(session.sewing().operations().size()),
                 new Part.Minutes(session.sewing().minutes(), 1))));
+        prepared.quietlyJoin();
         Made made = session.made(make.print().files());
         int files = made.documents().size();
         progress.say(voice.say(

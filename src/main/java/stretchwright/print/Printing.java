@@ -10,8 +10,13 @@ import stretchwright.print.fit.FitPdf;
 import stretchwright.print.fit.FitSvg;
 import stretchwright.print.fit.LoadSvg;
 import stretchwright.print.kit.FileGroup;
+import stretchwright.print.kit.Ink;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.Paper;
+import stretchwright.print.kit.PdfCanvas;
+import stretchwright.print.kit.PdfFile;
+import stretchwright.print.kit.Phrases;
+import stretchwright.print.kit.Writing;
 import stretchwright.print.sheets.PatternSvg;
 import stretchwright.print.sheets.ProjectorPdf;
 import stretchwright.print.sheets.TiledPdf;
@@ -38,6 +43,15 @@ public final class Printing {
     /** All of them, on the pattern cloth that is usual in the maker's unit. */
     public static List<Document> documents(Job job) {
         return made(printables(job, TraceGrid.usual(job.unit())));
+    }
+
+    /** Reads what every PDF needs: typeface, words, the library's own classes. The first one waits for it, whoever began it. */
+    public static void prepare() {
+        try (PdfFile file = new PdfFile("")) {
+            PdfCanvas page = file.page(100, 100);
+            page.text(Writing.at(Ink.LABEL, 10, 10, 4, Phrases.of("piece.date")));
+            file.finished("prepared", "");
+        }
     }
 
     /** In the order given, made side by side. */

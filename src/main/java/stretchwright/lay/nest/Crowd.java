@@ -14,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class Crowd {
     /** Work of a place tried, whatever lies there. */
     private static final int PLACE = 50;
+    /** Up to so many parts are all looked at, sooner than it is asked which of them lie near. */
+    private static final int FEW = 12;
 
     /** A pair that overlaps gets heavier by this factor a round, and by more the deeper it is. */
     private static final double GROWTH = 1.2;
@@ -163,14 +165,15 @@ final class Crowd {
         double x1 = px + bed.maxX[v];
         double y0 = py + bed.minY[v];
         double y1 = py + bed.maxY[v];
-        int fromX = near.from(x0);
-        int toX = near.to(x1);
-        int fromY = near.fromAlong(y0);
-        int toY = near.toAlong(y1);
+        boolean few = n <= FEW;
+        int fromX = few ? 0 : near.from(x0);
+        int toX = few ? 0 : near.to(x1);
+        int fromY = few ? 0 : near.fromAlong(y0);
+        int toY = few ? 0 : near.toAlong(y1);
         double sum = 0;
         work += PLACE;
         for (int word = 0; word < near.words; word++) {
-            for (long bits = near.within(word, fromX, toX, fromY, toY); bits != 0; bits &= bits - 1) {
+            for (long bits = few ? (1L << n) - 1 : near.within(word, fromX, toX, fromY, toY); bits != 0; bits &= bits - 1) {
                 int j = word * Long.SIZE + Long.numberOfTrailingZeros(bits);
                 if (y0 < boxY1[j] && boxY0[j] < y1 && x0 < boxX1[j] && boxX0[j] < x1 && j != i) {
                     double w = weight[i * n + j];

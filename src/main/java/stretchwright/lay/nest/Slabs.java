@@ -112,7 +112,7 @@ public final class Slabs {
                     .filter(o -> o.low == t.low && o.high == t.high)
                     .findFirst()
                     .orElse(t);
-            ended.remove(before);
+            ended.removeIf(e -> e == before);
             out.add(new Trapezoid(before.begin, t.end, t.low, t.high));
         }
         done.addAll(ended);
