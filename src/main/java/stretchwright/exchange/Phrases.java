@@ -1,15 +1,12 @@
 package stretchwright.exchange;
 
-import java.util.Locale;
-import stretchwright.ground.Wording;
+import stretchwright.ground.Voice;
 
 /** What this room writes on the pieces, by key: the sentences stand in words.properties, as those of the paper do. */
 final class Phrases {
-    private static final Wording ENGLISH = new Wording("stretchwright.exchange.words", Locale.ROOT);
-
     private Phrases() {}
 
     static String of(String key, String... filled) {
-        return ENGLISH.of(key, filled);
+        return Voice.sentences("exchange").of(key, filled);
     }
 }

@@ -16,7 +16,7 @@ import stretchwright.ground.Part.Told;
  * tape reads them, in sixteenths.
  */
 public final class Voice {
-    /** English, or the language that the program was started in: the code of its bundles (decision 0007). */
+    /** English, or the language that the program was started in: the code of its bundles (decision 0008). */
     private static final Locale LANGUAGE = Locale.forLanguageTag(
             System.getProperty("stretchwright.language", "").replace('_', '-'));
 
@@ -48,6 +48,11 @@ public final class Voice {
     /** The program's own, as a bundle is asked for. */
     public static Locale language() {
         return LANGUAGE;
+    }
+
+    /** The same as readers of pages and documents are told it: "en". */
+    public static String tag() {
+        return LANGUAGE.getLanguage().isEmpty() ? Locale.ENGLISH.toLanguageTag() : LANGUAGE.toLanguageTag();
     }
 
     public Unit unit() {
@@ -115,6 +120,11 @@ public final class Voice {
                 yield unit == Unit.IN && l.mm() >= SHORTEST_SEWN ? ground("sewn", mm, ruler(l.mm())) : mm;
             }
         };
+    }
+
+    /** A length in the maker's unit without its sign, where one word says it for all. */
+    public String bare(Part.Length l) {
+        return bare(l, unit);
     }
 
     private static String withUnit(Part.Length l, Unit unit) {

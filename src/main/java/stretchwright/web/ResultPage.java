@@ -3,26 +3,26 @@ package stretchwright.web;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Part;
-import stretchwright.ground.Unit;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.make.Made;
 import stretchwright.make.Session;
 import stretchwright.print.cloth.ClothWords;
 import stretchwright.print.fit.FitTables;
 import stretchwright.print.kit.Amounts;
+import stretchwright.print.kit.FileGroup;
 import stretchwright.report.Report;
 import stretchwright.sewing.SewingPlan;
 
 /** A make as the page shows it: numbers as texts, in the maker's unit. */
 public record ResultPage(String id, Session session, Made made) {
 
-    /** One verdict; the sign tells it apart without colour. */
-    public record Verdict(String severity, String sign, String about, String words, List<String> tried) {}
+    /** One verdict, its severity as a class and as told; the sign tells it apart without colour. */
+    public record Verdict(String severity, String told, String sign, String about, String words, List<String> tried) {}
 
     public record File(String name, String kind) {}
 
@@ -48,6 +48,7 @@ public record ResultPage(String id, Session session, Made made) {
                 .sorted(Comparator.comparing(FitReport.Verdict::severity))
                 .map(v -> new Verdict(
                         v.severity().word(),
+                        voice.say(v.severity().said()),
                         sign(v.severity()),
                         voice.say(v.about()),
                         voice.say(v.message().and(v.remedy())),
@@ -83,12 +84,16 @@ public record ResultPage(String id, Session session, Made made) {
         for (Measure m : Measure.values()) {
             Value v = made.body().value(m);
             rows.add(List.of(
-                    m.term(),
+                    say(m.said()),
                     length(v.mm()),
-                    v.origin() == Value.Origin.GIVEN ? "given" : "estimated",
+                    v.origin() == Value.Origin.GIVEN ? say("result.given") : say("result.estimated"),
                     "\u00B1 " + length(v.spread())));
         }
         return rows;
+    }
+
+    public String say(String key) {
+        return say(Tell.said(key));
     }
 
     /** In words, in the maker's unit. */
@@ -101,73 +106,104 @@ public record ResultPage(String id, Session session, Made made) {
     }
 
     public String work() {
-        return String.format(
-                Locale.ROOT,
-                "%d steps, %.0f minutes for a practised sewer from cut pieces, changes of machine: %d.",
-                steps().size(),
-                made.sewing().minutes(),
-                made.sewing().changeovers());
+        return say(Tell.said(
+                "result.work",
+                Part.count(steps().size()),
+                Part.number(made.sewing().minutes(), 0),
+                Part.count(made.sewing().changeovers())));
     }
 
     public List<String> toBuy() {
-        List<String> lines = new ArrayList<>();
-        double mm = made.use().buying().bought();
+        List<Said> lines = new ArrayList<>();
+        Part length = Part.cloth(made.lay().length());
         if (made.make().fabric().roll().shape().outline().isPresent()) {
-            lines.add(String.format(
-                    Locale.ROOT,
-                    "Fabric: the remnant on hand. The lay takes %.2f m of its length.",
-                    made.lay().length() / 1000));
+            lines.add(Tell.said("buy.remnant", length));
         } else {
-            lines.add(String.format(
-                    Locale.ROOT,
-                    "Fabric: %s, %s %s wide between the selvages. The lay itself needs %.2f m.",
-                    Amounts.toBuy(made.use().buying()),
-                    length(made.make().fabric().roll().usableWidth()),
-                    lengthUnit(),
-                    made.lay().length() / 1000));
-            lines.add("As a sum: "
-                    + ClothWords.sum(made.use().buying(), made.make().unit()));
+            lines.add(Tell.said(
+                    "buy.fabric",
+                    Part.text(Amounts.toBuy(made.use().buying())),
+                    Part.length(made.make().fabric().roll().usableWidth()),
+                    length));
+            lines.add(Tell.said(
+                    "buy.sum",
+                    Part.text(ClothWords.sum(made.use().buying(), made.make().unit()))));
         }
-        made.contrastWords()
-                .forEach(c -> lines.add("And " + Voice.of(made.make().unit()).say(c) + "."));
+        made.contrastWords().forEach(c -> lines.add(Tell.said("buy.and", c)));
         made.use()
                 .onHand()
-                .ifPresent(hand -> lines.add("On hand: "
-                        + length(hand.have()) + " " + lengthUnit() + ". It "
-                        + ClothWords.onHand(hand, made.make().unit()) + "."));
+                .ifPresent(hand -> lines.add(Tell.said(
+                        "buy.on-hand",
+                        Part.length(hand.have()),
+                        Part.text(ClothWords.onHand(hand, made.make().unit())))));
+        double metres = made.use().buying().bought() / 1000;
         made.make()
                 .fabric()
                 .roll()
                 .price()
-                .ifPresent(p ->
-                        lines.add(String.format(Locale.ROOT, "Price of the fabric: %.2f", p.perMetre() * mm / 1000)));
+                .ifPresent(p -> lines.add(Tell.said("buy.price", Part.text(Voice.fixed(p.perMetre() * metres, 2)))));
         made.sewing()
                 .thread()
-                .forEach((machine, metres) ->
-                        lines.add(String.format(Locale.ROOT, "Thread, %s: %.0f m", machine, Math.ceil(metres))));
-        return lines;
+                .forEach((machine, m) ->
+                        lines.add(Tell.said("buy.thread", machine.said(), Part.number(Math.ceil(m), 0))));
+        return lines.stream().map(this::say).toList();
     }
 
     public String lay() {
-        return String.format(
-                Locale.ROOT,
-                "Laid %s: %.2f m long, %.0f %% of the cloth used.",
-                made.lay().method().word(),
-                made.lay().length() / 1000,
-                made.lay().use() * 100);
+        return say(Tell.said(
+                "result.laid",
+                made.lay().method().said(),
+                Part.cloth(made.lay().length()),
+                Part.share(made.lay().use())));
     }
 
     public List<File> files() {
         List<File> files = new ArrayList<>();
-        session.printables().forEach(p -> files.add(new File(p.name(), p.group().word())));
-        files.add(new File(Report.NAME, "report"));
+        session.printables().forEach(p -> files.add(new File(p.name(), say(kind(p.group())))));
+        files.add(new File(Report.NAME, say("file.report")));
         return files;
     }
 
     private String length(double mm) {
-        Unit unit = made.make().unit();
-        return unit == Unit.IN
-                ? Voice.of(unit).say(Part.bare(mm))
-                : String.format(Locale.ROOT, unit == Unit.MM ? "%.0f" : "%.1f", unit.fromMm(mm));
+        return say(Part.bare(mm));
+    }
+
+    private static Said kind(FileGroup group) {
+        return switch (group) {
+            case PATTERN -> Tell.said("file.pattern");
+            case OTHER_PAPERS -> Tell.said("file.other-papers");
+            case PROJECTOR -> Tell.said("file.projector");
+            case TRACING -> Tell.said("file.tracing");
+            case LAY -> Tell.said("file.lay");
+            case PLAN -> Tell.said("file.plan");
+            case BOOKLET -> Tell.said("file.booklet");
+            case CHECKLIST -> Tell.said("file.checklist");
+            case STEPS -> Tell.said("file.steps");
+            case FIT -> Tell.said("file.fit");
+            case EXCHANGE -> Tell.said("file.exchange");
+        };
+    }
+
+    /** Where a step is done, and by which stitch. */
+    public String place(SewingPlan.Operation o) {
+        return o.stitch()
+                .map(s -> say(Tell.said(
+                        "result.place-stitch", o.place().said(), Part.text(Integer.toString(s.number())), s.said())))
+                .orElseGet(() -> say(o.place().said()));
+    }
+
+    public String look(SewingPlan.Operation o) {
+        return say(Tell.said("result.look", o.check()));
+    }
+
+    public String wearerLine() {
+        return say(Tell.said("result.for", Part.text(wearer())));
+    }
+
+    public String measuresTitle() {
+        return say(Tell.said("result.measures", Part.text(lengthUnit())));
+    }
+
+    public List<String> measuresHead() {
+        return List.of(say("result.measure"), say("result.value"), say("result.origin"), say("result.spread"));
     }
 }

@@ -23,6 +23,7 @@ import java.util.zip.ZipOutputStream;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Table;
 import stretchwright.make.Made;
@@ -106,24 +107,20 @@ public final class Server {
         c.routes.get("/make/{id}/file/{name}", this::file);
         c.routes.get("/look.css", ctx -> resource(ctx, "look.css", "text/css"));
         c.routes.get("/comfort.js", ctx -> resource(ctx, "comfort.js", "text/javascript"));
-        plain(c, 400, "This could not be read", "Go back to the form and try again.");
-        plain(c, 403, "Not from here", "This page answers this computer only, under 127.0.0.1 or localhost.");
-        plain(c, 404, "Nothing here", "The makes are kept only while the program runs, the last 20 of them.");
-        plain(c, 405, "Not like that", "Use the form.");
-        plain(c, 408, "Too slow", "The form did not come within a few seconds. Go back to it and try again.");
-        plain(c, 413, "Too large", "A form of more than 200 kB is not read.");
-        plain(c, 503, "Too many at once", "Go back to the form and try again in a few seconds.");
-        plain(
-                c,
-                500,
-                "A fault of the program",
-                "The window in which it runs says more. Your input is still in the form" + " when you go back.");
+        plain(c, 400, Tell.said("plain.400"), Tell.said("plain.400-help"));
+        plain(c, 403, Tell.said("plain.403"), Tell.said("plain.403-help"));
+        plain(c, 404, Tell.said("plain.404"), Tell.said("plain.404-help"));
+        plain(c, 405, Tell.said("plain.405"), Tell.said("plain.405-help"));
+        plain(c, 408, Tell.said("plain.408"), Tell.said("plain.408-help"));
+        plain(c, 413, Tell.said("plain.413"), Tell.said("plain.413-help"));
+        plain(c, 503, Tell.said("plain.503"), Tell.said("plain.503-help"));
+        plain(c, 500, Tell.said("plain.500"), Tell.said("plain.500-help"));
     }
 
-    private void plain(JavalinConfig c, int status, String title, String words) {
+    private void plain(JavalinConfig c, int status, Said title, Said words) {
         c.routes.error(status, ctx -> {
             StringOutput out = new StringOutput();
-            pages.render("plain.jte", Map.of("title", title, "words", words), out);
+            pages.render("plain.jte", Map.of("page", new PlainPage(title, words)), out);
             ctx.html(out.toString());
         });
     }

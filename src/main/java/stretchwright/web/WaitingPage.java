@@ -11,6 +11,10 @@ import stretchwright.ground.Voice;
 public record WaitingPage(String name, int before) {
     public String words() {
         return Voice.plain()
-                .say(before == 0 ? Tell.said("waiting.begun") : Tell.said("waiting.before", Part.count(before)));
+                .say(before == 0 ? Tell.said("waiting.now") : Tell.said("waiting.before", Part.count(before)));
+    }
+
+    public String say(String key) {
+        return Voice.plain().say(Tell.said(key));
     }
 }

@@ -27,18 +27,23 @@
         }
     }
 
+    // the sentences stand in the page, in its language
+    function told(sentence, filled) {
+        return filled.reduce((text, value, i) => text.replace("{" + i + "}", value), body.getAttribute(sentence));
+    }
+
     function tell() {
         const done = boxes.filter((b) => b.checked).length;
         bar.value = done;
         where.textContent = done === steps.length
-            ? "All " + done + " steps done"
-            : "Step " + (at + 1) + " of " + steps.length + ", " + done + " done";
+            ? told("data-all", [done])
+            : told("data-at", [at + 1, steps.length, done]);
     }
 
     function show(focus) {
         steps.forEach((s, i) => { s.hidden = i !== at; });
         back.disabled = at === 0;
-        next.textContent = at === steps.length - 1 ? "Done" : "Next";
+        next.textContent = body.getAttribute(at === steps.length - 1 ? "data-last" : "data-next");
         tell();
         keep();
         window.scrollTo(0, 0);

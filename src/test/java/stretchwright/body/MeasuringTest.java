@@ -140,7 +140,7 @@ class MeasuringTest {
     @Test
     void earlierFindingsOfOthersDoNotCount() {
         Findings findings = new Findings("test");
-        findings.add("fabric", SampleSaid.said("is missing."), SampleSaid.said(""));
+        findings.add("fabric", SampleSaid.of("is missing."), SampleSaid.of(""));
         assertThat(Measuring.body(Figure.MAN, OptionalDouble.empty(), Map.of(Measure.STATURE, 1776.0), findings))
                 .isPresent();
         assertThat(findings.all()).hasSize(1);

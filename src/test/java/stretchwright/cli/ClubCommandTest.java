@@ -122,7 +122,7 @@ class ClubCommandTest {
                 .singleElement()
                 .asString()
                 .isEqualTo(wide + ": fabric.usable width: is 150 cm, but 147 cm in " + a
-                        + "; one roll is one cloth. Give both the same fabric, or lay them in two runs.");
+                        + ". One roll is one cloth. Give both the same fabric, or lay them in two runs.");
         Path broken = Files.writeString(folder.resolve("d.yaml"), OPEN.replace("unit: cm", "unit: parsec"));
         Ran two = club(broken, "nowhere.yaml", broken, "--table", "abc");
         assertThat(two.err().lines()).hasSize(3);

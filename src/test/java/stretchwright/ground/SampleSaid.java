@@ -4,7 +4,7 @@ package stretchwright.ground;
 public final class SampleSaid {
     private SampleSaid() {}
 
-    public static Said said(String words) {
-        return words.isEmpty() ? Said.NOTHING : Said.of("sample", "said", Part.text(words));
+    public static Said of(String words) {
+        return words.isEmpty() ? Said.NOTHING : Said.of("sample", "words", Part.text(words));
     }
 }

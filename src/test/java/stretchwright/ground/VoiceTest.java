@@ -44,7 +44,7 @@ class VoiceTest {
     @Test
     void aClauseIsTheFirstSentenceWithoutItsFullStop() {
         Said first = Said.of("ground", "finding.row", Part.text("7."));
-        Said stopped = SampleSaid.said("It goes on, but only just.");
+        Said stopped = SampleSaid.of("It goes on, but only just.");
         assertThat(MM.say(new Part.Clause(stopped.and(first)))).isEqualTo("It goes on, but only just");
         assertThat(MM.say(new Part.Clause(first))).isEqualTo("line 7.:");
     }

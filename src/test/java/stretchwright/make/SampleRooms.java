@@ -1,7 +1,7 @@
 package stretchwright.make;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
-import static stretchwright.ground.SampleSaid.said;
+import static stretchwright.ground.InWords.said;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -58,8 +58,8 @@ public final class SampleRooms implements Stages {
         if (given.getOrDefault(Measure.WAIST_GIRTH, 0.0) > 2000) {
             findings.add(
                     "wearer.measurements.waist girth",
-                    SampleSaid.said("is at odds with the hip girth."),
-                    SampleSaid.said("Measure again."));
+                    SampleSaid.of("is at odds with the hip girth."),
+                    SampleSaid.of("Measure again."));
             return Optional.empty();
         }
         return Optional.of(new Body(measured.figure(), measured.age(), values));

@@ -193,7 +193,7 @@ class SessionTest {
         public Optional<Pattern> draft(Body body, MakeFile make, Findings findings) {
             count("draft");
             if (wrong) {
-                findings.add("style", SampleSaid.said("is wrong."), SampleSaid.said(""));
+                findings.add("style", SampleSaid.of("is wrong."), SampleSaid.of(""));
                 return Optional.empty();
             }
             return real.draft(body, make, findings);

@@ -39,16 +39,25 @@ final class Source {
         }
     }
 
-    /** All of the room, its inner rooms too. */
+    /** All of the room, and its inner rooms that have no sentences of their own. */
     static List<Source> of(String room) {
-        try (Stream<Path> files = Files.walk(Path.of("src/main/java/stretchwright", room))) {
-            return files.filter(f -> f.toString().endsWith(".java"))
+        Path top = Path.of("src/main/java/stretchwright", room);
+        try (Stream<Path> files = Files.walk(top)) {
+            return files.filter(f -> f.toString().endsWith(".java")
+                            && !speaksForItself(top, java.util.Objects.requireNonNull(f.getParent())))
                     .sorted()
                     .map(Source::read)
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static boolean speaksForItself(Path top, Path folder) {
+        Path words = Path.of("src/main/resources")
+                .resolve(Path.of("src/main/java").relativize(folder))
+                .resolve("words.properties");
+        return !folder.equals(top) && Files.exists(words);
     }
 
     private static Source read(Path file) {

@@ -3,14 +3,15 @@ package stretchwright.print.cards;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Side;
 import stretchwright.body.Value;
 import stretchwright.ground.Document;
+import stretchwright.ground.Part;
 import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Ink;
 import stretchwright.print.kit.Phrases;
 import stretchwright.print.kit.SvgCanvas;
@@ -188,8 +189,7 @@ public final class BodySvg {
     }
 
     private String shown(Value value) {
-        String format = unit == Unit.MM ? "%.0f" : unit == Unit.CM ? "%.1f" : "%.2f";
-        String number = String.format(Locale.ROOT, format, unit.fromMm(value.mm()));
+        String number = Voice.of(unit).say(Part.bare(value.mm()));
         return value.origin() == Value.Origin.GIVEN ? number : "~" + number;
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import stretchwright.ground.Document;
-import stretchwright.ground.Unit;
 import stretchwright.lay.ClothWidths;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Column;
@@ -81,17 +80,12 @@ final class ShopCard {
         List<String> oneWay = new ArrayList<>(List.of(Phrases.of("shop.one-way")));
         List<String> turned = new ArrayList<>(List.of(Phrases.of("shop.turned")));
         for (ClothWidths.Row r : widths) {
-            heads.add(width(r.width(), lengths.unit()) + (r.own() ? "" : " *"));
+            heads.add(Amounts.length(r.width(), lengths.unit()) + (r.own() ? "" : " *"));
             oneWay.add(r.oneWay().map(Amounts::bought).orElse(Phrases.of("shop.too-narrow")));
             turned.add(r.turned().map(Amounts::bought).orElse(Phrases.of("shop.too-narrow")));
         }
         card.table(x, top, columns, 6.5, List.of(heads, oneWay, turned), 3.8);
         card.words(x, top - 3 * 6.5, width, Phrases.of("shop.as-laid"));
-    }
-
-    /** A tenth of an inch is enough for a width. */
-    private static String width(double mm, Unit unit) {
-        return unit == Unit.IN ? Amounts.number(unit.fromMm(mm), 1) + " in" : Amounts.length(mm, unit);
     }
 
     private static List<List<String>> rows(ShopNeeds needs) {

@@ -21,11 +21,14 @@ import stretchwright.print.kit.Phrases;
 
 /** The cloth in sentences: the sum to buy, the cloth at hand, each step of cutting, what is left; in the maker's unit. */
 public final class ClothWords {
+    /** The finest line of an inch tape. */
+    private static final double SIXTEENTH = 1.0 / 16;
+
     private ClothWords() {}
 
     /** "lay 119.7 cm + shrinkage 2.4 cm + straightening 2 x 5 cm = 132.1 cm, sold as 1.35 m"; its terms add up as shown. */
     public static String sum(Buying b, Unit unit) {
-        double digit = unit == Unit.MM ? 1 : unit == Unit.CM ? 1 : unit.toMm(0.01);
+        double digit = unit == Unit.IN ? unit.toMm(SIXTEENTH) : 1;
         long length = Math.round(b.length() / digit);
         long cuts = Math.round(b.straightening() / Shop.STRAIGHTENING);
         long ends = Math.round(Shop.STRAIGHTENING / digit) * cuts;

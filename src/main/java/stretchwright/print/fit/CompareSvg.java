@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import stretchwright.ground.Box;
 import stretchwright.ground.Document;
+import stretchwright.ground.Part;
 import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -165,7 +167,7 @@ public final class CompareSvg {
     }
 
     private String amount(double mm) {
-        String own = unit == Unit.MM ? "" : String.format(Locale.ROOT, " (%+.1f %s)", unit.fromMm(mm), unit.symbol());
+        String own = unit == Unit.MM ? "" : " (" + Voice.of(unit).say(Part.signed(mm)) + ")";
         return Math.abs(mm) < 0.05 ? Phrases.of("compare.same") : String.format(Locale.ROOT, "%+.1f mm", mm) + own;
     }
 }

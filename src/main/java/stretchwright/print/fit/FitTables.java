@@ -233,8 +233,6 @@ public final class FitTables {
     }
 
     private static String mm(double mm, Unit unit) {
-        return unit == Unit.IN
-                ? Voice.of(unit).say(Part.bare(mm))
-                : Amounts.number(unit.fromMm(mm), unit == Unit.MM ? 0 : 1);
+        return Amounts.bare(mm, unit);
     }
 }

@@ -1,12 +1,17 @@
 package stretchwright.print.kit;
 
 import stretchwright.ground.Decimals;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.lay.Buying;
 import stretchwright.lay.Shop;
 
-/** Numbers as people read them, the same in every country. */
+/** Numbers as people read them on paper; how a length is worded, {@link Voice} knows. */
 public final class Amounts {
+    private static final int EIGHTHS = 8;
+
     private Amounts() {}
 
     /** Up to so many decimals, without idle zeros. */
@@ -14,33 +19,32 @@ public final class Amounts {
         return Decimals.upTo(value, decimals);
     }
 
-    /** "1 garment", "3 garments". */
-    public static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
-    }
-
     public static String mm(double mm) {
-        return number(mm, 1) + " mm";
+        return Voice.plain().say(Part.sewn(mm));
     }
 
     /** Without decimals, where a tenth would tell nothing. */
     public static String wholeMm(double mm) {
-        return number(mm, 0) + " mm";
+        return Voice.plain().say(Part.millimetres(mm, 0));
     }
 
     /** A share as percent: 0.107 is "10.7 %". */
     public static String percent(double share) {
-        return number(share * 100, 1) + " %";
+        return Voice.plain().say(Said.of("ground", "share", Part.number(100 * share, 1)));
     }
 
-    /** In the maker's own unit; yards and metres with two decimals, inches too. */
+    /** In the maker's own unit, without idle zeros; inches as a tape reads them. */
     public static String length(double mm, Unit unit) {
-        return bare(mm, unit) + " " + unit.symbol();
+        return Voice.of(unit).say(own(mm, unit));
     }
 
     /** The same without the unit, where one word says it for all. */
     public static String bare(double mm, Unit unit) {
-        return number(unit.fromMm(mm), unit == Unit.MM ? 0 : unit == Unit.CM ? 1 : 2);
+        return Voice.of(unit).bare(own(mm, unit));
+    }
+
+    private static Part.Length own(double mm, Unit unit) {
+        return new Part.Length(mm, Part.Told.WRITTEN, unit == Unit.MM ? 0 : 1, false);
     }
 
     /** As a shop cuts it, each rounded up from what is needed, the maker's own first: "1.35 m or 1 1/2 yd". */
@@ -61,28 +65,11 @@ public final class Amounts {
 
     /** In yards, rounded up to the next eighth. */
     static String yards(double mm) {
-        return fraction((long) Shop.eighths(mm), 8) + " yd";
-    }
-
-    /** In inches as a ruler has them, to the nearest sixteenth: 7 mm is "1/4 in" (by 0.65 mm). */
-    public static String ruler(double mm) {
-        return fraction(Math.round(mm / 25.4 * 16), 16) + " in";
+        return Voice.parts((long) Shop.eighths(mm), EIGHTHS) + " " + Unit.YD.symbol();
     }
 
     /** To be sewn or cut by: in mm, for makers in inches with what an inch ruler shows behind it. */
     public static String sewn(double mm, Unit unit) {
-        return unit == Unit.IN ? mm(mm) + " (" + ruler(mm) + ")" : mm(mm);
-    }
-
-    /** So many parts of a whole, shortened: 111 of 8 are "13 7/8". Parts of a power of two. */
-    public static String fraction(long count, int parts) {
-        long whole = count / parts;
-        long rest = count % parts;
-        if (rest == 0) {
-            return Long.toString(whole);
-        }
-        long common = Long.lowestOneBit(rest);
-        String part = rest / common + "/" + parts / common;
-        return whole == 0 ? part : whole + " " + part;
+        return Voice.of(unit).say(Part.sewn(mm));
     }
 }

@@ -22,6 +22,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocume
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import stretchwright.ground.Document;
+import stretchwright.ground.Voice;
 
 /**
  * A PDF being made: PDF 1.6, one embedded typeface, printed without scaling, the same bytes for the same pages (fixed
@@ -43,7 +44,7 @@ public final class PdfFile implements AutoCloseable {
         preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
         preferences.setDisplayDocTitle(true);
         document.getDocumentCatalog().setViewerPreferences(preferences);
-        document.getDocumentCatalog().setLanguage("en");
+        document.getDocumentCatalog().setLanguage(Voice.tag());
         try {
             face = PDType0Font.load(document, Letters.typeface(), true);
         } catch (IOException e) {

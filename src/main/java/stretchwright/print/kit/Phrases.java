@@ -1,22 +1,13 @@
 package stretchwright.print.kit;
 
-import java.util.Locale;
-import stretchwright.ground.Wording;
+import stretchwright.ground.Voice;
 
-/**
- * What this room writes on paper, by key: the sentences stand in words.properties.
- *
- * <p>English is the only language so far. A further one is a file words_xx.properties beside it (xx: its code), with every
- * key, and the choice of it is made here; where each maker is to choose, a field of {@link Job} comes in beside the key.
- * It is told to readers too: PdfFile and Checklist say "en", and checklist.js has four words of its own.
- */
+/** What this room writes on paper, by key, in the program's language: the sentences stand in words.properties. */
 public final class Phrases {
-    private static final Wording ENGLISH = new Wording("stretchwright.print.words", Locale.ROOT);
-
     private Phrases() {}
 
     /** @param filled in for {0}, {1}, ...: text, numbers as {@link Amounts} writes them */
     public static String of(String key, String... filled) {
-        return ENGLISH.of(key, filled);
+        return Voice.sentences("print").of(key, filled);
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Phrases;
 
@@ -50,7 +51,7 @@ public record TraceGrid(double square, double step, Unit unit) {
         if (unit != Unit.IN) {
             return Amounts.number(mm, 0) + " mm";
         }
-        return Amounts.fraction(Math.round(Math.abs(mm) / step), PARTS) + " in";
+        return Voice.parts(Math.round(Math.abs(mm) / step), PARTS) + " in";
     }
 
     /** The same in whole squares and the rest: "17 sq + 12 mm". */

@@ -2,6 +2,7 @@ package stretchwright.print.steps;
 
 import java.util.List;
 import java.util.stream.Stream;
+import stretchwright.ground.Voice;
 import stretchwright.print.kit.Job;
 import stretchwright.print.kit.Phrases;
 import stretchwright.print.kit.SvgCanvas;
@@ -66,11 +67,21 @@ public record ChecklistPage(
     }
 
     public String language() {
-        return "en";
+        return Voice.tag();
     }
 
     public String count() {
         return Phrases.of("checklist.count", String.valueOf(steps.size()));
+    }
+
+    /** With gaps that the script fills. */
+    public String at() {
+        return Phrases.of("checklist.at", "{0}", "{1}", "{2}");
+    }
+
+    /** With a gap that the script fills. */
+    public String allDone() {
+        return Phrases.of("checklist.all-done", "{0}");
     }
 
     public String progress() {

@@ -1,7 +1,7 @@
 package stretchwright.print.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static stretchwright.ground.SampleSaid.said;
+import static stretchwright.ground.InWords.said;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package stretchwright.print.kit;
 
-import static stretchwright.ground.SampleSaid.said;
+import static stretchwright.ground.InWords.said;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
