@@ -9,6 +9,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.DecimalNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -41,10 +42,7 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
     static ObjectNode definition() {
         ObjectNode out =
                 Schemas.either(Schemas.type("number"), Schemas.matching("[0-9\\u00bc-\\u00be\\u2150-\\u215e]"));
-        return out.put(
-                "description",
-                "A length: a bare number in the unit of the file, or a text with its own unit (mm, cm, m, in, yd; fractions"
-                        + " allowed).");
+        return out.put("description", Voice.plain().say(Tell.said("schema.length")));
     }
 
     @Override

@@ -6,6 +6,7 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
+import stretchwright.ground.Voice;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.DecimalNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -18,7 +19,7 @@ record ShareKind(Range range) implements Kind<Double> {
         ObjectNode out = Schemas.either(
                 Schemas.matching("^\\s*[0-9.,]+([eE][+-]?[0-9]+)?\\s*%\\s*$"),
                 Schemas.node().put("const", 0));
-        return out.put("description", "A share with its sign, such as \"60 %\".");
+        return out.put("description", Voice.plain().say(Tell.said("schema.share")));
     }
 
     @Override

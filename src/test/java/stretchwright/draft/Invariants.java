@@ -236,7 +236,7 @@ final class Invariants {
             List<Notch> pair =
                     leg.notches().stream().filter(n -> n.name().equals(name)).toList();
             if (pair.isEmpty()
-                    && (name.equals("boot top")
+                    && (name == NotchName.BOOT_TOP
                             || pattern.level(Level.Name.KNEE).isEmpty())) {
                 continue;
             }

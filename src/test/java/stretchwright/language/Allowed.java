@@ -14,6 +14,8 @@ import stretchwright.body.Measure;
 import stretchwright.intake.Key;
 import stretchwright.intake.Table;
 import stretchwright.intake.WearingSymptom;
+import stretchwright.pattern.Machine;
+import stretchwright.sewing.StepKind;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -47,6 +49,8 @@ final class Allowed {
             out.addAll(Arrays.asList(key.path().split("\\.")));
         }
         out.addAll(WearingSymptom.names());
+        Arrays.stream(StepKind.values()).map(StepKind::word).forEach(out::add);
+        Arrays.stream(Machine.values()).map(Machine::word).forEach(out::add);
         Arrays.stream(Measure.values()).map(Measure::term).forEach(out::add);
         try (Stream<Path> reports = Files.walk(doors)) {
             for (Path report : reports.filter(p -> p.endsWith("report.json")).toList()) {

@@ -5,7 +5,7 @@ import java.util.Set;
 /** What reports hold for programs, in the words of the make file: the same in every language. */
 final class Contract {
     /** Keys whose values are names, terms or words of the contract. */
-    static final Set<String> KEYS = Set.of(
+    private static final Set<String> KEYS = Set.of(
             // what the maker wrote
             "name",
             "wearer",
@@ -53,8 +53,6 @@ final class Contract {
             "cut",
             "mark",
             "at",
-            "before",
-            "after",
             "from",
             "to",
             "onlyInA",
@@ -84,7 +82,6 @@ final class Contract {
             "position",
             "measure",
             "place",
-            "thread",
             "outcome",
             "who",
             "case",
@@ -92,5 +89,13 @@ final class Contract {
             "version",
             "dimension");
 
+    /** Names that are told after all: what goes into a rule. */
+    private static final Set<String> TOLD = Set.of("inputs.name");
+
     private Contract() {}
+
+    /** Whether a value is for programs. */
+    static boolean holds(String inside, String key) {
+        return KEYS.contains(key) && !TOLD.contains(inside + "." + key);
+    }
 }

@@ -5,9 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
@@ -96,26 +93,17 @@ final class Shown {
     /** The values of a report that are told to people; the others are names and words for programs. */
     private static List<String> sentences(JsonNode root) {
         List<String> out = new ArrayList<>();
-        walk("", root, (key, text) -> {
-            if (!Contract.KEYS.contains(key)) {
-                out.add(text);
-            }
-        });
+        walk("", "", root, out);
         return out;
     }
 
-    private static void walk(String key, JsonNode node, BiConsumer<String, String> told) {
-        if (node.isString()) {
-            told.accept(key, node.asString());
-        }
-        node.forEach(child -> {
-            if (node.isArray()) {
-                walk(key, child, told);
-            }
-        });
-        for (Map.Entry<String, JsonNode> entry :
-                node.isObject() ? node.properties() : Set.<Map.Entry<String, JsonNode>>of()) {
-            walk(entry.getKey(), entry.getValue(), told);
+    private static void walk(String inside, String key, JsonNode node, List<String> out) {
+        if (node.isString() && !Contract.holds(inside, key)) {
+            out.add(node.asString());
+        } else if (node.isArray()) {
+            node.forEach(child -> walk(inside, key, child, out));
+        } else if (node.isObject()) {
+            node.properties().forEach(entry -> walk(key, entry.getKey(), entry.getValue(), out));
         }
     }
 }

@@ -46,9 +46,9 @@ class LayingTest {
         assertThat(lay.placements())
                 .extracting(Lay.Placement::piece, Lay.Placement::copy, Lay.Placement::layers)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("leg", 1, 2),
-                        org.assertj.core.groups.Tuple.tuple("waistband", 1, 2),
-                        org.assertj.core.groups.Tuple.tuple("cuff", 1, 2));
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("leg"), 1, 2),
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("waistband"), 1, 2),
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("cuff"), 1, 2));
         assertThat(lay.placements().get(1).x()).isZero();
         assertThat(lay.placements()).noneMatch(Lay.Placement::unfolded);
     }
@@ -60,11 +60,11 @@ class LayingTest {
         assertThat(lay.placements())
                 .extracting(Lay.Placement::piece, Lay.Placement::mirrored, Lay.Placement::unfolded)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("leg", false, false),
-                        org.assertj.core.groups.Tuple.tuple("leg", true, false),
-                        org.assertj.core.groups.Tuple.tuple("waistband", false, true),
-                        org.assertj.core.groups.Tuple.tuple("cuff", false, false),
-                        org.assertj.core.groups.Tuple.tuple("cuff", false, false));
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("leg"), false, false),
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("leg"), true, false),
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("waistband"), false, true),
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("cuff"), false, false),
+                        org.assertj.core.groups.Tuple.tuple(Names.piece("cuff"), false, false));
         assertThat(lay.placements()).allMatch(p -> p.layers() == 1);
     }
 

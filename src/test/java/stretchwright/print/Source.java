@@ -17,6 +17,7 @@ final class Source {
     private static final Pattern CALL = Pattern.compile("(?:new\\s+)?[\\w.:]+\\s*$");
 
     private final String text;
+    private final boolean rows;
     private final List<Literal> literals = new ArrayList<>();
     private final Deque<String> calls = new ArrayDeque<>();
 
@@ -32,6 +33,11 @@ final class Source {
     }
 
     Source(String withComments) {
+        this(withComments, false);
+    }
+
+    private Source(String withComments, boolean rows) {
+        this.rows = rows;
         text = withoutComments(withComments);
         int at = 0;
         while (at < text.length()) {
@@ -62,10 +68,15 @@ final class Source {
 
     private static Source read(Path file) {
         try {
-            return new Source(Files.readString(file));
+            return new Source(Files.readString(file), file.toString().matches(".*(Keys?|Measures|WearingSymptom)\\.java"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Whether it holds rows of the table of keys: names, synonyms and examples, which are the make file's own language. */
+    boolean holdsRows() {
+        return rows;
     }
 
     List<Literal> literals() {

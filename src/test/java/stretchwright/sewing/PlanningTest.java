@@ -294,7 +294,7 @@ class PlanningTest {
     @Test
     void aSeamWithoutItsPieceIsAFinding() {
         Pattern pair = SampleSewing.withCuff();
-        Pattern bandless = SampleSewing.without(pair, "waistband", pair.seams());
+        Pattern bandless = SampleSewing.without(pair, PieceKind.WAISTBAND, pair.seams());
         BadInput bad = catchThrowableOfType(BadInput.class, () -> plan(bandless, OVERLOCK_AND_COVER));
         assertThat(bad.findings()).extracting(f -> f.key()).contains("seams.waistband join", "seams.waistband ends");
     }

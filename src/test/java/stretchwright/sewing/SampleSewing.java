@@ -42,19 +42,19 @@ final class SampleSewing {
                 0,
                 20,
                 2));
-        return without(pair, "cuff", seams);
+        return without(pair, PieceKind.CUFF, seams);
     }
 
     static Pattern withoutWaistband() {
         Pattern pair = withCuff();
         List<Seam> seams = new ArrayList<>(pair.seams());
         seams.removeIf(s -> s.role() == Seam.Role.WAISTBAND_ENDS || s.role() == Seam.Role.WAISTBAND_JOIN);
-        return without(pair, "waistband", seams);
+        return without(pair, PieceKind.WAISTBAND, seams);
     }
 
-    static Pattern without(Pattern pair, String piece, List<Seam> seams) {
+    static Pattern without(Pattern pair, PieceKind piece, List<Seam> seams) {
         return new Pattern(
-                pair.pieces().stream().filter(p -> !p.name().equals(piece)).toList(),
+                pair.pieces().stream().filter(p -> !p.name().is(piece)).toList(),
                 seams,
                 pair.levels(),
                 pair.reductions());

@@ -25,6 +25,9 @@ class StripLayTest {
     private static final Path SHARED =
             Path.of(System.getProperty("stretchwright.shared", "../shared")).resolve("data/layout");
 
+    /** All items together; the benchmarks have up to 600, the real outlines from 3700. */
+    private static final int MANY_CORNERS = 1000;
+
     private static StripResult lay(StripInstance instance, int rounds, int threads) {
         return StripLay.lay(
                         instance,
@@ -92,32 +95,55 @@ class StripLayTest {
     /** best-known.md, table D: one pass of bottom-left on a raster; the work here is a few passes of each. */
     @Test
     @Tag("slow")
-    void allInstancesAreLaidWithoutOverlap() throws IOException {
+    void instancesOfFewCornersAreLaidWithoutOverlap() throws IOException {
+        List<StripInstance> few =
+                instances().stream().filter(i -> corners(i) < MANY_CORNERS).toList();
+        assertThat(few).hasSizeGreaterThanOrEqualTo(21);
+        few.forEach(StripLayTest::laidWithoutOverlap);
+    }
+
+    /** The real outlines of many corners: about a minute each. */
+    @Test
+    @Tag("long")
+    void instancesOfManyCornersAreLaidWithoutOverlap() throws IOException {
+        List<StripInstance> many =
+                instances().stream().filter(i -> corners(i) >= MANY_CORNERS).toList();
+        assertThat(many).hasSizeGreaterThanOrEqualTo(4);
+        many.forEach(StripLayTest::laidWithoutOverlap);
+    }
+
+    private static List<StripInstance> instances() throws IOException {
         assumeTrue(Files.isDirectory(SHARED), "skipped: there is no ../shared with the instances");
-        List<String> names;
-        try (Stream<Path> files = Files.list(SHARED)) {
-            names = files.map(f -> f.getFileName().toString())
-                    .filter(f -> f.endsWith(".json"))
-                    .map(f -> f.replace(".json", ""))
-                    .sorted()
-                    .toList();
+        List<Path> files;
+        try (Stream<Path> all = Files.list(SHARED)) {
+            files = all.filter(f -> f.toString().endsWith(".json")).sorted().toList();
         }
-        assertThat(names).hasSizeGreaterThanOrEqualTo(21);
-        for (String name : names) {
-            StripInstance instance = read(name);
-            long start = System.nanoTime();
-            StripResult result = lay(instance, 24, 2);
-            System.out.printf(
-                    Locale.ROOT,
-                    "%s: length %.4f, density %.2f %%, first %.4f, rounds %s, %.2f s%n",
-                    name,
-                    result.length(),
-                    100 * result.density(),
-                    result.history().get(0).length(),
-                    result.spent(),
-                    (System.nanoTime() - start) / 1e9);
-            mustHold(instance, result);
+        List<StripInstance> instances = new ArrayList<>();
+        for (Path file : files) {
+            instances.add(Instances.read(file));
         }
+        return instances;
+    }
+
+    private static int corners(StripInstance instance) {
+        return instance.items().stream()
+                .mapToInt(i -> i.demand() * i.polygon().points().size())
+                .sum();
+    }
+
+    private static void laidWithoutOverlap(StripInstance instance) {
+        long start = System.nanoTime();
+        StripResult result = lay(instance, 24, 2);
+        System.out.printf(
+                Locale.ROOT,
+                "%s: length %.4f, density %.2f %%, first %.4f, rounds %s, %.2f s%n",
+                instance.name(),
+                result.length(),
+                100 * result.density(),
+                result.history().get(0).length(),
+                result.spent(),
+                (System.nanoTime() - start) / 1e9);
+        mustHold(instance, result);
     }
 
     /** Second opinion: JTS 1.20 on the placements as they are written out, in the instance's own units. */
