@@ -10,7 +10,9 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
@@ -117,11 +119,14 @@ public record MeasureGuide(
                 Double.parseDouble(parts.getOrDefault("alone mm", "")));
     }
 
+    /** In the program's language ("guide_de.txt") where there is such a file. */
     private static String lines(String resource) {
-        try (InputStream in = MeasureGuide.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its " + resource);
-            }
+        String own = resource.replace(".txt", "_" + Voice.tag() + ".txt");
+        try (InputStream in = Stream.of(own, resource)
+                .map(MeasureGuide.class::getResourceAsStream)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("the program lacks its " + resource))) {
             return String.join(
                             "\n",
                             new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))

@@ -7,6 +7,8 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Style;
 
 /** The seams of the top: darts, band or casing, key pocket. */
@@ -20,7 +22,7 @@ final class BandJoins {
                 seams.add(Joins.seam(
                         style,
                         Seam.Role.DART,
-                        leg.name().leg().of("back dart"),
+                        SeamName.of(SeamKind.BACK_DART, leg.name().leg()),
                         leg.cut(),
                         Joins.side(leg, EdgeName.DART_BACK_LEG),
                         Joins.side(leg, EdgeName.DART_FRONT_LEG)));
@@ -34,17 +36,19 @@ final class BandJoins {
                 LegSet.around(legs, EdgeName.WAIST_EDGE));
         if (bands.isEmpty()) {
             double turn = legs.get(0).allowance(EdgeName.WAIST_EDGE);
-            seams.add(new Seam(Seam.Role.CASING, "casing", List.of(top), 0, turn, 1));
+            seams.add(new Seam(Seam.Role.CASING, SeamName.of(SeamKind.CASING), List.of(top), 0, turn, 1));
         }
         for (Piece band : bands) {
             Seam.Side end = Joins.side(band, EdgeName.CENTRE_BACK_END);
-            seams.add(Joins.seam(style, Seam.Role.WAISTBAND_ENDS, band.name() + " ends", 1, end, end));
+            SeamKind ends =
+                    band.name().is(PieceKind.WAISTBAND) ? SeamKind.WAISTBAND_ENDS : SeamKind.WAISTBAND_FACING_ENDS;
+            seams.add(Joins.seam(style, Seam.Role.WAISTBAND_ENDS, SeamName.of(ends), 1, end, end));
         }
         if (bands.size() == 2) {
             seams.add(Joins.seam(
                     style,
                     Seam.Role.WAISTBAND_TOP,
-                    "waistband top",
+                    SeamName.of(SeamKind.WAISTBAND_TOP),
                     1,
                     round(bands.get(0), EdgeName.UPPER_EDGE),
                     round(bands.get(1), EdgeName.UPPER_EDGE)));
@@ -53,7 +57,7 @@ final class BandJoins {
             seams.add(Joins.seam(
                     style,
                     Seam.Role.WAISTBAND_JOIN,
-                    "waistband join",
+                    SeamName.of(SeamKind.WAISTBAND_JOIN),
                     1,
                     top,
                     round(bands.get(0), EdgeName.LOWER_EDGE)));
@@ -63,14 +67,14 @@ final class BandJoins {
     }
 
     private static void keyPocket(Piece pocket, List<Seam> seams) {
-        seams.add(alone(Seam.Role.KEY_POCKET_HEM, "key pocket hem", pocket, EdgeName.UPPER_EDGE));
-        seams.add(alone(Seam.Role.KEY_POCKET, "key pocket left side", pocket, EdgeName.LEFT_SIDE));
-        seams.add(alone(Seam.Role.KEY_POCKET, "key pocket right side", pocket, EdgeName.RIGHT_SIDE));
+        seams.add(alone(Seam.Role.KEY_POCKET_HEM, SeamKind.KEY_POCKET_HEM, pocket, EdgeName.UPPER_EDGE));
+        seams.add(alone(Seam.Role.KEY_POCKET, SeamKind.KEY_POCKET_LEFT_SIDE, pocket, EdgeName.LEFT_SIDE));
+        seams.add(alone(Seam.Role.KEY_POCKET, SeamKind.KEY_POCKET_RIGHT_SIDE, pocket, EdgeName.RIGHT_SIDE));
     }
 
-    private static Seam alone(Seam.Role role, String name, Piece piece, EdgeName edge) {
+    private static Seam alone(Seam.Role role, SeamKind kind, Piece piece, EdgeName edge) {
         Edge on = piece.edge(edge);
-        return new Seam(role, name, List.of(Joins.side(piece, edge)), 0, on.allowance(), 1);
+        return new Seam(role, SeamName.of(kind), List.of(Joins.side(piece, edge)), 0, on.allowance(), 1);
     }
 
     /** Both halves of a half piece. */

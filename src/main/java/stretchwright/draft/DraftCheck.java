@@ -106,7 +106,7 @@ public final class DraftCheck {
         for (Seam seam : pattern.seams()) {
             if (seam.sides().size() == 2) {
                 double ease = seam.sides().get(1).length() - seam.sides().get(0).length();
-                Said name = Tell.said("about.seam", Part.text(seam.name()));
+                Said name = Tell.said("about.seam", seam.name().said());
                 say(Math.abs(ease - seam.ease()) <= CLOSE, name, Tell.said("check.sides", name, mm(ease)));
                 boolean eased =
                         seam.role() == Seam.Role.WAISTBAND_JOIN || style.parts().kneeShaping();

@@ -22,6 +22,8 @@ import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Style;
 
 /**
@@ -226,18 +228,27 @@ final class GussetCut {
     /** The four seams: each leg's front and back cut on the kite's edge of that side. */
     static List<Seam> seams(LegSet left, LegSet right, Piece gusset, Style style) {
         List<Seam> out = new ArrayList<>();
-        out.add(seam(left, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.LEFT_FRONT_EDGE, "gusset left front", style));
-        out.add(seam(left, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.LEFT_BACK_EDGE, "gusset left back", style));
         out.add(seam(
-                right, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.RIGHT_FRONT_EDGE, "gusset right front", style));
-        out.add(seam(right, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.RIGHT_BACK_EDGE, "gusset right back", style));
+                left, EdgeName.FRONT_GUSSET_EDGE, gusset, EdgeName.LEFT_FRONT_EDGE, SeamKind.GUSSET_LEFT_FRONT, style));
+        out.add(seam(
+                left, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.LEFT_BACK_EDGE, SeamKind.GUSSET_LEFT_BACK, style));
+        out.add(seam(
+                right,
+                EdgeName.FRONT_GUSSET_EDGE,
+                gusset,
+                EdgeName.RIGHT_FRONT_EDGE,
+                SeamKind.GUSSET_RIGHT_FRONT,
+                style));
+        out.add(seam(
+                right, EdgeName.BACK_GUSSET_EDGE, gusset, EdgeName.RIGHT_BACK_EDGE, SeamKind.GUSSET_RIGHT_BACK, style));
         return out;
     }
 
-    private static Seam seam(LegSet leg, EdgeName cut, Piece gusset, EdgeName edge, String name, Style style) {
+    private static Seam seam(LegSet leg, EdgeName cut, Piece gusset, EdgeName edge, SeamKind kind, Style style) {
         Seam.Side one = leg.side(cut);
         Seam.Side other = new Seam.Side(GUSSET, edge, gusset.edge(edge).length());
         double ease = other.length() - one.length();
-        return new Seam(Seam.Role.GUSSET, name, List.of(one, other), ease, style.allowance(Seam.Role.GUSSET), 1);
+        return new Seam(
+                Seam.Role.GUSSET, SeamName.of(kind), List.of(one, other), ease, style.allowance(Seam.Role.GUSSET), 1);
     }
 }

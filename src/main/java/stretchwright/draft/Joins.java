@@ -6,6 +6,8 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.WhichLeg;
 
@@ -21,14 +23,14 @@ final class Joins {
         List<Seam> seams = new ArrayList<>();
         for (Seam.Role rise : List.of(Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE)) {
             EdgeName edge = rise == Seam.Role.FRONT_RISE ? EdgeName.FRONT_CROTCH : EdgeName.BACK_CROTCH;
-            String name = rise == Seam.Role.FRONT_RISE ? "front rise" : "back rise";
-            seams.add(seam(style, rise, name, 1, left.side(edge), right.side(edge)));
+            SeamKind name = rise == Seam.Role.FRONT_RISE ? SeamKind.FRONT_RISE : SeamKind.BACK_RISE;
+            seams.add(seam(style, rise, SeamName.of(name), 1, left.side(edge), right.side(edge)));
         }
         for (LegSet leg : legs) {
             seams.add(seam(
                     style,
                     Seam.Role.INSEAM,
-                    leg.which().of("inseam"),
+                    SeamName.of(SeamKind.INSEAM, leg.which()),
                     leg.cut(),
                     leg.side(EdgeName.FRONT_INSEAM),
                     leg.side(EdgeName.BACK_INSEAM)));
@@ -43,7 +45,7 @@ final class Joins {
             for (LegSet leg : legs) {
                 seams.add(new Seam(
                         Seam.Role.HEM,
-                        leg.which().of("hem"),
+                        SeamName.of(SeamKind.HEM, leg.which()),
                         List.of(leg.side(EdgeName.HEM)),
                         0,
                         leg.allowance(EdgeName.HEM),
@@ -56,7 +58,7 @@ final class Joins {
             seams.add(seam(
                     style,
                     Seam.Role.CUFF_ENDS,
-                    cuff.name().leg().of("cuff ends"),
+                    SeamName.of(SeamKind.CUFF_ENDS, cuff.name().leg()),
                     cuff.cut(),
                     side(cuff, EdgeName.LEFT_END),
                     side(cuff, EdgeName.RIGHT_END)));
@@ -66,7 +68,7 @@ final class Joins {
             seams.add(seam(
                     style,
                     Seam.Role.CUFF_JOIN,
-                    leg.which().of("cuff join"),
+                    SeamName.of(SeamKind.CUFF_JOIN, leg.which()),
                     leg.cut(),
                     leg.side(EdgeName.HEM),
                     side(cuff, EdgeName.LOWER_EDGE)));
@@ -74,7 +76,7 @@ final class Joins {
         return seams;
     }
 
-    static Seam seam(Style style, Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
+    static Seam seam(Style style, Seam.Role role, SeamName name, int times, Seam.Side one, Seam.Side other) {
         return new Seam(role, name, List.of(one, other), other.length() - one.length(), style.allowance(role), times);
     }
 

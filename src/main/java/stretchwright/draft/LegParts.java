@@ -14,6 +14,8 @@ import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.WhichLeg;
 
@@ -129,7 +131,14 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
         Piece back = leg.pieces().get(leg.pieces().size() - 1);
         if (leg.pieces().size() == 2) {
             return List.of(seam(
-                    style, Seam.Role.SIDE_SEAM, leg, "side seam", front, EdgeName.SIDE_EDGE, back, EdgeName.SIDE_EDGE));
+                    style,
+                    Seam.Role.SIDE_SEAM,
+                    leg,
+                    SeamKind.SIDE_SEAM,
+                    front,
+                    EdgeName.SIDE_EDGE,
+                    back,
+                    EdgeName.SIDE_EDGE));
         }
         Piece panel = leg.pieces().get(1);
         return List.of(
@@ -137,7 +146,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                         style,
                         Seam.Role.PANEL,
                         leg,
-                        "front panel seam",
+                        SeamKind.FRONT_PANEL_SEAM,
                         front,
                         EdgeName.SIDE_EDGE,
                         panel,
@@ -146,7 +155,7 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
                         style,
                         Seam.Role.PANEL,
                         leg,
-                        "back panel seam",
+                        SeamKind.BACK_PANEL_SEAM,
                         back,
                         EdgeName.SIDE_EDGE,
                         panel,
@@ -154,12 +163,12 @@ record LegParts(List<LegSet> legs, List<Piece> added, List<Seam> seams, List<Rea
     }
 
     private static Seam seam(
-            Style style, Seam.Role role, LegSet leg, String name, Piece a, EdgeName edge, Piece b, EdgeName other) {
+            Style style, Seam.Role role, LegSet leg, SeamKind kind, Piece a, EdgeName edge, Piece b, EdgeName other) {
         double one = a.edge(edge).length();
         double two = b.edge(other).length();
         return new Seam(
                 role,
-                leg.which().of(name),
+                SeamName.of(kind, leg.which()),
                 List.of(new Seam.Side(a.name(), edge, one), new Seam.Side(b.name(), other, two)),
                 two - one,
                 style.allowance(role),

@@ -6,6 +6,8 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.WhichLeg;
 
@@ -20,19 +22,19 @@ final class LowerJoins {
         for (Piece cover : covers) {
             WhichLeg which = cover.name().leg();
             int pairs = cover.cut() / 2;
-            seams.add(half(style, cover, EdgeName.FRONT_EDGE, which.of("cover front"), pairs));
-            seams.add(half(style, cover, EdgeName.BACK_EDGE, which.of("cover back"), pairs));
+            seams.add(half(style, cover, EdgeName.FRONT_EDGE, SeamName.of(SeamKind.COVER_FRONT, which), pairs));
+            seams.add(half(style, cover, EdgeName.BACK_EDGE, SeamName.of(SeamKind.COVER_BACK, which), pairs));
             LegSet leg = which == WhichLeg.RIGHT ? legs.get(legs.size() - 1) : legs.get(0);
             seams.add(Joins.seam(
                     style,
                     Seam.Role.COVER_JOIN,
-                    which.of("cover join"),
+                    SeamName.of(SeamKind.COVER_JOIN, which),
                     pairs,
                     leg.side(EdgeName.HEM),
                     ring(cover, EdgeName.UPPER_EDGE)));
             seams.add(new Seam(
                     Seam.Role.HEM,
-                    which.of("hem"),
+                    SeamName.of(SeamKind.HEM, which),
                     List.of(ring(cover, EdgeName.LOWER_EDGE)),
                     0,
                     cover.edge(EdgeName.LOWER_EDGE).allowance(),
@@ -42,7 +44,7 @@ final class LowerJoins {
     }
 
     /** Where two halves of a cover meet in front or behind. */
-    private static Seam half(Style style, Piece cover, EdgeName edge, String name, int pairs) {
+    private static Seam half(Style style, Piece cover, EdgeName edge, SeamName name, int pairs) {
         Seam.Side half = Joins.side(cover, edge);
         return Joins.seam(style, Seam.Role.COVER_SEAM, name, pairs, half, half);
     }
@@ -59,7 +61,7 @@ final class LowerJoins {
             seams.add(Joins.seam(
                     style,
                     Seam.Role.STRAP_EDGES,
-                    "strap edges",
+                    SeamName.of(SeamKind.STRAP_EDGES),
                     2,
                     Joins.side(strap, EdgeName.LOWER_EDGE),
                     Joins.side(strap, EdgeName.UPPER_EDGE)));
@@ -67,7 +69,7 @@ final class LowerJoins {
             for (LegSet leg : legs) {
                 seams.add(new Seam(
                         Seam.Role.STRAP_ENDS,
-                        leg.which().of("strap ends"),
+                        SeamName.of(SeamKind.STRAP_ENDS, leg.which()),
                         List.of(
                                 new Seam.Side(leg.with(EdgeName.HEM).name(), EdgeName.HEM, width),
                                 new Seam.Side(strap.name(), EdgeName.RIGHT_END, width)),

@@ -24,6 +24,7 @@ import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamName;
 
 /**
  * Pockets: where each sits on the leg, and its piece. The places are docs/maths/draft.md, Parts.
@@ -290,7 +291,7 @@ final class Pockets {
                 boolean opening = edge.name() == (hangs ? EdgeName.LOWER_EDGE : EdgeName.UPPER_EDGE);
                 out.add(new Seam(
                         opening ? Seam.Role.POCKET_OPENING : Seam.Role.POCKET,
-                        piece.name() + " " + edge.name(),
+                        SeamName.turned(piece.name(), edge.name()),
                         List.of(new Seam.Side(piece.name(), edge.name(), edge.length())),
                         0,
                         edge.allowance(),

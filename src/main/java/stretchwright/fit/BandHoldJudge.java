@@ -16,6 +16,8 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.TopEnd.Band.Shape;
 
 /** Whether the top edge stays where it was put: grip, roll, gape, and what a squat pulls it down. */
@@ -58,7 +60,10 @@ final class BandHoldJudge {
             judge.roll();
             judge.gape();
         }
-        seams.stream().filter(s -> s.seam().equals("back rise")).findFirst().ifPresent(judge::drop);
+        seams.stream()
+                .filter(s -> s.seam().equals(SeamName.of(SeamKind.BACK_RISE)))
+                .findFirst()
+                .ifPresent(judge::drop);
         return judge.out;
     }
 

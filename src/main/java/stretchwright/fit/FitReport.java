@@ -7,6 +7,7 @@ import stretchwright.body.Measure;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.WhichLeg;
 
@@ -147,7 +148,7 @@ public record FitReport(
      * @param reinforcement what to sew besides; empty where nothing is needed
      */
     public record SeamFit(
-            String seam,
+            SeamName seam,
             double standing,
             PoseName pose,
             double needed,

@@ -23,10 +23,11 @@ final class SeamJudge {
             boolean already = s.standing() > s.stands();
             out.add(new Verdict(
                     already ? STOP : CAUTION,
-                    Subject.of(Subject.Kind.SEAM, Tell.said("about.seam", Terms.named(s.seam()))),
+                    Subject.of(
+                            Subject.Kind.SEAM, Tell.said("about.seam", s.seam().said())),
                     Tell.said(
                             "seam.breaks",
-                            Terms.named(s.seam()),
+                            s.seam().said(),
                             Part.share(s.standing()),
                             Part.share(s.needed()),
                             s.pose().said(),

@@ -10,6 +10,7 @@ import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.SeamFit;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Stitch;
 
@@ -108,7 +109,7 @@ final class Seams {
 
     /** What lies on the leg is drawn with it, in the direction that is drawn most. */
     private Asked pocket(Seam seam) {
-        boolean knee = seam.name().startsWith("knee");
+        boolean knee = seam.sides().get(0).piece().is(PieceKind.KNEE_PAD_POCKET);
         Level.Name level = knee ? Level.Name.KNEE : Level.Name.HIP;
         Region region = knee ? Region.KNEE : Region.SEAT;
         Asked across = inPose(across(level), region, Direction.ACROSS);

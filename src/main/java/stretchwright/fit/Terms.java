@@ -24,12 +24,7 @@ final class Terms {
     }
 
     static Part of(Stitch stitch) {
-        return Part.text(stitch.plainName());
-    }
-
-    /** A seam, as the pattern names it. */
-    static Part named(String name) {
-        return Part.text(name);
+        return stitch.said();
     }
 
     /** "knee", or "left knee" where the legs differ. */

@@ -41,7 +41,7 @@ final class Washing {
             if (seam.role() == Seam.Role.INSEAM
                     || seam.role() == Seam.Role.FRONT_RISE
                     || seam.role() == Seam.Role.BACK_RISE) {
-                out.add(row(Terms.named(seam.name()), Direction.ALONG, seam.length(), worn.fabric()));
+                out.add(row(seam.name().said(), Direction.ALONG, seam.length(), worn.fabric()));
             }
         }
         for (Level l : worn.pattern().levels()) {

@@ -39,7 +39,7 @@ final class CompareNumbers {
 
     private static Map<Part, Number> seams(Made made) {
         Map<Part, Number> out = new LinkedHashMap<>();
-        made.pattern().seams().forEach(s -> out.put(Part.text(s.name()), new Number(s.length(), "mm")));
+        made.pattern().seams().forEach(s -> out.put(s.name().said(), new Number(s.length(), "mm")));
         return out;
     }
 

@@ -53,6 +53,13 @@ final class CutLine {
         for (int i = 0; i < chords.size(); i++) {
             corner(chords.get(i), chords.get((i + 1) % chords.size()), out);
         }
+        for (int i = 0; i < chords.size(); i++) {
+            Chord in = chords.get(i);
+            Chord next = chords.get((i + 1) % chords.size());
+            if (in.turned() != next.turned()) {
+                withoutSpike(Turn.at(in, next), out);
+            }
+        }
         return new Polygon(withoutRepeats(withoutLoops(withoutRepeats(withoutLoops(out)))));
     }
 
@@ -117,20 +124,59 @@ final class CutLine {
     /**
      * Where an allowance is folded back onto the piece: the seam's cut line runs on to the fold and from there as its own
      * mirror image, so that the turned layer is as wide as what it lies on.
+     *
+     * @param atFold where the seam's cut line meets the fold
+     * @param back the way on from there
+     * @param end where that meets the raw edge, drawn on straight from its last chord
      */
+    private record Turn(Chord fold, boolean foldFirst, Point atFold, Point back, Point end) {
+        static Turn at(Chord in, Chord next) {
+            Chord fold = in.turned() ? in : next;
+            Chord seam = in.turned() ? next : in;
+            Point corner = in.to();
+            Point along = fold.direction();
+            Point down = seam.direction();
+            Point beside = seam.moved(corner);
+            Point atFold = beside.plus(down.times(corner.minus(beside).cross(along) / down.cross(along)));
+            Point back = along.times(2 * down.dot(along)).minus(down);
+            Point raw = fold.moved(corner);
+            Point end = atFold.plus(back.times(raw.minus(atFold).cross(along) / back.cross(along)));
+            return new Turn(fold, in.turned(), atFold, back, end);
+        }
+
+        /** Whether a point of the raw edge lies beyond the mirror image of the seam. */
+        boolean cutsOff(Point p) {
+            Point way = fold.direction().times(foldFirst ? -fold.offset() : fold.offset());
+            Point kept = fold.moved(fold.from()).plus(way);
+            return back.cross(p.minus(atFold)) * back.cross(kept.minus(atFold)) < 0;
+        }
+
+        /** Where the mirror image of the seam meets the line from one point to another. */
+        Point between(Point from, Point to) {
+            Point way = to.minus(from);
+            return from.plus(way.times(atFold.minus(from).cross(back) / way.cross(back)));
+        }
+    }
+
     private static void turnedCorner(Chord in, Chord next, List<Point> out) {
-        Chord fold = in.turned() ? in : next;
-        Chord seam = in.turned() ? next : in;
-        Point corner = in.to();
-        Point along = fold.direction();
-        Point down = seam.direction();
-        Point beside = seam.moved(corner);
-        Point atFold = beside.plus(down.times(corner.minus(beside).cross(along) / down.cross(along)));
-        Point back = along.times(2 * down.dot(along)).minus(down);
-        Point raw = fold.moved(corner);
-        Point end = atFold.plus(back.times(raw.minus(atFold).cross(along) / back.cross(along)));
-        out.add(in.turned() ? end : atFold);
-        out.add(in.turned() ? atFold : end);
+        Turn turn = Turn.at(in, next);
+        out.add(turn.foldFirst ? turn.end : turn.atFold);
+        out.add(turn.foldFirst ? turn.atFold : turn.end);
+    }
+
+    /** A seam that leans far cuts off more of the raw edge than its last chord: what would stick out beyond is left out. */
+    private static void withoutSpike(Turn turn, List<Point> ring) {
+        int end = ring.indexOf(turn.end);
+        int step = turn.foldFirst ? -1 : 1;
+        int kept = end + step;
+        while (kept >= 0 && kept < ring.size() && turn.cutsOff(ring.get(kept))) {
+            kept += step;
+        }
+        if (kept == end + step || kept < 0 || kept >= ring.size()) {
+            return;
+        }
+        ring.set(end, turn.between(ring.get(kept), ring.get(kept - step)));
+        ring.subList(Math.min(end, kept) + 1, Math.max(end, kept)).clear();
     }
 
     private static List<Point> withoutRepeats(List<Point> points) {

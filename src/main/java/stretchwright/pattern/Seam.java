@@ -13,7 +13,7 @@ import java.util.List;
  * @param allowance in mm
  * @param times how many there are in the garment (an inseam: two)
  */
-public record Seam(Role role, String name, List<Side> sides, double ease, double allowance, int times) {
+public record Seam(Role role, SeamName name, List<Side> sides, double ease, double allowance, int times) {
     public enum Role {
         FRONT_RISE,
         BACK_RISE,

@@ -18,7 +18,7 @@ final class ReportFit {
     static void seams(ArrayNode out, FitReport fit, Voice voice) {
         for (FitReport.SeamFit s : fit.seams()) {
             out.addObject()
-                    .put("seam", s.seam())
+                    .put("seam", s.seam().word())
                     .put("standing", Numbers.share(s.standing()))
                     .put("pose", s.pose().word())
                     .put("needed", Numbers.share(s.needed()))

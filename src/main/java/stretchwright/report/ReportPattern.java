@@ -118,7 +118,7 @@ public final class ReportPattern {
     }
 
     private static void seam(ObjectNode out, Seam seam) {
-        out.put("name", seam.name());
+        out.put("name", seam.name().word());
         out.put("role", seam.role().name().toLowerCase(Locale.ROOT).replace('_', ' '));
         ArrayNode sides = out.putArray("sides");
         for (Seam.Side side : seam.sides()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Stitch;
 
 /** What the worst pose asks of the seams of a step, and of a stitch in all steps. */
@@ -21,7 +22,7 @@ record Demands(Pattern pattern, List<SeamStrain> strains) {
 
     /** The most that any seam of the step is drawn; empty where nothing was computed. */
     Optional<SeamStrain> of(Step step) {
-        List<String> names = seams(pattern, step).stream().map(Seam::name).toList();
+        List<SeamName> names = seams(pattern, step).stream().map(Seam::name).toList();
         return strains.stream()
                 .filter(s -> names.contains(s.seam()))
                 .max(Comparator.comparingDouble(SeamStrain::needed));

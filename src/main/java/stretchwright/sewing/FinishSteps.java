@@ -72,7 +72,7 @@ record FinishSteps(Pattern pattern, Fabric fabric, Kit kit) {
             return Tell.said("test.pull", from, to);
         }
         SeamStrain w = worst.get();
-        Part seam = Tell.seam(w.seam());
+        Part seam = w.seam().said();
         Part drawn = Part.share(w.needed());
         return w.needed() <= stands
                 ? Tell.said("test.pull-drawn", from, to, seam, drawn, w.pose())

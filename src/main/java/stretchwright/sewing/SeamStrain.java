@@ -1,6 +1,7 @@
 package stretchwright.sewing;
 
 import stretchwright.ground.Part;
+import stretchwright.pattern.SeamName;
 
 /**
  * What the fit check found of a seam in the worst pose.
@@ -9,4 +10,4 @@ import stretchwright.ground.Part;
  * @param pose its name, as it is told
  * @param needed strain along it, a share
  */
-public record SeamStrain(String seam, Part pose, double needed) {}
+public record SeamStrain(SeamName seam, Part pose, double needed) {}

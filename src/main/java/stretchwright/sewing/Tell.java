@@ -18,16 +18,12 @@ final class Tell {
         return words.isBlank() ? Said.NOTHING : Tell.said("own", Part.text(words));
     }
 
-    static Part seam(String name) {
-        return Part.text(name);
-    }
-
     static Part stitch(Stitch stitch) {
-        return Part.text(stitch.plainName());
+        return stitch.said();
     }
 
     static Part machine(Machine machine) {
-        return Part.text(machine.word());
+        return machine.said();
     }
 
     /** A length to be sewn or cut by, in whole millimetres. */

@@ -19,6 +19,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Seam;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -108,11 +109,11 @@ public final class WearingFit {
                     .forEach(l -> say(out, ofLeg(level), l.width() - level.width()));
         }
         before.pattern.seams().stream()
-                .filter(s -> s.name().endsWith("rise"))
+                .filter(s -> s.role() == Seam.Role.FRONT_RISE || s.role() == Seam.Role.BACK_RISE)
                 .forEach(s -> after.pattern.seams().stream()
                         .filter(t -> t.name().equals(s.name()))
                         .findFirst()
-                        .ifPresent(t -> say(out, Part.text(s.name()), t.length() - s.length())));
+                        .ifPresent(t -> say(out, s.name().said(), t.length() - s.length())));
         say(out, Tell.said("moved.elastic"), elastic(after.pattern) - elastic(before.pattern));
         say(out, Tell.said("moved.leg-length"), legLength(after.pattern) - legLength(before.pattern));
         return out;

@@ -20,8 +20,7 @@ class SideBySideTest {
     /** The first job ends last where there are two cores; what it says still comes first. */
     @Test
     void whatIsSaidAndFoundComesInTheOrderOfTheJobs() {
-        CountDownLatch others =
-                new CountDownLatch(Runtime.getRuntime().availableProcessors() > 1 ? 4 : 0);
+        CountDownLatch others = new CountDownLatch(Runtime.getRuntime().availableProcessors() > 1 ? 4 : 0);
         List<String> said = new ArrayList<>();
         List<Integer> found = SideBySide.all(5, said::add, (number, progress) -> {
             progress.say(number + " begins");
@@ -36,8 +35,16 @@ class SideBySideTest {
         assertThat(found).containsExactly(0, 1, 4, 9, 16);
         assertThat(said)
                 .containsExactly(
-                        "0 begins", "0 ends", "1 begins", "1 ends", "2 begins", "2 ends", "3 begins", "3 ends",
-                        "4 begins", "4 ends");
+                        "0 begins",
+                        "0 ends",
+                        "1 begins",
+                        "1 ends",
+                        "2 begins",
+                        "2 ends",
+                        "3 begins",
+                        "3 ends",
+                        "4 begins",
+                        "4 ends");
     }
 
     @Test

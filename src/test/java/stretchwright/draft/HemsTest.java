@@ -23,6 +23,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.LowerEnd.Hem;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -143,10 +144,10 @@ class HemsTest {
                 .extracting(Level::leg)
                 .containsExactly(WhichLeg.LEFT, WhichLeg.RIGHT);
         if (hem == Hem.OVER_HEEL) {
-            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.LEFT)), "instep")
+            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.LEFT)), NotchName.INSTEP)
                             .x())
                     .isNegative();
-            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.RIGHT)), "instep")
+            assertThat(notch(pattern.piece(PieceName.of(PieceKind.LEG, WhichLeg.RIGHT)), NotchName.INSTEP)
                             .x())
                     .isPositive();
         }
@@ -178,8 +179,8 @@ class HemsTest {
     void aHemOverTheHeelIsHighAtTheInstepAndLowAtTheHeel() {
         Pattern pattern = small(style(Hem.OVER_HEEL));
         Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
-        Point instep = notch(leg, "instep");
-        Point heel = notch(leg, "heel");
+        Point instep = notch(leg, NotchName.INSTEP);
+        Point heel = notch(leg, NotchName.HEEL);
         double middle = (leg.edge(EdgeName.HEM).line().start().x()
                         + leg.edge(EdgeName.HEM).line().end().x())
                 / 2;
@@ -195,9 +196,9 @@ class HemsTest {
         assertThat(leg.edge(EdgeName.HEM).length()).as("as long as a level hem").isCloseTo(level, within(0.05));
     }
 
-    private static Point notch(Piece piece, String name) {
+    private static Point notch(Piece piece, NotchName name) {
         return piece.notches().stream()
-                .filter(n -> n.name().equals(name))
+                .filter(n -> n.name() == name)
                 .map(Notch::at)
                 .findFirst()
                 .orElseThrow();

@@ -85,9 +85,9 @@ final class PartsInvariants {
                             .orElseThrow()
                             .mm()
                     / 2;
-            double want = seam.name().contains("front panel")
+            double want = seam.name().word().contains("front panel")
                     ? -change
-                    : seam.name().contains("back panel") ? change : -2 * change;
+                    : seam.name().word().contains("back panel") ? change : -2 * change;
             // the inseam leans a little: its length grows a little less than its height
             softly.assertThat(seam.ease()).as(who + " ease of " + seam.name()).isCloseTo(want, within(0.75));
         }

@@ -145,7 +145,7 @@ class ReasonsTest {
             for (Piece piece : pattern.pieces()) {
                 softly.assertThat(pattern.reasons().stream().map(Reason::dimension))
                         .as(style + ", " + piece.name())
-                        .anyMatch(d -> d.of().equals(piece.name()));
+                        .anyMatch(d -> d.of().equals(Optional.of(piece.name())));
             }
         });
         softly.assertAll();

@@ -196,10 +196,10 @@ class TopTest {
                 .isCloseTo(0.98 * 720, within(0.1));
     }
 
-    /** A seated child in a casing raised behind under a low rise: the turned edge would run into itself; told, not drawn. */
+    /** A seated child in a casing raised behind under a low rise: the turned layer is cut off level where the seam leans. */
     @Test
-    void aCasingOnTooSteepAWaistEdgeIsToldOrLiesFlat() {
-        int told = 0;
+    void aCasingOnASteepWaistEdgeLiesFlatOrIsTold() {
+        int drawn = 0;
         for (int seed = 1; seed <= 60; seed++) {
             Body standing = SampleBody.random(seed);
             Body seated = new Body(standing.figure(), standing.age(), true, standing.values(), Legs.ALIKE);
@@ -209,9 +209,10 @@ class TopTest {
             Findings findings = new Findings("seed " + seed);
             Optional<Pattern> pattern = Draft.of(seated, SampleFabric.heavyKnit(), Optional.empty(), style, findings);
             pattern.ifPresent(p -> assertThat(p.pieces()).noneMatch(piece -> DraftCheck.crosses(piece.cutLine())));
-            told += findings.all().stream().anyMatch(f -> f.key().equals("style.waistband.shape")) ? 1 : 0;
+            assertThat(pattern.isPresent() || !findings.all().isEmpty()).isTrue();
+            drawn += pattern.isPresent() ? 1 : 0;
         }
-        assertThat(told).isPositive();
+        assertThat(drawn).isGreaterThan(50);
     }
 
     /** Waist hardly smaller than the hip: nothing to take in, no dart, and no finding. */

@@ -94,7 +94,7 @@ class TwoLegsTest {
     static void sewn(Pattern pattern) {
         for (Seam seam : pattern.seams()) {
             if (seam.role() != Seam.Role.WAISTBAND_JOIN) {
-                assertThat(seam.ease()).as(seam.name()).isCloseTo(0, within(0.5));
+                assertThat(seam.ease()).as(seam.name().word()).isCloseTo(0, within(0.5));
             }
         }
     }

@@ -76,7 +76,7 @@ class FitNumbersTest {
     void theRisesAreDrawnByTheirOwnReductionAndTheSeat() {
         FitReport report = check(SampleFabric.heavyKnit());
         FitReport.SeamFit back = report.seams().stream()
-                .filter(s -> s.seam().equals("back rise"))
+                .filter(s -> s.seam().word().equals("back rise"))
                 .findFirst()
                 .orElseThrow();
         assertThat(back.standing()).isCloseTo(0.163, within(0.002));

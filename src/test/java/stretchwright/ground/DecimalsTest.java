@@ -16,8 +16,7 @@ class DecimalsTest {
             double value = random.between(-1000, 1000);
             double half = (Math.rint(value * 10) + 0.5) / Math.pow(10, decimals);
             double one = k % 3 == 0 ? value : k % 3 == 1 ? half : Math.nextUp(Math.rint(value) / 8);
-            assertThat(Decimals.fixed(one, decimals))
-                    .isEqualTo(String.format(Locale.ROOT, "%." + decimals + "f", one));
+            assertThat(Decimals.fixed(one, decimals)).isEqualTo(String.format(Locale.ROOT, "%." + decimals + "f", one));
         }
     }
 

@@ -23,10 +23,17 @@ class JsonTest {
     @Test
     void everyKindOfNodeIsWrittenAsJacksonWritesIt() {
         ObjectNode node = Json.node();
-        node.put("words", "quotes \" \\ / \u0007 \n \u00E9 \u2028 \uD83D\uDE00").put("yes", true).putNull("none");
+        node.put("words", "quotes \" \\ / \u0007 \n \u00E9 \u2028 \uD83D\uDE00")
+                .put("yes", true)
+                .putNull("none");
         node.put("whole", -3).put("long", 1L << 40).put("double", 0.1).put("large", 1e30);
         node.put("decimal", new BigDecimal("1E+3")).put("huge", BigInteger.TWO.pow(80));
-        node.putArray("list").add(1).add(new BigDecimal("2.50")).add("three").addObject().put("four", 4);
+        node.putArray("list")
+                .add(1)
+                .add(new BigDecimal("2.50"))
+                .add("three")
+                .addObject()
+                .put("four", 4);
         node.putArray("empty");
         node.putObject("nothing");
         assertThat(Json.text(node)).isEqualTo(PLAIN.writeValueAsString(node) + "\n");

@@ -20,8 +20,9 @@ class WordingTest {
             for (String key : sentences.keySet()) {
                 MessageFormat sentence = new MessageFormat(sentences.getString(key), Locale.ROOT);
                 int gaps = sentence.getFormatsByArgumentIndex().length;
-                String[] filled =
-                        IntStream.range(0, gaps).mapToObj(i -> "it's {" + i + "}").toArray(String[]::new);
+                String[] filled = IntStream.range(0, gaps)
+                        .mapToObj(i -> "it's {" + i + "}")
+                        .toArray(String[]::new);
                 assertThat(words.of(key, filled)).as(key).isEqualTo(sentence.format(filled));
             }
         }

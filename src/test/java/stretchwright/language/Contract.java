@@ -87,15 +87,19 @@ final class Contract {
             "case",
             "forcedBy",
             "version",
-            "dimension");
+            "dimension",
+            "format");
 
     /** Names that are told after all: what goes into a rule. */
     private static final Set<String> TOLD = Set.of("inputs.name");
+
+    /** Names inside of some lists only: the edges that meet at a corner. */
+    private static final Set<String> INSIDE = Set.of("corners.before", "corners.after");
 
     private Contract() {}
 
     /** Whether a value is for programs. */
     static boolean holds(String inside, String key) {
-        return KEYS.contains(key) && !TOLD.contains(inside + "." + key);
+        return INSIDE.contains(inside + "." + key) || KEYS.contains(key) && !TOLD.contains(inside + "." + key);
     }
 }

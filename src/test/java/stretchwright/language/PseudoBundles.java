@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +20,9 @@ final class PseudoBundles {
     private static final String FILE = "words.properties";
     private static final Path ENGLISH = Path.of("src/main/resources");
 
+    /** What is told of a measure; the rest of it are names and numbers. */
+    private static final Pattern GUIDED = Pattern.compile("(?m)^((?:how|wrong|alone): )(.*)$");
+
     private PseudoBundles() {}
 
     /** Written below a folder that is to stand first in the class path. */
@@ -32,6 +36,15 @@ final class PseudoBundles {
                     Files.readAllLines(english).stream()
                             .map(PseudoBundles::marked)
                             .toList());
+        }
+        for (String guide : List.of("guide", "guide-start")) {
+            Path english = ENGLISH.resolve("stretchwright/body/" + guide + ".txt");
+            String text = Files.readString(english);
+            Files.writeString(
+                    folder.resolve("stretchwright/body/" + guide + "_" + LANGUAGE + ".txt"),
+                    guide.equals("guide")
+                            ? GUIDED.matcher(text).replaceAll("$1" + OPEN + "$2" + SHUT)
+                            : OPEN + text + SHUT);
         }
     }
 

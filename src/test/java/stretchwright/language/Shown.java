@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -44,7 +45,23 @@ final class Shown {
         boolean json = rest.startsWith("{") || rest.startsWith("[");
         return json
                 ? sentences(JsonMapper.builder().build().readTree(rest))
-                : rest.lines().toList();
+                : List.of(rest.lines().map(Shown::cutShort).collect(Collectors.joining("\n")));
+    }
+
+    /** The name of a row that is cut short to fit its column has lost the marks at its end. */
+    private static String cutShort(String line) {
+        int dots = line.indexOf("...");
+        if (dots < 0) {
+            return line;
+        }
+        long open = line.chars()
+                        .limit(dots)
+                        .filter(c -> c == PseudoBundles.OPEN)
+                        .count()
+                - line.chars().limit(dots).filter(c -> c == PseudoBundles.SHUT).count();
+        String shut = String.valueOf(PseudoBundles.SHUT).repeat((int) Math.max(0, open));
+        boolean row = line.startsWith("  ") && open > 0;
+        return row ? line.substring(0, dots) + shut + line.substring(dots) : line;
     }
 
     private static List<String> markup(String text) {

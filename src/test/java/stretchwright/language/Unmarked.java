@@ -11,8 +11,8 @@ final class Unmarked {
     /** Two words of letters. */
     private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,}[\\s,;:.()/'-]+\\p{L}{2,}.*");
 
-    private static final Pattern FILE =
-            Pattern.compile("[\\w./-]+\\.(yaml|json|csv|pdf|svg|png|dxf|plt|html|md|zip|java)\\b");
+    private static final Pattern FILE = Pattern.compile(
+            "[\\w./-]+\\.(yaml|json|csv|pdf|svg|png|dxf|plt|html|md|zip|java)\\b|target/[\\w./-]+|--\\w+");
     private static final Pattern UNIT = Pattern.compile("\\b(mm|cm2?|m|in|yd|kPa|mmHg|N|kN|g|dpi|sq|L|R|A|B)\\b");
 
     private final Pattern allowed;
@@ -51,8 +51,8 @@ final class Unmarked {
             out.add("marks open: " + depth + ": " + line.substring(0, Math.min(100, line.length())));
         }
         outside.toString().lines().forEach(line -> {
-            String left = UNIT.matcher(FILE.matcher(line).replaceAll("|")).replaceAll("|");
-            Matcher m = SENTENCE.matcher(allowed.matcher(left).replaceAll("|"));
+            String left = allowed.matcher(FILE.matcher(line).replaceAll("|")).replaceAll("|");
+            Matcher m = SENTENCE.matcher(UNIT.matcher(left).replaceAll("|"));
             if (m.find()) {
                 out.add(m.group().strip());
             }

@@ -42,6 +42,34 @@ class CutLineTest {
         assertThat(cut.box().maxX()).isCloseTo(200 + 2.5 * 7, within(0.02));
     }
 
+    /**
+     * By hand: a fold that rises at 45 degrees towards an upright seam; turned down, the seam lies level, 7 mm above the
+     * corner less 7 mm that the seam's own allowance runs beyond it, and cuts off all of the raw edge that lies higher.
+     */
+    @Test
+    void aSeamThatLeansFarCutsTheTurnedLayerOffWithoutASpike() {
+        List<Point> fold = new ArrayList<>(List.of(new Point(100, 50)));
+        for (int i = 1; i <= 50; i++) {
+            fold.add(new Point(100 - i, 50 - i + 0.004 * i * i));
+        }
+        fold.add(new Point(0, 10));
+        List<Edge> edges = List.of(
+                new Edge(EdgeName.HEM, Path.of(new Point(0, -100), new Point(100, -100)), 7),
+                new Edge(EdgeName.FRONT_CROTCH, Path.of(new Point(100, -100), new Point(100, 50)), 7),
+                new Edge(EdgeName.WAIST_EDGE, Path.of(fold.toArray(Point[]::new)), 30, true),
+                new Edge(EdgeName.BACK_CROTCH, Path.of(new Point(0, 10), new Point(0, -100)), 7));
+        Polygon cut = CutLine.around(edges);
+        assertThat(cut.box().maxY()).isCloseTo(57, within(0.1));
+        List<Point> ring = cut.points();
+        for (int i = 0; i < ring.size(); i++) {
+            Point in = ring.get((i + 1) % ring.size()).minus(ring.get(i)).unit();
+            Point out = ring.get((i + 2) % ring.size())
+                    .minus(ring.get((i + 1) % ring.size()))
+                    .unit();
+            assertThat(in.dot(out)).as("no way there and back").isGreaterThan(-0.9);
+        }
+    }
+
     /** Second opinion: where all allowances are equal and no corner is blunted, the area is that of the JTS mitre buffer. */
     @Test
     void aHollowTighterThanTheAllowanceLeavesNoLoop() {

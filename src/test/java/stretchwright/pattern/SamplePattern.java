@@ -18,26 +18,31 @@ public final class SamplePattern {
         List<Seam> seams = List.of(
                 seam(
                         Seam.Role.FRONT_RISE,
-                        "front rise",
+                        SeamName.of(SeamKind.FRONT_RISE),
                         1,
                         side(leg, EdgeName.FRONT_CROTCH),
                         side(leg, EdgeName.FRONT_CROTCH)),
                 seam(
                         Seam.Role.BACK_RISE,
-                        "back rise",
+                        SeamName.of(SeamKind.BACK_RISE),
                         1,
                         side(leg, EdgeName.BACK_CROTCH),
                         side(leg, EdgeName.BACK_CROTCH)),
-                seam(Seam.Role.INSEAM, "inseam", 2, side(leg, EdgeName.FRONT_INSEAM), side(leg, EdgeName.BACK_INSEAM)),
+                seam(
+                        Seam.Role.INSEAM,
+                        SeamName.of(SeamKind.INSEAM),
+                        2,
+                        side(leg, EdgeName.FRONT_INSEAM),
+                        side(leg, EdgeName.BACK_INSEAM)),
                 seam(
                         Seam.Role.WAISTBAND_ENDS,
-                        "waistband ends",
+                        SeamName.of(SeamKind.WAISTBAND_ENDS),
                         1,
                         side(band, EdgeName.CENTRE_BACK_END),
                         side(band, EdgeName.CENTRE_BACK_END)),
                 new Seam(
                         Seam.Role.WAISTBAND_JOIN,
-                        "waistband join",
+                        SeamName.of(SeamKind.WAISTBAND_JOIN),
                         List.of(
                                 new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.WAIST_EDGE, top),
                                 new Seam.Side(PieceName.of(PieceKind.WAISTBAND), EdgeName.LOWER_EDGE, bandLength)),
@@ -46,13 +51,13 @@ public final class SamplePattern {
                         1),
                 seam(
                         Seam.Role.CUFF_ENDS,
-                        "cuff ends",
+                        SeamName.of(SeamKind.CUFF_ENDS),
                         2,
                         side(cuff, EdgeName.LEFT_END),
                         side(cuff, EdgeName.RIGHT_END)),
                 new Seam(
                         Seam.Role.CUFF_JOIN,
-                        "cuff join",
+                        SeamName.of(SeamKind.CUFF_JOIN),
                         List.of(
                                 new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem),
                                 side(cuff, EdgeName.LOWER_EDGE)),
@@ -144,7 +149,7 @@ public final class SamplePattern {
                         Path.of(new Point(0, height / 2), new Point(width, height / 2)))));
     }
 
-    private static Seam seam(Seam.Role role, String name, int times, Seam.Side one, Seam.Side other) {
+    private static Seam seam(Seam.Role role, SeamName name, int times, Seam.Side one, Seam.Side other) {
         return new Seam(role, name, List.of(one, other), other.length() - one.length(), 7, times);
     }
 

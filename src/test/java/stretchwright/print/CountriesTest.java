@@ -32,7 +32,7 @@ class CountriesTest {
     void numbersLookTheSame() {
         in(Locale.GERMANY, () -> {
             assertThat(Amounts.percent(0.107)).isEqualTo("10.7 %");
-            assertThat(Amounts.length(1058.5, Unit.IN)).isEqualTo("41.67 in");
+            assertThat(Amounts.length(1058.5, Unit.IN)).isEqualTo("41 11/16 in");
             assertThat(Amounts.number(100, 0)).isEqualTo("100");
             assertThat(SvgCanvas.number(-0.00001)).isEqualTo("0");
         });

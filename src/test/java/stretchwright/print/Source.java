@@ -68,7 +68,8 @@ final class Source {
 
     private static Source read(Path file) {
         try {
-            return new Source(Files.readString(file), file.toString().matches(".*(Keys?|Measures|WearingSymptom)\\.java"));
+            return new Source(
+                    Files.readString(file), file.toString().matches(".*(Keys?|Measures|WearingSymptom)\\.java"));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

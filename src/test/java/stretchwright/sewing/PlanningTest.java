@@ -20,6 +20,8 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Stitch;
 
 class PlanningTest {
@@ -278,7 +280,7 @@ class PlanningTest {
                 0,
                 new Seam(
                         Seam.Role.FRONT_RISE,
-                        "front rise",
+                        SeamName.of(SeamKind.FRONT_RISE),
                         List.of(
                                 new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_CROTCH, 0),
                                 new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_CROTCH, Double.NaN)),
@@ -345,7 +347,7 @@ class PlanningTest {
     void aSideSeamIsSewnBeforeTheRises() {
         Seam side = new Seam(
                 Seam.Role.SIDE_SEAM,
-                "side seam",
+                SeamName.of(SeamKind.SIDE_SEAM),
                 List.of(
                         new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_INSEAM, 900),
                         new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.BACK_INSEAM, 903)),
@@ -363,7 +365,7 @@ class PlanningTest {
     void aLongerBandIsSpreadNotStretched() {
         Seam join = new Seam(
                 Seam.Role.WAISTBAND_JOIN,
-                "waistband join",
+                SeamName.of(SeamKind.WAISTBAND_JOIN),
                 List.of(
                         new Seam.Side(PieceName.of(PieceKind.WAISTBAND), EdgeName.LOWER_EDGE, 750),
                         new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.WAIST_EDGE, 742)),

@@ -15,6 +15,8 @@ import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 
 /** Patterns and machine sets for the tests of this room. Invented. */
 final class SampleSewing {
@@ -37,7 +39,7 @@ final class SampleSewing {
         double hem = pair.piece(PieceName.of(PieceKind.LEG)).edge(EdgeName.HEM).length();
         seams.add(new Seam(
                 Seam.Role.HEM,
-                "hem",
+                SeamName.of(SeamKind.HEM),
                 List.of(new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.HEM, hem)),
                 0,
                 20,

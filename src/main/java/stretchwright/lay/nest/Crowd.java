@@ -173,7 +173,9 @@ final class Crowd {
         double sum = 0;
         work += PLACE;
         for (int word = 0; word < near.words; word++) {
-            for (long bits = few ? (1L << n) - 1 : near.within(word, fromX, toX, fromY, toY); bits != 0; bits &= bits - 1) {
+            for (long bits = few ? (1L << n) - 1 : near.within(word, fromX, toX, fromY, toY);
+                    bits != 0;
+                    bits &= bits - 1) {
                 int j = word * Long.SIZE + Long.numberOfTrailingZeros(bits);
                 if (y0 < boxY1[j] && boxY0[j] < y1 && x0 < boxX1[j] && boxX0[j] < x1 && j != i) {
                     double w = weight[i * n + j];

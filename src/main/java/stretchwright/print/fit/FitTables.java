@@ -182,11 +182,11 @@ public final class FitTables {
 
     private static List<String> seam(FitReport.SeamFit s, Voice voice) {
         return List.of(
-                s.seam(),
+                voice.say(s.seam().said()),
                 Amounts.percent(s.standing()),
                 Amounts.percent(s.needed()),
                 voice.say(s.pose().said()),
-                s.stitch().number() + " " + s.stitch().plainName(),
+                s.stitch().number() + " " + voice.say(s.stitch().said()),
                 Amounts.percent(s.stands()),
                 seamResult(s, voice));
     }

@@ -47,7 +47,8 @@ record StepWords(Voice voice) {
     String work(Operation o) {
         List<String> parts = new ArrayList<>();
         parts.add(Phrases.of("step.on", voice.say(o.place().said())));
-        o.stitch().ifPresent(s -> parts.add(Phrases.of("step.stitch", String.valueOf(s.number()), s.plainName())));
+        o.stitch()
+                .ifPresent(s -> parts.add(Phrases.of("step.stitch", String.valueOf(s.number()), voice.say(s.said()))));
         if (!o.seam().isBlank()) {
             parts.add(Phrases.of("step.seam", o.seam()));
         }

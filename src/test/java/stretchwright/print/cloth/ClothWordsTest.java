@@ -36,13 +36,21 @@ class ClothWordsTest {
             String[] sides = words.split(" = ");
             double sum = 0;
             for (String term : sides[0].split(" \\+ ")) {
-                Matcher m = Pattern.compile("(2 x )?([0-9.]+) " + unit.symbol()).matcher(term);
-                assertThat(m.find()).as(term).isTrue();
-                sum += Double.parseDouble(m.group(2)) * (m.group(1) == null ? 1 : 2);
+                sum += written(term, unit) * (term.contains("2 x ") ? 2 : 1);
             }
-            double needed = Double.parseDouble(sides[1].substring(0, sides[1].indexOf(' ')));
+            double needed = written(sides[1], unit);
             assertThat(Math.abs(sum - needed)).as(words).isLessThan(1e-6);
         }
+    }
+
+    /** "30.5 cm", "40 1/16 in": the number before the unit. */
+    private static double written(String term, Unit unit) {
+        Matcher m = Pattern.compile("([0-9.]+)(?: ([0-9]+)/([0-9]+))? " + unit.symbol())
+                .matcher(term.replaceAll("\\b([0-9]+/[0-9]+ " + unit.symbol() + ")", "0 $1")
+                        .replaceAll("([0-9]+) 0 ([0-9]+/)", "$1 $2"));
+        assertThat(m.find()).as(term).isTrue();
+        double parts = m.group(2) == null ? 0 : Double.parseDouble(m.group(2)) / Double.parseDouble(m.group(3));
+        return Double.parseDouble(m.group(1)) + parts;
     }
 
     @Test
@@ -67,7 +75,7 @@ class ClothWordsTest {
                                 1321.4,
                                 List.of(new OnHand.Condition(OnHand.If.ENDS_STRAIGHT, Lay.Method.OPEN, 1221.3))),
                         Unit.IN))
-                .isEqualTo("is 0.87 in short, but fits if both cut ends are straight already (48.11 in needed)");
+                .isEqualTo("is 7/8 in short, but fits if both cut ends are straight already (48 1/8 in needed)");
     }
 
     private static CuttingGuide.Step step(Hand hand, boolean over, boolean down, boolean fold, int layers) {

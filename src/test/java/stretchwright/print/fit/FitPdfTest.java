@@ -30,6 +30,8 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
+import stretchwright.pattern.SeamKind;
+import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.WhichLeg;
 import stretchwright.print.kit.Amounts;
@@ -57,7 +59,7 @@ class FitPdfTest {
                 List.of(new FitReport.Pose(
                         PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true)),
                 List.of(new FitReport.SeamFit(
-                        "back rise",
+                        SeamName.of(SeamKind.BACK_RISE),
                         0.05,
                         PoseName.DEEP_KNEE_BEND,
                         0.35,
@@ -167,7 +169,7 @@ class FitPdfTest {
     void noWordOfAHeadIsBroken() throws Exception {
         FitReport fit = JOB.fit();
         List<FitReport.SeamFit> seams = List.of(new FitReport.SeamFit(
-                "waistband join",
+                SeamName.of(SeamKind.WAISTBAND_JOIN),
                 0.163,
                 PoseName.PULLED_OVER_THE_HIPS,
                 0.402,

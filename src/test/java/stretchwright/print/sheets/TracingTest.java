@@ -133,7 +133,7 @@ class TracingTest {
             List<Tracing.Inner> inner = Tracing.of(piece, grid).inner();
             assertThat(inner)
                     .extracting(Tracing.Inner::name)
-                    .isEqualTo(marks.stream().map(Mark::name).toList());
+                    .isEqualTo(marks.stream().map(m -> m.name().word()).toList());
             for (int i = 0; i < marks.size(); i++) {
                 List<Point> drawn = inner.get(i).points().stream()
                         .map(s -> s.at().plus(origin))

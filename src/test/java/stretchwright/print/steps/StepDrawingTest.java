@@ -25,6 +25,7 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Names;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Clipping;
@@ -252,7 +253,7 @@ class StepDrawingTest {
         Joined[] edges = {
             new Joined(Names.piece("cuff"), EdgeName.LOWER_EDGE), new Joined(Names.piece("cuff"), EdgeName.UPPER_EDGE)
         };
-        Job bare = unmarked(job, "cuff");
+        Job bare = unmarked(job);
         for (StepKind kind : List.of(StepKind.CUFF_FOLD, StepKind.BAND_FOLD)) {
             Operation fold = unsewn(joining(bare, edges), kind);
             assertThat(StepAfter.of(bare, StepPanels.of(bare, fold)))
@@ -278,10 +279,10 @@ class StepDrawingTest {
         return List.of(seen.points, seen.thick.stream().flatMap(List::stream).toList());
     }
 
-    private static Job unmarked(Job job, String name) {
+    private static Job unmarked(Job job) {
         Pattern all = job.pattern();
         List<Piece> pieces = all.pieces().stream()
-                .map(p -> p.name().equals(name)
+                .map(p -> p.name().is(PieceKind.CUFF)
                         ? Piece.of(
                                 p.name(),
                                 p.cut(),
