@@ -21,6 +21,7 @@ import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -221,8 +222,17 @@ class LauncherTest {
         assertThat(startOf(java, "--json", "make", "a.yaml", "--out", "out")).contains(quick);
         assertThat(startOf(java, "serve")).doesNotContain(quick);
         assertThat(startOf(java, "--quiet", "survey", "--bodies", "b.csv")).doesNotContain(quick);
-        assertThat(startOf(java, "make", "a.yaml", "b.yml", "c.json", "d.yaml", "e.yaml", "--out", "out"))
-                .doesNotContain(quick);
+        assertThat(startOf(java, makes(24))).contains(quick);
+        assertThat(startOf(java, makes(25))).doesNotContain(quick);
+    }
+
+    /** Many makes in one command, of every kind of name. */
+    private static String[] makes(int number) {
+        List<String> kinds = List.of(".yaml", ".yml", ".json");
+        return Stream.concat(
+                        Stream.of("make"),
+                        IntStream.range(0, number).mapToObj(i -> "m" + i + kinds.get(i % kinds.size())))
+                .toArray(String[]::new);
     }
 
     private String startOf(Map<String, String> java, String... words) throws Exception {

@@ -46,7 +46,7 @@ public final class Keys {
     }
 
     private static boolean isIn(Key<?> row, String section) {
-        return row.path().equals(section) || row.path().startsWith(section + ".");
+        return section.isEmpty() || row.path().equals(section) || row.path().startsWith(section + ".");
     }
 
     /** Every row; those of the keys inside a list stand with the list. */

@@ -56,6 +56,12 @@ class KeysTest {
     }
 
     @Test
+    void anotherRowStandsBehindThoseOfItsSection() {
+        Keys table = Keys.of(List.of(FileKeys.NAME, SeamKeys.rows().get(0), FileKeys.SEED));
+        assertThat(table.with(FileKeys.UNIT).all()).extracting(Key::path).last().isEqualTo("unit");
+    }
+
+    @Test
     void theTableIsLarge() {
         assertThat(rows()).hasSizeGreaterThan(200);
     }

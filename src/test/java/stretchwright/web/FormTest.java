@@ -66,6 +66,17 @@ class FormTest {
                 .doesNotContain("fold");
     }
 
+    /** As somebody fills it in: who and what it is, the wearer, her cloth and boot; what is known after wearing last, folded away. */
+    @Test
+    void theFormAsksInTheOrderOfTheJob() {
+        List<Group> groups = Groups.of(Table.keys(), new Form(Map.of()));
+        assertThat(groups)
+                .extracting(g -> g.key().isEmpty() ? g.fields().get(0).key() : g.key())
+                .containsExactly(
+                        "name", "wearer", "fabric", "boot", "style", "sewing", "print", "after wearing", "machines");
+        assertThat(groups.get(7).closed()).isTrue();
+    }
+
     @Test
     void anEmptyFormSaysNothing() {
         assertThat(Form.empty().makeText()).isEqualTo("stretchwright: 1\n");
