@@ -53,10 +53,11 @@ final class MakeCommand extends Task {
         Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
         Set<FileGroup> groups = groups(wrong);
+        boolean asked = wrong.isEmpty();
         List<MakeFile> makes = read(wrong).stream()
                 .map(m -> groups.isEmpty() ? m : m.with(m.print().with(groups)))
                 .toList();
-        List<Made> made = folder.isEmpty() ? List.of() : run(makes, console, wrong);
+        List<Made> made = asked ? run(makes, console, wrong) : List.of();
         if (!wrong.isEmpty()) {
             console.findings(wrong);
             return Exit.INPUT;

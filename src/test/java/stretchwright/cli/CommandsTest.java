@@ -93,6 +93,17 @@ class CommandsTest {
         }
     }
 
+    /** What is asked for wrongly is told before any work, together with what is wrong in the file. */
+    @Test
+    void filesThatAreNotKnownAreToldAtOnce() throws IOException {
+        Ran ran = run("make", good, bad, "--files", "lay,nonsense", "--out", folder.resolve("out"));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains("--files: \"nonsense\" is no kind of file that is known here.", "unit: line")
+                .doesNotContain("draft: ");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
     @Tag("slow")
     @Test
     void aGarmentThatCannotWorkIsWrittenAndSaysWhy() {

@@ -102,6 +102,7 @@ class BadClientsTest {
         assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
     }
 
+    @Tag("slow")
     @Test
     void manyThatDawdleHoldNobodyUp() throws Exception {
         millisOfAPage();

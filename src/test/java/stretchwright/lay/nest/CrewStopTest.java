@@ -97,7 +97,18 @@ class CrewStopTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2})
     void everyQuestionMayBeTheLast(int threads) {
-        for (int last = 0; last < 500; last++) {
+        lastQuestion(threads, 0, 100);
+    }
+
+    @Tag("slow")
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void everyLaterQuestionMayBeTheLast(int threads) {
+        lastQuestion(threads, 100, 500);
+    }
+
+    private static void lastQuestion(int threads, int from, int to) {
+        for (int last = from; last < to; last++) {
             int first = last;
             AtomicInteger asked = new AtomicInteger();
             search(1, threads, Effort.UNLIMITED, stop(() -> asked.incrementAndGet() > first), f -> {});
