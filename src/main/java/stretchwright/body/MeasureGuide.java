@@ -63,7 +63,7 @@ public record MeasureGuide(
     }
 
     private String section(Voice voice) {
-        Part within = Part.length(tolerance());
+        Part within = Part.length(tolerance()).atMost();
         return "## " + measure.term() + "\n\n"
                 + "![" + voice.say(Tell.said("guide.picture", measure.said())) + "](pictures/measures/" + picture()
                 + ")\n\n"
@@ -77,7 +77,10 @@ public record MeasureGuide(
                 + line(
                         voice,
                         helperBetter()
-                                ? Tell.said("guide.tolerance-alone", within, Part.length(aloneTolerance))
+                                ? Tell.said(
+                                        "guide.tolerance-alone",
+                                        within,
+                                        Part.length(aloneTolerance).atMost())
                                 : Tell.said("guide.tolerance", within))
                 + line(
                         voice,

@@ -70,7 +70,7 @@ final class TakenCheck {
                             Tell.taken(readings.least()),
                             Tell.taken(readings.most()),
                             Tell.taken(difference)),
-                    Tell.said("readings.differ-help", Part.length(limit)));
+                    Tell.said("readings.differ-help", Part.length(limit).atMost()));
         }
     }
 

@@ -83,7 +83,11 @@ final class LowerCheck {
         if (turn > most) {
             findings.add(
                     "style.seam allowance.hem",
-                    Tell.said("hem.turn", Part.length(turn), Part.length(drop), Part.length(most)),
+                    Tell.said(
+                            "hem.turn",
+                            Part.length(turn),
+                            Part.length(drop),
+                            Part.length(most).atMost()),
                     Tell.said("hem.turn-help"));
             return false;
         }

@@ -79,7 +79,9 @@ final class PartsCheck {
             findings.add(
                     "style.gusset.width",
                     Tell.said("gusset.wide", Part.length(g.width()), Part.length(thigh)),
-                    Tell.said("gusset.most-help", Part.length(WIDEST_GUSSET * thigh)));
+                    Tell.said(
+                            "gusset.most-help",
+                            Part.length(WIDEST_GUSSET * thigh).atMost()));
         }
         if (g.width() > g.length()) {
             findings.add(
@@ -95,7 +97,9 @@ final class PartsCheck {
             findings.add(
                     "style.gusset.length",
                     Tell.said("gusset.long", Part.length(g.length()), Part.length(curve), Part.length(ABOVE_GUSSET)),
-                    Tell.said("gusset.most-help", Part.length(Math.max(0, 1.8 * most))));
+                    Tell.said(
+                            "gusset.most-help",
+                            Part.length(Math.max(0, 1.8 * most)).atMost()));
         }
     }
 
@@ -107,13 +111,18 @@ final class PartsCheck {
         double beside = 2 * (room - BESIDE_PANEL);
         double most = Math.min(beside, 2 * (dart - BESIDE_DART));
         boolean fits = Math.floor(most) >= LEAST_PANEL;
-        Part narrower = Part.length(Math.floor(most));
+        Part narrower = Part.length(Math.floor(most)).atMost();
         if (width > beside) {
             findings.add(
                     "style.panel.width",
                     below <= above
-                            ? Tell.said("panel.inseam", Part.length(width), Part.length(room))
-                            : Tell.said("panel.centre-seam", Part.length(width), Part.length(room)),
+                            ? Tell.said(
+                                    "panel.inseam", Part.length(width), Part.length(room), Part.length(BESIDE_PANEL))
+                            : Tell.said(
+                                    "panel.centre-seam",
+                                    Part.length(width),
+                                    Part.length(room),
+                                    Part.length(BESIDE_PANEL)),
                     fits ? Tell.said("panel.most-help", narrower) : Tell.said("panel.none-help"));
         } else if (width > most) {
             findings.add(
@@ -131,7 +140,7 @@ final class PartsCheck {
             findings.add(
                     "style.panel.width",
                     Tell.said("panel.shaped", Part.length(width), Part.length(taken), Part.length(LEAST_PANEL)),
-                    Tell.said("panel.shaped-help", Part.length(Math.ceil(least))));
+                    Tell.said("panel.shaped-help", Part.length(Math.ceil(least)).atLeast()));
         }
         return width >= least;
     }

@@ -137,7 +137,9 @@ final class Pockets {
                     Tell.said("pocket.knee", with(p)),
                     most < LEAST_PHONE
                             ? Tell.said("pocket.out-help")
-                            : Tell.said("pocket.height-help", Part.length(Math.floor(most))));
+                            : Tell.said(
+                                    "pocket.height-help",
+                                    Part.length(Math.floor(most)).atMost()));
             return false;
         }
         if (inside(place)) {
@@ -246,7 +248,10 @@ final class Pockets {
                     Tell.said("pocket.tall", with(p)),
                     most < LEAST_PAD
                             ? Tell.said("pocket.raise-help")
-                            : Tell.said("pocket.pad-help", Part.length(Math.floor(most - Pocket.ROOM_FOR_PAD))));
+                            : Tell.said(
+                                    "pocket.pad-help",
+                                    Part.length(Math.floor(most - Pocket.ROOM_FOR_PAD))
+                                            .atMost()));
         }
         drops.merge(p.kind(), toHip + h / 2, Math::min);
     }

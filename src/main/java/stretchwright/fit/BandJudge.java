@@ -176,7 +176,7 @@ final class BandJudge {
                     CAUTION,
                     Subject.Kind.HIGH_BAND,
                     Tell.said("band.high", Part.length(over)),
-                    Tell.said("band.high-help", Part.length(HIGHEST_BAND)));
+                    Tell.said("band.high-help", Part.length(HIGHEST_BAND).atMost()));
         } else if (style.dropBelowWaist() == 0) {
             add(
                     NOTE,

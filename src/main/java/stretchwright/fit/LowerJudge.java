@@ -96,7 +96,10 @@ final class LowerJudge {
                     Subject.of(Subject.Kind.LOW_HEM, Tell.said("about.hem")),
                     Tell.said("lower.low", Part.length(below), Part.length(BLADE_LIFT))
                             .and(Tell.said("lower.blade")),
-                    Tell.said("lower.low-help", Part.length(boot.ankleToHem() - (below - BLADE_LIFT)))));
+                    Tell.said(
+                            "lower.low-help",
+                            Part.length(boot.ankleToHem() - (below - BLADE_LIFT))
+                                    .atMost())));
         }
         if (boot.overLaced() && boot.guardGirth().isEmpty()) {
             out.add(new Verdict(

@@ -20,7 +20,8 @@ final class OpeningJudge {
     static List<Verdict> of(List<Opening> openings, Worn worn) {
         List<Verdict> out = new ArrayList<>();
         for (Opening o : openings) {
-            Part wide = Part.length(o.mustPass() / (1 + EASY_SHARE * o.allowed()));
+            Part wide =
+                    Part.length(o.mustPass() / (1 + EASY_SHARE * o.allowed())).atLeast();
             if (!o.passes()) {
                 out.add(stop(o, wide, worn));
             } else if (o.needed() > EASY_SHARE * o.allowed() + Judge.ROUNDING) {

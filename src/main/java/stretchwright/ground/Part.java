@@ -40,8 +40,30 @@ public sealed interface Part
      * @param mm millimetres
      * @param decimals of millimetres, where they are told in mm
      * @param signed with its sign, also above zero
+     * @param rounded to the nearest, or as a limit so that what is told keeps it
      */
-    record Length(double mm, Told told, int decimals, boolean signed) implements Part {}
+    record Length(double mm, Told told, int decimals, boolean signed, Rounded rounded) implements Part {
+        public Length(double mm, Told told, int decimals, boolean signed) {
+            this(mm, told, decimals, signed, Rounded.NEAREST);
+        }
+
+        /** As the least that is allowed: what is told is no less. */
+        public Length atLeast() {
+            return new Length(mm, told, decimals, signed, Rounded.UP);
+        }
+
+        /** As the most that is allowed: what is told is no more. */
+        public Length atMost() {
+            return new Length(mm, told, decimals, signed, Rounded.DOWN);
+        }
+    }
+
+    /** How a length becomes one that a tape shows. */
+    enum Rounded {
+        NEAREST,
+        UP,
+        DOWN
+    }
 
     /** From one length to another: "572 to 602 mm". */
     record Span(Length from, Length to) implements Part {}

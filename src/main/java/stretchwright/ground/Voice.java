@@ -27,6 +27,9 @@ public final class Voice {
     /** Lengths that are sewn shorter than this are stitches and needles, which nobody measures in sixteenths, mm. */
     private static final double SHORTEST_SEWN = 3;
 
+    /** What lies so near to a whole one is one: computing leaves so much. */
+    private static final double TRACE = 1e-6;
+
     private static final int SIXTEENTHS = 16;
     private static final int EIGHTHS = 8;
 
@@ -133,14 +136,26 @@ public final class Voice {
 
     private static String bare(Part.Length l, Unit unit) {
         if (unit == Unit.IN) {
-            String inches = parts(Math.round(Math.abs(l.mm()) / 25.4 * SIXTEENTHS), SIXTEENTHS);
-            String sign = inches.equals("0") ? "" : l.mm() < 0 ? "-" : l.signed() ? "+" : "";
-            return sign + inches;
+            long sixteenths = Math.round(rounded(l.mm() / 25.4 * SIXTEENTHS, 0, l.rounded()));
+            String sign = sixteenths == 0 ? "" : sixteenths < 0 ? "-" : l.signed() ? "+" : "";
+            return sign + parts(Math.abs(sixteenths), SIXTEENTHS);
         }
         if (l.told() == Told.WRITTEN) {
-            return (l.signed() && l.mm() > 0 ? "+" : "") + number(unit.fromMm(l.mm()), l.decimals());
+            double value = rounded(unit.fromMm(l.mm()), l.decimals(), l.rounded());
+            return (l.signed() && l.mm() > 0 ? "+" : "") + number(value, l.decimals());
         }
-        return signed(unit.fromMm(l.mm()), unit == Unit.MM ? l.decimals() : 1, l.signed());
+        int decimals = unit == Unit.MM ? l.decimals() : 1;
+        return signed(rounded(unit.fromMm(l.mm()), decimals, l.rounded()), decimals, l.signed());
+    }
+
+    /** A limit on its last decimal, so that what is told keeps it; the nearest is found where it is written. */
+    private static double rounded(double value, int decimals, Part.Rounded how) {
+        double scale = Math.pow(10, decimals);
+        return switch (how) {
+            case NEAREST -> value;
+            case UP -> Math.ceil(value * scale - TRACE) / scale;
+            case DOWN -> Math.floor(value * scale + TRACE) / scale;
+        };
     }
 
     private String span(Part.Span span) {

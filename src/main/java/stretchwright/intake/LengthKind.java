@@ -3,6 +3,7 @@ package stretchwright.intake;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
@@ -28,6 +29,9 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
 
     /** What nobody would write in mm or in inches. */
     private static final double LONG = 10_000;
+
+    /** What nobody measures with a tape, mm: stitches, needles. */
+    private static final double SMALL = 10;
 
     /** More letters than a number needs. */
     private static final int LONGEST = 20;
@@ -76,7 +80,7 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
     }
 
     private Said allowed(Spot at, String text) {
-        Said between = Tell.said("amount.allowed", least(at.unit()), most(at.unit()), range.reason());
+        Said between = Tell.said("amount.allowed", least(), most(), range.reason());
         List<Part> others = meant(text, at);
         return others.isEmpty() ? between : between.and(Tell.said("unit.meant", Part.listed(Part.Join.OR, others)));
     }
@@ -101,30 +105,23 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
         return Part.text(Echo.shortened(number, LONGEST) + " " + unit.symbol());
     }
 
-    /** On a tape in inches the next sixteenth inside the range: what is told to be allowed must be. */
-    private Part least(Optional<Unit> unit) {
-        return told(inside(range.least(), unit, true), false);
+    /** What is told to be allowed must be. */
+    private Part least() {
+        return told(range.least(), false, Part.Length::atLeast);
     }
 
-    private Part most(Optional<Unit> unit) {
-        return told(inside(range.most(), unit, false), signed);
+    private Part most() {
+        return told(range.most(), signed, Part.Length::atMost);
     }
 
-    /** Of cloth and thread by the roll in metres. */
-    private static Part told(double mm, boolean signed) {
-        return mm < LONG
-                ? Part.written(mm, signed)
-                : Part.text(Numbers.plain(Unit.M.fromMm(mm)) + " " + Unit.M.symbol());
-    }
-
-    private double inside(double mm, Optional<Unit> unit, boolean up) {
-        if (unit.filter(Unit.IN::equals).isEmpty()) {
-            return mm;
+    /** Of cloth and thread by the roll in metres, of stitches in mm. */
+    private Part told(double mm, boolean signed, UnaryOperator<Part.Length> limit) {
+        if (range.most() < SMALL) {
+            return Part.millimetres(mm, 1);
         }
-        double sixteenths = Unit.IN.fromMm(mm) * 16;
-        double whole = up ? Math.ceil(sixteenths - 1e-9) : Math.floor(sixteenths + 1e-9);
-        double snapped = Unit.IN.toMm(whole / 16);
-        return range.holds(snapped) ? snapped : mm;
+        return mm < LONG
+                ? limit.apply(Part.written(mm, signed))
+                : Part.text(Numbers.plain(Unit.M.fromMm(mm)) + " " + Unit.M.symbol());
     }
 
     @Override
@@ -137,7 +134,7 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
         return range.most() < LONG
                 ? Tell.said(
                         "allowed.span", new Part.Span(Part.written(range.least()), Part.written(range.most(), signed)))
-                : Tell.said("allowed.between", least(Optional.empty()), most(Optional.empty()));
+                : Tell.said("allowed.between", least(), most());
     }
 
     @Override
@@ -147,7 +144,7 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
 
     @Override
     public Part shown(Double mm) {
-        return told(mm, signed);
+        return told(mm, signed, UnaryOperator.identity());
     }
 
     @Override

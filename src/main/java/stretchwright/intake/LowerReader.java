@@ -82,8 +82,8 @@ final class LowerReader {
                         Tell.said("amount.out", Part.written(mm)),
                         Tell.said(
                                 "amount.allowed",
-                                Part.written(range.least()),
-                                Part.written(range.most()),
+                                Part.written(range.least()).atLeast(),
+                                Part.written(range.most()).atMost(),
                                 range.reason())));
         if (hem != Hem.OVER_LACES && hem != Hem.OVER_HEEL) {
             given.add(LegKeys.STRAP, Tell.said("strap.loose", Tell.quoted(hem.word())), Tell.said("strap.hem"));

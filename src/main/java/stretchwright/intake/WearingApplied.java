@@ -49,8 +49,8 @@ public final class WearingApplied {
                 : Worn.Outcome.beyond(Tell.said(
                         "worn.sum",
                         Part.signed(sum),
-                        Part.signed(key.range().least()),
-                        Part.signed(key.range().most())));
+                        Part.signed(key.range().least()).atLeast(),
+                        Part.signed(key.range().most()).atMost()));
         if (outcome.make().isEmpty()) {
             findings.add(KEY + key.word(), outcome.wrong(), outcome.right());
         }

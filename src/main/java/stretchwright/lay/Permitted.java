@@ -80,8 +80,8 @@ record Permitted(List<Piece> pieces, Fabric fabric, LayTerms terms) {
             double need = Math.ceil(folded && !whole ? 2 * width : width);
             boolean openHelps = folded && width <= fabric.roll().usableWidth();
             Said remedy = openHelps
-                    ? Tell.said("wider-cloth-or-open", Part.length(need))
-                    : Tell.said("wider-cloth", Part.length(need));
+                    ? Tell.said("wider-cloth-or-open", Part.length(need).atLeast())
+                    : Tell.said("wider-cloth", Part.length(need).atLeast());
             Part name = cut.piece().name().said();
             Said problem =
                     wide(cut.piece().onFold(), folded && !whole, name, Part.length(width, 1), Part.length(cloth, 1));

@@ -167,6 +167,9 @@ final class CutLine {
     /** A seam that leans far cuts off more of the raw edge than its last chord: what would stick out beyond is left out. */
     private static void withoutSpike(Turn turn, List<Point> ring) {
         int end = ring.indexOf(turn.end);
+        if (end < 0) {
+            return; // a spike at the other end of so short an edge took it along
+        }
         int step = turn.foldFirst ? -1 : 1;
         int kept = end + step;
         while (kept >= 0 && kept < ring.size() && turn.cutsOff(ring.get(kept))) {

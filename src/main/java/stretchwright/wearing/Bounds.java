@@ -44,7 +44,12 @@ final class Bounds {
                                     "history.has-choice",
                                     word,
                                     Part.text(first.key().choice()))
-                            : Tell.said("history.as-far", word, Part.signed(first.limit())),
+                            : Tell.said(
+                                    "history.as-far",
+                                    word,
+                                    first.limit() < 0
+                                            ? Part.signed(first.limit()).atLeast()
+                                            : Part.signed(first.limit()).atMost()),
                     AGAIN);
         }
         return next;

@@ -48,6 +48,11 @@ public final class WearingLines {
         return out.all();
     }
 
+    /** No farther from zero than the limit. */
+    private static Part toward(double limit) {
+        return limit < 0 ? Part.signed(limit).atLeast() : Part.signed(limit).atMost();
+    }
+
     private static Part bounds(Wearing wearing) {
         List<Said> all = new ArrayList<>();
         for (Cure.Step s : wearing.steps()) {
@@ -55,7 +60,7 @@ public final class WearingLines {
             all.add(
                     s.key().isChoice()
                             ? Tell.said("bounds.once", word)
-                            : Tell.said("bounds.up-to", word, Part.signed(s.limit())));
+                            : Tell.said("bounds.up-to", word, toward(s.limit())));
         }
         return Part.listed(Part.Join.COMMA, all);
     }

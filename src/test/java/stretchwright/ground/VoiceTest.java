@@ -35,6 +35,18 @@ class VoiceTest {
         assertThat(MM.say(Part.signed(-0.2))).isEqualTo("0 mm");
     }
 
+    /** By hand: 12 mm are 7.56 sixteenths: no more than 7, no less than 8. 831.3 mm are 83.13 cm. */
+    @Test
+    void aLimitIsToldSoThatWhatIsToldKeepsIt() {
+        assertThat(IN.say(Part.length(12).atMost())).isEqualTo("7/16 in");
+        assertThat(IN.say(Part.length(12).atLeast())).isEqualTo("1/2 in");
+        assertThat(IN.say(Part.signed(-30).atLeast())).isEqualTo("-1 1/8 in");
+        assertThat(IN.say(Part.length(25.4).atLeast())).isEqualTo("1 in");
+        assertThat(CM.say(Part.length(831.3).atLeast())).isEqualTo("83.2 cm");
+        assertThat(CM.say(Part.length(831.3).atMost())).isEqualTo("83.1 cm");
+        assertThat(MM.say(Part.length(831.3).atLeast())).isEqualTo("832 mm");
+    }
+
     /** By hand: 12 mm are 7.56 sixteenths, nearest 8: 1/2. */
     @Test
     void aLengthBehindItsLikeHasNoUnit() {
