@@ -29,7 +29,6 @@ import stretchwright.intake.Table;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
-import stretchwright.print.kit.FileGroup;
 import stretchwright.report.Report;
 
 /**
@@ -196,16 +195,16 @@ public final class Server {
         return makes.find(id(ctx)).orElseThrow(NotFoundResponse::new);
     }
 
-    /** The files of a make; the report lists all of them, so it comes last. */
-    private static List<Document> all(Session session) {
-        return session.made(FileGroup.all()).documents();
+    /** The make with the files that it offers; the report lists all of them, so it comes last. */
+    private static Made offered(Session session) {
+        return session.made(Offered.of(session.make()));
     }
 
     private void file(Context ctx) {
         String name = ctx.pathParam("name");
         Session session = work(ctx).session();
         Document document = name.equals(Report.NAME)
-                ? session.made(FileGroup.all()).report()
+                ? offered(session).report()
                 : session.document(name).orElseThrow(NotFoundResponse::new);
         String type = TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/json");
         if (name.endsWith(".svg")) {
@@ -231,7 +230,7 @@ public final class Server {
         Makes.Work work = work(ctx);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            for (Document d : all(work.session())) {
+            for (Document d : offered(work.session()).documents()) {
                 entry(zip, d.name(), d.bytes());
             }
             entry(zip, "make.yaml", work.text().getBytes(StandardCharsets.UTF_8));
