@@ -19,6 +19,10 @@ public record Field(String key, Key<?> row) {
     private static final String LENGTH = Unit.MM.symbol();
 
     public String id() {
+        return id(key);
+    }
+
+    static String id(String key) {
         return key.replaceAll("[^a-z0-9]+", "-");
     }
 
@@ -50,6 +54,11 @@ public record Field(String key, Key<?> row) {
 
     public boolean isNeeded() {
         return row.need().always();
+    }
+
+    /** As it would be typed here. */
+    public String example(Unit unit) {
+        return Example.typed(row, unit);
     }
 
     /** The words to choose from, or that may be written. */
