@@ -95,7 +95,7 @@ public final class Server {
         c.routes.before(Guard::check);
         c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.empty(), List.of())));
         c.routes.get("/example", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
-        c.routes.post("/form", ctx -> show(ctx, "form.jte", new FormPage(Form.sent(Guard.form(ctx)), List.of())));
+        c.routes.post("/form", ctx -> show(ctx, "form.jte", another(Form.sent(Guard.form(ctx)))));
         c.routes.post("/make", this::make);
         c.routes.get("/make/{id}", this::result);
         c.routes.get(
@@ -130,11 +130,7 @@ public final class Server {
         List<String> left = Example.left(form);
         String text = form.makeText();
         try {
-            List<Finding> twice = form.twice(Table.keys());
-            if (!twice.isEmpty()) {
-                throw new BadInput(twice);
-            }
-            MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            MakeFile make = read(form, text);
             if (!left.isEmpty()) {
                 refused(ctx, new FormPage(form, List.of(), left));
                 return;
@@ -145,6 +141,25 @@ public final class Server {
         } catch (BadInput e) {
             refused(ctx, new FormPage(form, e.findings(), left));
         }
+    }
+
+    /** The form again, with a free place more in its lists; what it does not have is told. */
+    private static FormPage another(Form form) {
+        return new FormPage(form, form.wrong(Table.keys()));
+    }
+
+    /** The make, or everything that is wrong with the form and with the file that it says. */
+    private static MakeFile read(Form form, String text) {
+        List<Finding> wrong = new ArrayList<>(form.wrong(Table.keys()));
+        try {
+            MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            if (wrong.isEmpty()) {
+                return make;
+            }
+        } catch (BadInput e) {
+            wrong.addAll(e.findings());
+        }
+        throw new BadInput(wrong);
     }
 
     /** What was answered where some fields still held the example's values: to leave them out, or that they are right. */
