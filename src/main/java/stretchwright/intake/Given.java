@@ -98,7 +98,7 @@ final class Given {
     }
 
     void missing(Key<?> key) {
-        add(key, Tell.said("missing"), Tell.said("example", Part.text(key.like(unit))));
+        add(key, Need.lack(), Tell.said("example", Part.text(key.like(unit))));
     }
 
     /** The key in full, by the name under which it stands. */

@@ -1,5 +1,7 @@
 package stretchwright.intake;
 
+import stretchwright.ground.Said;
+
 /**
  * Whether a key must be there.
  *
@@ -10,6 +12,16 @@ package stretchwright.intake;
 public record Need(boolean always, String oneOf, String when) {
     static final Need FREE = new Need(false, "", "");
     static final Need NEEDED = new Need(true, "", "needed.yes");
+
+    /** What is said of a key that must be there and is not. */
+    static Said lack() {
+        return Tell.said("missing");
+    }
+
+    /** Whether that is what is wrong. */
+    public static boolean isLack(Said wrong) {
+        return wrong.sameKey(lack());
+    }
 
     static Need oneOf(String group) {
         return new Need(false, group, "needed.one-of");

@@ -1,12 +1,11 @@
 package stretchwright.sewing;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
@@ -46,20 +45,11 @@ final class Extras {
     /** Names that are taken or not there, rings of waiting, more steps than can be ordered. */
     static void check(List<Step> steps, List<SewingTerms.Extra> extras, Findings findings) {
         List<String> known = steps.stream().map(s -> s.name().word()).toList();
-        Set<String> names = new HashSet<>(known);
-        if (names.size() < steps.size()) {
-            findings.add(KEY, Tell.said("wrong.same-name"), Tell.said("right.same-name"));
-        }
-        for (SewingTerms.Extra extra : extras) {
-            List<String> named = new ArrayList<>(extra.after());
-            named.addAll(extra.before());
-            named.removeIf(names::contains);
-            if (!named.isEmpty()) {
-                findings.add(
-                        KEY,
-                        Tell.said("wrong.no-such-step", Part.text(extra.name()), Part.text(named.get(0))),
-                        Tell.said("right.no-such-step", Part.listed(Part.Join.COMMA, words(known))));
-            }
+        sameName(known, extras, findings);
+        for (int i = 0; i < extras.size(); i++) {
+            SewingTerms.Extra extra = extras.get(i);
+            noSuchStep(key(i, "after"), extra.name(), extra.after(), known, findings);
+            noSuchStep(key(i, "before"), extra.name(), extra.before(), known, findings);
         }
         Rings.among(steps).stream()
                 .<Part>map(name -> Part.text(name.word()))
@@ -72,6 +62,31 @@ final class Extras {
                     Tell.said("wrong.too-many-steps", Part.count(steps.size())),
                     Tell.said("right.too-many-steps", Part.count(OrderOfWork.MOST_JOBS)));
         }
+    }
+
+    /** At the last of the extra steps whose name is taken. */
+    private static void sameName(List<String> known, List<SewingTerms.Extra> extras, Findings findings) {
+        for (int i = extras.size() - 1; i >= 0; i--) {
+            if (Collections.frequency(known, extras.get(i).name()) > 1) {
+                findings.add(key(i, "name"), Tell.said("wrong.same-name"), Tell.said("right.same-name"));
+                return;
+            }
+        }
+    }
+
+    /** Told of the first name that is not there. */
+    private static void noSuchStep(String key, String step, List<String> named, List<String> known, Findings findings) {
+        named.stream()
+                .filter(n -> !known.contains(n))
+                .findFirst()
+                .ifPresent(n -> findings.add(
+                        key,
+                        Tell.said("wrong.no-such-step", Part.text(step), Part.text(n)),
+                        Tell.said("right.no-such-step", Part.listed(Part.Join.COMMA, words(known)))));
+    }
+
+    private static String key(int extra, String name) {
+        return KEY + "." + (extra + 1) + "." + name;
     }
 
     private static List<Part.Text> words(List<String> names) {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import stretchwright.ground.Findings;
+import stretchwright.ground.Unit;
 import stretchwright.intake.Key;
 import stretchwright.intake.Keys;
 import stretchwright.intake.Kind.Input;
@@ -91,6 +92,13 @@ final class Example {
                 key.whereValueStands(table).ifPresent(k -> out.put(k.path(), typed(value, k.input())));
             }
         }
+    }
+
+    /** The example of a row as it would be typed into its field: "20 % = 3.1 N; 40 % = 6.9 N". */
+    static String typed(Key<?> row, Unit unit) {
+        String text = row.name() + ": " + row.example(unit);
+        Tree.Keys one = YamlTree.read(text, new Findings("example")).orElseThrow();
+        return String.join("; ", typed(Objects.requireNonNull(one.entries().get(row.name())), row.input()));
     }
 
     private static List<String> typed(Tree value, Input input) {

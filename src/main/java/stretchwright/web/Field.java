@@ -7,6 +7,7 @@ import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.intake.Key;
 import stretchwright.intake.Kind.Input;
+import stretchwright.intake.PrintKeys;
 
 /**
  * One field of the form: a row of the table of keys at its place.
@@ -18,6 +19,10 @@ public record Field(String key, Key<?> row) {
     private static final String LENGTH = Unit.MM.symbol();
 
     public String id() {
+        return id(key);
+    }
+
+    static String id(String key) {
         return key.replaceAll("[^a-z0-9]+", "-");
     }
 
@@ -27,9 +32,11 @@ public record Field(String key, Key<?> row) {
 
     /** One line of help, and what is taken where the field is left empty. */
     public Said hint() {
-        return usual(row)
-                .map(usual -> Tell.said("field.hint-usual", row.help(), usual))
-                .orElseGet(() -> Tell.said("field.hint", row.help()));
+        return row.path().equals(PrintKeys.FILES.path())
+                ? Tell.said("field.hint-files", row.help())
+                : usual(row)
+                        .map(usual -> Tell.said("field.hint-usual", row.help(), usual))
+                        .orElseGet(() -> Tell.said("field.hint", row.help()));
     }
 
     /** What is taken where nothing is chosen. */
@@ -47,6 +54,11 @@ public record Field(String key, Key<?> row) {
 
     public boolean isNeeded() {
         return row.need().always();
+    }
+
+    /** As it would be typed here. */
+    public String example(Unit unit) {
+        return Example.typed(row, unit);
     }
 
     /** The words to choose from, or that may be written. */

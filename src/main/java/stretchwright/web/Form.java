@@ -76,6 +76,13 @@ record Form(Map<String, List<String>> typed) {
         return filled + 1;
     }
 
+    /** What was sent and cannot be put into the make file. */
+    List<Finding> wrong(Keys table) {
+        List<Finding> all = new ArrayList<>(new Strangers(this, table).all());
+        all.addAll(twice(table));
+        return all;
+    }
+
     /** Fields that say the same as those in the section that may stand instead of them: one hold, and another by level. */
     List<Finding> twice(Keys table) {
         return Groups.of(table, this).stream()
@@ -114,7 +121,8 @@ record Form(Map<String, List<String>> typed) {
                 }
             });
             Map<String, List<String>> closed = new LinkedHashMap<>();
-            out.forEach((key, values) -> closed.put(renumbered(key, used), values));
+            out.forEach((key, values) -> closed.computeIfAbsent(renumbered(key, used), k -> new ArrayList<>())
+                    .addAll(values)); // 1 and 01 are one place
             return closed;
         }
 

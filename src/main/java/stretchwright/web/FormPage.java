@@ -1,10 +1,6 @@
 package stretchwright.web;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Part;
@@ -15,14 +11,13 @@ import stretchwright.intake.Keys;
 import stretchwright.intake.Kind.Input;
 import stretchwright.intake.Table;
 
-/** The form as the page shows it: values as typed, each finding at its field, the others on top. */
+/** The form as the page shows it: values as typed, each finding where it belongs. */
 public final class FormPage {
     private final Form form;
     private final Voice voice;
     private final List<Group> groups;
     private final List<Field> fields;
-    private final Map<String, List<String>> atField = new LinkedHashMap<>();
-    private final List<String> onTop = new ArrayList<>();
+    private final Placed placed;
     private final List<String> left;
 
     FormPage(Form form, List<Finding> findings) {
@@ -37,26 +32,12 @@ public final class FormPage {
     FormPage(Form form, List<Finding> findings, List<String> left, Keys table) {
         this.form = form;
         this.left = left;
-        this.voice = Voice.of(Unit.of(form.value("unit")).orElse(Unit.CM));
+        Unit unit = Unit.of(form.value("unit")).orElse(Unit.CM);
+        this.voice = Voice.of(unit);
         this.groups = Groups.of(table, form);
         this.fields = groups.stream().flatMap(Group::all).toList();
-        findings.forEach(this::place);
-    }
-
-    /** The line of a file that nobody sees says nothing here. */
-    private void place(Finding f) {
-        String words = (f.problem() + " " + f.remedy()).strip();
-        Optional<Field> field = fields.stream()
-                .filter(p -> p.key().equals(f.key()))
-                .findFirst()
-                .or(() -> fields.stream()
-                        .filter(p -> p.key().startsWith(f.key() + "."))
-                        .findFirst());
-        if (field.isPresent() && !f.key().isEmpty()) {
-            atField.computeIfAbsent(field.get().key(), k -> new ArrayList<>()).add(words);
-        } else {
-            onTop.add(f.key().isEmpty() ? words : f.key() + ": " + words);
-        }
+        this.placed = new Placed(groups, unit);
+        findings.forEach(placed::place);
     }
 
     public String say(String key) {
@@ -96,15 +77,30 @@ public final class FormPage {
 
     /** Folded away until something in it is typed or wrong. */
     public boolean isOpen(Group group) {
-        return !group.closed() || group.all().anyMatch(f -> isFaulty(f) || form.has(f.key()));
+        return !group.closed()
+                || group.parts().anyMatch(this::isFaulty)
+                || group.all().anyMatch(f -> isFaulty(f) || form.has(f.key()));
     }
 
     public boolean hasFindings() {
-        return !onTop.isEmpty() || !atField.isEmpty();
+        return placed.hasAny();
     }
 
     public List<String> onTop() {
-        return onTop;
+        return placed.onTop();
+    }
+
+    /** The parts with a finding of their own, in the order of the page. */
+    public List<Group> faultyParts() {
+        return groups.stream().flatMap(Group::parts).filter(this::isFaulty).toList();
+    }
+
+    public String problem(Group part) {
+        return placed.at(part.key());
+    }
+
+    public boolean isFaulty(Group part) {
+        return !placed.at(part.key()).isEmpty();
     }
 
     /** The fields with a finding, in the order of the page. */
@@ -113,11 +109,11 @@ public final class FormPage {
     }
 
     public String problem(Field field) {
-        return String.join(" ", atField.getOrDefault(field.key(), List.of()));
+        return placed.at(field.key());
     }
 
     public boolean isFaulty(Field field) {
-        return atField.containsKey(field.key());
+        return !placed.at(field.key()).isEmpty();
     }
 
     /** The first field with a finding takes the focus. */

@@ -35,9 +35,9 @@ final class Groups {
             }
         }
         List<Group> all = new ArrayList<>();
-        all.add(new Group("", Tell.said("group.make"), Said.NOTHING, false, make, List.of(), false));
+        all.add(new Group("", Tell.said("group.make"), Said.NOTHING, false, false, make, List.of(), false));
         all.addAll(sections);
-        all.add(new Group("", Tell.said("group.work"), Said.NOTHING, false, work, List.of(), false));
+        all.add(new Group("", Tell.said("group.work"), Said.NOTHING, false, false, work, List.of(), false));
         return all;
     }
 
@@ -50,7 +50,8 @@ final class Groups {
             return list(key, at);
         }
         Group inside = inside(key.path(), at, table);
-        return new Group(at, key.label(), key.help(), closed, inside.fields(), inside.inside(), false);
+        return new Group(
+                at, key.label(), key.help(), key.need().always(), closed, inside.fields(), inside.inside(), false);
     }
 
     /** The fields of a section; what is in sections of its own, and in values that may be a section too, stands in parts. */
@@ -72,9 +73,9 @@ final class Groups {
                 insteadOf.putIfAbsent(inner.words(), inner);
             }
         }
-        instead.forEach((words, own) ->
-                parts.add(new Group(at, title(insteadOf.get(words)), Said.NOTHING, true, own, List.of(), false)));
-        return new Group(at, Said.NOTHING, Said.NOTHING, false, fields, parts, false);
+        instead.forEach((words, own) -> parts.add(
+                new Group("", title(insteadOf.get(words)), Said.NOTHING, false, true, own, List.of(), false)));
+        return new Group(at, Said.NOTHING, Said.NOTHING, false, false, fields, parts, false);
     }
 
     private static Said title(@org.jspecify.annotations.Nullable Key<?> inner) {
@@ -91,10 +92,11 @@ final class Groups {
                     Tell.said("group.number", Part.count(i)),
                     Said.NOTHING,
                     false,
+                    false,
                     inside.fields(),
                     inside.inside(),
                     false));
         }
-        return new Group(at, key.label(), key.help(), true, List.of(), places, true);
+        return new Group(at, key.label(), key.help(), key.need().always(), true, List.of(), places, true);
     }
 }

@@ -3,6 +3,7 @@ package stretchwright.web;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import stretchwright.body.Measure;
 import stretchwright.body.Value;
 import stretchwright.fit.FitReport;
@@ -72,6 +73,12 @@ public record ResultPage(String id, Session session, Made made) {
     /** What the signs in them mean. */
     public String signs() {
         return FitTables.signs();
+    }
+
+    /** Where there is more of it than the drawing, that too. */
+    public String patternCaption() {
+        boolean inTrueSize = Offered.of(session.make()).contains(FileGroup.PATTERN);
+        return inTrueSize ? say("result.pattern-caption") : say("result.pattern-caption-alone");
     }
 
     public boolean plotted() {
@@ -158,7 +165,10 @@ public record ResultPage(String id, Session session, Made made) {
 
     public List<File> files() {
         List<File> files = new ArrayList<>();
-        session.printables().forEach(p -> files.add(new File(p.name(), say(kind(p.group())))));
+        Set<FileGroup> offered = Offered.of(session.make());
+        session.printables().stream()
+                .filter(p -> offered.contains(p.group()))
+                .forEach(p -> files.add(new File(p.name(), say(kind(p.group())))));
         files.add(new File(Report.NAME, say("file.report")));
         return files;
     }

@@ -29,7 +29,6 @@ import stretchwright.intake.Table;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
-import stretchwright.print.kit.FileGroup;
 import stretchwright.report.Report;
 
 /**
@@ -96,7 +95,7 @@ public final class Server {
         c.routes.before(Guard::check);
         c.routes.get("/", ctx -> show(ctx, "form.jte", new FormPage(Form.empty(), List.of())));
         c.routes.get("/example", ctx -> show(ctx, "form.jte", new FormPage(Form.example(), List.of())));
-        c.routes.post("/form", ctx -> show(ctx, "form.jte", new FormPage(Form.sent(Guard.form(ctx)), List.of())));
+        c.routes.post("/form", ctx -> show(ctx, "form.jte", another(Form.sent(Guard.form(ctx)))));
         c.routes.post("/make", this::make);
         c.routes.get("/make/{id}", this::result);
         c.routes.get(
@@ -131,11 +130,7 @@ public final class Server {
         List<String> left = Example.left(form);
         String text = form.makeText();
         try {
-            List<Finding> twice = form.twice(Table.keys());
-            if (!twice.isEmpty()) {
-                throw new BadInput(twice);
-            }
-            MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            MakeFile make = read(form, text);
             if (!left.isEmpty()) {
                 refused(ctx, new FormPage(form, List.of(), left));
                 return;
@@ -146,6 +141,25 @@ public final class Server {
         } catch (BadInput e) {
             refused(ctx, new FormPage(form, e.findings(), left));
         }
+    }
+
+    /** The form again, with a free place more in its lists; what it does not have is told. */
+    private static FormPage another(Form form) {
+        return new FormPage(form, form.wrong(Table.keys()));
+    }
+
+    /** The make, or everything that is wrong with the form and with the file that it says. */
+    private static MakeFile read(Form form, String text) {
+        List<Finding> wrong = new ArrayList<>(form.wrong(Table.keys()));
+        try {
+            MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            if (wrong.isEmpty()) {
+                return make;
+            }
+        } catch (BadInput e) {
+            wrong.addAll(e.findings());
+        }
+        throw new BadInput(wrong);
     }
 
     /** What was answered where some fields still held the example's values: to leave them out, or that they are right. */
@@ -196,16 +210,16 @@ public final class Server {
         return makes.find(id(ctx)).orElseThrow(NotFoundResponse::new);
     }
 
-    /** The files of a make; the report lists all of them, so it comes last. */
-    private static List<Document> all(Session session) {
-        return session.made(FileGroup.all()).documents();
+    /** The make with the files that it offers; the report lists all of them, so it comes last. */
+    private static Made offered(Session session) {
+        return session.made(Offered.of(session.make()));
     }
 
     private void file(Context ctx) {
         String name = ctx.pathParam("name");
         Session session = work(ctx).session();
         Document document = name.equals(Report.NAME)
-                ? session.made(FileGroup.all()).report()
+                ? offered(session).report()
                 : session.document(name).orElseThrow(NotFoundResponse::new);
         String type = TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/json");
         if (name.endsWith(".svg")) {
@@ -231,7 +245,7 @@ public final class Server {
         Makes.Work work = work(ctx);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            for (Document d : all(work.session())) {
+            for (Document d : offered(work.session()).documents()) {
                 entry(zip, d.name(), d.bytes());
             }
             entry(zip, "make.yaml", work.text().getBytes(StandardCharsets.UTF_8));

@@ -139,12 +139,15 @@ class SewingReaderTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "{name: a, minutes: 1, after: [inseams], before: [front rise]} | wait for each other",
-                "{name: a, minutes: 1, after: [a]} | wait for each other",
-                "{name: a, minutes: 1, after: [the moon]} | which this plan does not have",
-                "{name: inseams, minutes: 1} | the same name"
+                "{name: a, minutes: 1, after: [inseams], before: [front rise]} | sewing.extra | wait for each other",
+                "{name: a, minutes: 1, after: [a]} | sewing.extra | wait for each other",
+                "{name: a, minutes: 1, after: [the moon]} | sewing.extra.1.after | which this plan does not have",
+                "{name: b, minutes: 1}, {name: a, minutes: 1, after: [b], before: [the sun]}"
+                        + " | sewing.extra.2.before | which this plan does not have",
+                "{name: inseams, minutes: 1} | sewing.extra.1.name | the same name",
+                "{name: a, minutes: 1}, {name: a, minutes: 1} | sewing.extra.2.name | the same name"
             })
-    void anExtraStepThatCannotBeKeptIsAFinding(String extra, String says) {
+    void anExtraStepThatCannotBeKeptIsAFinding(String extra, String key, String says) {
         BadInput bad = catchThrowableOfType(
                 BadInput.class,
                 () -> Make.run(
@@ -152,7 +155,7 @@ class SewingReaderTest {
                         stretchwright.ground.Progress.silent()));
         assertThat(bad.findings()).anySatisfy(f -> {
             assertThat(f.file()).isEqualTo("a.yaml");
-            assertThat(f.key()).isEqualTo("sewing.extra");
+            assertThat(f.key()).isEqualTo(key);
             assertThat(f.problem()).contains(says);
         });
     }

@@ -104,6 +104,15 @@ class FormTest {
         }
     }
 
+    /** Two fields of one name would be sent twice. */
+    @Test
+    void noTwoFieldsHaveOneName() {
+        assertThat(Groups.of(Table.keys(), Form.empty()).stream()
+                        .flatMap(Group::all)
+                        .map(Field::key))
+                .doesNotHaveDuplicates();
+    }
+
     /** What a field shows as an example, typed into it, is read without a finding at its key. */
     @Test
     void whatIsTypedAsTheExampleSaysIsRead() {

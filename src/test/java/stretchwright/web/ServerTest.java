@@ -2,22 +2,14 @@ package stretchwright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.net.Socket;
 import java.net.URI;
-import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -29,11 +21,13 @@ import stretchwright.make.Make;
 /** The page over real HTTP. */
 class ServerTest {
     private static Server server;
+    private static Visitor visitor;
     private static final HttpClient HTTP = HttpClient.newHttpClient();
 
     @BeforeAll
     static void start() {
         server = Server.start(0).orElseThrow();
+        visitor = new Visitor(server);
     }
 
     @AfterAll
@@ -43,7 +37,7 @@ class ServerTest {
 
     @Test
     void theFirstPageIsEmptyAndTellsTheBrowserWhatToRefuse() throws Exception {
-        HttpResponse<String> page = get("");
+        HttpResponse<String> page = visitor.get("");
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
                 .contains("<html lang=\"en\">", "Waist girth", "href=\"/example\"")
@@ -60,7 +54,7 @@ class ServerTest {
 
     @Test
     void theExampleIsLoadedWhenAskedForAndMarkedAsSuch() throws Exception {
-        String page = get("example").body();
+        String page = visitor.get("example").body();
         assertThat(page)
                 .contains("value=\"Rowan\"", "value=\"96.1\"", "name=\"example\"", "the example's", "href=\"/\"");
     }
@@ -68,7 +62,7 @@ class ServerTest {
     /** Replacing some of the example's measures leaves two people in one form. */
     @Test
     void whoReplacesSomeOfTheExampleIsAskedAboutTheRest() throws Exception {
-        Map<String, List<String>> typed = example();
+        Map<String, List<String>> typed = Visitor.example();
         List<String> measures = typed.keySet().stream()
                 .filter(k -> k.startsWith("wearer.measurements."))
                 .toList();
@@ -76,7 +70,7 @@ class ServerTest {
                 .forEach(k -> typed.put(
                         k,
                         List.of(java.util.Objects.requireNonNull(typed.get(k)).get(0) + "5")));
-        HttpResponse<String> asked = post(typed);
+        HttpResponse<String> asked = visitor.post(typed);
         assertThat(asked.statusCode()).isEqualTo(422);
         assertThat(asked.body())
                 .contains(
@@ -85,16 +79,16 @@ class ServerTest {
                         "Total crotch length",
                         "Back crotch length");
         typed.put("left", List.of("out"));
-        HttpResponse<String> made = post(typed);
+        HttpResponse<String> made = visitor.post(typed);
         assertThat(made.statusCode()).isEqualTo(303);
         String at = made.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
-        Make.read("x", bytes(at + "/make.yaml"))
+        Make.read("x", visitor.bytes(at + "/make.yaml"))
                 .given()
                 .forEach((measure, mm) ->
                         assertThat(measures.subList(0, 8)).contains("wearer.measurements." + measure.term()));
-        assertThat(get(at + "/form").body()).doesNotContain("name=\"example\"");
+        assertThat(visitor.get(at + "/form").body()).doesNotContain("name=\"example\"");
         typed.put("left", List.of("mine"));
-        assertThat(post(typed).statusCode()).isEqualTo(303);
+        assertThat(visitor.post(typed).statusCode()).isEqualTo(303);
     }
 
     @Test
@@ -103,64 +97,55 @@ class ServerTest {
                 "name", List.of("Two pockets"),
                 "style.pockets.1.kind", List.of("phone"),
                 "style.pockets.1.width", List.of("9"));
-        HttpResponse<String> page = post("form", typed);
+        HttpResponse<String> page = visitor.post("form", typed);
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body()).contains("value=\"Two pockets\"", "name=\"style.pockets.2.kind\"");
     }
 
     @Test
     void aFindingInAListStandsAtItsField() throws Exception {
-        Map<String, List<String>> typed = example();
+        Map<String, List<String>> typed = Visitor.example();
         typed.put("style.pockets.1.kind", List.of("phone"));
         typed.put("style.pockets.1.width", List.of("9"));
         typed.put("style.pockets.1.height", List.of("tall"));
-        HttpResponse<String> answer = post(typed);
+        HttpResponse<String> answer = visitor.post(typed);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("id=\"style-pockets-1-height-wrong\"", "<details open>");
     }
 
     @Test
     void aPressShowsTheResultAndItsFilesAreThoseOfTheCommand() throws Exception {
-        HttpResponse<String> answer = post(example());
+        HttpResponse<String> answer = visitor.post(Visitor.example());
         assertThat(answer.statusCode()).isEqualTo(303);
         String at = answer.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
-        String page = done(at);
+        String page = visitor.done(at);
         assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
         assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
-        byte[] yaml = bytes(at + "/make.yaml");
+        byte[] yaml = visitor.bytes(at + "/make.yaml");
         Made made =
                 stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
         assertThat(page).contains(made.sewing().operations().get(0).name().word());
-        Map<String, byte[]> zipped = unzipped(bytes(at + "/all.zip"));
+        Map<String, byte[]> zipped = Visitor.unzipped(visitor.bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);
-        assertThat(get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
+        assertThat(visitor.get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
                 .hasValueSatisfying(type -> assertThat(type).startsWith("image/vnd.dxf"));
-        assertThat(get(at + "/file/report.json").headers().firstValue("Content-Type"))
+        assertThat(visitor.get(at + "/file/report.json").headers().firstValue("Content-Type"))
                 .hasValueSatisfying(type -> assertThat(type).startsWith("application/json"));
         for (Document d : made.documents()) {
-            assertThat(bytes(at + "/file/" + d.name())).as(d.name()).isEqualTo(d.bytes());
+            assertThat(visitor.bytes(at + "/file/" + d.name())).as(d.name()).isEqualTo(d.bytes());
             assertThat(zipped.get(d.name())).as("zipped " + d.name()).isEqualTo(d.bytes());
         }
-        assertThat(get(at + "/form").body()).contains("value=\"Rowan\"");
-        assertThat(get(at + "/file/nothing.pdf").statusCode()).isEqualTo(404);
-    }
-
-    /** The result page; each answer before it is done waits a little. */
-    private static String done(String at) throws Exception {
-        HttpResponse<String> page = get(at);
-        for (int i = 0; i < 200 && page.statusCode() == 202; i++) {
-            page = get(at);
-        }
-        return page.body();
+        assertThat(visitor.get(at + "/form").body()).contains("value=\"Rowan\"");
+        assertThat(visitor.get(at + "/file/nothing.pdf").statusCode()).isEqualTo(404);
     }
 
     @Test
     void findingsStandAtTheirFieldsWithWhatWasTyped() throws Exception {
-        Map<String, List<String>> typed = example();
+        Map<String, List<String>> typed = Visitor.example();
         typed.put("wearer.measurements.hip girth", List.of("ninety"));
         typed.put("fabric.stretch across", List.of("sixty"));
         typed.remove("fabric.usable width");
-        HttpResponse<String> answer = post(typed);
+        HttpResponse<String> answer = visitor.post(typed);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body())
                 .contains("value=\"ninety\"", "value=\"sixty\"", "id=\"wearer-measurements-hip-girth-wrong\"")
@@ -175,10 +160,10 @@ class ServerTest {
     @Test
     void hostileNamesAreTextOnly() throws Exception {
         String nasty = "\"><script>alert(1)</script> ' \\ : # \u202Eabc \uD83D\uDE00";
-        Map<String, List<String>> typed = example();
+        Map<String, List<String>> typed = Visitor.example();
         typed.put("name", List.of(nasty));
         typed.put("wearer.age", List.of("x"));
-        assertThat(post(typed).body()).contains("&lt;script>").doesNotContain("<script>alert");
+        assertThat(visitor.post(typed).body()).contains("&lt;script>").doesNotContain("<script>alert");
         MakeFile read = Make.read(
                 "x",
                 new Form(Map.of(
@@ -200,16 +185,16 @@ class ServerTest {
                         .getBytes(StandardCharsets.UTF_8));
         assertThat(read.name()).isEqualTo(nasty);
         typed.put("name", List.of("n".repeat(10_000)));
-        assertThat(post(typed).statusCode()).isEqualTo(422);
+        assertThat(visitor.post(typed).statusCode()).isEqualTo(422);
     }
 
     @Test
     void whatIsNotAskedForIsRefusedWithAPlainPage() throws Exception {
-        assertThat(get("make/nothing").statusCode()).isEqualTo(404);
-        assertThat(get("make/nothing").body()).contains("<h1>Nothing here</h1>");
-        assertThat(get("make").statusCode()).isIn(404, 405);
+        assertThat(visitor.get("make/nothing").statusCode()).isEqualTo(404);
+        assertThat(visitor.get("make/nothing").body()).contains("<h1>Nothing here</h1>");
+        assertThat(visitor.get("make").statusCode()).isIn(404, 405);
         Map<String, List<String>> large = Map.of("name", List.of("n".repeat(300_000)));
-        assertThat(post(large).statusCode()).isEqualTo(413);
+        assertThat(visitor.post(large).statusCode()).isEqualTo(413);
         HttpRequest foreign = HttpRequest.newBuilder(URI.create(server.address() + "make"))
                 .header("Origin", "http://elsewhere.example")
                 .POST(HttpRequest.BodyPublishers.ofString("name=x"))
@@ -232,50 +217,5 @@ class ServerTest {
     @Test
     void aTakenPortIsToldByAnEmptyAnswer() {
         assertThat(Server.start(URI.create(server.address()).getPort())).isEmpty();
-    }
-
-    private static Map<String, List<String>> example() {
-        return new LinkedHashMap<>(Form.example().typed());
-    }
-
-    private static HttpResponse<String> get(String path) throws Exception {
-        return HTTP.send(request(path).build(), HttpResponse.BodyHandlers.ofString());
-    }
-
-    private static byte[] bytes(String path) throws Exception {
-        return HTTP.send(request(path).build(), HttpResponse.BodyHandlers.ofByteArray())
-                .body();
-    }
-
-    private static HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create(server.address() + path));
-    }
-
-    private static HttpResponse<String> post(Map<String, List<String>> typed) throws Exception {
-        return post("make", typed);
-    }
-
-    private static HttpResponse<String> post(String path, Map<String, List<String>> typed) throws Exception {
-        List<String> pairs = new ArrayList<>();
-        typed.forEach((key, values) -> values.forEach(v -> pairs.add(coded(key) + "=" + coded(v))));
-        HttpRequest request = request(path)
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(pairs.stream().collect(Collectors.joining("&"))))
-                .build();
-        return HTTP.send(request, HttpResponse.BodyHandlers.ofString());
-    }
-
-    private static String coded(String text) {
-        return URLEncoder.encode(text, StandardCharsets.UTF_8);
-    }
-
-    private static Map<String, byte[]> unzipped(byte[] bytes) throws IOException {
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(bytes))) {
-            for (ZipEntry e = zip.getNextEntry(); e != null; e = zip.getNextEntry()) {
-                files.put(e.getName(), zip.readAllBytes());
-            }
-        }
-        return files;
     }
 }
