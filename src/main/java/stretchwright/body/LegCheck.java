@@ -8,6 +8,7 @@ import java.util.Optional;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
 
 /**
  * Judges what was taken on one leg beside the rest of that leg, the trunk and the other leg.
@@ -42,7 +43,7 @@ final class LegCheck {
         judged.putAll(left == right ? measured.soft() : measured.soft(left < right ? Side.LEFT : Side.RIGHT));
         odd.stream()
                 .filter(o -> Math.abs(o.odd.spreadsOff()) > Plausibility.IMPOSSIBLE)
-                .forEach(o -> check.slip(o).ifPresent(slip -> check.report(o, slip, findings)));
+                .forEach(o -> check.slip(o, findings.unit()).ifPresent(slip -> check.report(o, slip, findings)));
         return judged;
     }
 
@@ -85,13 +86,13 @@ final class LegCheck {
         return side == Side.LEFT ? Side.RIGHT : Side.LEFT;
     }
 
-    private Optional<Double> slip(Odd odd) {
+    private Optional<Double> slip(Odd odd, Unit unit) {
         Measure measure = odd.odd.measure();
         if (measured.isHard(other(odd.side), measure)) {
             return Optional.empty();
         }
         double near = mean(other(odd.side), measure);
-        return Slip.swapped(odd.odd.mm()).stream()
+        return Slip.swapped(odd.odd.mm(), unit).stream()
                 .filter(mm -> Math.abs(mm - near) <= ALIKE * HandMeasuring.repeatLimit(measure))
                 .findFirst();
     }

@@ -30,11 +30,12 @@ public final class Measuring {
 
     /**
      * The same from readings, legs measured apart, hard sockets: the mean of the readings and of both sides is the
-     * body's; each leg keeps its own. Empty only if this call added findings.
+     * body's; each leg keeps its own. Digits are taken for swapped in the unit of the findings, in which the measures were
+     * written. Empty only if this call added findings.
      */
     public static Optional<Body> body(Measured measured, Findings findings) {
         boolean taken = TakenCheck.pass(measured, findings);
-        Findings aboutLegs = new Findings("");
+        Findings aboutLegs = findings.in(findings.unit());
         Map<Measure, Double> judged = LegCheck.judged(measured, aboutLegs);
         aboutLegs.all().forEach(f -> findings.add(f.key(), f.wrong(), f.right()));
         boolean plausible = Plausibility.check(measured.figure(), measured.age(), judged, findings);

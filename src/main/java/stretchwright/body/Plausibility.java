@@ -140,7 +140,7 @@ final class Plausibility {
         report(
                 key(measure),
                 Tell.said("measure.outside", Tell.taken(mm), Part.span(range.low(), range.high())),
-                Remedy.of(measure, mm, Known.of(figure, age, others)));
+                Remedy.of(measure, mm, findings.unit(), Known.of(figure, age, others)));
         return false;
     }
 
@@ -179,7 +179,7 @@ final class Plausibility {
         report(
                 key(wrong),
                 wrong == smaller ? Tell.said("measure.not-below", parts) : Tell.said("measure.not-above", parts),
-                Remedy.of(wrong, mm, Known.of(figure, age, others)));
+                Remedy.of(wrong, mm, findings.unit(), Known.of(figure, age, others)));
         return wrong;
     }
 
@@ -195,7 +195,8 @@ final class Plausibility {
             Map<Measure, Double> others = new EnumMap<>(sound);
             others.remove(odd.measure());
             Said remedy = Remedy.exchanged(odd, known)
-                    .orElseGet(() -> Remedy.of(odd.measure(), odd.mm(), Known.of(figure, age, others)));
+                    .orElseGet(
+                            () -> Remedy.of(odd.measure(), odd.mm(), findings.unit(), Known.of(figure, age, others)));
             report(key(odd.measure()), beside(odd, known, others.size() > 1), remedy);
             sound.remove(odd.measure());
         }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
 
 /** The second sentence of a finding about a measure: what would be right, and the likeliest slip. */
 final class Remedy {
@@ -26,12 +27,12 @@ final class Remedy {
         return Optional.empty();
     }
 
-    /** What the known others let expect, and the likeliest slip. */
-    static Said of(Measure measure, double mm, Known known) {
+    /** What the known others let expect, and the likeliest slip in the unit the value was written in. */
+    static Said of(Measure measure, double mm, Unit unit, Known known) {
         JointNormal.Expected expected = known.agreeing().expect(known.logs());
         double middle = Math.exp(expected.logs()[measure.ordinal()]);
         Part range = Tell.range(middle, middle * expected.spreads()[measure.ordinal()]);
-        Said slip = Slip.behind(measure, mm, offOf(measure, known))
+        Said slip = Slip.behind(measure, mm, unit, offOf(measure, known))
                 .map(Slip::question)
                 .orElse(Tell.said("slip.other"));
         return known.isEmpty()

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
 
 /**
  * The likeliest slip behind a value that cannot be right: the one whose undoing brings it nearest to what the other
@@ -19,14 +20,21 @@ record Slip(Said question, double undone) {
     /** Undone, a slip must come within this many spreads of what was expected to be offered at all. */
     private static final double NEAR = 2.5;
 
+    /** An inch that was written whole is one to this, in. */
+    private static final double EXACT = 1e-3;
+
     /** The next long mark of a tape, mm. */
     private static final double MISREAD = 100;
 
-    /** The likeliest slip, given how many spreads off any value of this measure would be. */
-    static Optional<Slip> behind(Measure measure, double mm, DoubleUnaryOperator off) {
+    /**
+     * The likeliest slip, given how many spreads off any value of this measure would be.
+     *
+     * @param unit in which the value was written
+     */
+    static Optional<Slip> behind(Measure measure, double mm, Unit unit, DoubleUnaryOperator off) {
         Slip best = null;
         double nearest = NEAR;
-        for (Slip slip : possible(measure, mm)) {
+        for (Slip slip : possible(measure, mm, unit)) {
             double distance = Math.abs(off.applyAsDouble(slip.undone));
             if (slip.undone > 0 && distance < nearest) {
                 best = slip;
@@ -36,7 +44,7 @@ record Slip(Said question, double undone) {
         return Optional.ofNullable(best);
     }
 
-    private static List<Slip> possible(Measure measure, double mm) {
+    private static List<Slip> possible(Measure measure, double mm, Unit unit) {
         List<Slip> all = new ArrayList<>();
         all.add(new Slip(Tell.said("slip.inches-as-centimetres"), mm * 2.54));
         all.add(new Slip(Tell.said("slip.centimetres-as-inches"), mm / 2.54));
@@ -46,7 +54,7 @@ record Slip(Said question, double undone) {
             all.add(new Slip(Tell.said("slip.flat"), mm * 2));
             all.add(new Slip(Tell.said("slip.twice"), mm / 2));
         }
-        for (double swapped : swapped(mm)) {
+        for (double swapped : swapped(mm, unit)) {
             all.add(new Slip(Tell.said("slip.swapped", Part.length(swapped)), swapped));
         }
         all.add(new Slip(Tell.said("slip.misread", Part.length(MISREAD)), mm + MISREAD));
@@ -54,9 +62,23 @@ record Slip(Said question, double undone) {
         return all;
     }
 
-    /** The value in whole mm with two neighbouring digits swapped (the digits are the same in cm). */
-    static List<Double> swapped(double mm) {
-        char[] digits = String.format(Locale.ROOT, "%.0f", mm).toCharArray();
+    /**
+     * The value with two neighbouring digits swapped, mm, as it was written: in whole mm (the digits are the same in cm),
+     * or in inches, of which the fraction stays.
+     */
+    static List<Double> swapped(double mm, Unit unit) {
+        if (unit != Unit.IN) {
+            return swapped(Math.rint(mm));
+        }
+        double inches = Unit.IN.fromMm(mm);
+        double whole = Math.floor(inches + EXACT);
+        return swapped(whole).stream()
+                .map(other -> Unit.IN.toMm(other + inches - whole))
+                .toList();
+    }
+
+    private static List<Double> swapped(double whole) {
+        char[] digits = String.format(Locale.ROOT, "%.0f", whole).toCharArray();
         List<Double> all = new ArrayList<>();
         for (int i = 0; i + 1 < digits.length; i++) {
             if (digits[i] != digits[i + 1]) {

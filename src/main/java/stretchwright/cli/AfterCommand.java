@@ -61,8 +61,12 @@ final class AfterCommand extends Task {
             listed(console);
             return Exit.DONE;
         }
-        if (!Wearing.knows(symptom, findings) || !answered(symptom, console, findings) || !onePlace(findings)) {
+        Findings aboutArguments = new Findings("after");
+        if (!Wearing.knows(symptom, findings)) {
             return wrong(console, findings);
+        }
+        if (!answered(symptom, console, aboutArguments) || !onePlace(aboutArguments)) {
+            return wrong(console, aboutArguments);
         }
         String day = date == null ? LocalDate.now().toString() : date;
         Voice voice = Voice.of(make.unit());
@@ -141,8 +145,10 @@ final class AfterCommand extends Task {
             return Optional.empty();
         }
         String name = out == null ? file : out;
+        Findings aboutOut = new Findings("after");
         boolean done =
-                out == null ? AfterFile.over(name, now.get(), findings) : AfterFile.fresh(name, now.get(), findings);
+                out == null ? AfterFile.over(name, now.get(), findings) : AfterFile.fresh(name, now.get(), aboutOut);
+        findings.addAll(aboutOut.all());
         if (!done) {
             return Optional.empty();
         }

@@ -16,6 +16,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
 import stretchwright.many.BodyCheck;
 import stretchwright.many.BodyTable;
@@ -58,6 +59,11 @@ final class BodyCommand extends Task {
         Findings aboutFile = new Findings(file);
         Optional<byte[]> bytes = Intake.read(file, table ? BodyTable.LARGEST : MakeFile.LARGEST, aboutFile);
         wrong.addAll(aboutOut.all());
+        Findings aboutUnit = new Findings("body");
+        if (table) {
+            BodyTable.checkUnit(Optional.ofNullable(unit), aboutUnit);
+        }
+        wrong.addAll(aboutUnit.all());
         wrong.addAll(aboutFile.all());
         try {
             if (wrong.isEmpty()) {
@@ -95,9 +101,13 @@ final class BodyCommand extends Task {
         console.findings(table.findings());
         console.tell(Tell.said(
                 "body.written",
-                Part.count(table.good().size()),
-                Part.count(table.findings().size())));
+                written(table.good().size()),
+                Tell.findings(table.findings().size())));
         return table.findings().isEmpty() ? Exit.DONE : Exit.INPUT;
+    }
+
+    private static Said written(int count) {
+        return count == 1 ? Tell.said("body.one") : Tell.said("body.bodies", Part.count(count));
     }
 
     private static SortedMap<String, byte[]> files(List<Document> documents) {

@@ -70,10 +70,12 @@ final class ClubCommand extends Task {
 
     private int laid(StopKey stop) throws IOException {
         Console console = console();
-        Findings aboutArguments = new Findings(out);
-        Optional<OutFolder> folder = folder(out, aboutArguments);
+        Findings aboutOut = new Findings(out);
+        Optional<OutFolder> folder = folder(out, aboutOut);
+        Findings aboutArguments = new Findings("club");
         OptionalDouble length = arguments(aboutArguments);
-        List<Finding> wrong = new ArrayList<>(aboutArguments.all());
+        List<Finding> wrong = new ArrayList<>(aboutOut.all());
+        wrong.addAll(aboutArguments.all());
         try {
             List<MakeFile> makes = files.length > Club.MOST ? List.of() : read(wrong);
             if (wrong.isEmpty()) {

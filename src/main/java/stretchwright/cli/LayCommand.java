@@ -56,33 +56,39 @@ final class LayCommand extends Task {
 
     private int laid(StopKey stop) throws IOException {
         Console console = console();
-        Findings aboutArguments = new Findings(out);
-        Optional<OutFolder> folder = folder(out, aboutArguments);
-        if (!(seconds > 0 && seconds <= SearchOptions.LONGEST)) {
-            aboutArguments.add(
-                    "--seconds",
-                    Tell.said("seconds.more", Part.text(Double.toString(seconds))),
-                    Tell.said("seconds.give"));
-        }
-        search.check(aboutArguments);
-        if (threads != 1 && threads != 2) {
-            aboutArguments.add(
-                    "--threads", Tell.said("threads.cannot", Part.count(threads)), Tell.said("threads.give"));
-        }
+        Findings aboutOut = new Findings(out);
+        Optional<OutFolder> folder = folder(out, aboutOut);
+        Findings aboutArguments = arguments();
         Findings findings = new Findings(file);
         Optional<StripInstance> instance =
                 Intake.read(file, StripFile.LARGEST, findings).flatMap(bytes -> StripFile.read(bytes, findings));
         StripHistory history = new StripHistory(console.progress(""), stop);
-        Optional<StripResult> result = aboutArguments.isEmpty() && findings.isEmpty()
+        Optional<StripResult> result = aboutOut.isEmpty() && aboutArguments.isEmpty() && findings.isEmpty()
                 ? instance.flatMap(i -> history.lay(i, findings))
                 : Optional.empty();
         if (result.isEmpty()) {
+            console.findings(aboutOut.all());
             console.findings(aboutArguments.all());
             console.findings(findings.all());
             return Exit.INPUT;
         }
         write(folder.orElseThrow(), instance.orElseThrow(), result.get(), history, console);
         return Exit.DONE;
+    }
+
+    private Findings arguments() {
+        Findings findings = new Findings("lay");
+        if (!(seconds > 0 && seconds <= SearchOptions.LONGEST)) {
+            findings.add(
+                    "--seconds",
+                    Tell.said("seconds.more", Part.text(Double.toString(seconds))),
+                    Tell.said("seconds.give"));
+        }
+        search.check(findings);
+        if (threads != 1 && threads != 2) {
+            findings.add("--threads", Tell.said("threads.cannot", Part.count(threads)), Tell.said("threads.give"));
+        }
+        return findings;
     }
 
     private void write(

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,7 +37,7 @@ final class MakeCommand extends Task {
     private String out = "";
 
     @Option(names = "--files", paramLabel = "NAMES", split = ",")
-    private List<String> wanted = List.of();
+    private @Nullable List<String> wanted;
 
     private final Jobs jobs;
 
@@ -70,6 +71,9 @@ final class MakeCommand extends Task {
 
     /** Those of the option; empty where it was left out. */
     private Set<FileGroup> groups(List<Finding> wrong) {
+        if (wanted == null) {
+            return Set.of();
+        }
         Findings findings = new Findings("make");
         Set<FileGroup> groups = PrintKeys.files(wanted, (problem, remedy) -> findings.add("--files", problem, remedy));
         wrong.addAll(findings.all());

@@ -50,7 +50,9 @@ final class SizesCommand extends Task {
         Optional<byte[]> make = Intake.read(file, MakeFile.LARGEST, aboutMake);
         Findings aboutTable = new Findings(bodies);
         Optional<byte[]> table = Intake.read(bodies, BodyTable.LARGEST, aboutTable);
-        List.of(aboutOut, aboutMake, aboutTable).forEach(f -> wrong.addAll(f.all()));
+        Findings aboutUnit = new Findings("sizes");
+        BodyTable.checkUnit(Optional.ofNullable(unit), aboutUnit);
+        List.of(aboutOut, aboutUnit, aboutMake, aboutTable).forEach(f -> wrong.addAll(f.all()));
         try {
             if (wrong.isEmpty()) {
                 MakeFile read = jobs.read(file, make.orElseThrow());
@@ -68,10 +70,6 @@ final class SizesCommand extends Task {
         return count == 1 ? Tell.said("sizes.size") : Tell.said("sizes.sizes", Part.count(count));
     }
 
-    private static Said findings(int count) {
-        return count == 1 ? Tell.said("sizes.finding") : Tell.said("sizes.findings", Part.count(count));
-    }
-
     /** Good rows are done though others are broken. */
     private int tell(Sizes sizes, OutFolder folder, Console console) throws IOException {
         List<Document> documents = sizes.documents();
@@ -83,7 +81,7 @@ final class SizesCommand extends Task {
         console.tell(Tell.said(
                 "sizes.counted",
                 nested(sizes.count()),
-                findings(sizes.findings().size())));
+                Tell.findings(sizes.findings().size())));
         sizes.summary().forEach(console::tell);
         if (console.json() && !documents.isEmpty()) {
             console.print(new String(documents.get(0).bytes(), java.nio.charset.StandardCharsets.UTF_8));

@@ -21,4 +21,9 @@ final class Tell {
     static Part words(List<String> words) {
         return Part.listed(Part.Join.COMMA, words.stream().map(Part::text).toList());
     }
+
+    /** How many findings there are: "1 finding". */
+    static Said findings(int count) {
+        return count == 1 ? Tell.said("findings.one") : Tell.said("findings.count", Part.count(count));
+    }
 }

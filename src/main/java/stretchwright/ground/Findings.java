@@ -25,6 +25,11 @@ public final class Findings {
         return new Findings(file, other);
     }
 
+    /** In which lengths are told: the one they were written in. */
+    public Unit unit() {
+        return unit;
+    }
+
     public void add(String key, Said problem, Said remedy) {
         at(key, 0, problem, remedy);
     }

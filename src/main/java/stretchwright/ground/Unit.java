@@ -23,6 +23,11 @@ public enum Unit {
         return symbol;
     }
 
+    /** Its name in a sentence: "a number in inches". */
+    public Said said() {
+        return Said.of("ground", "unit." + symbol);
+    }
+
     public double toMm(double value) {
         return value * millimetres;
     }

@@ -15,7 +15,7 @@ final class FabricReader {
         RollKeys roll = RollKeys.FABRIC;
         ClothShape shape = ClothShapeReader.read(given, roll, Row.unboxed(given.get(roll.width)), Optional.empty());
         Optional<StretchReader.Found> found =
-                given.has(FabricKeys.FABRIC) ? new StretchReader(given, wearer).read() : Optional.empty();
+                given.isRead(FabricKeys.FABRIC) ? new StretchReader(given, wearer).read() : Optional.empty();
         Optional<Double> width = given.get(roll.width);
         if (width.isEmpty() || found.isEmpty()) {
             return Optional.empty();

@@ -37,19 +37,17 @@ public final class FileKeys {
     /** One household machine where nothing is said: straight and zigzag stitch (common practice, no source). */
     public static final Key<Set<Machine>> MACHINES = Key.of(
                     "machines",
-                    new WordsKind<>(
-                            ChoiceKind.of(List.of(Machine.values()), Machine::word)
-                                    .also(Machine.OVERLOCKER, "serger", "overlock", "overlock machine")
-                                    .also(Machine.COVERSTITCH, "cover stitch", "coverstitcher", "coverlock")
-                                    .also(Machine.COMBINED, "combined", "combination machine")
-                                    .also(
-                                            Machine.LOCKSTITCH,
-                                            "home machine",
-                                            "sewing machine",
-                                            "domestic machine",
-                                            "household machine")
-                                    .also(Machine.HAND, "by hand", "hand sewing"),
-                            false),
+                    new WordsKind<>(ChoiceKind.of(List.of(Machine.values()), Machine::word)
+                            .also(Machine.OVERLOCKER, "serger", "overlock", "overlock machine")
+                            .also(Machine.COVERSTITCH, "cover stitch", "coverstitcher", "coverlock")
+                            .also(Machine.COMBINED, "combined", "combination machine")
+                            .also(
+                                    Machine.LOCKSTITCH,
+                                    "home machine",
+                                    "sewing machine",
+                                    "domestic machine",
+                                    "household machine")
+                            .also(Machine.HAND, "by hand", "hand sewing")),
                     "[overlocker, coverstitch]")
             .usually(Set.of(Machine.LOCKSTITCH))
             .also("machine")

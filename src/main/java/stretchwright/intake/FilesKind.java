@@ -14,10 +14,14 @@ import tools.jackson.databind.node.ObjectNode;
 /** Which groups of files are made: one or a list, or all of them by one word. */
 record FilesKind() implements Kind<Set<FileGroup>> {
     private static final ChoiceKind<String> WORD = ChoiceKind.of(FileGroup.words(), w -> w);
-    private static final WordsKind<String> WORDS = new WordsKind<>(WORD, true);
+    private static final WordsKind<String> WORDS = new WordsKind<>(WORD);
 
     static Said isNot(String word) {
         return Tell.said("files.is-not", Tell.quoted(word));
+    }
+
+    static Said namesNothing() {
+        return Tell.said("files.none");
     }
 
     static Said choose(String word) {
@@ -28,7 +32,7 @@ record FilesKind() implements Kind<Set<FileGroup>> {
     public Optional<Set<FileGroup>> read(Spot at) {
         Optional<Set<String>> words = WORDS.read(at);
         if (words.isPresent() && words.get().isEmpty() && !at.isText()) {
-            at.add(Tell.said("files.none"), at.likeThis());
+            at.add(namesNothing(), at.likeThis());
             return Optional.empty();
         }
         return words.map(FilesKind::groups);

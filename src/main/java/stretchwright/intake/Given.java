@@ -1,10 +1,12 @@
 package stretchwright.intake;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -22,6 +24,7 @@ final class Given {
     private final Map<String, Object> values = new LinkedHashMap<>();
     private final Map<String, Tree> trees = new HashMap<>();
     private final Map<String, String> paths = new HashMap<>();
+    private final Set<String> twice = new HashSet<>();
     private final Map<String, List<Given>> lists = new HashMap<>();
 
     /**
@@ -54,6 +57,12 @@ final class Given {
         paths.put(key.path(), at);
     }
 
+    /** It stands there under two names, so none of them was looked into; that is a finding already. */
+    void foundTwice(Key<?> key, Tree tree, String at) {
+        found(key, tree, at);
+        twice.add(key.path());
+    }
+
     <T> void put(Key<T> key, T value) {
         values.put(key.path(), value);
     }
@@ -70,6 +79,11 @@ final class Given {
     /** Whether something stands there, right or wrong. */
     boolean has(Key<?> key) {
         return trees.containsKey(key.path());
+    }
+
+    /** Whether something stands there that was looked into. */
+    boolean isRead(Key<?> key) {
+        return has(key) && !twice.contains(key.path());
     }
 
     boolean isSection(Key<?> key) {

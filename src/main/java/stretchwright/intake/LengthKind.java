@@ -74,9 +74,7 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
     }
 
     private Said write(Spot at) {
-        return at.unit()
-                .map(u -> Tell.said("length.write", Part.text(u.symbol())))
-                .orElseGet(() -> Tell.said("length.write-unit"));
+        return at.unit().map(u -> Tell.said("length.write", u.said())).orElseGet(() -> Tell.said("length.write-unit"));
     }
 
     private Said allowed(Spot at, String text) {

@@ -88,13 +88,18 @@ public final class PrintKeys {
     }
 
     /**
-     * The groups that words name.
+     * The groups that words name; blanks around them do no harm.
      *
-     * @param wrong told what is wrong with a word, and what would be right
+     * @param wrong told what is wrong with a word, or with none at all, and what would be right
      */
     public static Set<FileGroup> files(List<String> words, BiConsumer<Said, Said> wrong) {
         Set<FileGroup> groups = EnumSet.noneOf(FileGroup.class);
-        for (String word : words) {
+        List<String> named =
+                words.stream().map(String::strip).filter(w -> !w.isEmpty()).toList();
+        if (named.isEmpty()) {
+            wrong.accept(FilesKind.namesNothing(), FilesKind.choose(""));
+        }
+        for (String word : named) {
             Optional<FileGroup> group = FileGroup.of(word);
             if (word.equals(FileGroup.ALL)) {
                 groups.addAll(FileGroup.all());

@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
@@ -37,6 +38,7 @@ final class TableReader {
     /** @param section by the table; at: by the file, where a synonym may stand for a step */
     private void section(Tree.Keys tree, String section, String at) {
         List<Key<?>> rows = table.inside(section);
+        Set<Key<?>> doubled = doubled(tree, section);
         // a row is itself alone: to hash all that is known of it would be work for nothing
         Map<Key<?>, String> seen = new IdentityHashMap<>();
         List<String> unknown = new ArrayList<>();
@@ -46,6 +48,12 @@ final class TableReader {
                 unknown.add(name);
             } else if (seen.containsKey(key.get())) {
                 twice(tree, name, seen.get(key.get()), at);
+            } else if (doubled.contains(key.get())) {
+                seen.put(key.get(), name);
+                given.foundTwice(
+                        key.get(),
+                        java.util.Objects.requireNonNull(tree.entries().get(name)),
+                        Echo.path(at, name));
             } else {
                 seen.put(key.get(), name);
                 value(key.get(), java.util.Objects.requireNonNull(tree.entries().get(name)), Echo.path(at, name));
@@ -53,6 +61,19 @@ final class TableReader {
         }
         new UnknownKeys(table, section, at, given.findings()).tell(tree, unknown);
         rows.stream().filter(k -> k.need().always() && !seen.containsKey(k)).forEach(k -> given.missing(k));
+    }
+
+    /** Rows that stand under two names, once at least as a section: which is to go is not known, so neither is looked into. */
+    private Set<Key<?>> doubled(Tree.Keys tree, String section) {
+        Map<Key<?>, Integer> names = new IdentityHashMap<>();
+        Map<Key<?>, Integer> sections = new IdentityHashMap<>();
+        tree.entries()
+                .forEach((name, value) -> table.named(section, name).ifPresent(key -> {
+                    names.merge(key, 1, Integer::sum);
+                    sections.merge(key, value instanceof Tree.Keys ? 1 : 0, Integer::sum);
+                }));
+        names.keySet().removeIf(key -> names.getOrDefault(key, 0) < 2 || sections.getOrDefault(key, 0) == 0);
+        return names.keySet();
     }
 
     private void twice(Tree.Keys tree, String name, String before, String at) {

@@ -13,6 +13,7 @@ import stretchwright.body.Readings;
 import stretchwright.body.Side;
 import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
+import stretchwright.ground.Said;
 
 /** Rows of the wearer. Which survey fills in and checks, and what was measured. */
 public final class WearerKeys {
@@ -23,13 +24,12 @@ public final class WearerKeys {
             .in(Lens.reading(m -> Optional.of(m.wearer()).filter(n -> !n.isEmpty())))
             .untold();
 
-    public static final Key<Figure> FIGURE = Row.choice(
-                    "wearer.figure",
-                    ChoiceKind.of(List.of(Figure.values()), Figure::word)
-                            .also(Figure.WOMAN, "female", "lady", "women")
-                            .also(Figure.MAN, "male", "gentleman", "men")
-                            .also(Figure.CHILD, "girl", "boy", "kid", "children"),
-                    "woman")
+    private static final ChoiceKind<Figure> FIGURES = ChoiceKind.of(List.of(Figure.values()), Figure::word)
+            .also(Figure.WOMAN, "female", "lady", "women")
+            .also(Figure.MAN, "male", "gentleman", "men")
+            .also(Figure.CHILD, "girl", "boy", "kid", "children");
+
+    public static final Key<Figure> FIGURE = Row.choice("wearer.figure", FIGURES, "woman")
             .needed()
             .in(Lens.reading(m -> Optional.of(m.figure())))
             .untold();
@@ -79,6 +79,16 @@ public final class WearerKeys {
     }
 
     private WearerKeys() {}
+
+    /** The figure that a word means, everyday words too; empty where it means none. */
+    public static Optional<Figure> figure(String word) {
+        return FIGURES.find(word);
+    }
+
+    /** What to write instead of a word that means no figure. */
+    public static Said chooseFigure(String word) {
+        return FIGURES.choose(word);
+    }
 
     /** Of the body, or of both legs alike. */
     public static Key<List<Double>> measure(Measure measure) {
@@ -156,7 +166,7 @@ public final class WearerKeys {
                 .toList();
         return Key.of(
                         "wearer.hard." + side.word(),
-                        new WordsKind<>(ChoiceKind.of(girths, Measure::term), true),
+                        new WordsKind<>(ChoiceKind.of(girths, Measure::term)),
                         "[calf girth]")
                 .worded("wearer.hard.side", Part.text(side.word()))
                 .in(Lens.reading(

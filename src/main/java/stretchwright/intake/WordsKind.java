@@ -12,15 +12,11 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
-/**
- * Several of some words, each once, in the order of the file.
- *
- * @param alone whether one of them may stand without a list
- */
-record WordsKind<T>(ChoiceKind<T> each, boolean alone) implements Kind<Set<T>> {
+/** Several of some words, each once, in the order of the file; one of them may stand without a list. */
+record WordsKind<T>(ChoiceKind<T> each) implements Kind<Set<T>> {
     @Override
     public Optional<Set<T>> read(Spot at) {
-        if (alone && at.isText()) {
+        if (at.isText()) {
             return each.read(at).map(Set::of);
         }
         Optional<List<Tree>> items = at.items();
@@ -43,7 +39,7 @@ record WordsKind<T>(ChoiceKind<T> each, boolean alone) implements Kind<Set<T>> {
     @Override
     public ObjectNode schema() {
         ObjectNode list = Schemas.list(each.schema(), 0, Integer.MAX_VALUE).put("uniqueItems", true);
-        return alone ? Schemas.either(each.schema(), list) : list;
+        return Schemas.either(each.schema(), list);
     }
 
     @Override

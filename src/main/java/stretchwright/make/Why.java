@@ -2,9 +2,11 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stretchwright.body.Body;
@@ -112,11 +114,10 @@ public final class Why {
     public List<String> chain(String asked, Findings findings) {
         List<Reason> meant = meant(plain(asked));
         if (meant.isEmpty()) {
-            List<String> names = all.stream().map(r -> r.dimension().word()).toList();
             findings.add(
                     "",
                     Tell.said("why.unknown", Part.text(Echo.quoted(asked))),
-                    Nearest.to(asked, names)
+                    nearest(asked)
                             .map(n -> Tell.said("why.meant", Part.text(n)))
                             .orElse(Said.NOTHING)
                             .and(Tell.said("why.listed")));
@@ -126,6 +127,17 @@ public final class Why {
         meant.forEach(r -> tell(r, "", new HashSet<>(), lines));
         lines.addAll(history());
         return lines;
+    }
+
+    /** The dimension nearest to mistyped words, which may be the last of its name: "knee widht" is near "leg: knee width". */
+    private Optional<String> nearest(String asked) {
+        Map<String, String> names = new LinkedHashMap<>();
+        for (Reason r : all) {
+            String word = r.dimension().word();
+            names.put(word, word);
+            names.putIfAbsent(word.substring(word.indexOf(':') + 1).strip(), word);
+        }
+        return Nearest.to(asked, names.keySet()).map(names::get);
     }
 
     private List<Reason> meant(String asked) {

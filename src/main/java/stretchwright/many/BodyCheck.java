@@ -146,7 +146,7 @@ public final class BodyCheck {
             case MAN -> Tell.said("body.man");
             case CHILD -> Tell.said("body.child");
         };
-        Part unit = Part.text(wearer.unit().symbol());
+        Part unit = wearer.unit().said();
         return wearer.name().isEmpty()
                 ? Tell.said("body.title", figure, unit)
                 : Tell.said("body.title-of", Part.text(wearer.name()), figure, unit);

@@ -1,14 +1,11 @@
 package stretchwright.many;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
@@ -20,9 +17,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
-import stretchwright.ground.Voice;
 import stretchwright.intake.NameKind;
-import stretchwright.intake.Nearest;
 import stretchwright.intake.Range;
 import stretchwright.intake.WearerKeys;
 import stretchwright.make.Make;
@@ -34,8 +29,6 @@ import stretchwright.make.Make;
  * @param read how many rows were looked at
  */
 record BodyRows(List<Row> rows, int read, List<Refused> refused) {
-    static final List<String> OTHER = List.of("name", "figure", "age", "unit");
-
     /**
      * A good row.
      *
@@ -64,15 +57,12 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
     /**
      * Reads and estimates.
      *
-     * @param unit of bare numbers where the row names none; empty: a row or cell must. A survey's are in mm.
+     * @param unit of bare numbers where the row names none, checked before; empty: a row or cell must. A survey's are in mm
      * @throws BadInput where the header cannot be used: then no row was looked at
      */
     static BodyRows of(String fileName, byte[] bytes, Optional<String> unit) {
         Findings findings = new Findings(fileName);
         Optional<Unit> usual = unit.flatMap(BodyRows::unit);
-        if (unit.isPresent() && usual.isEmpty()) {
-            findings.add("--unit", Tell.said("unit.unknown", Tell.quoted(unit.get())), Tell.said("unit.choose"));
-        }
         String text = Make.utf8(bytes, findings).orElse("");
         List<CsvLines.Row> lines = CsvLines.rows(text, CsvLines.separator(text));
         findings.throwIfAny();
@@ -87,21 +77,20 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
             header = SurveyColumns.inOurWords(header);
             usual = Optional.of(Unit.MM);
         } else {
-            terms(header, findings);
+            header = BodyColumns.terms(header, findings);
         }
         if (findings.isEmpty() && !SurveyColumns.hasMeasure(header)) {
-            findings.add(header(), Tell.said("table.no-measure"), Tell.said("table.one-measure"));
+            findings.add(BodyColumns.place(), Tell.said("table.no-measure"), Tell.said("table.one-measure"));
         }
         findings.throwIfAny();
-        return read(names, header, lines.subList(1, lines.size()), usual);
+        return read(new Header(names, header, survey), lines.subList(1, lines.size()), usual);
     }
 
-    private static BodyRows read(
-            List<String> names, List<String> header, List<CsvLines.Row> lines, Optional<Unit> usual) {
+    private static BodyRows read(Header header, List<CsvLines.Row> lines, Optional<Unit> usual) {
         List<Row> good = new ArrayList<>();
         List<Refused> refused = new ArrayList<>();
         for (CsvLines.Row line : lines) {
-            Reading reading = new Reading(names, header, line, usual);
+            Reading reading = new Reading(header, line, usual);
             reading.row().ifPresent(good::add);
             if (!reading.problems.isEmpty()) {
                 refused.add(new Refused(line.line(), reading.told(), List.copyOf(reading.problems)));
@@ -121,55 +110,32 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         }
     }
 
-    private static void terms(List<String> header, Findings findings) {
-        List<String> known = new ArrayList<>(OTHER);
-        Arrays.stream(Measure.values()).map(Measure::term).forEach(known::add);
-        Set<String> seen = new HashSet<>();
-        for (String word : header) {
-            if (!known.contains(word)) {
-                findings.add(
-                        header(),
-                        Tell.said("column.unknown", Tell.quoted(word)),
-                        Nearest.to(word, known)
-                                .map(n -> Tell.said("column.meant", Part.text(n)))
-                                .orElse(Tell.said("column.known", Tell.words(known))));
-            } else if (!seen.add(word)) {
-                findings.add(header(), Tell.said("column.twice", Tell.quoted(word)), Tell.said("column.keep-one"));
-            }
-        }
-        if (!seen.contains("figure")) {
-            findings.add(header(), Tell.said("column.no-figure"), Tell.said("column.figure"));
-        }
-    }
-
-    private static String header() {
-        return Voice.plain().say(Tell.said("at.header"));
-    }
-
-    private static Optional<Unit> unit(String word) {
+    /** The unit a word means, of those that bodies are measured in. */
+    static Optional<Unit> unit(String word) {
         return Unit.of(word).filter(u -> u == Unit.MM || u == Unit.CM || u == Unit.IN);
     }
 
-    /** One row on its way to a body; names are the columns as the file has them, header the same in our words. */
+    /** The columns as the file has them, the same in our words, and whether it is a public survey that has them. */
+    private record Header(List<String> names, List<String> terms, boolean survey) {}
+
+    /** One row on its way to a body. */
     private static final class Reading {
-        private final List<String> names;
-        private final List<String> header;
+        private final Header header;
         private final CsvLines.Row row;
         private final Optional<Unit> usual;
         private final List<Problem> problems = new ArrayList<>();
 
-        Reading(List<String> names, List<String> header, CsvLines.Row row, Optional<Unit> usual) {
-            this.names = names;
+        Reading(Header header, CsvLines.Row row, Optional<Unit> usual) {
             this.header = header;
             this.row = row;
             this.usual = usual;
         }
 
         Optional<Row> row() {
-            if (row.cells().size() > header.size()) {
+            if (row.cells().size() > header.terms.size()) {
                 add(
                         "",
-                        Tell.said("cells.many", Part.count(row.cells().size()), Part.count(header.size())),
+                        Tell.said("cells.many", Part.count(row.cells().size()), Part.count(header.terms.size())),
                         Said.NOTHING);
                 return Optional.empty();
             }
@@ -177,7 +143,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
                 add("name", NameKind.isNot(), NameKind.write());
             }
             OptionalDouble age = age();
-            Optional<Figure> figure = names.equals(header) ? figure() : sex(age);
+            Optional<Figure> figure = header.survey ? sex(age) : figure();
             Map<Measure, Double> given = measures();
             if (!problems.isEmpty()) {
                 return Optional.empty();
@@ -196,11 +162,10 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         }
 
         private Optional<Figure> figure() {
-            Optional<Figure> figure = Arrays.stream(Figure.values())
-                    .filter(f -> f.word().equals(cell("figure")))
-                    .findFirst();
+            Optional<Figure> figure = WearerKeys.figure(cell(BodyColumns.FIGURE));
             if (figure.isEmpty()) {
-                add("figure", Tell.said("figure.is-not", Tell.quoted(cell("figure"))), Tell.said("figure.choose"));
+                String word = cell(BodyColumns.FIGURE);
+                add(BodyColumns.FIGURE, Tell.said("figure.is-not", Tell.quoted(word)), WearerKeys.chooseFigure(word));
             }
             return figure;
         }
@@ -219,7 +184,7 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         }
 
         private String cell(String column) {
-            int at = header.indexOf(column);
+            int at = header.terms.indexOf(column);
             return at < 0 || at >= row.cells().size() ? "" : row.cells().get(at);
         }
 
@@ -265,8 +230,8 @@ record BodyRows(List<Row> rows, int read, List<Refused> refused) {
         }
 
         private void add(String column, Said wrong, Said right) {
-            int at = header.indexOf(column);
-            problems.add(new Problem(at < 0 ? column : names.get(at), wrong, right));
+            int at = header.terms.indexOf(column);
+            problems.add(new Problem(at < 0 ? column : header.names.get(at), wrong, right));
         }
     }
 }

@@ -12,6 +12,7 @@ import stretchwright.body.Value;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Finding;
+import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
@@ -57,7 +58,7 @@ public record BodyTable(String file, List<Good> good, List<Broken> broken) {
     /**
      * Reads and estimates.
      *
-     * @param unit of bare numbers where the row names none; empty: a row or cell must
+     * @param unit of bare numbers where the row names none, checked before; empty: a row or cell must
      * @throws BadInput where the header cannot be used: then no row was looked at
      */
     public static BodyTable of(String fileName, byte[] bytes, Optional<String> unit) {
@@ -73,6 +74,13 @@ public record BodyTable(String file, List<Good> good, List<Broken> broken) {
                         .map(r -> new Good(r.line(), r.name(), r.age(), r.body()))
                         .toList(),
                 broken);
+    }
+
+    /** A finding where the word behind --unit is no unit that bodies are measured in. */
+    public static void checkUnit(Optional<String> word, Findings findings) {
+        word.filter(w -> BodyRows.unit(w).isEmpty())
+                .ifPresent(w ->
+                        findings.add("--unit", Tell.said("unit.unknown", Tell.quoted(w)), Tell.said("unit.choose")));
     }
 
     /** By row and column, for people. */

@@ -39,6 +39,7 @@ public final class Compare {
     private final Map<String, List<CompareRow>> parts = new LinkedHashMap<>();
     private final List<CompareVerdict> verdicts;
     private final Voice voice;
+    private final Voice other;
 
     private Compare(Made a, Made b) {
         this.a = a;
@@ -51,6 +52,7 @@ public final class Compare {
         parts.put("fit", CompareNumbers.fit(a, b));
         this.verdicts = CompareVerdict.of(a.fit(), b.fit());
         this.voice = Voice.of(a.make().unit());
+        this.other = Voice.of(b.make().unit());
     }
 
     public static Compare of(Made a, Made b) {
@@ -78,7 +80,9 @@ public final class Compare {
         List<String> lines = new ArrayList<>();
         lines.add("A  " + voice.say(title(a.make())));
         lines.add("B  " + voice.say(title(b.make())));
-        parts.forEach((part, rows) -> {
+        parts.forEach((part, all) -> {
+            List<CompareRow> rows =
+                    all.stream().filter(r -> !r.looksAlike(voice.unit())).toList();
             lines.add("");
             boolean same = rows.isEmpty();
             String title = voice.say(title(part));
@@ -94,7 +98,9 @@ public final class Compare {
         lines.add("");
         lines.add(
                 voice.say(Tell.said("compare.verdicts", a.fit().count(), b.fit().count())));
-        verdicts.stream().filter(Compare::matters).forEach(v -> lines.addAll(wrapped(v.line(voice))));
+        verdicts.stream()
+                .filter(Compare::matters)
+                .forEach(v -> lines.addAll(wrapped(v.line(v.b().isPresent() ? other : voice))));
         return lines;
     }
 
@@ -136,18 +142,18 @@ public final class Compare {
                 .toList();
     }
 
-    /** A row; words that are too long for a column stand on lines of their own. */
+    /** A row, each value in its own maker's unit, the change in that of A; words that are too long for a column stand on lines of their own. */
     private List<String> lines(CompareRow r) {
         String what = voice.say(r.what());
         String one = voice.say(r.shownA());
-        String other = voice.say(r.shownB());
-        if (one.length() < VALUE && other.length() < VALUE) {
-            return List.of(row("  " + what, one, other, voice.say(r.change(voice.unit()))));
+        String two = other.say(r.shownB());
+        if (one.length() < VALUE && two.length() < VALUE) {
+            return List.of(row("  " + what, one, two, voice.say(r.change())));
         }
         return List.of(
                 "  " + Echo.shortened(what, 90),
                 "      A  " + Echo.shortened(one, 85),
-                "      B  " + Echo.shortened(other, 85));
+                "      B  " + Echo.shortened(two, 85));
     }
 
     private static String row(String what, String a, String b, String change) {
@@ -180,14 +186,12 @@ public final class Compare {
         ArrayNode onlyB = out.putArray("onlyInB");
         only(b.pattern(), a.pattern()).forEach(n -> onlyB.add(n.word()));
         ArrayNode said = out.putArray("verdicts");
-        Voice inA = Voice.of(a.make().unit());
-        Voice inB = Voice.of(b.make().unit());
         for (CompareVerdict v : verdicts) {
             ObjectNode one = said.addObject()
                     .put("status", v.status().word())
-                    .put("about", inA.say(v.said().about()));
-            v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", inA.say(w.message())));
-            v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", inB.say(w.message())));
+                    .put("about", voice.say(v.said().about()));
+            v.a().ifPresent(w -> one.put("severityA", w.severity().word()).put("messageA", voice.say(w.message())));
+            v.b().ifPresent(w -> one.put("severityB", w.severity().word()).put("messageB", other.say(w.message())));
         }
         return Report.text(root);
     }
@@ -204,7 +208,7 @@ public final class Compare {
     private void row(ObjectNode out, CompareRow r) {
         out.put("what", voice.say(r.what())).put("unit", r.unit());
         if (r.unit().equals("words")) {
-            out.put("a", voice.say(r.textA())).put("b", voice.say(r.textB()));
+            out.put("a", voice.say(r.textA())).put("b", other.say(r.textB()));
             return;
         }
         r.a().ifPresent(v -> out.put("a", Numbers.share(v)));

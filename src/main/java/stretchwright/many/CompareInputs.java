@@ -10,6 +10,7 @@ import java.util.Set;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Part;
+import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 import stretchwright.intake.Answers;
 import stretchwright.intake.FileKeys;
@@ -88,11 +89,15 @@ public final class CompareInputs {
         boolean numbers = first.isPresent() == one.isPresent() && second.isPresent() == other.isPresent();
         return numbers && (one.isPresent() || other.isPresent())
                 ? CompareRow.of(Part.text(what), first, second, kind.symbol())
-                : CompareRow.words(Part.text(what), words(kind, one), words(kind, other));
+                : CompareRow.words(
+                        Part.text(what),
+                        words(kind, one, a.unit()),
+                        // what is the same is told the same, whatever the units of the two
+                        words(kind, other, one.equals(other) ? a.unit() : b.unit()));
     }
 
-    private <T> Part words(Kind<T> kind, Optional<T> value) {
-        return Part.text(value.map(v -> Voice.of(a.unit()).say(kind.shown(v))).orElse("-"));
+    private static <T> Part words(Kind<T> kind, Optional<T> value, Unit unit) {
+        return Part.text(value.map(v -> Voice.of(unit).say(kind.shown(v))).orElse("-"));
     }
 
     private static Part yes(boolean is) {

@@ -47,16 +47,21 @@ public record CompareRow(Part what, OptionalDouble a, OptionalDouble b, Part tex
         return value.isEmpty() ? NONE : amount(value.getAsDouble(), false);
     }
 
-    /** Signed, in mm and in the maker's own unit; told otherwise where only one has it. */
-    Part change(Unit own) {
+    /** Signed; told otherwise where only one has it. */
+    Part change() {
         if (a.isEmpty() || b.isEmpty()) {
             return isWords() ? Said.NOTHING : a.isPresent() ? Tell.said("compare.only-a") : Tell.said("compare.only-b");
         }
         double by = b.getAsDouble() - a.getAsDouble();
-        Part mm = new Part.Length(by, Part.Told.MM, 1, true);
+        return amount(by, true);
+    }
+
+    /** Whether people who measure in this unit see no difference: lengths that agree to half of the least they are told. */
+    boolean looksAlike(Unit own) {
         return unit.equals("mm")
-                ? own == Unit.MM ? mm : Tell.said("compare.both", mm, amount(by, true))
-                : amount(by, true);
+                && a.isPresent()
+                && b.isPresent()
+                && Math.abs(b.getAsDouble() - a.getAsDouble()) < own.toMm(own == Unit.IN ? 1.0 / 32 : 0.05);
     }
 
     private Part amount(double value, boolean signed) {
@@ -64,10 +69,19 @@ public record CompareRow(Part what, OptionalDouble a, OptionalDouble b, Part tex
             case "mm" -> new Part.Length(value, Part.Told.OWN, 1, signed);
             case "%" -> new Part.Share(value / 100, 1, signed);
             case "min" -> Tell.said("compare.minutes", number(value, 1, signed));
-            case "years" -> Tell.said("compare.years", number(value, 1, signed));
-            case "" -> number(value, 2, signed);
+            case "years" -> Tell.said("compare.years", number(value, decimals(1), signed));
+            case "" -> number(value, decimals(2), signed);
             default -> Part.text(text(value, unit.equals("cm2") ? 0 : 1, signed) + " " + unit);
         };
+    }
+
+    /** None where both are whole: counts. */
+    private int decimals(int most) {
+        return whole(a) && whole(b) ? 0 : most;
+    }
+
+    private static boolean whole(OptionalDouble value) {
+        return value.isEmpty() || value.getAsDouble() == Math.rint(value.getAsDouble());
     }
 
     private static Part number(double value, int decimals, boolean signed) {

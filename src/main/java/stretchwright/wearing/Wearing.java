@@ -80,7 +80,10 @@ public final class Wearing {
         Cure cure = Cures.of(symptom, answer);
         Findings findings = new Findings(make.file(), make.unit());
         if (!WearingReader.isDate(date)) {
-            findings.add("--date", Tell.said("date.is-not", Part.text(Echo.quoted(date))), Tell.said("date.write"));
+            Findings aboutArguments = new Findings("after");
+            aboutArguments.add(
+                    "--date", Tell.said("date.is-not", Part.text(Echo.quoted(date))), Tell.said("date.write"));
+            findings.addAll(aboutArguments.all());
         }
         if (!cure.ways().isEmpty() && make.worn().size() >= WearingReader.MOST) {
             findings.add(

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Findings;
 import stretchwright.ground.RandomStream;
+import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
 
 /** Each leg's own values: a slip on one leg is found, a leg that truly differs is not refused. */
@@ -132,7 +133,7 @@ class LegCheckTest {
     private static boolean swapOne(Map<Measure, Double> leg, RandomStream random) {
         List<Measure> all = new ArrayList<>(leg.keySet());
         Measure one = all.get(random.below(all.size()));
-        List<Double> swapped = Slip.swapped(leg.getOrDefault(one, 0.0));
+        List<Double> swapped = Slip.swapped(leg.getOrDefault(one, 0.0), Unit.MM);
         double slipped = swapped.isEmpty() ? 0 : swapped.get(random.below(swapped.size()));
         return slipped >= 10 && leg.put(one, slipped) != null;
     }

@@ -115,7 +115,7 @@ class BodyCommandTest {
                 name,figure,age,unit,stature,hip girth
                 "Rowan, A",woman,31,,162.7,96.1
                 Kim,woman,,in,64,"38 1/2"
-                Lee,lady,,,160,90
+                Lee,lord,,,160,90
                 Ash,child,9,mm,1330,6900
                 =evil,man,,cm,177,-4
                 Sam,man,,,177,98,12
@@ -141,7 +141,7 @@ class BodyCommandTest {
         Path table = file("t.csv", """
                 name,figure,age,unit,stature,hip girth
                 "Rowan, A",woman,31,,162.7,96.1
-                Lee,lady,,,160,
+                Lee,lord,,,160,
                 Ash,child,9,in,52.4,272
                 Sam,man,,,177,98,12
                 """);
@@ -219,5 +219,57 @@ class BodyCommandTest {
                 .hasSize(30);
         assertThat(Files.readAllLines(out.resolve("bodies.csv"))).hasSize(1 + 10_000 - 30);
         assertThat(seconds).isLessThan(15);
+    }
+
+    @Test
+    void oneIsTold() throws IOException {
+        Path one = file("one.csv", "figure,stature\nwoman,162.7\n");
+        assertThat(Ran.of("body", one, "--unit", "cm", "--out", folder.resolve("a"))
+                        .out())
+                .isEqualTo("1 body written, 0 findings\n");
+        Path none = file("none.csv", "figure,stature\nwoman,-1\n");
+        assertThat(Ran.of("body", none, "--unit", "cm", "--out", folder.resolve("b"))
+                        .out())
+                .isEqualTo("0 bodies written, 1 finding\n");
+        Path two = file("two.csv", "figure,stature\nwoman,162.7\nman,177\nman,x\nman,y\n");
+        assertThat(Ran.of("body", two, "--unit", "cm", "--out", folder.resolve("c"))
+                        .out())
+                .isEqualTo("2 bodies written, 2 findings\n");
+    }
+
+    private static final String INCHES = """
+            unit: in
+            wearer:
+              name: Alex
+              figure: man
+              measurements: {stature: 70, waist girth: 34 1/2, hip girth: 39}
+            """;
+
+    @Test
+    void theUnitOfTheTableIsNamed() throws IOException {
+        assertThat(Ran.of("body", file("in.yaml", INCHES)).out()).startsWith("Alex, man, in inches\n");
+        assertThat(Ran.of("body", file("no.yaml", INCHES.replace("  name: Alex\n", "")))
+                        .out())
+                .startsWith("man, in inches\n");
+        assertThat(Ran.of("body", file("cm.yaml", WEARER)).out()).startsWith("Rowan, woman, in cm\n");
+    }
+
+    /** The digits are those the maker wrote: 19 1/2 in are 495 mm, and 945 mm are nothing that was ever swapped. */
+    @Test
+    void digitsAreSwappedInTheUnitTheyWereWrittenIn() throws IOException {
+        Ran fraction = Ran.of("body", file("f.yaml", INCHES.replace("34 1/2", "19 1/2")));
+        assertThat(fraction.err()).contains("waist girth").doesNotContain("two digits swapped");
+        Ran whole = Ran.of("body", file("w.yaml", INCHES.replace("hip girth: 39", "hip girth: 93 in")));
+        assertThat(whole.err()).contains("two digits swapped, 39 in?");
+        Ran half = Ran.of("body", file("h.yaml", INCHES.replace("hip girth: 39", "hip girth: 93 1/2 in")));
+        assertThat(half.err()).contains("two digits swapped, 39 1/2 in?");
+    }
+
+    @Test
+    void digitsOfOneLegAreSwappedInInchesToo() throws IOException {
+        Path w = file("w.yaml", INCHES.replace("hip girth: 39", "hip girth: 39, calf girth: {left: 41 in, right: 14}"));
+        assertThat(Ran.of("body", w).err())
+                .contains("wearer.measurements.calf girth.left: 41 in ")
+                .contains("two digits swapped, 14 in?");
     }
 }

@@ -74,4 +74,14 @@ class WhyCommandTest {
         assertThat(why.at("/reasons/0/value").asDouble()).isBetween(200.0, 400.0);
         assertThat(why.at("/afterWearing/0/change/ease at calf").asDouble()).isEqualTo(10);
     }
+
+    /** Words of a dimension are enough, also mistyped. */
+    @Test
+    void mistypedWordsOfADimensionFindTheNearestOne() {
+        assertThat(run("why", EXAMPLE, "knee widht")).isEqualTo(Exit.INPUT);
+        assertThat(err.toString())
+                .contains("\"knee widht\" is no dimension of this pattern. Is \"leg: knee width\" meant?");
+        assertThat(run("why", EXAMPLE, "something else altogether")).isEqualTo(Exit.INPUT);
+        assertThat(err.toString().lines().skip(1)).noneMatch(l -> l.contains("meant?"));
+    }
 }

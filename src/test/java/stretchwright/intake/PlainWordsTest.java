@@ -113,4 +113,49 @@ class PlainWordsTest {
             assertThat(f.remedy()).contains("newer Stretchwright");
         });
     }
+
+    /** One machine needs no list. */
+    @ParameterizedTest
+    @CsvSource({"machine, home machine, LOCKSTITCH", "machines, overlocker, OVERLOCKER", "machine, serger, OVERLOCKER"})
+    void oneMachineIsAListOfOne(String key, String word, Machine machine) {
+        assertThat(read(SampleText.with("machines: [overlocker, coverstitch]", key + ": " + word))
+                        .machines())
+                .containsExactly(machine);
+    }
+
+    /** Both stand as sections: what either lacks is not told, for one of them will go. */
+    @ParameterizedTest
+    @CsvSource({"boots, boot, {top girth: 29}", "boots, boot, {kind: figure skate}"})
+    void twoSectionsThatMeanTheSameAreOneFinding(String word, String term, String inside) {
+        Finding above = SampleReading.only(SampleText.with("boot:\n", word + ": " + inside + "\nboot:\n"));
+        assertThat(above.line()).contains("boot: ", "means the same as \"boots\" on line");
+        Finding below = SampleReading.only(SampleText.with("style:\n", word + ": " + inside + "\nstyle:\n"));
+        assertThat(below.line()).contains("boots: ", "means the same as \"boot\" on line");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cloth: {name: ink}", "cloth: none", "cloth: {usable width: 150}"})
+    void twoClothsAreOneFinding(String above) {
+        assertThat(SampleReading.only(SampleText.with("fabric:\n", above + "\nfabric:\n"))
+                        .line())
+                .contains("fabric: ", "means the same as \"cloth\"");
+    }
+
+    @Test
+    void twoSectionsOfMeasuresAreOneFinding() {
+        assertThat(SampleReading.only(SampleText.with("  measurements:\n", "  measures: {hips: -1}\n  measurements:\n"))
+                        .line())
+                .contains("wearer.measurements: ", "means the same as \"measures\"");
+    }
+
+    @Test
+    void theUnitIsNamedInWordsBehindIn() {
+        assertThat(SampleReading.only(SampleText.with("hip girth: 96.1", "hip girth: wide"))
+                        .remedy())
+                .startsWith("Write a number in cm, ");
+        String inches = "stretchwright: 1\nname: J\nunit: in\n"
+                + "wearer: {figure: man, measurements: {hip girth: wide, waist girth: 34 1/2}}\n"
+                + "fabric: {usable width: 58, stretch across: 70 %, stretch along: 50 %}\n";
+        assertThat(SampleReading.only(inches).remedy()).startsWith("Write a number in inches, ");
+    }
 }
