@@ -11,7 +11,7 @@ import stretchwright.ground.BadInput;
  */
 final class Stage<T> {
     private final List<Object> inputs;
-    private final Supplier<T> rule;
+    private @Nullable Supplier<T> rule;
     private @Nullable T result;
     private @Nullable BadInput wrong;
 
@@ -34,14 +34,18 @@ final class Stage<T> {
         if (wrong != null) {
             throw wrong;
         }
-        if (result == null) {
+        if (rule != null) {
             try {
                 result = rule.get();
             } catch (BadInput e) {
                 wrong = e;
                 throw e;
+            } finally {
+                if (result != null || wrong != null) {
+                    rule = null; // it holds its session, and that the ones before
+                }
             }
         }
-        return result;
+        return java.util.Objects.requireNonNull(result);
     }
 }

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
-import stretchwright.ground.Finding;
-import stretchwright.ground.Unit;
 import stretchwright.intake.Keys;
 import stretchwright.intake.Table;
 
@@ -74,24 +72,6 @@ record Form(Map<String, List<String>> typed) {
             filled++;
         }
         return filled + 1;
-    }
-
-    /** What was sent and cannot be put into the make file. */
-    List<Finding> wrong(Keys table) {
-        List<Finding> all = new ArrayList<>(new Strangers(this, table).all());
-        all.addAll(twice(table));
-        return all;
-    }
-
-    /** Fields that say the same as those in the section that may stand instead of them: one hold, and another by level. */
-    List<Finding> twice(Keys table) {
-        return Groups.of(table, this).stream()
-                .flatMap(Group::all)
-                .filter(f ->
-                        !value(f.key()).isBlank() && typed.keySet().stream().anyMatch(k -> k.startsWith(f.key() + ".")))
-                .map(f -> new Finding(
-                        "form", f.key(), 0, Tell.said("field.twice"), Tell.said("field.twice-help"), Unit.CM))
-                .toList();
     }
 
     /** The make file, YAML 1.2. */

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Session;
 
@@ -108,6 +109,14 @@ final class Makes implements AutoCloseable {
             begun = true;
             return session.made(Set.of());
         }
+    }
+
+    /** For a make that follows on the one asked for last: what did not change since is not computed again. */
+    synchronized Session session(MakeFile make) {
+        return kept.values().stream()
+                .reduce((one, later) -> later)
+                .map(last -> last.session.with(make))
+                .orElseGet(() -> Session.of(make));
     }
 
     /** Takes a make in, or finds the same one; the answer is its name. */

@@ -135,7 +135,7 @@ public final class Server {
                 refused(ctx, new FormPage(form, List.of(), left));
                 return;
             }
-            String id = makes.take(form, text, Session.of(make));
+            String id = makes.take(form, text, makes.session(make));
             makes.find(id).ifPresent(work -> work.made(PATIENCE_MILLIS));
             ctx.redirect("/make/" + id, HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
@@ -145,12 +145,12 @@ public final class Server {
 
     /** The form again, with a free place more in its lists; what it does not have is told. */
     private static FormPage another(Form form) {
-        return new FormPage(form, form.wrong(Table.keys()));
+        return new FormPage(form, Strangers.in(form, Table.keys()));
     }
 
     /** The make, or everything that is wrong with the form and with the file that it says. */
     private static MakeFile read(Form form, String text) {
-        List<Finding> wrong = new ArrayList<>(form.wrong(Table.keys()));
+        List<Finding> wrong = new ArrayList<>(Strangers.in(form, Table.keys()));
         try {
             MakeFile make = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
             if (wrong.isEmpty()) {

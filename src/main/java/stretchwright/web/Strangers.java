@@ -27,12 +27,29 @@ final class Strangers {
     private final Form form;
     private final Map<String, Field> fields = new LinkedHashMap<>();
 
-    Strangers(Form form, Keys table) {
+    private Strangers(Form form, Keys table) {
         this.form = form;
         Groups.of(table, form).stream().flatMap(Group::all).forEach(f -> fields.put(f.key(), f));
     }
 
-    List<Finding> all() {
+    /** Everything that cannot be put into the make file. */
+    static List<Finding> in(Form form, Keys table) {
+        Strangers strangers = new Strangers(form, table);
+        List<Finding> all = new ArrayList<>(strangers.unknown());
+        all.addAll(strangers.twice());
+        return all;
+    }
+
+    /** Fields that say the same as those in the section that may stand instead of them: one hold, and another by level. */
+    private List<Finding> twice() {
+        return fields.keySet().stream()
+                .filter(key -> !form.value(key).isBlank()
+                        && form.typed().keySet().stream().anyMatch(k -> k.startsWith(key + ".")))
+                .map(key -> finding(key, Tell.said("field.twice"), Tell.said("field.twice-help")))
+                .toList();
+    }
+
+    private List<Finding> unknown() {
         List<Finding> out = new ArrayList<>();
         form.typed().forEach((key, values) -> {
             Field field = fields.get(key);

@@ -187,10 +187,11 @@ class FormTest {
     @Test
     void oneThingSaidInTwoPlacesIsAFinding() {
         Form twice = form(BASE + "style.hold=firm\nstyle.hold.calf=8 mmHg\n");
-        assertThat(twice.twice(Table.keys()))
+        assertThat(Strangers.in(twice, Table.keys()))
                 .singleElement()
                 .satisfies(f -> assertThat(f.line()).contains("style.hold", "Keep one"));
-        assertThat(form(BASE + "style.hold.calf=8 mmHg\n").twice(Table.keys())).isEmpty();
+        assertThat(Strangers.in(form(BASE + "style.hold.calf=8 mmHg\n"), Table.keys()))
+                .isEmpty();
     }
 
     @Test

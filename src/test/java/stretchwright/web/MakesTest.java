@@ -15,6 +15,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.BadInput;
+import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
@@ -44,6 +45,22 @@ class MakesTest {
             }
             people.shutdown();
             assertThat(results).hasSize(1);
+        }
+    }
+
+    /** Another name changes nothing that is drafted: the pattern is the same object. */
+    @Test
+    void whatDidNotChangeSinceTheLastMakeIsNotComputedAgain() {
+        try (Makes makes = new Makes(1)) {
+            String text = Form.example().makeText();
+            MakeFile first = Make.read("form", text.getBytes(StandardCharsets.UTF_8));
+            String id = makes.take(Form.example(), text, makes.session(first));
+            Session before = makes.find(id).orElseThrow().session();
+            MakeFile renamed = Make.read(
+                    "form", text.replace("Evening practice", "Morning").getBytes(StandardCharsets.UTF_8));
+            Session after = makes.session(renamed);
+            assertThat(after.pattern()).isSameAs(before.pattern());
+            assertThat(after.make().name()).isEqualTo("Morning");
         }
     }
 
