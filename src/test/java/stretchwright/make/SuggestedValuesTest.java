@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,9 +27,9 @@ class SuggestedValuesTest {
                 : text.replaceFirst("(?m)^style:$", "style:\n  " + key + ": {width: " + value + "}");
     }
 
-    private static List<String> found(String text, Function<Session, Object> stage) {
+    private static List<String> found(String text, Consumer<Session> stage) {
         try {
-            stage.apply(Session.of(Make.read("a.yaml", text.getBytes(StandardCharsets.UTF_8))));
+            stage.accept(Session.of(Make.read("a.yaml", text.getBytes(StandardCharsets.UTF_8))));
             return List.of();
         } catch (BadInput e) {
             return e.findings().stream().map(f -> f.line()).toList();
@@ -39,7 +39,7 @@ class SuggestedValuesTest {
     @ParameterizedTest
     @CsvSource({"usable width, 15 in, at least", "panel, 11 in, a panel of"})
     void theValueThatIsToldIsTaken(String key, String value, String before) throws IOException {
-        Function<Session, Object> stage = key.equals("panel") ? Session::pattern : Session::lays;
+        Consumer<Session> stage = key.equals("panel") ? Session::pattern : Session::lays;
         List<String> first = found(make(key, value), stage);
         String told = Pattern.compile(before + " " + NUMBER)
                 .matcher(String.join("\n", first))
