@@ -43,7 +43,7 @@ public final class GirthProfile {
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
         double knee = body.mm(Measure.KNEE_HEIGHT);
         double middle = (crotch + knee) / 2;
-        double furrow = crotch - Math.min(FURROW_BELOW_CROTCH * crotch, (crotch - middle) / 2);
+        double furrow = furrow(body);
         double thigh = body.mm(Measure.THIGH_GIRTH);
         double mid = body.mm(Measure.MID_THIGH_GIRTH);
         double growth = (thigh - mid) / (furrow - middle) * (crotch - furrow);
@@ -60,6 +60,13 @@ public final class GirthProfile {
                     top
                 },
                 TrunkProfile.of(body));
+    }
+
+    /** Height of the seat fold, at which the thigh girth is taken, mm. */
+    public static double furrow(Body body) {
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        double middle = (crotch + body.mm(Measure.KNEE_HEIGHT)) / 2;
+        return crotch - Math.min(FURROW_BELOW_CROTCH * crotch, (crotch - middle) / 2);
     }
 
     /** Girth round the whole body, mm, from the waist through the hip to the crotch; the nearest end beyond them. */

@@ -90,8 +90,8 @@ final class Darts {
         Point toFront = up.turned(half);
         Point back = tip.plus(toBack.times(dart.length())).onGrid();
         Point front = tip.plus(toFront.times(dart.length())).onGrid();
-        Path backLine = TopCurves.cubic(line.start(), line.directionAt(0), back, toBack.left());
-        Path frontLine = TopCurves.cubic(front, toFront.left(), line.end(), line.directionAt(line.length()));
+        Path backLine = Cubic.between(line.start(), line.directionAt(0), back, toBack.left());
+        Path frontLine = Cubic.between(front, toFront.left(), line.end(), line.directionAt(line.length()));
         Point peak = tip.plus(up.times(dart.length() / Math.cos(Math.toRadians(half))));
 
         double sewn = style.allowance(Seam.Role.DART);

@@ -102,7 +102,8 @@ public final class Draft {
         List<Piece> pieces = new ArrayList<>();
         parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
         pieces.addAll(finish.pieces());
-        List<Reason> reasons = new ArrayList<>(order.reductionReasons());
+        Order given = legs.get(0).order();
+        List<Reason> reasons = new ArrayList<>(given.reductionReasons());
         style.cuffHeight().ifPresent(h -> {
             Reasoned<List<Piece>> cuffs = Bands.cuffs(parts.legs(), h, style);
             pieces.addAll(cuffs.drawn());
@@ -116,11 +117,7 @@ public final class Draft {
         List<LevelHold> holds = new ArrayList<>();
         levels.add(new Level(
                 Level.Name.WAIST,
-                order.waist()
-                        + legs.stream()
-                                .mapToDouble(l -> l.top().correction())
-                                .average()
-                                .orElse(0),
+                legs.stream().mapToDouble(l -> l.top().side()).average().orElse(0),
                 finish.width()));
         for (int i = 0; i < legs.size(); i++) {
             List<Level> below = legs.get(i).levels();
@@ -139,6 +136,6 @@ public final class Draft {
         notions.addAll(lower.notions());
         List<Seam> seams = new ArrayList<>(Joins.of(pieces, parts.legs(), style));
         seams.addAll(parts.seams());
-        return new Pattern(pieces, seams, levels, order.reductions(), reasons, notions, holds);
+        return new Pattern(pieces, seams, levels, given.reductions(), reasons, notions, holds);
     }
 }

@@ -257,8 +257,10 @@ public final class DraftCheck {
     public static double correction(Body body, Style style, Pattern pattern) {
         Piece leg = pattern.legs().get(0);
         Body own = pattern.legs().size() == 1 ? body : body.leg(Side.LEFT);
-        double wanted = (own.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist())
-                * (1 - pattern.reductions().along());
+        double crotch = own.mm(Measure.CROTCH_HEIGHT);
+        double wanted = crotch * (1 - pattern.reductions().along())
+                + (own.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist() - crotch)
+                        * (1 - pattern.reductions().rise());
         List<Point> edge = leg.edge(EdgeName.WAIST_EDGE).line().points();
         for (int i = 1; i < edge.size(); i++) {
             Point a = edge.get(i - 1);

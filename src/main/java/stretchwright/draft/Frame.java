@@ -31,10 +31,10 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     private static final double FRONT_SHARE = 0.48;
 
     /** Of the crotch extension, in front: the back one is always the larger, as the seat is [T]. */
-    private static final double FRONT_EXTENSION_SHARE = 0.32;
+    static final double FRONT_EXTENSION_SHARE = 0.38;
 
     /** The crotch extensions together are at least this share of half the hip, so that the hooks have room [T]. */
-    private static final double LEAST_EXTENSION = 0.12;
+    private static final double LEAST_EXTENSION = 0.16;
 
     /** Of hip minus waist, leaned in at the centre front: the belly is round and takes little [T]. */
     private static final double FRONT_TAKES = 0.15;
@@ -109,15 +109,20 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         return Math.max(-limit, Math.min(limit, value));
     }
 
-    /** Width the leg wants on the crotch line. */
-    Ruled crotch(Order order) {
-        Ruled thigh = order.holding().width(Level.Name.CROTCH);
-        return new Ruled(
-                        Math.max(thigh.value(), hip * (1 + LEAST_EXTENSION)),
+    /** Why the crotch line is so wide. */
+    Reason crotchWidth(Order order, double width, double thigh) {
+        return Ruled.of(
+                        width,
                         Tell.said("rule.crotch-width", Part.number(1 + LEAST_EXTENSION, 2)),
-                        thigh.inputs(),
-                        SOURCE)
-                .with(half(order));
+                        SOURCE,
+                        Inputs.length(order.its(Dimension.What.THIGH_WIDTH), thigh),
+                        half(order))
+                .reason(order.its(Dimension.What.CROTCH_WIDTH));
+    }
+
+    /** The crotch line is at least so wide, mm: the hooks need room. */
+    double leastCrotch() {
+        return hip * (1 + LEAST_EXTENSION);
     }
 
     /** Of a leg still in one piece. */
@@ -148,10 +153,17 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         return hipFront() + slantFront;
     }
 
-    /** The middle of a crotch line of the given width. */
-    double crotchMiddle(double width) {
-        double extension = width - hip;
-        double front = hipFront() - FRONT_EXTENSION_SHARE * extension;
-        return front + width / 2;
+    /** How far in front of the side line the front crotch point lies under a crotch line of the given width, mm. */
+    double crotchFront(double width, double share) {
+        return FRONT_SHARE * hip + share * (width - hip);
+    }
+
+    /** The middle of a crotch line of the given width, behind the side line. */
+    double crotchMiddle(double width, double share) {
+        return width / 2 - crotchFront(width, share);
+    }
+
+    double waistBack() {
+        return hipBack() - slantBack;
     }
 }

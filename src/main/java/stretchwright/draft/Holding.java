@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import stretchwright.body.Body;
 import stretchwright.body.Comfort;
+import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.body.SkinExtension;
 import stretchwright.fabric.Fabric;
@@ -288,7 +289,7 @@ final class Holding {
     static double height(Level.Name level, Body body) {
         return switch (level) {
             case HIP -> body.mm(Measure.HIP_HEIGHT);
-            case CROTCH -> body.mm(Measure.CROTCH_HEIGHT);
+            case CROTCH -> GirthProfile.furrow(body);
             case MID_THIGH -> (body.mm(Measure.CROTCH_HEIGHT) + body.mm(Measure.KNEE_HEIGHT)) / 2;
             case KNEE -> body.mm(Measure.KNEE_HEIGHT);
             case CALF -> body.mm(Measure.CALF_HEIGHT);

@@ -28,8 +28,8 @@ final class Inseams {
      * How far the back crotch point must be lowered so that the back inseam is as long as the front one, mm; empty where
      * no bearable lowering makes it so.
      */
-    static OptionalDouble backDrop(LegCurves curves, double frontLength) {
-        return Roots.between(d -> curves.inseam(1, d).length() - frontLength, 0, most(curves));
+    static OptionalDouble backDrop(LegCurves curves, LegCurves.Inseam back, double frontLength) {
+        return Roots.between(d -> back.from(d).length() - frontLength, 0, most(curves));
     }
 
     /**

@@ -3,7 +3,6 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
@@ -21,33 +20,49 @@ import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.WhichLeg;
 
 /** One drafted leg: its inseams and its top. */
-record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, Top top) {
+record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
     /**
-     * Outwards per mm upwards, the back inseam runs at most like this at the crotch point: the most that any of 11,144
-     * survey bodies asks for. A thigh too large for its mid-thigh would ask for more and leave the hooked crotch curve
-     * no room below the waist; there the widths at the crotch line and the mid-thigh give way.
+     * Outwards per mm upwards, an inseam runs at most like this at the crotch point: the most that any of 11,144 survey bodies
+     * asks for. A thigh too slim for the hip would ask for more; it is cut wider at the fold.
      */
     private static final double MOST_FLARE = 0.95;
 
-    /** Growth of the width per mm of height that even the straightest leg has at the crotch. */
-    private static final double LEAST_STEEPNESS = 0.5;
+    /** From the fold up to the crotch line the leg grows at most by this per mm; else it is cut wider at the fold (no source). */
+    private static final double MOST_GROWTH = 1.1;
+
+    /** A fold wider than planned by more than this share is so for the room that the seat needs. */
+    private static final double WIDER = 0.005;
+
+    /** A thigh is cut wider at the fold by at most this share of itself. */
+    private static final double MOST_WIDER = 0.6;
 
     /** A leg whose top is solved for the body's own crotch length. */
     static Optional<Leg> draft(Order order, Frame frame, Findings findings) {
-        return legs(order, frame, findings)
-                .flatMap(l -> Top.solve(
-                                order.body(), order.style(), order.reductions(), frame, l.hook(-1), l.hook(1), findings)
-                        .map(l::with));
+        Optional<Lower> lower = lower(order, frame, findings);
+        if (lower.isEmpty()) {
+            return Optional.empty();
+        }
+        Lower l = lower.get();
+        Rise.Trial trial = new Rise(order, frame, l.curves, l.line.crotch()).solved();
+        if (!closes(trial, order, findings)) {
+            return Optional.empty();
+        }
+        return Top.of(order, trial, findings)
+                .map(t -> new Leg(order.given(t.crotchTaken(), t.riseTaken()), l.line, l.curves, trial.fork(), t));
     }
 
     /** A leg whose crotch curves are as long as those of another. */
     static Optional<Leg> matching(Order order, Frame frame, Leg other, Findings findings) {
-        double hip =
-                order.body().mm(Measure.HIP_HEIGHT) * (1 - order.reductions().along());
-        Optional<Lower> lower = legs(order, frame, findings);
-        Optional<Leg> leg = lower.flatMap(l -> Top.matching(other.top, order.waist(), frame, hip, l.hook(-1), l.hook(1))
-                .map(l::with));
-        if (leg.isEmpty() && lower.isPresent()) {
+        Optional<Lower> lower = lower(order, frame, findings);
+        if (lower.isEmpty()) {
+            return Optional.empty();
+        }
+        Lower l = lower.get();
+        Rise.Trial trial = new Rise(order, frame, l.curves, l.line.crotch()).matching(other.top, other.fork.share());
+        if (!closes(trial, order, findings)) {
+            return Optional.empty();
+        }
+        if (!trial.isDrawn(0)) {
             findings.add(
                     "wearer.measurements.thigh girth",
                     Tell.said(
@@ -57,57 +72,63 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
                             Part.length(other.order.body().mm(Measure.THIGH_GIRTH)),
                             Part.length(other.order.body().mm(Measure.MID_THIGH_GIRTH))),
                     Tell.said("leg.narrows-help"));
+            return Optional.empty();
         }
-        return leg;
+        Top top = Top.matching(other.top, trial);
+        return Optional.of(
+                new Leg(order.given(top.crotchTaken(), top.riseTaken()), l.line, l.curves, trial.fork(), top));
     }
 
-    /** Everything below the crotch line. */
-    private record Lower(
-            Order order, LegLine line, LegCurves curves, Path front, Path back, double drop, boolean closes) {
-        TopCurves.Hook hook(int side) {
-            return side < 0
-                    ? new TopCurves.Hook(front.start(), curves.flareAtCrotch(-1, 0))
-                    : new TopCurves.Hook(back.start(), curves.flareAtCrotch(1, drop));
+    private static boolean closes(Rise.Trial trial, Order order, Findings findings) {
+        if (!trial.fork().closes()) {
+            findings.add(
+                    "wearer.measurements.hip girth",
+                    Tell.said(
+                            "leg.inseams",
+                            Part.length(order.body().mm(Measure.HIP_GIRTH)),
+                            Part.length(order.body().mm(Measure.CROTCH_HEIGHT))),
+                    Tell.said("leg.inseams-help"));
         }
-
-        Leg with(Top top) {
-            return new Leg(order, line, curves, front, back, top);
-        }
+        return trial.fork().closes();
     }
 
-    private static Optional<Lower> legs(Order order, Frame frame, Findings findings) {
-        LegLine line = LegLine.of(order, frame.crotch(order).value());
+    /** Everything below the seat fold. */
+    private record Lower(LegLine line, LegCurves curves) {}
+
+    private static Optional<Lower> lower(Order order, Frame frame, Findings findings) {
+        LegLine line = LegLine.of(order);
         if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
-        Lower lower = lower(order, line, frame, Double.POSITIVE_INFINITY);
-        if (lower.hook(1).flare() > MOST_FLARE) {
-            double steepest = Roots.between(
-                            s -> lower(order, line, frame, s).hook(1).flare() - MOST_FLARE,
-                            LEAST_STEEPNESS,
-                            lower.curves.steepness())
-                    .orElse(lower.curves.steepness());
-            lower = lower(order, line, frame, steepest);
+        LegCurves plain = new LegCurves(line, frame, order.holding(), 0);
+        double least = Math.max(plain.thighWidth(), frame.leastCrotch() - MOST_GROWTH * plain.foldBelow());
+        if (least <= plain.thighWidth() && steepest(plain, frame) <= MOST_FLARE) {
+            return Optional.of(new Lower(line, plain));
         }
-        if (lower.closes) {
-            return Optional.of(lower);
+        LegCurves roomy = new LegCurves(line, frame, order.holding(), least);
+        if (steepest(roomy, frame) <= MOST_FLARE) {
+            return Optional.of(new Lower(line, roomy));
         }
-        findings.add(
-                "wearer.measurements.hip girth",
-                Tell.said(
-                        "leg.inseams",
-                        Part.length(order.body().mm(Measure.HIP_GIRTH)),
-                        Part.length(order.body().mm(Measure.CROTCH_HEIGHT))),
-                Tell.said("leg.inseams-help"));
-        return Optional.empty();
+        double wide = Roots.between(
+                        w -> steepest(new LegCurves(line, frame, order.holding(), w), frame) - MOST_FLARE,
+                        least,
+                        least * (1 + MOST_WIDER),
+                        1e-3)
+                .orElse(least);
+        return Optional.of(new Lower(line, new LegCurves(line, frame, order.holding(), wide)));
     }
 
-    private static Lower lower(Order order, LegLine line, Frame frame, double steepest) {
-        LegCurves curves = new LegCurves(line, frame, order.holding(), steepest);
-        Path front = curves.inseam(-1, 0);
-        OptionalDouble drop = Inseams.backDrop(curves, front.length());
-        double d = drop.orElse(Inseams.most(curves));
-        return new Lower(order, line, curves, front, curves.inseam(1, d), d, drop.isPresent());
+    private static double steepest(LegCurves curves, Frame frame) {
+        double width = Math.max(curves.grown(), frame.leastCrotch());
+        return Fork.of(curves, width, Frame.FRONT_EXTENSION_SHARE).steepest();
+    }
+
+    Path front() {
+        return fork.front();
+    }
+
+    Path back() {
+        return fork.back();
     }
 
     Piece piece(int cut, boolean mirrored) {
@@ -140,8 +161,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         for (Level level : levels) {
             if (level.name() == Level.Name.HIP || Holding.LEG.contains(level.name())) {
                 Held at = order.holding().at(level.name());
-                boolean room =
-                        level.name() == Level.Name.CROTCH && frame.crotch(order).value() > at.width();
+                boolean room = level.name() == Level.Name.CROTCH && curves.thighWidth() > at.width() * (1 + WIDER);
                 LevelHold.Bound bound = room ? LevelHold.Bound.FRAME : at.decided(level, seam);
                 WhichLeg leg = level.name() == Level.Name.HIP ? WhichLeg.BOTH : order.leg();
                 out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), bound));
@@ -164,8 +184,10 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
                     top.hipHeight());
             out.add(new Level(Level.Name.HIP, top.hipHeight(), 2 * hip));
         }
-        Point start = frontInseam.start();
-        out.add(new Level(Level.Name.CROTCH, start.y(), backInseam.end().x() - start.x(), leg));
+        double fold = Math.min(
+                line.leg().get(0).height(),
+                Math.min(frontInseam.start().y(), backInseam.end().y()));
+        out.add(new Level(Level.Name.CROTCH, fold, widthAt(frontInseam, backInseam, fold), leg));
         double midThigh = (order.body().mm(Measure.CROTCH_HEIGHT) + order.body().mm(Measure.KNEE_HEIGHT))
                 / 2
                 * (1 - order.reductions().along());
@@ -204,11 +226,8 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         levels.forEach(l -> width(l, frame).ifPresent(out::add));
         out.addAll(line.reasons(order, piece));
         out.addAll(top.reasons(order, piece));
-        out.addAll(Inseams.reasons(
-                order,
-                piece,
-                front.start().y(),
-                front.start().y() - back.start().y()));
+        out.addAll(Inseams.reasons(order, piece, line.crotch(), fork.lower()));
+        out.add(frame.crotchWidth(order, fork.width(), curves.thighWidth()));
         out.add(frame.waistEdge(order, piece));
         return out;
     }
@@ -219,7 +238,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Path front, Path back, T
         return switch (level.name()) {
             case WAIST, HEM, BOOT_TOP, ANKLE -> Optional.empty();
             case HIP -> Optional.of(holding.width(level.name()).with(drawn).reason(order.hipWidth()));
-            case CROTCH -> Optional.of(frame.crotch(order).evened(drawn).reason(order.its(What.CROTCH_WIDTH)));
+            case CROTCH -> Optional.of(girth(level).reason(order.its(What.THIGH_WIDTH)));
             case MID_THIGH -> Optional.of(girth(level).reason(order.its(What.MID_THIGH_WIDTH)));
             case KNEE -> Optional.of(girth(level).reason(order.its(What.KNEE_WIDTH)));
             case CALF -> Optional.of(girth(level).reason(order.its(What.CALF_WIDTH)));

@@ -1,24 +1,36 @@
 package stretchwright.draft;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
+import stretchwright.pattern.LevelHold;
 
 /**
- * The two inseams. Below the knee the leg is even about a line that lies half as far off x = 0 as the crotch line's
- * middle; from the knee up that line leans over to it, so that the leg hangs straight.
+ * The widths of a leg from the seat fold down, made even, and the inseams they give with a crotch line of some width above
+ * them. Below the knee the leg is even about a line that lies half as far off x = 0 as the crotch line's middle; from the
+ * knee up that line leans over to it, so that the leg hangs straight.
  */
 final class LegCurves {
     /** Slopes must differ by this much at the mid-thigh, the knee and the calf, so that the inseam stays a curve. */
-    private static final double MARGIN = 0.12;
+    private static final double MARGIN = 0.06;
+
+    /** Above the fold the leg grows on to the crotch line so many times as fast as it does at the fold (no source: docs/maths/draft.md). */
+    private static final double GROWS_ON = 1.25;
+
+    /** And by at most this share of the thigh (no source: as in the girth profile). */
+    private static final double MOST_GROWTH = 0.05;
 
     /** Chords of the inseam; at a radius of 500 mm a chord of 6 mm leaves the curve by 0.01 mm. */
     private static final double STEP = 6;
+
+    /** And down from its upper end, where it bends most. */
+    private static final double FINE = 1.5;
+
+    private static final double FINE_BELOW = 12;
 
     /** The last bit above the lower edge runs square to it, so that the sewn end and its allowance lie flat. */
     private static final double SQUARE_END = 8;
@@ -26,47 +38,49 @@ final class LegCurves {
     private static final int THROAT_ROUNDS = 12;
 
     private final LegLine line;
+    private final Frame frame;
     private final double[] height;
-    private final double[] half;
-    private final double[] centre;
+    private final double[] width;
     private final double narrowHalf;
 
-    /** @param steepest the most that the leg's width may grow per mm of height at the crotch line */
-    LegCurves(LegLine line, Frame frame, Holding holding, double steepest) {
+    /**
+     * @param thigh the leg is at least so wide at the fold, mm
+     */
+    LegCurves(LegLine line, Frame frame, Holding holding, double thigh) {
         this.line = line;
+        this.frame = frame;
         int n = line.leg().size();
         height = line.leg().stream().mapToDouble(Node::height).toArray();
         double[] wanted = line.leg().stream().mapToDouble(Node::width).toArray();
+        wanted[0] = Math.max(wanted[0], thigh);
         boolean[] firm = new boolean[n];
         for (int i = 0; i < n; i++) {
             firm[i] = line.leg().get(i).firm();
         }
         int knee = kneeIndex();
-        double middle = frame.crotchMiddle(wanted[0]);
-        double lean = middle / 2 / (height[0] - height[knee]);
+        double lean = frame.crotchMiddle(wanted[0] * (1 + MOST_GROWTH), Frame.FRONT_EXTENSION_SHARE)
+                / 2
+                / (line.crotch() - height[knee]);
         double[] margin = new double[Math.max(0, n - 2)];
         for (int i = 0; i < n - 2; i++) {
             margin[i] = MARGIN + (i + 1 == knee ? 2 * lean : 0);
         }
-        double[] width = wanted.clone();
+        double[] even = wanted.clone();
         double[] least = least(holding);
+        least[0] = Math.max(least[0], thigh);
+        // steeper, the crotch line would not be wide enough for the curve to go on bending outwards
+        double steepest = MOST_GROWTH * wanted[0] / (GROWS_ON * foldBelow());
         double drop = 0;
         double turn = line.turn() - (line.flare().isPresent() ? 0 : SQUARE_END);
         for (int round = 0; round < THROAT_ROUNDS; round++) {
             wanted[n - 1] = line.narrow().width() + 2 * drop;
             least[n - 1] = wanted[n - 1];
-            width = ValleyFit.fit(height, wanted, least, firm, Math.min(knee, n - 2), margin, steepest);
-            drop = turn * throatSlope(width) / 4;
+            even = ValleyFit.fit(height, wanted, least, firm, Math.min(knee, n - 2), margin, steepest);
+            double[] slopes = ShapeCurve.slopes(height, even);
+            drop = turn * slopes[n - 1] / 4;
         }
-        half = new double[n];
-        centre = new double[n];
-        middle = frame.crotchMiddle(width[0]);
-        for (int i = 0; i < n; i++) {
-            half[i] = width[i] / 2;
-            double up = Math.max(0, (height[i] - height[knee]) / (height[0] - height[knee]));
-            centre[i] = middle / 2 * (1 + up);
-        }
-        narrowHalf = half[n - 1] - drop;
+        width = even;
+        narrowHalf = width[n - 1] / 2 - drop;
     }
 
     /**
@@ -78,7 +92,7 @@ final class LegCurves {
         OptionalDouble calf = OptionalDouble.empty();
         for (int i = height.length - 1; i >= 0; i--) {
             Node node = line.leg().get(i);
-            if (node.level() == null || node.firm()) {
+            if (node.level() == null || holding.at(node.level()).bound() == LevelHold.Bound.HARD) {
                 continue;
             }
             least[i] = holding.at(node.level()).least();
@@ -103,25 +117,25 @@ final class LegCurves {
         return line.leg().size() - 1;
     }
 
-    /** Narrowing per mm at the throat: the parabola through the chord above it, so that it bends the same way. */
-    private double throatSlope(double[] width) {
-        double[] d = ShapeCurve.slopes(height, width);
-        return d[d.length - 1];
+    /** Width of the leg at the seat fold, mm. */
+    double thighWidth() {
+        return width[0];
     }
 
-    /** Height from the crotch line down to the next level. */
+    /** The width that the leg grows to on the crotch line, mm. */
+    double grown() {
+        double slope = ShapeCurve.slopes(height, width)[0];
+        return width[0] + Math.min(Math.max(0, GROWS_ON * slope * foldBelow()), MOST_GROWTH * width[0]);
+    }
+
+    /** From the crotch line down to the fold, mm. */
+    double foldBelow() {
+        return line.crotch() - height[0];
+    }
+
+    /** From the crotch line down to the level below the fold, mm. */
     double firstInterval() {
-        return height[0] - height[1];
-    }
-
-    /** How fast the leg's width grows per mm of height at the crotch line. */
-    double steepness() {
-        double[] width = Arrays.stream(half).map(h -> 2 * h).toArray();
-        return ShapeCurve.slopes(height, width)[0];
-    }
-
-    double crotchWidth() {
-        return 2 * half[0];
+        return line.crotch() - height[1];
     }
 
     double narrowWidth() {
@@ -136,47 +150,40 @@ final class LegCurves {
         return line.flare().orElse(line.narrow()).height();
     }
 
-    /** Middle of the leg below the knee. */
-    double lowerCentre() {
-        return centre[centre.length - 1];
+    /**
+     * The inseams under a crotch line of this width.
+     *
+     * @param share of the crotch extension that lies in front
+     */
+    Inseam side(int side, double crotchWidth, double share) {
+        return new Inseam(side, crotchWidth, frame.crotchMiddle(crotchWidth, share));
     }
 
-    /** One side from the crotch point down to the lower edge; side -1 is the front, 1 the back. */
-    Path inseam(int side, double drop) {
-        Side s = new Side(side, drop);
-        List<Point> points = new ArrayList<>();
-        for (double y : heights(drop)) {
-            points.add(s.at(y));
-        }
-        return new Path(points);
-    }
+    /** One inseam: how far it lies out from x = 0 at each height. Side -1 is the front, 1 the back. */
+    final class Inseam {
+        private final int side;
+        private final ShapeCurve upper;
+        private final ShapeCurve lower;
 
-    /** How fast the side runs outwards going up, at the crotch point: dx/dy, positive outwards. */
-    double flareAtCrotch(int side, double drop) {
-        return new Side(side, drop).upper.slopeAtTop();
-    }
-
-    /** Half-width of one side measured from x = 0, as a curve over the height. */
-    private final class Side {
-        final int side;
-        final ShapeCurve upper;
-        final ShapeCurve lower;
-
-        Side(int side, double drop) {
+        private Inseam(int side, double crotchWidth, double middle) {
             this.side = side;
             int n = height.length;
-            double[] y = height.clone();
-            y[0] -= drop;
-            double[] out = new double[n];
+            int knee = kneeIndex();
+            double[] y = new double[n + 1];
+            double[] out = new double[n + 1];
+            y[0] = line.crotch();
+            out[0] = crotchWidth / 2 + side * middle;
             for (int i = 0; i < n; i++) {
-                out[i] = half[i] + side * centre[i];
+                double up = Math.max(0, (height[i] - height[knee]) / (line.crotch() - height[knee]));
+                y[i + 1] = height[i];
+                out[i + 1] = width[i] / 2 + side * middle / 2 * (1 + up);
             }
             double[] d = ShapeCurve.slopes(y, out);
             upper = new ShapeCurve(y, out, d);
-            double shift = side * lowerCentre();
+            double shift = side * middle / 2;
             Node narrow = line.narrow();
             List<double[]> nodes = new ArrayList<>();
-            nodes.add(new double[] {y[n - 1], out[n - 1], d[n - 1]});
+            nodes.add(new double[] {y[n], out[n], d[n]});
             double level = narrow.height() + (line.flare().isPresent() ? 0 : SQUARE_END);
             nodes.add(new double[] {level, narrowHalf + shift, 0});
             line.flare().ifPresent(f -> nodes.add(new double[] {f.height() + SQUARE_END, f.width() / 2 + shift, 0}));
@@ -184,9 +191,23 @@ final class LegCurves {
             lower = new ShapeCurve(column(nodes, 0), column(nodes, 1), column(nodes, 2));
         }
 
-        Point at(double y) {
-            double throat = height[height.length - 1];
-            return new Point(side * (y >= throat ? upper.at(y) : lower.at(y)), y);
+        /** How far out at a height, mm. */
+        double out(double y) {
+            return y >= height[height.length - 1] ? upper.at(y) : lower.at(y);
+        }
+
+        /** How fast it runs outwards going up: dx/dy, positive outwards. */
+        double flare(double y) {
+            return upper.slopeAt(y);
+        }
+
+        /** From so far below the crotch line down to the lower edge. */
+        Path from(double below) {
+            List<Point> points = new ArrayList<>();
+            for (double y : heights(line.crotch() - below)) {
+                points.add(new Point(side * out(y), y));
+            }
+            return new Path(points);
         }
     }
 
@@ -195,21 +216,25 @@ final class LegCurves {
     }
 
     /** Where the inseam is sampled, from the top down: every node, and evenly between. */
-    private List<Double> heights(double drop) {
+    private List<Double> heights(double top) {
         TreeSet<Double> stops = new TreeSet<>();
-        for (int i = 1; i < height.length; i++) {
-            stops.add(height[i]);
+        for (double h : height) {
+            stops.add(h);
         }
-        double top = height[0] - drop;
-        stops.add(top);
         stops.add(line.narrow().height());
         stops.add(endHeight() + SQUARE_END);
         stops.add(endHeight());
+        stops.removeIf(h -> h > top - FINE / 2);
+        stops.add(top);
+        if (height[0] > top - FINE_BELOW) {
+            stops.add(top - FINE_BELOW);
+        }
         List<Double> out = new ArrayList<>();
         Double above = null;
         for (double stop : stops.descendingSet()) {
             if (above != null) {
-                int parts = (int) Math.ceil((above - stop) / STEP);
+                boolean bends = above > Math.min(height[0], top - FINE_BELOW);
+                int parts = (int) Math.ceil((above - stop) / (bends ? FINE : STEP));
                 for (int i = 1; i < parts; i++) {
                     out.add(above + (stop - above) * i / parts);
                 }

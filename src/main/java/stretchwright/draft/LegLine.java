@@ -17,16 +17,19 @@ import stretchwright.pattern.Reason;
 import stretchwright.pattern.Style;
 
 /**
- * The heights of the flat leg and the widths wanted there, from the crotch down to the leg piece's lower edge.
+ * The heights of the flat leg and the widths wanted there, from the seat fold down to the leg piece's lower edge.
  *
  * <p>Above the {@code throat} the leg follows the body; at the {@code narrow} it runs straight down; below, over a
  * boot, it flares to the hem. A level that lies inside the boot is left out.
  *
+ * @param crotch height of the crotch line on the flat piece, mm
+ * @param leg from the seat fold down
  * @param hemHeight of the finished edge on the flat piece, at the inseam
  * @param bootTop of the boot's top edge on the flat piece, where the leg lies over it
  * @param bootCovered from the narrow down to the finished edge
  */
 record LegLine(
+        double crotch,
         List<Node> leg,
         Node narrow,
         Optional<Node> flare,
@@ -58,24 +61,25 @@ record LegLine(
     /** A boot top nearer to the leg's lower edge than this, mm, cannot be marked apart from it (same). */
     private static final double SHORTEST_MARK = 10;
 
-    static LegLine of(Order order, double crotchWidth) {
+    static LegLine of(Order order) {
         Style style = order.style();
-        List<Node> onBody = onBody(order, crotchWidth);
+        List<Node> onBody = onBody(order);
         if (order.boot().isEmpty() || !style.lower().outsideBoot()) {
             return onLeg(order, onBody);
         }
         return overBoot(order, order.boot().get(), onBody);
     }
 
-    private static List<Node> onBody(Order order, double crotchWidth) {
-        Body body = order.body();
-        double flat = 1 - order.reductions().along();
+    /**
+     * The thigh girth was taken at the seat fold, and stands there rather than give way to the curve; where a pressure is
+     * planned it gives way like the others, so that the calf keeps pressing more.
+     */
+    private static List<Node> onBody(Order order) {
+        Node thigh = node(order, Level.Name.CROTCH, Measure.THIGH_GIRTH);
+        boolean stands =
+                thigh.firm() || order.holding().at(Level.Name.CROTCH).wanted().isEmpty();
         return List.of(
-                new Node(
-                        body.mm(Measure.CROTCH_HEIGHT) * flat,
-                        crotchWidth,
-                        Level.Name.CROTCH,
-                        body.isHard(Measure.THIGH_GIRTH)),
+                new Node(thigh.height(), thigh.width(), thigh.level(), stands),
                 node(order, Level.Name.MID_THIGH, Measure.MID_THIGH_GIRTH),
                 node(order, Level.Name.KNEE, Measure.KNEE_GIRTH),
                 node(order, Level.Name.CALF, Measure.CALF_GIRTH));
@@ -87,7 +91,7 @@ record LegLine(
         double width = HemWidths.edge(order).value();
         Node narrow = new Node(hem + style.cuffHeight().orElse(0), width, Level.Name.HEM);
         List<Node> above = style.leg() == Style.Leg.KNEE ? aboveKnee(order, onBody.get(0), narrow) : onBody;
-        return assemble(above, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
+        return assemble(order, above, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
     }
 
     /**
@@ -120,9 +124,9 @@ record LegLine(
         OptionalDouble bootTop =
                 top >= ankle && top > end + SHORTEST_MARK ? OptionalDouble.of(top) : OptionalDouble.empty();
         if (narrow.height() - end < SHORTEST_FLARE) {
-            return assemble(onBody, flare, Optional.empty(), hem, covered, bootTop);
+            return assemble(order, onBody, flare, Optional.empty(), hem, covered, bootTop);
         }
-        return assemble(onBody, narrow, Optional.of(flare), hem, covered, bootTop);
+        return assemble(order, onBody, narrow, Optional.of(flare), hem, covered, bootTop);
     }
 
     private static Node node(Order order, Level.Name level, Measure girth) {
@@ -132,14 +136,22 @@ record LegLine(
     }
 
     private static LegLine assemble(
-            List<Node> body, Node narrow, Optional<Node> flare, double hem, double covered, OptionalDouble bootTop) {
+            Order order,
+            List<Node> body,
+            Node narrow,
+            Optional<Node> flare,
+            double hem,
+            double covered,
+            OptionalDouble bootTop) {
         boolean boot = flare.isPresent() && narrow.level() == Level.Name.BOOT_TOP;
         double turn = boot ? TONGUE : turn(body, narrow.height());
         double throat = narrow.height() + turn;
         List<Node> leg = new ArrayList<>(
                 body.stream().filter(n -> n.height() > throat + CLOSEST).toList());
         leg.add(new Node(throat, narrow.width(), null));
-        return new LegLine(leg, narrow, flare, hem, turn, covered, bootTop);
+        double crotch =
+                order.body().mm(Measure.CROTCH_HEIGHT) * (1 - order.reductions().along());
+        return new LegLine(crotch, leg, narrow, flare, hem, turn, covered, bootTop);
     }
 
     /** A leg's end without a boot's tongue: shorter on a short leg, and where the calf is near. */

@@ -38,7 +38,7 @@ final class LegPiece {
         Path hem = HemLine.between(front.end(), back.end(), style.lower().hemDrop());
         double hemAllowance = hemAllowance(style);
         List<Edge> edges = List.of(
-                new Edge(EdgeName.HEM, hem, hemAllowance),
+                new Edge(EdgeName.HEM, hem, hemAllowance, isTurned(style)),
                 new Edge(EdgeName.BACK_INSEAM, back.reversed(), style.allowance(Seam.Role.INSEAM)),
                 new Edge(EdgeName.BACK_CROTCH, top.backCrotch().reversed(), style.allowance(Seam.Role.BACK_RISE)),
                 Casing.waistEdge(top.waistEdge(), style),
@@ -65,6 +65,11 @@ final class LegPiece {
         Grain grain = new Grain(
                 new Point(0, low + 0.2 * (high - low)).onGrid(), new Point(0, low + 0.85 * (high - low)).onGrid());
         return Piece.of(name, cut, mirrored, false, edges, grain, notches, marks);
+    }
+
+    /** A hem that is turned up is cut as the mirror image of what it lies on. */
+    private static boolean isTurned(Style style) {
+        return style.cuffHeight().isEmpty() && !Cover.wanted(style);
     }
 
     private static double hemAllowance(Style style) {

@@ -53,6 +53,12 @@ record Order(
                 which);
     }
 
+    /** With what the top of the leg had to give. */
+    Order given(double crotchTaken, double riseTaken) {
+        Reducing given = reducing.given(crotchTaken, riseTaken, fabric);
+        return new Order(body, fabric, boot, style, machines, given, holding, leg);
+    }
+
     Pattern.Reductions reductions() {
         return reducing.shares();
     }

@@ -1,5 +1,6 @@
 package stretchwright.draft;
 
+import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Comfort;
@@ -46,6 +47,11 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     static final double MOST_CROTCH_REDUCTION = 0.18;
 
+    /** Where the waist edge cannot keep its place else, the crotch seam may use half the stretch along standing (no source). */
+    static final double MOST_OF_STRETCH = 0.5;
+
+    static final double MOST_CROTCH_AT_ALL = 0.20;
+
     /** Share of the stretch that an opening may use while it passes over heel or hips: an easy pull, with reserve. */
     static final double PASSING_SHARE = 0.85;
 
@@ -84,6 +90,32 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
                         crotch.percent(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM)),
                         band.percent(Dimension.of(What.REDUCTION_OF_THE_WAISTBAND)),
                         hem.percent(Dimension.of(What.REDUCTION_AT_HEM_AND_BOOT))));
+    }
+
+    /** Off the crotch seam and off the rise as much as brings the waist edge to its place. */
+    Reducing given(double crotchTaken, double riseTaken, Fabric fabric) {
+        Ruled crotch = Ruled.of(
+                crotchTaken,
+                Tell.said("rule.crotch-gives", Part.share(MOST_OF_STRETCH), Part.share(MOST_CROTCH_AT_ALL)),
+                SOURCE,
+                Inputs.stretchAlong(fabric),
+                Inputs.share(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM_AS_USUAL), shares.crotch()));
+        Ruled rise = Ruled.of(
+                riseTaken,
+                Tell.said("rule.rise-gives"),
+                SOURCE,
+                Inputs.share(Dimension.of(What.REDUCTION_ALONG), shares.along()));
+        List<Reason> all = new ArrayList<>();
+        for (Reason r : reasons) {
+            if (r.dimension().equals(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM))) {
+                all.add(r.of(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM_AS_USUAL)));
+                all.add(crotch.percent(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM)));
+                all.add(rise.percent(Dimension.of(What.REDUCTION_OF_THE_RISE)));
+            } else {
+                all.add(r);
+            }
+        }
+        return new Reducing(shares.given(riseTaken, crotchTaken), all);
     }
 
     private static Ruled crotch(Fabric fabric) {

@@ -32,6 +32,11 @@ final class Roots {
 
     /** The root between low and high; empty where the function has the same sign at both. */
     static OptionalDouble between(DoubleUnaryOperator f, double low, double high) {
+        return between(f, low, high, ACCURACY);
+    }
+
+    /** The same no nearer than this. */
+    static OptionalDouble between(DoubleUnaryOperator f, double low, double high, double accuracy) {
         double atLow = f.applyAsDouble(low);
         double atHigh = f.applyAsDouble(high);
         if (atLow == 0) {
@@ -44,6 +49,6 @@ final class Roots {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(
-                new BracketingNthOrderBrentSolver(ACCURACY, 5).solve(200, f::applyAsDouble, low, high));
+                new BracketingNthOrderBrentSolver(accuracy, 5).solve(200, f::applyAsDouble, low, high));
     }
 }

@@ -8,6 +8,9 @@ package stretchwright.draft;
  * of Hermite, which has at most one. Slopes agree at the nodes, so the curve is smooth.
  */
 final class ShapeCurve {
+    /** For differences, mm: what is left out is of its square. */
+    private static final double STEP = 0.01;
+
     private final double[] y;
     private final double[] value;
     private final double[] slope;
@@ -73,7 +76,12 @@ final class ShapeCurve {
                 - slope[i + 1] * h * s * s * r;
     }
 
-    double slopeAtTop() {
-        return slope[0];
+    /** Derivative by y. */
+    double slopeAt(double height) {
+        if (height >= y[0]) {
+            return slope[0];
+        }
+        double step = Math.min(STEP, (y[0] - height) / 2 + STEP / 2);
+        return (at(height + step) - at(height - step)) / (2 * step);
     }
 }

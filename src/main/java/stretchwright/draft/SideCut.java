@@ -225,7 +225,7 @@ final class SideCut {
         points.add(start);
         int chords = (int) Math.max(6, Math.min(CHORDS, first.distance(last) / LEAST_CHORD));
         for (int i = 0; i <= chords; i++) {
-            points.add(TopCurves.bezier(first, one, two, last, (double) i / chords));
+            points.add(Cubic.at(first, one, two, last, (double) i / chords));
         }
         points.add(end);
         return ends(new Path(points), start, end);

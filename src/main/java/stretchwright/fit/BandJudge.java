@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
+import static stretchwright.fit.FitReport.Severity.STOP;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,10 @@ final class BandJudge {
     static final double STRAIGHT_UP_TO = 0.15;
 
     /** Farther than this from its place, mm, a top edge is seen and felt (common practice, no source). */
-    static final double OFF_ITS_PLACE = 40;
+    static final double OFF_ITS_PLACE = 10;
+
+    /** And beyond this the measures do not belong together: the cloth has given all it can (no source). */
+    static final double FAR_OFF = 25;
 
     private final Pattern pattern;
     private final Body body;
@@ -82,19 +86,22 @@ final class BandJudge {
 
     /** Where rise and crotch length disagree, the draft keeps the crotch seam and lets the top edge move. */
     private void place() {
-        double drawn = pattern.level(Level.Name.WAIST).orElseThrow().height()
-                / (1 - pattern.reductions().along());
-        double off = drawn - (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist());
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        double wanted = body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist();
+        double flat = crotch * (1 - pattern.reductions().along())
+                + (wanted - crotch) * (1 - pattern.reductions().rise());
+        double off = (pattern.level(Level.Name.WAIST).orElseThrow().height() - flat)
+                / (1 - pattern.reductions().rise());
         if (Math.abs(off) <= OFF_ITS_PLACE) {
             return;
         }
         boolean measured = body.isGiven(Measure.TOTAL_CROTCH_LENGTH);
         Part by = Part.length(Math.abs(off));
-        Part crotch = Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH));
+        Part seam = Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH));
         out.add(new Verdict(
-                CAUTION,
+                Math.abs(off) > FAR_OFF ? STOP : CAUTION,
                 Tell.said("about.rise"),
-                measured ? placed(off, by, crotch) : placedAsEstimated(off, by, crotch),
+                measured ? placed(off, by, seam) : placedAsEstimated(off, by, seam),
                 measured ? Tell.said("rise.measured-help") : Tell.said("rise.estimated-help")));
     }
 

@@ -99,7 +99,8 @@ final class Course {
                 out.add(point(fits.get(i), levels.get(i).height()));
             }
         }
-        double top = tip();
+        double top = Math.min(
+                tip(), pattern.level(Level.Name.CROTCH).map(Level::height).orElse(Double.MAX_VALUE));
         for (List<Point> outline : outlines) {
             foot = Math.min(foot, outline.stream().mapToDouble(Point::y).min().orElse(foot));
         }
@@ -156,7 +157,7 @@ final class Course {
     }
 
     private double bodyHeight(double y) {
-        return y / (1 - pattern.reductions().along());
+        return pattern.onBody(y);
     }
 
     private double girth(double height) {

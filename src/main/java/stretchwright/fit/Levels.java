@@ -30,7 +30,10 @@ final class Levels {
             // a band is as high as it was cut; only the leg is pulled along
             boolean band = layers(level.name(), style) == 2;
             double more = level.name() == Level.Name.KNEE ? PartsJudge.kneeShare(pattern) : 0;
-            double along = band ? 0 : 1 / ((1 - pattern.reductions().along()) * (1 + more)) - 1;
+            double taken = level.name() == Level.Name.HIP
+                    ? pattern.reductions().rise()
+                    : pattern.reductions().along();
+            double along = band ? 0 : 1 / ((1 - taken) * (1 + more)) - 1;
             int layers = layers(level.name(), style);
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
             double tension = layers * fabric.test().loadAcross().tension(across) / (1 + along);

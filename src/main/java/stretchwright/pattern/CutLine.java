@@ -1,6 +1,7 @@
 package stretchwright.pattern;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Grid;
@@ -21,6 +22,9 @@ final class CutLine {
 
     /** Loops are local: no longer than this many points. */
     private static final int LONGEST_LOOP = 60;
+
+    /** Chords that turn by less than this run on straight. */
+    private static final double FLAT = 1e-9;
 
     private CutLine() {}
 
@@ -50,16 +54,19 @@ final class CutLine {
             }
         }
         List<Point> out = new ArrayList<>();
-        for (int i = 0; i < chords.size(); i++) {
-            corner(chords.get(i), chords.get((i + 1) % chords.size()), out);
-        }
+        List<Turn> turns = new ArrayList<>();
         for (int i = 0; i < chords.size(); i++) {
             Chord in = chords.get(i);
             Chord next = chords.get((i + 1) % chords.size());
-            if (in.turned() != next.turned()) {
-                withoutSpike(Turn.at(in, next), out);
+            if (in.turned() == next.turned()) {
+                corner(in, next, out);
+            } else {
+                Turn turn = Turn.at(chords, i);
+                turns.add(turn);
+                out.addAll(turn.points());
             }
         }
+        turns.forEach(turn -> withoutSpike(turn, out));
         return new Polygon(withoutRepeats(withoutLoops(withoutRepeats(withoutLoops(out)))));
     }
 
@@ -92,10 +99,6 @@ final class CutLine {
     }
 
     private static void corner(Chord in, Chord next, List<Point> out) {
-        if (in.turned() != next.turned()) {
-            turnedCorner(in, next, out);
-            return;
-        }
         Point a = in.moved(in.to());
         Point b = next.moved(next.from());
         Point d = in.direction();
@@ -125,48 +128,96 @@ final class CutLine {
      * Where an allowance is folded back onto the piece: the seam's cut line runs on to the fold and from there as its own
      * mirror image, so that the turned layer is as wide as what it lies on.
      *
-     * @param atFold where the seam's cut line meets the fold
-     * @param back the way on from there
-     * @param end where that meets the raw edge, drawn on straight from its last chord
+     * @param mirror from where the seam's cut line meets the fold to the raw edge
      */
-    private record Turn(Chord fold, boolean foldFirst, Point atFold, Point back, Point end) {
-        static Turn at(Chord in, Chord next) {
-            Chord fold = in.turned() ? in : next;
-            Chord seam = in.turned() ? next : in;
+    private record Turn(Chord fold, boolean foldFirst, List<Point> mirror) {
+        static Turn at(List<Chord> chords, int before) {
+            int n = chords.size();
+            Chord in = chords.get(before);
+            Chord next = chords.get((before + 1) % n);
+            boolean foldFirst = in.turned();
+            Chord fold = foldFirst ? in : next;
             Point corner = in.to();
             Point along = fold.direction();
-            Point down = seam.direction();
+            int step = foldFirst ? 1 : -1;
+            int at = foldFirst ? before + 1 : before;
+            Chord seam = chords.get(at % n);
             Point beside = seam.moved(corner);
+            Point down = seam.direction();
             Point atFold = beside.plus(down.times(corner.minus(beside).cross(along) / down.cross(along)));
-            Point back = along.times(2 * down.dot(along)).minus(down);
-            Point raw = fold.moved(corner);
-            Point end = atFold.plus(back.times(raw.minus(atFold).cross(along) / back.cross(along)));
-            return new Turn(fold, in.turned(), atFold, back, end);
+            List<Point> out = new ArrayList<>(List.of(atFold));
+            Point from = atFold;
+            for (int k = 0; k < n; k++) {
+                seam = chords.get(Math.floorMod(at + step * k, n));
+                Chord further = chords.get(Math.floorMod(at + step * (k + 1), n));
+                Point end = foldFirst ? seam.to() : seam.from();
+                Point way = seam.direction().times(step);
+                double bend = way.cross(further.direction());
+                Point on = seam.moved(end);
+                Point to = Math.abs(bend) < FLAT
+                        ? on
+                        : on.plus(way.times(further.moved(end).minus(on).cross(further.direction()) / bend));
+                double start = away(from, corner, along);
+                if (further.turned() || away(to, corner, along) >= fold.offset()) {
+                    Point raw = from.plus(way.times((fold.offset() - start) / along.cross(way)));
+                    out.add(mirrored(raw, corner, along));
+                    break;
+                }
+                if (away(to, corner, along) > start) {
+                    out.add(mirrored(to, corner, along));
+                    from = to;
+                }
+            }
+            return new Turn(fold, foldFirst, List.copyOf(out));
+        }
+
+        /** From the fold, on the piece's own side. */
+        private static double away(Point p, Point corner, Point along) {
+            return along.cross(p.minus(corner));
+        }
+
+        private static Point mirrored(Point p, Point corner, Point along) {
+            return p.minus(along.left().times(2 * away(p, corner, along)));
+        }
+
+        Point atFold() {
+            return mirror.get(0);
+        }
+
+        Point end() {
+            return mirror.get(mirror.size() - 1);
+        }
+
+        private Point back() {
+            return end().minus(atFold());
+        }
+
+        /** In the order of the outline. */
+        List<Point> points() {
+            List<Point> out = new ArrayList<>(mirror);
+            if (foldFirst) {
+                Collections.reverse(out);
+            }
+            return out;
         }
 
         /** Whether a point of the raw edge lies beyond the mirror image of the seam. */
         boolean cutsOff(Point p) {
             Point way = fold.direction().times(foldFirst ? -fold.offset() : fold.offset());
             Point kept = fold.moved(fold.from()).plus(way);
-            return back.cross(p.minus(atFold)) * back.cross(kept.minus(atFold)) < 0;
+            return back().cross(p.minus(atFold())) * back().cross(kept.minus(atFold())) < 0;
         }
 
         /** Where the mirror image of the seam meets the line from one point to another. */
         Point between(Point from, Point to) {
             Point way = to.minus(from);
-            return from.plus(way.times(atFold.minus(from).cross(back) / way.cross(back)));
+            return from.plus(way.times(atFold().minus(from).cross(back()) / way.cross(back())));
         }
-    }
-
-    private static void turnedCorner(Chord in, Chord next, List<Point> out) {
-        Turn turn = Turn.at(in, next);
-        out.add(turn.foldFirst ? turn.end : turn.atFold);
-        out.add(turn.foldFirst ? turn.atFold : turn.end);
     }
 
     /** A seam that leans far cuts off more of the raw edge than its last chord: what would stick out beyond is left out. */
     private static void withoutSpike(Turn turn, List<Point> ring) {
-        int end = ring.indexOf(turn.end);
+        int end = ring.indexOf(turn.end());
         if (end < 0) {
             return; // a spike at the other end of so short an edge took it along
         }

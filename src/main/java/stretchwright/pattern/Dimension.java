@@ -14,6 +14,8 @@ public record Dimension(Optional<PieceName> of, What what) implements Reason.Fro
     public enum What {
         REDUCTION_ACROSS(Tell.said("dimension.reduction-across")),
         REDUCTION_ALONG(Tell.said("dimension.reduction-along")),
+        REDUCTION_OF_THE_RISE(Tell.said("dimension.reduction-of-the-rise")),
+        REDUCTION_ALONG_THE_CROTCH_SEAM_AS_USUAL(Tell.said("dimension.reduction-along-the-crotch-seam-as-usual")),
         REDUCTION_ALONG_THE_CROTCH_SEAM(Tell.said("dimension.reduction-along-the-crotch-seam")),
         REDUCTION_OF_THE_WAISTBAND(Tell.said("dimension.reduction-of-the-waistband")),
         REDUCTION_AT_HEM_AND_BOOT(Tell.said("dimension.reduction-at-hem-and-boot")),
@@ -24,6 +26,7 @@ public record Dimension(Optional<PieceName> of, What what) implements Reason.Fro
         REDUCTION_AT_THE_ANKLE(Tell.said("dimension.reduction-at-the-ankle")),
         HIP_WIDTH("hip width, both legs", Tell.said("dimension.hip-width")),
         CROTCH_WIDTH(Tell.said("dimension.crotch-width")),
+        THIGH_WIDTH(Tell.said("dimension.thigh-width")),
         MID_THIGH_WIDTH("mid-thigh width", Tell.said("dimension.mid-thigh-width")),
         KNEE_WIDTH(Tell.said("dimension.knee-width")),
         CALF_WIDTH(Tell.said("dimension.calf-width")),

@@ -50,11 +50,21 @@ public record Pattern(
      *
      * @param across off girths, before shaping evens it out level by level
      * @param along off leg lengths
+     * @param rise off the rise, from the crotch line up to the top edge
      * @param crotch off the crotch seam
      * @param waistband off the waist girth for the band
      * @param hem off the girth at the hem
      */
-    public record Reductions(double across, double along, double crotch, double waistband, double hem) {}
+    public record Reductions(double across, double along, double rise, double crotch, double waistband, double hem) {
+        /** With as much off the rise as off the leg. */
+        public Reductions(double across, double along, double crotch, double waistband, double hem) {
+            this(across, along, along, crotch, waistband, hem);
+        }
+
+        public Reductions given(double offRise, double offCrotch) {
+            return new Reductions(across, along, offRise, offCrotch, waistband, hem);
+        }
+    }
 
     public Pattern {
         pieces = List.copyOf(pieces);
@@ -87,6 +97,26 @@ public record Pattern(
     /** The leg pieces: one that is cut as a mirrored pair, or its parts; or those of the left and of the right leg. */
     public List<Piece> legs() {
         return pieces.stream().filter(p -> p.name().kind().isLeg()).toList();
+    }
+
+    /** Height of the crotch line on the flat piece, mm; of a gusset's upper tip where one is set in. */
+    public double crotchLine() {
+        return legs().stream()
+                .filter(p -> p.has(EdgeName.FRONT_INSEAM))
+                .findFirst()
+                .orElseThrow()
+                .edge(EdgeName.FRONT_INSEAM)
+                .line()
+                .start()
+                .y();
+    }
+
+    /** Where a height of the flat piece lies on the body, mm above the floor: the rise may be reduced otherwise than the leg. */
+    public double onBody(double flat) {
+        double crotch = crotchLine();
+        return flat <= crotch
+                ? flat / (1 - reductions.along())
+                : crotch / (1 - reductions.along()) + (flat - crotch) / (1 - reductions.rise());
     }
 
     /** Whether the legs were measured apart and have pieces of their own. */

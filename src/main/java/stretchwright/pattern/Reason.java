@@ -60,6 +60,11 @@ public record Reason(Dimension dimension, double value, String unit, Said rule, 
         inputs = List.copyOf(inputs);
     }
 
+    /** The same rule for another dimension. */
+    public Reason of(Dimension other) {
+        return new Reason(other, value, unit, rule, inputs, source);
+    }
+
     public double mm() {
         return value;
     }

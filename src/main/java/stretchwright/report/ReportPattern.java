@@ -54,6 +54,7 @@ public final class ReportPattern {
         out.putObject("reductions")
                 .put("across", Numbers.share(r.across()))
                 .put("along", Numbers.share(r.along()))
+                .put("rise", Numbers.share(r.rise()))
                 .put("crotch", Numbers.share(r.crotch()))
                 .put("waistband", Numbers.share(r.waistband()))
                 .put("hem", Numbers.share(r.hem()));

@@ -136,7 +136,7 @@ public final class WearingFit {
 
     /** From the crotch line down to where the leg ends, as it is cut. */
     private static double legLength(Pattern pattern) {
-        double crotch = pattern.level(Level.Name.CROTCH).orElseThrow().height();
+        double crotch = pattern.crotchLine();
         double lowest =
                 pattern.levels().stream().mapToDouble(Level::height).min().orElseThrow();
         return crotch - lowest;

@@ -140,7 +140,7 @@ class DraftCheckTest {
     void theCorrectionIsWhatTheSideLiesOffItsHeight() {
         assertThat(Math.abs(DraftCheck.correction(BODY, STYLE, SOUND))).isLessThan(30);
         Body taller = SampleBody.with(BODY, Measure.WAIST_HEIGHT, BODY.mm(Measure.WAIST_HEIGHT) + 100);
-        double flat = 100 * (1 - SOUND.reductions().along());
+        double flat = 100 * (1 - SOUND.reductions().rise());
         assertThat(DraftCheck.correction(BODY, STYLE, SOUND) - DraftCheck.correction(taller, STYLE, SOUND))
                 .isCloseTo(flat, org.assertj.core.data.Offset.offset(0.01));
     }

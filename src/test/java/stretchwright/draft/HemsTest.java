@@ -103,7 +103,11 @@ class HemsTest {
                                         .start()
                                         .y()),
                         within(0.02));
-        double crotch = pattern.level(Level.Name.CROTCH).orElseThrow().height();
+        double crotch = pattern.piece(PieceName.of(PieceKind.LEG))
+                .edge(EdgeName.FRONT_INSEAM)
+                .line()
+                .start()
+                .y();
         double hem = pattern.level(Level.Name.HEM).orElseThrow().height();
         assertThat(why(pattern, "leg: length as cut")).as(who).isCloseTo(crotch - hem, within(0.03));
         assertThat(why(pattern, "leg: length standing")).as(who).isCloseTo((crotch - hem) / flat, within(0.03));

@@ -352,7 +352,8 @@ class PartsTest {
             }
         }
         System.out.printf("continuity of parts: worst %.2f mm (%s)%n", worst, where);
-        assertThat(worst).as(where).isLessThanOrEqualTo(5);
+        // a gusset reaches up the curve and lengthens what moves there
+        assertThat(worst).as(where).isLessThanOrEqualTo(5.5);
     }
 
     private static Pattern draftScaled(Body body, Body like, Parts parts) {

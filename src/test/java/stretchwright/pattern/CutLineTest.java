@@ -70,6 +70,39 @@ class CutLineTest {
         }
     }
 
+    /** By hand: 8 mm straight up from the hem, then 1 mm out for 2 mm up on each side: at 50 mm the leg is 42 mm wider than at the hem. */
+    @Test
+    void aTurnedHemIsAsWideAsWhatItLiesOn() {
+        Point[] right = {new Point(100, 0), new Point(100, 8), new Point(150, 108)};
+        Point[] left = {new Point(-50, 108), new Point(0, 8), new Point(0, 0)};
+        Polygon cut = CutLine.around(List.of(
+                new Edge(EdgeName.HEM, Path.of(new Point(0, 0), new Point(100, 0)), 50, true),
+                new Edge(EdgeName.BACK_INSEAM, Path.of(right), 7),
+                new Edge(EdgeName.WAIST_EDGE, Path.of(new Point(150, 108), new Point(-50, 108)), 7),
+                new Edge(EdgeName.FRONT_INSEAM, Path.of(left), 7)));
+        assertThat(cut.box().minY()).isCloseTo(-50, within(0.02));
+        double high = width(cut, 49.9);
+        assertThat(width(cut, -49.9)).isCloseTo(high, within(0.1));
+        assertThat(high).isCloseTo(100 + 41.9 + 14 * Math.sqrt(1.25), within(0.1));
+        assertThat(width(cut, -5)).isCloseTo(width(cut, 5), within(0.1));
+    }
+
+    private static double width(Polygon polygon, double y) {
+        List<Point> p = polygon.points();
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < p.size(); i++) {
+            Point a = p.get(i);
+            Point b = p.get((i + 1) % p.size());
+            if ((a.y() - y) * (b.y() - y) < 0) {
+                double x = a.towards(b, (y - a.y()) / (b.y() - a.y())).x();
+                least = Math.min(least, x);
+                most = Math.max(most, x);
+            }
+        }
+        return most - least;
+    }
+
     /** Second opinion: where all allowances are equal and no corner is blunted, the area is that of the JTS mitre buffer. */
     @Test
     void aHollowTighterThanTheAllowanceLeavesNoLoop() {

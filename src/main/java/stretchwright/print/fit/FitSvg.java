@@ -170,11 +170,8 @@ public final class FitSvg {
                 continue;
             }
             told.add(level.name());
-            double y = height.at(Math.max(
-                    height.low(),
-                    Math.min(
-                            height.high(),
-                            level.height() / (1 - job.pattern().reductions().along()))));
+            double y = height.at(
+                    Math.max(height.low(), Math.min(height.high(), job.pattern().onBody(level.height()))));
             double text = Math.min(y, free - LEAST_GAP);
             free = text;
             canvas.text(Writing.at(
@@ -263,8 +260,7 @@ public final class FitSvg {
                     .findFirst();
             level.filter(l -> l.name() != Level.Name.WAIST).ifPresent(l -> {
                 double x = pressure.at(mmHg(h.wanted().getAsDouble()));
-                double y =
-                        height.at(l.height() / (1 - job.pattern().reductions().along()));
+                double y = height.at(job.pattern().onBody(l.height()));
                 canvas.line(Ink.CUT, new Point(x - 1.6, y), new Point(x + 1.6, y));
                 canvas.line(Ink.CUT, new Point(x, y - 1.6), new Point(x, y + 1.6));
             });
