@@ -35,8 +35,8 @@ class TopSurveyTest {
     @Test
     void theCrotchHasNoCornerAndTheTopEdgeStandsAtItsPlace() {
         assumeTrue(
-                Files.isDirectory(
-                        java.nio.file.Path.of(System.getProperty("stretchwright.shared", "../shared"), "data", "bodies")),
+                Files.isDirectory(java.nio.file.Path.of(
+                        System.getProperty("stretchwright.shared", "../shared"), "data", "bodies")),
                 "skipped: the survey data are not there");
         List<SurveyBodies.Named> bodies = SurveyBodies.all(new ArrayList<>());
         List<Double> adults = Collections.synchronizedList(new ArrayList<>());
