@@ -8,14 +8,14 @@ import java.util.OptionalDouble;
 /**
  * A wearer's body: every measure of {@link Measure}, given or estimated.
  *
- * @param seated whether the wearer sits all day: the draft lengthens the back and shortens the front
+ * @param stance how the wearer holds it
  * @param values where the legs differ, of the body as a whole (the mean of both)
  * @param legs how the legs differ
  */
-public record Body(Figure figure, OptionalDouble age, boolean seated, Map<Measure, Value> values, Legs legs) {
+public record Body(Figure figure, OptionalDouble age, Stance stance, Map<Measure, Value> values, Legs legs) {
     /** A standing wearer with two legs alike. */
     public Body(Figure figure, OptionalDouble age, Map<Measure, Value> values) {
-        this(figure, age, false, values, Legs.ALIKE);
+        this(figure, age, Stance.STANDING, values, Legs.ALIKE);
     }
 
     public Body {
@@ -26,6 +26,11 @@ public record Body(Figure figure, OptionalDouble age, boolean seated, Map<Measur
             }
         }
         values = java.util.Collections.unmodifiableMap(all);
+    }
+
+    /** Whether the wearer sits all day. */
+    public boolean seated() {
+        return stance.seated();
     }
 
     public Value value(Measure measure) {
@@ -58,7 +63,7 @@ public record Body(Figure figure, OptionalDouble age, boolean seated, Map<Measur
             all.put(above, new Value(v.mm() + longer, v.origin(), v.spread()));
         }
         Legs both = new Legs(Map.of(), Map.of(Side.LEFT, legs.hard(side), Side.RIGHT, legs.hard(side)));
-        return new Body(figure, age, seated, all, both);
+        return new Body(figure, age, stance.higher(longer), all, both);
     }
 
     /** Whether this girth is that of a hard socket or brace on both legs; ask {@link #leg} first where they differ. */

@@ -97,7 +97,7 @@ final class Companions {
         return new Measured(
                 body.figure(),
                 body.age(),
-                body.seated(),
+                body.stance(),
                 whole,
                 sides,
                 body.legs().hard());

@@ -12,7 +12,7 @@ import java.util.Set;
 /**
  * What was measured of one wearer, nothing estimated yet.
  *
- * @param seated whether the wearer sits all day
+ * @param stance how the wearer holds the body
  * @param whole measures of the body, or of both legs alike
  * @param sides per side the measures that were taken on each leg; the same ones on both sides
  * @param hard per side the girths taken over a hard socket or brace
@@ -21,7 +21,7 @@ import java.util.Set;
 public record Measured(
         Figure figure,
         OptionalDouble age,
-        boolean seated,
+        Stance stance,
         Map<Measure, Readings> whole,
         Map<Side, Map<Measure, Readings>> sides,
         Map<Side, Set<Measure>> hard,
@@ -49,18 +49,18 @@ public record Measured(
     public Measured(
             Figure figure,
             OptionalDouble age,
-            boolean seated,
+            Stance stance,
             Map<Measure, Readings> whole,
             Map<Side, Map<Measure, Readings>> sides,
             Map<Side, Set<Measure>> hard) {
-        this(figure, age, seated, whole, sides, hard, List.of());
+        this(figure, age, stance, whole, sides, hard, List.of());
     }
 
     /** Single values, both legs alike. */
     public static Measured of(Figure figure, OptionalDouble age, Map<Measure, Double> mm) {
         Map<Measure, Readings> whole = new EnumMap<>(Measure.class);
         mm.forEach((measure, value) -> whole.put(measure, Readings.of(value)));
-        return new Measured(figure, age, false, whole, Map.of(), Map.of());
+        return new Measured(figure, age, Stance.STANDING, whole, Map.of(), Map.of());
     }
 
     private static Map<Measure, Readings> sorted(Map<Measure, Readings> map) {
@@ -71,6 +71,10 @@ public record Measured(
 
     private static Map<Measure, Readings> side(Side side, Map<Side, Map<Measure, Readings>> sides) {
         return sides.getOrDefault(side, Map.of());
+    }
+
+    public boolean seated() {
+        return stance.seated();
     }
 
     /** What was taken on one leg, where the legs were measured apart. */

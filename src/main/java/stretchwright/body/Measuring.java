@@ -1,6 +1,7 @@
 package stretchwright.body;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +44,10 @@ public final class Measuring {
             return Optional.empty();
         }
         Map<Measure, Value> values = values(known(measured, measured.soft()), measured.means(), measured::spread);
-        return Optional.of(new Body(measured.figure(), measured.age(), measured.seated(), values, legs(measured)));
+        if (!StanceCheck.pass(measured.stance(), values, findings)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Body(measured.figure(), measured.age(), measured.stance(), values, legs(measured)));
     }
 
     private static Known known(Measured measured, Map<Measure, Double> soft) {
@@ -101,6 +105,22 @@ public final class Measuring {
     /** Every measure beside what the others let expect; also of a body that was refused. */
     public static List<Companion> companions(Measured measured) {
         return Companions.of(measured);
+    }
+
+    /**
+     * Of these, as far as they were measured, the one that lies furthest from what all the others let expect, in spreads of
+     * the two; empty where none was.
+     */
+    public static Optional<Companion> furthest(Body body, Measure... among) {
+        List<Measure> asked = List.of(among);
+        return Companions.of(Companions.taken(body)).stream()
+                .filter(c -> asked.contains(c.measure()) && c.expected().isPresent())
+                .max(Comparator.comparingDouble(Measuring::off));
+    }
+
+    private static double off(Companion c) {
+        double spread = Math.hypot(c.spread(), c.expectedSpread().orElse(0));
+        return Math.abs(c.mm() - c.expected().orElse(c.mm())) / spread;
     }
 
     /**

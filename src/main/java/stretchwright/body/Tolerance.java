@@ -31,7 +31,7 @@ public final class Tolerance {
         return new Body(
                 body.figure(),
                 body.age(),
-                body.seated(),
+                body.stance(),
                 values,
                 new Legs(own, body.legs().hard()));
     }

@@ -52,7 +52,7 @@ public final class Draft {
                 && !(BootCheck.pass(worn.get(), body, findings) && LowerCheck.pass(worn.get(), order, findings))) {
             return Optional.empty();
         }
-        if (!BandCheck.pass(order, findings)) {
+        if (!MovesCheck.pass(order, findings) || !BandCheck.pass(order, findings)) {
             return Optional.empty();
         }
         Frame frame = Frame.of(order);
@@ -136,6 +136,6 @@ public final class Draft {
         notions.addAll(lower.notions());
         List<Seam> seams = new ArrayList<>(Joins.of(pieces, parts.legs(), style));
         seams.addAll(parts.seams());
-        return new Pattern(pieces, seams, levels, given.reductions(), reasons, notions, holds);
+        return new Pattern(pieces, seams, levels, given.reductions(), reasons, notions, holds, order.moves().moved());
     }
 }

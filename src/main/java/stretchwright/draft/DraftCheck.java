@@ -7,6 +7,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.body.Side;
+import stretchwright.body.Stance;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
@@ -29,6 +30,9 @@ import stretchwright.pattern.Style;
 public final class DraftCheck {
     /** Lengths that must agree may differ by this, mm. */
     static final double CLOSE = 0.5;
+
+    /** A turn read over chords is off by this share at the most. */
+    private static final double READ = 0.05;
 
     private static final double FLAT = 2;
     private static final double SQUARE = 3;
@@ -145,7 +149,7 @@ public final class DraftCheck {
                         level.name().said(),
                         Tell.said("check.level-order", level.name().said()));
                 above = level.height();
-                boolean drawn = level.name() != Level.Name.WAIST && level.name() != Level.Name.CROTCH;
+                boolean drawn = level.name() != Level.Name.WAIST;
                 if (drawn && level.name() != Level.Name.HEM && pattern.legs().size() == 1) {
                     double width = width(leg, level.height()) * (level.name().wholeBody() ? 2 : 1);
                     say(
@@ -158,7 +162,7 @@ public final class DraftCheck {
     }
 
     /** From side to side along a horizontal. */
-    private static double width(Piece leg, double height) {
+    static double width(Piece leg, double height) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (EdgeName name :
@@ -176,13 +180,20 @@ public final class DraftCheck {
     private void leg(Piece leg) {
         double front = leg.edge(EdgeName.FRONT_CROTCH).length();
         double back = leg.edge(EdgeName.BACK_CROTCH).length();
-        if (style.top().frontRaise() == 0 && style.top().backRaise() == 0) {
-            double target = Top.crotchTarget(body, style, pattern.reductions());
-            Said seam = Tell.said("about.crotch-seam");
-            say(
-                    Math.abs(front + back - target) <= CLOSE,
-                    seam,
-                    Tell.said("check.crotch-seam", mm(front + back), mm(target)));
+        double target = Top.crotchTarget(body, style, pattern);
+        Said seam = Tell.said("about.crotch-seam");
+        say(
+                Math.abs(front + back - target) <= CLOSE + estimate() * target,
+                seam,
+                Tell.said("check.crotch-seam", mm(front + back), mm(target)));
+        boolean asked = style.top().frontRaise() != 0
+                || style.top().backRaise() != 0
+                || !style.shifts().isEmpty()
+                || !body.stance().equals(Stance.STANDING);
+        if (!asked) {
+            double turn = Truth.turn(leg);
+            double most = Math.toDegrees(Truth.STEP / Rise.radius(body)) * (1 + READ);
+            say(turn <= most, seam, Tell.said("check.crotch-turns", Part.number(turn, 1), Part.number(most, 1)));
             double higher = leg.edge(EdgeName.BACK_CROTCH).line().end().y()
                     - leg.edge(EdgeName.FRONT_CROTCH).line().start().y();
             say(back > front, seam, Tell.said("check.front-longer", mm(front - back)));
@@ -210,6 +221,11 @@ public final class DraftCheck {
             say(turns <= 1, edge, Tell.said("check.bends", edge, Part.count(turns)));
         }
         notches(leg);
+    }
+
+    /** By what share an estimated crotch length may have given way. */
+    private double estimate() {
+        return body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? 0 : Rise.ESTIMATE_GIVES;
     }
 
     /** Interior angles at one or two corners, each named by the edge before and after. */

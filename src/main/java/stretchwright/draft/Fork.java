@@ -27,7 +27,14 @@ record Fork(
         LegCurves.Inseam back = curves.side(1, width, share);
         Path frontPath = front.from(0);
         double length = frontPath.length();
-        OptionalDouble drop = Inseams.backDrop(curves, back, length);
+        double backLength = back.from(0).length();
+        if (backLength < length) {
+            // only where a maker moved an edge: then the front crotch point slides down
+            OptionalDouble drop = Inseams.drop(curves, front, backLength);
+            frontPath = front.from(drop.orElse(0));
+            length = frontPath.length();
+        }
+        OptionalDouble drop = Inseams.drop(curves, back, length);
         double lower = drop.orElse(Inseams.most(curves));
         Path backPath = back.from(lower);
         return new Fork(
@@ -43,6 +50,11 @@ record Fork(
 
     double steepest() {
         return Math.max(frontFlare, backFlare);
+    }
+
+    /** From crotch point to crotch point across the leg, with what a maker moved them, mm. */
+    double across() {
+        return backOut().x() + frontOut().x();
     }
 
     /** The crotch points, out from the side line and up. */

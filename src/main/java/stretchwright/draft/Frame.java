@@ -12,6 +12,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -25,8 +26,11 @@ import stretchwright.pattern.TopEnd;
  * @param slantBack the same for the centre back
  * @param leanAtHip the centre back leans at the hip line this many times as much as on the whole, and at the waist 2
  *     minus that: a parabola, which bends the same way as the hook below it; 1 for a straight one
+ * @param outFront how far the maker moved the centre front out at the hip, mm
+ * @param outBack the same behind
  */
-record Frame(double hip, double slantFront, double slantBack, double leanAtHip) {
+record Frame(
+        double hip, double slantFront, double slantBack, double leanAtHip, double outFront, double outBack) {
     /** Of half the hip, from the side line to the centre front: the seat is behind it [T]. */
     private static final double FRONT_SHARE = 0.48;
 
@@ -60,13 +64,21 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
         double hip = order.holding().at(Level.Name.HIP).width() / 2;
         double spare = hip - (topGirth(body, style) * tight + ease(style)) / 2;
         double front = within(FRONT_TAKES * spare, FRONT_AT_MOST * hip);
+        double outFront = order.shift(Shift.FRONT_HIP);
+        double outBack = order.shift(Shift.BACK_HIP);
         double back = within(BACK_TAKES * spare, BACK_AT_MOST * hip);
         if (style.top().back() != TopEnd.BackShape.SHAPED_SEAM) {
-            return new Frame(hip, front, back, 1);
+            return new Frame(hip, front + outFront, back + outBack, 1, outFront, outBack);
         }
         double surplus = Math.max(0, hip - front - back - band(order) / 2);
         double more = Math.min(surplus, Math.max(0, CURVED_AT_MOST * hip - back));
-        return new Frame(hip, front, back + more, more > 0 ? 1 + more / (back + more) : 1);
+        return new Frame(
+                hip,
+                front + outFront,
+                back + more + outBack,
+                more > 0 ? 1 + more / (back + more) : 1,
+                outFront,
+                outBack);
     }
 
     /** Girth of the body where the leg's top edge sits: the waist, or in proportion towards the hip below it. */
@@ -111,12 +123,14 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
 
     /** Why the crotch line is so wide. */
     Reason crotchWidth(Order order, double width, double thigh) {
-        return Ruled.of(
-                        width,
-                        Tell.said("rule.crotch-width", Part.number(1 + LEAST_EXTENSION, 2)),
-                        SOURCE,
-                        Inputs.length(order.its(Dimension.What.THIGH_WIDTH), thigh),
-                        half(order))
+        Ruled ruled = Ruled.of(
+                width,
+                Tell.said("rule.crotch-width", Part.number(1 + LEAST_EXTENSION, 2)),
+                SOURCE,
+                Inputs.length(order.its(Dimension.What.THIGH_WIDTH), thigh),
+                half(order));
+        return order.moves()
+                .told(ruled, Shift.FRONT_CROTCH_POINT, Shift.BACK_CROTCH_POINT)
                 .reason(order.its(Dimension.What.CROTCH_WIDTH));
     }
 
@@ -127,14 +141,23 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
 
     /** Of a leg still in one piece. */
     Reason waistEdge(Order order, Piece leg) {
-        return Ruled.of(
+        Ruled ruled = Ruled.of(
                         LegSet.of(leg).length(EdgeName.WAIST_EDGE),
                         Tell.said("rule.waist-edge"),
                         SOURCE,
                         half(order),
                         Inputs.rule(Tell.said("input.front-leans"), slantFront),
-                        Inputs.rule(Tell.said("input.back-leans"), slantBack))
-                .reason(order.its(Dimension.What.WAIST_EDGE_LENGTH));
+                        Inputs.rule(Tell.said("input.back-leans"), slantBack));
+        double side = order.body().mm(Measure.WAIST_HEIGHT);
+        if (order.body().stance().frontWaist().isPresent()) {
+            double above = order.body().stance().frontAbove(side);
+            ruled = ruled.with(Inputs.measured(Tell.said("input.front-waist-above"), above));
+        }
+        if (order.body().stance().backWaist().isPresent()) {
+            double above = order.body().stance().backAbove(side);
+            ruled = ruled.with(Inputs.measured(Tell.said("input.back-waist-above"), above));
+        }
+        return order.moves().told(ruled, Shift.SIDE_WAIST).reason(order.its(Dimension.What.WAIST_EDGE_LENGTH));
     }
 
     private Input half(Order order) {
@@ -142,11 +165,11 @@ record Frame(double hip, double slantFront, double slantBack, double leanAtHip) 
     }
 
     double hipFront() {
-        return -FRONT_SHARE * hip;
+        return -FRONT_SHARE * hip - outFront;
     }
 
     double hipBack() {
-        return (1 - FRONT_SHARE) * hip;
+        return (1 - FRONT_SHARE) * hip + outBack;
     }
 
     double waistFront() {

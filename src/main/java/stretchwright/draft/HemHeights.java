@@ -7,6 +7,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Shift;
 
 /** Where the lower end of the leg lies on the wearer, mm above the bare foot's floor. */
 final class HemHeights {
@@ -32,7 +33,8 @@ final class HemHeights {
     /** The leg's own lower edge at the inseam; for a whole boot that of the leg above its cover. Below 0: lifted. */
     static Ruled of(Order order) {
         Ruled height = order.boot().map(b -> overBoot(order, b)).orElseGet(() -> onBody(order));
-        return height.with(order.along());
+        double lower = order.shift(Shift.HEM) / (1 - order.reductions().along());
+        return order.moves().told(height.with(height.value() - lower).with(order.along()), Shift.HEM, Shift.SIDE_HEM);
     }
 
     private static Ruled overBoot(Order order, Boot boot) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Shift;
 
 /**
  * The lower edge of a leg that is lower behind than in front, and level where it must be.
@@ -13,9 +14,13 @@ import stretchwright.ground.Point;
  * <p>The leg has one inseam, at the inner ankle; the side line opposite runs down the outer ankle. So the instep lies
  * midway between front inseam and side line, the heel midway between side line and back inseam. Half cosines from the
  * inseam up to the instep, down to the heel, back up to the inseam: level and so square to both inseams, at equal
- * height there, steepest slope the same all over, rise and fall the same. Maths: docs/maths/draft.md, hems.
+ * height there, steepest slope the same all over, rise and fall the same. Where a maker moves the edge at the side line, one whole
+ * cosine between the inseams more. Maths: docs/maths/draft.md, hems.
+ *
+ * @param drop how much lower the edge is behind than in front, mm
+ * @param side how much lower it is at the side line than at the inseam, mm
  */
-final class HemLine {
+record HemLine(double drop, double side) {
     /** Points of a sloping edge; chords of about 6 mm leave the curve by less than 0.1 mm. */
     private static final int PARTS = 60;
 
@@ -24,7 +29,13 @@ final class HemLine {
 
     private static final double MOST_USUAL_DROP = 60;
 
-    private HemLine() {}
+    static HemLine of(Order order) {
+        return new HemLine(order.style().lower().hemDrop(), order.shift(Shift.SIDE_HEM));
+    }
+
+    private boolean isLevel() {
+        return drop == 0 && side == 0;
+    }
 
     /** How much lower the hem is behind than in front; empty for a level one. */
     static Optional<Ruled> drop(Order order) {
@@ -39,18 +50,25 @@ final class HemLine {
     }
 
     /** From the front inseam's lower end to the back inseam's, at the same height. */
-    static Path between(Point front, Point back, double drop) {
-        if (drop == 0) {
+    Path between(Point front, Point back) {
+        if (isLevel()) {
             return Path.of(front, back);
         }
         List<Point> points = new ArrayList<>();
         points.add(front);
-        for (int i = 1; i < PARTS; i++) {
-            double share = (double) i / PARTS;
-            points.add(new Point(front.x() + share * (back.x() - front.x()), front.y() + drop / 2 * rise(share)));
+        // moved at the side it begins steeper: shorter chords leave its corners square
+        int parts = side == 0 ? PARTS : 2 * PARTS;
+        for (int i = 1; i < parts; i++) {
+            double share = (double) i / parts;
+            points.add(new Point(front.x() + share * (back.x() - front.x()), front.y() + height(share)));
         }
         points.add(back);
         return new Path(points);
+    }
+
+    /** Over the inseam's end at a share of the way round, mm. */
+    private double height(double share) {
+        return drop / 2 * rise(share) - side / 2 * (1 - StrictMath.cos(2 * Math.PI * share));
     }
 
     /** Height over the inseam's end in units of half the drop, at a share of the way round: 1 instep, -1 heel. */
@@ -64,18 +82,22 @@ final class HemLine {
         return -(1 - StrictMath.cos(4 * Math.PI * (1 - share))) / 2;
     }
 
-    /** Smallest radius of the edge, mm, at the inseam ends: 1 / (drop / 2 * (4 pi / width)^2 / 2). */
-    static double sharpest(double width, double drop) {
+    /**
+     * Smallest radius of the edge, mm: of the drop at the inseam ends, 1 / (drop / 2 * (4 pi / width)^2 / 2), of the side at both
+     * ends and in the middle.
+     */
+    double sharpest(double width) {
         double turn = 4 * Math.PI / width;
-        return 1 / (drop / 4 * turn * turn);
+        double once = turn / 2;
+        return 1 / (drop / 4 * turn * turn + Math.abs(side) / 2 * once * once);
     }
 
     /** Distance from end to end of an edge that is as long as wanted. */
-    static double across(double edge, double drop) {
-        if (drop == 0) {
+    double across(double edge) {
+        if (isLevel()) {
             return edge;
         }
-        return Roots.between(w -> between(Point.ORIGIN, new Point(w, 0), drop).length() - edge, edge / 2, edge)
-                .orElseThrow(() -> new IllegalStateException("an edge of " + edge + " mm cannot drop " + drop));
+        return Roots.between(w -> between(Point.ORIGIN, new Point(w, 0)).length() - edge, edge / 2, edge)
+                .orElseThrow(() -> new IllegalStateException("an edge of " + edge + " mm cannot be " + this));
     }
 }

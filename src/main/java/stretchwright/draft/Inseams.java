@@ -25,11 +25,11 @@ final class Inseams {
     private Inseams() {}
 
     /**
-     * How far the back crotch point must be lowered so that the back inseam is as long as the front one, mm; empty where
+     * How far the longer inseam's crotch point must be lowered so that it is so long, mm; empty where
      * no bearable lowering makes it so.
      */
-    static OptionalDouble backDrop(LegCurves curves, LegCurves.Inseam back, double frontLength) {
-        return Roots.between(d -> back.from(d).length() - frontLength, 0, most(curves));
+    static OptionalDouble drop(LegCurves curves, LegCurves.Inseam longer, double length) {
+        return Roots.between(d -> longer.from(d).length() - length, 0, most(curves));
     }
 
     /**

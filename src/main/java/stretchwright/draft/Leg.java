@@ -16,6 +16,7 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.WhichLeg;
 
@@ -74,13 +75,13 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
                     Tell.said("leg.narrows-help"));
             return Optional.empty();
         }
-        Top top = Top.matching(other.top, trial);
+        Top top = Top.matching(other.top, trial, order.shift(Shift.SIDE_WAIST));
         return Optional.of(
                 new Leg(order.given(top.crotchTaken(), top.riseTaken()), l.line, l.curves, trial.fork(), top));
     }
 
     private static boolean closes(Rise.Trial trial, Order order, Findings findings) {
-        if (!trial.fork().closes()) {
+        if (!trial.fork().closes() && !MovesCheck.blamed(order, findings)) {
             findings.add(
                     "wearer.measurements.hip girth",
                     Tell.said(
@@ -100,22 +101,25 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
         if (!HeightsCheck.pass(line, order, findings)) {
             return Optional.empty();
         }
-        LegCurves plain = new LegCurves(line, frame, order.holding(), 0);
+        LegCurves plain = new LegCurves(line, frame, order, 0);
+        if (!MovesCheck.pass(order, frame, line, plain, findings)) {
+            return Optional.empty();
+        }
         double least = Math.max(plain.thighWidth(), frame.leastCrotch() - MOST_GROWTH * plain.foldBelow());
         if (least <= plain.thighWidth() && steepest(plain, frame) <= MOST_FLARE) {
             return Optional.of(new Lower(line, plain));
         }
-        LegCurves roomy = new LegCurves(line, frame, order.holding(), least);
+        LegCurves roomy = new LegCurves(line, frame, order, least);
         if (steepest(roomy, frame) <= MOST_FLARE) {
             return Optional.of(new Lower(line, roomy));
         }
         double wide = Roots.between(
-                        w -> steepest(new LegCurves(line, frame, order.holding(), w), frame) - MOST_FLARE,
+                        w -> steepest(new LegCurves(line, frame, order, w), frame) - MOST_FLARE,
                         least,
                         least * (1 + MOST_WIDER),
                         1e-3)
                 .orElse(least);
-        return Optional.of(new Lower(line, new LegCurves(line, frame, order.holding(), wide)));
+        return Optional.of(new Lower(line, new LegCurves(line, frame, order, wide)));
     }
 
     private static double steepest(LegCurves curves, Frame frame) {
@@ -227,7 +231,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
         out.addAll(line.reasons(order, piece));
         out.addAll(top.reasons(order, piece));
         out.addAll(Inseams.reasons(order, piece, line.crotch(), fork.lower()));
-        out.add(frame.crotchWidth(order, fork.width(), curves.thighWidth()));
+        out.add(frame.crotchWidth(order, fork.across(), curves.thighWidth()));
         out.add(frame.waistEdge(order, piece));
         return out;
     }
@@ -237,16 +241,30 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
         double drawn = level.width();
         return switch (level.name()) {
             case WAIST, HEM, BOOT_TOP, ANKLE -> Optional.empty();
-            case HIP -> Optional.of(holding.width(level.name()).with(drawn).reason(order.hipWidth()));
-            case CROTCH -> Optional.of(girth(level).reason(order.its(What.THIGH_WIDTH)));
-            case MID_THIGH -> Optional.of(girth(level).reason(order.its(What.MID_THIGH_WIDTH)));
-            case KNEE -> Optional.of(girth(level).reason(order.its(What.KNEE_WIDTH)));
-            case CALF -> Optional.of(girth(level).reason(order.its(What.CALF_WIDTH)));
+            case HIP ->
+                Optional.of(order.moves()
+                        .told(holding.width(level.name()).with(drawn), Shift.FRONT_HIP, Shift.BACK_HIP)
+                        .reason(order.hipWidth()));
+            case CROTCH -> Optional.of(girth(level, Shift.FRONT_CROTCH_POINT, Shift.BACK_CROTCH_POINT)
+                        .reason(order.its(What.THIGH_WIDTH)));
+            case MID_THIGH -> Optional.of(girth(
+                                level,
+                                Shift.FRONT_CROTCH_POINT,
+                                Shift.BACK_CROTCH_POINT,
+                                Shift.FRONT_MID_THIGH,
+                                Shift.BACK_MID_THIGH)
+                        .reason(order.its(What.MID_THIGH_WIDTH)));
+            case KNEE -> Optional.of(girth(level, Shift.FRONT_KNEE, Shift.BACK_KNEE)
+                        .reason(order.its(What.KNEE_WIDTH)));
+            case CALF -> Optional.of(girth(level, Shift.FRONT_CALF, Shift.BACK_CALF)
+                        .reason(order.its(What.CALF_WIDTH)));
         };
     }
 
-    private Ruled girth(Level level) {
-        return order.holding().width(level.name()).evened(level.width());
+    private Ruled girth(Level level, Shift... points) {
+        double moved = curves.moved(level.name());
+        Ruled evened = order.holding().width(level.name()).evened(level.width() - moved);
+        return order.moves().told(evened.with(level.width()), points);
     }
 
     private static double widthAt(Path front, Path back, double height) {

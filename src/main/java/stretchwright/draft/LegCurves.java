@@ -2,12 +2,15 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
+import stretchwright.pattern.Shift;
+import stretchwright.pattern.Shifts;
 
 /**
  * The widths of a leg from the seat fold down, made even, and the inseams they give with a crotch line of some width above
@@ -39,6 +42,7 @@ final class LegCurves {
 
     private final LegLine line;
     private final Frame frame;
+    private final Shifts shifts;
     private final double[] height;
     private final double[] width;
     private final double narrowHalf;
@@ -46,9 +50,11 @@ final class LegCurves {
     /**
      * @param thigh the leg is at least so wide at the fold, mm
      */
-    LegCurves(LegLine line, Frame frame, Holding holding, double thigh) {
+    LegCurves(LegLine line, Frame frame, Order order, double thigh) {
         this.line = line;
         this.frame = frame;
+        this.shifts = order.moves().shifts();
+        Holding holding = order.holding();
         int n = line.leg().size();
         height = line.leg().stream().mapToDouble(Node::height).toArray();
         double[] wanted = line.leg().stream().mapToDouble(Node::width).toArray();
@@ -128,6 +134,31 @@ final class LegCurves {
         return width[0] + Math.min(Math.max(0, GROWS_ON * slope * foldBelow()), MOST_GROWTH * width[0]);
     }
 
+    /** By how much the leg was made wider at a level by hand, mm. */
+    double moved(Level.Name level) {
+        for (int i = 0; i < height.length; i++) {
+            if (line.leg().get(i).level() == level) {
+                return moved(i, -1) + moved(i, 1);
+            }
+        }
+        return 0;
+    }
+
+    /** How far one edge is moved out at a node: by its own shift, and by that of the crotch point, down to nothing at the knee. */
+    private double moved(int node, int side) {
+        boolean front = side < 0;
+        double crotchPoint = shifts.at(front ? Shift.FRONT_CROTCH_POINT : Shift.BACK_CROTCH_POINT);
+        Level.Name level = line.leg().get(node).level();
+        Optional<Shift> own = level == null ? Optional.empty() : front ? Shift.front(level) : Shift.back(level);
+        return aboveKnee(node) * crotchPoint + own.map(shifts::at).orElse(0.0);
+    }
+
+    /** 1 at the crotch line, 0 at the knee and below. */
+    private double aboveKnee(int node) {
+        double knee = height[kneeIndex()];
+        return Math.max(0, (height[node] - knee) / (line.crotch() - knee));
+    }
+
     /** From the crotch line down to the fold, mm. */
     double foldBelow() {
         return line.crotch() - height[0];
@@ -168,15 +199,15 @@ final class LegCurves {
         private Inseam(int side, double crotchWidth, double middle) {
             this.side = side;
             int n = height.length;
-            int knee = kneeIndex();
             double[] y = new double[n + 1];
             double[] out = new double[n + 1];
             y[0] = line.crotch();
-            out[0] = crotchWidth / 2 + side * middle;
+            double crotchPoint =
+                    shifts.at(side < 0 ? Shift.FRONT_CROTCH_POINT : Shift.BACK_CROTCH_POINT);
+            out[0] = crotchWidth / 2 + side * middle + crotchPoint;
             for (int i = 0; i < n; i++) {
-                double up = Math.max(0, (height[i] - height[knee]) / (line.crotch() - height[knee]));
                 y[i + 1] = height[i];
-                out[i + 1] = width[i] / 2 + side * middle / 2 * (1 + up);
+                out[i + 1] = width[i] / 2 + side * middle / 2 * (1 + aboveKnee(i)) + moved(i, side);
             }
             double[] d = ShapeCurve.slopes(y, out);
             upper = new ShapeCurve(y, out, d);

@@ -14,6 +14,7 @@ import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 
 /**
@@ -88,7 +89,7 @@ record LegLine(
     private static LegLine onLeg(Order order, List<Node> onBody) {
         Style style = order.style();
         double hem = HemHeights.of(order).value() * (1 - order.reductions().along());
-        double width = HemWidths.edge(order).value();
+        double width = HemLine.of(order).across(HemWidths.edge(order).value());
         Node narrow = new Node(hem + style.cuffHeight().orElse(0), width, Level.Name.HEM);
         List<Node> above = style.leg() == Style.Leg.KNEE ? aboveKnee(order, onBody.get(0), narrow) : onBody;
         return assemble(order, above, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
@@ -113,7 +114,7 @@ record LegLine(
         double hem = HemHeights.of(order).value() * flat;
         double end = hem + style.cuffHeight().orElse(0);
         double edge = HemWidths.edge(order).value();
-        double width = HemLine.across(edge, style.lower().hemDrop());
+        double width = HemLine.of(order).across(edge);
         Node flare = new Node(end, width, Level.Name.HEM);
         double top = HemHeights.bootTop(body, boot) * flat;
         double ankle = body.mm(Measure.ANKLE_HEIGHT) * flat;
@@ -150,7 +151,8 @@ record LegLine(
                 body.stream().filter(n -> n.height() > throat + CLOSEST).toList());
         leg.add(new Node(throat, narrow.width(), null));
         double crotch =
-                order.body().mm(Measure.CROTCH_HEIGHT) * (1 - order.reductions().along());
+                order.body().mm(Measure.CROTCH_HEIGHT) * (1 - order.reductions().along())
+                        - order.shift(Shift.CROTCH_LINE);
         return new LegLine(crotch, leg, narrow, flare, hem, turn, covered, bootTop);
     }
 
@@ -167,12 +169,18 @@ record LegLine(
     /** Why the crotch and the lower edge lie where they are drawn. */
     List<Reason> reasons(Order order, Piece drawn) {
         return List.of(
-                Ruled.of(
-                                drawn.edge(EdgeName.FRONT_INSEAM).line().start().y(),
-                                Tell.said("rule.crotch-height"),
-                                Tell.said("source.leg"),
-                                Inputs.measure(order.body(), Measure.CROTCH_HEIGHT),
-                                order.along())
+                order.moves()
+                        .told(
+                                Ruled.of(
+                                        drawn.edge(EdgeName.FRONT_INSEAM)
+                                                .line()
+                                                .start()
+                                                .y(),
+                                        Tell.said("rule.crotch-height"),
+                                        Tell.said("source.leg"),
+                                        Inputs.measure(order.body(), Measure.CROTCH_HEIGHT),
+                                        order.along()),
+                                Shift.CROTCH_LINE)
                         .reason(order.its(What.CROTCH_HEIGHT)),
                 Ruled.of(
                                 drawn.edge(EdgeName.HEM).line().start().y(),

@@ -35,7 +35,7 @@ final class LegPiece {
         Path front = leg.front();
         Path back = leg.back();
         Top top = leg.top();
-        Path hem = HemLine.between(front.end(), back.end(), style.lower().hemDrop());
+        Path hem = HemLine.of(leg.order()).between(front.end(), back.end());
         double hemAllowance = hemAllowance(style);
         List<Edge> edges = List.of(
                 new Edge(EdgeName.HEM, hem, hemAllowance, isTurned(style)),

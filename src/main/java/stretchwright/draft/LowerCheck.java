@@ -4,6 +4,7 @@ import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 
 /** Whether the hem, the strap and the boot they were measured for leave each other room; names both where not. */
@@ -24,7 +25,7 @@ final class LowerCheck {
             case INSIDE_BOOT -> inside(boot, order, findings);
             case TO_COLLAR -> true;
             case OVER_LACES, OVER_HEEL ->
-                aboveSole(boot, order.style(), findings)
+                aboveSole(boot, order, findings)
                         && slopes(boot, order, findings)
                         && strap(boot, order.style(), findings);
             case WHOLE_BOOT -> cover(boot, order, findings);
@@ -44,12 +45,15 @@ final class LowerCheck {
         return false;
     }
 
-    private static boolean aboveSole(Boot boot, Style style, Findings findings) {
+    private static boolean aboveSole(Boot boot, Order order, Findings findings) {
         if (boot.sole().ankleToSole().isEmpty()) {
             return true;
         }
         double sole = boot.sole().ankleToSole().getAsDouble();
-        double lowest = boot.ankleToHem() + style.lower().hemDrop() / 2;
+        double lowest = boot.ankleToHem()
+                + order.style().lower().hemDrop() / 2
+                + order.shift(Shift.HEM)
+                + Math.max(0, order.shift(Shift.SIDE_HEM));
         if (lowest <= sole - LEAST_ABOVE_SOLE) {
             return true;
         }
@@ -65,6 +69,7 @@ final class LowerCheck {
         if (drop == 0) {
             return true;
         }
+        HemLine line = HemLine.of(order);
         double covered = boot.ankleToTop() + boot.ankleToHem();
         if (covered - drop / 2 < LegLine.SHORTEST_FLARE) {
             findings.add(
@@ -77,8 +82,8 @@ final class LowerCheck {
                     Tell.said("hem.drop-lifts-help"));
             return false;
         }
-        double width = HemLine.across(HemWidths.edge(order).value(), drop);
-        double most = TURN_OF_RADIUS * HemLine.sharpest(width, drop);
+        double width = line.across(HemWidths.edge(order).value());
+        double most = TURN_OF_RADIUS * line.sharpest(width);
         double turn = order.style().hemAllowance();
         if (turn > most) {
             findings.add(

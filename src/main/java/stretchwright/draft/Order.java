@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import stretchwright.body.Body;
-import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Dimension;
@@ -14,6 +13,7 @@ import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -22,6 +22,7 @@ import stretchwright.pattern.WhichLeg;
 /**
  * What a leg is drafted from.
  *
+ * @param moves what was moved beside the measures
  * @param leg which one
  */
 record Order(
@@ -32,12 +33,14 @@ record Order(
         Set<Machine> machines,
         Reducing reducing,
         Holding holding,
+        Moves moves,
         WhichLeg leg) {
     static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
         Ruled along = Reducing.along(fabric, body.seated());
         Holding holding = Holding.of(body, fabric, style, along.value(), WhichLeg.BOTH);
-        return new Order(
-                body, fabric, boot, style, machines, Reducing.of(body, fabric, along, holding), holding, WhichLeg.BOTH);
+        Reducing reducing = Reducing.of(body, fabric, along, holding);
+        Moves moves = Moves.of(body, style);
+        return new Order(body, fabric, boot, style, machines, reducing, holding, moves, WhichLeg.BOTH);
     }
 
     /** On one leg of the body; hip, band and lengths stay those of the whole. */
@@ -50,13 +53,14 @@ record Order(
                 machines,
                 reducing,
                 Holding.of(other, fabric, style, reductions().along(), which),
+                moves,
                 which);
     }
 
     /** With what the top of the leg had to give. */
     Order given(double crotchTaken, double riseTaken) {
         Reducing given = reducing.given(crotchTaken, riseTaken, fabric);
-        return new Order(body, fabric, boot, style, machines, given, holding, leg);
+        return new Order(body, fabric, boot, style, machines, given, holding, moves, leg);
     }
 
     Pattern.Reductions reductions() {
@@ -105,9 +109,16 @@ record Order(
         return Math.min(fabric.test().stretchAcross(), stitch.extensibility());
     }
 
-    /** Height of the leg's top edge on the flat piece, mm. */
-    double waist() {
-        return (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist())
-                * (1 - reductions().along());
+    double frontRaise() {
+        return moves.frontRaise(style);
+    }
+
+    double backRaise() {
+        return moves.backRaise(style);
+    }
+
+    /** How far a point is moved, mm. */
+    double shift(Shift point) {
+        return moves.shifts().at(point);
     }
 }

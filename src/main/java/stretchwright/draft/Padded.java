@@ -31,7 +31,7 @@ final class Padded {
         return new Body(
                 body.figure(),
                 body.age(),
-                body.seated(),
+                body.stance(),
                 larger(body.values(), parts),
                 new Legs(own, body.legs().hard()));
     }

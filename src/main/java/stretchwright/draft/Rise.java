@@ -5,6 +5,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.ground.Point;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 
 /**
@@ -58,6 +59,9 @@ final class Rise {
     /** And so far above the crotch, share of the crotch extension: the bends have room (no source). */
     private static final double HIP_OVER_EXTENSION = 0.45;
 
+    /** A crotch length that was only estimated gives way by at most this share: its own spread (docs/maths/body.md). */
+    static final double ESTIMATE_GIVES = 0.035;
+
     /** Who sits all day: centre front lower and centre back higher, mm (common practice, no source). */
     static final double SEATED_FRONT = -20;
 
@@ -83,8 +87,9 @@ final class Rise {
         this.body = order.body();
         this.style = order.style();
         this.scale = body.mm(Measure.HIP_GIRTH) / MIDDLE_HIP;
-        this.crotch = crotch;
-        this.radius = body.figure() == Figure.CHILD ? RADIUS_CHILD : RADIUS_ADULT;
+        // where the body has it: a crotch line moved by hand leaves hip and waist where they are
+        this.crotch = crotch + order.shift(Shift.CROTCH_LINE);
+        this.radius = radius(body);
         this.last = Fork.of(curves, leastWidth(), Frame.FRONT_EXTENSION_SHARE);
     }
 
@@ -92,6 +97,7 @@ final class Rise {
      * The top for one give: 0 takes what is usual off crotch seam and rise, 1 all that the cloth allows, -1 little.
      *
      * @param side height of the waist edge at the side, mm
+     * @param estimate so many times its estimate the total crotch length was taken; 1 where it was measured
      * @param ends how far centre front and centre back are to stand above it, together, mm
      */
     record Trial(
@@ -103,6 +109,7 @@ final class Rise {
             double ends,
             double crotchTaken,
             double riseTaken,
+            double estimate,
             double hipHeight) {
         double up() {
             return front.waist() + back.waist() - 2 * side;
@@ -125,6 +132,11 @@ final class Rise {
         boolean isDrawn(double least) {
             return front.isDrawn(least) && back.isDrawn(least);
         }
+    }
+
+    /** The least radius of the sewn crotch seam, mm. */
+    static double radius(Body body) {
+        return body.figure() == Figure.CHILD ? RADIUS_CHILD : RADIUS_ADULT;
     }
 
     private double leastWidth() {
@@ -171,7 +183,7 @@ final class Rise {
         double hip = hip(rise, top.riseTaken(), width);
         CrotchBend front = front(fork, hip, top.frontLength());
         CrotchBend back = back(fork, hip, top.backLength());
-        return new Trial(0, fork, front, back, crotch + rise, 0, top.crotchTaken(), top.riseTaken(), hip);
+        return new Trial(0, fork, front, back, crotch + rise, 0, top.crotchTaken(), top.riseTaken(), top.estimate(), hip);
     }
 
     private double hip(double rise, double taken, double width) {
@@ -202,18 +214,28 @@ final class Rise {
         double crotchTaken = give > 0 ? usual + give * (most - usual) : usual * (1 + give / 2);
         double riseTaken = give > 0 ? along * (1 - give) : along - give * MORE_OFF_RISE;
         double up = give > 0 ? ENDS_UP + give * give * (MOST_UP - ENDS_UP) : ENDS_UP + give * (ENDS_UP - LEAST_UP);
-        double front = style.top().frontRaise() * (1 - crotchTaken) + (body.seated() ? SEATED_FRONT : 0);
-        double back = style.top().backRaise() * (1 - crotchTaken) + (body.seated() ? SEATED_BACK : 0);
+        double front = order.frontRaise() * (1 - crotchTaken) + (body.seated() ? SEATED_FRONT : 0);
+        double back = order.backRaise() * (1 - crotchTaken) + (body.seated() ? SEATED_BACK : 0);
         double rise = (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist() - body.mm(Measure.CROTCH_HEIGHT))
                 * (1 - riseTaken);
         double side = crotch + rise;
         double hip = hip(rise, riseTaken, width);
-        double ends = scale * up + front + back + GussetCut.shortening(style);
-        Given given = new Given(give, width, side, ends, crotchTaken, riseTaken, hip, front, back);
+        double waist = body.mm(Measure.WAIST_HEIGHT);
+        double frontUp = front + body.stance().frontAbove(waist) * (1 - crotchTaken);
+        double backUp = back + body.stance().backAbove(waist) * (1 - crotchTaken);
+        double ends = scale * up + frontUp + backUp + GussetCut.shortening(style);
+        double estimate = body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? 1 : 1 - ESTIMATE_GIVES * give;
+        Given given = new Given(
+                give, width, side, ends, crotchTaken, riseTaken, estimate, hip, front, back, frontUp, backUp);
         return tilted(given, share, share - SHARE_MOVES, Math.min(MOST_SHARE, share + SHARE_MOVES));
     }
 
-    /** What a trial has before the inseam's place is settled. */
+    /**
+     * What a trial has before the inseam's place is settled.
+     *
+     * @param front by how much the front half of the seam is longer than the body asks, mm
+     * @param frontUp how much higher than usual the centre front is to stand, mm: so much, and where its waist was measured
+     */
     private record Given(
             double give,
             double width,
@@ -221,9 +243,12 @@ final class Rise {
             double ends,
             double crotchTaken,
             double riseTaken,
+            double estimate,
             double hip,
             double front,
-            double back) {}
+            double back,
+            double frontUp,
+            double backUp) {}
 
     private Trial tilted(Given given, double share, double lower, double upper) {
         Trial plain = drawn(given, share, 0);
@@ -260,27 +285,36 @@ final class Rise {
 
     /** From the upper or the lower bound of the tilt, mm. */
     private double distance(Trial t, Given given, boolean most) {
-        double more = given.back - given.front;
+        double more = given.backUp - given.frontUp;
         double bound = most
-                ? Math.min(MOST_TILT * scale + more, 2 * BACK_UP * scale + 2 * given.back - given.ends)
-                : Math.max(LEAST_TILT * scale + more, given.ends - 2 * FRONT_UP * scale - 2 * given.front);
+                ? Math.min(MOST_TILT * scale + more, 2 * BACK_UP * scale + 2 * given.backUp - given.ends)
+                : Math.max(LEAST_TILT * scale + more, given.ends - 2 * FRONT_UP * scale - 2 * given.frontUp);
         return t.tilt() - bound;
     }
 
     private Trial drawn(Given given, double share, double shift) {
         Fork fork = fork(given.width, share);
         double gusset = GussetCut.shortening(style);
-        double whole = crotchLength() * (1 - given.crotchTaken) + given.front + given.back + gusset;
-        double behind = backLength() * (1 - given.crotchTaken)
+        double taken = given.estimate * (1 - given.crotchTaken);
+        double whole = crotchLength() * taken + given.front + given.back + gusset
+                + order.moves().seamInFront()
+                + order.moves().seamBehind();
+        double behind = backLength() * taken
                 + given.width / 2
                 - frame.crotchFront(given.width, share)
                 + given.back
                 + gusset / 2
+                + order.moves().seamBehind()
                 - shift;
         CrotchBend front = front(fork, given.hip, whole - behind);
         CrotchBend back = back(fork, given.hip, behind);
         return new Trial(
-                given.give, fork, front, back, given.side, given.ends, given.crotchTaken, given.riseTaken, given.hip);
+                given.give, fork, front, back, given.side,
+                given.ends,
+                given.crotchTaken,
+                given.riseTaken,
+                given.estimate,
+                given.hip);
     }
 
     private CrotchBend front(Fork fork, double hip, double length) {

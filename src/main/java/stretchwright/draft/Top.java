@@ -16,6 +16,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 
@@ -28,6 +29,7 @@ import stretchwright.pattern.TopEnd;
  * @param miss how far that lies above its measured place, mm; 0 where crotch seam and rise could give way enough
  * @param crotchTaken share taken off the crotch seam
  * @param riseTaken share taken off the rise between crotch line and top edge
+ * @param estimate so many times its estimate the total crotch length was taken; 1 where it was measured
  * @param beforeMiddle how far the inseam lies before the inner middle of the leg on the crotch line, mm
  * @param tightest least radius of the crotch curve, mm
  */
@@ -40,6 +42,7 @@ record Top(
         double miss,
         double crotchTaken,
         double riseTaken,
+        double estimate,
         double beforeMiddle,
         double tightest) {
     /** The centre seams run straight for at least this much below the waist, mm: what a band's join needs (no source). */
@@ -58,18 +61,17 @@ record Top(
         Body body = order.body();
         Style style = order.style();
         double miss = Math.abs(trial.over()) < 1e-3 ? 0 : trial.over() / 2;
-        TopEnd top = style.top();
-        boolean raised = top.frontRaise() != 0 || top.backRaise() != 0;
+        boolean raised = order.frontRaise() != 0 || order.backRaise() != 0;
         boolean roomy = trial.side() - trial.hipHeight() > LEAST_STRAIGHT;
         if (roomy && raised && !trial.isDrawn(LEAST_STRAIGHT)) {
-            boolean inFront = top.frontRaise() < top.backRaise();
+            boolean inFront = order.frontRaise() < order.backRaise();
             findings.add(
                     inFront ? "style.front waist" : "style.back waist",
                     inFront
                             ? Tell.said(
-                                    "top.lowered-front", Part.length(top.frontRaise()), Part.length(top.backRaise()))
+                                    "top.lowered-front", Part.length(order.frontRaise()), Part.length(order.backRaise()))
                             : Tell.said(
-                                    "top.lowered-back", Part.length(top.frontRaise()), Part.length(top.backRaise())),
+                                    "top.lowered-back", Part.length(order.frontRaise()), Part.length(order.backRaise())),
                     Tell.said("top.lowered-help"));
             return Optional.empty();
         }
@@ -84,19 +86,21 @@ record Top(
             return Optional.empty();
         }
         if (!(Math.abs(miss) <= LARGEST_MISS) || !trial.isDrawn(LEAST_STRAIGHT)) {
-            notClosed(body, style, findings);
+            if (!MovesCheck.blamed(order, findings)) {
+                notClosed(body, style, findings);
+            }
             return Optional.empty();
         }
-        return Optional.of(of(trial, trial.side() + miss, miss));
+        return Optional.of(of(trial, trial.side() + miss, miss, order.shift(Shift.SIDE_WAIST)));
     }
 
-    private static Top of(Rise.Trial trial, double side, double miss) {
+    private static Top of(Rise.Trial trial, double side, double miss, double moved) {
         Point front = trial.front().top();
         Point back = trial.back().top();
         Path edge = WaistEdge.through(
                 new Point(-front.x(), front.y()),
                 -StrictMath.tan(trial.front().leanAtWaist()),
-                side,
+                side + moved,
                 back,
                 StrictMath.tan(trial.back().leanAtWaist()));
         return new Top(
@@ -104,20 +108,21 @@ record Top(
                 trial.back().path(1),
                 edge,
                 trial.hipHeight(),
-                side,
+                side + moved,
                 miss,
                 trial.crotchTaken(),
                 trial.riseTaken(),
+                trial.estimate(),
                 trial.fork().width() / 2 - trial.fork().frontOut().x(),
                 trial.tightest());
     }
 
     /** Of a leg that is sewn to another one: halves as long as its, the side as far below its ends. */
-    static Top matching(Top other, Rise.Trial trial) {
+    static Top matching(Top other, Rise.Trial trial, double moved) {
         double ends = (trial.front().waist() + trial.back().waist()) / 2;
         double others = (other.waistEdge.start().y() + other.waistEdge.end().y()) / 2;
         double side = ends - (others - other.side);
-        return of(trial, side, side - trial.side());
+        return of(trial, side - moved, side - moved - trial.side(), moved);
     }
 
     double frontLength() {
@@ -145,9 +150,17 @@ record Top(
         }
     }
 
-    /** Length that front and back crotch curve have together, mm; without what front and back waist are raised by. */
-    static double crotchTarget(Body body, Style style, Pattern.Reductions r) {
-        return (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist()) * (1 - r.crotch())
+    /** Length that front and back crotch curve have together, mm: as the body asks, and as was asked for beside. */
+    static double crotchTarget(Body body, Style style, Pattern pattern) {
+        double raised = style.top().frontRaise()
+                + style.top().backRaise()
+                + pattern.shift(Shift.FRONT_WAIST)
+                + pattern.shift(Shift.BACK_WAIST);
+        return (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * style.dropBelowWaist() + raised)
+                        * (1 - pattern.reductions().crotch())
+                + pattern.shift(Shift.FRONT_CROTCH_POINT)
+                + pattern.shift(Shift.BACK_CROTCH_POINT)
+                + 2 * pattern.shift(Shift.CROTCH_LINE)
                 + (body.seated() ? Rise.SEATED_FRONT + Rise.SEATED_BACK : 0);
     }
 
@@ -162,12 +175,20 @@ record Top(
                 front + back,
                 seamRule(order, gusset),
                 SOURCE,
-                Inputs.measure(order.body(), Measure.TOTAL_CROTCH_LENGTH),
+                total(order.body()),
                 Inputs.style(Tell.said("input.drop-below-waist"), order.style().dropBelowWaist()),
                 Inputs.style(Tell.said("input.front-waist"), top.frontRaise()),
                 Inputs.style(Tell.said("input.back-waist"), top.backRaise()),
                 Inputs.share(Dimension.of(What.REDUCTION_ALONG_THE_CROTCH_SEAM), r.crotch()),
                 Inputs.style(Tell.said("input.gusset-shorter"), gusset));
+        seam = order.moves()
+                .told(
+                        seam,
+                        Shift.FRONT_WAIST,
+                        Shift.BACK_WAIST,
+                        Shift.FRONT_CROTCH_POINT,
+                        Shift.BACK_CROTCH_POINT,
+                        Shift.CROTCH_LINE);
         Input whole = Inputs.length(order.its(What.CROTCH_SEAM_LENGTH), front + back);
         boolean measured = order.body().isGiven(Measure.BACK_CROTCH_LENGTH);
         Input ofBack = Inputs.length(order.its(What.BACK_CROTCH_LENGTH), back);
@@ -189,6 +210,18 @@ record Top(
                                 taken,
                                 before)
                         .reason(order.its(What.BACK_CROTCH_LENGTH)));
+    }
+
+    /** As measured; or as estimated, and then as it gave way for a waist edge at its place. */
+    private Input total(Body body) {
+        Input plain = Inputs.measure(body, Measure.TOTAL_CROTCH_LENGTH);
+        return estimate == 1
+                ? plain
+                : new Input(
+                        Tell.said("input.estimate-gives", plain.name()),
+                        plain.value() * estimate,
+                        plain.unit(),
+                        plain.from());
     }
 
     private static Said seamRule(Order order, double gusset) {

@@ -8,7 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
+import stretchwright.body.Measuring;
 import stretchwright.body.TrunkProfile;
+import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
@@ -19,6 +21,7 @@ import stretchwright.pattern.Notion;
 import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.TopEnd.Band.Shape;
@@ -45,19 +48,24 @@ final class BandJudge {
     /** And beyond this the measures do not belong together: the cloth has given all it can (no source). */
     static final double FAR_OFF = 25;
 
+    /** Cloth that stretches less along gives the rise little (docs/maths/draft.md, "The top"). */
+    static final double GIVES_LITTLE = 0.35;
+
     private final Pattern pattern;
+    private final Fabric fabric;
     private final Body body;
     private final Style style;
     private final List<Verdict> out = new ArrayList<>();
 
-    private BandJudge(Pattern pattern, Body body, Style style) {
+    private BandJudge(Pattern pattern, Fabric fabric, Body body, Style style) {
         this.pattern = pattern;
+        this.fabric = fabric;
         this.body = body;
         this.style = style;
     }
 
-    static List<Verdict> of(Pattern pattern, Body body, Style style) {
-        BandJudge judge = new BandJudge(pattern, body, style);
+    static List<Verdict> of(Pattern pattern, Fabric fabric, Body body, Style style) {
+        BandJudge judge = new BandJudge(pattern, fabric, body, style);
         pattern.seam(Seam.Role.WAISTBAND_JOIN).ifPresent(judge::takenIn);
         pattern.notions().stream()
                 .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
@@ -90,31 +98,46 @@ final class BandJudge {
         double wanted = body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist();
         double flat = crotch * (1 - pattern.reductions().along())
                 + (wanted - crotch) * (1 - pattern.reductions().rise());
-        double off = (pattern.level(Level.Name.WAIST).orElseThrow().height() - flat)
+        double asked = pattern.shift(Shift.SIDE_WAIST);
+        double off = (pattern.level(Level.Name.WAIST).orElseThrow().height() - asked - flat)
                 / (1 - pattern.reductions().rise());
         if (Math.abs(off) <= OFF_ITS_PLACE) {
             return;
         }
-        boolean measured = body.isGiven(Measure.TOTAL_CROTCH_LENGTH);
-        Part by = Part.length(Math.abs(off));
-        Part seam = Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH));
+        boolean far = Math.abs(off) > FAR_OFF;
+        double tape = 2 * Math.abs(off) * (1 - pattern.reductions().rise())
+                / (1 - pattern.reductions().crotch());
         out.add(new Verdict(
-                Math.abs(off) > FAR_OFF ? STOP : CAUTION,
-                Tell.said("about.rise"),
-                measured ? placed(off, by, seam) : placedAsEstimated(off, by, seam),
-                measured ? Tell.said("rise.measured-help") : Tell.said("rise.estimated-help")));
+                far ? STOP : CAUTION, Tell.said("about.rise"), placed(off, tape), again(far)));
     }
 
-    private static Said placed(double off, Part by, Part crotch) {
-        return off > 0
-                ? Tell.said("rise.above-as-measured", by, crotch)
-                : Tell.said("rise.below-as-measured", by, crotch);
+    /** The measures at odds, and by how much on the tape. */
+    private Said placed(double off, double tape) {
+        Part[] parts = {
+            Part.length(Math.abs(off)),
+            Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH)),
+            Judge.known(body, Measure.TOTAL_CROTCH_LENGTH),
+            Part.length(tape),
+            Part.length(body.mm(Measure.WAIST_HEIGHT)),
+            Part.length(body.mm(Measure.CROTCH_HEIGHT))
+        };
+        return off > 0 ? Tell.said("rise.above", parts) : Tell.said("rise.below", parts);
     }
 
-    private static Said placedAsEstimated(double off, Part by, Part crotch) {
-        return off > 0
-                ? Tell.said("rise.above-as-estimated", by, crotch)
-                : Tell.said("rise.below-as-estimated", by, crotch);
+    /** What to measure again: the crotch length, and the height that lies further from what the other measures let expect. */
+    private Said again(boolean far) {
+        Said help = !body.isGiven(Measure.TOTAL_CROTCH_LENGTH)
+                ? Tell.said("rise.estimated-help")
+                : Measuring.furthest(body, Measure.WAIST_HEIGHT, Measure.CROTCH_HEIGHT)
+                        .filter(c -> far)
+                        .map(c -> Tell.said(
+                                "rise.measured-with-help",
+                                c.measure().said(),
+                                Part.length(c.mm()),
+                                Part.length(c.expected().orElseThrow())))
+                        .orElseGet(() -> Tell.said("rise.measured-help"));
+        double along = fabric.test().stretchAlong();
+        return along < GIVES_LITTLE ? help.and(Tell.said("rise.stiff-help", Part.share(along))) : help;
     }
 
     private void takenIn(Seam join) {

@@ -11,6 +11,8 @@ import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Moved;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -20,10 +22,11 @@ final class GarmentJudge {
 
     static List<Verdict> of(Pattern pattern, Body body, Fabric fabric, Style style) {
         List<Verdict> out = new ArrayList<>();
-        out.addAll(BandJudge.of(pattern, body, style));
+        out.addAll(BandJudge.of(pattern, fabric, body, style));
         out.addAll(PartsJudge.of(pattern, style));
         out.addAll(AssumedJudge.of(fabric));
         estimates(body, out);
+        figure(pattern, out);
         if (body.seated()) {
             out.add(new Verdict(
                     CAUTION,
@@ -36,6 +39,19 @@ final class GarmentJudge {
                     NOTE, Tell.said("about.waistband"), Tell.said("garment.child"), Tell.said("garment.child-help")));
         }
         return out;
+    }
+
+    /** What was named of the figure: which points it moved, or that the measures hold it already. */
+    private static void figure(Pattern pattern, List<Verdict> out) {
+        pattern.moved().stream().filter(Moved::isFigure).forEach(moved -> {
+            List<Part> points = new ArrayList<>();
+            moved.shifts().by().forEach((shift, mm) -> points.add(Tell.said(
+                    "figure.point", shift.said(), Part.signed(mm), shift.way().said())));
+            Said told = points.isEmpty()
+                    ? Tell.said("figure.measured", moved.by(), Part.length(moved.amount()))
+                    : Tell.said("figure.moved", moved.by(), Part.length(moved.amount()), Part.listed(Part.Join.COMMA, points));
+            out.add(new Verdict(NOTE, Tell.said("about.figure"), told, Said.NOTHING));
+        });
     }
 
     private static void estimates(Body body, List<Verdict> out) {

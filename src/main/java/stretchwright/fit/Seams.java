@@ -12,6 +12,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -126,19 +127,26 @@ final class Seams {
                 .orElse(Asked.standing(standing));
     }
 
-    /** With a gusset part of the way lies in it, and the drafted reduction stands for the whole. */
+    /**
+     * With a gusset part of the way lies in it, and an estimated length may have given way: there the drafted reduction stands
+     * for the whole.
+     */
     private double crotchStanding() {
         double sewn = worn.pattern().seams().stream()
                 .filter(s -> s.role() == Seam.Role.FRONT_RISE || s.role() == Seam.Role.BACK_RISE)
                 .mapToDouble(Seam::length)
                 .sum();
-        if (worn.pattern().seam(Seam.Role.GUSSET).isPresent() || !(sewn > 0)) {
+        if (worn.pattern().seam(Seam.Role.GUSSET).isPresent()
+                || !(sewn > 0)
+                || !worn.body().isGiven(Measure.TOTAL_CROTCH_LENGTH)) {
             return 1 / (1 - worn.pattern().reductions().crotch()) - 1;
         }
         double body = worn.body().mm(Measure.TOTAL_CROTCH_LENGTH)
                 - 2 * worn.style().dropBelowWaist()
                 + worn.style().top().frontRaise()
-                + worn.style().top().backRaise();
+                + worn.style().top().backRaise()
+                + worn.pattern().shift(Shift.FRONT_WAIST)
+                + worn.pattern().shift(Shift.BACK_WAIST);
         return Strain.of(sewn, body);
     }
 

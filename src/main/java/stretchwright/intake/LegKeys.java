@@ -90,7 +90,16 @@ public final class LegKeys {
 
     private static Style with(Style s, Leg leg) {
         return new Style(
-                leg, s.lower(), s.top(), s.parts(), s.hold(), s.allowance(), s.allowances(), s.lay(), s.ease());
+                leg,
+                s.lower(),
+                s.top(),
+                s.parts(),
+                s.hold(),
+                s.allowance(),
+                s.allowances(),
+                s.lay(),
+                s.ease(),
+                s.shifts());
     }
 
     private static Optional<Worn.Outcome> noPlainHem(MakeFile make) {

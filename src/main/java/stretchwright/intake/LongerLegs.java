@@ -28,7 +28,14 @@ final class LongerLegs {
         Map<Side, Map<Measure, Readings>> sides = new EnumMap<>(Side.class);
         m.sides().forEach((side, readings) -> sides.put(side, longer(readings, mm)));
         return Optional.of(
-                new Measured(m.figure(), m.age(), m.seated(), longer(m.whole(), mm), sides, m.hard(), m.poseLengths()));
+                new Measured(
+                m.figure(),
+                m.age(),
+                m.stance().higher(mm),
+                longer(m.whole(), mm),
+                sides,
+                m.hard(),
+                m.poseLengths()));
     }
 
     private static Map<Measure, Readings> longer(Map<Measure, Readings> measured, double mm) {

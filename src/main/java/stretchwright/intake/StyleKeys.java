@@ -16,6 +16,7 @@ final class StyleKeys {
         rows.addAll(TopKeys.rows());
         rows.addAll(PartKeys.rows());
         rows.addAll(HoldKeys.rows());
+        rows.addAll(ShiftKeys.rows());
         rows.addAll(SeamKeys.rows());
         rows.addAll(LayKeys.rows());
         return rows;

@@ -5,12 +5,16 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.body.PoseLength;
 import stretchwright.body.Readings;
 import stretchwright.body.Side;
+import stretchwright.body.Stance;
+import stretchwright.body.Variation;
 import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
@@ -53,6 +57,15 @@ public final class WearerKeys {
             .also("measures")
             .untold();
 
+    private static final String WAISTS = "wearer.measurements.";
+
+    static final Key<List<Double>> FRONT_WAIST_HEIGHT = waist("front waist height", m -> m.frontWaist());
+    static final Key<List<Double>> BACK_WAIST_HEIGHT = waist("back waist height", m -> m.backWaist());
+
+    static final Key<Boolean> FIGURE_SHIFTS = Row.section("wearer.figure shifts", "{full seat: {10}}");
+
+    private static final Map<Variation, Key<Double>> VARIATIONS = new EnumMap<>(Variation.class);
+
     static final Key<Boolean> HARD = Row.section("wearer.hard", "{left: [calf girth]}");
 
     static final Key<Boolean> POSES = Row.section("wearer.pose lengths", "{back waist to front waist: [{700}, {780}]}");
@@ -72,6 +85,9 @@ public final class WearerKeys {
             if (measure.ofLeg()) {
                 APART.forEach((side, keys) -> keys.put(measure, apart(measure, side)));
             }
+        }
+        for (Variation variation : Variation.values()) {
+            VARIATIONS.put(variation, variation(variation));
         }
         for (PoseLength.Course course : PoseLength.Course.values()) {
             COURSES.put(course, pose(course));
@@ -108,6 +124,10 @@ public final class WearerKeys {
         return java.util.Objects.requireNonNull(COURSES.get(course));
     }
 
+    static Key<Double> named(Variation variation) {
+        return java.util.Objects.requireNonNull(VARIATIONS.get(variation));
+    }
+
     static List<Key<?>> rows() {
         List<Key<?>> rows = new ArrayList<>(List.of(WEARER, NAME, FIGURE, AGE, SEATED, MEASUREMENTS));
         for (Measure measure : Measure.values()) {
@@ -116,11 +136,40 @@ public final class WearerKeys {
                 APART.values().forEach(keys -> rows.add(keys.get(measure)));
             }
         }
+        rows.add(FRONT_WAIST_HEIGHT);
+        rows.add(BACK_WAIST_HEIGHT);
+        rows.add(FIGURE_SHIFTS);
+        rows.addAll(VARIATIONS.values());
         rows.add(HARD);
         rows.addAll(SOCKETS.values());
         rows.add(POSES);
         rows.addAll(COURSES.values());
         return rows;
+    }
+
+    /** The waist as measured apart in front or behind: as high as at the side, or near. */
+    private static Key<List<Double>> waist(String term, Function<Stance, OptionalDouble> height) {
+        return Key.of(
+                        WAISTS + term,
+                        new LengthsKind(
+                                Measures.kind(Measure.WAIST_HEIGHT), 1, LengthsKind.MOST_READINGS, "lengths.none"),
+                        Measures.example(Measure.WAIST_HEIGHT))
+                .in(Lens.reading(m ->
+                        Row.boxed(height.apply(m.measured().stance())).map(List::of)))
+                .untold();
+    }
+
+    private static Key<Double> variation(Variation variation) {
+        return Row.length(
+                        "wearer.figure shifts." + variation.word(),
+                        variation.least(),
+                        variation.most(),
+                        "why.variation",
+                        "{10}")
+                .worded("wearer.figure-shifts.one", variation.said())
+                .in(Lens.reading(m -> Optional.ofNullable(
+                        m.measured().stance().variations().get(variation))))
+                .untold();
     }
 
     private static Key<List<Double>> taken(Measure measure) {

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
@@ -13,6 +14,8 @@ import stretchwright.body.Measuring;
 import stretchwright.body.PoseLength;
 import stretchwright.body.Readings;
 import stretchwright.body.Side;
+import stretchwright.body.Stance;
+import stretchwright.body.Variation;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
@@ -68,12 +71,30 @@ final class WearerReader {
         Measured measured = new Measured(
                 figure.get(),
                 Row.unboxed(given.get(WearerKeys.AGE)),
-                given.orUsual(WearerKeys.SEATED),
+                stance(),
                 whole,
                 sides,
                 hard(),
                 poses);
         return Optional.of(new Wearer(given.get(WearerKeys.NAME).orElse(""), measured));
+    }
+
+    private Stance stance() {
+        Map<Variation, Double> named = new EnumMap<>(Variation.class);
+        for (Variation variation : Variation.values()) {
+            given.get(WearerKeys.named(variation)).ifPresent(mm -> named.put(variation, mm));
+        }
+        return new Stance(
+                given.orUsual(WearerKeys.SEATED),
+                waist(WearerKeys.FRONT_WAIST_HEIGHT),
+                waist(WearerKeys.BACK_WAIST_HEIGHT),
+                named);
+    }
+
+    private OptionalDouble waist(Key<List<Double>> key) {
+        return given.get(key)
+                .map(mm -> OptionalDouble.of(new Readings(mm).mean()))
+                .orElse(OptionalDouble.empty());
     }
 
     private void bothSides(Measure measure) {

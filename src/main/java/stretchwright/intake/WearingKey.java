@@ -21,6 +21,8 @@ public record WearingKey(String word, Optional<Range> bounds, String choice) {
     public static final WearingKey CROTCH = by("ease at crotch", -15, 20);
     public static final WearingKey KNEE = by("ease at knee", -10, 0);
     public static final WearingKey CALF = by("ease at calf", 0, 25);
+    public static final WearingKey FRONT_CROTCH_POINT = by("front crotch point", -15, 15);
+    public static final WearingKey BACK_CROTCH_POINT = by("back crotch point", -15, 20);
     public static final WearingKey LEG_LENGTH = by("leg length", -30, 30);
     public static final WearingKey GROWTH = by("growth", 0, 50);
     public static final WearingKey BACK = once("back", "shaped seam");

@@ -95,6 +95,7 @@ final class SurveyJson {
         out.put("stretchAcross", Numbers.share(in.fabric().test().stretchAcross()));
         out.put("stretchAlong", Numbers.share(in.fabric().test().stretchAlong()));
         out.put("farOff", result.farOff(p -> true, index));
+        truth(out.putArray("truth"), index);
         for (SurveyTrial.Kind kind : SurveyTrial.Kind.values()) {
             if (kind == SurveyTrial.Kind.HELD) {
                 continue;
@@ -108,6 +109,25 @@ final class SurveyJson {
                         .put("about", about)
                         .put("drafts", c.times())
                         .put("first", c.example()));
+            }
+        }
+    }
+
+    private void truth(ArrayNode out, int index) {
+        for (boolean child : List.of(false, true)) {
+            for (SurveyTruth.Figure figure : SurveyTruth.FIGURES) {
+                double[] spread = SurveyTruth.spread(
+                        figure, result.drafts(p -> p.isChild() == child, index).map(SurveyResult.Draft::outcome));
+                if (spread.length > 0) {
+                    out.addObject()
+                            .put("who", child ? "children" : "adults")
+                            .put("figure", figure.word())
+                            .put("least", Numbers.rounded(spread[0], 3))
+                            .put("percentile5", Numbers.rounded(spread[1], 3))
+                            .put("median", Numbers.rounded(spread[2], 3))
+                            .put("percentile95", Numbers.rounded(spread[3], 3))
+                            .put("most", Numbers.rounded(spread[4], 3));
+                }
             }
         }
     }

@@ -52,6 +52,7 @@ final class SurveyPage {
         page.tables();
         page.cases();
         page.hold();
+        page.truth();
         page.reasons(Tell.said("page.reasons-stopped"), SurveyTrial.Kind.STOPPED);
         page.reasons(Tell.said("page.reasons-at-odds"), SurveyTrial.Kind.AT_ODDS);
         page.reasons(Tell.said("page.reasons-broken"), SurveyTrial.Kind.BROKEN);
@@ -161,6 +162,25 @@ final class SurveyPage {
         groups().forEach((name, group) -> {
             for (int i = 0; i < result.cases().size(); i++) {
                 row(SurveyHold.line(name, caseName(i), result.drafts(group, i).map(SurveyResult.Draft::outcome)));
+            }
+        });
+    }
+
+    private void truth() {
+        say(Tell.said("page.truth"));
+        head(SurveyTruth.head());
+        groups().forEach((name, group) -> {
+            for (int i = 0; i < result.cases().size(); i++) {
+                for (SurveyTruth.Figure figure : SurveyTruth.FIGURES) {
+                    List<Part> line = SurveyTruth.line(
+                            name,
+                            caseName(i),
+                            figure,
+                            result.drafts(group, i).map(SurveyResult.Draft::outcome));
+                    if (!line.isEmpty()) {
+                        row(line);
+                    }
+                }
             }
         });
     }

@@ -10,6 +10,7 @@ import stretchwright.boot.Boot;
 import stretchwright.draft.Draft;
 import stretchwright.draft.DraftCheck;
 import stretchwright.draft.Smoothness;
+import stretchwright.draft.Truth;
 import stretchwright.fit.FitCheck;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Finding;
@@ -52,6 +53,7 @@ final class SurveyTrial {
      * @param bend the tightest of the leg's curves
      * @param worst the worst that the fit check says, a note where it says nothing
      * @param held the pressures reached
+     * @param truth how true it is to the body; of a leg in one piece
      * @param evened largest share by which a width from mid-thigh to calf was changed to keep the inseam smooth
      */
     record Outcome(
@@ -62,7 +64,8 @@ final class SurveyTrial {
             Smoothness.Tightest bend,
             double evened,
             FitReport.Severity worst,
-            List<SurveyHold.Level> held) {
+            List<SurveyHold.Level> held,
+            Optional<Truth> truth) {
         Outcome {
             reasons = List.copyOf(reasons);
             held = List.copyOf(held);
@@ -99,7 +102,7 @@ final class SurveyTrial {
 
     private static Outcome without(Kind kind, List<Reason> reasons, long took) {
         Smoothness.Tightest none = new Smoothness.Tightest(Optional.empty(), Double.POSITIVE_INFINITY);
-        return new Outcome(kind, reasons, took, 0, none, 0, FitReport.Severity.STOP, List.of());
+        return new Outcome(kind, reasons, took, 0, none, 0, FitReport.Severity.STOP, List.of(), Optional.empty());
     }
 
     private static Outcome judged(Body body, SurveyCase in, Pattern pattern, long took) {
@@ -128,7 +131,8 @@ final class SurveyTrial {
                         .map(FitReport.Verdict::severity)
                         .min(Comparator.naturalOrder())
                         .orElse(FitReport.Severity.NOTE),
-                SurveyHold.of(pattern, fit));
+                SurveyHold.of(pattern, fit),
+                Optional.of(Truth.of(body, in.style(), pattern)).filter(t -> pattern.legs().size() == 1));
     }
 
     private static double evened(FitReport fit, Pattern pattern) {

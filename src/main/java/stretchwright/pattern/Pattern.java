@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param reasons why each dimension is what it is
  * @param notions what is bought and sewn on, such as an elastic
  * @param holds what decided the width at each level
+ * @param moved what moved points of it beside the measures
  */
 public record Pattern(
         List<Piece> pieces,
@@ -21,7 +22,8 @@ public record Pattern(
         Reductions reductions,
         List<Reason> reasons,
         List<Notion> notions,
-        List<LevelHold> holds) {
+        List<LevelHold> holds,
+        List<Moved> moved) {
 
     /** Without a word on how the widths were found. */
     public Pattern(
@@ -31,7 +33,7 @@ public record Pattern(
             Reductions reductions,
             List<Reason> reasons,
             List<Notion> notions) {
-        this(pieces, seams, levels, reductions, reasons, notions, List.of());
+        this(pieces, seams, levels, reductions, reasons, notions, List.of(), List.of());
     }
 
     /** Nothing to buy but the cloth. */
@@ -73,6 +75,7 @@ public record Pattern(
         reasons = List.copyOf(reasons);
         notions = List.copyOf(notions);
         holds = List.copyOf(holds);
+        moved = List.copyOf(moved);
     }
 
     /** Shares taken off the girths of the leg, level by level; the band and the hem stand apart. */
@@ -81,6 +84,11 @@ public record Pattern(
                 .filter(h -> h.level() != Level.Name.WAIST && h.level() != Level.Name.HEM)
                 .mapToDouble(LevelHold::reduction)
                 .summaryStatistics();
+    }
+
+    /** How far a point was moved beside the measures, mm. */
+    public double shift(Shift point) {
+        return moved.stream().mapToDouble(m -> m.shifts().at(point)).sum();
     }
 
     public Piece piece(PieceName name) {
@@ -149,7 +157,8 @@ public record Pattern(
                 notions,
                 holds.stream()
                         .filter(h -> h.leg() == WhichLeg.BOTH || h.leg() == leg)
-                        .toList());
+                        .toList(),
+                moved);
     }
 
     /** Whether the lower end is a folded cuff and not a turned hem. */

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param allowances exceptions by seam role
  * @param lay how the pieces are to be laid
  * @param ease what the wearer wants added to (or, below 0, taken off) the flat width at a level, mm
+ * @param shifts points and edges that the maker moves
  */
 public record Style(
         Leg leg,
@@ -25,7 +26,8 @@ public record Style(
         double allowance,
         Map<Seam.Role, Double> allowances,
         LayTerms lay,
-        Map<Level.Name, Double> ease) {
+        Map<Level.Name, Double> ease,
+        Shifts shifts) {
 
     /** Without ease of one's own. */
     public Style(
@@ -37,7 +39,7 @@ public record Style(
             double allowance,
             Map<Seam.Role, Double> allowances,
             LayTerms lay) {
-        this(leg, lower, top, parts, hold, allowance, allowances, lay, Map.of());
+        this(leg, lower, top, parts, hold, allowance, allowances, lay, Map.of(), Shifts.NONE);
     }
 
     public enum Leg {
@@ -89,32 +91,36 @@ public record Style(
     }
 
     public Style with(LowerEnd other) {
-        return new Style(leg, other, top, parts, hold, allowance, allowances, lay, ease);
+        return new Style(leg, other, top, parts, hold, allowance, allowances, lay, ease, shifts);
     }
 
     public Style with(TopEnd other) {
-        return new Style(leg, lower, other, parts, hold, allowance, allowances, lay, ease);
+        return new Style(leg, lower, other, parts, hold, allowance, allowances, lay, ease, shifts);
     }
 
     public Style with(Parts other) {
-        return new Style(leg, lower, top, other, hold, allowance, allowances, lay, ease);
+        return new Style(leg, lower, top, other, hold, allowance, allowances, lay, ease, shifts);
     }
 
     public Style with(Hold other) {
-        return new Style(leg, lower, top, parts, other, allowance, allowances, lay, ease);
+        return new Style(leg, lower, top, parts, other, allowance, allowances, lay, ease, shifts);
     }
 
     public Style with(double usualAllowance, Map<Seam.Role, Double> exceptions) {
-        return new Style(leg, lower, top, parts, hold, usualAllowance, exceptions, lay, ease);
+        return new Style(leg, lower, top, parts, hold, usualAllowance, exceptions, lay, ease, shifts);
     }
 
     /** With ease of one's own at some levels, mm. */
     public Style withEase(Map<Level.Name, Double> other) {
-        return new Style(leg, lower, top, parts, hold, allowance, allowances, lay, other);
+        return new Style(leg, lower, top, parts, hold, allowance, allowances, lay, other, shifts);
+    }
+
+    public Style with(Shifts other) {
+        return new Style(leg, lower, top, parts, hold, allowance, allowances, lay, ease, other);
     }
 
     public Style with(LayTerms other) {
-        return new Style(leg, lower, top, parts, hold, allowance, allowances, other, ease);
+        return new Style(leg, lower, top, parts, hold, allowance, allowances, other, ease, shifts);
     }
 
     public LayWay layWay() {

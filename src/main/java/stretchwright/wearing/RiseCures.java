@@ -26,19 +26,20 @@ final class RiseCures {
     }
 
     static Cure frontCurve() {
-        return Cure.of(Tell.said("rise.front-curve"), choice(WearingKey.GUSSET));
+        return Cure.of(Tell.said("rise.front-curve"), choice(WearingKey.GUSSET))
+                .or(step(WearingKey.FRONT_CROTCH_POINT, 5, 15));
     }
 
     static Cure backCurve() {
-        return Cure.of(Tell.said("rise.back-curve"));
+        return Cure.of(Tell.said("rise.back-curve"), step(WearingKey.BACK_CROTCH_POINT, 5, 15));
     }
 
     static Cure flatSeat() {
-        return Cure.of(Tell.said("seat.flat"), step(WearingKey.BACK_WAIST, -5, -15), step(WearingKey.CROTCH, -5, -15));
+        return Cure.of(Tell.said("seat.flat"), step(WearingKey.BACK_CROTCH_POINT, -5, -15), step(WearingKey.BACK_WAIST, -5, -15));
     }
 
     static Cure fullSeat() {
-        return Cure.of(Tell.said("seat.full"), step(WearingKey.CROTCH, 5, 20), step(WearingKey.BACK_WAIST, 5, 20));
+        return Cure.of(Tell.said("seat.full"), step(WearingKey.BACK_CROTCH_POINT, 5, 20), step(WearingKey.BACK_WAIST, 5, 20));
     }
 
     static Cure frontTooShort() {

@@ -41,7 +41,7 @@ class LegCheckTest {
         return new Measured(
                 Figure.WOMAN,
                 OptionalDouble.empty(),
-                false,
+                Stance.STANDING,
                 whole,
                 Map.of(Side.LEFT, l, Side.RIGHT, r),
                 Map.of(Side.LEFT, hardLeft));

@@ -28,7 +28,7 @@ class MeasuredTest {
         return new Measured(
                 Figure.WOMAN,
                 OptionalDouble.empty(),
-                true,
+                Stance.SITTING,
                 TRUNK,
                 Map.of(Side.LEFT, left, Side.RIGHT, right),
                 Map.of(Side.LEFT, hardLeft));
@@ -53,7 +53,7 @@ class MeasuredTest {
     private static Measured readings(Measure measure, double... mm) {
         Map<Measure, Readings> whole = new EnumMap<>(TRUNK);
         whole.put(measure, Readings.of(mm));
-        return new Measured(Figure.WOMAN, OptionalDouble.empty(), false, whole, Map.of(), Map.of());
+        return new Measured(Figure.WOMAN, OptionalDouble.empty(), Stance.STANDING, whole, Map.of(), Map.of());
     }
 
     /** By hand: mean of 742 and 746; spread 12 / 2.8 / sqrt 2. */
@@ -213,7 +213,7 @@ class MeasuredTest {
     /** The promise of measureNext: measured at its estimate, the program's own spreads fall by exactly that share. */
     @Test
     void theNextMeasureNarrowsByWhatItSays() {
-        Measured before = new Measured(Figure.WOMAN, OptionalDouble.empty(), false, TRUNK, Map.of(), Map.of());
+        Measured before = new Measured(Figure.WOMAN, OptionalDouble.empty(), Stance.STANDING, TRUNK, Map.of(), Map.of());
         Body now = body(before);
         NextMeasure next = Measuring.next(now).orElseThrow();
         Body then = body(readings(next.measure(), now.mm(next.measure())));
@@ -246,7 +246,7 @@ class MeasuredTest {
     @Test
     void companionsSayWhatTheOthersLetExpect() {
         Measured measured = readings(Measure.CALF_GIRTH, 400);
-        Body without = body(new Measured(Figure.WOMAN, OptionalDouble.empty(), false, TRUNK, Map.of(), Map.of()));
+        Body without = body(new Measured(Figure.WOMAN, OptionalDouble.empty(), Stance.STANDING, TRUNK, Map.of(), Map.of()));
         Companion calf = Measuring.companions(measured).stream()
                 .filter(c -> c.measure() == Measure.CALF_GIRTH)
                 .findFirst()

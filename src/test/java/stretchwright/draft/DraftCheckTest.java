@@ -25,6 +25,7 @@ import stretchwright.pattern.Hold;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -89,6 +90,37 @@ class DraftCheckTest {
     void aDentInACrotchCurveIsABendTooMany() {
         assertThat(broken(with(leg -> dented(leg, EdgeName.BACK_CROTCH, 25, new Point(0.4, 0.4)))))
                 .anyMatch(b -> b.startsWith("the back crotch curve changes its bend"));
+    }
+
+    /** A hook that turns on the spot, as it was drawn once: its corner lies within a few millimetres of the crotch point. */
+    @Test
+    void aCornerNearTheCrotchPointIsSeen() {
+        assertThat(broken(with(leg -> {
+                    List<Edge> edges = new ArrayList<>();
+                    for (Edge e : leg.edges()) {
+                        Path line = e.line();
+                        if (e.name() == EdgeName.FRONT_CROTCH) {
+                            Point end = line.end();
+                            Point above = line.at(line.length() - 45);
+                            line = Path.of(line.start(), above, end.plus(new Point(18, -2)), end);
+                        }
+                        edges.add(new Edge(e.name(), line, e.allowance()));
+                    }
+                    return new Piece(
+                            leg.name(), 2, true, false, edges, leg.grain(), leg.notches(), leg.marks(), leg.cutLine());
+                })))
+                .anyMatch(b -> b.startsWith("the crotch seam turns"));
+    }
+
+    @Test
+    void aWidthToldOtherwiseThanDrawnIsSeen() {
+        List<Level> levels = SOUND.levels().stream()
+                .map(l -> l.name() == Level.Name.CROTCH
+                        ? new Level(l.name(), l.height(), l.width() + 4, l.leg())
+                        : l)
+                .toList();
+        assertThat(broken(new Pattern(SOUND.pieces(), SOUND.seams(), levels, SOUND.reductions())))
+                .hasSize(1);
     }
 
     @Test

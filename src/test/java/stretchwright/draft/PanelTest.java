@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
+import stretchwright.body.Stance;
 import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
@@ -111,7 +112,7 @@ class PanelTest {
         int named = 0;
         for (int seed = 1; seed <= 200; seed++) {
             Body b = SampleBody.random(seed);
-            Body sitting = new Body(b.figure(), b.age(), true, b.values(), b.legs());
+            Body sitting = new Body(b.figure(), b.age(), Stance.SITTING, b.values(), b.legs());
             Style style = Style.usual(Style.Leg.ANKLE).with(steep);
             Findings findings = new Findings("seed " + seed);
             Optional<Pattern> pattern = draft(sitting, style, findings);

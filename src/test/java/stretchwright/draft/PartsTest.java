@@ -14,6 +14,7 @@ import stretchwright.body.Legs;
 import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
 import stretchwright.body.Side;
+import stretchwright.body.Stance;
 import stretchwright.body.Value;
 import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
@@ -304,7 +305,7 @@ class PartsTest {
         Map<Side, Map<Measure, Value>> own = new EnumMap<>(Side.class);
         own.put(Side.LEFT, Map.of(Measure.THIGH_GIRTH, new Value(590, Value.Origin.GIVEN, 3)));
         own.put(Side.RIGHT, Map.of(Measure.THIGH_GIRTH, new Value(550, Value.Origin.GIVEN, 3)));
-        Body body = new Body(ADULT.figure(), ADULT.age(), false, ADULT.values(), new Legs(own, Map.of()));
+        Body body = new Body(ADULT.figure(), ADULT.age(), Stance.STANDING, ADULT.values(), new Legs(own, Map.of()));
         Parts parts = SEAM.with(new Parts.Gusset(140, 60)).withPanel(50).withKneeShaping();
         Style style = DraftTest.OVER_BOOT.with(parts);
         Pattern pattern = draft(body, parts);

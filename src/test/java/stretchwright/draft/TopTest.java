@@ -16,6 +16,7 @@ import stretchwright.body.Legs;
 import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
 import stretchwright.body.Side;
+import stretchwright.body.Stance;
 import stretchwright.body.Value;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
@@ -202,7 +203,7 @@ class TopTest {
         int drawn = 0;
         for (int seed = 1; seed <= 60; seed++) {
             Body standing = SampleBody.random(seed);
-            Body seated = new Body(standing.figure(), standing.age(), true, standing.values(), Legs.ALIKE);
+            Body seated = new Body(standing.figure(), standing.age(), Stance.SITTING, standing.values(), Legs.ALIKE);
             TopEnd top = TopStyles.top(TopEnd.Band.casing(25)).dropped(40).raised(-20, 30);
             Style style = TopStyles.ankle(top)
                     .with(new Parts(Parts.SideSeam.SHAPED, OptionalDouble.empty(), Optional.empty(), false, List.of()));
@@ -227,7 +228,7 @@ class TopTest {
     void aLeftAndARightLegThatDifferEachGetTheirDartAndCasing() {
         Body one = SampleBody.smallAdult();
         Legs legs = new Legs(Map.of(Side.LEFT, thigh(590), Side.RIGHT, thigh(550)), Map.<Side, Set<Measure>>of());
-        Body body = new Body(one.figure(), one.age(), false, one.values(), legs);
+        Body body = new Body(one.figure(), one.age(), Stance.STANDING, one.values(), legs);
         TopEnd top = TopStyles.top(Band.casing(25)).with(BackShape.DARTS);
         Pattern pattern = draft(body, top);
         assertThat(pattern.legs()).hasSize(2);
@@ -242,6 +243,23 @@ class TopTest {
         }
         assertThat(pattern.seams().stream().filter(s -> s.role() == Seam.Role.DART))
                 .hasSize(2);
+    }
+
+    /** What was only estimated gives way before the waist edge leaves its place; what was measured does not. */
+    @Test
+    void anEstimatedCrotchLengthGivesWayForTheWaist() {
+        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.TOTAL_CROTCH_LENGTH, 800);
+        Map<Measure, Value> values = new EnumMap<>(body.values());
+        values.put(Measure.TOTAL_CROTCH_LENGTH, new Value(800, Value.Origin.ESTIMATED, 28));
+        Body guessed = new Body(body.figure(), body.age(), values);
+        Pattern asMeasured = draft(body, TopEnd.band(45));
+        Pattern asEstimated = draft(guessed, TopEnd.band(45));
+        Style style = TopStyles.ankle(TopEnd.band(45));
+        double measured = Math.abs(DraftCheck.correction(body, style, asMeasured));
+        double estimated = Math.abs(DraftCheck.correction(guessed, style, asEstimated));
+        assertThat(measured).isGreaterThan(5);
+        assertThat(estimated).isLessThan(measured - 4);
+        assertThat(DraftCheck.broken(guessed, style, asEstimated)).isEmpty();
     }
 
     private static Map<Measure, Value> thigh(double mm) {

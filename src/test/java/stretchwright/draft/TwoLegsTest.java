@@ -15,6 +15,7 @@ import stretchwright.body.Legs;
 import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
 import stretchwright.body.Side;
+import stretchwright.body.Stance;
 import stretchwright.body.Value;
 import stretchwright.boot.SampleBoot;
 import stretchwright.fabric.SampleFabric;
@@ -34,7 +35,7 @@ class TwoLegsTest {
     static Body body(Map<Measure, Double> left, Map<Measure, Double> right, Map<Side, Set<Measure>> hard) {
         Body one = SampleBody.smallAdult();
         Legs legs = new Legs(Map.of(Side.LEFT, values(left), Side.RIGHT, values(right)), hard);
-        return new Body(one.figure(), one.age(), false, one.values(), legs);
+        return new Body(one.figure(), one.age(), Stance.STANDING, one.values(), legs);
     }
 
     private static Map<Measure, Value> values(Map<Measure, Double> mm) {
@@ -78,7 +79,7 @@ class TwoLegsTest {
                 mm.put(Measure.CROTCH_HEIGHT, one.mm(Measure.CROTCH_HEIGHT) * random.between(0.99, 1.01));
                 own.put(side, values(mm));
             }
-            Body body = new Body(one.figure(), one.age(), false, one.values(), new Legs(own, Map.of()));
+            Body body = new Body(one.figure(), one.age(), Stance.STANDING, one.values(), new Legs(own, Map.of()));
             Findings findings = new Findings("seed " + seed);
             Optional<Pattern> pattern = Draft.of(
                     body,
@@ -119,7 +120,7 @@ class TwoLegsTest {
     @Test
     void aSeatedWearerGetsMoreBehindLessInFrontAndALongerLeg() {
         Body standing = SampleBody.smallAdult();
-        Body seated = new Body(standing.figure(), standing.age(), true, standing.values(), Legs.ALIKE);
+        Body seated = new Body(standing.figure(), standing.age(), Stance.SITTING, standing.values(), Legs.ALIKE);
         Piece before = draft(standing).piece(PieceName.of(PieceKind.LEG));
         Piece after = draft(seated).piece(PieceName.of(PieceKind.LEG));
         double front = after.edge(EdgeName.FRONT_CROTCH).length()

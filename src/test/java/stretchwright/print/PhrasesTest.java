@@ -27,6 +27,7 @@ import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Parts;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Stitch;
 import stretchwright.print.Source.Literal;
 import stretchwright.print.kit.Phrases;
@@ -97,6 +98,9 @@ class PhrasesTest {
                                     Stream.of(Stitch.values())
                                             .map(Stitch::plainName)
                                             .filter(w -> w.contains(" ")),
+                                    Stream.of(Shift.values())
+                                            .map(Shift::word)
+                                            .filter(w -> w.contains("-")),
                                     Stream.of(MarkName.KEY_POCKET.word()))
                             .flatMap(words -> words)
                             .toList()),

@@ -270,7 +270,8 @@ class FitPdfTest {
                         new LevelHold(
                                 Level.Name.KNEE, WhichLeg.BOTH, knee, OptionalDouble.of(1.2), LevelHold.Bound.NONE),
                         new LevelHold(
-                                Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)));
+                                Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)),
+                p.moved());
     }
 
     private static String text(Document d) throws Exception {
