@@ -51,7 +51,7 @@ class ShiftsReadTest {
                 "waist height: 103; back waist height: 94 | wearer.measurements.back waist height | further apart",
                 "waist height: 103; front waist height: 107; back waist height: 99.5 | wearer.measurements.back waist height | further apart",
                 "total crotch length: 52; back crotch length: 53 | wearer.measurements.back crotch length | not below the total crotch length",
-                "crotch height: 59; knee height: 59.2 | wearer.measurements.knee height | not below the crotch height",
+                "crotch height: 59; knee height: 59.2 | wearer.measurements.crotch height | not above the knee height",
             })
     void measuresThatContradictAreNamed(String lines, String key, String words) {
         String text = SampleText.with(HIP, HIP + "\n    " + lines.replace("; ", "\n    "));
