@@ -133,17 +133,26 @@ final class GussetCut {
         return out;
     }
 
-    /** Those of the inseams keep their places, those of the rises move up with what is left of them. */
+    /** Notches keep their places; those of the crotch move up with what is left of the rises. */
     private static List<Notch> notches(Piece leg, List<Edge> edges, double taken) {
         List<Notch> out = new ArrayList<>();
+        double share = NOTCH_SHARE * Outline.edge(edges, EdgeName.FRONT_CROTCH).length();
+        double from = LegMarks.besideHip(
+                share,
+                leg.notches().stream()
+                        .filter(n -> n.name() == NotchName.HIP)
+                        .mapToDouble(n -> fromGusset(leg, n, Outline.edge(edges, n.edge())))
+                        .toArray());
         for (Notch n : leg.notches()) {
             Edge edge = Outline.edge(edges, n.edge());
             switch (n.edge()) {
                 case FRONT_CROTCH, BACK_CROTCH -> {
-                    double from = NOTCH_SHARE
-                            * Outline.edge(edges, EdgeName.FRONT_CROTCH).length();
-                    double along = n.edge() == EdgeName.FRONT_CROTCH ? edge.length() - from : from;
-                    out.add(Outline.notch(n.name(), edge, along, n.mark()));
+                    boolean crotch = n.name() == NotchName.FRONT_RISE || n.name() == NotchName.BACK_RISE;
+                    double up = crotch ? from : fromGusset(leg, n, edge);
+                    if (crotch || up > NOTCH_ROOM && Math.abs(up - from) > NOTCH_ROOM) {
+                        double along = n.edge() == EdgeName.FRONT_CROTCH ? edge.length() - up : up;
+                        out.add(Outline.notch(n.name(), edge, along, n.mark()));
+                    }
                 }
                 case FRONT_INSEAM -> keep(n, edge, n.along() - taken, out);
                 case BACK_INSEAM -> keep(n, edge, n.along(), out);
@@ -153,6 +162,13 @@ final class GussetCut {
         out.add(middle(NotchName.FRONT, Outline.edge(edges, EdgeName.FRONT_GUSSET_EDGE), Notch.Mark.SINGLE));
         out.add(middle(NotchName.BACK, Outline.edge(edges, EdgeName.BACK_GUSSET_EDGE), Notch.Mark.DOUBLE));
         return out;
+    }
+
+    /** How far above the gusset a notch of a rise stands, mm: its distance from the waist stays. */
+    private static double fromGusset(Piece leg, Notch n, Edge rest) {
+        double fromWaist =
+                n.edge() == EdgeName.FRONT_CROTCH ? n.along() : leg.edge(n.edge()).length() - n.along();
+        return rest.length() - fromWaist;
     }
 
     private static void keep(Notch n, Edge edge, double along, List<Notch> out) {

@@ -251,24 +251,35 @@ final class SideCut {
             if (edge.name() == EdgeName.SIDE_EDGE
                     || edge.name() == EdgeName.BACK_EDGE
                     || edge.name() == EdgeName.FRONT_EDGE) {
-                for (Mark mark : leg.marks()) {
-                    if (mark.kind() == Mark.Kind.LEVEL) {
-                        Outline.notchAt(notch(mark.name()), mark.line().start().y(), edge, NOTCH_ROOM, out);
-                    }
-                }
+                walking(edge, out);
             }
         }
         return out;
     }
 
-    private static NotchName notch(MarkName level) {
-        return switch (level) {
-            case HIP -> NotchName.HIP;
-            case KNEE -> NotchName.KNEE;
-            case BOOT_TOP -> NotchName.BOOT_TOP;
-            case LENGTHEN_OR_SHORTEN_HERE -> NotchName.LENGTHEN_OR_SHORTEN_HERE;
-            default -> throw new IllegalArgumentException(level + " is no level");
-        };
+    /** At hip and crotch line, and at the heights of the front inseam's notches. */
+    private void walking(Edge edge, List<Notch> out) {
+        boolean up = edge.line().end().y() > edge.line().start().y();
+        double length = edge.length();
+        List<Walk.Stop> stops = new ArrayList<>();
+        leg.notches().stream()
+                .filter(n -> n.edge() == EdgeName.FRONT_INSEAM)
+                .forEach(n -> stop(n.name(), n.at().y(), edge, stops));
+        leg.marks().stream()
+                .filter(m -> m.name() == MarkName.HIP || m.name() == MarkName.CROTCH)
+                .forEach(m -> stop(NotchName.valueOf(m.name().name()), m.line().start().y(), edge, stops));
+        for (Walk.Stop stop : Walk.filled(stops, length)) {
+            out.add(Outline.notch(stop.name(), edge, up ? length - stop.down() : stop.down(), Notch.Mark.SINGLE));
+        }
+    }
+
+    private static void stop(NotchName name, double height, Edge edge, List<Walk.Stop> out) {
+        boolean up = edge.line().end().y() > edge.line().start().y();
+        double along = edge.line().alongAtHeight(height);
+        double down = up ? edge.length() - along : along;
+        if (along > NOTCH_ROOM && along < edge.length() - NOTCH_ROOM && Walk.isClear(down, out, NOTCH_ROOM)) {
+            out.add(new Walk.Stop(name, down));
+        }
     }
 
     /** A quarter mark of the whole edge where it falls on this part of it. */
