@@ -8,7 +8,7 @@ import stretchwright.ground.Said;
 public enum MarkName {
     HIP(Tell.said("mark.hip")),
     CROTCH(Tell.said("mark.crotch")),
-    MID_THIGH("mid-thigh", Tell.said("mark.mid-thigh")),
+    MID_THIGH(Tell.said("mark.mid-thigh")),
     KNEE(Tell.said("mark.knee")),
     CALF(Tell.said("mark.calf")),
     ANKLE(Tell.said("mark.ankle")),
@@ -34,7 +34,7 @@ public enum MarkName {
     private final Said said;
 
     MarkName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ').replace("mid thigh", "mid-thigh");
         this.said = said;
     }
 

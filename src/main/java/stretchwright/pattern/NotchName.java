@@ -12,9 +12,9 @@ public enum NotchName {
     ABOVE_CROTCH(Tell.said("notch.above-crotch")),
     CROTCH(Tell.said("notch.crotch")),
     BELOW_CROTCH(Tell.said("notch.below-crotch")),
-    ABOVE_MID_THIGH("above mid-thigh", Tell.said("notch.above-mid-thigh")),
-    MID_THIGH("mid-thigh", Tell.said("notch.mid-thigh")),
-    BELOW_MID_THIGH("below mid-thigh", Tell.said("notch.below-mid-thigh")),
+    ABOVE_MID_THIGH(Tell.said("notch.above-mid-thigh")),
+    MID_THIGH(Tell.said("notch.mid-thigh")),
+    BELOW_MID_THIGH(Tell.said("notch.below-mid-thigh")),
     KNEE(Tell.said("notch.knee")),
     ABOVE_CALF(Tell.said("notch.above-calf")),
     CALF(Tell.said("notch.calf")),
@@ -43,12 +43,7 @@ public enum NotchName {
     private final Said said;
 
     NotchName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        this.said = said;
-    }
-
-    NotchName(String word, Said said) {
-        this.word = word;
+        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ').replace("mid thigh", "mid-thigh");
         this.said = said;
     }
 

@@ -49,8 +49,8 @@ final class FrontAndBack {
     }
 
     void words() {
-        edge(EdgeName.FRONT_INSEAM, EdgeName.FRONT_EDGE).ifPresent(e -> beside(e, "piece.front"));
-        edge(EdgeName.BACK_INSEAM, EdgeName.BACK_EDGE).ifPresent(e -> beside(e, "piece.back"));
+        edge(EdgeName.FRONT_INSEAM, EdgeName.FRONT_EDGE).ifPresent(e -> beside(e, Phrases.of("piece.front")));
+        edge(EdgeName.BACK_INSEAM, EdgeName.BACK_EDGE).ifPresent(e -> beside(e, Phrases.of("piece.back")));
     }
 
     private Optional<Edge> edge(EdgeName... names) {
@@ -59,8 +59,8 @@ final class FrontAndBack {
                 : Optional.empty();
     }
 
-    private void beside(Edge edge, String key) {
-        String word = Phrases.of(key).toUpperCase(Locale.ROOT);
+    private void beside(Edge edge, String name) {
+        String word = name.toUpperCase(Locale.ROOT);
         Path line = new Path(motion.apply(edge.line().points()));
         Path down = line.start().y() > line.end().y() ? line : line.reversed();
         boolean toRight = line.directionAt(line.length() / 2).left().x() > 0;
