@@ -149,8 +149,8 @@ final class LegMarks {
         double front = frontCrotch.length() - frontCrotch.line().alongAtHeight(hip);
         double back = backCrotch.line().alongAtHeight(hip);
         double fromPoint = besideHip(CROTCH_NOTCH_SHARE * frontCrotch.length(), front, back);
-        rise(frontCrotch, NotchName.FRONT_RISE, front, fromPoint);
-        rise(backCrotch, NotchName.BACK_RISE, back, fromPoint);
+        notches.addAll(rise(frontCrotch, OptionalDouble.of(front), fromPoint));
+        notches.addAll(rise(backCrotch, OptionalDouble.of(back), fromPoint));
     }
 
     /** How far from the crotch point its notches stand: as wanted, but below those at the hip line where there is room. */
@@ -159,20 +159,29 @@ final class LegMarks {
         return lowest - Walk.APART < Walk.ROOM ? wanted : Math.min(wanted, lowest - Walk.APART);
     }
 
-    private void rise(Edge edge, NotchName name, double hipFromPoint, double fromPoint) {
-        double length = edge.length();
-        List<Walk.Stop> stops = new ArrayList<>(List.of(new Walk.Stop(name, length - fromPoint)));
-        if (Walk.isClear(length - hipFromPoint, stops, Walk.ROOM)) {
-            stops.add(new Walk.Stop(NotchName.HIP, length - hipFromPoint));
-        }
+    /**
+     * The notches of a front or back rise.
+     *
+     * @param hip of the hip line, from the edge's lower end, mm
+     * @param crotch of the crotch notch, the same
+     */
+    static List<Notch> rise(Edge edge, OptionalDouble hip, double crotch) {
         boolean front = edge.name() == EdgeName.FRONT_CROTCH;
-        for (Walk.Stop stop : Walk.filled(stops, length)) {
-            notches.add(Outline.notch(
-                    stop.name(),
-                    edge,
-                    front ? stop.down() : length - stop.down(),
-                    front ? Notch.Mark.SINGLE : Notch.Mark.DOUBLE));
-        }
+        double length = edge.length();
+        List<Walk.Stop> stops = new ArrayList<>();
+        stops.add(new Walk.Stop(front ? NotchName.FRONT_RISE : NotchName.BACK_RISE, length - crotch));
+        hip.ifPresent(up -> {
+            if (up > Walk.ROOM && Walk.isClear(length - up, stops, Walk.ROOM)) {
+                stops.add(new Walk.Stop(NotchName.HIP, length - up));
+            }
+        });
+        return Walk.filled(stops, length).stream()
+                .map(s -> Outline.notch(
+                        s.name(),
+                        edge,
+                        front ? s.down() : length - s.down(),
+                        front ? Notch.Mark.SINGLE : Notch.Mark.DOUBLE))
+                .toList();
     }
 
     private void waistAndHem() {

@@ -9,7 +9,6 @@ import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
-import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
@@ -35,9 +34,6 @@ final class SideCut {
 
     /** The ends of a waist edge run straight for so long, so that the corners are what they are meant to be, mm. */
     private static final double STRAIGHT_END = 4;
-
-    /** A notch nearer to a corner than this would disappear in the seam. */
-    private static final double NOTCH_ROOM = 12;
 
     /** The leg's waist and hem notches are quarter marks; nearer than this to a seam the seam itself is the mark. */
     private static final double SEAM_IS_MARK = 5;
@@ -251,35 +247,10 @@ final class SideCut {
             if (edge.name() == EdgeName.SIDE_EDGE
                     || edge.name() == EdgeName.BACK_EDGE
                     || edge.name() == EdgeName.FRONT_EDGE) {
-                walking(edge, out);
+                out.addAll(Walk.besideInseam(leg, edge));
             }
         }
         return out;
-    }
-
-    /** At hip and crotch line, and at the heights of the front inseam's notches. */
-    private void walking(Edge edge, List<Notch> out) {
-        boolean up = edge.line().end().y() > edge.line().start().y();
-        double length = edge.length();
-        List<Walk.Stop> stops = new ArrayList<>();
-        leg.notches().stream()
-                .filter(n -> n.edge() == EdgeName.FRONT_INSEAM)
-                .forEach(n -> stop(n.name(), n.at().y(), edge, stops));
-        leg.marks().stream()
-                .filter(m -> m.name() == MarkName.HIP || m.name() == MarkName.CROTCH)
-                .forEach(m -> stop(NotchName.valueOf(m.name().name()), m.line().start().y(), edge, stops));
-        for (Walk.Stop stop : Walk.filled(stops, length)) {
-            out.add(Outline.notch(stop.name(), edge, up ? length - stop.down() : stop.down(), Notch.Mark.SINGLE));
-        }
-    }
-
-    private static void stop(NotchName name, double height, Edge edge, List<Walk.Stop> out) {
-        boolean up = edge.line().end().y() > edge.line().start().y();
-        double along = edge.line().alongAtHeight(height);
-        double down = up ? edge.length() - along : along;
-        if (along > NOTCH_ROOM && along < edge.length() - NOTCH_ROOM && Walk.isClear(down, out, NOTCH_ROOM)) {
-            out.add(new Walk.Stop(name, down));
-        }
     }
 
     /** A quarter mark of the whole edge where it falls on this part of it. */

@@ -5,7 +5,12 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import stretchwright.pattern.Edge;
+import stretchwright.pattern.EdgeName;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
+import stretchwright.pattern.Piece;
 
 /** Where the notches of a long seam stand, so that its two edges can be laid together from one to the next. */
 final class Walk {
@@ -72,5 +77,37 @@ final class Walk {
             case ANKLE -> NotchName.BELOW_ANKLE;
             default -> NotchName.BELOW_CALF;
         };
+    }
+
+    /** Notches of a cut side of a leg: at hip and crotch line, and at the heights of the front inseam's notches. */
+    static List<Notch> besideInseam(Piece leg, Edge edge) {
+        boolean up = edge.line().end().y() > edge.line().start().y();
+        double length = edge.length();
+        List<Stop> stops = new ArrayList<>();
+        for (Notch n : leg.notches()) {
+            if (n.edge() == EdgeName.FRONT_INSEAM) {
+                stop(n.name(), n.at().y(), edge, stops);
+            }
+        }
+        for (Mark mark : leg.marks()) {
+            double height = mark.line().start().y();
+            switch (mark.name()) {
+                case HIP -> stop(NotchName.HIP, height, edge, stops);
+                case CROTCH -> stop(NotchName.CROTCH, height, edge, stops);
+                default -> {}
+            }
+        }
+        return filled(stops, length).stream()
+                .map(s -> Outline.notch(s.name, edge, up ? length - s.down : s.down, Notch.Mark.SINGLE))
+                .toList();
+    }
+
+    private static void stop(NotchName name, double height, Edge edge, List<Stop> out) {
+        boolean up = edge.line().end().y() > edge.line().start().y();
+        double along = edge.line().alongAtHeight(height);
+        double down = up ? edge.length() - along : along;
+        if (along > ROOM && along < edge.length() - ROOM && isClear(down, out, ROOM)) {
+            out.add(new Stop(name, down));
+        }
     }
 }

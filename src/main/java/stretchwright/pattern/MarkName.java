@@ -34,7 +34,7 @@ public enum MarkName {
     private final Said said;
 
     MarkName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ').replace("mid thigh", "mid-thigh");
+        this.word = name().toLowerCase(Locale.ROOT).replace("mid_thigh", "mid-thigh").replace('_', ' ');
         this.said = said;
     }
 

@@ -43,7 +43,7 @@ public enum NotchName {
     private final Said said;
 
     NotchName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ').replace("mid thigh", "mid-thigh");
+        this.word = name().toLowerCase(Locale.ROOT).replace("mid_thigh", "mid-thigh").replace('_', ' ');
         this.said = said;
     }
 
