@@ -220,7 +220,8 @@ public final class DraftCheck {
         for (Mark mark : leg.marks()) {
             mark.name().level().flatMap(own::level).ifPresent(level -> {
                 double width = mark.line().length() * (level.name().wholeBody() ? 2 : 1);
-                boolean same = leg.name().leg() == WhichLeg.RIGHT && level.name().wholeBody();
+                boolean same =
+                        leg.name().leg() == WhichLeg.RIGHT && level.name().wholeBody();
                 say(
                         same
                                 || Math.abs(width - level.width()) <= CLOSE

@@ -67,8 +67,10 @@ final class LegLevels {
         List<Level> out = new ArrayList<>();
         for (At at : heights(leg)) {
             boolean hip = at.name == Level.Name.HIP;
-            Path front = piece.edge(hip ? EdgeName.FRONT_CROTCH : EdgeName.FRONT_INSEAM).line();
-            Path back = piece.edge(hip ? EdgeName.BACK_CROTCH : EdgeName.BACK_INSEAM).line();
+            Path front = piece.edge(hip ? EdgeName.FRONT_CROTCH : EdgeName.FRONT_INSEAM)
+                    .line();
+            Path back = piece.edge(hip ? EdgeName.BACK_CROTCH : EdgeName.BACK_INSEAM)
+                    .line();
             if (!hip) {
                 out.add(new Level(at.name, at.height, widthAt(front, back, at.height), which));
             } else if (which != WhichLeg.RIGHT) {
@@ -77,7 +79,10 @@ final class LegLevels {
         }
         if (!Cover.wanted(leg.order().style())) {
             out.add(new Level(
-                    Level.Name.HEM, leg.line().hemHeight(), piece.edge(EdgeName.HEM).length(), which));
+                    Level.Name.HEM,
+                    leg.line().hemHeight(),
+                    piece.edge(EdgeName.HEM).length(),
+                    which));
         }
         return out;
     }

@@ -121,8 +121,7 @@ final class LegMarks {
                 .ifPresent(h -> line(MarkName.LENGTHEN_OR_SHORTEN_RISE, h));
         double crotch = height(Level.Name.CROTCH).orElse(point);
         OptionalDouble knee = height(Level.Name.KNEE);
-        between(crotch, knee.orElse(end), CHANGE_ROOM)
-                .ifPresent(h -> line(MarkName.LENGTHEN_OR_SHORTEN_THIGH, h));
+        between(crotch, knee.orElse(end), CHANGE_ROOM).ifPresent(h -> line(MarkName.LENGTHEN_OR_SHORTEN_THIGH, h));
         if (knee.isPresent()) {
             between(knee.getAsDouble(), leg.line().bootTop().orElse(end), CHANGE_ROOM)
                     .ifPresent(h -> line(MarkName.LENGTHEN_OR_SHORTEN_CALF, h));

@@ -21,8 +21,8 @@ import stretchwright.pattern.Seam;
 public final class NotchGaps {
     private static final double SLACK = 0.5;
 
-    private static final Set<Seam.Role> LONG = Set.of(
-            Seam.Role.INSEAM, Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE, Seam.Role.SIDE_SEAM, Seam.Role.PANEL);
+    private static final Set<Seam.Role> LONG =
+            Set.of(Seam.Role.INSEAM, Seam.Role.FRONT_RISE, Seam.Role.BACK_RISE, Seam.Role.SIDE_SEAM, Seam.Role.PANEL);
 
     private NotchGaps() {}
 
@@ -42,8 +42,7 @@ public final class NotchGaps {
             double gap = largest(pattern, seam);
             if (gap > Walk.MOST_GAP + SLACK) {
                 Said name = Tell.said("about.seam", seam.name().said());
-                out.add(new DraftCheck.Broken(
-                        name, Tell.said("check.notch-gap", name, Part.millimetres(gap, 1))));
+                out.add(new DraftCheck.Broken(name, Tell.said("check.notch-gap", name, Part.millimetres(gap, 1))));
             }
         });
         return out;

@@ -35,9 +35,8 @@ final class Walk {
 
     /** The same stops from the top down, and more at equal distances in every gap that is too long. */
     static List<Stop> filled(Collection<Stop> stops, double length) {
-        List<Stop> sorted = stops.stream()
-                .sorted(Comparator.comparingDouble(Stop::down))
-                .toList();
+        List<Stop> sorted =
+                stops.stream().sorted(Comparator.comparingDouble(Stop::down)).toList();
         List<Stop> out = new ArrayList<>();
         NotchName above = null;
         double from = 0;

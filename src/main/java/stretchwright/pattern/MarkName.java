@@ -34,7 +34,9 @@ public enum MarkName {
     private final Said said;
 
     MarkName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace("mid_thigh", "mid-thigh").replace('_', ' ');
+        this.word = name().toLowerCase(Locale.ROOT)
+                .replace("mid_thigh", "mid-thigh")
+                .replace('_', ' ');
         this.said = said;
     }
 

@@ -43,7 +43,9 @@ public enum NotchName {
     private final Said said;
 
     NotchName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace("mid_thigh", "mid-thigh").replace('_', ' ');
+        this.word = name().toLowerCase(Locale.ROOT)
+                .replace("mid_thigh", "mid-thigh")
+                .replace('_', ' ');
         this.said = said;
     }
 

@@ -50,7 +50,11 @@ class LegMarksTest {
         Map<MarkName, Path> lines = lines(leg);
         Map<Level.Name, Level> levels = levels(pattern);
         Path rise = lines.get(MarkName.LENGTHEN_OR_SHORTEN_RISE);
-        assertThat(off(leg, EdgeName.FRONT_CROTCH, rise.start().y(), rise.start().x()))
+        assertThat(off(
+                        leg,
+                        EdgeName.FRONT_CROTCH,
+                        rise.start().y(),
+                        rise.start().x()))
                 .isLessThan(0.05);
         assertThat(off(leg, EdgeName.BACK_CROTCH, rise.end().y(), rise.end().x()))
                 .isLessThan(0.05);
@@ -79,8 +83,7 @@ class LegMarksTest {
         Pattern pattern =
                 DraftTest.draft(body, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), DraftTest.ANKLE);
         Map<MarkName, Path> lines = lines(pattern.legs().get(0));
-        for (MarkName name : List.of(
-                MarkName.HIP, MarkName.CROTCH, MarkName.MID_THIGH, MarkName.KNEE, MarkName.CALF)) {
+        for (MarkName name : List.of(MarkName.HIP, MarkName.CROTCH, MarkName.MID_THIGH, MarkName.KNEE, MarkName.CALF)) {
             Level level = levels(pattern).get(name.level().orElseThrow());
             double width = name == MarkName.HIP ? level.width() / 2 : level.width();
             assertThat(lines.get(name).start().y()).as(name.word()).isCloseTo(level.height(), within(0.01));
@@ -102,16 +105,16 @@ class LegMarksTest {
     void allPartsOfALegCarryTheLinesThatCrossThem() {
         Parts parts = Parts.PLAIN.withPanel(60).with(new Parts.Gusset(130, 60));
         Pattern pattern = draft(DraftTest.ANKLE.with(parts));
-        List<Piece> pieces = pattern.pieces().stream()
-                .filter(p -> p.name().kind().isOfLeg())
-                .toList();
+        List<Piece> pieces =
+                pattern.pieces().stream().filter(p -> p.name().kind().isOfLeg()).toList();
         assertThat(pieces).hasSize(3).allSatisfy(piece -> {
             assertThat(lines(piece).keySet())
                     .containsExactlyInAnyOrderElementsOf(
                             lines(draft(DraftTest.ANKLE).legs().get(0)).keySet());
-            lines(piece).forEach((name, line) -> assertThat(line.length())
-                    .as(piece.name() + ": " + name)
-                    .isGreaterThan(50));
+            lines(piece)
+                    .forEach((name, line) -> assertThat(line.length())
+                            .as(piece.name() + ": " + name)
+                            .isGreaterThan(50));
         });
     }
 }

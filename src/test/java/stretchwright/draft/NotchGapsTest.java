@@ -34,8 +34,8 @@ import stretchwright.pattern.Style;
 class NotchGapsTest {
     private static final int BODIES = 150;
 
-    private static final Pattern SOUND = DraftTest.draft(
-            SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE);
+    private static final Pattern SOUND =
+            DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE);
 
     @ParameterizedTest
     @EnumSource(Style.Leg.class)
@@ -46,8 +46,8 @@ class NotchGapsTest {
         for (int seed = 1; seed <= BODIES; seed++) {
             Body body = SampleBody.random(seed);
             var boot = Optional.of(SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305));
-            for (Style style : List.of(
-                    Style.usual(leg), Style.usual(leg).with(PartsPropertyTest.parts(seed, body, false)))) {
+            for (Style style :
+                    List.of(Style.usual(leg), Style.usual(leg).with(PartsPropertyTest.parts(seed, body, false)))) {
                 Optional<Pattern> pattern = Draft.of(body, fabric, boot, style, new Findings("seed " + seed));
                 if (pattern.isPresent()) {
                     drafted++;
@@ -93,8 +93,7 @@ class NotchGapsTest {
             Notch one = front.get(i);
             Notch other = back.get(i);
             assertThat(other.name()).isEqualTo(one.name());
-            assertThat(other.along())
-                    .isCloseTo(leg.edge(EdgeName.FRONT_INSEAM).length() - one.along(), within(0.05));
+            assertThat(other.along()).isCloseTo(leg.edge(EdgeName.FRONT_INSEAM).length() - one.along(), within(0.05));
         }
     }
 
@@ -112,8 +111,7 @@ class NotchGapsTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(notch.at().y()).isCloseTo(hip, within(0.05));
-            assertThat(notch.mark())
-                    .isEqualTo(edge == EdgeName.FRONT_CROTCH ? Notch.Mark.SINGLE : Notch.Mark.DOUBLE);
+            assertThat(notch.mark()).isEqualTo(edge == EdgeName.FRONT_CROTCH ? Notch.Mark.SINGLE : Notch.Mark.DOUBLE);
         }
     }
 

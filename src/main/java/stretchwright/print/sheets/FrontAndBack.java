@@ -81,8 +81,7 @@ final class FrontAndBack {
     }
 
     /** An upright box below a height, so far inside the edge; empty where the edge ends before it. */
-    private static Optional<Box> box(
-            Path edge, double top, double high, double wide, double inset, boolean toRight) {
+    private static Optional<Box> box(Path edge, double top, double high, double wide, double inset, boolean toRight) {
         double low = top - high;
         if (low <= edge.end().y() || top >= edge.start().y()) {
             return Optional.empty();

@@ -1,5 +1,6 @@
 package stretchwright.print.sheets;
 
+import java.util.List;
 import java.util.Optional;
 import stretchwright.ground.Box;
 import stretchwright.ground.Path;
@@ -7,6 +8,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.Piece;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
@@ -27,12 +29,17 @@ final class MarkWords {
     private static final double SMALLEST = 2;
 
     private final Grain grain;
+    private final List<Box> pockets;
     private final Optional<Unit> unit;
     private final Canvas drawing;
 
     /** @param unit that widths are told in; empty where several sizes lie over each other */
-    MarkWords(Grain grain, Optional<Unit> unit, Canvas drawing) {
-        this.grain = grain;
+    MarkWords(Piece piece, Optional<Unit> unit, Canvas drawing) {
+        this.grain = piece.grain();
+        this.pockets = piece.marks().stream()
+                .filter(m -> m.name().isPocket())
+                .map(m -> Box.around(m.line().points()))
+                .toList();
         this.unit = unit;
         this.drawing = drawing;
     }
@@ -89,9 +96,22 @@ final class MarkWords {
         double size = Math.min(SMALL, Math.min(fitting, SMALL * whole(line) / width));
         Point direction = b.minus(a).unit();
         double up = above ? ABOVE : -ABOVE - 0.8 * size;
-        Point at = a.plus(direction.times(aside(line))).plus(direction.left().times(up));
+        double start = a.x() + aside(line);
+        double moved = besidePocket(start, Letters.width(words, size), a.y()) - start;
+        Point at = a.plus(direction.times(aside(line) + moved))
+                .plus(direction.left().times(up));
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         drawing.text(new Writing(Ink.MARK, at, degrees, size, Writing.Align.START, words));
+    }
+
+    /** Words that would run over the left side of a pocket's outline start inside of it. */
+    private double besidePocket(double start, double width, double height) {
+        return pockets.stream()
+                .filter(b -> height > b.minY() - SMALL && height < b.maxY() + SMALL)
+                .filter(b -> start < b.minX() + 1 && start + width > b.minX() && b.width() > width + 4)
+                .mapToDouble(b -> b.minX() + 2)
+                .findFirst()
+                .orElse(start);
     }
 
     /** The name in the upper left corner of the outline, below its opening. */

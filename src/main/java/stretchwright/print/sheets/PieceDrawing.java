@@ -88,7 +88,7 @@ public final class PieceDrawing {
         d.fold();
         piece.notches().forEach(d::nameNotch);
         d.grain(piece.grain().from(), piece.grain().to());
-        piece.marks().forEach(new MarkWords(piece.grain(), unit, canvas)::name);
+        piece.marks().forEach(new MarkWords(piece, unit, canvas)::name);
         piece.edges().forEach(d::edgeName);
     }
 

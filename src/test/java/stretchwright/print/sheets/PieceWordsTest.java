@@ -96,8 +96,8 @@ class PieceWordsTest {
                 for (int i = 0; i < all.size(); i++) {
                     for (int k = i + 1; k < all.size(); k++) {
                         if (shape(all.get(i)).intersection(shape(all.get(k))).getArea() > 0.5) {
-                            over.add(e.getKey() + " " + leg.name() + ": " + all.get(i).words() + " / "
-                                    + all.get(k).words());
+                            over.add(e.getKey() + " " + leg.name() + ": "
+                                    + all.get(i).words() + " / " + all.get(k).words());
                         }
                     }
                 }
