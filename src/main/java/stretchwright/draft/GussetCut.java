@@ -150,11 +150,11 @@ final class GussetCut {
         Edge back = Outline.edge(edges, EdgeName.BACK_CROTCH);
         OptionalDouble frontHip = hip(leg, front);
         OptionalDouble backHip = hip(leg, back);
-        double crotch = LegMarks.besideHip(
+        double crotch = Walk.besideHip(
                 NOTCH_SHARE * front.length(),
                 DoubleStream.concat(frontHip.stream(), backHip.stream()).toArray());
-        out.addAll(LegMarks.rise(front, frontHip, crotch));
-        out.addAll(LegMarks.rise(back, backHip, crotch));
+        out.addAll(Walk.rise(front, frontHip, crotch));
+        out.addAll(Walk.rise(back, backHip, crotch));
         out.add(middle(NotchName.FRONT, Outline.edge(edges, EdgeName.FRONT_GUSSET_EDGE), Notch.Mark.SINGLE));
         out.add(middle(NotchName.BACK, Outline.edge(edges, EdgeName.BACK_GUSSET_EDGE), Notch.Mark.DOUBLE));
         return out;

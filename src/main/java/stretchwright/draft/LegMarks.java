@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
@@ -22,7 +21,7 @@ import stretchwright.pattern.Piece;
  */
 final class LegMarks {
     /** The crotch notches sit at this share of the front curve's length from the crotch point (common practice). */
-    static final double CROTCH_NOTCH_SHARE = 0.35;
+    private static final double CROTCH_NOTCH_SHARE = 0.35;
 
     /** The first notch of an inseam is so far below the crotch point, mm: where both edges run straight again. */
     private static final double BELOW_CROTCH = 100;
@@ -147,40 +146,9 @@ final class LegMarks {
         double hip = leg.top().hipHeight();
         double front = frontCrotch.length() - frontCrotch.line().alongAtHeight(hip);
         double back = backCrotch.line().alongAtHeight(hip);
-        double fromPoint = besideHip(CROTCH_NOTCH_SHARE * frontCrotch.length(), front, back);
-        notches.addAll(rise(frontCrotch, OptionalDouble.of(front), fromPoint));
-        notches.addAll(rise(backCrotch, OptionalDouble.of(back), fromPoint));
-    }
-
-    /** How far from the crotch point its notches stand: as wanted, but below those at the hip line where there is room. */
-    static double besideHip(double wanted, double... hips) {
-        double lowest = DoubleStream.of(hips).min().orElse(wanted);
-        return lowest - Walk.APART < Walk.ROOM ? wanted : Math.min(wanted, lowest - Walk.APART);
-    }
-
-    /**
-     * The notches of a front or back rise.
-     *
-     * @param hip of the hip line, from the edge's lower end, mm
-     * @param crotch of the crotch notch, the same
-     */
-    static List<Notch> rise(Edge edge, OptionalDouble hip, double crotch) {
-        boolean front = edge.name() == EdgeName.FRONT_CROTCH;
-        double length = edge.length();
-        List<Walk.Stop> stops = new ArrayList<>();
-        stops.add(new Walk.Stop(front ? NotchName.FRONT_RISE : NotchName.BACK_RISE, length - crotch));
-        hip.ifPresent(up -> {
-            if (up > Walk.ROOM && Walk.isClear(length - up, stops, Walk.ROOM)) {
-                stops.add(new Walk.Stop(NotchName.HIP, length - up));
-            }
-        });
-        return Walk.filled(stops, length).stream()
-                .map(s -> Outline.notch(
-                        s.name(),
-                        edge,
-                        front ? s.down() : length - s.down(),
-                        front ? Notch.Mark.SINGLE : Notch.Mark.DOUBLE))
-                .toList();
+        double fromPoint = Walk.besideHip(CROTCH_NOTCH_SHARE * frontCrotch.length(), front, back);
+        notches.addAll(Walk.rise(frontCrotch, OptionalDouble.of(front), fromPoint));
+        notches.addAll(Walk.rise(backCrotch, OptionalDouble.of(back), fromPoint));
     }
 
     private void waistAndHem() {

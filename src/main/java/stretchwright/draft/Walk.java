@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
@@ -76,6 +78,37 @@ final class Walk {
             case ANKLE -> NotchName.BELOW_ANKLE;
             default -> NotchName.BELOW_CALF;
         };
+    }
+
+    /** How far from the crotch point its notches stand: as wanted, but below those at the hip line where there is room. */
+    static double besideHip(double wanted, double... hips) {
+        double lowest = DoubleStream.of(hips).min().orElse(wanted);
+        return lowest - APART < ROOM ? wanted : Math.min(wanted, lowest - APART);
+    }
+
+    /**
+     * The notches of a front or back rise.
+     *
+     * @param hip of the hip line, from the edge's lower end, mm
+     * @param crotch of the crotch notch, the same
+     */
+    static List<Notch> rise(Edge edge, OptionalDouble hip, double crotch) {
+        boolean front = edge.name() == EdgeName.FRONT_CROTCH;
+        double length = edge.length();
+        List<Stop> stops = new ArrayList<>();
+        stops.add(new Stop(front ? NotchName.FRONT_RISE : NotchName.BACK_RISE, length - crotch));
+        hip.ifPresent(up -> {
+            if (up > ROOM && isClear(length - up, stops, ROOM)) {
+                stops.add(new Stop(NotchName.HIP, length - up));
+            }
+        });
+        return filled(stops, length).stream()
+                .map(s -> Outline.notch(
+                        s.name(),
+                        edge,
+                        front ? s.down() : length - s.down(),
+                        front ? Notch.Mark.SINGLE : Notch.Mark.DOUBLE))
+                .toList();
     }
 
     /** Notches of a cut side of a leg: at hip and crotch line, and at the heights of the front inseam's notches. */
