@@ -82,7 +82,8 @@ public final class Draft {
                 return Optional.empty();
             }
             legs.add(leg.get());
-            pieces.add(leg.get().piece(1, false));
+            Piece piece = leg.get().piece(1, false);
+            pieces.add(pieces.isEmpty() ? piece : LegMarks.meeting(pieces.get(0), piece));
         }
         return assemble(order, frame, pieces, legs, findings);
     }
@@ -120,7 +121,7 @@ public final class Draft {
                 legs.stream().mapToDouble(l -> l.top().side()).average().orElse(0),
                 finish.width()));
         for (int i = 0; i < legs.size(); i++) {
-            List<Level> below = legs.get(i).levels();
+            List<Level> below = LegLevels.of(legs.get(i), drawn.get(i));
             levels.addAll(below);
             holds.addAll(legs.get(i).holds(frame, below));
             reasons.addAll(legs.get(i).order().holding().reasons(below));

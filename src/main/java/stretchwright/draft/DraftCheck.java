@@ -16,11 +16,12 @@ import stretchwright.ground.Said;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
-import stretchwright.pattern.Notch;
+import stretchwright.pattern.Mark;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
+import stretchwright.pattern.WhichLeg;
 
 /**
  * What must hold of every draft, asked at run time: outlines, seams that meet, the crotch seam's length, widths, corners,
@@ -66,6 +67,7 @@ public final class DraftCheck {
         check.band();
         check.levels();
         pattern.legs().stream().filter(DraftCheck::isWhole).forEach(check::leg);
+        check.broken.addAll(NotchGaps.broken(pattern));
         return List.copyOf(check.broken);
     }
 
@@ -220,7 +222,25 @@ public final class DraftCheck {
             Said edge = Tell.said("about.edge", name.said());
             say(turns <= 1, edge, Tell.said("check.bends", edge, Part.count(turns)));
         }
-        notches(leg);
+        marks(leg);
+    }
+
+    /** A level line lies at its level and is as long as the width told there. */
+    private void marks(Piece leg) {
+        Pattern own = pattern.onlyLeg(leg.name().leg());
+        for (Mark mark : leg.marks()) {
+            mark.name().level().flatMap(own::level).ifPresent(level -> {
+                double width = mark.line().length() * (level.name().wholeBody() ? 2 : 1);
+                boolean same =
+                        leg.name().leg() == WhichLeg.RIGHT && level.name().wholeBody();
+                say(
+                        same
+                                || Math.abs(width - level.width()) <= CLOSE
+                                        && Math.abs(mark.line().start().y() - level.height()) <= CLOSE,
+                        mark.name().said(),
+                        Tell.said("check.width", mark.name().said(), mm(width), mm(level.width())));
+            });
+        }
     }
 
     /** By what share an estimated crotch length may have given way. */
@@ -251,22 +271,6 @@ public final class DraftCheck {
         double turned = pattern.level(Level.Name.ANKLE).map(Level::height).orElse(hem) + LegLine.ANKLE_TURN;
         double tongue = pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(hem) + LegLine.TONGUE;
         return Math.max(turned, tongue) + 1;
-    }
-
-    /** Notches of one name on both inseams are sewn together: as far from the hem. */
-    private void notches(Piece leg) {
-        for (Notch front : leg.notches()) {
-            if (front.edge() != EdgeName.FRONT_INSEAM) {
-                continue;
-            }
-            double fromHem = leg.edge(EdgeName.FRONT_INSEAM).length() - front.along();
-            leg.notches().stream()
-                    .filter(n -> n.edge() == EdgeName.BACK_INSEAM && n.name() == front.name())
-                    .forEach(back -> say(
-                            Math.abs(back.along() - fromHem) <= CLOSE,
-                            Tell.said("about.notches", front.name().said()),
-                            Tell.said("check.notches", front.name().said(), mm(back.along() - fromHem))));
-        }
     }
 
     /** What the waist edge at the side lies above its measured place, mm: what heights and crotch length disagree by. */

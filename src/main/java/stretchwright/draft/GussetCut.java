@@ -3,6 +3,7 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
@@ -133,26 +134,40 @@ final class GussetCut {
         return out;
     }
 
-    /** Those of the inseams keep their places, those of the rises move up with what is left of them. */
+    /** Those of the inseams and the hip line keep their places, those of the crotch move up with what is left of the rises. */
     private static List<Notch> notches(Piece leg, List<Edge> edges, double taken) {
         List<Notch> out = new ArrayList<>();
         for (Notch n : leg.notches()) {
             Edge edge = Outline.edge(edges, n.edge());
             switch (n.edge()) {
-                case FRONT_CROTCH, BACK_CROTCH -> {
-                    double from = NOTCH_SHARE
-                            * Outline.edge(edges, EdgeName.FRONT_CROTCH).length();
-                    double along = n.edge() == EdgeName.FRONT_CROTCH ? edge.length() - from : from;
-                    out.add(Outline.notch(n.name(), edge, along, n.mark()));
-                }
+                case FRONT_CROTCH, BACK_CROTCH -> {}
                 case FRONT_INSEAM -> keep(n, edge, n.along() - taken, out);
                 case BACK_INSEAM -> keep(n, edge, n.along(), out);
                 default -> out.add(n);
             }
         }
+        Edge front = Outline.edge(edges, EdgeName.FRONT_CROTCH);
+        Edge back = Outline.edge(edges, EdgeName.BACK_CROTCH);
+        OptionalDouble frontHip = hip(leg, front);
+        OptionalDouble backHip = hip(leg, back);
+        double crotch = Walk.besideHip(
+                NOTCH_SHARE * front.length(),
+                DoubleStream.concat(frontHip.stream(), backHip.stream()).toArray());
+        out.addAll(Walk.rise(front, frontHip, crotch));
+        out.addAll(Walk.rise(back, backHip, crotch));
         out.add(middle(NotchName.FRONT, Outline.edge(edges, EdgeName.FRONT_GUSSET_EDGE), Notch.Mark.SINGLE));
         out.add(middle(NotchName.BACK, Outline.edge(edges, EdgeName.BACK_GUSSET_EDGE), Notch.Mark.DOUBLE));
         return out;
+    }
+
+    /** How far above the gusset the hip line's notch stands, mm: its distance from the waist stays. */
+    private static OptionalDouble hip(Piece leg, Edge rest) {
+        return leg.notches().stream()
+                .filter(n -> n.name() == NotchName.HIP && n.edge() == rest.name())
+                .mapToDouble(n -> n.edge() == EdgeName.FRONT_CROTCH
+                        ? rest.length() - n.along()
+                        : rest.length() - leg.edge(n.edge()).length() + n.along())
+                .findFirst();
     }
 
     private static void keep(Notch n, Edge edge, double along, List<Notch> out) {

@@ -110,7 +110,19 @@ final class KneeEase {
                 Outline.notchAt(NotchName.ABOVE_KNEE, zone.high(), e, NOTCH_ROOM, notches);
             }
         }
+        notches.removeIf(n -> isBesideZone(n, notches));
         return piece.with(notches, piece.marks());
+    }
+
+    /** A walking notch of the thigh or shin so near to an end of the zone that the two would be taken for each other. */
+    private static boolean isBesideZone(Notch notch, List<Notch> all) {
+        return switch (notch.name()) {
+            case BELOW_CROTCH, ABOVE_MID_THIGH, MID_THIGH, BELOW_MID_THIGH, ABOVE_CALF ->
+                all.stream()
+                        .filter(n -> n.name() == NotchName.ABOVE_KNEE || n.name() == NotchName.BELOW_KNEE)
+                        .anyMatch(n -> n.edge() == notch.edge() && Math.abs(n.along() - notch.along()) < NOTCH_ROOM);
+            default -> false;
+        };
     }
 
     private static Piece moved(Piece piece, Zone zone, double by) {

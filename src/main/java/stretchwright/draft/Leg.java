@@ -7,9 +7,7 @@ import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
-import stretchwright.ground.Point;
 import stretchwright.pattern.Dimension.What;
-import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Piece;
@@ -174,52 +172,6 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
         return out;
     }
 
-    /** Hip, then the levels of this leg from the crotch down; the hip is the whole body's and named once. */
-    List<Level> levels() {
-        WhichLeg leg = order.leg();
-        Piece piece = piece(2, true);
-        Path frontInseam = piece.edge(EdgeName.FRONT_INSEAM).line();
-        Path backInseam = piece.edge(EdgeName.BACK_INSEAM).line();
-        List<Level> out = new ArrayList<>();
-        if (leg != WhichLeg.RIGHT) {
-            double hip = widthAt(
-                    piece.edge(EdgeName.FRONT_CROTCH).line(),
-                    piece.edge(EdgeName.BACK_CROTCH).line(),
-                    top.hipHeight());
-            out.add(new Level(Level.Name.HIP, top.hipHeight(), 2 * hip));
-        }
-        double fold = Math.min(
-                line.leg().get(0).height(),
-                Math.min(frontInseam.start().y(), backInseam.end().y()));
-        out.add(new Level(Level.Name.CROTCH, fold, widthAt(frontInseam, backInseam, fold), leg));
-        double midThigh = (order.body().mm(Measure.CROTCH_HEIGHT) + order.body().mm(Measure.KNEE_HEIGHT))
-                / 2
-                * (1 - order.reductions().along());
-        if (line.leg().stream().noneMatch(n -> n.level() == Level.Name.MID_THIGH)
-                && midThigh > curves.endHeight() + 1) {
-            out.add(new Level(Level.Name.MID_THIGH, midThigh, widthAt(frontInseam, backInseam, midThigh), leg));
-        }
-        List<Node> below = new ArrayList<>(line.leg());
-        below.add(line.narrow());
-        for (Node node : below) {
-            if (node.level() != null
-                    && node.level() != Level.Name.CROTCH
-                    && node.level() != Level.Name.HEM
-                    && node.height() > curves.endHeight() + 1) {
-                out.add(new Level(node.level(), node.height(), widthAt(frontInseam, backInseam, node.height()), leg));
-            }
-        }
-        if (line.narrow().level() != Level.Name.BOOT_TOP && line.bootTop().isPresent()) {
-            double height = line.bootTop().getAsDouble();
-            out.add(new Level(Level.Name.BOOT_TOP, height, widthAt(frontInseam, backInseam, height), leg));
-        }
-        if (!Cover.wanted(order.style())) {
-            out.add(new Level(
-                    Level.Name.HEM, line.hemHeight(), piece.edge(EdgeName.HEM).length(), leg));
-        }
-        return out;
-    }
-
     /**
      * Why the leg, still in one piece, is as wide and as long as it is.
      *
@@ -265,11 +217,5 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
         double moved = curves.moved(level.name());
         Ruled evened = order.holding().width(level.name()).evened(level.width() - moved);
         return order.moves().told(evened.with(level.width()), points);
-    }
-
-    private static double widthAt(Path front, Path back, double height) {
-        Point a = front.at(front.alongAtHeight(height));
-        Point b = back.at(back.alongAtHeight(height));
-        return b.x() - a.x();
     }
 }

@@ -2,14 +2,11 @@ package stretchwright.draft;
 
 import java.util.ArrayList;
 import java.util.List;
-import stretchwright.body.Measure;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Grain;
-import stretchwright.pattern.Mark;
-import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Piece;
@@ -17,17 +14,8 @@ import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 
-/** The leg: outline from its curves, notches that meet, grain, level marks. */
+/** The leg: outline from its curves, grain, foot notches; what else is marked on it comes from {@link LegMarks}. */
 final class LegPiece {
-    /** The crotch notches sit at this share of the front curve's length from the crotch point (common practice). */
-    private static final double CROTCH_NOTCH_SHARE = 0.35;
-
-    /** A notch nearer to the lower edge than this, mm, would disappear in the hem (common practice, no source). */
-    private static final double NOTCH_ROOM = 15;
-
-    /** The line to lengthen or shorten at keeps this far from levels and lower edge, mm (common practice). */
-    private static final double CHANGE_ROOM = 40;
-
     private LegPiece() {}
 
     static Piece of(PieceName name, int cut, boolean mirrored, Leg leg) {
@@ -44,27 +32,14 @@ final class LegPiece {
                 Casing.waistEdge(top.waistEdge(), style),
                 new Edge(EdgeName.FRONT_CROTCH, top.frontCrotch(), style.allowance(Seam.Role.FRONT_RISE)),
                 new Edge(EdgeName.FRONT_INSEAM, front, style.allowance(Seam.Role.INSEAM)));
-        List<Mark> marks = new ArrayList<>();
-        List<Notch> notches = new ArrayList<>();
-        crotchNotches(edges, notches);
-        notches.add(Outline.notch(NotchName.SIDE, edges.get(3), edges.get(3).length() / 2, Notch.Mark.SINGLE));
-        notches.add(Outline.notch(NotchName.CENTRE, edges.get(0), edges.get(0).length() / 2, Notch.Mark.SINGLE));
-        mark(MarkName.HIP, top.hipHeight(), edges.get(4), edges.get(2), marks);
-        double knee = leg.order().body().mm(Measure.KNEE_HEIGHT)
-                * (1 - leg.order().reductions().along());
-        if (knee > leg.curves().endHeight() + NOTCH_ROOM) {
-            level(NotchName.KNEE, MarkName.KNEE, knee, edges, notches, marks);
-        }
-        leg.line()
-                .bootTop()
-                .ifPresent(height -> level(NotchName.BOOT_TOP, MarkName.BOOT_TOP, height, edges, notches, marks));
+        LegMarks marked = LegMarks.of(leg, edges);
+        List<Notch> notches = new ArrayList<>(marked.notches());
         footNotches(style, edges.get(0), notches);
-        change(leg, knee, edges, marks);
         double low = leg.curves().endHeight();
         double high = top.hipHeight();
         Grain grain = new Grain(
                 new Point(0, low + 0.2 * (high - low)).onGrid(), new Point(0, low + 0.85 * (high - low)).onGrid());
-        return Piece.of(name, cut, mirrored, false, edges, grain, notches, marks);
+        return Piece.of(name, cut, mirrored, false, edges, grain, notches, marked.marks());
     }
 
     /** A hem that is turned up is cut as the mirror image of what it lies on. */
@@ -102,39 +77,5 @@ final class LegPiece {
             along += a.distance(b);
         }
         return along;
-    }
-
-    /** Where the leg is cut through to be made longer or shorter: midway between knee and what comes below it. */
-    private static void change(Leg leg, double knee, List<Edge> edges, List<Mark> marks) {
-        double below = leg.line().bootTop().orElse(leg.curves().endHeight());
-        double height = (knee + below) / 2;
-        if (knee - height > CHANGE_ROOM) {
-            mark(MarkName.LENGTHEN_OR_SHORTEN_HERE, height, edges.get(5), edges.get(1), marks);
-        }
-    }
-
-    private static void crotchNotches(List<Edge> edges, List<Notch> notches) {
-        Edge front = edges.get(4);
-        Edge back = edges.get(2);
-        double fromPoint = CROTCH_NOTCH_SHARE * front.length();
-        notches.add(Outline.notch(NotchName.FRONT_RISE, front, front.length() - fromPoint, Notch.Mark.SINGLE));
-        notches.add(Outline.notch(NotchName.BACK_RISE, back, fromPoint, Notch.Mark.DOUBLE));
-    }
-
-    /** A level marked on both inseams at the same distance from the hem, so that the notches meet. */
-    private static void level(
-            NotchName name, MarkName mark, double height, List<Edge> edges, List<Notch> notches, List<Mark> marks) {
-        Edge back = edges.get(1);
-        Edge front = edges.get(5);
-        double fromHem = front.length() - front.line().alongAtHeight(height);
-        notches.add(Outline.notch(name, front, front.length() - fromHem, Notch.Mark.SINGLE));
-        notches.add(Outline.notch(name, back, fromHem, Notch.Mark.SINGLE));
-        mark(mark, height, front, back, marks);
-    }
-
-    private static void mark(MarkName name, double height, Edge front, Edge back, List<Mark> marks) {
-        Point a = front.line().at(front.line().alongAtHeight(height));
-        Point b = back.line().at(back.line().alongAtHeight(height));
-        marks.add(new Mark(name, Mark.Kind.LEVEL, Path.of(a, b).onGrid()));
     }
 }

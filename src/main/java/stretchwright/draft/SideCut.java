@@ -9,7 +9,6 @@ import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Mark;
-import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
@@ -35,9 +34,6 @@ final class SideCut {
 
     /** The ends of a waist edge run straight for so long, so that the corners are what they are meant to be, mm. */
     private static final double STRAIGHT_END = 4;
-
-    /** A notch nearer to a corner than this would disappear in the seam. */
-    private static final double NOTCH_ROOM = 12;
 
     /** The leg's waist and hem notches are quarter marks; nearer than this to a seam the seam itself is the mark. */
     private static final double SEAM_IS_MARK = 5;
@@ -251,24 +247,10 @@ final class SideCut {
             if (edge.name() == EdgeName.SIDE_EDGE
                     || edge.name() == EdgeName.BACK_EDGE
                     || edge.name() == EdgeName.FRONT_EDGE) {
-                for (Mark mark : leg.marks()) {
-                    if (mark.kind() == Mark.Kind.LEVEL) {
-                        Outline.notchAt(notch(mark.name()), mark.line().start().y(), edge, NOTCH_ROOM, out);
-                    }
-                }
+                out.addAll(Walk.besideInseam(leg, edge));
             }
         }
         return out;
-    }
-
-    private static NotchName notch(MarkName level) {
-        return switch (level) {
-            case HIP -> NotchName.HIP;
-            case KNEE -> NotchName.KNEE;
-            case BOOT_TOP -> NotchName.BOOT_TOP;
-            case LENGTHEN_OR_SHORTEN_HERE -> NotchName.LENGTHEN_OR_SHORTEN_HERE;
-            default -> throw new IllegalArgumentException(level + " is no level");
-        };
     }
 
     /** A quarter mark of the whole edge where it falls on this part of it. */

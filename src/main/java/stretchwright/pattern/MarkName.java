@@ -1,14 +1,21 @@
 package stretchwright.pattern;
 
 import java.util.Locale;
+import java.util.Optional;
 import stretchwright.ground.Said;
 
 /** What is written at a line inside a piece. */
 public enum MarkName {
     HIP(Tell.said("mark.hip")),
+    CROTCH(Tell.said("mark.crotch")),
+    MID_THIGH(Tell.said("mark.mid-thigh")),
     KNEE(Tell.said("mark.knee")),
+    CALF(Tell.said("mark.calf")),
+    ANKLE(Tell.said("mark.ankle")),
     BOOT_TOP(Tell.said("mark.boot-top")),
-    LENGTHEN_OR_SHORTEN_HERE(Tell.said("mark.lengthen-or-shorten-here")),
+    LENGTHEN_OR_SHORTEN_RISE(Tell.said("mark.lengthen-or-shorten-rise")),
+    LENGTHEN_OR_SHORTEN_THIGH(Tell.said("mark.lengthen-or-shorten-thigh")),
+    LENGTHEN_OR_SHORTEN_CALF(Tell.said("mark.lengthen-or-shorten-calf")),
     FOLD_ALONG_HERE(Tell.said("mark.fold-along-here")),
     FOLD_UP_HERE(Tell.said("mark.fold-up-here")),
     FOLD_THE_DART(Tell.said("mark.fold-the-dart")),
@@ -27,7 +34,9 @@ public enum MarkName {
     private final Said said;
 
     MarkName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        this.word = name().toLowerCase(Locale.ROOT)
+                .replace("mid_thigh", "mid-thigh")
+                .replace('_', ' ');
         this.said = said;
     }
 
@@ -50,6 +59,28 @@ public enum MarkName {
         return switch (this) {
             case PHONE_POCKET, HIP_PAD_POCKET, TAILBONE_PAD_POCKET, KNEE_PAD_POCKET -> true;
             default -> false;
+        };
+    }
+
+    /** Whether the piece is cut through here to be made longer or shorter. */
+    public boolean isChange() {
+        return switch (this) {
+            case LENGTHEN_OR_SHORTEN_RISE, LENGTHEN_OR_SHORTEN_THIGH, LENGTHEN_OR_SHORTEN_CALF -> true;
+            default -> false;
+        };
+    }
+
+    /** The level whose width is told along this line; empty of every other line. */
+    public Optional<Level.Name> level() {
+        return switch (this) {
+            case HIP -> Optional.of(Level.Name.HIP);
+            case CROTCH -> Optional.of(Level.Name.CROTCH);
+            case MID_THIGH -> Optional.of(Level.Name.MID_THIGH);
+            case KNEE -> Optional.of(Level.Name.KNEE);
+            case CALF -> Optional.of(Level.Name.CALF);
+            case ANKLE -> Optional.of(Level.Name.ANKLE);
+            case BOOT_TOP -> Optional.of(Level.Name.BOOT_TOP);
+            default -> Optional.empty();
         };
     }
 

@@ -5,10 +5,24 @@ import stretchwright.ground.Said;
 
 /** What notches mark. */
 public enum NotchName {
+    BELOW_WAIST(Tell.said("notch.below-waist")),
+    ABOVE_HIP(Tell.said("notch.above-hip")),
     HIP(Tell.said("notch.hip")),
+    BELOW_HIP(Tell.said("notch.below-hip")),
+    ABOVE_CROTCH(Tell.said("notch.above-crotch")),
+    CROTCH(Tell.said("notch.crotch")),
+    BELOW_CROTCH(Tell.said("notch.below-crotch")),
+    ABOVE_MID_THIGH(Tell.said("notch.above-mid-thigh")),
+    MID_THIGH(Tell.said("notch.mid-thigh")),
+    BELOW_MID_THIGH(Tell.said("notch.below-mid-thigh")),
     KNEE(Tell.said("notch.knee")),
+    ABOVE_CALF(Tell.said("notch.above-calf")),
+    CALF(Tell.said("notch.calf")),
+    BELOW_CALF(Tell.said("notch.below-calf")),
+    ANKLE(Tell.said("notch.ankle")),
+    BELOW_ANKLE(Tell.said("notch.below-ankle")),
     BOOT_TOP(Tell.said("notch.boot-top")),
-    LENGTHEN_OR_SHORTEN_HERE(Tell.said("notch.lengthen-or-shorten-here")),
+    BELOW_BOOT_TOP(Tell.said("notch.below-boot-top")),
     ABOVE_KNEE(Tell.said("notch.above-knee")),
     BELOW_KNEE(Tell.said("notch.below-knee")),
     SIDE(Tell.said("notch.side")),
@@ -29,7 +43,9 @@ public enum NotchName {
     private final Said said;
 
     NotchName(Said said) {
-        this.word = name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        this.word = name().toLowerCase(Locale.ROOT)
+                .replace("mid_thigh", "mid-thigh")
+                .replace('_', ' ');
         this.said = said;
     }
 

@@ -76,6 +76,9 @@ final class PieceCheck {
         for (int k = 0; k < q.size(); k++) {
             Point a = q.get(k);
             Point b = q.get((k + 1) % q.size());
+            if (a.equals(b)) {
+                continue;
+            }
             double t = Math.max(
                     0, Math.min(1, p.minus(a).dot(b.minus(a)) / b.minus(a).dot(b.minus(a))));
             best = Math.min(best, p.distance(a.towards(b, t)));

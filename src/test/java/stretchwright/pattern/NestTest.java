@@ -79,7 +79,12 @@ class NestTest {
         Nest.Nested leg = Nest.of(sizes).pieces().get(0);
         assertThat(leg.runs().stream().filter(r -> r.edge() == EdgeName.FRONT_INSEAM))
                 .extracting(Nest.Run::from)
-                .containsExactly(Optional.empty(), Optional.of(NotchName.KNEE), Optional.of(NotchName.BOOT_TOP));
+                .containsExactly(
+                        Optional.empty(),
+                        Optional.of(NotchName.MID_THIGH),
+                        Optional.of(NotchName.KNEE),
+                        Optional.of(NotchName.CALF),
+                        Optional.of(NotchName.BOOT_TOP));
         for (Nest.Run run : leg.runs()) {
             for (int i = 0; i < sizes.size(); i++) {
                 Path drafted = sizes.get(i)

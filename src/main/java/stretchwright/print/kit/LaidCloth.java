@@ -38,6 +38,11 @@ public record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Pi
         return mostAcross(fabric) ? Phrases.of("lay.around-leg-most") : Phrases.of("lay.around-leg-across");
     }
 
+    /** What an arrow across the grain says: the stretch around the body. */
+    public static String most(Fabric fabric) {
+        return mostAcross(fabric) ? Phrases.of("piece.stretch-most") : Phrases.of("piece.stretch-across");
+    }
+
     private static boolean mostAcross(Fabric fabric) {
         return fabric.test().stretchAcross() >= fabric.test().stretchAlong();
     }

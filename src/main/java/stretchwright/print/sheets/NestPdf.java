@@ -3,6 +3,7 @@ package stretchwright.print.sheets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
@@ -132,9 +133,8 @@ public final class NestPdf {
         }
         Piece first = piece(nested, 0);
         Canvas there = motion(nested, 0).on(drawing);
-        PieceDrawing.words(first, LaidCloth.around(fabric), there);
-        Polygon inside = new Polygon(motion(nested, 0).apply(first.sewLine().points()));
-        PieceLabel.draw(label(first), inside, drawing);
+        PieceDrawing.words(first, LaidCloth.around(fabric), Optional.empty(), there);
+        PieceDrawing.around(first, LaidCloth.most(fabric), motion(nested, 0), drawing, label(first));
         return drawing;
     }
 

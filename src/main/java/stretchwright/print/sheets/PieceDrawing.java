@@ -1,9 +1,10 @@
 package stretchwright.print.sheets;
 
 import java.util.List;
-import stretchwright.ground.Box;
-import stretchwright.ground.Path;
+import java.util.Optional;
 import stretchwright.ground.Point;
+import stretchwright.ground.Polygon;
+import stretchwright.ground.Unit;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Folded;
 import stretchwright.pattern.Mark;
@@ -12,7 +13,9 @@ import stretchwright.pattern.Piece;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
 import stretchwright.print.kit.Job;
+import stretchwright.print.kit.LaidCloth;
 import stretchwright.print.kit.Letters;
+import stretchwright.print.kit.Motion;
 import stretchwright.print.kit.Phrases;
 import stretchwright.print.kit.Writing;
 
@@ -24,6 +27,15 @@ public final class PieceDrawing {
     private static final double NOTCH_LENGTH = 5;
     private static final double SMALL = 2.8;
     private static final double HEAD = 4;
+
+    /** Where along an edge its name is written: at the first of these shares that is free. */
+    private static final List<Double> EDGE_NAMES = List.of(0.35, 0.39, 0.31, 0.43, 0.27, 0.47, 0.23, 0.55, 0.65);
+
+    private static final double BESIDE_NAME = 5;
+
+    /** Where along the grain line its words stand: at the first of these shares that is free. */
+    private static final List<Double> MIDDLES =
+            List.of(0.5, 0.47, 0.53, 0.44, 0.56, 0.41, 0.59, 0.38, 0.62, 0.33, 0.67, 0.27, 0.73);
 
     private final Piece piece;
     private final String around;
@@ -38,9 +50,24 @@ public final class PieceDrawing {
     static Drawing of(Job job, Piece piece) {
         Drawing drawing = new Drawing();
         lines(piece, drawing);
-        words(piece, job.around(), drawing);
-        PieceLabel.draw(PieceLabel.words(job, piece), piece.sewLine(), drawing);
+        words(piece, job.around(), Optional.of(job.unit()), drawing);
+        around(piece, LaidCloth.most(job.fabric()), new Motion(0, Point.ORIGIN), drawing, PieceLabel.words(job, piece));
         return drawing;
+    }
+
+    /** FRONT and BACK, the arrow of the stretch around, and the label; on a small piece the label comes first. */
+    static void around(Piece piece, String stretch, Motion motion, Drawing drawing, List<String> label) {
+        FrontAndBack large = new FrontAndBack(piece, motion, drawing);
+        Polygon inside = new Polygon(motion.apply(piece.sewLine().points()));
+        boolean leg = piece.name().kind().isOfLeg();
+        large.words();
+        if (leg) {
+            large.arrow(stretch);
+        }
+        PieceLabel.draw(label, inside, drawing);
+        if (!leg) {
+            large.arrow(stretch);
+        }
     }
 
     /** What differs from size to size: outline, notches and marks, without a word. */
@@ -51,13 +78,17 @@ public final class PieceDrawing {
         piece.marks().forEach(d::mark);
     }
 
-    /** What is said on a piece, with fold and grain. */
-    static void words(Piece piece, String around, Canvas canvas) {
+    /**
+     * What is said on a piece, with fold and grain.
+     *
+     * @param unit that widths are told in; empty where several sizes lie over each other
+     */
+    static void words(Piece piece, String around, Optional<Unit> unit, Canvas canvas) {
         PieceDrawing d = new PieceDrawing(piece, around, canvas);
         d.fold();
         piece.notches().forEach(d::nameNotch);
         d.grain(piece.grain().from(), piece.grain().to());
-        piece.marks().forEach(d::nameMark);
+        piece.marks().forEach(new MarkWords(piece, unit, canvas)::name);
         piece.edges().forEach(d::edgeName);
     }
 
@@ -126,7 +157,8 @@ public final class PieceDrawing {
         Writing.Align align = notch.outward().x() >= 0 ? Writing.Align.END : Writing.Align.START;
         double degrees = Math.toDegrees(
                 StrictMath.atan2(notch.outward().y(), notch.outward().x()));
-        double upright = notch.outward().x() >= 0 ? degrees : degrees - 180;
+        double leaning = notch.outward().x() >= 0 ? degrees : degrees - 180;
+        double upright = isBesideLine(notch.at()) ? 0 : leaning;
         Point lowered = in.plus(new Point(0, -0.35 * SMALL).turned(upright));
         drawing.text(new Writing(
                 Ink.NOTCH,
@@ -135,6 +167,14 @@ public final class PieceDrawing {
                 SMALL,
                 align,
                 Phrases.said(notch.name().said())));
+    }
+
+    /** Where a line inside ends at a notch the notch's name stands level, below the line. */
+    private boolean isBesideLine(Point at) {
+        return piece.marks().stream()
+                .filter(m -> m.kind() == Mark.Kind.LEVEL)
+                .map(Mark::line)
+                .anyMatch(l -> l.start().distance(at) < BESIDE_NAME || l.end().distance(at) < BESIDE_NAME);
     }
 
     private void grain(Point from, Point to) {
@@ -156,9 +196,24 @@ public final class PieceDrawing {
         double size = Math.min(3.5, 3.5 * room / Letters.width(words, 3.5));
         Point direction = to.minus(from).unit();
         double away = side > 0 ? 1.2 : 1.2 + 0.75 * size;
-        Point at = from.towards(to, 0.5).plus(direction.left().times(side * away));
+        Point at = from.towards(to, free(from, to, Letters.width(words, size)))
+                .plus(direction.left().times(side * away));
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         drawing.text(new Writing(Ink.GRAIN, at, degrees, size, Writing.Align.MIDDLE, words));
+    }
+
+    /** Where between two points words as long as that stand clear of the lines across: as near to the middle as they can. */
+    private double free(Point from, Point to, double width) {
+        double near = width / 2 + 1;
+        return MIDDLES.stream()
+                .filter(share -> width < 2 * Math.min(share, 1 - share) * from.distance(to))
+                .filter(share -> piece.marks().stream()
+                        .filter(m -> m.kind() == Mark.Kind.LEVEL)
+                        .noneMatch(m -> Math.abs(m.line().start().y()
+                                        - from.towards(to, share).y())
+                                < near))
+                .findFirst()
+                .orElse(0.5);
     }
 
     /** A head at the second point. */
@@ -174,38 +229,6 @@ public final class PieceDrawing {
                 mark.kind() == Mark.Kind.FOLD ? Ink.FOLD : Ink.MARK, mark.line().points(), false);
     }
 
-    private void nameMark(Mark mark) {
-        if (mark.kind() == Mark.Kind.PLACEMENT) {
-            placement(mark);
-            return;
-        }
-        Path line = mark.line();
-        Point a = line.start().x() <= line.end().x() ? line.start() : line.end();
-        Point b = line.start().x() <= line.end().x() ? line.end() : line.start();
-        double length = a.distance(b);
-        double share = Math.min(0.3, 26 / Math.max(length, 26));
-        Point direction = b.minus(a).unit();
-        Point at = a.towards(b, share).plus(direction.left().times(1.2));
-        double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
-        drawing.text(new Writing(
-                Ink.MARK,
-                at,
-                degrees,
-                SMALL,
-                Writing.Align.START,
-                Phrases.said(mark.name().said())));
-    }
-
-    /** The name in the upper left corner of the outline, below its opening. */
-    private void placement(Mark mark) {
-        Box box = Box.around(mark.line().points());
-        String name = Phrases.said(mark.name().said());
-        String words = mark.name().isPocket() ? Phrases.of("piece.pocket", name) : name;
-        double size = Math.min(SMALL, SMALL * 0.9 * box.width() / Letters.width(words, SMALL));
-        Point at = new Point(box.minX() + 2, box.maxY() - 2 - size);
-        drawing.text(new Writing(Ink.MARK, at, 0, size, Writing.Align.START, words));
-    }
-
     private void edgeName(Edge edge) {
         if (piece.onFold()
                 && edge.allowance() == 0
@@ -213,17 +236,32 @@ public final class PieceDrawing {
                 && edge.line().end().x() == 0) {
             return;
         }
-        double share = 0.35;
-        double along = edge.length() * share;
         String name = Phrases.said(edge.name().said());
-        if (edge.length() < 1.5 * Letters.width(name, SMALL)) {
+        double width = Letters.width(name, SMALL);
+        if (edge.length() < 1.5 * width) {
             return;
         }
+        double along = edge.length()
+                * EDGE_NAMES.stream()
+                        .filter(share -> isFree(edge, edge.length() * share, width / 2 + BESIDE_NAME))
+                        .findFirst()
+                        .orElse(EDGE_NAMES.get(0));
         Point direction = edge.line().directionAt(along);
         boolean upright = direction.x() > 1e-9 || (Math.abs(direction.x()) <= 1e-9 && direction.y() > 0);
         double degrees = Math.toDegrees(StrictMath.atan2(direction.y(), direction.x()));
         double inside = upright ? 2.2 : 2.2 + 0.75 * SMALL;
         Point at = edge.line().at(along).plus(direction.left().times(inside));
         drawing.text(new Writing(Ink.SEW, at, upright ? degrees : degrees - 180, SMALL, Writing.Align.MIDDLE, name));
+    }
+
+    /** Whether neither a notch nor the end of a line inside lies so near to a place on an edge. */
+    private boolean isFree(Edge edge, double along, double near) {
+        Point at = edge.line().at(along);
+        return piece.notches().stream()
+                        .filter(n -> n.edge() == edge.name())
+                        .noneMatch(n -> Math.abs(n.along() - along) < near)
+                && piece.marks().stream()
+                        .map(Mark::line)
+                        .noneMatch(l -> l.start().distance(at) < near || l.end().distance(at) < near);
     }
 }
