@@ -20,9 +20,10 @@ import stretchwright.pattern.Style;
  * @param turn most that the crotch seam, front and back sewn together, turns over 10 mm, degrees
  * @param miss how far above its measured place the waist edge stands at the side, mm on the body
  * @param strain largest difference between the strain of a width as told and as drawn, percentage points
+ * @param notches longest stretch of a long seam without a pair of notches, mm
  * @param split how much longer the back crotch length is than measured (or, not measured, than usual), mm on the body
  */
-public record Truth(double turn, double miss, double strain, double split) {
+public record Truth(double turn, double miss, double strain, double notches, double split) {
     /** Over so much of the seam its turn is read, mm. */
     public static final double STEP = 10;
 
@@ -33,6 +34,7 @@ public record Truth(double turn, double miss, double strain, double split) {
                 DraftCheck.correction(body, style, pattern)
                         / (1 - pattern.reductions().rise()),
                 strain(body, pattern),
+                NotchGaps.largest(pattern),
                 split(body, style, pattern));
     }
 

@@ -19,6 +19,7 @@ final class SurveyTruth {
             new Figure("radius", Tell.said("truth.radius"), Truth::radius, 1),
             new Figure("waistOffPlace", Tell.said("truth.miss"), t -> Math.abs(t.miss()), 1),
             new Figure("strainTold", Tell.said("truth.strain"), Truth::strain, 2),
+            new Figure("notchGap", Tell.said("truth.notches"), Truth::notches, 1),
             new Figure("backCrotchLengthOff", Tell.said("truth.split"), t -> Math.abs(t.split()), 1));
 
     private SurveyTruth() {}
