@@ -22,6 +22,8 @@ import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Hold;
+import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
@@ -160,6 +162,22 @@ class DraftCheckTest {
                         leg.marks(),
                         leg.cutLine()))))
                 .contains("the knee notches are 1.00 mm apart");
+    }
+
+    @Test
+    void aLevelLineOffItsWidthIsSeen() {
+        assertThat(broken(with(leg -> leg.with(
+                        leg.notches(),
+                        leg.marks().stream()
+                                .map(m -> m.name() == MarkName.CALF ? new Mark(m.name(), m.kind(), shorter(m)) : m)
+                                .toList()))))
+                .singleElement()
+                .asString()
+                .startsWith("width at the calf is ");
+    }
+
+    private static Path shorter(Mark m) {
+        return Path.of(m.line().start().plus(new Point(2, 0)), m.line().end());
     }
 
     private static Notch later(Notch n) {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,8 +39,12 @@ class LegMarksTest {
                 .collect(Collectors.toMap(Mark::name, Mark::line));
     }
 
-    private static Map<Level.Name, Level> levels(Pattern pattern) {
-        return pattern.levels().stream().collect(Collectors.toMap(Level::name, Function.identity()));
+    private static Path line(Map<MarkName, Path> lines, MarkName name) {
+        return Objects.requireNonNull(lines.get(name), name.word());
+    }
+
+    private static Level level(Pattern pattern, Level.Name name) {
+        return pattern.level(name).orElseThrow();
     }
 
     @Test
@@ -48,8 +52,7 @@ class LegMarksTest {
         Pattern pattern = draft(DraftTest.ANKLE);
         Piece leg = pattern.legs().get(0);
         Map<MarkName, Path> lines = lines(leg);
-        Map<Level.Name, Level> levels = levels(pattern);
-        Path rise = lines.get(MarkName.LENGTHEN_OR_SHORTEN_RISE);
+        Path rise = line(lines, MarkName.LENGTHEN_OR_SHORTEN_RISE);
         assertThat(off(
                         leg,
                         EdgeName.FRONT_CROTCH,
@@ -58,10 +61,10 @@ class LegMarksTest {
                 .isLessThan(0.05);
         assertThat(off(leg, EdgeName.BACK_CROTCH, rise.end().y(), rise.end().x()))
                 .isLessThan(0.05);
-        double crotch = levels.get(Level.Name.CROTCH).height();
-        double knee = levels.get(Level.Name.KNEE).height();
-        double thigh = lines.get(MarkName.LENGTHEN_OR_SHORTEN_THIGH).start().y();
-        double calf = lines.get(MarkName.LENGTHEN_OR_SHORTEN_CALF).start().y();
+        double crotch = level(pattern, Level.Name.CROTCH).height();
+        double knee = level(pattern, Level.Name.KNEE).height();
+        double thigh = line(lines, MarkName.LENGTHEN_OR_SHORTEN_THIGH).start().y();
+        double calf = line(lines, MarkName.LENGTHEN_OR_SHORTEN_CALF).start().y();
         double hem = leg.edge(EdgeName.HEM).line().start().y();
         assertThat(thigh).isCloseTo((crotch + knee) / 2, within(20.0)).isNotCloseTo(crotch, within(40.0));
         assertThat(calf).isCloseTo((knee + hem) / 2, within(20.0));
@@ -84,10 +87,10 @@ class LegMarksTest {
                 DraftTest.draft(body, SampleFabric.heavyKnit(), Optional.of(SampleBoot.figure()), DraftTest.ANKLE);
         Map<MarkName, Path> lines = lines(pattern.legs().get(0));
         for (MarkName name : List.of(MarkName.HIP, MarkName.CROTCH, MarkName.MID_THIGH, MarkName.KNEE, MarkName.CALF)) {
-            Level level = levels(pattern).get(name.level().orElseThrow());
+            Level level = level(pattern, name.level().orElseThrow());
             double width = name == MarkName.HIP ? level.width() / 2 : level.width();
-            assertThat(lines.get(name).start().y()).as(name.word()).isCloseTo(level.height(), within(0.01));
-            assertThat(lines.get(name).length()).as(name.word()).isCloseTo(width, within(0.02));
+            assertThat(line(lines, name).start().y()).as(name.word()).isCloseTo(level.height(), within(0.01));
+            assertThat(line(lines, name).length()).as(name.word()).isCloseTo(width, within(0.02));
         }
     }
 
