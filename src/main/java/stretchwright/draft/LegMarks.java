@@ -115,8 +115,9 @@ final class LegMarks {
                 Math.max(frontInseam.line().start().y(), backInseam.line().end().y());
         double waist =
                 Math.min(frontCrotch.line().start().y(), backCrotch.line().end().y());
-        between(hip, point, RISE_ROOM)
-                .or(() -> between(waist, hip, RISE_ROOM))
+        // above the hip line both centre seams run straight: moved apart there they stay in line
+        between(waist, hip, RISE_ROOM)
+                .or(() -> between(hip, point, RISE_ROOM))
                 .ifPresent(h -> line(MarkName.LENGTHEN_OR_SHORTEN_RISE, h));
         double crotch = height(Level.Name.CROTCH).orElse(point);
         OptionalDouble knee = height(Level.Name.KNEE);

@@ -20,6 +20,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Reason.Origin;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
@@ -116,7 +117,7 @@ final class BandJudge {
         Part[] parts = {
             Part.length(Math.abs(off)),
             Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH)),
-            Judge.known(body, Measure.TOTAL_CROTCH_LENGTH),
+            (body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? Origin.MEASURED : Origin.ESTIMATED).said(),
             Part.length(tape),
             Part.length(body.mm(Measure.WAIST_HEIGHT)),
             Part.length(body.mm(Measure.CROTCH_HEIGHT))
