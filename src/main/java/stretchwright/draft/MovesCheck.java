@@ -33,7 +33,7 @@ final class MovesCheck {
             if (mm < shift.least() || mm > shift.most()) {
                 findings.add(
                         key(order, shift),
-                        Tell.said("moves.together", shift.said(), shift.way().said(), Part.signed(mm)),
+                        Tell.said("moves.together", shift.said(), shift.way().of(mm), Part.length(Math.abs(mm))),
                         Tell.said("moves.together-help", Part.signed(shift.least()), Part.signed(shift.most())));
             }
         }

@@ -46,7 +46,7 @@ final class GarmentJudge {
         pattern.moved().stream().filter(Moved::isFigure).forEach(moved -> {
             List<Part> points = new ArrayList<>();
             moved.shifts().by().forEach((shift, mm) -> points.add(Tell.said(
-                    "figure.point", shift.said(), Part.signed(mm), shift.way().said())));
+                    "figure.point", shift.said(), Part.length(Math.abs(mm)), shift.way().of(mm))));
             Said told = points.isEmpty()
                     ? Tell.said("figure.measured", moved.by(), Part.length(moved.amount()))
                     : Tell.said("figure.moved", moved.by(), Part.length(moved.amount()), Part.listed(Part.Join.COMMA, points));

@@ -48,6 +48,17 @@ public enum Shift {
         public Said said() {
             return said;
         }
+
+        /** Which way an amount leads: below 0 the other one. */
+        public Said of(double mm) {
+            return mm >= 0
+                    ? said
+                    : switch (this) {
+                        case UP -> DOWN.said;
+                        case DOWN -> UP.said;
+                        case OUT -> Tell.said("shift.in");
+                    };
+        }
     }
 
     private final Said said;
