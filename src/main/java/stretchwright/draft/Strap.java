@@ -100,13 +100,17 @@ final class Strap {
         double width = order.style().lower().strapWidth().getAsDouble();
         double cut = Grid.snap(way * (1 - TAUT) + 2 * LAP_OF_FASTENING + 2 * FASTENING);
         EdgeName edge = end.name().is(PieceKind.CUFF) ? EdgeName.LOWER_EDGE : EdgeName.HEM;
-        Notion strap =
-                new Notion(NotionName.STRAP, 2, width, cut, Grid.snap(way), FASTENING, LAP_OF_FASTENING, end.name(), edge);
+        Notion strap = new Notion(
+                NotionName.STRAP, 2, width, cut, Grid.snap(way), FASTENING, LAP_OF_FASTENING, end.name(), edge);
         return Optional.of(new Reasoned<>(
                 strap,
                 List.of(Ruled.of(
                                 cut,
-                                Tell.said("rule.strap-boot", Part.number(1 - TAUT, 2),Part.length(LAP_OF_FASTENING), Part.length(FASTENING)),
+                                Tell.said(
+                                        "rule.strap-boot",
+                                        Part.number(1 - TAUT, 2),
+                                        Part.length(LAP_OF_FASTENING),
+                                        Part.length(FASTENING)),
                                 Tell.said("source.straps-practice"),
                                 Inputs.measured(
                                         Tell.said("input.ankle-to-sole"),

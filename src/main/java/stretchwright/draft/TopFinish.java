@@ -167,7 +167,15 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         if (band.elastic().isPresent()) {
             Ruled cut = elastic(order);
             bought.add(new Notion(
-                    NotionName.WAIST_ELASTIC, 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, 0, piece, edge));
+                    NotionName.WAIST_ELASTIC,
+                    1,
+                    band.elastic().getAsDouble(),
+                    cut.value(),
+                    girth,
+                    LAP,
+                    0,
+                    piece,
+                    edge));
             why.add(cut.reason(Dimension.of(What.WAIST_ELASTIC_CUT_LENGTH)));
         }
         if (band.drawstring()) {
