@@ -23,6 +23,7 @@ final class GarmentJudge {
         out.addAll(BandJudge.of(pattern, body, style));
         out.addAll(PartsJudge.of(pattern, style));
         out.addAll(AssumedJudge.of(fabric));
+        out.addAll(DirectionJudge.of(fabric));
         estimates(body, out);
         if (body.seated()) {
             out.add(new Verdict(
