@@ -11,7 +11,9 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fit.Direction;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.intake.MakeFile;
+import stretchwright.pattern.LayTerms;
 
 /** Changes of the cloth: turned, washed, or another one with a number to ask the shop for. */
 final class ChangeCloth {
@@ -29,17 +31,17 @@ final class ChangeCloth {
         this.f = make.fabric();
     }
 
-    /** A quarter turned: what was along goes round the leg; the usable width stays. */
+    /** Cut crosswise, or no longer so: what was along goes round the leg; the usable width stays. */
     ChangeLever turned() {
-        Fabric other = cloth(
-                f.test().stretchAlong(),
-                f.test().stretchAcross(),
-                f.test().loadAlong(),
-                f.test().loadAcross(),
-                f.quality().shrinkageAlong(),
-                f.quality().shrinkageAcross());
-        return choice(
-                f.roll().oneWay() ? Tell.said("cloth.turned-print") : Tell.said("cloth.turned"), 1.6, with(other));
+        LayTerms lay = make.style().lay();
+        Part open = Part.text("{");
+        Part close = Part.text("}");
+        Said words = lay.crosswise()
+                ? Tell.said("cloth.turned-back")
+                : f.roll().oneWay()
+                        ? Tell.said("cloth.turned-print", open, close)
+                        : Tell.said("cloth.turned", open, close);
+        return choice(words, 1.6, Optional.of(make.with(make.style().with(lay.crosswise(!lay.crosswise())))));
     }
 
     /** Washed and dried as the garment will be, until it keeps its size. */

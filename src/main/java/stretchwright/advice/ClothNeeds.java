@@ -169,8 +169,8 @@ public final class ClothNeeds {
     private Optional<ShopNeeds.Lengths> lengths() {
         return ROOMS.draft(body, own, new Findings(own.file())).map(p -> {
             ClothWidths widths = ClothWidths.of(
-                    own.ownPieces(p),
-                    own.fabric(),
+                    own.laidPieces(p),
+                    own.cloth(),
                     own.style().lay(),
                     own.seed(),
                     Buying.Counter.of(own.unit()),

@@ -101,6 +101,7 @@ final class RemediesLevers {
             }
             case SHRINKAGE -> out.add(cloth.washed());
             case RECOVERY -> out.add(cloth.recovering());
+            case CLOTH_DIRECTION -> out.add(cloth.turned());
             case NONE -> {}
         }
     }

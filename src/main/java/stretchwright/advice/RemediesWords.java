@@ -48,7 +48,9 @@ final class RemediesWords {
         Part place = v.place();
         Said left = worst(after, place)
                 .map(w -> Tell.said("after.milder", w.severity().said(), new Part.Clause(w.message())))
-                .orElseGet(() -> numbers(v, after).orElse(Tell.said("after.nothing")));
+                .orElseGet(() -> v.kind() == Subject.Kind.CLOTH_DIRECTION
+                        ? turned(before, after)
+                        : numbers(v, after).orElse(Tell.said("after.nothing")));
         List<Said> fresh = after.verdicts().stream()
                 .filter(w -> w.severity() != Severity.NOTE
                         && !w.place().equals(place)
@@ -58,6 +60,33 @@ final class RemediesWords {
                 .distinct()
                 .toList();
         return fresh.isEmpty() ? left : Tell.said("after.more", left, Part.listed(Part.Join.SEMICOLON, fresh));
+    }
+
+    /** The level that asks most of the cloth standing, and what is then asked of it there. */
+    private static Said turned(FitReport before, FitReport after) {
+        FitReport.LevelFit hardest = before.levels().stream()
+                .max((one, other) -> Double.compare(one.across(), other.across()))
+                .orElseThrow();
+        double then = after.levels().stream()
+                .filter(l -> l.place().equals(hardest.place()))
+                .mapToDouble(FitReport.LevelFit::across)
+                .findFirst()
+                .orElse(hardest.across());
+        return Tell.said(
+                "after.turned",
+                hardest.place(),
+                Part.share(hardest.across()),
+                Part.share(then),
+                Part.length(width(hardest.place(), before)),
+                Part.length(width(hardest.place(), after)));
+    }
+
+    private static double width(Part place, FitReport fit) {
+        return fit.levels().stream()
+                .filter(l -> l.place().equals(place))
+                .mapToDouble(FitReport.LevelFit::width)
+                .findFirst()
+                .orElse(0);
     }
 
     /** Of a change that does not. */

@@ -138,6 +138,7 @@ final class Cover {
                 cut,
                 ring,
                 OVERLAP,
+                0,
                 cover.name(),
                 EdgeName.LOWER_EDGE);
     }

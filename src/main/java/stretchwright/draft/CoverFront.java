@@ -11,12 +11,14 @@ import stretchwright.ground.Point;
  * half the loop round heel and instep.
  */
 final class CoverFront {
-    /** Handles as shares of the height, tongue and toe box, where it hollows least and most [C]. */
+    /** Handles as shares of the height: of tongue and toe box where it hollows least, of the tongue where it hollows most [C]. */
     private static final double TONGUE_LEAST = 0.35;
 
-    private static final double TONGUE_MOST = 0.85;
     private static final double TOE_LEAST = 0.65;
-    private static final double TOE_MOST = 0.15;
+    private static final double TONGUE_MOST = 0.95;
+
+    /** At toe and tongue the edge bends no sharper than with this radius, mm: a shorter handle would draw a beak [C]. */
+    private static final double END_RADIUS = 40;
 
     /** Chords of the curve. */
     private static final int PARTS = 40;
@@ -31,10 +33,13 @@ final class CoverFront {
 
     private static Path curve(Point top, Point toe, double hollow) {
         double height = top.y() - toe.y();
-        double tongue = TONGUE_LEAST + hollow * (TONGUE_MOST - TONGUE_LEAST);
-        double box = TOE_LEAST + hollow * (TOE_MOST - TOE_LEAST);
-        Point one = new Point(top.x(), top.y() - tongue * height);
-        Point two = new Point(toe.x(), toe.y() + box * height);
+        double round = Math.min(TONGUE_MOST * height, roundEnd(top.x() - toe.x()));
+        double least = Math.max(TONGUE_LEAST * height, round);
+        double tongue = least + hollow * (TONGUE_MOST * height - least);
+        double most = Math.max(TOE_LEAST * height, round);
+        double box = most - hollow * (most - round);
+        Point one = new Point(top.x(), top.y() - tongue);
+        Point two = new Point(toe.x(), toe.y() + box);
         List<Point> points = new ArrayList<>();
         points.add(top);
         for (int i = 1; i < PARTS; i++) {
@@ -48,6 +53,14 @@ final class CoverFront {
         }
         points.add(toe);
         return new Path(points);
+    }
+
+    /**
+     * The handle with which an upright end bends with {@link #END_RADIUS}: a cubic's curvature at its end is two thirds of how far
+     * the other end's handle lies off the tangent there, divided by the square of its own handle.
+     */
+    private static double roundEnd(double off) {
+        return Math.sqrt(END_RADIUS * Math.max(0, off) * 2 / 3);
     }
 
     /** Distance from a point to the nearest place on a path, mm. */

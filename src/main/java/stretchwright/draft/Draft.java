@@ -9,6 +9,7 @@ import stretchwright.body.Side;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Findings;
+import stretchwright.pattern.Crosswise;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
@@ -137,6 +138,9 @@ public final class Draft {
         notions.addAll(lower.notions());
         List<Seam> seams = new ArrayList<>(Joins.of(pieces, parts.legs(), style));
         seams.addAll(parts.seams());
-        return new Pattern(pieces, seams, levels, given.reductions(), reasons, notions, holds, order.moves().moved());
+        List<Piece> cut = style.lay().crosswise()
+                ? pieces.stream().map(Crosswise::grained).toList()
+                : pieces;
+        return new Pattern(cut, seams, levels, given.reductions(), reasons, notions, holds, order.moves().moved());
     }
 }

@@ -269,7 +269,7 @@ public final class DraftCheck {
     private double straightBelow(Piece leg) {
         double hem = leg.edge(EdgeName.HEM).line().start().y();
         double turned = pattern.level(Level.Name.ANKLE).map(Level::height).orElse(hem) + LegLine.ANKLE_TURN;
-        double tongue = pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(hem) + LegLine.TONGUE;
+        double tongue = pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(hem) + LegLine.ANKLE_TURN;
         return Math.max(turned, tongue) + 1;
     }
 

@@ -30,6 +30,9 @@ final class LegCurves {
     /** Chords of the inseam; at a radius of 500 mm a chord of 6 mm leaves the curve by 0.01 mm. */
     private static final double STEP = 6;
 
+    /** In the flare, which may bend with 60 mm. */
+    private static final double FLARE_STEP = 3;
+
     /** And down from its upper end, where it bends most. */
     private static final double FINE = 1.5;
 
@@ -37,6 +40,9 @@ final class LegCurves {
 
     /** The last bit above the lower edge runs square to it, so that the sewn end and its allowance lie flat. */
     private static final double SQUARE_END = 8;
+
+    /** The same of a flare, which comes in upright. */
+    private static final double LEVEL_END = 2;
 
     private static final int THROAT_ROUNDS = 12;
 
@@ -46,6 +52,9 @@ final class LegCurves {
     private final double[] height;
     private final double[] width;
     private final double narrowHalf;
+
+    /** How fast one edge runs out at the throat, going up; with it the turn below is a parabola. */
+    private final double intoTurn;
 
     /**
      * @param thigh the leg is at least so wide at the fold, mm
@@ -77,15 +86,17 @@ final class LegCurves {
         // steeper, the crotch line would not be wide enough for the curve to go on bending outwards
         double steepest = MOST_GROWTH * wanted[0] / (GROWS_ON * foldBelow());
         double drop = 0;
+        double throatSlope = 0;
         double turn = line.turn() - (line.flare().isPresent() ? 0 : SQUARE_END);
         for (int round = 0; round < THROAT_ROUNDS; round++) {
             wanted[n - 1] = line.narrow().width() + 2 * drop;
             least[n - 1] = wanted[n - 1];
             even = ValleyFit.fit(height, wanted, least, firm, Math.min(knee, n - 2), margin, steepest);
-            double[] slopes = ShapeCurve.slopes(height, even);
-            drop = turn * slopes[n - 1] / 4;
+            throatSlope = ShapeCurve.evenSlopes(height, even, 1)[n - 1] / 2;
+            drop = turn * throatSlope / 2;
         }
         width = even;
+        intoTurn = throatSlope;
         narrowHalf = width[n - 1] / 2 - drop;
     }
 
@@ -195,6 +206,7 @@ final class LegCurves {
         private final int side;
         private final ShapeCurve upper;
         private final ShapeCurve lower;
+        private final Optional<FlareCurve> flare;
 
         private Inseam(int side, double crotchWidth, double middle) {
             this.side = side;
@@ -209,7 +221,7 @@ final class LegCurves {
                 y[i + 1] = height[i];
                 out[i + 1] = width[i] / 2 + side * middle / 2 * (1 + aboveKnee(i)) + moved(i, side);
             }
-            double[] d = ShapeCurve.slopes(y, out);
+            double[] d = ShapeCurve.evenSlopes(y, out, 2, intoTurn);
             upper = new ShapeCurve(y, out, d);
             double shift = side * middle / 2;
             Node narrow = line.narrow();
@@ -217,14 +229,21 @@ final class LegCurves {
             nodes.add(new double[] {y[n], out[n], d[n]});
             double level = narrow.height() + (line.flare().isPresent() ? 0 : SQUARE_END);
             nodes.add(new double[] {level, narrowHalf + shift, 0});
-            line.flare().ifPresent(f -> nodes.add(new double[] {f.height() + SQUARE_END, f.width() / 2 + shift, 0}));
-            nodes.add(new double[] {endHeight(), endWidth() / 2 + shift, 0});
+            if (line.flare().isEmpty()) {
+                nodes.add(new double[] {endHeight(), endWidth() / 2 + shift, 0});
+            }
+            flare = line.flare()
+                    .map(f -> new FlareCurve(
+                            narrow.height(), f.height() + LEVEL_END, narrowHalf + shift, f.width() / 2 + shift));
             lower = new ShapeCurve(column(nodes, 0), column(nodes, 1), column(nodes, 2));
         }
 
         /** How far out at a height, mm. */
         double out(double y) {
-            return y >= height[height.length - 1] ? upper.at(y) : lower.at(y);
+            if (y >= height[height.length - 1]) {
+                return upper.at(y);
+            }
+            return y < line.narrow().height() && flare.isPresent() ? flare.get().at(y) : lower.at(y);
         }
 
         /** How fast it runs outwards going up: dx/dy, positive outwards. */
@@ -253,7 +272,7 @@ final class LegCurves {
             stops.add(h);
         }
         stops.add(line.narrow().height());
-        stops.add(endHeight() + SQUARE_END);
+        stops.add(endHeight() + (line.flare().isPresent() ? LEVEL_END : SQUARE_END));
         stops.add(endHeight());
         stops.removeIf(h -> h > top - FINE / 2);
         stops.add(top);
@@ -265,7 +284,9 @@ final class LegCurves {
         for (double stop : stops.descendingSet()) {
             if (above != null) {
                 boolean bends = above > Math.min(height[0], top - FINE_BELOW);
-                int parts = (int) Math.ceil((above - stop) / (bends ? FINE : STEP));
+                boolean flares =
+                        line.flare().isPresent() && above <= line.narrow().height();
+                int parts = (int) Math.ceil((above - stop) / (bends ? FINE : flares ? FLARE_STEP : STEP));
                 for (int i = 1; i < parts; i++) {
                     out.add(above + (stop - above) * i / parts);
                 }

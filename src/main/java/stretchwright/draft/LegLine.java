@@ -47,6 +47,9 @@ record LegLine(
     /** Above an ankle hem the leg turns within this height, mm, from the calf's line to straight down (same). */
     static final double ANKLE_TURN = 70;
 
+    /** Half way round an S from calf to boot the edge leans twice as much as from end to end, with room for a radius of 60 mm (same). */
+    private static final double TURN_RADIUS = 80;
+
     /** A short leg turns within this share of its length at most, so that a body line is left (same). */
     private static final double TURN_SHARE = 0.3;
 
@@ -145,7 +148,7 @@ record LegLine(
             double covered,
             OptionalDouble bootTop) {
         boolean boot = flare.isPresent() && narrow.level() == Level.Name.BOOT_TOP;
-        double turn = boot ? TONGUE : turn(body, narrow.height());
+        double turn = boot ? bootTurn(body, narrow) : turn(body, narrow.height());
         double throat = narrow.height() + turn;
         List<Node> leg = new ArrayList<>(
                 body.stream().filter(n -> n.height() > throat + CLOSEST).toList());
@@ -154,6 +157,17 @@ record LegLine(
                 order.body().mm(Measure.CROTCH_HEIGHT) * (1 - order.reductions().along())
                         - order.shift(Shift.CROTCH_LINE);
         return new LegLine(crotch, leg, narrow, flare, hem, turn, covered, bootTop);
+    }
+
+    /** Above a boot: longer than the tongue where a strong calf would turn in so fast that the edge bent with less than 60 mm. */
+    private static double bootTurn(List<Node> body, Node narrow) {
+        Node calf = body.get(body.size() - 1);
+        double room = calf.height() - narrow.height();
+        if (room <= 2 * TONGUE) {
+            return TONGUE;
+        }
+        double slope = (calf.width() - narrow.width()) / room;
+        return Math.max(TONGUE, Math.min(Math.min(ANKLE_TURN, CALF_SHARE * room), TURN_RADIUS * slope));
     }
 
     /** A leg's end without a boot's tongue: shorter on a short leg, and where the calf is near. */

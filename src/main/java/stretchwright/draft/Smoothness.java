@@ -56,11 +56,19 @@ public final class Smoothness {
 
     /** The smallest circle through three points a chord apart. */
     private static double radius(Path line) {
+        return radius(line, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same between two heights. */
+    static double radius(Path line, double low, double high) {
         double length = line.length();
         double least = Double.POSITIVE_INFINITY;
         for (double at = CHORD; at + CHORD <= length; at += CHORD / 2) {
             Point a = line.at(at - CHORD);
             Point b = line.at(at);
+            if (b.y() < low || b.y() > high) {
+                continue;
+            }
             Point c = line.at(at + CHORD);
             double twiceArea = Math.abs(b.minus(a).cross(c.minus(a)));
             if (twiceArea > 0) {

@@ -28,11 +28,17 @@ final class Strap {
      */
     static final double ARCH_SHARE = 0.30;
 
-    /** A strap is cut this share shorter than its way, so that it holds without pulling the hem down [C]. */
+    /**
+     * What spans the way is this share shorter than it, so that the strap holds without pulling the hem down [C]; closed it is
+     * stretched by 11 %.
+     */
     static final double TAUT = 0.10;
 
     /** Turned at each end of an elastic for hook tape or snaps, mm (common practice, no source). */
     static final double FASTENING = 30;
+
+    /** So deep the turned end lies on the other half inside the hem, mm: the tape is as long as the turn. */
+    static final double LAP_OF_FASTENING = FASTENING;
 
     /** Overlap of a strap of cloth on the inside of the hem, mm (common practice, no source). */
     static final double LAP = 15;
@@ -92,14 +98,19 @@ final class Strap {
         Boot boot = order.boot().get();
         double way = wayUnderBoot(boot);
         double width = order.style().lower().strapWidth().getAsDouble();
-        double cut = Grid.snap(way * (1 - TAUT) + 2 * FASTENING);
+        double cut = Grid.snap(way * (1 - TAUT) + 2 * LAP_OF_FASTENING + 2 * FASTENING);
         EdgeName edge = end.name().is(PieceKind.CUFF) ? EdgeName.LOWER_EDGE : EdgeName.HEM;
-        Notion strap = new Notion(NotionName.STRAP, 2, width, cut, Grid.snap(way), FASTENING, end.name(), edge);
+        Notion strap = new Notion(
+                NotionName.STRAP, 2, width, cut, Grid.snap(way), FASTENING, LAP_OF_FASTENING, end.name(), edge);
         return Optional.of(new Reasoned<>(
                 strap,
                 List.of(Ruled.of(
                                 cut,
-                                Tell.said("rule.strap-boot", Part.number(1 - TAUT, 2), Part.length(FASTENING)),
+                                Tell.said(
+                                        "rule.strap-boot",
+                                        Part.number(1 - TAUT, 2),
+                                        Part.length(LAP_OF_FASTENING),
+                                        Part.length(FASTENING)),
                                 Tell.said("source.straps-practice"),
                                 Inputs.measured(
                                         Tell.said("input.ankle-to-sole"),

@@ -167,7 +167,15 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         if (band.elastic().isPresent()) {
             Ruled cut = elastic(order);
             bought.add(new Notion(
-                    NotionName.WAIST_ELASTIC, 1, band.elastic().getAsDouble(), cut.value(), girth, LAP, piece, edge));
+                    NotionName.WAIST_ELASTIC,
+                    1,
+                    band.elastic().getAsDouble(),
+                    cut.value(),
+                    girth,
+                    LAP,
+                    0,
+                    piece,
+                    edge));
             why.add(cut.reason(Dimension.of(What.WAIST_ELASTIC_CUT_LENGTH)));
         }
         if (band.drawstring()) {
@@ -176,7 +184,7 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
                     Tell.said("rule.cord", Part.length(CORD_END)),
                     Tell.said("source.bands-practice"),
                     Frame.topGirthInput(order));
-            bought.add(new Notion(NotionName.CORD, 1, CORD_WIDTH, cut.value(), girth, CORD_END, piece, edge));
+            bought.add(new Notion(NotionName.CORD, 1, CORD_WIDTH, cut.value(), girth, CORD_END, 0, piece, edge));
             why.add(cut.reason(Dimension.of(What.CORD_CUT_LENGTH)));
         }
         return new TopFinish(all, width, bought, why);

@@ -87,6 +87,23 @@ public record Fabric(Quality quality, Roll roll, Test test) {
         }
     }
 
+    /** As it is worn where the pieces are cut crosswise: what was along is across. A wrap test told of the other way only. */
+    public Fabric turned() {
+        Assumed turned = new Assumed(test.assumed.along(), test.assumed.across());
+        return new Fabric(
+                quality.shrinking(quality.shrinkageAlong(), quality.shrinkageAcross()),
+                roll,
+                new Test(
+                        test.stretchAlong,
+                        test.stretchAcross,
+                        test.loadAlong,
+                        test.loadAcross,
+                        test.recovery,
+                        test.showsThroughAt,
+                        OptionalDouble.empty(),
+                        turned));
+    }
+
     public Fabric with(Quality other) {
         return new Fabric(other, roll, test);
     }

@@ -25,6 +25,7 @@ final class GarmentJudge {
         out.addAll(BandJudge.of(pattern, fabric, body, style));
         out.addAll(PartsJudge.of(pattern, style));
         out.addAll(AssumedJudge.of(fabric));
+        out.addAll(DirectionJudge.of(fabric));
         estimates(body, out);
         figure(pattern, out);
         if (body.seated()) {

@@ -160,7 +160,14 @@ final class LowerJudge {
                 CAUTION,
                 Tell.said("about.strap"),
                 Tell.said(
-                        "lower.strap", Part.length(strap.width()), Part.length(strap.cut()), Part.length(strap.worn())),
+                        "lower.strap",
+                        Part.length(strap.width()),
+                        Part.length(strap.cut()),
+                        Part.length(strap.ends()),
+                        Part.length(strap.lap()),
+                        Part.length(strap.free()),
+                        Part.length(strap.worn()),
+                        Part.share(strap.worn() / strap.free() - 1)),
                 Tell.said("lower.strap-help"));
     }
 }

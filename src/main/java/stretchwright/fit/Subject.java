@@ -33,6 +33,8 @@ public record Subject(Kind kind, Part place, Optional<PoseName> pose, Optional<L
         SHRINKAGE,
         RECOVERY,
         SEAM,
+        /** The cloth stretches more along than across. */
+        CLOTH_DIRECTION,
         /** Nothing that such a change could turn: measures, health, blades, cords. */
         NONE;
 

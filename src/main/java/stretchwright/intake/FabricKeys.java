@@ -30,11 +30,11 @@ public final class FabricKeys {
             .also("cloth");
 
     public static final Key<String> NAME = Row.name("fabric.name", "Heavy performance knit")
-            .in(Lens.reading(m -> Optional.of(m.fabric().roll().name()).filter(n -> !n.isEmpty())))
+            .in(Lens.reading(m -> Optional.of(m.cloth().roll().name()).filter(n -> !n.isEmpty())))
             .echoed(Echoed.as(
                     "name",
                     m -> Optional.of(tools.jackson.databind.node.StringNode.valueOf(
-                            m.fabric().roll().name()))))
+                            m.cloth().roll().name()))))
             .onRoll(Roll.whereTold((a, b) -> plain(a).equals(plain(b))));
 
     /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */
@@ -58,7 +58,7 @@ public final class FabricKeys {
             .also("crosswise stretch", "stretch crosswise", "stretch widthwise")
             .in(Row.ofFabric(f -> Optional.of(f.test().stretchAcross())))
             .echoed(Echoed.<Double>as("")
-                    .orAssumed(m -> m.fabric().test().assumed().across()))
+                    .orAssumed(m -> m.cloth().test().assumed().across()))
             .onRoll(Roll.within(SHARE_TOLD));
 
     public static final Key<Double> STRETCH_ALONG = Key.of("fabric.stretch along", new ShareKind(STRETCH), "45 %")
@@ -66,14 +66,14 @@ public final class FabricKeys {
             .also("lengthwise stretch", "stretch lengthwise")
             .in(Row.ofFabric(f -> Optional.of(f.test().stretchAlong())))
             .echoed(Echoed.<Double>as("")
-                    .orAssumed(m -> m.fabric().test().assumed().along()))
+                    .orAssumed(m -> m.cloth().test().assumed().along()))
             .onRoll(Roll.within(SHARE_TOLD));
 
     static final Key<List<Double>> FOLD_ACROSS = fold("fabric.fold across", "[{100}, {160}, {102.5}]", "across");
     static final Key<List<Double>> FOLD_ALONG = fold("fabric.fold along", "[{100}, {145}, {102}]", "along");
 
     static final Key<Double> WRAP_HIP = wrap("fabric.wrap hip", 350, 1600, "{840}")
-            .echoed(Echoed.as("wrapped", m -> number(m.fabric().test().wrapped())));
+            .echoed(Echoed.as("wrapped", m -> number(m.cloth().test().wrapped())));
     static final Key<Double> WRAP_CALF =
             wrap("fabric.wrap calf", 120, 600, "{300}").untold();
 
@@ -163,7 +163,7 @@ public final class FabricKeys {
         return Key.of(path, kind, example)
                 .in(Row.ofFabric(f ->
                         Optional.of(curve.apply(f)).filter(c -> !c.isAssumed()).map(LoadCurve::readings)))
-                .echoed(Echoed.as("", m -> Optional.of(told(curve.apply(m.fabric()), kind))))
+                .echoed(Echoed.as("", m -> Optional.of(told(curve.apply(m.cloth()), kind))))
                 .onRoll(Roll.whereTold(FabricKeys::alike));
     }
 

@@ -29,7 +29,7 @@ public final class LayKeys {
                     "style.lay.scissor gap", 0, LayTerms.MOST_GAP, "why.scissor-gap", 1, 30, "{5}")
             .usually(0.0)
             .also("gap between pieces")
-            .in(lay(l -> Row.above0(l.gap()), (l, mm) -> new LayTerms(l.way(), mm, l.tilt(), l.matchAt())))
+            .in(lay(l -> Row.above0(l.gap()), LayTerms::gap))
             .echoed("scissorGap")
             .onRoll(Roll.same(Roll.About.LAY));
 
@@ -43,19 +43,25 @@ public final class LayKeys {
                             "degrees.write"),
                     "1")
             .usually(0.0)
-            .in(lay(l -> Row.above0(l.tilt()), (l, tilt) -> new LayTerms(l.way(), l.gap(), tilt, l.matchAt())))
+            .in(lay(l -> Row.above0(l.tilt()), LayTerms::tilt))
             .echoed("grainTolerance")
             .onRoll(Roll.same(Roll.About.LAY));
 
     public static final Key<String> MATCH_AT = Row.name("style.lay.match print at", "knee")
-            .in(lay(LayTerms::matchAt, (l, notch) -> new LayTerms(l.way(), l.gap(), l.tilt(), Optional.of(notch))))
+            .in(lay(LayTerms::matchAt, LayTerms::matching))
             .echoed("matchPrintAt")
+            .onRoll(Roll.same(Roll.About.LAY));
+
+    public static final Key<Boolean> CROSSWISE = Row.yes("style.lay.crosswise")
+            .usually(false)
+            .in(lay(l -> l.crosswise() ? Optional.of(true) : Optional.empty(), LayTerms::crosswise))
+            .echoed("crosswise")
             .onRoll(Roll.same(Roll.About.LAY));
 
     private LayKeys() {}
 
     static List<Key<?>> rows() {
-        return List.of(LAY, WAY, GAP, TILT, MATCH_AT);
+        return List.of(LAY, WAY, GAP, TILT, MATCH_AT, CROSSWISE);
     }
 
     private static <T> Lens<T> lay(Function<LayTerms, Optional<T>> get, BiFunction<LayTerms, T, LayTerms> set) {

@@ -11,6 +11,7 @@ import stretchwright.body.Measured;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Unit;
+import stretchwright.pattern.Crosswise;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -25,6 +26,7 @@ import stretchwright.sewing.SewingTerms;
  * @param unit of bare numbers in the file, and of what people are shown
  * @param wearer a name or code; may be empty
  * @param measured what was measured of the wearer, in mm
+ * @param fabric as it was tested; the accessor gives it as it is worn
  * @param contrasts other colours of the fabric, and what is cut from them
  * @param sewing what there is to sew with, and what else was said about it
  * @param print how it is put on paper
@@ -59,15 +61,31 @@ public record MakeFile(
         worn = List.copyOf(worn);
     }
 
+    /** As it is worn: across goes round the leg. */
+    @Override
+    public Fabric fabric() {
+        return crosswise() ? fabric.turned() : fabric;
+    }
+
+    /** As it was tested and lies on the table: along runs with the selvage. */
+    public Fabric cloth() {
+        return fabric;
+    }
+
+    private boolean crosswise() {
+        return style.lay().crosswise();
+    }
+
     public MakeFile with(Style other) {
         return new MakeFile(
                 file, name, unit, wearer, measured, fabric, contrasts, boot, other, sewing, print, seed, worn, answers);
     }
 
-    /** The same make in another cloth. */
+    /** The same make in another cloth, told as it is worn. */
     public MakeFile with(Fabric other) {
+        Fabric tested = crosswise() ? other.turned() : other;
         return new MakeFile(
-                file, name, unit, wearer, measured, other, contrasts, boot, style, sewing, print, seed, worn, answers);
+                file, name, unit, wearer, measured, tested, contrasts, boot, style, sewing, print, seed, worn, answers);
     }
 
     /** The same make for other measures. */
@@ -137,6 +155,16 @@ public record MakeFile(
                 .filter(p -> contrasts.stream()
                         .noneMatch(c -> c.pieces().contains(p.name().word())))
                 .toList();
+    }
+
+    /** The same as they lie on the cloth. */
+    public List<Piece> laidPieces(Pattern pattern) {
+        return laid(ownPieces(pattern));
+    }
+
+    /** Pieces as they lie on the cloth. */
+    public List<Piece> laid(List<Piece> pieces) {
+        return crosswise() ? pieces.stream().map(Crosswise::laid).toList() : pieces;
     }
 
     /** In the order of the file; never empty. */

@@ -90,7 +90,7 @@ final class Row {
     }
 
     static <T> Lens<T> ofFabric(Function<Fabric, Optional<T>> get) {
-        return Lens.reading(make -> get.apply(make.fabric()));
+        return Lens.reading(make -> get.apply(make.cloth()));
     }
 
     /** "14.50 per m" or "12 per yd", as money per metre. */

@@ -162,6 +162,7 @@ final class StyleReader {
                 given.orUsual(LayKeys.WAY),
                 given.get(LayKeys.GAP).orElse(0.0),
                 given.get(LayKeys.TILT).orElse(0.0),
-                given.get(LayKeys.MATCH_AT).filter(n -> !n.isEmpty()));
+                given.get(LayKeys.MATCH_AT).filter(n -> !n.isEmpty()),
+                given.orUsual(LayKeys.CROSSWISE));
     }
 }

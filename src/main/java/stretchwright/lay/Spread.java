@@ -54,8 +54,7 @@ final class Spread {
 
     /** The same stretch with the grain allowed to stand off the selvage. */
     Spread tilted(double degrees) {
-        return new Spread(
-                method, doubled, cuts, fabric, new LayTerms(terms.way(), terms.gap(), degrees, terms.matchAt()));
+        return new Spread(method, doubled, cuts, fabric, terms.tilt(degrees));
     }
 
     static Spread of(Lay.Method method, List<Cut> cuts, Fabric fabric, LayTerms terms) {

@@ -24,16 +24,18 @@ public final class Cloths {
 
     /** Empty, with findings, where a contrast names what the pattern does not have, or a piece fits on no cloth. */
     static Optional<List<ClothLay>> laid(Pattern pattern, MakeFile make, Stages stages, Findings findings) {
-        List<Piece> own = make.ownPieces(pattern);
+        List<Piece> own = make.laidPieces(pattern);
         mustMatch(pattern, make, findings);
         if (!findings.isEmpty()) {
             return Optional.empty();
         }
         List<ClothLay> out = new ArrayList<>();
-        lay(own, make.fabric(), make, stages, findings).ifPresent(out::add);
+        lay(own, make.cloth(), make, stages, findings)
+                .map(l -> new ClothLay(make.fabric(), l.pieces(), l.lay(), l.use()))
+                .ifPresent(out::add);
         for (int i = 0; i < make.contrasts().size(); i++) {
             Contrast c = make.contrasts().get(i);
-            List<Piece> pieces = c.pieces(pattern);
+            List<Piece> pieces = make.laid(c.pieces(pattern));
             Findings here = new Findings(make.file(), make.unit());
             lay(pieces, c.fabric(), make, stages, here).ifPresent(out::add);
             String key = key(i);

@@ -49,7 +49,8 @@ public final class Session {
     private Session(MakeFile make, Stages rooms, @Nullable Session earlier) {
         this.make = make;
         this.rooms = rooms;
-        Style unlaid = make.style().with(LayTerms.of(Style.LayWay.ANY));
+        Style unlaid = make.style()
+                .with(LayTerms.of(Style.LayWay.ANY).crosswise(make.style().lay().crosswise()));
         body = stage(earlier, s -> s.body, List.of(make.measured()), () -> need(f -> rooms.body(make.measured(), f)));
         pattern = stage(
                 earlier,

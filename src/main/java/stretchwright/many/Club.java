@@ -69,7 +69,7 @@ public final class Club {
      */
     public static Club of(List<MakeFile> makes, Wish wish, Progress progress) {
         List<Finding> wrong = new ArrayList<>(OneRoll.findings(makes));
-        Fabric fabric = makes.get(0).fabric();
+        Fabric fabric = makes.get(0).cloth();
         if (wish.table().isPresent() && !fabric.roll().shape().whole()) {
             Findings shape = new Findings(makes.get(0).file());
             shape.add("fabric", Tell.said("club.shape"), Tell.said("club.no-table"));
@@ -97,7 +97,7 @@ public final class Club {
         Findings findings = new Findings("club", first.unit());
         List<ClubLay.Table> tables = ClubLay.lay(
                 members.stream().map(ClubMember::garment).toList(),
-                first.fabric(),
+                first.cloth(),
                 first.style().lay(),
                 wish.table(),
                 wish.work(),
@@ -147,7 +147,7 @@ public final class Club {
     /** Findings where a piece is wider than the cloth, as make says it. */
     private static void mustFit(ClubMember member, Findings findings) {
         MakeFile make = member.make();
-        Laying.fits(member.garment().pieces(), make.fabric(), make.style().lay(), findings);
+        Laying.fits(member.garment().pieces(), make.cloth(), make.style().lay(), findings);
     }
 
     /** By file, mm. They know nothing of each other and may be laid side by side. */
@@ -182,7 +182,7 @@ public final class Club {
     }
 
     Fabric fabric() {
-        return members.get(0).make().fabric();
+        return members.get(0).make().cloth();
     }
 
     LayTerms terms() {
@@ -209,7 +209,7 @@ public final class Club {
     /** Whether the cloth that the first of the files to tell it has on hand is enough; no other lay is tried. */
     Optional<OnHand> onHand() {
         return members.stream()
-                .flatMapToDouble(m -> m.make().fabric().roll().onHand().stream())
+                .flatMapToDouble(m -> m.make().cloth().roll().onHand().stream())
                 .boxed()
                 .findFirst()
                 .map(have -> new OnHand(have, OnHand.needed(length(), fabric(), buying()), List.of()));

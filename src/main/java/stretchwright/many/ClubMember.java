@@ -24,7 +24,7 @@ record ClubMember(String name, MakeFile make, Pattern pattern, FitReport fit) {
 
     /** What is cut from the club's roll; contrasts are not. */
     ClubLay.Garment garment() {
-        return new ClubLay.Garment(name, make.ownPieces(pattern));
+        return new ClubLay.Garment(name, make.laidPieces(pattern));
     }
 
     /** What is cut from contrasts: "cuff, waistband"; empty where nothing is. */

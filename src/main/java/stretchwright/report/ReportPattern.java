@@ -47,6 +47,7 @@ public final class ReportPattern {
                     .put("cut", Numbers.mm(n.cut()))
                     .put("worn", Numbers.mm(n.worn()))
                     .put("ends", Numbers.mm(n.ends()))
+                    .put("lap", Numbers.mm(n.lap()))
                     .put("piece", n.piece().word())
                     .put("edge", n.edge().word());
         }

@@ -115,7 +115,9 @@ record LowerSteps(Pattern pattern, Fabric fabric, Kit kit) {
                         Part.count(strap.count()),
                         Tell.mm(strap.width()),
                         Tell.mm(strap.cut()),
-                        Tell.mm(strap.ends())),
+                        Tell.mm(strap.ends()),
+                        Tell.mm(strap.lap()),
+                        Tell.mm(strap.free())),
                 Tell.said("strap-ends.check-elastic"));
     }
 }

@@ -55,6 +55,50 @@ class RemediesTest {
                 .findFirst();
     }
 
+    /** What is offered for cloth with more stretch along is what the same cloth turned by a quarter gives when written into the file. */
+    @Test
+    void clothThatStretchesMoreAlongIsToldAndTurned() throws IOException {
+        String text = example("ankle-length.yaml").replaceAll("stretch across: \\d+ %", "stretch across: 30 %");
+        String sideways = text.replaceAll("stretch along: \\d+ %", "stretch along: 55 %");
+        FitReport before = tried(sideways);
+        Verdict told = about(before, "direction of the cloth").orElseThrow();
+        assertThat(words(told.message())).contains("55 % along").contains("30 % across");
+        Tried turn = told.tried().get(0);
+        assertThat(turn.turns()).isTrue();
+        assertThat(words(turn.change())).contains("lay: {crosswise: true}");
+        FitReport after = tried(sideways.replace("style:", "style:\n  lay: {crosswise: true}"));
+        assertThat(about(after, "direction of the cloth")).isEmpty();
+        FitReport.LevelFit hip = hardest(before);
+        FitReport.LevelFit turned = after.levels().stream()
+                .filter(l -> l.place().equals(hip.place()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(words(turn.after()))
+                .contains("cut " + Math.round(turned.width()) + " mm wide (now " + Math.round(hip.width()) + " mm)")
+                .contains(Math.round(100 * turned.across()) + " % standing (now " + Math.round(100 * hip.across()));
+    }
+
+    @Test
+    void clothThatStretchesAlikeBothWaysIsNotTurned() throws IOException {
+        String text = example("ankle-length.yaml").replaceAll("stretch across: \\d+ %", "stretch across: 60 %");
+        for (String along : List.of("45 %", "60 %", "62 %")) {
+            assertThat(about(
+                            tried(text.replaceAll("stretch along: \\d+ %", "stretch along: " + along)),
+                            "direction of the cloth"))
+                    .isEmpty();
+        }
+        assertThat(about(
+                        tried(text.replaceAll("stretch along: \\d+ %", "stretch along: 63 %")),
+                        "direction of the cloth"))
+                .isPresent();
+    }
+
+    private static FitReport.LevelFit hardest(FitReport fit) {
+        return fit.levels().stream()
+                .max((one, other) -> Double.compare(one.across(), other.across()))
+                .orElseThrow();
+    }
+
     @Test
     void clothOfTheNumberNamedDoesTurnIt() throws IOException {
         String text = example("too-little-stretch.yaml");
@@ -112,7 +156,7 @@ class RemediesTest {
                 .toList();
         assertThat(stops).isNotEmpty();
         Verdict band = about(tried(text), "waistband over hips").orElseThrow();
-        assertThat(band.tried()).anyMatch(t -> t.turns() && words(t.change()).startsWith("the cloth turned"));
+        assertThat(band.tried()).anyMatch(t -> t.turns() && words(t.change()).startsWith("the pieces cut crosswise"));
     }
 
     @Tag("slow")

@@ -258,13 +258,18 @@ class HemsTest {
         }
     }
 
-    /** By hand: 2 (135 - 105) + 60 = 120 mm of way, a tenth off, and 30 mm at each end: 168. */
+    /** By hand: 2 (135 - 105) + 60 = 120 mm of way, a tenth off: 108; at each end 30 mm of lap and 30 mm of turn: 228. */
     @Test
     void aStrapUnderTheBootIsElasticCutFromTheBootsMeasures() {
         Style style = style(Hem.OVER_LACES).with(LowerEnd.PLAIN.strap(22));
         Notion strap = small(style).notions().get(0);
         assertThat(strap.worn()).isCloseTo(120, within(0.01));
-        assertThat(strap.cut()).isCloseTo(168, within(0.01));
+        assertThat(strap.cut()).isCloseTo(228, within(0.01));
+        assertThat(strap.cut() - 2 * strap.ends() - 2 * strap.lap())
+                .as("free")
+                .isCloseTo(108, within(0.01))
+                .isCloseTo(strap.free(), within(0.01));
+        assertThat(strap.free() * 1.1111).as("closed").isCloseTo(strap.worn(), within(0.02));
         assertThat(why(small(style), "strap: length")).isEqualTo(strap.cut());
     }
 
@@ -277,6 +282,10 @@ class HemsTest {
         Piece strap = pattern.piece(PieceName.of(PieceKind.STRAP));
         assertThat(strap.edge(EdgeName.LOWER_EDGE).length()).isCloseTo(245.61, within(0.02));
         assertThat(strap.edge(EdgeName.RIGHT_END).length()).isCloseTo(80, within(0.01));
+        for (EdgeName end : List.of(EdgeName.RIGHT_END, EdgeName.LEFT_END)) {
+            assertThat(strap.edge(end).allowance()).as("lap").isEqualTo(15);
+        }
+        assertThat(strap.edge(EdgeName.LOWER_EDGE).length() * 1.1111).as("on").isCloseTo(272.9, within(0.02));
         assertThat(why(pattern, "strap: length"))
                 .isEqualTo(strap.edge(EdgeName.LOWER_EDGE).length());
     }

@@ -203,7 +203,7 @@ final class Invariants {
                 .start()
                 .y();
         if (top.isPresent() && top.get().height() - edge >= LegLine.SHORTEST_FLARE) {
-            return top.get().height() + LegLine.TONGUE + 1;
+            return top.get().height() + LegLine.ANKLE_TURN + 1;
         }
         return pattern.level(Level.Name.ANKLE).map(Level::height).orElse(edge) + LegLine.ANKLE_TURN + 1;
     }

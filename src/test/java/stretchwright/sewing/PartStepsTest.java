@@ -36,7 +36,7 @@ class PartStepsTest {
         List<Pocket> all = List.of(
                 new Pocket(Pocket.Kind.PHONE, 80, 140, 0),
                 new Pocket(Pocket.Kind.HIP_PAD, 80, 60, 5),
-                new Pocket(Pocket.Kind.KNEE_PAD, 60, 90, 5),
+                new Pocket(Pocket.Kind.KNEE_PAD, 56, 90, 5),
                 new Pocket(Pocket.Kind.TAILBONE_PAD, 100, 80, 13));
         List<Pocket> noHip =
                 all.stream().filter(p -> p.kind() != Pocket.Kind.HIP_PAD).toList();

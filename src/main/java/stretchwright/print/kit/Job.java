@@ -171,7 +171,7 @@ public final class Job {
     }
 
     public LaidCloth laid() {
-        return new LaidCloth(unit, fabric(), lay(), use(), pattern.pieces());
+        return new LaidCloth(unit, fabric(), lay(), use(), lays().get(0).pieces());
     }
 
     /** The make's name as it stands on paper. */
