@@ -67,7 +67,7 @@ final class CutLine {
             }
         }
         turns.forEach(turn -> withoutSpike(turn, out));
-        return new Polygon(withoutRepeats(withoutLoops(withoutRepeats(withoutLoops(out)))));
+        return new Polygon(withoutReturns(withoutRepeats(withoutLoops(withoutRepeats(withoutLoops(out))))));
     }
 
     /** Where the sew line is hollow and tighter than the allowance its offset crosses itself: the loop is cut out. */
@@ -231,6 +231,20 @@ final class CutLine {
         }
         ring.set(end, turn.between(ring.get(kept), ring.get(kept - step)));
         ring.subList(Math.min(end, kept) + 1, Math.max(end, kept)).clear();
+    }
+
+    /** On the grid a corner cut off by a hair goes out a step and comes back on itself. */
+    private static List<Point> withoutReturns(List<Point> ring) {
+        List<Point> out = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            Point p = ring.get(i);
+            Point in = p.minus(ring.get(Math.floorMod(i - 1, ring.size())));
+            Point on = ring.get((i + 1) % ring.size()).minus(p);
+            if (in.dot(on) >= 0 || Math.abs(in.cross(on)) > 1e-9) {
+                out.add(p);
+            }
+        }
+        return out;
     }
 
     private static List<Point> withoutRepeats(List<Point> points) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -67,6 +68,24 @@ class DraftCheckTest {
             edges.add(new Edge(e.name(), new Path(points), e.allowance()));
         }
         return new Piece(leg.name(), 2, true, false, edges, leg.grain(), leg.notches(), leg.marks(), leg.cutLine());
+    }
+
+    /** A child of two in a stiff cloth, shorts: the mirrored hem met the raw edge a hundredth of a millimetre beyond its corner. */
+    @Test
+    void aCutLineNeverComesBackOnItself() {
+        Map<Measure, Double> taken = Map.of(
+                Measure.STATURE, 855.0,
+                Measure.WAIST_GIRTH, 457.0,
+                Measure.HIP_GIRTH, 500.0,
+                Measure.THIGH_GIRTH, 283.0,
+                Measure.CALF_GIRTH, 202.0,
+                Measure.FOOT_LENGTH, 129.0);
+        Findings findings = new Findings("child");
+        Body child = Measuring.body(Figure.CHILD, OptionalDouble.of(2.057), taken, findings).orElseThrow();
+        Style shorts = Style.usual(Style.Leg.SHORT);
+        Pattern pattern = Draft.of(child, SampleFabric.with(1470, 0.30, 0.20, true), Optional.empty(), shorts, findings)
+                .orElseThrow();
+        assertThat(DraftCheck.broken(child, shorts, pattern)).isEmpty();
     }
 
     @Test
