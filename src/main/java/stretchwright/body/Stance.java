@@ -15,11 +15,9 @@ import java.util.OptionalDouble;
  */
 public record Stance(
         boolean seated, OptionalDouble frontWaist, OptionalDouble backWaist, Map<Variation, Double> variations) {
-    public static final Stance STANDING =
-            new Stance(false, OptionalDouble.empty(), OptionalDouble.empty(), Map.of());
+    public static final Stance STANDING = new Stance(false, OptionalDouble.empty(), OptionalDouble.empty(), Map.of());
 
-    public static final Stance SITTING =
-            new Stance(true, OptionalDouble.empty(), OptionalDouble.empty(), Map.of());
+    public static final Stance SITTING = new Stance(true, OptionalDouble.empty(), OptionalDouble.empty(), Map.of());
 
     public Stance {
         Map<Variation, Double> named = new EnumMap<>(Variation.class);

@@ -51,7 +51,8 @@ final class StanceCheck {
             return;
         }
         if (!given(Measure.WAIST_HEIGHT)) {
-            findings.add(front.isPresent() ? FRONT : BACK, Tell.said("stance.no-side"), Tell.said("stance.no-side-help"));
+            findings.add(
+                    front.isPresent() ? FRONT : BACK, Tell.said("stance.no-side"), Tell.said("stance.no-side-help"));
             return;
         }
         double side = mm(Measure.WAIST_HEIGHT);

@@ -141,6 +141,14 @@ public final class Draft {
         List<Piece> cut = style.lay().crosswise()
                 ? pieces.stream().map(Crosswise::grained).toList()
                 : pieces;
-        return new Pattern(cut, seams, levels, given.reductions(), reasons, notions, holds, order.moves().moved());
+        return new Pattern(
+                cut,
+                seams,
+                levels,
+                given.reductions(),
+                reasons,
+                notions,
+                holds,
+                order.moves().moved());
     }
 }

@@ -29,8 +29,7 @@ import stretchwright.pattern.TopEnd;
  * @param outFront how far the maker moved the centre front out at the hip, mm
  * @param outBack the same behind
  */
-record Frame(
-        double hip, double slantFront, double slantBack, double leanAtHip, double outFront, double outBack) {
+record Frame(double hip, double slantFront, double slantBack, double leanAtHip, double outFront, double outBack) {
     /** Of half the hip, from the side line to the centre front: the seat is behind it [T]. */
     private static final double FRONT_SHARE = 0.48;
 
@@ -142,12 +141,12 @@ record Frame(
     /** Of a leg still in one piece. */
     Reason waistEdge(Order order, Piece leg) {
         Ruled ruled = Ruled.of(
-                        LegSet.of(leg).length(EdgeName.WAIST_EDGE),
-                        Tell.said("rule.waist-edge"),
-                        SOURCE,
-                        half(order),
-                        Inputs.rule(Tell.said("input.front-leans"), slantFront),
-                        Inputs.rule(Tell.said("input.back-leans"), slantBack));
+                LegSet.of(leg).length(EdgeName.WAIST_EDGE),
+                Tell.said("rule.waist-edge"),
+                SOURCE,
+                half(order),
+                Inputs.rule(Tell.said("input.front-leans"), slantFront),
+                Inputs.rule(Tell.said("input.back-leans"), slantBack));
         double side = order.body().mm(Measure.WAIST_HEIGHT);
         if (order.body().stance().frontWaist().isPresent()) {
             double above = order.body().stance().frontAbove(side);

@@ -197,19 +197,21 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
                 Optional.of(order.moves()
                         .told(holding.width(level.name()).with(drawn), Shift.FRONT_HIP, Shift.BACK_HIP)
                         .reason(order.hipWidth()));
-            case CROTCH -> Optional.of(girth(level, Shift.FRONT_CROTCH_POINT, Shift.BACK_CROTCH_POINT)
+            case CROTCH ->
+                Optional.of(girth(level, Shift.FRONT_CROTCH_POINT, Shift.BACK_CROTCH_POINT)
                         .reason(order.its(What.THIGH_WIDTH)));
-            case MID_THIGH -> Optional.of(girth(
+            case MID_THIGH ->
+                Optional.of(girth(
                                 level,
                                 Shift.FRONT_CROTCH_POINT,
                                 Shift.BACK_CROTCH_POINT,
                                 Shift.FRONT_MID_THIGH,
                                 Shift.BACK_MID_THIGH)
                         .reason(order.its(What.MID_THIGH_WIDTH)));
-            case KNEE -> Optional.of(girth(level, Shift.FRONT_KNEE, Shift.BACK_KNEE)
-                        .reason(order.its(What.KNEE_WIDTH)));
-            case CALF -> Optional.of(girth(level, Shift.FRONT_CALF, Shift.BACK_CALF)
-                        .reason(order.its(What.CALF_WIDTH)));
+            case KNEE ->
+                Optional.of(girth(level, Shift.FRONT_KNEE, Shift.BACK_KNEE).reason(order.its(What.KNEE_WIDTH)));
+            case CALF ->
+                Optional.of(girth(level, Shift.FRONT_CALF, Shift.BACK_CALF).reason(order.its(What.CALF_WIDTH)));
         };
     }
 

@@ -214,8 +214,7 @@ final class LegCurves {
             double[] y = new double[n + 1];
             double[] out = new double[n + 1];
             y[0] = line.crotch();
-            double crotchPoint =
-                    shifts.at(side < 0 ? Shift.FRONT_CROTCH_POINT : Shift.BACK_CROTCH_POINT);
+            double crotchPoint = shifts.at(side < 0 ? Shift.FRONT_CROTCH_POINT : Shift.BACK_CROTCH_POINT);
             out[0] = crotchWidth / 2 + side * middle + crotchPoint;
             for (int i = 0; i < n; i++) {
                 y[i + 1] = height[i];

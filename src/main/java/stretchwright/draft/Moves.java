@@ -26,7 +26,8 @@ record Moves(List<Moved> moved, Shifts shifts) {
         List<Moved> moved = new ArrayList<>();
         style.shifts()
                 .by()
-                .forEach((shift, mm) -> moved.add(new Moved(Tell.said("moved.own"), Moved.BY_HAND, mm, Shifts.of(shift, mm))));
+                .forEach((shift, mm) ->
+                        moved.add(new Moved(Tell.said("moved.own"), Moved.BY_HAND, mm, Shifts.of(shift, mm))));
         body.stance()
                 .variations()
                 .forEach((named, mm) -> moved.add(new Moved(
@@ -99,8 +100,7 @@ record Moves(List<Moved> moved, Shifts shifts) {
             for (Moved one : moved) {
                 double mm = one.shifts().at(point);
                 if (mm != 0) {
-                    out = out.with(new Input(
-                            Tell.said("input.moved", point.said(), one.by()), mm, "mm", Origin.STYLE));
+                    out = out.with(new Input(Tell.said("input.moved", point.said(), one.by()), mm, "mm", Origin.STYLE));
                 }
             }
         }

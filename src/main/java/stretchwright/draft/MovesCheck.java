@@ -84,9 +84,8 @@ final class MovesCheck {
     private static void levels(Order order, LegLine line, LegCurves curves, Findings findings) {
         for (Shift shift : order.style().shifts().by().keySet()) {
             shift.level().ifPresent(level -> {
-                Optional<Node> node = line.leg().stream()
-                        .filter(n -> n.level() == level)
-                        .findFirst();
+                Optional<Node> node =
+                        line.leg().stream().filter(n -> n.level() == level).findFirst();
                 if (node.isEmpty()) {
                     findings.add(
                             key(order, shift),

@@ -183,7 +183,8 @@ final class Rise {
         double hip = hip(rise, top.riseTaken(), width);
         CrotchBend front = front(fork, hip, top.frontLength());
         CrotchBend back = back(fork, hip, top.backLength());
-        return new Trial(0, fork, front, back, crotch + rise, 0, top.crotchTaken(), top.riseTaken(), top.estimate(), hip);
+        return new Trial(
+                0, fork, front, back, crotch + rise, 0, top.crotchTaken(), top.riseTaken(), top.estimate(), hip);
     }
 
     private double hip(double rise, double taken, double width) {
@@ -225,8 +226,8 @@ final class Rise {
         double backUp = back + body.stance().backAbove(waist) * (1 - crotchTaken);
         double ends = scale * up + frontUp + backUp + GussetCut.shortening(style);
         double estimate = body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? 1 : 1 - ESTIMATE_GIVES * give;
-        Given given = new Given(
-                give, width, side, ends, crotchTaken, riseTaken, estimate, hip, front, back, frontUp, backUp);
+        Given given =
+                new Given(give, width, side, ends, crotchTaken, riseTaken, estimate, hip, front, back, frontUp, backUp);
         return tilted(given, share, share - SHARE_MOVES, Math.min(MOST_SHARE, share + SHARE_MOVES));
     }
 
@@ -296,7 +297,10 @@ final class Rise {
         Fork fork = fork(given.width, share);
         double gusset = GussetCut.shortening(style);
         double taken = given.estimate * (1 - given.crotchTaken);
-        double whole = crotchLength() * taken + given.front + given.back + gusset
+        double whole = crotchLength() * taken
+                + given.front
+                + given.back
+                + gusset
                 + order.moves().seamInFront()
                 + order.moves().seamBehind();
         double behind = backLength() * taken
@@ -309,7 +313,11 @@ final class Rise {
         CrotchBend front = front(fork, given.hip, whole - behind);
         CrotchBend back = back(fork, given.hip, behind);
         return new Trial(
-                given.give, fork, front, back, given.side,
+                given.give,
+                fork,
+                front,
+                back,
+                given.side,
                 given.ends,
                 given.crotchTaken,
                 given.riseTaken,

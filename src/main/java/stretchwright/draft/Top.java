@@ -69,9 +69,13 @@ record Top(
                     inFront ? "style.front waist" : "style.back waist",
                     inFront
                             ? Tell.said(
-                                    "top.lowered-front", Part.length(order.frontRaise()), Part.length(order.backRaise()))
+                                    "top.lowered-front",
+                                    Part.length(order.frontRaise()),
+                                    Part.length(order.backRaise()))
                             : Tell.said(
-                                    "top.lowered-back", Part.length(order.frontRaise()), Part.length(order.backRaise())),
+                                    "top.lowered-back",
+                                    Part.length(order.frontRaise()),
+                                    Part.length(order.backRaise())),
                     Tell.said("top.lowered-help"));
             return Optional.empty();
         }

@@ -78,7 +78,8 @@ public record Truth(double turn, double miss, double strain, double notches, dou
         for (Level level : pattern.onlyLeg(leg.name().leg()).levels()) {
             double girth = girth(body, level.name());
             if (girth > 0) {
-                double chord = DraftCheck.width(leg, level.height()) * (level.name().wholeBody() ? 2 : 1);
+                double chord =
+                        DraftCheck.width(leg, level.height()) * (level.name().wholeBody() ? 2 : 1);
                 most = Math.max(most, 100 * Math.abs(girth / level.width() - girth / chord));
             }
         }
@@ -108,7 +109,9 @@ public record Truth(double turn, double miss, double strain, double notches, dou
         double usual = body.isGiven(Measure.BACK_CROTCH_LENGTH)
                 ? body.mm(Measure.BACK_CROTCH_LENGTH)
                 : Rise.BACK_OF_CROTCH * body.mm(Measure.TOTAL_CROTCH_LENGTH);
-        double drawn = (back.value() - before) / flat + style.dropBelowWaist() - style.top().backRaise();
+        double drawn = (back.value() - before) / flat
+                + style.dropBelowWaist()
+                - style.top().backRaise();
         return drawn - usual;
     }
 }

@@ -106,10 +106,11 @@ final class BandJudge {
             return;
         }
         boolean far = Math.abs(off) > FAR_OFF;
-        double tape = 2 * Math.abs(off) * (1 - pattern.reductions().rise())
+        double tape = 2
+                * Math.abs(off)
+                * (1 - pattern.reductions().rise())
                 / (1 - pattern.reductions().crotch());
-        out.add(new Verdict(
-                far ? STOP : CAUTION, Tell.said("about.rise"), placed(off, tape), again(far)));
+        out.add(new Verdict(far ? STOP : CAUTION, Tell.said("about.rise"), placed(off, tape), again(far)));
     }
 
     /** The measures at odds, and by how much on the tape. */

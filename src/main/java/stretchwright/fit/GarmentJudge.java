@@ -46,11 +46,20 @@ final class GarmentJudge {
     private static void figure(Pattern pattern, List<Verdict> out) {
         pattern.moved().stream().filter(Moved::isFigure).forEach(moved -> {
             List<Part> points = new ArrayList<>();
-            moved.shifts().by().forEach((shift, mm) -> points.add(Tell.said(
-                    "figure.point", shift.said(), Part.length(Math.abs(mm)), shift.way().of(mm))));
+            moved.shifts()
+                    .by()
+                    .forEach((shift, mm) -> points.add(Tell.said(
+                            "figure.point",
+                            shift.said(),
+                            Part.length(Math.abs(mm)),
+                            shift.way().of(mm))));
             Said told = points.isEmpty()
                     ? Tell.said("figure.measured", moved.by(), Part.length(moved.amount()))
-                    : Tell.said("figure.moved", moved.by(), Part.length(moved.amount()), Part.listed(Part.Join.COMMA, points));
+                    : Tell.said(
+                            "figure.moved",
+                            moved.by(),
+                            Part.length(moved.amount()),
+                            Part.listed(Part.Join.COMMA, points));
             out.add(new Verdict(NOTE, Tell.said("about.figure"), told, Said.NOTHING));
         });
     }

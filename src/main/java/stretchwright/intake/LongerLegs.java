@@ -27,15 +27,8 @@ final class LongerLegs {
         }
         Map<Side, Map<Measure, Readings>> sides = new EnumMap<>(Side.class);
         m.sides().forEach((side, readings) -> sides.put(side, longer(readings, mm)));
-        return Optional.of(
-                new Measured(
-                m.figure(),
-                m.age(),
-                m.stance().higher(mm),
-                longer(m.whole(), mm),
-                sides,
-                m.hard(),
-                m.poseLengths()));
+        return Optional.of(new Measured(
+                m.figure(), m.age(), m.stance().higher(mm), longer(m.whole(), mm), sides, m.hard(), m.poseLengths()));
     }
 
     private static Map<Measure, Readings> longer(Map<Measure, Readings> measured, double mm) {

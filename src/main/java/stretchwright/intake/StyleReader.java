@@ -48,7 +48,8 @@ final class StyleReader {
         allowances.putAll(SeamKeys.exceptions(given));
         double usual = Machine.forSeam(machines) == Stitch.OVERLOCK_4 ? SeamKeys.OVERLOCKED : SeamKeys.OTHERWISE;
         double allowance = given.get(SeamKeys.ALLOWANCE).orElse(usual);
-        return new Style(leg, lower, topEnd, parts, hold(), allowance, allowances, lay(), ease(), ShiftKeys.read(given));
+        return new Style(
+                leg, lower, topEnd, parts, hold(), allowance, allowances, lay(), ease(), ShiftKeys.read(given));
     }
 
     private Style.Leg leg() {

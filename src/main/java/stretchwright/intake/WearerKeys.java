@@ -154,8 +154,8 @@ public final class WearerKeys {
                         new LengthsKind(
                                 Measures.kind(Measure.WAIST_HEIGHT), 1, LengthsKind.MOST_READINGS, "lengths.none"),
                         Measures.example(Measure.WAIST_HEIGHT))
-                .in(Lens.reading(m ->
-                        Row.boxed(height.apply(m.measured().stance())).map(List::of)))
+                .in(Lens.reading(
+                        m -> Row.boxed(height.apply(m.measured().stance())).map(List::of)))
                 .untold();
     }
 
@@ -167,8 +167,8 @@ public final class WearerKeys {
                         "why.variation",
                         "{10}")
                 .worded("wearer.figure-shifts.one", variation.said())
-                .in(Lens.reading(m -> Optional.ofNullable(
-                        m.measured().stance().variations().get(variation))))
+                .in(Lens.reading(m ->
+                        Optional.ofNullable(m.measured().stance().variations().get(variation))))
                 .untold();
     }
 

@@ -69,13 +69,7 @@ final class WearerReader {
             return Optional.empty();
         }
         Measured measured = new Measured(
-                figure.get(),
-                Row.unboxed(given.get(WearerKeys.AGE)),
-                stance(),
-                whole,
-                sides,
-                hard(),
-                poses);
+                figure.get(), Row.unboxed(given.get(WearerKeys.AGE)), stance(), whole, sides, hard(), poses);
         return Optional.of(new Wearer(given.get(WearerKeys.NAME).orElse(""), measured));
     }
 

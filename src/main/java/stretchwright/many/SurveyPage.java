@@ -173,10 +173,7 @@ final class SurveyPage {
             for (int i = 0; i < result.cases().size(); i++) {
                 for (SurveyTruth.Figure figure : SurveyTruth.FIGURES) {
                     List<Part> line = SurveyTruth.line(
-                            name,
-                            caseName(i),
-                            figure,
-                            result.drafts(group, i).map(SurveyResult.Draft::outcome));
+                            name, caseName(i), figure, result.drafts(group, i).map(SurveyResult.Draft::outcome));
                     if (!line.isEmpty()) {
                         row(line);
                     }

@@ -132,7 +132,8 @@ final class SurveyTrial {
                         .min(Comparator.naturalOrder())
                         .orElse(FitReport.Severity.NOTE),
                 SurveyHold.of(pattern, fit),
-                Optional.of(Truth.of(body, in.style(), pattern)).filter(t -> pattern.legs().size() == 1));
+                Optional.of(Truth.of(body, in.style(), pattern))
+                        .filter(t -> pattern.legs().size() == 1));
     }
 
     private static double evened(FitReport fit, Pattern pattern) {

@@ -35,11 +35,15 @@ final class RiseCures {
     }
 
     static Cure flatSeat() {
-        return Cure.of(Tell.said("seat.flat"), step(WearingKey.BACK_CROTCH_POINT, -5, -15), step(WearingKey.BACK_WAIST, -5, -15));
+        return Cure.of(
+                Tell.said("seat.flat"),
+                step(WearingKey.BACK_CROTCH_POINT, -5, -15),
+                step(WearingKey.BACK_WAIST, -5, -15));
     }
 
     static Cure fullSeat() {
-        return Cure.of(Tell.said("seat.full"), step(WearingKey.BACK_CROTCH_POINT, 5, 20), step(WearingKey.BACK_WAIST, 5, 20));
+        return Cure.of(
+                Tell.said("seat.full"), step(WearingKey.BACK_CROTCH_POINT, 5, 20), step(WearingKey.BACK_WAIST, 5, 20));
     }
 
     static Cure frontTooShort() {

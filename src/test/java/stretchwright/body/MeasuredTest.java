@@ -213,7 +213,8 @@ class MeasuredTest {
     /** The promise of measureNext: measured at its estimate, the program's own spreads fall by exactly that share. */
     @Test
     void theNextMeasureNarrowsByWhatItSays() {
-        Measured before = new Measured(Figure.WOMAN, OptionalDouble.empty(), Stance.STANDING, TRUNK, Map.of(), Map.of());
+        Measured before =
+                new Measured(Figure.WOMAN, OptionalDouble.empty(), Stance.STANDING, TRUNK, Map.of(), Map.of());
         Body now = body(before);
         NextMeasure next = Measuring.next(now).orElseThrow();
         Body then = body(readings(next.measure(), now.mm(next.measure())));
@@ -246,7 +247,8 @@ class MeasuredTest {
     @Test
     void companionsSayWhatTheOthersLetExpect() {
         Measured measured = readings(Measure.CALF_GIRTH, 400);
-        Body without = body(new Measured(Figure.WOMAN, OptionalDouble.empty(), Stance.STANDING, TRUNK, Map.of(), Map.of()));
+        Body without =
+                body(new Measured(Figure.WOMAN, OptionalDouble.empty(), Stance.STANDING, TRUNK, Map.of(), Map.of()));
         Companion calf = Measuring.companions(measured).stream()
                 .filter(c -> c.measure() == Measure.CALF_GIRTH)
                 .findFirst()

@@ -23,12 +23,12 @@ import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Hold;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.Mark;
 import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
-import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.Style;
@@ -81,7 +81,8 @@ class DraftCheckTest {
                 Measure.CALF_GIRTH, 202.0,
                 Measure.FOOT_LENGTH, 129.0);
         Findings findings = new Findings("child");
-        Body child = Measuring.body(Figure.CHILD, OptionalDouble.of(2.057), taken, findings).orElseThrow();
+        Body child = Measuring.body(Figure.CHILD, OptionalDouble.of(2.057), taken, findings)
+                .orElseThrow();
         Style shorts = Style.usual(Style.Leg.SHORT);
         Pattern pattern = Draft.of(child, SampleFabric.with(1470, 0.30, 0.20, true), Optional.empty(), shorts, findings)
                 .orElseThrow();
@@ -136,9 +137,7 @@ class DraftCheckTest {
     @Test
     void aWidthToldOtherwiseThanDrawnIsSeen() {
         List<Level> levels = SOUND.levels().stream()
-                .map(l -> l.name() == Level.Name.CROTCH
-                        ? new Level(l.name(), l.height(), l.width() + 4, l.leg())
-                        : l)
+                .map(l -> l.name() == Level.Name.CROTCH ? new Level(l.name(), l.height(), l.width() + 4, l.leg()) : l)
                 .toList();
         assertThat(broken(new Pattern(SOUND.pieces(), SOUND.seams(), levels, SOUND.reductions())))
                 .anyMatch(b -> b.startsWith("width at the crotch is"));

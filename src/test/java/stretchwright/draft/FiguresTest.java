@@ -89,7 +89,9 @@ class FiguresTest {
     void aWaistThatFallsBehindAllowsALowerBack() {
         Body fallen = with(BODY, Stance.STANDING.waists(WAIST + 10, WAIST - 25));
         Map<Measure, Value> values = new EnumMap<>(BODY.values());
-        values.put(Measure.BACK_CROTCH_LENGTH, new Value(BODY.mm(Measure.BACK_CROTCH_LENGTH) - 30, Value.Origin.GIVEN, 12));
+        values.put(
+                Measure.BACK_CROTCH_LENGTH,
+                new Value(BODY.mm(Measure.BACK_CROTCH_LENGTH) - 30, Value.Origin.GIVEN, 12));
         Body shorter = new Body(BODY.figure(), BODY.age(), values);
         Pattern level = draft(shorter);
         Pattern slanting = draft(with(shorter, fallen.stance()));
@@ -156,16 +158,17 @@ class FiguresTest {
             values.put(Measure.BACK_CROTCH_LENGTH, new Value(back.mm(), Value.Origin.ESTIMATED, 12));
             for (Variation named : Variation.values()) {
                 for (double mm : new double[] {named.least(), named.most()}) {
-                    Body body = new Body(
-                            one.figure(), one.age(), Stance.STANDING.named(named, mm), values, Legs.ALIKE);
+                    Body body = new Body(one.figure(), one.age(), Stance.STANDING.named(named, mm), values, Legs.ALIKE);
                     String who = "seed " + seed + " " + named.word() + " " + mm;
                     Findings findings = new Findings(who);
                     Optional<Pattern> pattern =
                             Draft.of(body, SampleFabric.heavyKnit(), Optional.empty(), ANKLE, findings);
-                    pattern.ifPresent(
-                            p -> assertThat(DraftCheck.broken(body, ANKLE, p)).as(who).isEmpty());
-                    assertThat(findings.all()).as(who).allMatch(f -> f.key().equals("wearer.figure shifts."
-                            + named.word()));
+                    pattern.ifPresent(p -> assertThat(DraftCheck.broken(body, ANKLE, p))
+                            .as(who)
+                            .isEmpty());
+                    assertThat(findings.all())
+                            .as(who)
+                            .allMatch(f -> f.key().equals("wearer.figure shifts." + named.word()));
                     drawn += pattern.isPresent() ? 1 : 0;
                     told += pattern.isPresent() ? 0 : 1;
                 }

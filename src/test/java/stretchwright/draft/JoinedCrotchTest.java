@@ -38,19 +38,21 @@ class JoinedCrotchTest {
     private static Map<String, Body> twelve() throws IOException {
         Map<String, Body> out = new TreeMap<>();
         for (String who : TABLES) {
-            List<String> lines =
-                    Files.readAllLines(java.nio.file.Path.of("docs/pictures/percentiles-" + who + ".csv"));
+            List<String> lines = Files.readAllLines(java.nio.file.Path.of("docs/pictures/percentiles-" + who + ".csv"));
             for (String line : lines.subList(1, lines.size())) {
                 List<String> cells = List.of(line.split(",", -1));
-                OptionalDouble age =
-                        cells.get(2).isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cells.get(2)));
+                OptionalDouble age = cells.get(2).isEmpty()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(Double.parseDouble(cells.get(2)));
                 Map<Measure, Double> mm = Map.of(
                         Measure.STATURE, Double.parseDouble(cells.get(4)),
                         Measure.WAIST_GIRTH, Double.parseDouble(cells.get(5)),
                         Measure.HIP_GIRTH, Double.parseDouble(cells.get(6)));
                 Figure figure = Figure.valueOf(cells.get(1).toUpperCase(Locale.ROOT));
                 Findings findings = new Findings(line);
-                out.put(who + ", " + cells.get(0).replaceFirst(" of 10.*", ""), Measuring.body(figure, age, mm, findings).orElseThrow());
+                out.put(
+                        who + ", " + cells.get(0).replaceFirst(" of 10.*", ""),
+                        Measuring.body(figure, age, mm, findings).orElseThrow());
             }
         }
         for (int seed : new int[] {3, 8, 21}) {
@@ -98,7 +100,9 @@ class JoinedCrotchTest {
         if (Boolean.getBoolean("pictures.write")) {
             Files.writeString(PICTURE, drawn, StandardCharsets.UTF_8);
         }
-        assertThat(Files.readString(PICTURE)).as(PICTURE + ": run this test with -Dpictures.write=true").isEqualTo(drawn);
+        assertThat(Files.readString(PICTURE))
+                .as(PICTURE + ": run this test with -Dpictures.write=true")
+                .isEqualTo(drawn);
     }
 
     /** Each seam from centre front waist to centre back waist, its crotch point marked; below it how much it turns. */
@@ -116,8 +120,7 @@ class JoinedCrotchTest {
             double crotch = crotch(one.getValue());
             Point at = seam.at(crotch);
             Point level = seam.directionAt(crotch);
-            out.add(String.format(
-                    Locale.ROOT, "<text x=\"%.0f\" y=\"%.0f\">%s</text>", left, top - 14, one.getKey()));
+            out.add(String.format(Locale.ROOT, "<text x=\"%.0f\" y=\"%.0f\">%s</text>", left, top - 14, one.getKey()));
             StringBuilder line = new StringBuilder();
             for (double s = 0; s <= seam.length(); s += 2) {
                 Point q = seam.at(s).minus(at);
@@ -125,7 +128,8 @@ class JoinedCrotchTest {
                 line.append(String.format(
                         Locale.ROOT, "%.1f,%.1f ", left + 150 + SCALE * p.x(), top + 250 - SCALE * p.y()));
             }
-            out.add("<polyline points=\"" + line.toString().strip() + "\" fill=\"none\" stroke=\"#1b2a33\" stroke-width=\"1.6\"/>");
+            out.add("<polyline points=\"" + line.toString().strip()
+                    + "\" fill=\"none\" stroke=\"#1b2a33\" stroke-width=\"1.6\"/>");
             out.add(String.format(
                     Locale.ROOT,
                     "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3.5\" fill=\"#b0463c\"/>",
@@ -139,7 +143,8 @@ class JoinedCrotchTest {
                         left + 270 * s / seam.length(),
                         top + 330 - 2 * Math.abs(turn(seam, s))));
             }
-            out.add("<polyline points=\"" + turns.toString().strip() + "\" fill=\"none\" stroke=\"#5a7a8c\" stroke-width=\"1.2\"/>");
+            out.add("<polyline points=\"" + turns.toString().strip()
+                    + "\" fill=\"none\" stroke=\"#5a7a8c\" stroke-width=\"1.2\"/>");
             out.add(String.format(
                     Locale.ROOT,
                     "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"#aaa\"/>",

@@ -121,7 +121,8 @@ class ShiftsTest {
         EdgeName edge = shift == Shift.FRONT_HIP ? EdgeName.FRONT_CROTCH : EdgeName.BACK_CROTCH;
         Path before = leg(PLAIN).edge(edge).line();
         Path after = leg(moved).edge(edge).line();
-        double was = shift == Shift.FRONT_HIP ? before.start().x() : before.end().x();
+        double was =
+                shift == Shift.FRONT_HIP ? before.start().x() : before.end().x();
         double is = shift == Shift.FRONT_HIP ? after.start().x() : after.end().x();
         assertThat(is).isCloseTo(was, within(0.6));
     }
@@ -152,14 +153,13 @@ class ShiftsTest {
                     Shifts shifts = all ? together(seed, most) : Shifts.of(shift, most ? shift.most() : shift.least());
                     String who = "seed " + seed + " " + shifts;
                     Findings findings = new Findings(who);
-                    Optional<Pattern> pattern = Draft.of(
-                            body, SampleFabric.heavyKnit(), Optional.empty(), ANKLE.with(shifts), findings);
+                    Optional<Pattern> pattern =
+                            Draft.of(body, SampleFabric.heavyKnit(), Optional.empty(), ANKLE.with(shifts), findings);
                     assertThat(pattern.isPresent()).isEqualTo(findings.all().isEmpty());
                     pattern.ifPresent(p -> sound(who, p));
                     drawn += pattern.isPresent() ? 1 : 0;
                     told += findings.all().stream().map(Finding::key).anyMatch(k -> k.startsWith("style.")) ? 1 : 0;
-                    assertThat(findings.all()).as(who).allMatch(f -> f.key()
-                            .startsWith("style."));
+                    assertThat(findings.all()).as(who).allMatch(f -> f.key().startsWith("style."));
                 }
             }
         }
@@ -178,8 +178,12 @@ class ShiftsTest {
 
     private static void sound(String who, Pattern pattern) {
         for (Piece piece : pattern.pieces()) {
-            assertThat(DraftCheck.crosses(piece.sewLine())).as(who + " sew line").isFalse();
-            assertThat(DraftCheck.crosses(piece.cutLine())).as(who + " cut line").isFalse();
+            assertThat(DraftCheck.crosses(piece.sewLine()))
+                    .as(who + " sew line")
+                    .isFalse();
+            assertThat(DraftCheck.crosses(piece.cutLine()))
+                    .as(who + " cut line")
+                    .isFalse();
         }
         for (Seam seam : pattern.seams()) {
             if (seam.sides().size() == 2 && seam.role() == Seam.Role.INSEAM) {
@@ -206,12 +210,7 @@ class ShiftsTest {
         assertThat(refused(Shifts.of(Shift.BACK_CROTCH_POINT, 40))).isEqualTo("style.shifts.back crotch point");
         Style knee = Style.usual(Style.Leg.SHORT);
         Findings findings = new Findings("short");
-        Draft.of(
-                BODY,
-                SampleFabric.heavyKnit(),
-                Optional.empty(),
-                knee.with(Shifts.of(Shift.FRONT_CALF, 5)),
-                findings);
+        Draft.of(BODY, SampleFabric.heavyKnit(), Optional.empty(), knee.with(Shifts.of(Shift.FRONT_CALF, 5)), findings);
         assertThat(findings.all()).extracting(Finding::key).containsExactly("style.shifts.front calf");
     }
 

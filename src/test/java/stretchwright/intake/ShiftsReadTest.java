@@ -30,7 +30,8 @@ class ShiftsReadTest {
     void theWaistIsReadInFrontAndBehindAndTheFigureByItsWords() {
         Stance stance = read(SampleText.with(
                         HIP,
-                        HIP + "\n    waist height: 103\n    front waist height: [102, 102.4]\n    back waist height: 102.6\n"
+                        HIP
+                                + "\n    waist height: 103\n    front waist height: [102, 102.4]\n    back waist height: 102.6\n"
                                 + "  figure shifts: {swayed back: 1.2, bow legs: 5 mm}"))
                 .measured()
                 .stance();

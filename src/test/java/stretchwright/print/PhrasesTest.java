@@ -98,9 +98,7 @@ class PhrasesTest {
                                     Stream.of(Stitch.values())
                                             .map(Stitch::plainName)
                                             .filter(w -> w.contains(" ")),
-                                    Stream.of(Shift.values())
-                                            .map(Shift::word)
-                                            .filter(w -> w.contains("-")),
+                                    Stream.of(Shift.values()).map(Shift::word).filter(w -> w.contains("-")),
                                     Stream.of(MarkName.KEY_POCKET.word()))
                             .flatMap(words -> words)
                             .toList()),
