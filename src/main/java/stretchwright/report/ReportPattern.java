@@ -8,6 +8,7 @@ import stretchwright.ground.Voice;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.Moved;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.Pattern;
@@ -59,7 +60,20 @@ public final class ReportPattern {
                 .put("crotch", Numbers.share(r.crotch()))
                 .put("waistband", Numbers.share(r.waistband()))
                 .put("hem", Numbers.share(r.hem()));
+        if (!pattern.moved().isEmpty()) {
+            moved(out.putArray("moved"), pattern);
+        }
         reasons(out.putArray("reasons"), pattern.reasons(), voice);
+    }
+
+    private static void moved(ArrayNode out, Pattern pattern) {
+        for (Moved moved : pattern.moved()) {
+            ObjectNode points = out.addObject()
+                    .put("by", moved.word())
+                    .put("amount", Numbers.mm(moved.amount()))
+                    .putObject("points");
+            moved.shifts().by().forEach((shift, mm) -> points.put(shift.word(), Numbers.mm(mm)));
+        }
     }
 
     public static void reasons(ArrayNode out, List<Reason> all, Voice voice) {

@@ -10,6 +10,7 @@ import stretchwright.body.Measuring;
 import stretchwright.body.NextMeasure;
 import stretchwright.body.Readings;
 import stretchwright.body.Side;
+import stretchwright.body.Stance;
 import stretchwright.body.Value;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Unit;
@@ -28,6 +29,7 @@ public final class ReportWearer {
         out.put("figure", body.figure().word());
         body.age().ifPresent(age -> out.put("age", Numbers.mm(age)));
         out.put("seated", body.seated());
+        stance(out, body.stance());
         ObjectNode measurements = out.putObject("measurements");
         for (Measure measure : Measure.values()) {
             ObjectNode one = measurements.putObject(measure.term());
@@ -37,6 +39,15 @@ public final class ReportWearer {
         }
         doubts(out.putArray("doubts"), body, make.unit());
         Measuring.next(body).ifPresent(next -> next(out.putObject("measureNext"), next, make.unit()));
+    }
+
+    private static void stance(ObjectNode out, Stance stance) {
+        stance.frontWaist().ifPresent(mm -> out.put("frontWaistHeight", Numbers.mm(mm)));
+        stance.backWaist().ifPresent(mm -> out.put("backWaistHeight", Numbers.mm(mm)));
+        if (!stance.variations().isEmpty()) {
+            ObjectNode named = out.putObject("figureShifts");
+            stance.variations().forEach((variation, mm) -> named.put(variation.word(), Numbers.mm(mm)));
+        }
     }
 
     public static void next(ObjectNode out, NextMeasure next, Unit unit) {
