@@ -60,18 +60,7 @@ final class TakenCheck {
     }
 
     private void agree(String key, Measure measure, Readings readings) {
-        double limit = HandMeasuring.repeatLimit(measure);
-        double difference = readings.most() - readings.least();
-        if (difference > limit + 1e-9) {
-            report(
-                    key,
-                    Tell.said(
-                            "readings.differ",
-                            Tell.taken(readings.least()),
-                            Tell.taken(readings.most()),
-                            Tell.taken(difference)),
-                    Tell.said("readings.differ-help", Part.length(limit).atMost()));
-        }
+        clean &= readings.agree(key, measure, findings);
     }
 
     private void sides(Measure measure) {

@@ -86,9 +86,13 @@ final class WearerReader {
     }
 
     private OptionalDouble waist(Key<List<Double>> key) {
-        return given.get(key)
-                .map(mm -> OptionalDouble.of(new Readings(mm).mean()))
-                .orElse(OptionalDouble.empty());
+        Optional<Readings> taken = given.get(key).map(Readings::new);
+        taken.ifPresent(readings -> {
+            Findings about = given.findings().in(given.unit().orElse(Unit.MM));
+            readings.agree(key.path(), Measure.WAIST_HEIGHT, about);
+            given.findings().addAll(about.all());
+        });
+        return taken.isPresent() ? OptionalDouble.of(taken.get().mean()) : OptionalDouble.empty();
     }
 
     private void bothSides(Measure measure) {

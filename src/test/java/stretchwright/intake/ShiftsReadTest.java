@@ -50,6 +50,7 @@ class ShiftsReadTest {
                 "front waist height: 101 | wearer.measurements.front waist height | without the waist height",
                 "waist height: 103; front waist height: 113 | wearer.measurements.front waist height | further apart",
                 "waist height: 103; back waist height: 94 | wearer.measurements.back waist height | further apart",
+                "waist height: 103; front waist height: [102, 103.5] | wearer.measurements.front waist height | 102.0 cm and 103.5 cm",
                 "waist height: 103; front waist height: 107; back waist height: 99.5 | wearer.measurements.back waist height | further apart",
                 "total crotch length: 52; back crotch length: 53 | wearer.measurements.back crotch length | not below the total crotch length",
                 "crotch height: 59; knee height: 59.2 | wearer.measurements.crotch height | not above the knee height",
