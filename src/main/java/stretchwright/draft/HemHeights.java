@@ -33,7 +33,7 @@ final class HemHeights {
     /** The leg's own lower edge at the inseam; for a whole boot that of the leg above its cover. Below 0: lifted. */
     static Ruled of(Order order) {
         Ruled height = order.boot().map(b -> overBoot(order, b)).orElseGet(() -> onBody(order));
-        double lower = order.shift(Shift.HEM) / (1 - order.reductions().along());
+        double lower = order.lowered(false);
         return order.moves().told(height.with(height.value() - lower).with(order.along()), Shift.HEM, Shift.SIDE_HEM);
     }
 

@@ -50,17 +50,17 @@ final class LowerCheck {
             return true;
         }
         double sole = boot.sole().ankleToSole().getAsDouble();
-        double lowest = boot.ankleToHem()
-                + order.style().lower().hemDrop() / 2
-                + order.shift(Shift.HEM)
-                + Math.max(0, order.shift(Shift.SIDE_HEM));
+        double unmoved = boot.ankleToHem() + order.style().lower().hemDrop() / 2;
+        double lowest = unmoved + Math.max(order.lowered(false), order.lowered(true));
         if (lowest <= sole - LEAST_ABOVE_SOLE) {
             return true;
         }
+        boolean moved = unmoved <= sole - LEAST_ABOVE_SOLE;
+        Shift most = order.shift(Shift.HEM) >= order.shift(Shift.SIDE_HEM) ? Shift.HEM : Shift.SIDE_HEM;
         findings.add(
-                "boot.ankle to hem",
+                moved ? MovesCheck.key(order, most) : "boot.ankle to hem",
                 Tell.said("hem.sole", Part.length(lowest), Part.length(sole), Part.length(LEAST_ABOVE_SOLE)),
-                Tell.said("hem.sole-help"));
+                moved ? Tell.said("moves.less-help") : Tell.said("hem.sole-help"));
         return false;
     }
 

@@ -132,7 +132,7 @@ final class MovesCheck {
     }
 
     /** Where what moves a point stands in the make file: the maker's own hand first. */
-    private static String key(Order order, Shift shift) {
+    static String key(Order order, Shift shift) {
         boolean centre = shift == Shift.FRONT_WAIST || shift == Shift.BACK_WAIST;
         if (order.style().shifts().at(shift) != 0) {
             return "style.shifts." + shift.word();

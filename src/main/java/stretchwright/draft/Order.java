@@ -117,6 +117,12 @@ record Order(
         return moves.backRaise(style);
     }
 
+    /** How much lower the lower edge lies on the wearer for what was moved, mm: at the inseam, or at the side line. */
+    double lowered(boolean atSide) {
+        double flat = shift(Shift.HEM) + (atSide ? shift(Shift.SIDE_HEM) : 0);
+        return flat / (1 - reductions().along());
+    }
+
     /** How far a point is moved, mm. */
     double shift(Shift point) {
         return moves.shifts().at(point);

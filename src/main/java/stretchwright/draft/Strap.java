@@ -13,7 +13,9 @@ import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
+import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
+import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 
 /**
@@ -58,13 +60,18 @@ final class Strap {
     /** From hem to hem, as worn on the bare foot, mm: down both sides of the foot and across the arch. */
     static double wayOnFoot(Order order) {
         double hem = HemHeights.of(order).value();
-        return 2 * hem + ARCH_SHARE * order.body().mm(Measure.FOOT_LENGTH);
+        return 2 * hem - lowerAtSide(order) + ARCH_SHARE * order.body().mm(Measure.FOOT_LENGTH);
     }
 
     /** From hem to hem under the boot: down both sides to the sole's lower edge and across the arch, mm. */
-    static double wayUnderBoot(Boot boot) {
-        double down = boot.sole().ankleToSole().orElseThrow() - boot.ankleToHem();
-        return 2 * down + boot.sole().arch().orElseThrow();
+    static double wayUnderBoot(Order order, Boot boot) {
+        double down = boot.sole().ankleToSole().orElseThrow() - boot.ankleToHem() - order.lowered(false);
+        return 2 * down - lowerAtSide(order) + boot.sole().arch().orElseThrow();
+    }
+
+    /** How much lower the edge was moved at the side line, where one end of the strap is, than at the inseam, mm. */
+    private static double lowerAtSide(Order order) {
+        return order.lowered(true) - order.lowered(false);
     }
 
     /** A folded strip of the cloth, on the bare foot. */
@@ -79,15 +86,14 @@ final class Strap {
                 HemHeights.of(order).value(),
                 "mm",
                 Inputs.origin(order.body(), Measure.ANKLE_HEIGHT));
+        Ruled length = Ruled.of(
+                strap.edge(EdgeName.LOWER_EDGE).length(),
+                Tell.said("rule.strap-foot", Part.number(ARCH_SHARE, 2), Part.number(1 - TAUT, 2)),
+                Tell.said("source.straps-practice"),
+                hem,
+                Inputs.measure(order.body(), Measure.FOOT_LENGTH));
         return Optional.of(new Reasoned<>(
-                strap,
-                List.of(Ruled.of(
-                                strap.edge(EdgeName.LOWER_EDGE).length(),
-                                Tell.said("rule.strap-foot", Part.number(ARCH_SHARE, 2), Part.number(1 - TAUT, 2)),
-                                Tell.said("source.straps-practice"),
-                                hem,
-                                Inputs.measure(order.body(), Measure.FOOT_LENGTH))
-                        .reason(LENGTH))));
+                strap, List.of(order.moves().told(length, Shift.SIDE_HEM).reason(LENGTH))));
     }
 
     /** A firm elastic under the boot. */
@@ -96,15 +102,17 @@ final class Strap {
             return Optional.empty();
         }
         Boot boot = order.boot().get();
-        double way = wayUnderBoot(boot);
+        double way = wayUnderBoot(order, boot);
         double width = order.style().lower().strapWidth().getAsDouble();
         double cut = Grid.snap(way * (1 - TAUT) + 2 * LAP_OF_FASTENING + 2 * FASTENING);
         EdgeName edge = end.name().is(PieceKind.CUFF) ? EdgeName.LOWER_EDGE : EdgeName.HEM;
         Notion strap = new Notion(
                 NotionName.STRAP, 2, width, cut, Grid.snap(way), FASTENING, LAP_OF_FASTENING, end.name(), edge);
-        return Optional.of(new Reasoned<>(
-                strap,
-                List.of(Ruled.of(
+        return Optional.of(new Reasoned<>(strap, List.of(length(order, boot, cut))));
+    }
+
+    private static Reason length(Order order, Boot boot, double cut) {
+        Ruled length = Ruled.of(
                                 cut,
                                 Tell.said(
                                         "rule.strap-boot",
@@ -118,7 +126,7 @@ final class Strap {
                                 Inputs.measured(Tell.said("input.ankle-to-hem"), boot.ankleToHem()),
                                 Inputs.measured(
                                         Tell.said("input.arch-width"),
-                                        boot.sole().arch().orElseThrow()))
-                        .reason(LENGTH))));
+                                        boot.sole().arch().orElseThrow()));
+        return order.moves().told(length, Shift.HEM, Shift.SIDE_HEM).reason(LENGTH);
     }
 }

@@ -12,6 +12,8 @@ import stretchwright.ground.Findings;
 import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.LowerEnd.Hem;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.Shift;
+import stretchwright.pattern.Shifts;
 import stretchwright.pattern.Style;
 
 /** Hems, straps and boots that leave each other no room: the finding names both. Invented boots. */
@@ -53,6 +55,21 @@ class HemsAtOddsTest {
     void aHemBelowTheSoleNamesHemAndSole() {
         assertThat(finding(boot(134, 80, 70), LowerEnd.PLAIN)).contains("134 mm", "135 mm");
         assertThat(finding(boot(115, 80, 70), LowerEnd.hem(Hem.OVER_HEEL, 60))).contains("145 mm", "135 mm");
+    }
+
+    /** The boot is measured well; what was moved is at fault, and named. */
+    @Test
+    void aHemMovedBelowTheSoleNamesTheShift() {
+        Findings findings = new Findings("test");
+        assertThat(Draft.of(
+                        SampleBody.smallAdult(),
+                        SampleFabric.heavyKnit(),
+                        Optional.of(boot(105, 80, 70)),
+                        HemsTest.style(Hem.OVER_LACES).with(Shifts.of(Shift.HEM, 30)),
+                        findings))
+                .isEmpty();
+        assertThat(findings.all().get(0).key()).isEqualTo("style.shifts.hem");
+        assertThat(findings.all().get(0).line()).contains("135 mm", "Move it less.");
     }
 
     @Test

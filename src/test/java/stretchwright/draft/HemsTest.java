@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,8 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Seam;
+import stretchwright.pattern.Shift;
+import stretchwright.pattern.Shifts;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.WhichLeg;
 
@@ -271,6 +274,24 @@ class HemsTest {
                 .isCloseTo(strap.free(), within(0.01));
         assertThat(strap.free() * 1.1111).as("closed").isCloseTo(strap.worn(), within(0.02));
         assertThat(why(small(style), "strap: length")).isEqualTo(strap.cut());
+    }
+
+    /** A hem moved down 10 mm on the flat piece, 4 mm of it at the side: that much less is left to the sole on either side. */
+    @Test
+    void aStrapIsCutForTheHemWhereItWasMoved() {
+        Style style = style(Hem.OVER_LACES).with(LowerEnd.PLAIN.strap(22));
+        Pattern moved = small(style.with(new Shifts(Map.of(Shift.HEM, 10.0, Shift.SIDE_HEM, 4.0))));
+        double taken = 24 / (1 - moved.reductions().along());
+        assertThat(moved.notions().get(0).worn()).isCloseTo(120 - taken, within(0.01));
+        assertThat(moved.notions().get(0).cut()).isCloseTo(228 - 0.9 * taken, within(0.02));
+        Style stirrup = Style.usual(Style.Leg.STIRRUP).with(LowerEnd.PLAIN.strap(40));
+        Pattern lower = DraftTest.draft(
+                SampleBody.smallAdult(),
+                SampleFabric.heavyKnit(),
+                Optional.empty(),
+                stirrup.with(new Shifts(Map.of(Shift.HEM, 10.0, Shift.SIDE_HEM, 4.0))));
+        assertThat(why(lower, "strap: length"))
+                .isCloseTo(245.61 - 0.9 * 24 / (1 - lower.reductions().along()), within(0.03));
     }
 
     /** By hand: hem at 100, foot 243: (200 + 72.9) x 0.9 = 245.6. */
