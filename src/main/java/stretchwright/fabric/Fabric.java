@@ -9,8 +9,13 @@ import java.util.OptionalDouble;
  * @param quality what every roll of it is like
  * @param roll the one to be cut from
  * @param test how it stretches
+ * @param crosswise whether all this is told as it is worn where the pieces are cut crosswise: what lies along the cloth is across
  */
-public record Fabric(Quality quality, Roll roll, Test test) {
+public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
+    /** As it lies on the table. */
+    public Fabric(Quality quality, Roll roll, Test test) {
+        this(quality, roll, test, false);
+    }
 
     /** @param weight g/m2 */
     public record Quality(OptionalDouble weight, double shrinkageAcross, double shrinkageAlong) {
@@ -87,7 +92,7 @@ public record Fabric(Quality quality, Roll roll, Test test) {
         }
     }
 
-    /** As it is worn where the pieces are cut crosswise: what was along is across. A wrap test told of the other way only. */
+    /** As it is worn where the pieces are cut crosswise, and back: what was along is across. A wrap test told of one way only. */
     public Fabric turned() {
         Assumed turned = new Assumed(test.assumed.along(), test.assumed.across());
         return new Fabric(
@@ -101,20 +106,26 @@ public record Fabric(Quality quality, Roll roll, Test test) {
                         test.recovery,
                         test.showsThroughAt,
                         OptionalDouble.empty(),
-                        turned));
+                        turned),
+                !crosswise);
+    }
+
+    /** As it lies on the table: along runs with the selvage. */
+    public Fabric asLaid() {
+        return crosswise ? turned() : this;
     }
 
     public Fabric with(Quality other) {
-        return new Fabric(other, roll, test);
+        return new Fabric(other, roll, test, crosswise);
     }
 
     /** The same quality as another roll of it: in another colour or print, of another width. */
     public Fabric with(Roll other) {
-        return new Fabric(quality, other, test);
+        return new Fabric(quality, other, test, crosswise);
     }
 
     public Fabric with(Test other) {
-        return new Fabric(quality, roll, other);
+        return new Fabric(quality, roll, other, crosswise);
     }
 
     /** The same cloth with other places to cut from. */

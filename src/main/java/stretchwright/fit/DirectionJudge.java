@@ -23,7 +23,9 @@ final class DirectionJudge {
         return List.of(new Verdict(
                 CAUTION,
                 Subject.of(Subject.Kind.CLOTH_DIRECTION, Tell.said("about.cloth-direction")),
-                Tell.said("direction.more-along", Part.share(along), Part.share(across)),
-                Tell.said("direction.more-along-help")));
+                fabric.crosswise()
+                        ? Tell.said("direction.crosswise", Part.share(across), Part.share(along))
+                        : Tell.said("direction.more-along", Part.share(along), Part.share(across)),
+                fabric.crosswise() ? Tell.said("direction.crosswise-help") : Tell.said("direction.more-along-help")));
     }
 }

@@ -64,7 +64,12 @@ public record MakeFile(
     /** As it is worn: across goes round the leg. */
     @Override
     public Fabric fabric() {
-        return crosswise() ? fabric.turned() : fabric;
+        return asWorn(fabric);
+    }
+
+    /** A cloth of this make, told as it is worn. */
+    public Fabric asWorn(Fabric tested) {
+        return crosswise() ? tested.turned() : tested;
     }
 
     /** As it was tested and lies on the table: along runs with the selvage. */

@@ -31,13 +31,15 @@ public final class Cloths {
         }
         List<ClothLay> out = new ArrayList<>();
         lay(own, make.cloth(), make, stages, findings)
-                .map(l -> new ClothLay(make.fabric(), l.pieces(), l.lay(), l.use()))
+                .map(l -> worn(l, make))
                 .ifPresent(out::add);
         for (int i = 0; i < make.contrasts().size(); i++) {
             Contrast c = make.contrasts().get(i);
             List<Piece> pieces = make.laid(c.pieces(pattern));
             Findings here = new Findings(make.file(), make.unit());
-            lay(pieces, c.fabric(), make, stages, here).ifPresent(out::add);
+            lay(pieces, c.fabric(), make, stages, here)
+                    .map(l -> worn(l, make))
+                    .ifPresent(out::add);
             String key = key(i);
             here.all().forEach(f -> findings.add(f.key().replaceFirst("^fabric", key), f.wrong(), f.right()));
         }
@@ -57,6 +59,10 @@ public final class Cloths {
             List<Piece> pieces, Fabric fabric, MakeFile make, Stages stages, Findings findings) {
         return stages.lay(pieces, fabric, make, findings)
                 .map(lay -> new ClothLay(fabric, pieces, lay, stages.cloth(pieces, fabric, make, lay)));
+    }
+
+    private static ClothLay worn(ClothLay laid, MakeFile make) {
+        return new ClothLay(make.asWorn(laid.fabric()), laid.pieces(), laid.lay(), laid.use());
     }
 
     private static String key(int contrast) {

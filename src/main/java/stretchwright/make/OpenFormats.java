@@ -57,7 +57,7 @@ public final class OpenFormats {
                 wearer,
                 make.fabric().roll().name(),
                 cloths(make),
-                make.fabric().test().stretchAcross(),
-                make.fabric().test().stretchAlong());
+                make.cloth().test().stretchAcross(),
+                make.cloth().test().stretchAlong());
     }
 }

@@ -81,7 +81,7 @@ public final class Rooms implements Stages {
     public List<Printable> drawn(MakeFile make, Pattern pattern) {
         List<Job.CutFrom> cloths = new ArrayList<>();
         cloths.add(new Job.CutFrom(make.fabric(), make.ownPieces(pattern)));
-        make.contrasts().forEach(c -> cloths.add(new Job.CutFrom(c.fabric(), c.pieces(pattern))));
+        make.contrasts().forEach(c -> cloths.add(new Job.CutFrom(make.asWorn(c.fabric()), c.pieces(pattern))));
         Job job = new Job(
                 make.name(),
                 make.wearer(),

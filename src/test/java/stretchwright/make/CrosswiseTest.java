@@ -8,8 +8,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.Box;
 import stretchwright.ground.Progress;
+import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Piece;
 import stretchwright.pattern.PieceKind;
@@ -72,6 +78,52 @@ class CrosswiseTest {
         assertThat(leg.cutLine().box().maxX() - leg.cutLine().box().minX())
                 .isGreaterThan(leg.cutLine().box().maxY() - leg.cutLine().box().minY());
         assertThat(made.lay().length()).isGreaterThan(0);
+    }
+
+    private static String words(Made made, String file) {
+        return made.documents().stream()
+                .filter(f -> f.name().equals(file))
+                .map(f -> new String(f.bytes(), StandardCharsets.UTF_8))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    /** What is told of the cloth is told as it lies on the table, turned pieces or not. */
+    @Test
+    void theClothIsToldAsItLies() throws IOException {
+        Made made = made(text("110", "60", true));
+        assertThat(made.fit().verdicts())
+                .extracting(v -> Voice.of(Unit.CM).say(v.message()))
+                .anyMatch(m -> m.startsWith("Cut crosswise, this cloth has 60 % round the leg and 110 % along it"))
+                .noneMatch(m -> m.contains("110 % along the selvage"));
+        assertThat(words(made, "lay.svg"))
+                .contains("the stretch along the cloth goes AROUND the leg")
+                .doesNotContain("stretch across the cloth");
+        assertThat(words(made, "pattern.svg"))
+                .contains("stretch: across 110 %, along 60 %")
+                .contains("stretch along the cloth")
+                .doesNotContain("stretch across the cloth");
+    }
+
+    /** The map of the sheets has the leg measured along its grain, which runs across it. */
+    @Test
+    void theMapMeasuresAlongTheGrain() throws IOException {
+        Made made = made(text("110", "60", true));
+        Box leg = made.pattern().piece(PieceName.of(PieceKind.LEG)).cutLine().box();
+        byte[] pdf = made.documents().stream()
+                .filter(f -> f.name().startsWith("pattern-"))
+                .findFirst()
+                .orElseThrow()
+                .bytes();
+        assertThat(text(pdf).replaceAll("\\s+", " "))
+                .contains("stretch across 110 %, along 60 %")
+                .contains(Math.round(leg.width() * 10) / 10.0 + " mm (" + Math.round(leg.width()) / 10.0 + " cm) along");
     }
 
     /** A leg that is longer than the cloth is wide is told by the lay. */

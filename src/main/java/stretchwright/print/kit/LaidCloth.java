@@ -27,7 +27,10 @@ public record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Pi
     }
 
     public static String around(Fabric fabric) {
-        return mostAcross(fabric) ? Phrases.of("lay.around-most") : Phrases.of("lay.around-across");
+        if (mostAround(fabric)) {
+            return Phrases.of("lay.around-most");
+        }
+        return fabric.crosswise() ? Phrases.of("lay.around-along") : Phrases.of("lay.around-across");
     }
 
     public String aroundTheLeg() {
@@ -35,15 +38,21 @@ public record LaidCloth(Unit unit, Fabric fabric, Lay lay, ClothUse use, List<Pi
     }
 
     public static String aroundTheLeg(Fabric fabric) {
-        return mostAcross(fabric) ? Phrases.of("lay.around-leg-most") : Phrases.of("lay.around-leg-across");
+        if (mostAround(fabric)) {
+            return Phrases.of("lay.around-leg-most");
+        }
+        return fabric.crosswise() ? Phrases.of("lay.around-leg-along") : Phrases.of("lay.around-leg-across");
     }
 
-    /** What an arrow across the grain says: the stretch around the body. */
+    /** What an arrow round the leg says: the stretch around the body. */
     public static String most(Fabric fabric) {
-        return mostAcross(fabric) ? Phrases.of("piece.stretch-most") : Phrases.of("piece.stretch-across");
+        if (mostAround(fabric)) {
+            return Phrases.of("piece.stretch-most");
+        }
+        return fabric.crosswise() ? Phrases.of("piece.stretch-along") : Phrases.of("piece.stretch-across");
     }
 
-    private static boolean mostAcross(Fabric fabric) {
+    private static boolean mostAround(Fabric fabric) {
         return fabric.test().stretchAcross() >= fabric.test().stretchAlong();
     }
 }

@@ -83,8 +83,8 @@ final class MapPage {
                 Phrases.of(
                         "map.cloth",
                         whose.cloth(),
-                        Amounts.percent(whose.fabric().test().stretchAcross()),
-                        Amounts.percent(whose.fabric().test().stretchAlong()),
+                        Amounts.percent(whose.fabric().asLaid().test().stretchAcross()),
+                        Amounts.percent(whose.fabric().asLaid().test().stretchAlong()),
                         String.valueOf(plane.sheets().size()),
                         String.valueOf(plane.tiles().sheets()),
                         paper.name(),
@@ -135,12 +135,15 @@ final class MapPage {
     private static String longest(Plane plane, Whose whose, boolean sized) {
         Spot largest = plane.spots().get(0);
         Box box = largest.sheeted().outline().box();
+        boolean crosswise = whose.fabric().crosswise();
+        double along = crosswise ? box.width() : box.height();
+        double across = crosswise ? box.height() : box.width();
         String[] values = {
             Letters.shortened(largest.sheeted().name(), Letters.LONGEST_NAME),
-            Amounts.mm(box.height()),
-            Amounts.length(box.height(), whose.unit()),
-            Amounts.mm(box.width()),
-            Amounts.length(box.width(), whose.unit())
+            Amounts.mm(along),
+            Amounts.length(along, whose.unit()),
+            Amounts.mm(across),
+            Amounts.length(across, whose.unit())
         };
         return sized ? Phrases.of("map.measure-nest", values) : Phrases.of("map.measure-piece", values);
     }

@@ -166,8 +166,8 @@ public final class NestPdf {
                 Phrases.of("piece.cloth", job.cloth(piece.name())),
                 Phrases.of(
                         "piece.stretch",
-                        Amounts.percent(fabric.test().stretchAcross()),
-                        Amounts.percent(fabric.test().stretchAlong())),
+                        Amounts.percent(fabric.asLaid().test().stretchAcross()),
+                        Amounts.percent(fabric.asLaid().test().stretchAlong())),
                 Phrases.of("nest.taken"),
                 PieceLabel.allowance(piece),
                 Phrases.of("piece.date"));

@@ -43,8 +43,8 @@ public final class PieceLabel {
                 Phrases.of("piece.cloth", job.clothOf(piece)),
                 Phrases.of(
                         "piece.stretch",
-                        Amounts.percent(job.fabric().test().stretchAcross()),
-                        Amounts.percent(job.fabric().test().stretchAlong())),
+                        Amounts.percent(job.fabric().asLaid().test().stretchAcross()),
+                        Amounts.percent(job.fabric().asLaid().test().stretchAlong())),
                 Phrases.of("piece.taken", across(job.pattern()), Amounts.percent(taken.along())),
                 Phrases.of(
                         "piece.taken-more",

@@ -74,8 +74,8 @@ public final class TracingPdf {
                 text(Phrases.of("trace.cut-line")),
                 text(Phrases.of(
                         "trace.this-cloth",
-                        Amounts.percent(job.fabric().test().stretchAcross()),
-                        Amounts.percent(job.fabric().test().stretchAlong())))));
+                        Amounts.percent(job.fabric().asLaid().test().stretchAcross()),
+                        Amounts.percent(job.fabric().asLaid().test().stretchAlong())))));
     }
 
     private static Para text(String words) {
