@@ -33,7 +33,7 @@ public record Readings(List<Double> mm) {
     public boolean agree(String key, Measure measure, Findings findings) {
         double limit = HandMeasuring.repeatLimit(measure);
         double difference = most() - least();
-        if (difference <= limit + 1e-9) {
+        if (!(difference > limit + 1e-9)) {
             return true;
         }
         findings.add(
