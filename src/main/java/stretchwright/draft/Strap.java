@@ -113,20 +113,19 @@ final class Strap {
 
     private static Reason length(Order order, Boot boot, double cut) {
         Ruled length = Ruled.of(
-                                cut,
-                                Tell.said(
-                                        "rule.strap-boot",
-                                        Part.number(1 - TAUT, 2),
-                                        Part.length(LAP_OF_FASTENING),
-                                        Part.length(FASTENING)),
-                                Tell.said("source.straps-practice"),
-                                Inputs.measured(
-                                        Tell.said("input.ankle-to-sole"),
-                                        boot.sole().ankleToSole().orElseThrow()),
-                                Inputs.measured(Tell.said("input.ankle-to-hem"), boot.ankleToHem()),
-                                Inputs.measured(
-                                        Tell.said("input.arch-width"),
-                                        boot.sole().arch().orElseThrow()));
+                cut,
+                Tell.said(
+                        "rule.strap-boot",
+                        Part.number(1 - TAUT, 2),
+                        Part.length(LAP_OF_FASTENING),
+                        Part.length(FASTENING)),
+                Tell.said("source.straps-practice"),
+                Inputs.measured(
+                        Tell.said("input.ankle-to-sole"),
+                        boot.sole().ankleToSole().orElseThrow()),
+                Inputs.measured(Tell.said("input.ankle-to-hem"), boot.ankleToHem()),
+                Inputs.measured(
+                        Tell.said("input.arch-width"), boot.sole().arch().orElseThrow()));
         return order.moves().told(length, Shift.HEM, Shift.SIDE_HEM).reason(LENGTH);
     }
 }

@@ -30,16 +30,12 @@ public final class Cloths {
             return Optional.empty();
         }
         List<ClothLay> out = new ArrayList<>();
-        lay(own, make.cloth(), make, stages, findings)
-                .map(l -> worn(l, make))
-                .ifPresent(out::add);
+        lay(own, make.cloth(), make, stages, findings).map(l -> worn(l, make)).ifPresent(out::add);
         for (int i = 0; i < make.contrasts().size(); i++) {
             Contrast c = make.contrasts().get(i);
             List<Piece> pieces = make.laid(c.pieces(pattern));
             Findings here = new Findings(make.file(), make.unit());
-            lay(pieces, c.fabric(), make, stages, here)
-                    .map(l -> worn(l, make))
-                    .ifPresent(out::add);
+            lay(pieces, c.fabric(), make, stages, here).map(l -> worn(l, make)).ifPresent(out::add);
             String key = key(i);
             here.all().forEach(f -> findings.add(f.key().replaceFirst("^fabric", key), f.wrong(), f.right()));
         }

@@ -123,7 +123,8 @@ class CrosswiseTest {
                 .bytes();
         assertThat(text(pdf).replaceAll("\\s+", " "))
                 .contains("stretch across 110 %, along 60 %")
-                .contains(Math.round(leg.width() * 10) / 10.0 + " mm (" + Math.round(leg.width()) / 10.0 + " cm) along");
+                .contains(
+                        Math.round(leg.width() * 10) / 10.0 + " mm (" + Math.round(leg.width()) / 10.0 + " cm) along");
     }
 
     /** A leg that is longer than the cloth is wide is told by the lay. */
