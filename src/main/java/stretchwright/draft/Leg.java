@@ -163,7 +163,9 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
         for (Level level : levels) {
             if (level.name() == Level.Name.HIP || Holding.LEG.contains(level.name())) {
                 Held at = order.holding().at(level.name());
-                boolean room = level.name() == Level.Name.CROTCH && curves.thighWidth() > at.width() * (1 + WIDER);
+                boolean room = level.name() == Level.Name.CROTCH
+                        && curves.isRoomy()
+                        && curves.thighWidth() > at.width() * (1 + WIDER);
                 LevelHold.Bound bound = room ? LevelHold.Bound.FRAME : at.decided(level, seam);
                 WhichLeg leg = level.name() == Level.Name.HIP ? WhichLeg.BOTH : order.leg();
                 out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), bound));

@@ -52,6 +52,7 @@ final class LegCurves {
     private final double[] height;
     private final double[] width;
     private final double narrowHalf;
+    private final boolean roomy;
 
     /** How fast one edge runs out at the throat, going up; with it the turn below is a parabola. */
     private final double intoTurn;
@@ -63,6 +64,7 @@ final class LegCurves {
         this.line = line;
         this.frame = frame;
         this.shifts = order.moves().shifts();
+        this.roomy = thigh > 0;
         Holding holding = order.holding();
         int n = line.leg().size();
         height = line.leg().stream().mapToDouble(Node::height).toArray();
@@ -132,6 +134,11 @@ final class LegCurves {
             }
         }
         return line.leg().size() - 1;
+    }
+
+    /** Whether the thigh was cut wider for the room that the seat needs. */
+    boolean isRoomy() {
+        return roomy;
     }
 
     /** Width of the leg at the seat fold, mm. */

@@ -80,15 +80,14 @@ final class Invariants {
         Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
         double front = leg.edge(EdgeName.FRONT_CROTCH).length();
         double back = leg.edge(EdgeName.BACK_CROTCH).length();
-        softly.assertThat(front + back)
-                .as(who + " crotch seam")
-                .isCloseTo(
-                        (body.mm(Measure.TOTAL_CROTCH_LENGTH)
-                                        - 2 * top.dropBelowWaist()
-                                        + top.frontRaise()
-                                        + top.backRaise())
-                                * (1 - pattern.reductions().crotch()),
-                        within(0.5));
+        double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH)
+                        - 2 * top.dropBelowWaist()
+                        + top.frontRaise()
+                        + top.backRaise())
+                * (1 - pattern.reductions().crotch());
+        // what was only estimated may give way for the waist edge, what was measured not
+        double gives = body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? 0 : Rise.ESTIMATE_GIVES * target;
+        softly.assertThat(front + back).as(who + " crotch seam").isCloseTo(target, within(0.5 + gives));
         softly.assertThat(back).as(who + " back crotch longer").isGreaterThan(front);
         softly.assertThat(leg.edge(EdgeName.BACK_CROTCH).line().end().y())
                 .as(who + " back waist higher")
