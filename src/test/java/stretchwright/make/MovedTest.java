@@ -55,9 +55,9 @@ class MovedTest {
         assertThat(pattern(text).legs()).hasSize(2);
         String moved = text.replace("style:", "style:\n  shifts: {back hip: 20 mm, back crotch point: -10 mm}");
         assertThatThrownBy(() -> pattern(moved))
-                .isInstanceOfSatisfying(BadInput.class, e -> assertThat(e.findings())
-                        .extracting(Finding::key)
-                        .containsOnly("style.shifts.back hip"));
+                .isInstanceOfSatisfying(
+                        BadInput.class,
+                        e -> assertThat(e.findings()).extracting(Finding::key).containsOnly("style.shifts.back hip"));
     }
 
     /** In another cloth, and for a wearer measured anew, the same points move by the same amounts. */
