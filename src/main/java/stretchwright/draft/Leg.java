@@ -3,6 +3,7 @@ package stretchwright.draft;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
@@ -62,20 +63,26 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
             return Optional.empty();
         }
         if (!trial.isDrawn(0)) {
-            findings.add(
-                    "wearer.measurements.thigh girth",
-                    Tell.said(
-                            "leg.narrows",
-                            Part.length(order.body().mm(Measure.THIGH_GIRTH)),
-                            Part.length(order.body().mm(Measure.MID_THIGH_GIRTH)),
-                            Part.length(other.order.body().mm(Measure.THIGH_GIRTH)),
-                            Part.length(other.order.body().mm(Measure.MID_THIGH_GIRTH))),
-                    Tell.said("leg.narrows-help"));
+            if (!MovesCheck.blamed(order, findings)) {
+                narrows(order.body(), other.order.body(), findings);
+            }
             return Optional.empty();
         }
         Top top = Top.matching(other.top, trial, order.shift(Shift.SIDE_WAIST));
         return Optional.of(
                 new Leg(order.given(top.crotchTaken(), top.riseTaken()), l.line, l.curves, trial.fork(), top));
+    }
+
+    private static void narrows(Body body, Body both, Findings findings) {
+        findings.add(
+                "wearer.measurements.thigh girth",
+                Tell.said(
+                        "leg.narrows",
+                        Part.length(body.mm(Measure.THIGH_GIRTH)),
+                        Part.length(body.mm(Measure.MID_THIGH_GIRTH)),
+                        Part.length(both.mm(Measure.THIGH_GIRTH)),
+                        Part.length(both.mm(Measure.MID_THIGH_GIRTH))),
+                Tell.said("leg.narrows-help"));
     }
 
     private static boolean closes(Rise.Trial trial, Order order, Findings findings) {

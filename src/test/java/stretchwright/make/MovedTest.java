@@ -1,6 +1,7 @@
 package stretchwright.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -8,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
@@ -43,6 +46,18 @@ class MovedTest {
                 .contains("\"by\":\"shifts\"", "\"back waist\":-12", "\"side hem\":8");
         assertThat(made.fit().verdicts().stream().map(v -> Voice.plain().say(v.message())))
                 .contains("swayed back, 12 mm: back waist 12 mm down.", "bow legs, 8 mm: side hem 8 mm down.");
+    }
+
+    /** The legs as measured meet; what was moved is at fault, and not a thigh. */
+    @Test
+    void legsThatDoNotMeetForWhatWasMovedNameTheShift() throws IOException {
+        String text = Files.readString(Path.of("examples", "two-different-legs.yaml"));
+        assertThat(pattern(text).legs()).hasSize(2);
+        String moved = text.replace("style:", "style:\n  shifts: {back hip: 20 mm, back crotch point: -10 mm}");
+        assertThatThrownBy(() -> pattern(moved))
+                .isInstanceOfSatisfying(
+                        BadInput.class,
+                        e -> assertThat(e.findings()).extracting(Finding::key).containsOnly("style.shifts.back hip"));
     }
 
     /** In another cloth, and for a wearer measured anew, the same points move by the same amounts. */
