@@ -141,6 +141,7 @@ public final class Draft {
         List<Piece> cut = style.lay().crosswise()
                 ? pieces.stream().map(Crosswise::grained).toList()
                 : pieces;
+        double backOff = legs.get(0).top().backOff() / (1 - given.reductions().crotch());
         return new Pattern(
                 cut,
                 seams,
@@ -149,6 +150,7 @@ public final class Draft {
                 reasons,
                 notions,
                 holds,
-                order.moves().moved());
+                order.moves().moved(),
+                backOff);
     }
 }

@@ -47,6 +47,9 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
         if (!closes(trial, order, findings)) {
             return Optional.empty();
         }
+        if (MovesCheck.tooTight(order, trial, findings)) {
+            return Optional.empty();
+        }
         return Top.of(order, trial, findings)
                 .map(t -> new Leg(order.given(t.crotchTaken(), t.riseTaken()), l.line, l.curves, trial.fork(), t));
     }
@@ -66,6 +69,9 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
             if (!MovesCheck.blamed(order, findings)) {
                 narrows(order.body(), other.order.body(), findings);
             }
+            return Optional.empty();
+        }
+        if (MovesCheck.tooTight(order, trial, findings)) {
             return Optional.empty();
         }
         Top top = Top.matching(other.top, trial, order.shift(Shift.SIDE_WAIST));

@@ -17,6 +17,9 @@ final class MovesCheck {
     /** Smallest radius of a lower edge moved at the side, mm, and as a part of it what can be turned up (no source). */
     private static final double LEAST_RADIUS = 40;
 
+    /** What a maker moves may bend the crotch seam to this share of its least radius (no source). */
+    private static final double LEAST_OF_RADIUS = 0.8;
+
     /** A leg keeps at least this share of its width at a level, or its edges meet (no source). */
     private static final double LEAST_WIDTH_LEFT = 0.6;
 
@@ -76,8 +79,8 @@ final class MovesCheck {
                     Tell.said("moves.less-help"));
         }
         double extension = Math.max(curves.grown(), frame.leastCrotch()) - frame.hip();
-        point(order, Shift.FRONT_CROTCH_POINT, Frame.FRONT_EXTENSION_SHARE * extension, findings);
-        point(order, Shift.BACK_CROTCH_POINT, (1 - Frame.FRONT_EXTENSION_SHARE) * extension, findings);
+        point(order, Shift.FRONT_CROTCH_POINT, Shift.FRONT_HIP, Frame.FRONT_EXTENSION_SHARE * extension, findings);
+        point(order, Shift.BACK_CROTCH_POINT, Shift.BACK_HIP, (1 - Frame.FRONT_EXTENSION_SHARE) * extension, findings);
         return findings.all().size() == before;
     }
 
@@ -106,17 +109,22 @@ final class MovesCheck {
         }
     }
 
-    private static void point(Order order, Shift shift, double extension, Findings findings) {
-        if (order.shift(shift) < (LEAST_EXTENSION_LEFT - 1) * extension) {
+    private static void point(Order order, Shift shift, Shift hip, double extension, Findings findings) {
+        if (order.shift(shift) - order.shift(hip) < (LEAST_EXTENSION_LEFT - 1) * extension) {
             findings.add(
-                    key(order, shift),
+                    key(order, Math.abs(order.shift(hip)) > Math.abs(order.shift(shift)) ? hip : shift),
                     Tell.said(
                             "moves.crotch-point",
                             shift.said(),
-                            Part.signed(order.shift(shift)),
+                            Part.signed(order.shift(shift) - order.shift(hip)),
                             Part.length(extension)),
                     Tell.said("moves.less-help"));
         }
+    }
+
+    /** Where what was moved leaves a crotch seam that turns on the spot: then it is told. */
+    static boolean tooTight(Order order, Rise.Trial trial, Findings findings) {
+        return trial.tightest() < LEAST_OF_RADIUS * Rise.radius(order.body()) && blamed(order, findings);
     }
 
     /** Where a leg could not be drawn: whether what was moved is the likelier reason than the measures; then it is told. */

@@ -98,6 +98,7 @@ final class Rise {
      *
      * @param side height of the waist edge at the side, mm
      * @param estimate so many times its estimate the total crotch length was taken; 1 where it was measured
+     * @param backOff by how much the back is longer than its measure asks, so that it stands no higher than a back can, mm flat
      * @param ends how far centre front and centre back are to stand above it, together, mm
      */
     record Trial(
@@ -110,7 +111,8 @@ final class Rise {
             double crotchTaken,
             double riseTaken,
             double estimate,
-            double hipHeight) {
+            double hipHeight,
+            double backOff) {
         double up() {
             return front.waist() + back.waist() - 2 * side;
         }
@@ -184,7 +186,17 @@ final class Rise {
         CrotchBend front = front(fork, hip, top.frontLength());
         CrotchBend back = back(fork, hip, top.backLength());
         return new Trial(
-                0, fork, front, back, crotch + rise, 0, top.crotchTaken(), top.riseTaken(), top.estimate(), hip);
+                0,
+                fork,
+                front,
+                back,
+                crotch + rise,
+                0,
+                top.crotchTaken(),
+                top.riseTaken(),
+                top.estimate(),
+                hip,
+                top.backOff());
     }
 
     private double hip(double rise, double taken, double width) {
@@ -322,7 +334,8 @@ final class Rise {
                 given.crotchTaken,
                 given.riseTaken,
                 given.estimate,
-                given.hip);
+                given.hip,
+                -shift);
     }
 
     private CrotchBend front(Fork fork, double hip, double length) {

@@ -30,6 +30,7 @@ import stretchwright.pattern.TopEnd;
  * @param crotchTaken share taken off the crotch seam
  * @param riseTaken share taken off the rise between crotch line and top edge
  * @param estimate so many times its estimate the total crotch length was taken; 1 where it was measured
+ * @param backOff by how much the back is longer than its measure asks, mm flat; 0 where it stands no higher or lower than a back can
  * @param beforeMiddle how far the inseam lies before the inner middle of the leg on the crotch line, mm
  * @param tightest least radius of the crotch curve, mm
  */
@@ -43,6 +44,7 @@ record Top(
         double crotchTaken,
         double riseTaken,
         double estimate,
+        double backOff,
         double beforeMiddle,
         double tightest) {
     /** The centre seams run straight for at least this much below the waist, mm: what a band's join needs (no source). */
@@ -117,6 +119,7 @@ record Top(
                 trial.crotchTaken(),
                 trial.riseTaken(),
                 trial.estimate(),
+                trial.backOff(),
                 trial.fork().width() / 2 - trial.fork().frontOut().x(),
                 trial.tightest());
     }

@@ -2,13 +2,11 @@ package stretchwright.fit;
 
 import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.NOTE;
-import static stretchwright.fit.FitReport.Severity.STOP;
 
 import java.util.ArrayList;
 import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
-import stretchwright.body.Measuring;
 import stretchwright.body.TrunkProfile;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
@@ -16,13 +14,10 @@ import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Said;
-import stretchwright.pattern.Level;
 import stretchwright.pattern.Notion;
 import stretchwright.pattern.NotionName;
 import stretchwright.pattern.Pattern;
-import stretchwright.pattern.Reason.Origin;
 import stretchwright.pattern.Seam;
-import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.TopEnd.Band.Shape;
@@ -43,36 +38,25 @@ final class BandJudge {
     /** A straight band follows the body where its edges differ by no more than this strain (common practice, no source). */
     static final double STRAIGHT_UP_TO = 0.15;
 
-    /** Farther than this from its place, mm, a top edge is seen and felt (common practice, no source). */
-    static final double OFF_ITS_PLACE = 10;
-
-    /** And beyond this the measures do not belong together: the cloth has given all it can (no source). */
-    static final double FAR_OFF = 25;
-
-    /** Cloth that stretches less along gives the rise little (docs/maths/draft.md, "The top"). */
-    static final double GIVES_LITTLE = 0.35;
-
     private final Pattern pattern;
-    private final Fabric fabric;
     private final Body body;
     private final Style style;
     private final List<Verdict> out = new ArrayList<>();
 
-    private BandJudge(Pattern pattern, Fabric fabric, Body body, Style style) {
+    private BandJudge(Pattern pattern, Body body, Style style) {
         this.pattern = pattern;
-        this.fabric = fabric;
         this.body = body;
         this.style = style;
     }
 
     static List<Verdict> of(Pattern pattern, Fabric fabric, Body body, Style style) {
-        BandJudge judge = new BandJudge(pattern, fabric, body, style);
+        BandJudge judge = new BandJudge(pattern, body, style);
         pattern.seam(Seam.Role.WAISTBAND_JOIN).ifPresent(judge::takenIn);
         pattern.notions().stream()
                 .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
                 .forEach(judge::elastic);
         judge.noDart();
-        judge.place();
+        judge.out.addAll(RiseJudge.of(pattern, fabric, body, style));
         if (style.top().band().shape() != Shape.CASING) {
             judge.stands();
         }
@@ -91,55 +75,6 @@ final class BandJudge {
 
     private void add(FitReport.Severity severity, Subject.Kind kind, Said message, Said remedy) {
         out.add(new Verdict(severity, Subject.of(kind, Tell.said("about.waistband")), message, remedy));
-    }
-
-    /** Where rise and crotch length disagree, the draft keeps the crotch seam and lets the top edge move. */
-    private void place() {
-        double crotch = body.mm(Measure.CROTCH_HEIGHT);
-        double wanted = body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist();
-        double flat = crotch * (1 - pattern.reductions().along())
-                + (wanted - crotch) * (1 - pattern.reductions().rise());
-        double asked = pattern.shift(Shift.SIDE_WAIST);
-        double off = (pattern.level(Level.Name.WAIST).orElseThrow().height() - asked - flat)
-                / (1 - pattern.reductions().rise());
-        if (Math.abs(off) <= OFF_ITS_PLACE) {
-            return;
-        }
-        boolean far = Math.abs(off) > FAR_OFF;
-        double tape = 2
-                * Math.abs(off)
-                * (1 - pattern.reductions().rise())
-                / (1 - pattern.reductions().crotch());
-        out.add(new Verdict(far ? STOP : CAUTION, Tell.said("about.rise"), placed(off, tape), again(far)));
-    }
-
-    /** The measures at odds, and by how much on the tape. */
-    private Said placed(double off, double tape) {
-        Part[] parts = {
-            Part.length(Math.abs(off)),
-            Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH)),
-            (body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? Origin.MEASURED : Origin.ESTIMATED).said(),
-            Part.length(tape),
-            Part.length(body.mm(Measure.WAIST_HEIGHT)),
-            Part.length(body.mm(Measure.CROTCH_HEIGHT))
-        };
-        return off > 0 ? Tell.said("rise.above", parts) : Tell.said("rise.below", parts);
-    }
-
-    /** What to measure again: the crotch length, and the height that lies further from what the other measures let expect. */
-    private Said again(boolean far) {
-        Said help = !body.isGiven(Measure.TOTAL_CROTCH_LENGTH)
-                ? Tell.said("rise.estimated-help")
-                : Measuring.furthest(body, Measure.WAIST_HEIGHT, Measure.CROTCH_HEIGHT)
-                        .filter(c -> far)
-                        .map(c -> Tell.said(
-                                "rise.measured-with-help",
-                                c.measure().said(),
-                                Part.length(c.mm()),
-                                Part.length(c.expected().orElseThrow())))
-                        .orElseGet(() -> Tell.said("rise.measured-help"));
-        double along = fabric.test().stretchAlong();
-        return along < GIVES_LITTLE ? help.and(Tell.said("rise.stiff-help", Part.share(along))) : help;
     }
 
     private void takenIn(Seam join) {

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param notions what is bought and sewn on, such as an elastic
  * @param holds what decided the width at each level
  * @param moved what moved points of it beside the measures
+ * @param backOff by how much the back crotch length is drawn longer than it was measured, mm on the body
  */
 public record Pattern(
         List<Piece> pieces,
@@ -23,7 +24,8 @@ public record Pattern(
         List<Reason> reasons,
         List<Notion> notions,
         List<LevelHold> holds,
-        List<Moved> moved) {
+        List<Moved> moved,
+        double backOff) {
 
     /** Without a word on how the widths were found. */
     public Pattern(
@@ -33,7 +35,7 @@ public record Pattern(
             Reductions reductions,
             List<Reason> reasons,
             List<Notion> notions) {
-        this(pieces, seams, levels, reductions, reasons, notions, List.of(), List.of());
+        this(pieces, seams, levels, reductions, reasons, notions, List.of(), List.of(), 0);
     }
 
     /** Nothing to buy but the cloth. */
@@ -158,7 +160,8 @@ public record Pattern(
                 holds.stream()
                         .filter(h -> h.leg() == WhichLeg.BOTH || h.leg() == leg)
                         .toList(),
-                moved);
+                moved,
+                backOff);
     }
 
     /** Whether the lower end is a folded cuff and not a turned hem. */

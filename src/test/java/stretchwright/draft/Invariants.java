@@ -80,11 +80,9 @@ final class Invariants {
         Piece leg = pattern.piece(PieceName.of(PieceKind.LEG));
         double front = leg.edge(EdgeName.FRONT_CROTCH).length();
         double back = leg.edge(EdgeName.BACK_CROTCH).length();
-        double target = (body.mm(Measure.TOTAL_CROTCH_LENGTH)
-                        - 2 * top.dropBelowWaist()
-                        + top.frontRaise()
-                        + top.backRaise())
-                * (1 - pattern.reductions().crotch());
+        double target =
+                (body.mm(Measure.TOTAL_CROTCH_LENGTH) - 2 * top.dropBelowWaist() + top.frontRaise() + top.backRaise())
+                        * (1 - pattern.reductions().crotch());
         // what was only estimated may give way for the waist edge, what was measured not
         double gives = body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? 0 : Rise.ESTIMATE_GIVES * target;
         softly.assertThat(front + back).as(who + " crotch seam").isCloseTo(target, within(0.5 + gives));

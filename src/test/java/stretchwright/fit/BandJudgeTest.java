@@ -49,6 +49,17 @@ class BandJudgeTest {
         return all.toString();
     }
 
+    /** Measured 440 of 700: the back would stand higher than any back. It is drawn shorter, and that is told. */
+    @Test
+    void aBackCrotchLengthThatNoBackHasIsTold() {
+        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.BACK_CROTCH_LENGTH, 440);
+        assertThat(said(check(body, "straight"), "back rise"))
+                .startsWith(
+                        "CAUTION Of a total crotch length of 700 mm a back of 440 mm would put the centre back higher");
+        assertThat(said(check(SampleBody.smallAdult(), "straight"), "back rise"))
+                .isEmpty();
+    }
+
     /** W25: rib bands by an extension handbook (S24 of the trade values): 16 in takes 10 2/3 to 12 in. */
     @Test
     void w25RibForAnOpeningOfSixteenInches() {

@@ -271,7 +271,8 @@ class FitPdfTest {
                                 Level.Name.KNEE, WhichLeg.BOTH, knee, OptionalDouble.of(1.2), LevelHold.Bound.NONE),
                         new LevelHold(
                                 Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)),
-                p.moved());
+                p.moved(),
+                p.backOff());
     }
 
     private static String text(Document d) throws Exception {
