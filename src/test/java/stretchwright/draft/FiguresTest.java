@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -147,6 +148,7 @@ class FiguresTest {
         assertThat(told.moved().get(0).shifts().isEmpty()).isTrue();
     }
 
+    @Tag("slow")
     @Test
     void everyFigureAtItsBoundsOnManyBodies() {
         int drawn = 0;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
@@ -34,6 +35,7 @@ class LegFlareTest {
     private static final List<EdgeName> INSEAMS = List.of(EdgeName.FRONT_INSEAM, EdgeName.BACK_INSEAM);
 
     /** A boot that fits its wearer: from calf to hem 60 mm hold for nearly all, and nothing is a kink. */
+    @Tag("slow")
     @Test
     void aLegOverAUsualBootBendsGently() {
         List<Double> above = new ArrayList<>();
@@ -65,6 +67,7 @@ class LegFlareTest {
     }
 
     /** Boots of any proportion: as gently as two arcs of a circle can that stand upright at the boot's top and at the hem. */
+    @Tag("slow")
     @Test
     void aFlareBendsAsGentlyAsItsHeightLetsIt() {
         for (int seed = 1; seed <= BODIES; seed++) {

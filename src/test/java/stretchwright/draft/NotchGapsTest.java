@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -37,6 +38,7 @@ class NotchGapsTest {
     private static final Pattern SOUND =
             DraftTest.draft(SampleBody.smallAdult(), SampleFabric.heavyKnit(), Optional.empty(), DraftTest.ANKLE);
 
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(Style.Leg.class)
     void noGapOfAnyBodyIsOver200Millimetres(Style.Leg leg) {

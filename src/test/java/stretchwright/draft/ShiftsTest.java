@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -141,6 +142,7 @@ class ShiftsTest {
     }
 
     /** Whatever is moved, alone or all together, on many bodies: a pattern that can be sewn, or a finding that names it. */
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void extremesAreDrawnSoundOrTold(boolean all) {

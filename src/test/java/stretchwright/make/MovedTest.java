@@ -82,7 +82,7 @@ class MovedTest {
     }
 
     private static Pattern pattern(String text) {
-        return Make.run(read(text), Progress.silent()).pattern();
+        return Session.of(read(text)).pattern();
     }
 
     private static double backWaist(Pattern pattern) {
