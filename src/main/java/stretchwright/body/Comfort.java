@@ -1,5 +1,7 @@
 package stretchwright.body;
 
+import java.util.OptionalDouble;
+
 /**
  * What pressure the body bears, mmHg; suggested limits of trade-values section 2.3, which gives their sources. They are
  * cautions for clothes and no medical advice.
@@ -17,14 +19,28 @@ public final class Comfort {
     /** Largest recommended for sportswear (24.8 mmHg, 3.3 kPa). */
     public static final double STOP = 25;
 
-    /** A waistband: comfortable at 17.5, standard deviation 2.1 (Sen'i Gakkaishi 47, 1991). */
+    /** A waistband of a wearer of unknown age: comfortable at 17.5, standard deviation 2.1 (Sen'i Gakkaishi 47, 1991). */
     public static final double CAUTION_BAND = 20;
+
+    /** What was borne at the waist fell with age: 32.37 - 0.287 mmHg a year (124 women of 19 to 87; abstract). */
+    private static final double BORNE_AT_BIRTH = 32.37;
+
+    private static final double LESS_A_YEAR = 0.287;
+    private static final double YOUNGEST = 19;
+    private static final double OLDEST = 87;
 
     /** A waistband: uncomfortable beyond (same). */
     public static final double STOP_BAND = 35;
 
     /** Under this pressure nothing is felt (3 mmHg, 0.4 kPa). */
     public static final double NEGLIGIBLE = 3;
+
+    /** A waistband's caution at an age; of children and where no age is known {@link #CAUTION_BAND}. */
+    public static double band(OptionalDouble age) {
+        return age.isPresent() && age.getAsDouble() >= YOUNGEST
+                ? BORNE_AT_BIRTH - LESS_A_YEAR * Math.min(OLDEST, age.getAsDouble())
+                : CAUTION_BAND;
+    }
 
     private Comfort() {}
 }

@@ -7,6 +7,7 @@ import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
+import stretchwright.fabric.Layers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
@@ -154,8 +155,8 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
         if (fabric.test().loadAcross().isAssumed()) {
             return MOST_STRAIN;
         }
-        double both = Laplace.tension(Laplace.fromMmHg(Comfort.CAUTION_BAND), body.mm(Measure.WAIST_GIRTH));
-        return fabric.test().loadAcross().extension(both / 2);
+        double both = Laplace.tension(Laplace.fromMmHg(Comfort.band(body.age())), body.mm(Measure.WAIST_GIRTH));
+        return fabric.test().loadAcross().extension(both / Layers.TWO);
     }
 
     static double share(Hold.Named hold) {

@@ -87,10 +87,11 @@ final class Course {
             Fabric fabric,
             Optional<Boot> boot,
             Style style) {
-        return on(fits, pattern, body, fabric, boot, style).points();
+        return on(fits, pattern, body, fabric, boot, style).points(STEP);
     }
 
-    private List<FitReport.CoursePoint> points() {
+    /** @param apart at most so far between two heights, mm on the flat piece */
+    List<FitReport.CoursePoint> points(double apart) {
         List<FitReport.CoursePoint> out = new ArrayList<>();
         double foot = Double.MAX_VALUE;
         for (int i = 0; i < levels.size(); i++) {
@@ -104,7 +105,7 @@ final class Course {
         for (List<Point> outline : outlines) {
             foot = Math.min(foot, outline.stream().mapToDouble(Point::y).min().orElse(foot));
         }
-        int steps = (int) Math.max(1, Math.ceil((top - foot) / STEP));
+        int steps = (int) Math.max(1, Math.ceil((top - foot) / apart));
         for (int i = 0; i < steps; i++) {
             // the lower edge may be curved: the last ring is the hem's own
             double y = top - CLEAR - i * (top - foot) / steps;

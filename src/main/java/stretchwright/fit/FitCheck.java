@@ -52,6 +52,7 @@ public final class FitCheck {
             List<FitReport.LevelFit> here = Levels.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style());
             levels.addAll(here);
             verdicts.addAll(LevelJudge.of(here, leg));
+            verdicts.addAll(SlackJudge.of(leg, here));
             openings.addAll(
                     Openings.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style(), leg.machines()));
             poses.addAll(Poses.of(here, leg.fabric()));

@@ -27,7 +27,7 @@ final class LevelJudge {
         for (LevelFit l : levels) {
             strain(l, worn).ifPresent(out::add);
             if (onSkin(l, worn.hemOnBoot())) {
-                PressureJudge.of(l, known(l.level(), worn.body())).ifPresent(out::add);
+                PressureJudge.of(l, worn.body(), known(l.level(), worn.body())).ifPresent(out::add);
             }
         }
         PressureJudge.rising(levels, worn.body()).ifPresent(out::add);

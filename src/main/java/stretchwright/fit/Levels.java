@@ -10,6 +10,7 @@ import stretchwright.body.TrunkProfile;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
+import stretchwright.fabric.Layers;
 import stretchwright.fabric.Strain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
@@ -28,13 +29,13 @@ final class Levels {
                     girth(level, pattern, body, boot, style) + style.parts().bulge(level.name());
             double across = Strain.of(level.width(), girth);
             // a band is as high as it was cut; only the leg is pulled along
-            boolean band = layers(level.name(), style) == 2;
+            boolean band = isDouble(level.name(), style);
             double more = level.name() == Level.Name.KNEE ? PartsJudge.kneeShare(pattern) : 0;
             double taken = level.name() == Level.Name.HIP
                     ? pattern.reductions().rise()
                     : pattern.reductions().along();
             double along = band ? 0 : 1 / ((1 - taken) * (1 + more)) - 1;
-            int layers = layers(level.name(), style);
+            double layers = band ? Layers.TWO : 1;
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
             double tension = layers * fabric.test().loadAcross().tension(across) / (1 + along);
             out.add(new FitReport.LevelFit(
@@ -53,11 +54,9 @@ final class Levels {
     }
 
     /** A band of two layers holds with both, folded, faced or turned down. */
-    private static int layers(Level.Name level, Style style) {
+    private static boolean isDouble(Level.Name level, Style style) {
         return level == Level.Name.WAIST
-                        || (level == Level.Name.HEM && style.cuffHeight().isPresent())
-                ? 2
-                : 1;
+                || (level == Level.Name.HEM && style.cuffHeight().isPresent());
     }
 
     private static double girth(Level level, Pattern pattern, Body body, Optional<Boot> boot, Style style) {

@@ -23,16 +23,16 @@ final class PressureJudge {
 
     private PressureJudge() {}
 
-    private static double limit(LevelFit l) {
-        return l.level() == Level.Name.WAIST ? Comfort.CAUTION_BAND : Comfort.CAUTION;
+    private static double limit(LevelFit l, Body body) {
+        return l.level() == Level.Name.WAIST ? Comfort.band(body.age()) : Comfort.CAUTION;
     }
 
     /** @param known whether the girth was measured */
-    static Optional<Verdict> of(LevelFit l, Said known) {
+    static Optional<Verdict> of(LevelFit l, Body body, Said known) {
         double mmHg = Laplace.toMmHg(l.pressure());
         boolean band = l.level() == Level.Name.WAIST;
         double stop = band ? Comfort.STOP_BAND : Comfort.STOP;
-        if (mmHg <= (band ? Comfort.CAUTION_BAND : Comfort.NOTE)) {
+        if (mmHg <= (band ? Comfort.band(body.age()) : Comfort.NOTE)) {
             return Optional.empty();
         }
         Said message = Tell.said(
@@ -43,7 +43,7 @@ final class PressureJudge {
             Part most = new Part.Pressure(Laplace.fromMmHg(stop), 0);
             return one(STOP, l, message, Tell.said("pressure.stop-help", most));
         }
-        if (mmHg > limit(l)) {
+        if (mmHg > limit(l, body)) {
             Said device = mmHg > Comfort.DEVICE && !band ? Tell.said("pressure.device") : Said.NOTHING;
             return one(CAUTION, l, message.and(device), Tell.said("pressure.help"));
         }
@@ -65,7 +65,8 @@ final class PressureJudge {
     /** Once for the garment, where any place on the skin is over its caution (trade-values section 12). */
     static List<Verdict> circulation(List<LevelFit> levels, Worn worn) {
         boolean tight = levels.stream()
-                .anyMatch(l -> LevelJudge.onSkin(l, worn.hemOnBoot()) && Laplace.toMmHg(l.pressure()) > limit(l));
+                .anyMatch(l ->
+                        LevelJudge.onSkin(l, worn.hemOnBoot()) && Laplace.toMmHg(l.pressure()) > limit(l, worn.body()));
         if (!tight) {
             return List.of();
         }

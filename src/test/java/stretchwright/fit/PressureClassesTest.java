@@ -3,6 +3,7 @@ package stretchwright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -62,5 +63,16 @@ class PressureClassesTest {
     void waistbands() {
         assertThat(Comfort.CAUTION_BAND).isGreaterThan(17.5 + 2.1);
         assertThat(Comfort.STOP_BAND).isEqualTo(35);
+    }
+
+    /** What 124 women of 19 to 87 bore at the waist: 25.2 mmHg at 25, 20.9 at 40, 13.7 at 65 (the row's own figures). */
+    @Test
+    void waistbandsByAge() {
+        assertThat(Comfort.band(OptionalDouble.of(25))).isCloseTo(25.2, within(0.05));
+        assertThat(Comfort.band(OptionalDouble.of(40))).isCloseTo(20.9, within(0.05));
+        assertThat(Comfort.band(OptionalDouble.of(65))).isCloseTo(13.7, within(0.05));
+        assertThat(Comfort.band(OptionalDouble.of(12))).isEqualTo(Comfort.CAUTION_BAND);
+        assertThat(Comfort.band(OptionalDouble.of(99))).isPositive();
+        assertThat(Comfort.band(OptionalDouble.empty())).isEqualTo(Comfort.CAUTION_BAND);
     }
 }
