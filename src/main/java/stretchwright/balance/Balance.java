@@ -36,6 +36,9 @@ public final class Balance {
 
     /** In one pose after the other; each starts from where the one before left the cloth. */
     public static List<Settled> through(Tube tube, List<Pose> poses) {
+        if (poses.isEmpty()) {
+            throw new IllegalArgumentException("a balance needs a pose");
+        }
         List<Settled> all = new ArrayList<>();
         int unknowns = new Placing(tube, poses.get(0)).net().unknowns;
         State free = State.placed(unknowns);

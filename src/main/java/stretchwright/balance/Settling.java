@@ -18,7 +18,8 @@ final class Settling {
 
     private static final double LARGEST_STEP = 25;
     private static final int LAGGED = 40;
-    private static final int MOST = 400;
+    private static final int STEEPENED = 80;
+    private static final int MOST = 600;
     private static final int HALVINGS = 30;
 
     private final Net net;
@@ -73,7 +74,9 @@ final class Settling {
             }
             share = residual > 0.7 * last ? Math.max(share / 2, 0.05) : Math.min(1, share * 2);
             last = residual;
-            if (iterations < LAGGED || !steepened()) {
+            if (iterations >= STEEPENED) {
+                patient();
+            } else if (iterations < LAGGED || !steepened()) {
                 lag(share);
                 lagged();
             }
@@ -123,6 +126,19 @@ final class Settling {
             sum += capacity[k] * give * (x + Math.log1p(Math.exp(-2 * x)));
         }
         return sum;
+    }
+
+    /** The slow way that finds what the others circle round: friction is renewed only once all else balances. */
+    private void patient() {
+        forces(u, capacity, gradient);
+        double sum = 0;
+        for (double force : gradient) {
+            sum += Math.abs(force);
+        }
+        if (sum < STOP / 10) {
+            lag(0.5);
+        }
+        lagged();
     }
 
     private void lagged() {
