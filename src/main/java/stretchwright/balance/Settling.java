@@ -19,7 +19,7 @@ final class Settling {
     private static final double LARGEST_STEP = 25;
     private static final int LAGGED = 40;
     private static final int STEEPENED = 80;
-    private static final int MOST = 600;
+    private static final int MOST = 1200;
     private static final int HALVINGS = 30;
 
     private final Net net;
@@ -136,7 +136,7 @@ final class Settling {
             sum += Math.abs(force);
         }
         if (sum < STOP / 10) {
-            lag(0.5);
+            lag(iterations < MOST / 4 ? 0.5 : iterations < MOST / 2 ? 0.2 : 0.08);
         }
         lagged();
     }

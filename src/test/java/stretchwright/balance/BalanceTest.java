@@ -148,19 +148,13 @@ class BalanceTest {
     @Test
     void aThousandGarmentsByChanceSettle() {
         RandomTubes tubes = new RandomTubes(new RandomStream(23), 6, 21);
-        int[] ends = new int[3];
-        int most = 0;
         for (int garment = 0; garment < 1000; garment++) {
             Tube tube = tubes.tube();
             Pose standing = tubes.standing(tube);
             for (Settled settled : Balance.through(tube, List.of(standing, tubes.bent(tube), standing))) {
-                ends[settled.outcome().ordinal()]++;
-                most = Math.max(most, settled.iterations());
-                if (!settled.isSettled()) System.out.println("MEASURED " + garment + " " + settled.outcome() + " " + settled.residual() + " " + settled.waist() + settled.iterations());
+                assertThat(settled.isSettled()).as("garment %d", garment).isTrue();
             }
         }
-        System.out.println("MEASURED ends " + java.util.Arrays.toString(ends) + " most " + most);
-        assertThat(ends[Settled.Outcome.UNFINISHED.ordinal()]).isZero();
     }
 
     @ParameterizedTest

@@ -19,7 +19,10 @@ class ClosedFormsTest {
         return new Cloth(Tension.straight(round), Tension.straight(along), coupling);
     }
 
-    /** Tx 0.02 N/mm on 400 mm of cloth, 20 % stretched: pulled by its end, F = sqrt(2 q K W u), q = 2 pi mu Tx. */
+    /**
+     * Tx 0.02 N/mm on 400 mm of cloth, 20 % stretched: pulled by its end, F = sqrt(2 q K W u), q = 2 pi mu Tx; let go, u / 2
+     * stays. The soft onset of friction takes give ln 2 off u, and what a slide keeps gives back 2.3 give more.
+     */
     @ParameterizedTest
     @CsvSource({"30, 0.01", "15, 0.01", "10, 0.01", "30, 1", "15, 1", "10, 1"})
     void aTubeOnACylinderIsPulledByItsEnd(double u, double give) {
@@ -29,10 +32,8 @@ class ClosedFormsTest {
         double force = Math.sqrt(2 * q * 0.150 * 400 * u);
         double withGive = force * Math.sqrt(1 - give * Math.log(2) / u);
         assertThat(pulled.outcome()).isEqualTo(Settled.Outcome.SETTLED);
-        System.out.printf("MEASURED cylinder %s %s: %.3f of %.3f N, %+.3f %%, %d%n", u, give, pulled.reaction(0), force, 100*(pulled.reaction(0)/force-1), pulled.iterations());
         assertThat(pulled.reaction(0)).isCloseTo(withGive, within(2e-4 * force));
         Settling left = tube.run(new Balance.State(pulled.slides(), pulled.anchors()), Balance.Hold.NONE, give);
-        System.out.printf("MEASURED let go %s: %.4f, %d%n", u, left.slides()[0], left.iterations());
         assertThat(left.outcome()).isEqualTo(Settled.Outcome.SETTLED);
         assertThat(left.slides()[0]).isBetween(-u / 2, -u / 2 + 2.32 * give);
     }
@@ -47,7 +48,6 @@ class ClosedFormsTest {
         Settling pulled = tube.run(Balance.Hold.waist(u), 0.01);
         double mean = (440 + 2 * Math.PI * sine * (200 + u)) / 400 - 1;
         double force = 2 * Math.PI * (mu * Math.signum(u) + sine) * 0.1 * mean * 400;
-        System.out.printf("MEASURED cone %s: %.4f of %.4f N, %+.4f %%, %d %s%n", u, -pulled.reaction(0), force, 100*(-pulled.reaction(0)/force-1), pulled.iterations(), pulled.residual());
         assertThat(pulled.outcome()).isEqualTo(Settled.Outcome.SETTLED);
         assertThat(-pulled.reaction(0)).isCloseTo(force, within(2e-4 * Math.abs(force)));
     }
@@ -60,7 +60,6 @@ class ClosedFormsTest {
         PlainTube stays = PlainTube.of(400, 440, 2 * Math.PI * sine, stiff, 1.03 * sine);
         Settling off = slides.run(Balance.Hold.NONE, 0.01);
         Settling on = stays.run(Balance.Hold.NONE, 0.01);
-        System.out.printf("MEASURED slides %.3f %s %d, stays %.4f %s %d%n", off.slides()[0], off.outcome(), off.iterations(), on.slides()[0], on.outcome(), on.iterations());
         assertThat(off.slides()[0]).isLessThan(-50);
         assertThat(on.outcome()).isEqualTo(Settled.Outcome.SETTLED);
         assertThat(on.slides()[0]).isBetween(-0.05, 0.0);
@@ -72,13 +71,10 @@ class ClosedFormsTest {
         double mu = 0.4;
         double nu = 0.3;
         PlainTube tube = PlainTube.of(400, 480, 0, cloth(100, 20_000, nu), mu);
-        for (double give : new double[] {1, 0.01}) {
-        Settling pulled = tube.run(Balance.Hold.waist(-40), give);
+        Settling pulled = tube.run(Balance.Hold.waist(-40), GIVE);
         double force = 0.020 * 400 / nu * Math.expm1(2 * Math.PI * mu * nu * 400 / 400);
-        System.out.printf("MEASURED capstan %.4f of %.4f N, %+.4f %%, %d%n", pulled.reaction(0), force, 100*(pulled.reaction(0)/force-1), pulled.iterations());
         assertThat(pulled.outcome()).isEqualTo(Settled.Outcome.SETTLED);
         assertThat(pulled.reaction(0)).isCloseTo(force, within(1e-4 * force));
-        }
     }
 
     /** A tube on a cylinder holds while its weight is at most 2 pi mu times all its tension round. */
@@ -91,7 +87,6 @@ class ClosedFormsTest {
         PlainTube tube = PlainTube.of(400, 480, 0, stiff, 0.97 * limit).weight(weight);
         Settling falls = tube.run(Balance.Hold.NONE, give);
         Settling holds = PlainTube.of(400, 480, 0, stiff, 1.03 * limit).weight(weight).run(Balance.Hold.NONE, give);
-        System.out.printf("MEASURED hang %s %d; %s %.4f%n", falls.outcome(), falls.iterations(), holds.outcome(), holds.slides()[0]);
         assertThat(falls.outcome()).isEqualTo(Settled.Outcome.FALLS);
         assertThat(holds.outcome()).isEqualTo(Settled.Outcome.SETTLED);
         assertThat(holds.slides()[0]).isBetween(0.0, 3 * give);
@@ -121,7 +116,6 @@ class ClosedFormsTest {
         double passed = pulled.slides()[0];
         double front = (300 + passed) / 280 - 1;
         double back = (560 - passed) / 330 - 1;
-        System.out.printf("MEASURED crotch %s: %.6f of %.6f, passed %.2f%n", mu, back/front, Math.exp(mu*Math.PI), passed);
         assertThat(passed).isGreaterThan(1);
         assertThat(back / front).isCloseTo(Math.exp(mu * Math.PI), within(5e-4 * back / front));
     }
@@ -156,7 +150,6 @@ class ClosedFormsTest {
             worst = Math.max(worst, Math.abs(settled.slides()[k] - wanted));
             most = Math.max(most, Math.abs(wanted));
         }
-        System.out.printf("MEASURED mu 0 cone %d steps: worst %.5f of %.3f mm, %d%n", steps, worst, most, settled.iterations());
         assertThat(most).isCloseTo(4.62, within(0.01));
         assertThat(worst).isLessThan(0.01);
     }
@@ -175,7 +168,6 @@ class ClosedFormsTest {
             }
         }
         Settling settled = tube.run(Balance.Hold.waist(0), GIVE);
-        System.out.printf("MEASURED one step %.5f of %.5f%n", settled.slides()[1], best);
         assertThat(settled.slides()[1]).isCloseTo(best, within(0.005));
         assertThat(Math.abs(best)).isBetween(1.0, 19.0);
     }
