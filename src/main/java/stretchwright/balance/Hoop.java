@@ -9,13 +9,7 @@ package stretchwright.balance;
  * @param below how far its middle lies below the edge, mm; above the edge less than 0
  */
 public record Hoop(
-        Tension cloth,
-        double restWidth,
-        double height,
-        double layers,
-        double elastic,
-        double friction,
-        double below) {
+        Tension cloth, double restWidth, double height, double layers, double elastic, double friction, double below) {
     public Hoop {
         Need.positive("rest width", restWidth);
         Need.positive("height", height);

@@ -32,7 +32,8 @@ class BalanceTest {
         assertThat(standing).isBetween(5.0, 40.0);
         assertThat(deep).isGreaterThan(standing + 30);
         assertThat(all.get(2).waist().back()).isBetween(deep - 8, deep);
-        assertThat(all.get(1).waist().pull()).isGreaterThan(1.5 * all.get(0).waist().pull());
+        assertThat(all.get(1).waist().pull())
+                .isGreaterThan(1.5 * all.get(0).waist().pull());
         assertThat(all.get(0).hem().side()).isNegative();
     }
 
@@ -71,8 +72,10 @@ class BalanceTest {
         List<Settled> coarse = squat(EVENING);
         List<Settled> fine = squat(EVENING.steps(53));
         for (int k = 0; k < 3; k++) {
-            assertThat(fine.get(k).waist().back()).isCloseTo(coarse.get(k).waist().back(), within(1.0));
-            assertThat(fine.get(k).waist().front()).isCloseTo(coarse.get(k).waist().front(), within(1.0));
+            assertThat(fine.get(k).waist().back())
+                    .isCloseTo(coarse.get(k).waist().back(), within(1.0));
+            assertThat(fine.get(k).waist().front())
+                    .isCloseTo(coarse.get(k).waist().front(), within(1.0));
             assertThat(fine.get(k).hem().side()).isCloseTo(coarse.get(k).hem().side(), within(1.0));
         }
     }
@@ -105,7 +108,9 @@ class BalanceTest {
                 next.get(1).waist().pull() - last.get(1).waist().pull()
             };
             for (int what = 0; what < moved.length; what++) {
-                assertThat(Math.abs(moved[what])).as("%s %d, %d", input, k, what).isLessThan(2.6);
+                assertThat(Math.abs(moved[what]))
+                        .as("%s %d, %d", input, k, what)
+                        .isLessThan(2.6);
                 assertThat(what == 3 ? 0 : moved[what] * turned[what])
                         .as("%s %d, %d", input, k, what)
                         .isGreaterThan(-1e-3);
@@ -143,8 +148,8 @@ class BalanceTest {
     void turnedRoundItSettlesTurnedRound() {
         Tube tube = even(EVENING.tube());
         Pose squat = EVENING.squat();
-        Pose turned = new Pose(
-                squat.growth(), squat.skinBack(), squat.skinFront(), squat.riseBack(), squat.riseFront());
+        Pose turned =
+                new Pose(squat.growth(), squat.skinBack(), squat.skinFront(), squat.riseBack(), squat.riseFront());
         Settled one = Balance.settle(tube, squat);
         Settled other = Balance.settle(tube, turned);
         assertThat(one.passed()).isCloseTo(-other.passed(), within(1e-3));

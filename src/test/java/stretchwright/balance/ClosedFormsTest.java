@@ -86,7 +86,8 @@ class ClosedFormsTest {
         Cloth stiff = cloth(100, 1e6, 0);
         PlainTube tube = PlainTube.of(400, 480, 0, stiff, 0.97 * limit).weight(weight);
         Settling falls = tube.run(Balance.Hold.NONE, give);
-        Settling holds = PlainTube.of(400, 480, 0, stiff, 1.03 * limit).weight(weight).run(Balance.Hold.NONE, give);
+        Settling holds =
+                PlainTube.of(400, 480, 0, stiff, 1.03 * limit).weight(weight).run(Balance.Hold.NONE, give);
         assertThat(falls.outcome()).isEqualTo(Settled.Outcome.FALLS);
         assertThat(holds.outcome()).isEqualTo(Settled.Outcome.SETTLED);
         assertThat(holds.slides()[0]).isBetween(0.0, 3 * give);
@@ -96,7 +97,8 @@ class ClosedFormsTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.2, 0.4, 0.6})
     void forcesOverTheCrotchAreThoseOfARope(double mu) {
-        Tube plain = PlainTube.of(400, 480, 0, cloth(100, 150, 0), 0.4).steps(10).tube();
+        Tube plain =
+                PlainTube.of(400, 480, 0, cloth(100, 150, 0), 0.4).steps(10).tube();
         Tube tube = new Tube(
                 plain.leg().subList(0, 4),
                 plain.leg().subList(4, 11),
@@ -157,7 +159,8 @@ class ClosedFormsTest {
     /** Two places only, the lower one free: the slope of the energy, sampled, has its root where the tube settles. */
     @Test
     void theFreeEndOfOneStepStandsAtTheLeastEnergy() {
-        Cloth cloth = Cloth.ofStrips(List.of(0.2, 0.4, 0.6), List.of(62.0, 138.0, 260.0), List.of(0.2, 0.4), List.of(80.0, 190.0), 0.3);
+        Cloth cloth = Cloth.ofStrips(
+                List.of(0.2, 0.4, 0.6), List.of(62.0, 138.0, 260.0), List.of(0.2, 0.4), List.of(80.0, 190.0), 0.3);
         PlainTube tube = PlainTube.of(300, 330, -0.6, cloth, 0).length(60, 70).steps(1);
         Net net = new Placing(tube.tube(), tube.standing()).net();
         double best = 0;

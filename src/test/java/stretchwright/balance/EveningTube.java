@@ -10,7 +10,13 @@ import java.util.function.UnaryOperator;
  * set by hand (hip and leg 13 %, waist 4.6 %), the hem over a boot.
  */
 public record EveningTube(
-        double mu, double shorterLeg, double shorterRise, double waistReduction, double elastic, double widthShare, int steps) {
+        double mu,
+        double shorterLeg,
+        double shorterRise,
+        double waistReduction,
+        double elastic,
+        double widthShare,
+        int steps) {
     private static final double BACK_RISE = 380;
     private static final double FRONT_RISE = 320;
     private static final Girths TRUNK =

@@ -108,7 +108,9 @@ final class PlainSolver {
         }
         double sewn = front ? rise.sewnFront() : rise.sewnBack();
         double body = front ? pose.riseFront() + u[0] : pose.riseBack() - u[0];
-        return (body - ratio(0, front) * u[at(0, front)]) / sewn - 1 + tube.cloth().coupling() * mean;
+        return (body - ratio(0, front) * u[at(0, front)]) / sewn
+                - 1
+                + tube.cloth().coupling() * mean;
     }
 
     private double energy(double[] u) {
@@ -116,10 +118,17 @@ final class PlainSolver {
         for (boolean front : new boolean[] {true, false}) {
             for (int k = 0; k + 1 < rings.size(); k++) {
                 double rest = (front ? tube.restFront() : tube.restBack()).get(k);
-                sum += rest * (carrying(k) + carrying(k + 1)) / 2 * tube.cloth().along().energy(along(k, front, u));
+                sum += rest
+                        * (carrying(k) + carrying(k + 1))
+                        / 2
+                        * tube.cloth().along().energy(along(k, front, u));
                 for (int end = k; end <= k + 1; end++) {
                     Ring ring = rings.get(end);
-                    sum += rest / 2 * ring.layers() * ring.restWidth() / 2
+                    sum += rest
+                            / 2
+                            * ring.layers()
+                            * ring.restWidth()
+                            / 2
                             * tube.cloth().round().energy(round(end, u[at(end, front)]));
                 }
             }
@@ -130,7 +139,8 @@ final class PlainSolver {
             sum += hoop(tube.cuff().orElse(null), rings.size() - 1, u[at(rings.size() - 1, front)]);
             if (tube.rise().isPresent()) {
                 Rise rise = tube.rise().get();
-                sum += rise.width() * (front ? rise.sewnFront() : rise.sewnBack())
+                sum += rise.width()
+                        * (front ? rise.sewnFront() : rise.sewnBack())
                         * tube.cloth().along().energy(riseStrain(front, u));
             }
         }
@@ -146,7 +156,11 @@ final class PlainSolver {
             return 0;
         }
         double girth = girth(k, hoop.below(), slide);
-        return hoop.layers() * hoop.height() * hoop.restWidth() / 2 * hoop.cloth().energy(girth / hoop.restWidth() - 1)
+        return hoop.layers()
+                        * hoop.height()
+                        * hoop.restWidth()
+                        / 2
+                        * hoop.cloth().energy(girth / hoop.restWidth() - 1)
                 + hoop.elastic() * girth / 2;
     }
 
@@ -249,7 +263,9 @@ final class PlainSolver {
         double[][] matrix = new double[u.length][u.length];
         for (int i = 0; i < u.length; i++) {
             for (int j = 0; j <= i; j++) {
-                double mixed = shifted(u, i, h, j, h) - shifted(u, i, h, j, -h) - shifted(u, i, -h, j, h)
+                double mixed = shifted(u, i, h, j, h)
+                        - shifted(u, i, h, j, -h)
+                        - shifted(u, i, -h, j, h)
                         + shifted(u, i, -h, j, -h);
                 matrix[i][j] = mixed / (4 * h * h);
                 matrix[j][i] = matrix[i][j];

@@ -7,7 +7,15 @@ import java.util.Optional;
 
 /** A tube without a trunk on a straight cone, from which closed forms start; N/m and mm. */
 record PlainTube(
-        int steps, double length, double width, double girthAbove, double slope, Cloth cloth, double friction, double weight, double skin) {
+        int steps,
+        double length,
+        double width,
+        double girthAbove,
+        double slope,
+        Cloth cloth,
+        double friction,
+        double weight,
+        double skin) {
     static PlainTube of(double width, double girthAbove, double slope, Cloth cloth, double friction) {
         return new PlainTube(200, 400, width, girthAbove, slope, cloth, friction, 0, 400);
     }
@@ -32,7 +40,17 @@ record PlainTube(
         }
         List<Double> rest = Collections.nCopies(steps, length / steps);
         Girths girths = Girths.of(List.of(0.0, skin), List.of(girthAbove, girthAbove + slope * skin));
-        return new Tube(List.of(), rings, rest, rest, girths, girths, cloth, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Tube(
+                List.of(),
+                rings,
+                rest,
+                rest,
+                girths,
+                girths,
+                cloth,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     Pose standing() {

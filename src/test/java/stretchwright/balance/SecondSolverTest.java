@@ -24,7 +24,9 @@ class SecondSolverTest {
             double[] anchors = new double[slides.length];
             for (int pose = 0; pose < 2; pose++) {
                 new PlainSolver(tube, poses.get(pose)).settle(slides, anchors);
-                assertThat(found.get(pose).isSettled()).as("garment %d", garment).isTrue();
+                assertThat(found.get(pose).isSettled())
+                        .as("garment %d", garment)
+                        .isTrue();
                 same(found.get(pose), slides, "garment " + garment + ", pose " + pose);
             }
         }
