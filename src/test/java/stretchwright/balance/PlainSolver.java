@@ -28,9 +28,6 @@ final class PlainSolver {
         trunk = tube.trunk().size();
         ratioFront = ratios(pose.skinFront());
         ratioBack = ratios(pose.skinBack());
-        straight.put(0.0, straightened(0));
-        tube.band().ifPresent(hoop -> straight.put(hoop.below(), straightened(hoop.below())));
-        tube.cuff().ifPresent(hoop -> straight.put(hoop.below(), straightened(hoop.below())));
         capacity = new double[0];
         anchor = new double[0];
     }
@@ -60,7 +57,8 @@ final class PlainSolver {
     }
 
     private double girth(int k, double below, double slide) {
-        return straight.get(below)[k][0] + straight.get(below)[k][1] * slide;
+        double[] ring = straight.computeIfAbsent(below, this::straightened)[k];
+        return ring[0] + ring[1] * slide;
     }
 
     /** Girth and slope at each ring in the pose. */
