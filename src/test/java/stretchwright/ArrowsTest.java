@@ -30,6 +30,7 @@ class ArrowsTest {
             Map.entry("fabric", Set.of("ground")),
             Map.entry("boot", Set.of("ground")),
             Map.entry("pattern", Set.of("ground")),
+            Map.entry("balance", Set.of("ground")),
             Map.entry("draft", NOUNS),
             Map.entry("fit", NOUNS),
             Map.entry("lay", Set.of("ground", "pattern", "fabric")),
@@ -73,7 +74,7 @@ class ArrowsTest {
     /** Arrows go down; rooms of one floor never use each other. */
     private static final List<Set<String>> FLOORS = List.of(
             Set.of("ground"),
-            Set.of("body", "fabric", "boot", "pattern"),
+            Set.of("body", "fabric", "boot", "pattern", "balance"),
             Set.of("draft", "fit", "lay", "sewing", "exchange"),
             Set.of("print"),
             Set.of("intake"),
