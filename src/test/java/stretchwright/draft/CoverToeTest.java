@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,6 +30,7 @@ class CoverToeTest {
         return IntStream.rangeClosed(1, 600);
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("seeds")
     void theToeIsABoxAndNoBeak(int seed) {

@@ -3,6 +3,7 @@ package stretchwright.draft;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
@@ -67,6 +68,7 @@ class PanelTest {
     }
 
     /** Every width on every body, seeded: what is refused goes with the width that the finding names, or without the dart. */
+    @Tag("slow")
     @Test
     void everyWidthGoesOrTheRemedyDoes() {
         int beside = 0;
@@ -106,6 +108,7 @@ class PanelTest {
     }
 
     /** Who sits all day, the back raised and the front lowered: the waist edge is so steep that the dart leans far back. */
+    @Tag("slow")
     @Test
     void aDartThatWouldRunIntoTheCentreBackSeamIsAFinding() {
         TopEnd steep = TopEnd.band(45).with(TopEnd.BackShape.DARTS).raised(-22, 50);

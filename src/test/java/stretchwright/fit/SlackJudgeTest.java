@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
@@ -100,6 +101,7 @@ class SlackJudgeTest {
     }
 
     /** Legs that are stretched enough at every level are not asked between them: none of them would be loose there. */
+    @Tag("slow")
     @Test
     void betweenLevelsThatAreStretchedNothingIsLoose() {
         int asked = 0;

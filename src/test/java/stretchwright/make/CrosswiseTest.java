@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Box;
 import stretchwright.ground.Progress;
@@ -49,6 +50,7 @@ class CrosswiseTest {
     }
 
     /** The arrow runs across every piece, and every piece lies on the cloth with its arrow along the selvage, whole. */
+    @Tag("slow")
     @Test
     void theGrainRunsAcrossThePiecesAndAlongTheCloth() throws IOException {
         Made made = made(text("30", "55", true));
@@ -95,6 +97,7 @@ class CrosswiseTest {
     }
 
     /** What is told of the cloth is told as it lies on the table, turned pieces or not. */
+    @Tag("slow")
     @Test
     void theClothIsToldAsItLies() throws IOException {
         Made made = made(text("110", "60", true));
@@ -112,6 +115,7 @@ class CrosswiseTest {
     }
 
     /** The map of the sheets has the leg measured along its grain, which runs across it. */
+    @Tag("slow")
     @Test
     void theMapMeasuresAlongTheGrain() throws IOException {
         Made made = made(text("110", "60", true));
