@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -84,6 +85,7 @@ class ClubLayTest {
     }
 
     /** The clock is asked for parts of the whole that follow each other and never go beyond it. */
+    @Tag("slow")
     @Test
     void thePartsOfTheClockFillTheWhole() {
         List<Garment> legs = IntStream.rangeClosed(1, 6)
@@ -129,6 +131,7 @@ class ClubLayTest {
     }
 
     /** Where all goes through two layers folded off the middle is folded in the middle, and is searched on so. */
+    @Tag("slow")
     @Test
     void aWayThatComesToAPlainerOneIsSearchedOnAsThat() {
         Piece leg = SamplePieces.curvedLeg(new RandomStream(1));

@@ -137,6 +137,7 @@ class CuttingGuideTest {
      * Within a stretch and an arm's reach (1.5 m of it) long before short, among the long ones from the fold or selvage
      * outwards; weights lie on cloth of the piece.
      */
+    @Tag("slow")
     @Test
     void longPiecesComeFirstAndWeightsLieOnThem() {
         for (SampleMakes make : SampleMakes.all()) {
