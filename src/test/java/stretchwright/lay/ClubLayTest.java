@@ -114,6 +114,7 @@ class ClubLayTest {
     }
 
     /** By hand: folded crosswise a spread of 1300 holds four pairs of 900 x 300 through both layers, also where any way is allowed. */
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(names = {"FOLDED_CROSSWISE", "ANY"})
     void crosswiseATableHoldsTwiceItsCloth(LayWay way) {

@@ -85,6 +85,7 @@ class CuttingGuideTest {
                 .isEqualTo(Hand.EITHER);
     }
 
+    @Tag("slow")
     @Test
     void everyPlacementIsCutOnceAndAllThatIsWantedComesOut() {
         for (SampleMakes make : SampleMakes.all()) {

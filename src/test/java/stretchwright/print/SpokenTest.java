@@ -23,12 +23,14 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
 import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stretchwright.ground.Document;
 import stretchwright.print.kit.SampleJob;
 
 /** What a PDF says to those who have it read out, read back by the structure of ISO 32000-1, 14.7. */
+@Tag("slow")
 class SpokenTest {
     static List<Document> pdfs() {
         return Printing.documents(SampleJob.on("A4")).stream()

@@ -94,6 +94,7 @@ class CrewStopTest {
     }
 
     /** Whichever question is the first to be answered by a stop, a worker asks but once or twice more. */
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(ints = {1, 2})
     void everyQuestionMayBeTheLast(int threads) {
