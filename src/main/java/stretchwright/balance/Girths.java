@@ -1,6 +1,7 @@
 package stretchwright.balance;
 
 import java.util.List;
+import stretchwright.ground.MonotoneCubic;
 
 /**
  * Girth of what one half of the garment goes round, smooth over the place: half the trunk, or one leg.
@@ -27,8 +28,8 @@ public record Girths(List<Double> places, List<Double> girths, double levelFrom,
         return new Girths(places, girths, 0, 0);
     }
 
-    Cubic curve() {
-        return new Cubic(places, girths);
+    MonotoneCubic curve() {
+        return new MonotoneCubic(places, girths);
     }
 
     boolean isLevel(double place) {

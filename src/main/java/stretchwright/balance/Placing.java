@@ -3,6 +3,7 @@ package stretchwright.balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import stretchwright.ground.MonotoneCubic;
 
 /**
  * A tube laid on the body in one pose: which unknown stands where, and the strands of its cloth. The girth counts as
@@ -82,11 +83,11 @@ final class Placing {
     }
 
     private void straighten() {
-        Cubic trunkCurve = tube.trunkGirths().curve();
-        Cubic legCurve = tube.legGirths().curve();
+        MonotoneCubic trunkCurve = tube.trunkGirths().curve();
+        MonotoneCubic legCurve = tube.legGirths().curve();
         for (int k = 0; k < rings.size(); k++) {
             Girths girths = k < trunk ? tube.trunkGirths() : tube.legGirths();
-            Cubic curve = k < trunk ? trunkCurve : legCurve;
+            MonotoneCubic curve = k < trunk ? trunkCurve : legCurve;
             Ring ring = rings.get(k);
             double grown = (1 + pose.growth().get(k)) / ring.restWidth();
             strain[k] = curve.value(ring.place()) * grown - 1;

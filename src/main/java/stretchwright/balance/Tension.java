@@ -3,6 +3,7 @@ package stretchwright.balance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import stretchwright.ground.MonotoneCubic;
 
 /**
  * Tension of a cloth against its strain, with stiffness and energy that are its exact slope and integral.
@@ -20,11 +21,11 @@ public final class Tension {
 
     private static final double METRE = 1000;
 
-    private final Cubic curve;
+    private final MonotoneCubic curve;
     private final double first;
 
     private Tension(List<Double> strains, List<Double> tensions) {
-        curve = new Cubic(strains, tensions);
+        curve = new MonotoneCubic(strains, tensions);
         first = curve.slope(0);
     }
 

@@ -1,12 +1,14 @@
 package stretchwright.fabric;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import stretchwright.ground.MonotoneCubic;
 
 /**
  * Tension against extension in one direction: T(e) in N per metre of relaxed width, e as a share.
  *
- * <p>A monotone piecewise cubic (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980) from (0, 0) through the readings,
+ * <p>A {@link MonotoneCubic} from (0, 0) through the readings,
  * straight beyond the last one; {@link #covers} says whether a value lies inside what was read.
  */
 public final class LoadCurve {
@@ -23,7 +25,7 @@ public final class LoadCurve {
     private final boolean assumed;
     private final double[] e;
     private final double[] t;
-    private final double[] slope;
+    private final MonotoneCubic curve;
 
     private LoadCurve(List<Reading> readings, boolean assumed) {
         this.readings = List.copyOf(readings);
@@ -38,7 +40,8 @@ public final class LoadCurve {
                 throw new IllegalArgumentException("load must grow with stretch: " + readings);
             }
         }
-        slope = slopes(e, t);
+        curve = new MonotoneCubic(
+                Arrays.stream(e).boxed().toList(), Arrays.stream(t).boxed().toList());
     }
 
     public static LoadCurve through(List<Reading> readings) {
@@ -76,21 +79,7 @@ public final class LoadCurve {
         if (!(extension > 0)) {
             return 0;
         }
-        int last = e.length - 1;
-        if (extension >= e[last]) {
-            return t[last] + slope[last] * (extension - e[last]);
-        }
-        int i = 0;
-        while (extension > e[i + 1]) {
-            i++;
-        }
-        double h = e[i + 1] - e[i];
-        double s = (extension - e[i]) / h;
-        double r = 1 - s;
-        return t[i] * (1 + 2 * s) * r * r
-                + slope[i] * h * s * r * r
-                + t[i + 1] * s * s * (3 - 2 * s)
-                - slope[i + 1] * h * s * s * r;
+        return curve.value(extension);
     }
 
     /** Extension of the last reading (or of the end of the assumed curve): beyond it nothing is known. */
@@ -105,7 +94,7 @@ public final class LoadCurve {
         }
         int last = e.length - 1;
         if (tension >= t[last]) {
-            return e[last] + (tension - t[last]) / slope[last];
+            return e[last] + (tension - t[last]) / curve.slope(e[last]);
         }
         int i = 0;
         while (tension > t[i + 1]) {
@@ -122,25 +111,6 @@ public final class LoadCurve {
             }
         }
         return (low + high) / 2;
-    }
-
-    private static double[] slopes(double[] x, double[] y) {
-        int n = x.length;
-        double[] secant = new double[n - 1];
-        for (int i = 0; i < n - 1; i++) {
-            secant[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
-        }
-        double[] d = new double[n];
-        d[0] = secant[0];
-        d[n - 1] = secant[n - 2];
-        for (int i = 1; i < n - 1; i++) {
-            double before = x[i] - x[i - 1];
-            double after = x[i + 1] - x[i];
-            double w1 = 2 * after + before;
-            double w2 = after + 2 * before;
-            d[i] = (w1 + w2) / (w1 / secant[i - 1] + w2 / secant[i]);
-        }
-        return d;
     }
 
     @Override

@@ -1,4 +1,4 @@
-package stretchwright.balance;
+package stretchwright.ground;
 
 import java.util.List;
 
@@ -6,13 +6,14 @@ import java.util.List;
  * A piecewise cubic through points that never swings beyond them (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980;
  * slopes after Fritsch and Butland), straight outside, with its exact integral from the first point on.
  */
-final class Cubic {
+public final class MonotoneCubic {
     private final double[] x;
     private final double[] y;
     private final double[] slope;
     private final double[] area;
 
-    Cubic(List<Double> places, List<Double> values) {
+    /** Places rising; a place for each value. */
+    public MonotoneCubic(List<Double> places, List<Double> values) {
         x = places.stream().mapToDouble(Double::doubleValue).toArray();
         y = values.stream().mapToDouble(Double::doubleValue).toArray();
         slope = slopes(x, y);
@@ -22,7 +23,7 @@ final class Cubic {
         }
     }
 
-    double value(double at) {
+    public double value(double at) {
         int i = interval(at);
         if (i < 0) {
             return y[0] + slope[0] * (at - x[0]);
@@ -39,7 +40,7 @@ final class Cubic {
                 - slope[i + 1] * h * s * s * r;
     }
 
-    double slope(double at) {
+    public double slope(double at) {
         int i = interval(at);
         if (i < 0 || i == x.length - 1) {
             return slope[Math.max(i, 0)];
@@ -51,7 +52,7 @@ final class Cubic {
                 + slope[i + 1] * s * (3 * s - 2);
     }
 
-    double integral(double at) {
+    public double integral(double at) {
         int i = interval(at);
         int from = Math.max(i, 0);
         double past = at - x[from];
