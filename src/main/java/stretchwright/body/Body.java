@@ -13,6 +13,12 @@ import java.util.OptionalDouble;
  * @param legs how the legs differ
  */
 public record Body(Figure figure, OptionalDouble age, Stance stance, Map<Measure, Value> values, Legs legs) {
+    /** Of the crotch length, behind, where it was not measured: mean of the women of 1988, 0.506 to 0.512. */
+    public static final double BACK_OF_CROTCH = 0.51;
+
+    /** Hip girth of the body on which lengths were found that grow with a body, mm. */
+    private static final double MIDDLE_HIP = 965;
+
     /** A standing wearer with two legs alike. */
     public Body(Figure figure, OptionalDouble age, Map<Measure, Value> values) {
         this(figure, age, Stance.STANDING, values, Legs.ALIKE);
@@ -31,6 +37,11 @@ public record Body(Figure figure, OptionalDouble age, Stance stance, Map<Measure
     /** Whether the wearer sits all day. */
     public boolean seated() {
         return stance.seated();
+    }
+
+    /** How large, beside the body on which lengths were found that grow with a body. */
+    public double size() {
+        return mm(Measure.HIP_GIRTH) / MIDDLE_HIP;
     }
 
     public Value value(Measure measure) {

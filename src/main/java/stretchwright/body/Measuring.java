@@ -44,10 +44,8 @@ public final class Measuring {
             return Optional.empty();
         }
         Map<Measure, Value> values = values(known(measured, measured.soft()), measured.means(), measured::spread);
-        if (!StanceCheck.pass(measured.stance(), values, findings)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Body(measured.figure(), measured.age(), measured.stance(), values, legs(measured)));
+        Body body = new Body(measured.figure(), measured.age(), measured.stance(), values, legs(measured));
+        return Optional.of(body).filter(b -> StanceCheck.pass(b, findings));
     }
 
     private static Known known(Measured measured, Map<Measure, Double> soft) {

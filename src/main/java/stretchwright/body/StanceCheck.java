@@ -1,16 +1,13 @@
 package stretchwright.body;
 
-import java.util.Map;
 import java.util.OptionalDouble;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 
 /** Whether the waist in front and behind, and the figure as it was named, go with the measures. */
 final class StanceCheck {
-    /** Front, side and back of one waist differ in height by at most so much on a body whose hip is 965 mm (no source). */
+    /** Front, side and back of one waist differ in height by at most so much of middle size (no source). */
     private static final double MOST = 60;
-
-    private static final double MIDDLE_HIP = 965;
 
     /** A named figure contradicts a measure that is off the other way by more than this, mm (no source). */
     private static final double CONTRARY = 20;
@@ -18,29 +15,26 @@ final class StanceCheck {
     /** And a waist height by more than this, mm: the tape itself. */
     private static final double CONTRARY_HEIGHT = 5;
 
-    /** Of the crotch length, behind: mean of the women of 1988, 0.506 to 0.512. */
-    private static final double BACK_OF_CROTCH = 0.51;
-
     private static final String FRONT = "wearer.measurements.front waist height";
     private static final String BACK = "wearer.measurements.back waist height";
     private static final String FIGURE = "wearer.figure shifts.";
 
+    private final Body body;
     private final Stance stance;
-    private final Map<Measure, Value> values;
     private final Findings findings;
 
-    private StanceCheck(Stance stance, Map<Measure, Value> values, Findings findings) {
-        this.stance = stance;
-        this.values = values;
+    private StanceCheck(Body body, Findings findings) {
+        this.body = body;
+        this.stance = body.stance();
         this.findings = findings;
     }
 
     /** Whether nothing was found. */
-    static boolean pass(Stance stance, Map<Measure, Value> values, Findings findings) {
+    static boolean pass(Body body, Findings findings) {
         int before = findings.all().size();
-        StanceCheck check = new StanceCheck(stance, values, findings);
+        StanceCheck check = new StanceCheck(body, findings);
         check.waists();
-        stance.variations().keySet().forEach(check::figure);
+        body.stance().variations().keySet().forEach(check::figure);
         return findings.all().size() == before;
     }
 
@@ -50,13 +44,13 @@ final class StanceCheck {
         if (front.isEmpty() && back.isEmpty()) {
             return;
         }
-        if (!given(Measure.WAIST_HEIGHT)) {
+        if (!body.isGiven(Measure.WAIST_HEIGHT)) {
             findings.add(
                     front.isPresent() ? FRONT : BACK, Tell.said("stance.no-side"), Tell.said("stance.no-side-help"));
             return;
         }
-        double side = mm(Measure.WAIST_HEIGHT);
-        double most = MOST * mm(Measure.HIP_GIRTH) / MIDDLE_HIP;
+        double side = body.mm(Measure.WAIST_HEIGHT);
+        double most = MOST * body.size();
         boolean near = true;
         if (front.isPresent() && Math.abs(front.getAsDouble() - side) > most) {
             apart(FRONT, front.getAsDouble(), side, most);
@@ -111,13 +105,13 @@ final class StanceCheck {
 
     /** What the back crotch length measured is longer than usual for its total, mm. */
     private double longerBehind() {
-        return given(Measure.BACK_CROTCH_LENGTH) && given(Measure.TOTAL_CROTCH_LENGTH)
-                ? mm(Measure.BACK_CROTCH_LENGTH) - BACK_OF_CROTCH * mm(Measure.TOTAL_CROTCH_LENGTH)
+        return body.isGiven(Measure.BACK_CROTCH_LENGTH) && body.isGiven(Measure.TOTAL_CROTCH_LENGTH)
+                ? body.mm(Measure.BACK_CROTCH_LENGTH) - Body.BACK_OF_CROTCH * body.mm(Measure.TOTAL_CROTCH_LENGTH)
                 : 0;
     }
 
     private double backAbove() {
-        return stance.backAbove(mm(Measure.WAIST_HEIGHT));
+        return stance.backAbove(body.mm(Measure.WAIST_HEIGHT));
     }
 
     private void lengths(Variation named, boolean contradicted) {
@@ -127,9 +121,9 @@ final class StanceCheck {
                     Tell.said(
                             "stance.lengths",
                             named.said(),
-                            Part.length(mm(Measure.BACK_CROTCH_LENGTH)),
-                            Part.length(mm(Measure.TOTAL_CROTCH_LENGTH)),
-                            Part.length(BACK_OF_CROTCH * mm(Measure.TOTAL_CROTCH_LENGTH))),
+                            Part.length(body.mm(Measure.BACK_CROTCH_LENGTH)),
+                            Part.length(body.mm(Measure.TOTAL_CROTCH_LENGTH)),
+                            Part.length(Body.BACK_OF_CROTCH * body.mm(Measure.TOTAL_CROTCH_LENGTH))),
                     Tell.said("stance.figure-help"));
         }
     }
@@ -142,17 +136,8 @@ final class StanceCheck {
                             "stance.back-height",
                             named.said(),
                             Part.length(stance.backWaist().orElseThrow()),
-                            Part.length(mm(Measure.WAIST_HEIGHT))),
+                            Part.length(body.mm(Measure.WAIST_HEIGHT))),
                     Tell.said("stance.figure-help"));
         }
-    }
-
-    private boolean given(Measure measure) {
-        Value value = values.get(measure);
-        return value != null && value.origin() == Value.Origin.GIVEN;
-    }
-
-    private double mm(Measure measure) {
-        return java.util.Objects.requireNonNull(values.get(measure)).mm();
     }
 }

@@ -43,7 +43,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
             return Optional.empty();
         }
         Lower l = lower.get();
-        Rise.Trial trial = new Rise(order, frame, l.curves, l.line.crotch()).solved();
+        RiseTrial trial = new Rise(order, frame, l.curves, l.line.crotch()).solved();
         if (!closes(trial, order, findings)) {
             return Optional.empty();
         }
@@ -61,7 +61,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
             return Optional.empty();
         }
         Lower l = lower.get();
-        Rise.Trial trial = new Rise(order, frame, l.curves, l.line.crotch()).matching(other.top, other.fork.share());
+        RiseTrial trial = new Rise(order, frame, l.curves, l.line.crotch()).matching(other.top, other.fork.share());
         if (!closes(trial, order, findings)) {
             return Optional.empty();
         }
@@ -91,7 +91,7 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
                 Tell.said("leg.narrows-help"));
     }
 
-    private static boolean closes(Rise.Trial trial, Order order, Findings findings) {
+    private static boolean closes(RiseTrial trial, Order order, Findings findings) {
         if (!trial.fork().closes() && !MovesCheck.blamed(order, findings)) {
             findings.add(
                     "wearer.measurements.hip girth",

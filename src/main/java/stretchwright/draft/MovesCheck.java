@@ -123,7 +123,7 @@ final class MovesCheck {
     }
 
     /** Where what was moved leaves a crotch seam that turns on the spot: then it is told. */
-    static boolean tooTight(Order order, Rise.Trial trial, Findings findings) {
+    static boolean tooTight(Order order, RiseTrial trial, Findings findings) {
         return trial.tightest() < LEAST_OF_RADIUS * Rise.radius(order.body()) && blamed(order, findings);
     }
 

@@ -13,21 +13,11 @@ import stretchwright.pattern.Style;
  * and front and back keep the lengths that were measured. Maths and figures: docs/maths/draft.md, "The top".
  */
 final class Rise {
-    /** Hip girth of the body on which the lengths below were found, mm. */
-    private static final double MIDDLE_HIP = 965;
-
     /** Centre front and centre back together stand so far above the side, mm; and at most and at least (no source). */
     private static final double ENDS_UP = 18;
 
     private static final double MOST_UP = 72;
     private static final double LEAST_UP = -4;
-
-    /** Centre back over centre front, mm: from and to; and how far each may stand above the side (no source). */
-    private static final double LEAST_TILT = 5;
-
-    private static final double MOST_TILT = 60;
-    private static final double FRONT_UP = 18;
-    private static final double BACK_UP = 56;
 
     /** A rise that is too long for its crotch seam is taken in by so much more than the leg (no source). */
     private static final double MORE_OFF_RISE = 0.03;
@@ -36,9 +26,6 @@ final class Rise {
     private static final double SHARE_MOVES = 0.05;
 
     private static final double MOST_SHARE = 0.50;
-
-    /** Of the crotch length, behind: mean of the women of 1988, 0.506 to 0.512. */
-    static final double BACK_OF_CROTCH = 0.51;
 
     /** A crotch point leaves the inseam by so much less than square in front, and so much more behind, degrees (no source). */
     private static final double OFF_SQUARE = 5;
@@ -59,7 +46,10 @@ final class Rise {
     /** And so far above the crotch, share of the crotch extension: the bends have room (no source). */
     private static final double HIP_OVER_EXTENSION = 0.45;
 
-    /** A crotch length that was only estimated gives way by at most this share: its own spread (docs/maths/body.md). */
+    /**
+     * A crotch length that was only estimated gives way by at most this share (no source); its own spread is larger, 39 mm of
+     * some 700 (docs/maths/body.md).
+     */
     static final double ESTIMATE_GIVES = 0.035;
 
     /** Who sits all day: centre front lower and centre back higher, mm (common practice, no source). */
@@ -86,54 +76,11 @@ final class Rise {
         this.curves = curves;
         this.body = order.body();
         this.style = order.style();
-        this.scale = body.mm(Measure.HIP_GIRTH) / MIDDLE_HIP;
+        this.scale = body.size();
         // where the body has it: a crotch line moved by hand leaves hip and waist where they are
         this.crotch = crotch + order.shift(Shift.CROTCH_LINE);
         this.radius = radius(body);
         this.last = Fork.of(curves, leastWidth(), Frame.FRONT_EXTENSION_SHARE);
-    }
-
-    /**
-     * The top for one give: 0 takes what is usual off crotch seam and rise, 1 all that the cloth allows, -1 little.
-     *
-     * @param side height of the waist edge at the side, mm
-     * @param estimate so many times its estimate the total crotch length was taken; 1 where it was measured
-     * @param backOff by how much the back is longer than its measure asks, so that it stands no higher than a back can, mm flat
-     * @param ends how far centre front and centre back are to stand above it, together, mm
-     */
-    record Trial(
-            double give,
-            Fork fork,
-            CrotchBend front,
-            CrotchBend back,
-            double side,
-            double ends,
-            double crotchTaken,
-            double riseTaken,
-            double estimate,
-            double hipHeight,
-            double backOff) {
-        double up() {
-            return front.waist() + back.waist() - 2 * side;
-        }
-
-        double tilt() {
-            return back.waist() - front.waist();
-        }
-
-        /** By how much the ends stand higher than they are to, together, mm. */
-        double over() {
-            return up() - ends;
-        }
-
-        double tightest() {
-            return Math.min(front.tightest(), back.tightest());
-        }
-
-        /** Whether both centre seams leave their bends well below the waist. */
-        boolean isDrawn(double least) {
-            return front.isDrawn(least) && back.isDrawn(least);
-        }
     }
 
     /** The least radius of the sewn crotch seam, mm. */
@@ -146,16 +93,16 @@ final class Rise {
     }
 
     /** Solved for the give; then, where a bend is too tight, again with the inseam further back, and with a wider crotch line. */
-    Trial solved() {
+    RiseTrial solved() {
         double width = leastWidth();
         double share = Frame.FRONT_EXTENSION_SHARE;
-        Trial trial = solved(width, share);
+        RiseTrial trial = solved(width, share);
         if (trial.tightest() >= radius) {
             return trial;
         }
-        if (trial.front.tightest() < trial.back.tightest()) {
+        if (trial.front().tightest() < trial.back().tightest()) {
             OptionalDouble further =
-                    Roots.between(s -> solved(width, s).front.tightest() - radius, share, MOST_SHARE, COARSE);
+                    Roots.between(s -> solved(width, s).front().tightest() - radius, share, MOST_SHARE, COARSE);
             share = further.orElse(MOST_SHARE);
             trial = solved(width, share);
             if (trial.tightest() >= radius - TRACE) {
@@ -177,7 +124,7 @@ final class Rise {
     private static final double MOST_WIDER = 0.15;
 
     /** As long in front and behind as another leg, taken in as much as it. */
-    Trial matching(Top top, double share) {
+    RiseTrial matching(Top top, double share) {
         double rise = (body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist() - body.mm(Measure.CROTCH_HEIGHT))
                 * (1 - top.riseTaken());
         double width = leastWidth();
@@ -185,7 +132,7 @@ final class Rise {
         double hip = hip(rise, top.riseTaken(), width);
         CrotchBend front = front(fork, hip, top.frontLength());
         CrotchBend back = back(fork, hip, top.backLength());
-        return new Trial(
+        return new RiseTrial(
                 0,
                 fork,
                 front,
@@ -205,12 +152,12 @@ final class Rise {
         return Math.max(low, Math.min(crotch + HIGHEST_HIP * rise, measured));
     }
 
-    private Trial solved(double width, double share) {
-        Trial most = at(1, width, share);
+    private RiseTrial solved(double width, double share) {
+        RiseTrial most = at(1, width, share);
         if (most.over() >= 0) {
             return most;
         }
-        Trial least = at(-1, width, share);
+        RiseTrial least = at(-1, width, share);
         if (least.over() <= 0) {
             return least;
         }
@@ -218,7 +165,7 @@ final class Rise {
         return at(give, width, share);
     }
 
-    private Trial at(double give, double width, double share) {
+    private RiseTrial at(double give, double width, double share) {
         double stretch = order.fabric().test().stretchAlong();
         double usual = order.reductions().crotch();
         double most = Math.max(
@@ -238,103 +185,67 @@ final class Rise {
         double backUp = back + body.stance().backAbove(waist) * (1 - crotchTaken);
         double ends = scale * up + frontUp + backUp + GussetCut.shortening(style);
         double estimate = body.isGiven(Measure.TOTAL_CROTCH_LENGTH) ? 1 : 1 - ESTIMATE_GIVES * give;
-        Given given =
-                new Given(give, width, side, ends, crotchTaken, riseTaken, estimate, hip, front, back, frontUp, backUp);
-        return tilted(given, share, share - SHARE_MOVES, Math.min(MOST_SHARE, share + SHARE_MOVES));
+        RisePlan plan = new RisePlan(
+                give, scale, width, side, ends, crotchTaken, riseTaken, estimate, hip, front, back, frontUp, backUp);
+        return tilted(plan, share, share - SHARE_MOVES, Math.min(MOST_SHARE, share + SHARE_MOVES));
     }
 
-    /**
-     * What a trial has before the inseam's place is settled.
-     *
-     * @param front by how much the front half of the seam is longer than the body asks, mm
-     * @param frontUp how much higher than usual the centre front is to stand, mm: so much, and where its waist was measured
-     */
-    private record Given(
-            double give,
-            double width,
-            double side,
-            double ends,
-            double crotchTaken,
-            double riseTaken,
-            double estimate,
-            double hip,
-            double front,
-            double back,
-            double frontUp,
-            double backUp) {}
-
-    private Trial tilted(Given given, double share, double lower, double upper) {
-        Trial plain = drawn(given, share, 0);
-        double excess = excess(plain, given);
+    private RiseTrial tilted(RisePlan plan, double share, double lower, double upper) {
+        RiseTrial plain = drawn(plan, share, 0);
+        double excess = plan.excess(plain);
         if (excess == 0) {
             return plain;
         }
         double end = excess > 0 ? upper : lower;
-        Trial moved = drawn(given, end, 0);
-        double left = excess(moved, given);
+        RiseTrial moved = drawn(plan, end, 0);
+        double left = plan.excess(moved);
         if (left == 0 || (left > 0) != (excess > 0)) {
             OptionalDouble s = Roots.between(
-                    x -> distance(drawn(given, x, 0), given, excess > 0),
+                    x -> plan.distance(drawn(plan, x, 0), excess > 0),
                     Math.min(share, end),
                     Math.max(share, end),
                     COARSE);
-            return drawn(given, s.orElse(end), 0);
+            return drawn(plan, s.orElse(end), 0);
         }
         double shift = 0;
         for (int i = 0; i < TILT_ROUNDS && Math.abs(left) > SAME; i++) {
             shift += left / 2;
-            moved = drawn(given, end, shift);
-            left = distance(moved, given, excess > 0);
+            moved = drawn(plan, end, shift);
+            left = plan.distance(moved, excess > 0);
         }
         return moved;
     }
 
-    /** By how much the tilt is out of its bounds, mm; 0 inside. */
-    private double excess(Trial t, Given given) {
-        double over = distance(t, given, true);
-        double under = distance(t, given, false);
-        return over > 0 ? over : under < 0 ? under : 0;
-    }
-
-    /** From the upper or the lower bound of the tilt, mm. */
-    private double distance(Trial t, Given given, boolean most) {
-        double more = given.backUp - given.frontUp;
-        double bound = most
-                ? Math.min(MOST_TILT * scale + more, 2 * BACK_UP * scale + 2 * given.backUp - given.ends)
-                : Math.max(LEAST_TILT * scale + more, given.ends - 2 * FRONT_UP * scale - 2 * given.frontUp);
-        return t.tilt() - bound;
-    }
-
-    private Trial drawn(Given given, double share, double shift) {
-        Fork fork = fork(given.width, share);
+    private RiseTrial drawn(RisePlan plan, double share, double shift) {
+        Fork fork = fork(plan.width(), share);
         double gusset = GussetCut.shortening(style);
-        double taken = given.estimate * (1 - given.crotchTaken);
+        double taken = plan.estimate() * (1 - plan.crotchTaken());
         double whole = crotchLength() * taken
-                + given.front
-                + given.back
+                + plan.front()
+                + plan.back()
                 + gusset
                 + order.moves().seamInFront()
                 + order.moves().seamBehind();
         double behind = backLength() * taken
-                + given.width / 2
-                - frame.crotchFront(given.width, share)
-                + given.back
+                + plan.width() / 2
+                - frame.crotchFront(plan.width(), share)
+                + plan.back()
                 + gusset / 2
                 + order.moves().seamBehind()
                 - shift;
-        CrotchBend front = front(fork, given.hip, whole - behind);
-        CrotchBend back = back(fork, given.hip, behind);
-        return new Trial(
-                given.give,
+        CrotchBend front = front(fork, plan.hip(), whole - behind);
+        CrotchBend back = back(fork, plan.hip(), behind);
+        return new RiseTrial(
+                plan.give(),
                 fork,
                 front,
                 back,
-                given.side,
-                given.ends,
-                given.crotchTaken,
-                given.riseTaken,
-                given.estimate,
-                given.hip,
+                plan.side(),
+                plan.ends(),
+                plan.crotchTaken(),
+                plan.riseTaken(),
+                plan.estimate(),
+                plan.hip(),
                 -shift);
     }
 
@@ -373,7 +284,7 @@ final class Rise {
     private double backLength() {
         double back = body.isGiven(Measure.BACK_CROTCH_LENGTH)
                 ? body.mm(Measure.BACK_CROTCH_LENGTH)
-                : BACK_OF_CROTCH * body.mm(Measure.TOTAL_CROTCH_LENGTH);
+                : Body.BACK_OF_CROTCH * body.mm(Measure.TOTAL_CROTCH_LENGTH);
         return back - style.dropBelowWaist();
     }
 }

@@ -59,7 +59,7 @@ record Top(
     private static final Said SOURCE = Tell.said("source.top");
 
     /** Of a leg whose fork is solved with it; empty with a finding where the measures leave no room. */
-    static Optional<Top> of(Order order, Rise.Trial trial, Findings findings) {
+    static Optional<Top> of(Order order, RiseTrial trial, Findings findings) {
         Body body = order.body();
         Style style = order.style();
         double miss = Math.abs(trial.over()) < 1e-3 ? 0 : trial.over() / 2;
@@ -100,7 +100,7 @@ record Top(
         return Optional.of(of(trial, trial.side() + miss, miss, order.shift(Shift.SIDE_WAIST)));
     }
 
-    private static Top of(Rise.Trial trial, double side, double miss, double moved) {
+    private static Top of(RiseTrial trial, double side, double miss, double moved) {
         Point front = trial.front().top();
         Point back = trial.back().top();
         Path edge = WaistEdge.through(
@@ -125,7 +125,7 @@ record Top(
     }
 
     /** Of a leg that is sewn to another one: halves as long as its, the side as far below its ends. */
-    static Top matching(Top other, Rise.Trial trial, double moved) {
+    static Top matching(Top other, RiseTrial trial, double moved) {
         double ends = (trial.front().waist() + trial.back().waist()) / 2;
         double others = (other.waistEdge.start().y() + other.waistEdge.end().y()) / 2;
         double side = ends - (others - other.side);
@@ -209,7 +209,7 @@ record Top(
                                 back,
                                 measured
                                         ? Tell.said("rule.back-crotch")
-                                        : Tell.said("rule.back-crotch-share", Part.share(Rise.BACK_OF_CROTCH)),
+                                        : Tell.said("rule.back-crotch-share", Part.share(Body.BACK_OF_CROTCH)),
                                 SOURCE,
                                 Inputs.measure(
                                         order.body(),

@@ -108,7 +108,7 @@ public record Truth(double turn, double miss, double strain, double notches, dou
         double flat = 1 - pattern.reductions().crotch();
         double usual = body.isGiven(Measure.BACK_CROTCH_LENGTH)
                 ? body.mm(Measure.BACK_CROTCH_LENGTH)
-                : Rise.BACK_OF_CROTCH * body.mm(Measure.TOTAL_CROTCH_LENGTH);
+                : Body.BACK_OF_CROTCH * body.mm(Measure.TOTAL_CROTCH_LENGTH);
         double drawn = (back.value() - before) / flat
                 + style.dropBelowWaist()
                 - style.top().backRaise();

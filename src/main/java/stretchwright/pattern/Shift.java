@@ -1,6 +1,5 @@
 package stretchwright.pattern;
 
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import stretchwright.ground.Said;
@@ -118,14 +117,20 @@ public enum Shift {
 
     /** Of the front edge at a level; empty where none may be moved there. */
     public static Optional<Shift> front(Level.Name level) {
-        return Arrays.stream(values())
-                .filter(s -> s.level().filter(l -> l == level).isPresent() && s.word.startsWith("front"))
-                .findFirst();
+        return switch (level) {
+            case MID_THIGH -> Optional.of(FRONT_MID_THIGH);
+            case KNEE -> Optional.of(FRONT_KNEE);
+            case CALF -> Optional.of(FRONT_CALF);
+            case WAIST, HIP, CROTCH, ANKLE, BOOT_TOP, HEM -> Optional.empty();
+        };
     }
 
     public static Optional<Shift> back(Level.Name level) {
-        return Arrays.stream(values())
-                .filter(s -> s.level().filter(l -> l == level).isPresent() && s.word.startsWith("back"))
-                .findFirst();
+        return switch (level) {
+            case MID_THIGH -> Optional.of(BACK_MID_THIGH);
+            case KNEE -> Optional.of(BACK_KNEE);
+            case CALF -> Optional.of(BACK_CALF);
+            case WAIST, HIP, CROTCH, ANKLE, BOOT_TOP, HEM -> Optional.empty();
+        };
     }
 }
