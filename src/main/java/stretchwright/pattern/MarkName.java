@@ -50,8 +50,19 @@ public enum MarkName {
         return word;
     }
 
+    /** All that is written there. */
     public Said said() {
+        return isChange() ? Tell.said("mark.change", said, how()) : said;
+    }
+
+    /** What is done there, of a line at which a piece is made longer or shorter: the first half of what is written. */
+    public Said what() {
         return said;
+    }
+
+    /** And how: the second half. */
+    public Said how() {
+        return Tell.said("mark.change-how");
     }
 
     /** Whether what is sewn on here is a pocket of the leg. */

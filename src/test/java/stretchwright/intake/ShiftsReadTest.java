@@ -57,10 +57,7 @@ class ShiftsReadTest {
             })
     void measuresThatContradictAreNamed(String lines, String key, String words) {
         String text = SampleText.with(HIP, HIP + "\n    " + lines.replace("; ", "\n    "));
-        assertThat(findings(text)).anySatisfy(f -> {
-            assertThat(f.key()).isEqualTo(key);
-            assertThat(f.problem()).contains(words);
-        });
+        named(text, key, words);
     }
 
     /** What stands in the figure | measures | key | words. */
@@ -81,10 +78,7 @@ class ShiftsReadTest {
     void figuresThatContradictAreNamed(String figure, String measures, String key, String words) {
         String lines = measures == null ? "" : "\n    " + measures.replace("; ", "\n    ");
         String text = SampleText.with(HIP, HIP + lines + "\n  figure shifts: {" + figure + "}");
-        assertThat(findings(text)).anySatisfy(f -> {
-            assertThat(f.key()).isEqualTo(key);
-            assertThat(f.problem()).contains(words);
-        });
+        named(text, key, words);
     }
 
     /** A point | its key | words. */
@@ -102,5 +96,12 @@ class ShiftsReadTest {
         Finding finding = SampleReading.only(SampleText.with("rise: waist", "shifts: {" + shift + "}"));
         assertThat(finding.key()).isEqualTo(key);
         assertThat(finding.problem()).contains(words);
+    }
+
+    private static void named(String text, String key, String words) {
+        assertThat(findings(text)).anySatisfy(f -> {
+            assertThat(f.key()).isEqualTo(key);
+            assertThat(f.problem()).contains(words);
+        });
     }
 }

@@ -8,6 +8,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Unit;
 import stretchwright.pattern.Grain;
 import stretchwright.pattern.Mark;
+import stretchwright.pattern.MarkName;
 import stretchwright.pattern.Piece;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
@@ -49,7 +50,7 @@ final class MarkWords {
         if (mark.kind() == Mark.Kind.PLACEMENT) {
             placement(mark, words);
         } else if (mark.name().isChange()) {
-            change(mark.line(), words);
+            change(mark.line(), mark.name());
         } else if (mark.name().level().isPresent() && unit.isPresent()) {
             String width = Amounts.length(mark.line().length(), unit.get());
             along(mark.line(), Phrases.of("piece.level", words, width), true);
@@ -59,13 +60,13 @@ final class MarkWords {
     }
 
     /** Where the line is too short for the sentence its second half stands below it. */
-    private void change(Path line, String words) {
-        int colon = words.indexOf(": ");
-        if (colon < 0 || Letters.width(words, SMALL) < room(line)) {
-            along(line, words, true);
+    private void change(Path line, MarkName name) {
+        String whole = Phrases.said(name.said());
+        if (Letters.width(whole, SMALL) < room(line)) {
+            along(line, whole, true);
         } else {
-            along(line, words.substring(0, colon + 1), true);
-            along(line, words.substring(colon + 2), false);
+            along(line, Phrases.of("piece.change", Phrases.said(name.what())), true);
+            along(line, Phrases.said(name.how()), false);
         }
     }
 

@@ -40,6 +40,20 @@ public final class SampleJob {
         return with(paper, make, wearer, SampleFabric.with(1470, 0.60, 0.45, true), openLay());
     }
 
+    /** Another pattern put on paper, with all else of this job. */
+    public static Job drawing(Pattern pattern, String paper) {
+        Job sample = on("A4");
+        return new Job(
+                "Example",
+                "someone",
+                sample.unit(),
+                pattern,
+                sample.fit(),
+                sample.lays(),
+                sample.sewing(),
+                Paper.named(paper));
+    }
+
     public static Job folded() {
         return with("A4", "Evening practice", "Rowan", SampleFabric.heavyKnit(), foldedLay());
     }

@@ -56,7 +56,7 @@ class ExamplesOnPaperTest {
     void allPiecesAreThereAndTrue(String paper) {
         Map<String, Double> off = new ConcurrentHashMap<>();
         ExampleHandovers.all().entrySet().parallelStream().forEach(e -> {
-            Job job = job(e.getValue(), paper);
+            Job job = SampleJob.drawing(e.getValue().pattern(), paper);
             List<Seen> seen = read(TiledPdf.of(job, Paper.named(paper)));
             for (Piece piece : job.pattern().pieces()) {
                 for (List<Point> run : PieceDrawing.cutRuns(piece)) {
@@ -72,25 +72,12 @@ class ExamplesOnPaperTest {
                 off.size(), paper, Collections.max(off.values()));
     }
 
-    private static Job job(Handover example, String paper) {
-        Job sample = SampleJob.on("A4");
-        return new Job(
-                "Example",
-                "someone",
-                sample.unit(),
-                example.pattern(),
-                sample.fit(),
-                sample.lays(),
-                sample.sewing(),
-                Paper.named(paper));
-    }
-
     /** The drawing in millimetres, read by the Java library's own XML reader. */
     @Test
     void theSvgHoldsEveryPieceInItsOwnCoordinates() throws Exception {
         int pieces = 0;
         for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
-            Job job = job(e.getValue(), "A4");
+            Job job = SampleJob.drawing(e.getValue().pattern(), "A4");
             NodeList groups = DocumentBuilderFactory.newInstance()
                     .newDocumentBuilder()
                     .parse(new ByteArrayInputStream(PatternSvg.of(job).bytes()))

@@ -19,7 +19,6 @@ import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
 import stretchwright.print.kit.Ink;
 import stretchwright.print.kit.Job;
-import stretchwright.print.kit.Paper;
 import stretchwright.print.kit.SampleJob;
 import stretchwright.print.kit.Writing;
 
@@ -47,24 +46,11 @@ class PieceWordsTest {
                 .toList();
     }
 
-    private static Job job(Handover example) {
-        Job sample = SampleJob.on("A4");
-        return new Job(
-                "Example",
-                "someone",
-                sample.unit(),
-                example.pattern(),
-                sample.fit(),
-                sample.lays(),
-                sample.sewing(),
-                Paper.named("A4"));
-    }
-
     @Test
     void everyLegSaysFrontBackStretchAndItsWidths() {
         int legs = 0;
         for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
-            Job job = job(e.getValue());
+            Job job = SampleJob.drawing(e.getValue().pattern(), "A4");
             for (Piece leg : ofLegs(job)) {
                 List<String> words =
                         writings(job, leg).stream().map(Writing::words).toList();
@@ -90,7 +76,7 @@ class PieceWordsTest {
     void noWordsLieOnOtherWords() {
         List<String> over = new ArrayList<>();
         for (Map.Entry<String, Handover> e : ExampleHandovers.all().entrySet()) {
-            Job job = job(e.getValue());
+            Job job = SampleJob.drawing(e.getValue().pattern(), "A4");
             for (Piece leg : ofLegs(job)) {
                 List<Writing> all = writings(job, leg);
                 for (int i = 0; i < all.size(); i++) {
