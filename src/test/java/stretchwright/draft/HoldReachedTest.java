@@ -132,7 +132,7 @@ class HoldReachedTest {
         for (int seed = 0; seed < DRAWN; seed++) {
             bodies.add(SampleBody.random(seed));
         }
-        holds(reached(bodies), 0.65, 1.25, 110);
+        holds(reached(bodies), 0.65, 1.25, 90);
     }
 
     @Test
