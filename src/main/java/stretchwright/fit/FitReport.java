@@ -2,6 +2,7 @@ package stretchwright.fit;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.body.Measure;
 import stretchwright.ground.Part;
@@ -10,6 +11,7 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.WhichLeg;
+import stretchwright.settle.SettleRange;
 
 /**
  * What the fit check found: numbers first, then what they mean. Shares, not percent: 0.15 is 15 %.
@@ -19,6 +21,7 @@ import stretchwright.pattern.WhichLeg;
  * @param lengths what washing does to the finished lengths
  * @param slips what a slip of the tape would do
  * @param course strain and pressure along the leg, from the top down, for the plots
+ * @param settles where waist edge, back and hem come to lie; empty where that was not asked
  */
 public record FitReport(
         List<LevelFit> levels,
@@ -29,6 +32,7 @@ public record FitReport(
         List<LengthFit> lengths,
         List<Slip> slips,
         List<CoursePoint> course,
+        Optional<SettleRange> settles,
         List<Verdict> verdicts) {
     public FitReport {
         levels = List.copyOf(levels);
@@ -44,22 +48,23 @@ public record FitReport(
 
     /** Levels, openings and poses only. */
     public FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose> poses, List<Verdict> verdicts) {
-        this(levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), verdicts);
+        this(
+                levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty(), verdicts);
     }
 
     /** The same with what a slip of the tape would do, and the verdicts that then stand. */
     public FitReport with(List<Slip> other, List<Verdict> said) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, said);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, settles, said);
     }
 
     /** The same with the course along the leg. */
     public FitReport withCourse(List<CoursePoint> points) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, points, verdicts);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, points, settles, verdicts);
     }
 
     /** The same numbers with other verdicts. */
     public FitReport with(List<Verdict> other) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, other);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, settles, other);
     }
 
     /**

@@ -42,6 +42,7 @@ public final class PoseTape {
                 fit.lengths(),
                 fit.slips(),
                 fit.course(),
+                fit.settles(),
                 verdicts);
     }
 

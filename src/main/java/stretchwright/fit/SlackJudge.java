@@ -12,6 +12,7 @@ import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Level;
+import stretchwright.settle.LegShape;
 
 /**
  * Where the leg hangs loose: how much of its length the cloth is wider than what it lies on, each place counted by the
@@ -44,9 +45,11 @@ final class SlackJudge {
 
     private final Worn leg;
     private final List<LevelFit> levels;
+    private final LegShape shape;
 
     SlackJudge(Worn leg, List<LevelFit> levels) {
         this.leg = leg;
+        this.shape = new LegShape(leg.pattern(), leg.body(), leg.boot(), leg.style());
         this.levels = levels;
     }
 
@@ -110,26 +113,8 @@ final class SlackJudge {
     }
 
     private double chance(CoursePoint p) {
-        double strain = Math.max(p.girth(), spanned(p.height())) / p.width() - 1;
+        double strain = Math.max(p.girth(), shape.spanned(p.height())) / p.width() - 1;
         return chanceBelow(0, strain, SPREAD);
-    }
-
-    /** From the calf to the top of a boot the cloth runs straight over the hollow between them. */
-    private double spanned(double height) {
-        double calf = leg.body().mm(Measure.CALF_HEIGHT);
-        return levels.stream()
-                .filter(l -> l.level() == Level.Name.BOOT_TOP)
-                .findFirst()
-                .map(top -> {
-                    double boot = leg.pattern()
-                            .onBody(leg.pattern()
-                                    .level(Level.Name.BOOT_TOP)
-                                    .orElseThrow()
-                                    .height());
-                    double up = (height - boot) / (calf - boot);
-                    return up < 0 || up > 1 ? 0 : top.girth() + up * (leg.body().mm(Measure.CALF_GIRTH) - top.girth());
-                })
-                .orElse(0.0);
     }
 
     /** A chance by the normal distribution, by Abramowitz and Stegun 26.2.17: off by less than 1e-7. */

@@ -6,6 +6,7 @@ import static stretchwright.ground.InWords.said;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -72,6 +73,7 @@ class FitPdfTest {
                 List.of(new FitReport.LengthFit(Part.text("inseam"), Direction.ALONG, 750, 738)),
                 List.of(new FitReport.Slip(Measure.CALF_GIRTH, -6.5, List.of(said("the caution at the calf goes")))),
                 course,
+                Optional.empty(),
                 List.of(
                         new FitReport.Verdict(FitReport.Severity.NOTE, said("band"), said("A note."), Said.NOTHING),
                         new FitReport.Verdict(
@@ -186,6 +188,7 @@ class FitPdfTest {
                 fit.lengths(),
                 fit.slips(),
                 fit.course(),
+                fit.settles(),
                 fit.verdicts());
         assertThat(text(FitPdf.of(with(JOB.fabric(), with)))).contains("standing needed pose stitch stands", "40.2 %");
     }
@@ -272,7 +275,8 @@ class FitPdfTest {
                         new LevelHold(
                                 Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)),
                 p.moved(),
-                p.backOff());
+                p.backOff(),
+                0);
     }
 
     private static String text(Document d) throws Exception {
