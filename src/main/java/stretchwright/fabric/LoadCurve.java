@@ -15,6 +15,9 @@ public final class LoadCurve {
     /** A reading of the hanging test. */
     public record Reading(double extension, double tension) {}
 
+    /** How sharply a knit stiffens from 0 to its stretch: k of (e^(k x) - 1) / (e^k - 1); straight is 0 (docs/maths/fit.md, "Ranges"). */
+    public static final double BEND = 1.15;
+
     /** Width of the test strip, m: 1 N on 50 mm is 20 N/m. */
     public static final double STRIP_WIDTH = 0.050;
 

@@ -11,6 +11,8 @@ import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Layers;
+import stretchwright.fabric.Likely;
+import stretchwright.fabric.PressureSpread;
 import stretchwright.fabric.Strain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LowerEnd;
@@ -20,10 +22,15 @@ import stretchwright.pattern.TopEnd;
 
 /** Strain, tension and pressure standing, level by level. */
 final class Levels {
+    /** Tape round a boot, mm: two readings agree within 5, as on an ankle. */
+    private static final double ON_BOOT = 5 / 2.8;
+
     private Levels() {}
 
     static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
         List<FitReport.LevelFit> out = new ArrayList<>();
+        PressureSpread ranges = new PressureSpread(fabric.test().loadAcross());
+        boolean onBoot = boot.isPresent() && style.lower().outsideBoot();
         for (Level level : pattern.levels()) {
             double girth =
                     girth(level, pattern, body, boot, style) + style.parts().bulge(level.name());
@@ -37,7 +44,13 @@ final class Levels {
             double along = band ? 0 : 1 / ((1 - taken) * (1 + more)) - 1;
             double layers = band ? Layers.TWO : 1;
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
-            double tension = layers * fabric.test().loadAcross().tension(across) / (1 + along);
+            double perCurve = layers / (1 + along);
+            double tension = perCurve * fabric.test().loadAcross().tension(across);
+            double girthSpread = girthSpread(level.name(), body, onBoot, style);
+            Likely likely = ranges.of(
+                    across,
+                    PressureSpread.strain(across, girth, girthSpread),
+                    Laplace.kilopascals(perCurve, girth));
             out.add(new FitReport.LevelFit(
                     level.name(),
                     level.leg(),
@@ -48,7 +61,8 @@ final class Levels {
                     tension,
                     Laplace.kilopascals(tension, girth),
                     fabric.test().loadAcross().isAssumed(),
-                    !fabric.test().loadAcross().covers(Math.max(0, across))));
+                    !fabric.test().loadAcross().covers(Math.max(0, across)),
+                    likely));
         }
         return out;
     }
@@ -90,6 +104,25 @@ final class Levels {
             case TO_COLLAR -> Optional.of(boot.girthBelowTop(LowerEnd.LUNGE));
             case OVER_LACES, OVER_HEEL -> Optional.of(boot.hemGirth());
             case WHOLE_BOOT -> Optional.of(boot.sole().around());
+        };
+    }
+
+    /** One standard deviation of the girth at a level, mm. */
+    private static double girthSpread(Level.Name level, Body body, boolean hemOnBoot, Style style) {
+        return switch (level) {
+            case BOOT_TOP -> ON_BOOT;
+            case HEM -> hemOnBoot ? ON_BOOT : body.value(at(style.leg())).spread();
+            default -> body.value(LevelJudge.measure(level).orElseThrow()).spread();
+        };
+    }
+
+    /** The girth measured nearest to a hem on the leg. */
+    private static Measure at(Style.Leg leg) {
+        return switch (leg) {
+            case SHORT -> Measure.MID_THIGH_GIRTH;
+            case KNEE -> Measure.KNEE_GIRTH;
+            case CALF -> Measure.CALF_GIRTH;
+            default -> Measure.ANKLE_GIRTH;
         };
     }
 }

@@ -62,6 +62,7 @@ public final class PoseTape {
                 needed,
                 held,
                 stretchAlong,
-                needed <= stretchAlong);
+                needed <= stretchAlong,
+                false);
     }
 }

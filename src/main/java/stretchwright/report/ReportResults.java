@@ -29,6 +29,7 @@ final class ReportResults {
                     .put("pressureMmHg", Numbers.mm(Laplace.toMmHg(l.pressure())))
                     .put("assumed", l.assumed())
                     .put("beyondReadings", l.beyondReadings());
+            ReportFit.likely(level.putObject("likely"), l.likely());
         }
         ArrayNode openings = out.putArray("openings");
         for (FitReport.Opening o : fit.openings()) {
@@ -64,6 +65,7 @@ final class ReportResults {
                     .put("about", voice.say(v.about()))
                     .put("message", voice.say(v.message()))
                     .put("remedy", voice.say(v.remedy()));
+            v.chance().ifPresent(c -> verdict.put("chance", Numbers.rounded(c, 3)));
             ReportFit.tried(verdict.putArray("tried"), v, voice);
         }
     }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.fabric.Laplace;
+import stretchwright.fit.Cover;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.Reinforcement;
+import stretchwright.fit.Told;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
@@ -41,7 +43,6 @@ public final class FitTables {
                         Phrases.of("fit.head.across"),
                         Phrases.of("fit.head.along"),
                         Phrases.of("fit.head.mmhg"),
-                        Phrases.of("fit.head.kpa"),
                         Phrases.of("fit.head.wanted-mmhg"),
                         Phrases.of("fit.head.bound-by")),
                 fit.levels().stream().map(l -> level(l, pattern, unit, voice)).toList());
@@ -134,10 +135,9 @@ public final class FitTables {
                 l.level().wholeBody() ? Phrases.of("fit.whole", voice.say(l.place())) : voice.say(l.place()),
                 mm(l.girth(), unit),
                 mm(l.width(), unit),
-                Amounts.percent(l.across()),
+                across(l),
                 Amounts.percent(l.along()),
-                Amounts.number(Laplace.toMmHg(l.pressure()), 1) + sign,
-                Amounts.number(l.pressure(), 2) + sign,
+                pressure(l) + sign,
                 hold.filter(h -> h.wanted().isPresent())
                         .map(h -> Amounts.number(Laplace.toMmHg(h.wanted().getAsDouble()), 1))
                         .orElse("-"),
@@ -145,6 +145,26 @@ public final class FitTables {
                                 ? "-"
                                 : voice.say(h.bound().said()))
                         .orElse("-"));
+    }
+
+    /** "14 to 17 %": in whole points, its ends outward. */
+    private static String across(FitReport.LevelFit l) {
+        return Phrases.of(
+                "fit.range-percent",
+                Amounts.number(Math.floor(100 * l.likely().strainLow()), 0),
+                Amounts.number(Math.ceil(100 * l.likely().strainHigh()), 0));
+    }
+
+    /** "3 to 7 (5)", or "up to 6": mmHg. */
+    static String pressure(FitReport.LevelFit l) {
+        Told told = Told.of(l);
+        return told.wide()
+                ? Phrases.of("fit.range-up-to", Amounts.number(told.high(), 0))
+                : Phrases.of(
+                        "fit.range-mmhg",
+                        Amounts.number(told.low(), 0),
+                        Amounts.number(told.high(), 0),
+                        Amounts.number(told.likely(), 0));
     }
 
     /** What the signs in the column of pressures mean. */
@@ -199,7 +219,7 @@ public final class FitTables {
                 : Phrases.of("fit.besides", result, voice.say(Part.listed(Part.Join.SEMICOLON, besides)));
     }
 
-    private static List<String> cover(FitReport.Cover c, Voice voice) {
+    private static List<String> cover(Cover c, Voice voice) {
         return List.of(
                 voice.say(c.region().said()),
                 voice.say(c.pose().said()),
