@@ -65,7 +65,7 @@ public final class FitCheck {
                 List.of());
         List<FitReport.SeamFit> seams = Seams.of(worn, numbers);
         List<Cover> covers = Covers.of(numbers.poses(), fabric);
-        List<FitReport.LengthFit> lengths = Washing.of(worn);
+        List<LengthFit> lengths = Washing.of(worn);
         verdicts.addAll(LevelJudge.of(numbers.levels(), worn));
         verdicts.addAll(PressureJudge.circulation(numbers.levels(), worn));
         verdicts.addAll(HoldJudge.of(numbers.levels(), worn));

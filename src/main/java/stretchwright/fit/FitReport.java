@@ -3,8 +3,10 @@ package stretchwright.fit;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Likely;
+import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
@@ -112,6 +114,7 @@ public record FitReport(
      * @param needed by the growth of the whole girth, or along where the cloth slides; it decides
      * @param neededIfStuck where the cloth sticks to the skin, by the skin's own growth at the place
      * @param derived whether the skin's growth is derived here and not published: never more than a caution
+     * @param spread one standard deviation of what is needed
      */
     public record Pose(
             PoseName pose,
@@ -121,7 +124,18 @@ public record FitReport(
             double neededIfStuck,
             double available,
             boolean passes,
-            boolean derived) {
+            boolean derived,
+            double spread) {
+        /** That more is needed than the cloth has. */
+        public double chance() {
+            return Chance.below(needed, available, spread);
+        }
+
+        /** Stretch that leaves nothing to be said. */
+        public double enough() {
+            return needed + Comfort.PLANNED_SPREADS * spread;
+        }
+
         /** What seam and cloth see at the place itself: the skin's own growth across, along what sliding leaves. */
         public double local() {
             return direction == Direction.ACROSS ? neededIfStuck : needed;
@@ -156,13 +170,6 @@ public record FitReport(
             reinforcement = List.copyOf(reinforcement);
         }
     }
-
-    /**
-     * A finished length or width and what is left after washing, mm.
-     *
-     * @param what a seam, or the width at a level
-     */
-    public record LengthFit(Part what, Direction direction, double cut, double washed) {}
 
     /**
      * What the verdicts become where one measure was taken longer or shorter by the usual slip.

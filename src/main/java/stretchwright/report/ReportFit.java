@@ -5,6 +5,7 @@ import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Likely;
 import stretchwright.fit.Cover;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.LengthFit;
 import stretchwright.fit.Reinforcement;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
@@ -61,7 +62,7 @@ final class ReportFit {
     }
 
     static void lengths(ArrayNode out, FitReport fit, Voice voice) {
-        for (FitReport.LengthFit l : fit.lengths()) {
+        for (LengthFit l : fit.lengths()) {
             out.addObject()
                     .put("what", voice.say(l.what()))
                     .put("direction", l.direction().word())

@@ -51,7 +51,8 @@ final class ReportResults {
                     .put("neededIfStuck", Numbers.share(p.neededIfStuck()))
                     .put("available", Numbers.share(p.available()))
                     .put("passes", p.passes())
-                    .put("derived", p.derived());
+                    .put("derived", p.derived())
+                    .put("chance", Numbers.rounded(p.chance(), 3));
         }
         ReportFit.seams(out.putArray("seams"), fit, voice);
         ReportFit.covers(out.putArray("covers"), fit);

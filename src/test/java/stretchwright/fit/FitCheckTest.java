@@ -78,8 +78,12 @@ class FitCheckTest {
     void clothThatHardlyStretchesStopsAtTheBandAndTheKnee() {
         FitReport report = check(SampleFabric.with(1470, 0.08, 0.05, true), OVERLOCK);
         assertThat(about(report, FitReport.Severity.STOP))
-                .contains("waistband over hips", "sit spin, knee across")
+                .contains("waistband over hips", "sit spin, knee along")
                 .doesNotContain("leg over calf");
+        assertThat(report.verdicts())
+                .filteredOn(v -> words(v.about()).equals("sit spin, knee along"))
+                .singleElement()
+                .satisfies(v -> assertThat(words(v.message())).contains("Sit spin, knee across"));
         assertThat(report.openings().get(2).relaxed()).isCloseTo(327.7, within(0.05));
         assertThat(report.stops()).isTrue();
         assertThat(report.verdicts())

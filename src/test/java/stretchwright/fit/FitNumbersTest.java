@@ -131,7 +131,7 @@ class FitNumbersTest {
     @Test
     void washingIsToldWhereItIsSeen() {
         FitReport report = check(cloth(0.6, 0.45, 0.95, 0.03, 0));
-        FitReport.LengthFit inseam = report.lengths().stream()
+        LengthFit inseam = report.lengths().stream()
                 .filter(l -> words(l.what()).equals("inseam"))
                 .findFirst()
                 .orElseThrow();

@@ -1,7 +1,10 @@
 package stretchwright.print.fit;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.Cover;
@@ -68,7 +71,7 @@ public final class FitTables {
                         Phrases.of("fit.head.sticking"),
                         Phrases.of("fit.head.cloth-has"),
                         Phrases.of("fit.head.result")),
-                fit.poses().stream().map(p -> pose(p, voice)).toList());
+                hardest(fit.poses()).stream().map(p -> pose(p, voice)).toList());
         add(
                 all,
                 Phrases.of("fit.table.seams"),
@@ -198,6 +201,14 @@ public final class FitTables {
                 Amounts.percent(p.neededIfStuck()),
                 Amounts.percent(p.available()),
                 p.passes() ? Phrases.of("fit.goes") : Phrases.of("fit.too-tight"));
+    }
+
+    /** Of each region and direction the pose that asks most: the others would only say less of the same. */
+    private static Collection<FitReport.Pose> hardest(List<FitReport.Pose> poses) {
+        Map<Said, FitReport.Pose> most = new LinkedHashMap<>();
+        poses.forEach(p ->
+                most.merge(p.place(), p, (one, other) -> other.neededIfStuck() > one.neededIfStuck() ? other : one));
+        return most.values();
     }
 
     private static List<String> seam(FitReport.SeamFit s, Voice voice) {

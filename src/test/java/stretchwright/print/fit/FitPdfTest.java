@@ -22,6 +22,7 @@ import stretchwright.fabric.SampleFabric;
 import stretchwright.fit.Cover;
 import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.LengthFit;
 import stretchwright.fit.OpeningName;
 import stretchwright.fit.PoseName;
 import stretchwright.fit.Region;
@@ -60,7 +61,7 @@ class FitPdfTest {
                         Level.Name.KNEE, WhichLeg.BOTH, 365, 330, 0.106, 0.053, 30, 1.4, false, true, LIKELY)),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 300, 360, 0.2, 0.6, true)),
                 List.of(new FitReport.Pose(
-                        PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true, false)),
+                        PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true, false, 0.03)),
                 List.of(new FitReport.SeamFit(
                         SeamName.of(SeamKind.BACK_RISE),
                         0.05,
@@ -72,7 +73,7 @@ class FitPdfTest {
                         List.of(Reinforcement.TEST_SEAM))),
                 List.of(new Cover(
                         Region.SEAT, PoseName.DEEP_KNEE_BEND, 0.66, OptionalDouble.of(152), OptionalDouble.of(0.5))),
-                List.of(new FitReport.LengthFit(Part.text("inseam"), Direction.ALONG, 750, 738)),
+                List.of(new LengthFit(Part.text("inseam"), Direction.ALONG, 750, 738)),
                 List.of(new FitReport.Slip(Measure.CALF_GIRTH, -6.5, List.of(said("the caution at the calf goes")))),
                 course,
                 List.of(
@@ -113,6 +114,13 @@ class FitPdfTest {
                 .contains("not a medical device");
         assertThat(all.indexOf("STOP, calf")).isPositive().isLessThan(all.indexOf("NOTE, band"));
         assertThat(FitPdf.of(JOB).pages()).isBetween(1, 3);
+    }
+
+    /** The deepest pose stands in the drawing of the cloth: it was compared with a word and never found. */
+    @Test
+    void theDeepestPoseIsFound() {
+        assertThat(LoadSvg.deepest(JOB, Direction.ACROSS)).isEqualTo(0.5);
+        assertThat(new String(LoadSvg.of(JOB).bytes(), StandardCharsets.UTF_8)).contains("across 50 %");
     }
 
     /** What is empty has no heading; an empty report still makes a sheet. */
