@@ -6,7 +6,6 @@ import stretchwright.body.Body;
 import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
-import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Layers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -162,11 +161,9 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     /** Strain at which a band of two layers presses as hard as is still comfortable; known where the curve was measured. */
     private static double comfortableBand(Body body, Fabric fabric) {
-        if (fabric.test().loadAcross().isAssumed()) {
-            return MOST_STRAIN;
-        }
-        double both = Laplace.tension(Laplace.fromMmHg(Comfort.band(body.age())), body.mm(Measure.WAIST_GIRTH));
-        return fabric.test().loadAcross().extension(both / Layers.TWO);
+        return fabric.test().loadAcross().isAssumed()
+                ? MOST_STRAIN
+                : Comfortable.strain(body, fabric, Measure.WAIST_GIRTH, Comfort.band(body.age()), Layers.TWO);
     }
 
     static double share(Hold.Named hold) {

@@ -60,7 +60,7 @@ public final class FitCheck {
         for (Worn leg : worn.legs()) {
             List<FitReport.LevelFit> here = Levels.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style());
             levels.addAll(here);
-            verdicts.addAll(LevelJudge.of(here, leg));
+            PressureJudge.rising(here, leg.body()).ifPresent(verdicts::add);
             verdicts.addAll(SlackJudge.of(leg, here));
             openings.addAll(
                     Openings.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style(), leg.machines()));
@@ -73,8 +73,9 @@ public final class FitCheck {
                 most(poses, p -> List.of(p.pose(), p.region(), p.direction()), FitReport.Pose::needed),
                 List.of());
         List<FitReport.SeamFit> seams = Seams.of(worn, numbers);
-        List<FitReport.Cover> covers = Covers.of(numbers.poses(), fabric);
-        List<FitReport.LengthFit> lengths = Washing.of(worn);
+        List<Cover> covers = Covers.of(numbers.poses(), fabric);
+        List<LengthFit> lengths = Washing.of(worn);
+        verdicts.addAll(LevelJudge.of(numbers.levels(), worn));
         verdicts.addAll(PressureJudge.circulation(numbers.levels(), worn));
         verdicts.addAll(HoldJudge.of(numbers.levels(), worn));
         verdicts.addAll(OpeningJudge.of(numbers.openings(), worn));

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
+import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Layers;
+import stretchwright.fabric.Likely;
+import stretchwright.fabric.PressureSpread;
 import stretchwright.fabric.Strain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
@@ -16,18 +19,29 @@ import stretchwright.settle.LegShape;
 
 /** Strain, tension and pressure standing, level by level. */
 final class Levels {
+    /** Tape round a boot, mm: two readings agree within 5, as on an ankle. */
+    private static final double ON_BOOT = 5 / 2.8;
+
     private Levels() {}
 
     static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
         List<FitReport.LevelFit> out = new ArrayList<>();
         LegShape shape = new LegShape(pattern, body, boot, style);
+        PressureSpread ranges = new PressureSpread(fabric.test().loadAcross());
+        boolean onBoot = boot.isPresent() && style.lower().outsideBoot();
         for (Level level : pattern.levels()) {
             double girth = shape.girth(level);
             double across = Strain.of(level.width(), girth);
             double along = shape.along(level.name());
             double layers = shape.isDouble(level.name()) ? Layers.TWO : 1;
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
-            double tension = layers * fabric.test().loadAcross().tension(across) / (1 + along);
+            double perCurve = layers / (1 + along);
+            double tension = perCurve * fabric.test().loadAcross().tension(across);
+            double girthSpread = girthSpread(level.name(), body, onBoot, style);
+            Likely likely = ranges.of(
+                    across,
+                    PressureSpread.strain(across, girth, girthSpread),
+                    Laplace.kilopascals(perCurve, girth));
             out.add(new FitReport.LevelFit(
                     level.name(),
                     level.leg(),
@@ -38,8 +52,28 @@ final class Levels {
                     tension,
                     Laplace.kilopascals(tension, girth),
                     fabric.test().loadAcross().isAssumed(),
-                    !fabric.test().loadAcross().covers(Math.max(0, across))));
+                    !fabric.test().loadAcross().covers(Math.max(0, across)),
+                    likely));
         }
         return out;
+    }
+
+    /** One standard deviation of the girth at a level, mm. */
+    private static double girthSpread(Level.Name level, Body body, boolean hemOnBoot, Style style) {
+        return switch (level) {
+            case BOOT_TOP -> ON_BOOT;
+            case HEM -> hemOnBoot ? ON_BOOT : body.value(at(style.leg())).spread();
+            default -> body.value(LevelJudge.measure(level).orElseThrow()).spread();
+        };
+    }
+
+    /** The girth measured nearest to a hem on the leg. */
+    private static Measure at(Style.Leg leg) {
+        return switch (leg) {
+            case SHORT -> Measure.MID_THIGH_GIRTH;
+            case KNEE -> Measure.KNEE_GIRTH;
+            case CALF -> Measure.CALF_GIRTH;
+            default -> Measure.ANKLE_GIRTH;
+        };
     }
 }

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Style;
@@ -74,7 +75,7 @@ final class SettleJudge {
     }
 
     private static double chanceAbove(double limit, double middle, double spread) {
-        return 1 - SlackJudge.chanceBelow(limit, middle, spread);
+        return 1 - Chance.below(limit, middle, spread);
     }
 
     /** What is told of the band: the worse of standing and deep bend first, the other in the same breath. */

@@ -10,6 +10,7 @@ import stretchwright.body.Measure;
 import stretchwright.fit.FitReport.CoursePoint;
 import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Level;
 import stretchwright.settle.LegShape;
@@ -30,9 +31,6 @@ final class SlackJudge {
 
     /** What tape and scissors leave open of a strain: 3 mm on 500 of the tape, 2 mm on 400 sewn (docs/maths/fit.md). */
     private static final double SPREAD = 0.01;
-
-    /** Chances further out than this many spreads are 0 or 1. */
-    private static final double FAR = 6;
 
     /** Where every level is stretched by more than this no place between them is loose (tried on random bodies). */
     private static final double SURE = 0.10;
@@ -114,21 +112,7 @@ final class SlackJudge {
 
     private double chance(CoursePoint p) {
         double strain = Math.max(p.girth(), shape.spanned(p.height())) / p.width() - 1;
-        return chanceBelow(0, strain, SPREAD);
-    }
-
-    /** A chance by the normal distribution, by Abramowitz and Stegun 26.2.17: off by less than 1e-7. */
-    static double chanceBelow(double limit, double middle, double spread) {
-        double z = (limit - middle) / spread;
-        if (Math.abs(z) > FAR) {
-            return z > 0 ? 1 : 0;
-        }
-        double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double tail = StrictMath.exp(-z * z / 2)
-                / Math.sqrt(2 * Math.PI)
-                * t
-                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-        return z > 0 ? 1 - tail : tail;
+        return Chance.below(0, strain, SPREAD);
     }
 
     /** No loose cloth may come near a blade. */

@@ -1,6 +1,7 @@
 package stretchwright.intake;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stretchwright.body.Measured;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
@@ -21,9 +22,10 @@ final class FabricReader {
             return Optional.empty();
         }
         StretchReader.Found stretch = found.get();
+        OptionalDouble weight = Row.unboxed(given.get(FabricKeys.WEIGHT));
         return Optional.of(new Fabric(
                 new Fabric.Quality(
-                        Row.unboxed(given.get(FabricKeys.WEIGHT)),
+                        weight,
                         given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
                         given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
                 new Fabric.Roll(
@@ -39,10 +41,10 @@ final class FabricReader {
                         stretch.along(),
                         given.get(FabricKeys.LOAD_ACROSS)
                                 .map(LoadCurve::through)
-                                .orElseGet(() -> LoadCurve.assumed(stretch.across())),
+                                .orElseGet(() -> LoadCurve.assumed(stretch.across(), weight)),
                         given.get(FabricKeys.LOAD_ALONG)
                                 .map(LoadCurve::through)
-                                .orElseGet(() -> LoadCurve.assumed(stretch.along())),
+                                .orElseGet(() -> LoadCurve.assumed(stretch.along(), weight)),
                         stretch.recovery(),
                         Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
                         stretch.wrapped(),

@@ -7,6 +7,7 @@ import java.util.function.ToDoubleFunction;
 import stretchwright.body.Body;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
+import stretchwright.ground.Chance;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -19,9 +20,6 @@ import stretchwright.pattern.Style;
 public record SettleRange(Settles middle, double waistSpread, double backSpread, double hemSpread) {
     /** Beside the guesses: what the model itself leaves open, mm (no worn garment was compared: no source). */
     private static final double MODEL = 3;
-
-    /** 80 % of a normal distribution lie within so many standard deviations. */
-    private static final double EIGHT_IN_TEN = 1.2816;
 
     /** With pulls, ten deep bends and a sit spin. */
     public static SettleRange of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
@@ -62,10 +60,10 @@ public record SettleRange(Settles middle, double waistSpread, double backSpread,
 
     /** Lower end of what 8 in 10 garments do; no edge slips by less than nothing. */
     public static double low(double middle, double spread) {
-        return Math.max(0, middle - EIGHT_IN_TEN * spread);
+        return Math.max(0, middle - Chance.EIGHT_IN_TEN * spread);
     }
 
     public static double high(double middle, double spread) {
-        return middle + EIGHT_IN_TEN * spread;
+        return middle + Chance.EIGHT_IN_TEN * spread;
     }
 }

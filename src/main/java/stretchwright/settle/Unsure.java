@@ -7,19 +7,17 @@ import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.ground.Chance;
 
 /** One standard deviation to either side of each {@link Guess}: sources in docs/maths/balance.md, "Constants". */
 final class Unsure {
-    /** 80 % of a normal distribution lie within so many standard deviations. */
-    private static final double EIGHT_IN_TEN = 1.2816;
-
-    private static final double SKIN = Math.log(0.6 / 0.27) / 2 / EIGHT_IN_TEN;
-    private static final double BOOT = Math.log(0.45 / 0.2) / 2 / EIGHT_IN_TEN;
-    private static final double LAYERS = 0.2 / EIGHT_IN_TEN;
-    private static final double NARROWING = 0.15 / EIGHT_IN_TEN;
-    private static final double SEAM = Math.log(80.0 / 30) / 2 / EIGHT_IN_TEN;
-    private static final double GROWTH = 0.04 / EIGHT_IN_TEN;
-    private static final double BACK_RISE = 0.08 / EIGHT_IN_TEN;
+    private static final double SKIN = Math.log(0.6 / 0.27) / 2 / Chance.EIGHT_IN_TEN;
+    private static final double BOOT = Math.log(0.45 / 0.2) / 2 / Chance.EIGHT_IN_TEN;
+    private static final double LAYERS = 0.2 / Chance.EIGHT_IN_TEN;
+    private static final double NARROWING = 0.15 / Chance.EIGHT_IN_TEN;
+    private static final double SEAM = Math.log(80.0 / 30) / 2 / Chance.EIGHT_IN_TEN;
+    private static final double GROWTH = 0.04 / Chance.EIGHT_IN_TEN;
+    private static final double BACK_RISE = 0.08 / Chance.EIGHT_IN_TEN;
 
     /** Elastics of one width pull otherwise by a half (no source). */
     private static final double ELASTIC = 0.35;

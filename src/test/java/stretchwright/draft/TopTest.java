@@ -248,9 +248,9 @@ class TopTest {
     /** What was only estimated gives way before the waist edge leaves its place; what was measured does not. */
     @Test
     void anEstimatedCrotchLengthGivesWayForTheWaist() {
-        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.TOTAL_CROTCH_LENGTH, 850);
+        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.TOTAL_CROTCH_LENGTH, 900);
         Map<Measure, Value> values = new EnumMap<>(body.values());
-        values.put(Measure.TOTAL_CROTCH_LENGTH, new Value(850, Value.Origin.ESTIMATED, 28));
+        values.put(Measure.TOTAL_CROTCH_LENGTH, new Value(900, Value.Origin.ESTIMATED, 28));
         Body guessed = new Body(body.figure(), body.age(), values);
         Pattern asMeasured = draft(body, TopEnd.band(45));
         Pattern asEstimated = draft(guessed, TopEnd.band(45));
