@@ -62,6 +62,7 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
      * @param wrapped reduction found by the wrap test: share by which the cloth, pinned comfortably, was shorter than the
      *     girth
      * @param assumed which stretch was not measured
+     * @param hung what hanging strips told besides the load curves
      */
     public record Test(
             double stretchAcross,
@@ -71,7 +72,30 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
             OptionalDouble recovery,
             OptionalDouble showsThroughAt,
             OptionalDouble wrapped,
-            Assumed assumed) {
+            Assumed assumed,
+            Hung hung) {
+        /** Where strips told no more than their load. */
+        public Test(
+                double stretchAcross,
+                double stretchAlong,
+                LoadCurve loadAcross,
+                LoadCurve loadAlong,
+                OptionalDouble recovery,
+                OptionalDouble showsThroughAt,
+                OptionalDouble wrapped,
+                Assumed assumed) {
+            this(
+                    stretchAcross,
+                    stretchAlong,
+                    loadAcross,
+                    loadAlong,
+                    recovery,
+                    showsThroughAt,
+                    wrapped,
+                    assumed,
+                    Hung.NOTHING);
+        }
+
         /** Another stretch; what told of the old one no longer does. */
         public Test with(double across, double along, LoadCurve otherAcross, LoadCurve otherAlong) {
             return new Test(
@@ -82,13 +106,38 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
                     recovery,
                     showsThroughAt,
                     across == stretchAcross ? wrapped : OptionalDouble.empty(),
-                    new Assumed(assumed.across() && across == stretchAcross, assumed.along() && along == stretchAlong));
+                    new Assumed(assumed.across() && across == stretchAcross, assumed.along() && along == stretchAlong),
+                    new Hung(
+                            across == stretchAcross ? hung.across() : Hung.Way.NOTHING,
+                            along == stretchAlong ? hung.along() : Hung.Way.NOTHING));
         }
 
         /** Another recovery, and another stretch at which the card showed. */
         public Test with(OptionalDouble otherRecovery, OptionalDouble showsAt) {
             return new Test(
-                    stretchAcross, stretchAlong, loadAcross, loadAlong, otherRecovery, showsAt, wrapped, assumed);
+                    stretchAcross,
+                    stretchAlong,
+                    loadAcross,
+                    loadAlong,
+                    otherRecovery,
+                    showsAt,
+                    wrapped,
+                    assumed,
+                    hung);
+        }
+
+        /** With what hanging strips told besides the load curves. */
+        public Test with(Hung other) {
+            return new Test(
+                    stretchAcross,
+                    stretchAlong,
+                    loadAcross,
+                    loadAlong,
+                    recovery,
+                    showsThroughAt,
+                    wrapped,
+                    assumed,
+                    other);
         }
     }
 
@@ -106,7 +155,8 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
                         test.recovery,
                         test.showsThroughAt,
                         OptionalDouble.empty(),
-                        turned),
+                        turned,
+                        test.hung.turned()),
                 !crosswise);
     }
 

@@ -24,6 +24,11 @@ public final class FabricKeys {
     /** N/m: a force is told to a tenth of a newton, on a strip of 50 mm. */
     private static final double TENSION_TOLD = 1.01;
 
+    /** N on a strip of 50 mm: 200 N is a heavy suitcase; leg wear stays under 15 (trade values 1.3). */
+    static final QuantityKind HUNG_ON = new QuantityKind(
+                    Quantities::force, new Range(0.01, 200, "why.load-force"), "N", "force.is-not", "force.write")
+            .only("[0-9]\\s*(N|n|g|gf|kg|kgf)\\s*$");
+
     static final Key<Boolean> FABRIC = Row.section(
                     "fabric", "{usable width: {1470}, stretch across: 60 %, stretch along: 45 %}")
             .needed()
@@ -121,7 +126,9 @@ public final class FabricKeys {
                 WRAP_CALF,
                 REACHES_POSE,
                 LOAD_ACROSS,
-                LOAD_ALONG,
+                LOAD_ALONG));
+        rows.addAll(HangKeys.rows());
+        rows.addAll(List.of(
                 RECOVERY,
                 SHRINKAGE_ACROSS,
                 SHRINKAGE_ALONG,
@@ -148,17 +155,10 @@ public final class FabricKeys {
         return Row.length(path, 10, 2750, "why.measurement", from, to, example).needing(Need.oneOf("across"));
     }
 
-    /** N on a strip of 50 mm: 200 N is a heavy suitcase; leg wear stays under 15 (trade values 1.3). */
     private static Key<List<LoadCurve.Reading>> load(String path, String example, Function<Fabric, LoadCurve> curve) {
         LoadsKind kind = new LoadsKind(
                 new ShareKind(new Range(0.01, 3.00, "why.load-extension")),
-                new QuantityKind(
-                                Quantities::force,
-                                new Range(0.01, 200, "why.load-force"),
-                                "N",
-                                "force.is-not",
-                                "force.write")
-                        .only("[0-9]\\s*(N|n|g|gf|kg|kgf)\\s*$"),
+                HUNG_ON,
                 100);
         return Key.of(path, kind, example)
                 .in(Row.ofFabric(f ->

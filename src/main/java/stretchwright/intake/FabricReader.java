@@ -15,6 +15,7 @@ final class FabricReader {
     static Optional<Fabric> read(Given given, Optional<Measured> wearer) {
         RollKeys roll = RollKeys.FABRIC;
         ClothShape shape = ClothShapeReader.read(given, roll, Row.unboxed(given.get(roll.width)), Optional.empty());
+        HangingReader.Found hung = HangingReader.read(given);
         Optional<StretchReader.Found> found =
                 given.isRead(FabricKeys.FABRIC) ? new StretchReader(given, wearer).read() : Optional.empty();
         Optional<Double> width = given.get(roll.width);
@@ -39,15 +40,12 @@ final class FabricReader {
                 new Fabric.Test(
                         stretch.across(),
                         stretch.along(),
-                        given.get(FabricKeys.LOAD_ACROSS)
-                                .map(LoadCurve::through)
-                                .orElseGet(() -> LoadCurve.assumed(stretch.across(), weight)),
-                        given.get(FabricKeys.LOAD_ALONG)
-                                .map(LoadCurve::through)
-                                .orElseGet(() -> LoadCurve.assumed(stretch.along(), weight)),
+                        hung.across().orElseGet(() -> LoadCurve.assumed(stretch.across(), weight)),
+                        hung.along().orElseGet(() -> LoadCurve.assumed(stretch.along(), weight)),
                         stretch.recovery(),
                         Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
                         stretch.wrapped(),
-                        stretch.assumed())));
+                        stretch.assumed(),
+                        hung.hung())));
     }
 }

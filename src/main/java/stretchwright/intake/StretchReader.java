@@ -9,6 +9,7 @@ import stretchwright.body.Measured;
 import stretchwright.body.PoseLength;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.FoldTest;
+import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.WrapTest;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -48,12 +49,14 @@ final class StretchReader {
                 FabricKeys.STRETCH_ACROSS,
                 FabricKeys.FOLD_ACROSS,
                 foldAcross,
-                tried(FabricKeys.WRAP_HIP, FabricKeys.WRAP_CALF));
+                tried(FabricKeys.WRAP_HIP, FabricKeys.WRAP_CALF) || given.has(HangKeys.ACROSS));
         int before = given.problems();
         boolean reached = given.orUsual(FabricKeys.REACHES_POSE) && posed();
         Optional<Double> along = measured(
-                FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG, foldAlong, reached || given.problems() > before);
+                FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG, foldAlong, reached || given.problems() > before || given.has(HangKeys.ALONG));
         OptionalDouble recovery = recovery(foldAcross, foldAlong);
+        across = hung(across, FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS, HangKeys.ACROSS, wrap.isPresent());
+        along = hung(along, FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG, HangKeys.ALONG, reached);
         boolean acrossAssumed =
                 across.isEmpty() && !tried(FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS) && wrap.isPresent();
         boolean alongAssumed = along.isEmpty() && !tried(FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG) && reached;
@@ -71,6 +74,27 @@ final class StretchReader {
                 recovery,
                 Row.unboxed(wrap.map(WrapTest::reduction)),
                 new Fabric.Assumed(acrossAssumed, alongAssumed)));
+    }
+
+    /** Where no easy pull was read, 500 g on the strip stand for one; where both were, they must be of one cloth. */
+    private Optional<Double> hung(
+            Optional<Double> pulled,
+            Key<Double> share,
+            Key<List<Double>> fold,
+            Key<List<LoadCurve.Reading>> hang,
+            boolean otherWay) {
+        if (pulled.isPresent()) {
+            HangingReader.sameCloth(given, hang, pulled.get());
+            return pulled;
+        }
+        if (tried(share, fold) || given.get(hang).isEmpty()) {
+            return pulled;
+        }
+        Optional<Double> full = HangingReader.stretch(given, hang);
+        if (full.isEmpty() && !otherWay) {
+            given.add(hang, Tell.said("hang.light"), Tell.said("hang.full", Part.text(share.name())));
+        }
+        return full.flatMap(e -> within(hang, e));
     }
 
     private boolean tried(Key<?> one, Key<?> other) {

@@ -1,6 +1,8 @@
 package stretchwright.settle;
 
+import java.util.OptionalDouble;
 import stretchwright.balance.Motion;
+import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Layers;
 
 /**
@@ -29,8 +31,17 @@ public record Guess(
         double crotch,
         double waist,
         Motion bend) {
+    /** Beyond this a cloth would lose area when it is stretched. */
+    private static final double MOST_NARROWING = 0.8;
+
     public static final Guess MIDDLE =
             new Guess(0.4, 0.3, Layers.TWO, 0.3, 1, 1, 1, 1, 0, 0, Motion.SQUAT);
+
+    /** With what was read of this cloth. */
+    static Guess of(Fabric fabric) {
+        OptionalDouble narrows = fabric.test().hung().across().narrowing();
+        return narrows.isEmpty() ? MIDDLE : MIDDLE.cloth(1, 1, Math.min(MOST_NARROWING, narrows.getAsDouble()));
+    }
 
     Guess frictions(double onSkin, double onBoot) {
         return new Guess(

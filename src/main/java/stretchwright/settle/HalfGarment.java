@@ -55,6 +55,9 @@ final class HalfGarment {
     /** Weight of cloth that was not weighed, g/m2 (common practice, no source). */
     private static final double USUAL_WEIGHT = 250;
 
+    /** A hip measured lower than this above the crotch is taken there, mm. */
+    private static final double HIP_OVER_CROTCH = 5;
+
     private final Pattern pattern;
     private final Body body;
     private final Fabric fabric;
@@ -94,7 +97,7 @@ final class HalfGarment {
 
     private Landmarks landmarks() {
         return new Landmarks(
-                edge - body.mm(Measure.HIP_HEIGHT),
+                Math.min(edge - body.mm(Measure.HIP_HEIGHT), edge - crotch - HIP_OVER_CROTCH),
                 edge - crotch,
                 edge - body.mm(Measure.KNEE_HEIGHT));
     }
@@ -114,6 +117,11 @@ final class HalfGarment {
         return sewn(Seam.Role.FRONT_RISE) / (1 - pattern.reductions().crotch())
                 + pattern.backOff()
                 + guess.crotch() / 2;
+    }
+
+    /** What is guessed of this wearer in this cloth. */
+    Guess guess() {
+        return Guess.of(fabric);
     }
 
     /** As it is drawn. */
@@ -190,7 +198,7 @@ final class HalfGarment {
         for (double s : new double[] {-drop, (hip - drop) / 2, hip, edge - crotch}) {
             if (places.isEmpty() || s > places.get(places.size() - 1) + 1) {
                 places.add(s);
-                girths.add((trunk.girthBelowWaist(s + drop) + guess.waist() * Math.max(0, 1 - s / hip)) / 2);
+                girths.add((trunk.girthBelowWaist(s + drop) + guess.waist() * Math.max(0, 1 - (s + drop) / (hip + drop))) / 2);
             }
         }
         return new Girths(places, girths, hip, edge - leg.get(0).height());

@@ -32,12 +32,12 @@ public record SettleRange(Settles middle, double waistSpread, double backSpread,
                 new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.COARSE),
                 body,
                 fabric,
-                half -> Settles.slides(half, Guess.MIDDLE, half.top()));
+                half -> Settles.slides(half, half.guess(), half.top()));
     }
 
     private static SettleRange of(
             HalfGarment half, Body body, Fabric fabric, Function<HalfGarment, Settles> middle) {
-        List<Settles[]> pairs = Unsure.about(Guess.MIDDLE, body, fabric).stream()
+        List<Settles[]> pairs = Unsure.about(half.guess(), body, fabric).stream()
                 .map(pair -> new Settles[] {
                     Settles.slides(half, pair[0], half.top()), Settles.slides(half, pair[1], half.top())
                 })

@@ -50,7 +50,7 @@ public record Settles(
     }
 
     static Settles of(HalfGarment half) {
-        return of(half, Guess.MIDDLE, BENDS);
+        return of(half, half.guess(), BENDS);
     }
 
     /** With any top, standing and in one deep bend: pulls are told as 0, standing again and the sit spin as in the bend. */

@@ -34,7 +34,7 @@ public final class TopTrials {
 
     public Settles of(TopTrial top) {
         return legs.stream()
-                .map(half -> Settles.slides(half, Guess.MIDDLE, top))
+                .map(half -> Settles.slides(half, half.guess(), top))
                 .max(Comparator.comparingDouble(Settles::back))
                 .orElseThrow();
     }

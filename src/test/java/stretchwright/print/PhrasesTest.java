@@ -67,8 +67,11 @@ class PhrasesTest {
                     List.of(
                             "fold across: [100 mm,",
                             "fold along: [100 mm,",
-                            "load across: [[20 %, 300 g], [40 %, 700 g]]",
-                            "load along: [[20 %, 400 g]]",
+                            "hang across: [112 mm, 125 mm, 148 mm]",
+                            "hang along: [[500 g, 134 mm]]",
+                            "strip: {width across: 43 mm,",
+                            "back across: [131 mm, 116 mm],",
+                            "after 30 min: 151 mm}",
                             "wrap hip:",
                             "wrap calf:",
                             "pose lengths: {back waist to front waist: [70, 78]}",

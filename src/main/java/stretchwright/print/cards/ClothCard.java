@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stretchwright.body.PoseLength;
+import stretchwright.fabric.ClothKnown;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
 import stretchwright.ground.Voice;
@@ -72,34 +73,63 @@ final class ClothCard {
         double y = card.words(
                 left,
                 card.top(),
-                120,
+                130,
                 Phrases.of("hang.1"),
                 Phrases.of("hang.2"),
                 Phrases.of("hang.3"),
                 Phrases.of("hang.4"),
+                Phrases.of("hang.5"),
                 Phrases.of("hang.bottle"));
-        strip(card, card.room().maxX() - 48, card.top() - 84);
+        strip(card, card.room().maxX() - 44, card.top() - 78);
+        String[] values = ranges();
+        double top = Math.min(y - 4, card.top() - 82);
+        card.table(left, top, new double[] {34, 28, 28, 92}, 7.2, hung(), CardPage.SMALL);
+        card.words(
+                left,
+                Math.min(top - 7.2 * hung().size() - 4, card.room().minY() + 100),
+                86,
+                Phrases.of("hang.buys", values),
+                Phrases.of("hang.make-file"),
+                "hang across: [112 mm, 125 mm, 148 mm]",
+                "hang along: [[500 g, 134 mm]]",
+                "strip: {width across: 43 mm,",
+                "back across: [131 mm, 116 mm],",
+                "after 30 min: 151 mm}",
+                Phrases.of("hang.leave-out"));
+    }
+
+    /** What is read, with places for it, and what it tells. */
+    private static List<List<String>> hung() {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(
                 Phrases.of("hang.weight"),
-                Phrases.of("hang.force"),
                 Phrases.of("hang.across"),
-                "%",
                 Phrases.of("hang.along"),
-                "%"));
-        for (int grams : new int[] {100, 200, 300, 500, 750, 1000}) {
-            rows.add(List.of(grams + " g", String.format(Locale.ROOT, "%.2f N", grams * 0.00980665), "", "", "", ""));
+                Phrases.of("hang.tells")));
+        rows.add(List.of("100 g", "", "", Phrases.of("hang.tells-out")));
+        rows.add(List.of("250 g", "", "", ""));
+        rows.add(List.of("500 g", "", "", Phrases.of("hang.tells-full")));
+        rows.add(List.of(Phrases.of("hang.width"), "", "", Phrases.of("hang.tells-width")));
+        rows.add(List.of(Phrases.of("hang.back", "250 g"), "", "", Phrases.of("hang.tells-back")));
+        rows.add(List.of(Phrases.of("hang.back", "100 g"), "", "", ""));
+        rows.add(List.of(Phrases.of("hang.long"), "", Phrases.of("hang.not"), Phrases.of("hang.tells-long")));
+        return rows;
+    }
+
+    /** How far the ends of a pressure are apart with a stretch by hand alone, and with each reading after it. */
+    private static String[] ranges() {
+        List<String> out = new ArrayList<>();
+        ClothKnown known = new ClothKnown(0, false, false, false);
+        out.add(range(known));
+        for (ClothKnown.Reading reading : ClothKnown.Reading.values()) {
+            known = known.with(reading);
+            out.add(range(known));
         }
-        card.table(left, y - 5, new double[] {21, 21, 28, 16, 28, 16}, 8, rows, 3.4);
-        double below = card.room().minY() + 92;
-        card.words(
-                left,
-                below,
-                84,
-                Phrases.of("hang.make-file"),
-                "load across: [[20 %, 300 g], [40 %, 700 g]]",
-                "load along: [[20 %, 400 g]]",
-                Phrases.of("hang.leave-out"));
+        return out.toArray(String[]::new);
+    }
+
+    private static String range(ClothKnown known) {
+        return String.format(Locale.ROOT, "%.1f", known.highOverLow());
     }
 
     private static void strip(CardPage card, double x, double y) {
