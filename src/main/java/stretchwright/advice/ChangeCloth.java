@@ -158,8 +158,8 @@ final class ChangeCloth {
         return Part.share(percent / 100.0);
     }
 
-    private static LoadCurve stretched(LoadCurve curve, double factor, double stretch) {
-        return curve.isAssumed() ? LoadCurve.assumed(stretch) : scaled(curve, factor, 1);
+    private LoadCurve stretched(LoadCurve curve, double factor, double stretch) {
+        return curve.isAssumed() ? LoadCurve.assumed(stretch, f.quality().weight()) : scaled(curve, factor, 1);
     }
 
     private LoadCurve pulling(double factor) {

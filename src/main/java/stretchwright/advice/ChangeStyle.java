@@ -4,6 +4,7 @@ import static stretchwright.advice.ChangeLever.choice;
 
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,6 +28,15 @@ import stretchwright.pattern.TopEnd.Band.Shape;
 final class ChangeStyle {
     /** Lowering the rise further makes another garment (common practice, no source). */
     private static final int LOWEST_RISE = 120;
+
+    /** Widths that waist elastics are sold in, mm (common practice, no source). */
+    private static final List<Double> ELASTICS = List.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0);
+
+    /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
+    private static final double LEAST_POCKET = 40;
+
+    /** Higher cuffs than this bunch, mm (common practice, no source). */
+    private static final double HIGHEST_CUFF = 60;
 
     private final MakeFile make;
     private final Style s;
@@ -154,7 +164,7 @@ final class ChangeStyle {
         return height < TopKeys.BAND_HEIGHT.range().least() || !room
                 ? Optional.empty()
                 : Optional.of(make.with(s.with(
-                        s.top().with(new TopEnd.Band(b.shape(), height, b.elastic(), b.drawstring(), b.keyPocket())))));
+                        s.top().with(b.high(height)))));
     }
 
     ChangeLever higherBack() {
@@ -170,6 +180,45 @@ final class ChangeStyle {
                         ? Optional.empty()
                         : Optional.of(make.with(
                                 s.with(s.top().raised(s.top().frontRaise(), steps.onTape(now + steps.mm(n)))))));
+    }
+
+    /** An elastic in a straight band: the next wider ones that are sold and have room. */
+    Optional<ChangeLever> elastic() {
+        TopEnd.Band band = s.top().band();
+        double now = band.elastic().orElse(0);
+        List<Double> wider = ELASTICS.stream()
+                .filter(w -> w > now && band.withElastic(w).channel() <= band.height())
+                .filter(w -> band.keyPocket().isEmpty()
+                        || band.withElastic(w).pocketDepth() >= band.pocketDepth()
+                        || band.withElastic(w).pocketDepth() >= LEAST_POCKET)
+                .toList();
+        if (band.shape() != Shape.STRAIGHT || band.drawstring() || wider.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new ChangeLever(
+                wider.size(),
+                Tell.said("style.widest-elastic", Part.length(wider.get(wider.size() - 1))),
+                n -> 0.7 + n / 10.0,
+                n -> Tell.said("style.elastic", Part.length(wider.get(n - 1))),
+                n -> Optional.of(make.with(s.with(s.top().with(band.withElastic(wider.get(n - 1))))))));
+    }
+
+    /** More cuff on the boot or ankle. */
+    Optional<ChangeLever> higherCuff() {
+        OptionalDouble now = s.cuffHeight();
+        if (now.isEmpty()) {
+            return Optional.empty();
+        }
+        int most = steps.within(HIGHEST_CUFF - now.getAsDouble());
+        return most < 1
+                ? Optional.empty()
+                : Optional.of(new ChangeLever(
+                        most,
+                        Tell.said("style.highest-cuff", Part.length(steps.mm(most))),
+                        n -> 0.9 + steps.mm(n) / 30,
+                        n -> Tell.said("style.higher-cuff", Part.length(steps.onTape(now.getAsDouble() + steps.mm(n)))),
+                        n -> Optional.of(
+                                make.with(s.with(s.lower().withCuff(steps.onTape(now.getAsDouble() + steps.mm(n))))))));
     }
 
     /** More length over the bent knee; a leg in one piece is cut along its side for it. */

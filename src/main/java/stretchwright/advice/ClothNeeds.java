@@ -206,7 +206,7 @@ public final class ClothNeeds {
                 .filter(f -> f.openings().stream().allMatch(FitReport.Opening::passes))
                 .filter(f -> f.poses().stream()
                         .filter(p -> p.direction() == Direction.ACROSS)
-                        .allMatch(FitReport.Pose::passes))
+                        .allMatch(p -> easily ? p.enough() <= p.available() : p.passes()))
                 .filter(f -> !easily || f.levels().stream().allMatch(l -> l.across() <= STANDING * stretch))
                 .filter(f -> !easily || f.verdicts().stream().noneMatch(v -> speaksOf(f, v)))
                 .isPresent();
@@ -219,11 +219,12 @@ public final class ClothNeeds {
     }
 
     boolean along(double across, double stretch, boolean easily) {
-        double reach = easily ? 1 : 2;
         return fit(across, stretch)
                 .filter(f -> f.poses().stream()
                         .filter(p -> p.direction() == Direction.ALONG)
-                        .allMatch(p -> p.needed() <= reach * p.available()))
+                        .allMatch(p -> easily
+                                ? p.enough() <= p.available()
+                                : p.needed() <= 2 * p.available()))
                 .isPresent();
     }
 

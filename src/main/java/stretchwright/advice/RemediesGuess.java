@@ -72,7 +72,7 @@ final class RemediesGuess {
                         DoubleStream.concat(
                                 fit.poses().stream()
                                         .filter(p -> p.place().equals(place))
-                                        .mapToDouble(FitReport.Pose::needed),
+                                        .mapToDouble(FitReport.Pose::enough),
                                 fit.levels().stream()
                                         .filter(l -> l.place().equals(place))
                                         .mapToDouble(l -> l.across() / STANDING)))

@@ -92,6 +92,15 @@ final class RemediesLevers {
                 out.add(style.lowerBand());
                 out.add(style.lowerRise());
             }
+            case BAND_SLIPS -> {
+                style.elastic().ifPresent(out::add);
+                out.add(style.higherBack());
+                out.add(cloth.moreAlong());
+            }
+            case HEM_RISES -> {
+                style.higherCuff().ifPresent(out::add);
+                out.add(cloth.moreAlong());
+            }
             case LOW_HEM -> style.higherHem().ifPresent(out::add);
             case SHOW_THROUGH -> {
                 hold();

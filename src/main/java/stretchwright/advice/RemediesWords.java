@@ -8,6 +8,7 @@ import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Tried;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.fit.Subject;
+import stretchwright.fit.Told;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 
@@ -143,6 +144,6 @@ final class RemediesWords {
                 .findFirst()
                 .map(l -> kind == Subject.Kind.STRAIN
                         ? Tell.said("after.uses", Part.share(l.across()))
-                        : Tell.said("after.presses", new Part.Pressure(l.pressure(), 0)));
+                        : Tell.said("after.presses", Told.of(l).said()));
     }
 }

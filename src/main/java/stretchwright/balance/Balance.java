@@ -36,6 +36,15 @@ public final class Balance {
 
     /** In one pose after the other; each starts from where the one before left the cloth. */
     public static List<Settled> through(Tube tube, List<Pose> poses) {
+        return through(tube, poses, true);
+    }
+
+    /** The same without what pulls at the edges, which is told as 0: half the work. */
+    public static List<Settled> slides(Tube tube, List<Pose> poses) {
+        return through(tube, poses, false);
+    }
+
+    private static List<Settled> through(Tube tube, List<Pose> poses, boolean pulls) {
         if (poses.isEmpty()) {
             throw new IllegalArgumentException("a balance needs a pose");
         }
@@ -47,7 +56,7 @@ public final class Balance {
             Placing placing = new Placing(tube, pose);
             Net net = placing.net();
             Settling settled = run(tube, placing, net, free, Hold.NONE, Settling.GIVE);
-            Settling held = run(tube, placing, net, kept, Hold.PLACED, Settling.GIVE);
+            Settling held = pulls ? run(tube, placing, net, kept, Hold.PLACED, Settling.GIVE) : settled;
             free = new State(settled.slides(), settled.anchors());
             kept = new State(held.slides(), held.anchors());
             all.add(Told.of(tube, placing, settled, held));

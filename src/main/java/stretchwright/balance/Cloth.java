@@ -1,6 +1,5 @@
 package stretchwright.balance;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,7 +14,13 @@ public record Cloth(Tension round, Tension along, double coupling) {
         Need.between("coupling", coupling, 0, 0.9);
     }
 
-    /** From readings of free strips, strain and N/m: the one along was free to narrow, cloth on a body is not. */
+    /** Held from narrowing, a cloth may be stiffer by no more than this. */
+    private static final double MOST_STIFFENED = 0.5;
+
+    /**
+     * From readings of free strips, strain and N/m: the one along was free to narrow, cloth on a body is not. 1 / held = 1 / free -
+     * coupling^2 / round by the stiffnesses at the start; the whole curve is drawn together by that share.
+     */
     public static Cloth ofStrips(
             List<Double> strainsRound,
             List<Double> tensionsRound,
@@ -24,11 +29,9 @@ public record Cloth(Tension round, Tension along, double coupling) {
             double coupling) {
         Need.size("tensions", tensionsAlong, strainsAlong.size());
         Tension round = Tension.through(strainsRound, tensionsRound);
-        double give = coupling * coupling / (round.stiffness(0) * 1000);
-        List<Double> held = new ArrayList<>();
-        for (int i = 0; i < strainsAlong.size(); i++) {
-            held.add(strainsAlong.get(i) - give * tensionsAlong.get(i));
-        }
+        double free = Tension.through(strainsAlong, tensionsAlong).stiffness(0);
+        double share = 1 - Math.min(MOST_STIFFENED, coupling * coupling * free / round.stiffness(0));
+        List<Double> held = strainsAlong.stream().map(e -> share * e).toList();
         return new Cloth(round, Tension.through(held, tensionsAlong), coupling);
     }
 }

@@ -32,6 +32,16 @@ public final class Comfort {
     /** A waistband: uncomfortable beyond (same). */
     public static final double STOP_BAND = 35;
 
+    /** From this chance of being over its limit on a pressure is told: as a note, a caution, a stop (common practice, no source). */
+    public static final double NOTE_CHANCE = 0.1;
+
+    public static final double CAUTION_CHANCE = 0.3;
+
+    public static final double STOP_CHANCE = 0.5;
+
+    /** So many log spreads below its limit a draft stays, that it be no caution: Phi(-0.5244) = 0.3, and a little for rounding. */
+    public static final double PLANNED_SPREADS = 0.55;
+
     /** Under this pressure nothing is felt (3 mmHg, 0.4 kPa). */
     public static final double NEGLIGIBLE = 3;
 

@@ -48,7 +48,7 @@ public final class Draft {
             findings.add("style.hold", Tell.said("hold.assumed"), Tell.said("hold.assumed-help"));
             return Optional.empty();
         }
-        Order order = Order.of(padded, fabric, worn, style, machines);
+        Order order = Order.of(padded, fabric, worn, style, machines, Stay.AS_USUAL);
         if (worn.isPresent()
                 && !(BootCheck.pass(worn.get(), body, findings) && LowerCheck.pass(worn.get(), order, findings))) {
             return Optional.empty();
@@ -56,9 +56,19 @@ public final class Draft {
         if (!MovesCheck.pass(order, findings) || !BandCheck.pass(order, findings)) {
             return Optional.empty();
         }
+        Order bare = order.bare();
+        Stay stay =
+                drawn(bare, new Findings("")).map(plain -> Staying.found(plain, bare)).orElse(Stay.AS_USUAL);
+        Optional<Pattern> staying =
+                stay.equals(Stay.AS_USUAL) ? Optional.empty() : drawn(order.with(stay), new Findings(""));
+        return staying.isPresent() ? staying : drawn(order, findings);
+    }
+
+    private static Optional<Pattern> drawn(Order order, Findings findings) {
         Frame frame = Frame.of(order);
+        Body body = order.body();
         if (body.legs().alike()) {
-            return Leg.draft(order.on(padded.leg(Side.LEFT), WhichLeg.BOTH), frame, findings)
+            return Leg.draft(order.on(body.leg(Side.LEFT), WhichLeg.BOTH), frame, findings)
                     .flatMap(leg -> pair(order, frame, leg, findings));
         }
         return Leg.draft(order, frame, findings).flatMap(mean -> different(order, frame, mean, findings));
@@ -151,6 +161,7 @@ public final class Draft {
                 notions,
                 holds,
                 order.moves().moved(),
-                backOff);
+                backOff,
+                Math.max(0, Math.min(order.stay().above(), legs.get(0).top().miss())));
     }
 }

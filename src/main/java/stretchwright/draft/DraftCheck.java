@@ -297,7 +297,7 @@ public final class DraftCheck {
             Point a = edge.get(i - 1);
             Point b = edge.get(i);
             if (a.x() >= 0 && b.x() <= 0 && a.x() > b.x()) {
-                return a.towards(b, a.x() / (a.x() - b.x())).y() - wanted;
+                return a.towards(b, a.x() / (a.x() - b.x())).y() - wanted - pattern.above();
             }
         }
         return 0;

@@ -186,7 +186,7 @@ final class Holding {
         OptionalDouble kPa = wanted.pressure(level);
         double strain = kPa.isPresent() ? strainFor(kPa.getAsDouble(), girth) : wanted.strain();
         double pose = level == Level.Name.KNEE ? poseLimit(SkinExtension.Region.KNEE) : Double.POSITIVE_INFINITY;
-        return bounded(height, girth, kPa, wanted.ruled(level, strain), wanted.isFixed(), pose, ease);
+        return bounded(height, girth(level), kPa, wanted.ruled(level, strain), wanted.isFixed(), pose, ease);
     }
 
     /** Above the crotch the cloth runs on as it is stretched at the thigh, or as the wearer's own profile says. */
@@ -200,7 +200,7 @@ final class Holding {
         Ruled ruled = wanted.ruled(Level.Name.HIP, strain);
         return bounded(
                 body.mm(Measure.HIP_HEIGHT),
-                girth,
+                Measure.HIP_GIRTH,
                 kPa,
                 wanted.isPressure() && kPa.isEmpty() ? ruled.with(taken(Level.Name.CROTCH)) : ruled,
                 wanted.isFixed(),
@@ -210,14 +210,15 @@ final class Holding {
 
     /** @param wanted the strain */
     private Held bounded(
-            double height, double girth, OptionalDouble kPa, Ruled wanted, boolean fixed, double pose, double ease) {
+            double height, Measure of, OptionalDouble kPa, Ruled wanted, boolean fixed, double pose, double ease) {
+        double girth = body.mm(of);
         double strain = wanted.value();
         if (fixed) {
             return Held.unbounded(height, girth, wanted.with(Reducing.reduction(strain)), kPa, Bound.NONE, ease);
         }
         double comfort = fabric.test().loadAcross().isAssumed()
                 ? Double.POSITIVE_INFINITY
-                : strainFor(Laplace.fromMmHg(Comfort.CAUTION), girth);
+                : Comfortable.strain(body, fabric, of, Comfort.CAUTION, 1 - along);
         Map<Bound, Double> limits = new EnumMap<>(Bound.class);
         limits.put(Bound.STANDING, standing);
         limits.put(Bound.POSE, pose);

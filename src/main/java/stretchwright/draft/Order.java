@@ -1,19 +1,23 @@
 package stretchwright.draft;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stretchwright.body.Body;
+import stretchwright.body.Stance;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Machine;
+import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 import stretchwright.pattern.Reason;
 import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Shift;
+import stretchwright.pattern.Shifts;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -23,6 +27,7 @@ import stretchwright.pattern.WhichLeg;
  * What a leg is drafted from.
  *
  * @param moves what was moved beside the measures
+ * @param stay what keeps top and hem at their places
  * @param leg which one
  */
 record Order(
@@ -34,13 +39,38 @@ record Order(
         Reducing reducing,
         Holding holding,
         Moves moves,
+        Stay stay,
         WhichLeg leg) {
     static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style style, Set<Machine> machines) {
-        Ruled along = Reducing.along(fabric, body.seated());
+        return of(body, fabric, boot, style, machines, Stay.AS_USUAL);
+    }
+
+    static Order of(
+            Body body, Fabric fabric, Optional<Boot> boot, Style asked, Set<Machine> machines, Stay stay) {
+        Style style = stay.in(asked);
+        Ruled along = stay.eased(Reducing.along(fabric, body.seated()));
         Holding holding = Holding.of(body, fabric, style, along.value(), WhichLeg.BOTH);
-        Reducing reducing = Reducing.of(body, fabric, along, holding);
+        Reducing reducing = Reducing.of(body, fabric, along, holding, stay.firm());
         Moves moves = Moves.of(body, style);
-        return new Order(body, fabric, boot, style, machines, reducing, holding, moves, WhichLeg.BOTH);
+        return new Order(body, fabric, boot, style, machines, reducing, holding, moves, stay, WhichLeg.BOTH);
+    }
+
+    /** Without what makers move, raise and cut apart, and standing: by this is found what keeps a top at its place. */
+    Order bare() {
+        Stance stance = body.stance();
+        Body upright = new Body(
+                body.figure(),
+                body.age(),
+                new Stance(false, stance.frontWaist(), stance.backWaist(), Map.of()),
+                body.values(),
+                body.legs());
+        Style plain = style.with(Shifts.NONE).with(Parts.PLAIN).with(style.top().raised(0, 0));
+        return of(upright, fabric, boot, plain, machines, stay);
+    }
+
+    /** The same wearer and style, drawn to stay otherwise. */
+    Order with(Stay other) {
+        return of(body, fabric, boot, style, machines, other);
     }
 
     /** On one leg of the body; hip, band and lengths stay those of the whole. */
@@ -54,13 +84,14 @@ record Order(
                 reducing,
                 Holding.of(other, fabric, style, reductions().along(), which),
                 moves,
+                stay,
                 which);
     }
 
     /** With what the top of the leg had to give. */
     Order given(double crotchTaken, double riseTaken) {
         Reducing given = reducing.given(crotchTaken, riseTaken, fabric);
-        return new Order(body, fabric, boot, style, machines, given, holding, moves, leg);
+        return new Order(body, fabric, boot, style, machines, given, holding, moves, stay, leg);
     }
 
     Pattern.Reductions reductions() {

@@ -6,7 +6,6 @@ import stretchwright.body.Body;
 import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Fabric;
-import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Layers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -48,6 +47,9 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     static final double MOST_CROTCH_REDUCTION = 0.18;
 
+    /** Makers take no less than this off the crotch seam of a stretch legging (common practice, no source). */
+    static final double LEAST_CROTCH_REDUCTION = 0.10;
+
     /** Where the waist edge cannot keep its place else, the crotch seam may use half the stretch along standing (no source). */
     static final double MOST_OF_STRETCH = 0.5;
 
@@ -79,10 +81,11 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
         return Tell.said("rule.of-stretch-along", Part.number(factor, 4), Part.share(most));
     }
 
-    static Reducing of(Body body, Fabric fabric, Ruled along, Holding holding) {
+    /** @param firm whether the band is taken in as far as is comfortable, because something pulls at it */
+    static Reducing of(Body body, Fabric fabric, Ruled along, Holding holding, boolean firm) {
         double hip = holding.at(Level.Name.HIP).reduction();
         Ruled crotch = crotch(fabric);
-        Ruled band = band(body, fabric, hip);
+        Ruled band = band(body, fabric, hip, firm);
         Ruled hem = hem(fabric);
         return new Reducing(
                 new Pattern.Reductions(hip, along.value(), crotch.value(), band.value(), hem.value()),
@@ -129,15 +132,21 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
                 Inputs.stretchAlong(fabric));
     }
 
-    private static Ruled band(Body body, Fabric fabric, double hip) {
+    private static Ruled band(Body body, Fabric fabric, double hip, boolean firm) {
+        double usual = firm ? MOST_BAND_REDUCTION : reduction(BAND_SHARE_OF_LEG * hip / (1 - hip));
         double share = Math.max(
                 1 - STILL_HOLDS,
                 Math.min(
                         reduction(comfortableBand(body, fabric)),
-                        Math.min(MOST_BAND_REDUCTION, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip)))));
+                        Math.min(MOST_BAND_REDUCTION, usual)));
         return Ruled.of(
                 share,
-                Tell.said("rule.of-strain-at-hip", Part.number(BAND_SHARE_OF_LEG, 4), Part.share(MOST_BAND_REDUCTION)),
+                firm
+                        ? Tell.said("rule.firm-band", Part.share(MOST_BAND_REDUCTION))
+                        : Tell.said(
+                                "rule.of-strain-at-hip",
+                                Part.number(BAND_SHARE_OF_LEG, 4),
+                                Part.share(MOST_BAND_REDUCTION)),
                 SOURCE,
                 Inputs.share(Dimension.of(What.REDUCTION_ACROSS), hip));
     }
@@ -152,11 +161,9 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
 
     /** Strain at which a band of two layers presses as hard as is still comfortable; known where the curve was measured. */
     private static double comfortableBand(Body body, Fabric fabric) {
-        if (fabric.test().loadAcross().isAssumed()) {
-            return MOST_STRAIN;
-        }
-        double both = Laplace.tension(Laplace.fromMmHg(Comfort.band(body.age())), body.mm(Measure.WAIST_GIRTH));
-        return fabric.test().loadAcross().extension(both / Layers.TWO);
+        return fabric.test().loadAcross().isAssumed()
+                ? MOST_STRAIN
+                : Comfortable.strain(body, fabric, Measure.WAIST_GIRTH, Comfort.band(body.age()), Layers.TWO);
     }
 
     static double share(Hold.Named hold) {

@@ -153,16 +153,27 @@ final class Rise {
     }
 
     private RiseTrial solved(double width, double share) {
-        RiseTrial most = at(1, width, share);
-        if (most.over() >= 0) {
-            return most;
+        double give = give(0, width, share);
+        double above = order.stay().above();
+        return at(
+                above > 0 ? Math.max(give(2 * above, width, share), Math.min(loosest(), give)) : give, width, share);
+    }
+
+    /** At which front and back stand so far over the side, together, mm; the nearest end where none does. */
+    private double give(double over, double width, double share) {
+        if (at(1, width, share).over() >= over) {
+            return 1;
         }
-        RiseTrial least = at(-1, width, share);
-        if (least.over() <= 0) {
-            return least;
+        if (at(-1, width, share).over() <= over) {
+            return -1;
         }
-        double give = Roots.between(g -> at(g, width, share).over(), -1, 1).orElseThrow();
-        return at(give, width, share);
+        return Roots.between(g -> at(g, width, share).over() - over, -1, 1).orElseThrow();
+    }
+
+    /** An edge drawn above its place lets the crotch seam out no further than makers do. */
+    private double loosest() {
+        double usual = order.reductions().crotch();
+        return usual > 0 ? 2 * (Math.min(usual, Reducing.LEAST_CROTCH_REDUCTION) / usual - 1) : -1;
     }
 
     private RiseTrial at(double give, double width, double share) {

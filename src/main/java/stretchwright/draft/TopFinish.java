@@ -190,12 +190,19 @@ record TopFinish(List<Piece> pieces, double width, List<Notion> notions, List<Re
         return new TopFinish(all, width, bought, why);
     }
 
+    /** An elastic's length all round as sewn: it grips, lets the hips pass, and is no longer than the cloth that it lies in. */
+    static double ring(Order order, double cloth) {
+        double girth = Frame.topGirth(order.body(), order.style());
+        double share = elasticShare(order.style().hold().named());
+        double passes = order.body().mm(Measure.HIP_GIRTH) / (1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH);
+        return Math.min(Math.max(share * girth, passes) + Frame.ease(order.style()), cloth);
+    }
+
     /** Length to cut, its ends laid over each other. */
     private Ruled elastic(Order order) {
         double girth = Frame.topGirth(order.body(), order.style());
         double share = elasticShare(order.style().hold().named());
-        double passes = order.body().mm(Measure.HIP_GIRTH) / (1 + Reducing.PASSING_SHARE * ELASTIC_STRETCH);
-        double ring = Math.min(Math.max(share * girth, passes) + Frame.ease(order.style()), width);
+        double ring = ring(order, width);
         Ruled plain = Ruled.of(
                 ring + LAP,
                 Tell.said(

@@ -193,8 +193,8 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
         return with(new Test(
                 across,
                 along,
-                LoadCurve.assumed(across),
-                LoadCurve.assumed(along),
+                LoadCurve.assumed(across, quality.weight),
+                LoadCurve.assumed(along, quality.weight),
                 test.recovery,
                 test.showsThroughAt,
                 OptionalDouble.empty(),

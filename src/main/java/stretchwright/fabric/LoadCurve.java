@@ -1,8 +1,8 @@
 package stretchwright.fabric;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import stretchwright.ground.MonotoneCubic;
 
 /**
@@ -15,8 +15,21 @@ public final class LoadCurve {
     /** A reading of the hanging test. */
     public record Reading(double extension, double tension) {}
 
+    /** How sharply a knit stiffens from 0 to its stretch: k of (e^(k x) - 1) / (e^k - 1); straight is 0 (docs/maths/fit.md, "Ranges"). */
+    public static final double BEND = 1.15;
+
     /** Width of the test strip, m: 1 N on 50 mm is 20 N/m. */
     public static final double STRIP_WIDTH = 0.050;
+
+    /** N/m at its stretch, of a cloth of the usual weight, g/m2: assumed. */
+    private static final double PULL = 150;
+
+    private static final double USUAL_WEIGHT = 250;
+
+    /** Where a bent curve is drawn through, and where an assumed one is told. */
+    private static final List<Double> BENT = List.of(0.04, 0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1.0);
+
+    private static final List<Double> TOLD = List.of(1.0 / 3, 2.0 / 3, 1.0);
 
     /** Halvings of an interval of readings: 2^-50 of it is below the last digit. */
     private static final int BISECTIONS = 50;
@@ -27,15 +40,15 @@ public final class LoadCurve {
     private final double[] t;
     private final MonotoneCubic curve;
 
-    private LoadCurve(List<Reading> readings, boolean assumed) {
+    private LoadCurve(List<Reading> readings, List<Reading> knots, boolean assumed) {
         this.readings = List.copyOf(readings);
         this.assumed = assumed;
-        int n = readings.size() + 1;
+        int n = knots.size() + 1;
         e = new double[n];
         t = new double[n];
         for (int i = 1; i < n; i++) {
-            e[i] = readings.get(i - 1).extension();
-            t[i] = readings.get(i - 1).tension();
+            e[i] = knots.get(i - 1).extension();
+            t[i] = knots.get(i - 1).tension();
             if (!(e[i] > e[i - 1] && t[i] > t[i - 1])) {
                 throw new IllegalArgumentException("load must grow with stretch: " + readings);
             }
@@ -44,21 +57,38 @@ public final class LoadCurve {
                 Arrays.stream(e).boxed().toList(), Arrays.stream(t).boxed().toList());
     }
 
+    /** One reading tells how hard the cloth pulls and nothing of the bend below it: that is the usual one. */
     public static LoadCurve through(List<Reading> readings) {
-        return new LoadCurve(readings, false);
+        List<Reading> knots = readings;
+        if (readings.size() == 1) {
+            knots = bent(readings.get(0), BENT);
+        }
+        return new LoadCurve(readings, knots, false);
+    }
+
+    /** Of a cloth of unknown weight. */
+    public static LoadCurve assumed(double stretch) {
+        return assumed(stretch, OptionalDouble.empty());
     }
 
     /**
-     * The curve where none was read: the one published curve of a soft knit (14.7 N/m at 20 %, straight to 37.6 N/m at
-     * 40 %; trade-values section 1.3) taken as that of a cloth of 60 % stretch and scaled in extension to this one's.
+     * The curve where none was read: T = F (e^(k e / S) - 1) / (e^k - 1), S the stretch at an easy pull, F 150 N/m for a cloth of 250
+     * g/m2 and in proportion to its weight; by a spread of 0.6 in ln F (docs/maths/fit.md, "Ranges").
+     *
+     * @param weight g/m2
      */
-    public static LoadCurve assumed(double stretch) {
-        double scale = stretch / 0.60;
-        List<Reading> scaled = new ArrayList<>();
-        scaled.add(new Reading(0.20 * scale, 14.71));
-        scaled.add(new Reading(0.40 * scale, 37.59));
-        scaled.add(new Reading(0.60 * scale, 75.0));
-        return new LoadCurve(scaled, true);
+    public static LoadCurve assumed(double stretch, OptionalDouble weight) {
+        Reading end = new Reading(stretch, PULL * weight.orElse(USUAL_WEIGHT) / USUAL_WEIGHT);
+        return new LoadCurve(bent(end, TOLD), bent(end, BENT), true);
+    }
+
+    /** Points of the bent curve that ends there, at shares of its extension. */
+    private static List<Reading> bent(Reading end, List<Double> shares) {
+        return shares.stream()
+                .map(x -> new Reading(
+                        x * end.extension(),
+                        end.tension() * StrictMath.expm1(BEND * x) / StrictMath.expm1(BEND)))
+                .toList();
     }
 
     public boolean isAssumed() {

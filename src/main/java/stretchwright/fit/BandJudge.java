@@ -144,11 +144,6 @@ final class BandJudge {
                     Subject.Kind.HIGH_BAND,
                     Tell.said("band.high", Part.length(over)),
                     Tell.said("band.high-help", Part.length(HIGHEST_BAND).atMost()));
-        } else if (style.dropBelowWaist() == 0) {
-            add(
-                    NOTE,
-                    Tell.said("band.stands", Part.length(style.bandHeight())),
-                    Tell.said("band.stands-help", Part.length(style.bandHeight())));
         }
     }
 

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
-import stretchwright.fit.FitReport.Cover;
 import stretchwright.fit.FitReport.Pose;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
@@ -39,7 +38,7 @@ final class Covers {
                             && across.region() == along.region())
                     .findFirst()
                     .ifPresent(along -> {
-                        double areal = Strain.then(across.needed(), along.needed());
+                        double areal = Strain.then(across.local(), along.local());
                         out.add(new Cover(
                                 across.region(),
                                 across.pose(),

@@ -16,6 +16,7 @@ import stretchwright.fabric.Fabric;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.settle.SettleRange;
 
 /** Judges a pattern on a body before cutting: strain and pressure per level, what must pass, what the poses ask. */
 public final class FitCheck {
@@ -25,13 +26,21 @@ public final class FitCheck {
     public static FitReport of(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
         Worn worn = new Worn(pattern, body, fabric, laced, style, machines);
-        return Slips.added(worn, judged(worn)).withCourse(course(worn));
+        FitReport judged = judged(worn, Optional.of(SettleJudge.range(worn, true)));
+        return Slips.added(worn, judged).withCourse(course(worn));
     }
 
-    /** The same without course and slips, for those who judge many patterns: a twenty-fifth of the work. */
+    /** The same without course, slips and pulls, for those who judge many patterns: a tenth of the work. */
     public static FitReport withoutSlips(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
-        return judged(new Worn(pattern, body, fabric, laced, style, machines));
+        Worn worn = new Worn(pattern, body, fabric, laced, style, machines);
+        return judged(worn, Optional.of(SettleJudge.range(worn, false)));
+    }
+
+    /** And without where edges settle. */
+    public static FitReport withoutSettling(
+            Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
+        return judged(new Worn(pattern, body, fabric, laced, style, machines), Optional.empty());
     }
 
     private static List<FitReport.CoursePoint> course(Worn worn) {
@@ -43,7 +52,7 @@ public final class FitCheck {
         return out;
     }
 
-    static FitReport judged(Worn worn) {
+    static FitReport judged(Worn worn, Optional<SettleRange> settles) {
         Set<FitReport.LevelFit> levels = new LinkedHashSet<>();
         List<FitReport.Opening> openings = new ArrayList<>();
         List<FitReport.Pose> poses = new ArrayList<>();
@@ -51,7 +60,7 @@ public final class FitCheck {
         for (Worn leg : worn.legs()) {
             List<FitReport.LevelFit> here = Levels.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style());
             levels.addAll(here);
-            verdicts.addAll(LevelJudge.of(here, leg));
+            PressureJudge.rising(here, leg.body()).ifPresent(verdicts::add);
             verdicts.addAll(SlackJudge.of(leg, here));
             openings.addAll(
                     Openings.of(leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style(), leg.machines()));
@@ -64,15 +73,17 @@ public final class FitCheck {
                 most(poses, p -> List.of(p.pose(), p.region(), p.direction()), FitReport.Pose::needed),
                 List.of());
         List<FitReport.SeamFit> seams = Seams.of(worn, numbers);
-        List<FitReport.Cover> covers = Covers.of(numbers.poses(), fabric);
-        List<FitReport.LengthFit> lengths = Washing.of(worn);
+        List<Cover> covers = Covers.of(numbers.poses(), fabric);
+        List<LengthFit> lengths = Washing.of(worn);
+        verdicts.addAll(LevelJudge.of(numbers.levels(), worn));
         verdicts.addAll(PressureJudge.circulation(numbers.levels(), worn));
         verdicts.addAll(HoldJudge.of(numbers.levels(), worn));
         verdicts.addAll(OpeningJudge.of(numbers.openings(), worn));
         verdicts.addAll(PoseJudge.of(numbers.poses(), worn.body()));
         verdicts.addAll(SeamJudge.of(seams));
         verdicts.addAll(Covers.judged(covers));
-        verdicts.addAll(BandHoldJudge.of(worn, numbers, seams));
+        verdicts.addAll(BandHoldJudge.of(worn, numbers));
+        verdicts.addAll(SettleJudge.of(worn, settles));
         verdicts.addAll(RecoveryJudge.of(worn, numbers.poses()));
         verdicts.addAll(Washing.judged(lengths, worn));
         verdicts.addAll(GarmentJudge.of(worn.pattern(), worn.body(), fabric, worn.style()));
@@ -87,6 +98,7 @@ public final class FitCheck {
                 lengths,
                 List.of(),
                 List.of(),
+                settles,
                 sorted(verdicts));
     }
 

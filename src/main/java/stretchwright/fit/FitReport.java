@@ -2,14 +2,19 @@ package stretchwright.fit;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
+import stretchwright.fabric.Likely;
+import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Stitch;
 import stretchwright.pattern.WhichLeg;
+import stretchwright.settle.SettleRange;
 
 /**
  * What the fit check found: numbers first, then what they mean. Shares, not percent: 0.15 is 15 %.
@@ -19,6 +24,7 @@ import stretchwright.pattern.WhichLeg;
  * @param lengths what washing does to the finished lengths
  * @param slips what a slip of the tape would do
  * @param course strain and pressure along the leg, from the top down, for the plots
+ * @param settles where waist edge, back and hem come to lie; empty where that was not asked
  */
 public record FitReport(
         List<LevelFit> levels,
@@ -29,6 +35,7 @@ public record FitReport(
         List<LengthFit> lengths,
         List<Slip> slips,
         List<CoursePoint> course,
+        Optional<SettleRange> settles,
         List<Verdict> verdicts) {
     public FitReport {
         levels = List.copyOf(levels);
@@ -44,22 +51,23 @@ public record FitReport(
 
     /** Levels, openings and poses only. */
     public FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose> poses, List<Verdict> verdicts) {
-        this(levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), verdicts);
+        this(
+                levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty(), verdicts);
     }
 
     /** The same with what a slip of the tape would do, and the verdicts that then stand. */
     public FitReport with(List<Slip> other, List<Verdict> said) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, said);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, settles, said);
     }
 
     /** The same with the course along the leg. */
     public FitReport withCourse(List<CoursePoint> points) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, points, verdicts);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, points, settles, verdicts);
     }
 
     /** The same numbers with other verdicts. */
     public FitReport with(List<Verdict> other) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, other);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, settles, other);
     }
 
     /**
@@ -74,6 +82,7 @@ public record FitReport(
      * @param leg of which it is told
      * @param assumed whether the load curve was assumed and not read: then pressure is an indication only
      * @param beyondReadings whether the strain lies beyond the last reading: the curve is carried on straight there
+     * @param likely strain and pressure of 8 in 10 such garments
      */
     public record LevelFit(
             Level.Name level,
@@ -85,7 +94,8 @@ public record FitReport(
             double tension,
             double pressure,
             boolean assumed,
-            boolean beyondReadings) {
+            boolean beyondReadings,
+            Likely likely) {
         /** As said to people: "knee", or "left knee". */
         public Part place() {
             return Terms.place(level, leg);
@@ -106,9 +116,10 @@ public record FitReport(
     /**
      * A pose, a region and a direction: the stretch needed there against what the cloth has.
      *
-     * @param needed where the cloth slides freely over the skin, the lower bound; it decides
-     * @param neededIfStuck where the cloth sticks to the skin, the upper bound
+     * @param needed by the growth of the whole girth, or along where the cloth slides; it decides
+     * @param neededIfStuck where the cloth sticks to the skin, by the skin's own growth at the place
      * @param derived whether the skin's growth is derived here and not published: never more than a caution
+     * @param spread one standard deviation of what is needed
      */
     public record Pose(
             PoseName pose,
@@ -118,17 +129,21 @@ public record FitReport(
             double neededIfStuck,
             double available,
             boolean passes,
-            boolean derived) {
-        /** By a published figure. */
-        public Pose(
-                PoseName pose,
-                Region region,
-                Direction direction,
-                double needed,
-                double neededIfStuck,
-                double available,
-                boolean passes) {
-            this(pose, region, direction, needed, neededIfStuck, available, passes, false);
+            boolean derived,
+            double spread) {
+        /** That more is needed than the cloth has. */
+        public double chance() {
+            return Chance.below(needed, available, spread);
+        }
+
+        /** Stretch that leaves nothing to be said. */
+        public double enough() {
+            return needed + Comfort.PLANNED_SPREADS * spread;
+        }
+
+        /** What seam and cloth see at the place itself: the skin's own growth across, along what sliding leaves. */
+        public double local() {
+            return direction == Direction.ACROSS ? neededIfStuck : needed;
         }
 
         /** What it is about: "knee across". */
@@ -162,26 +177,6 @@ public record FitReport(
     }
 
     /**
-     * How the cloth grows in area at a region in a pose.
-     *
-     * @param areal (1 + across)(1 + along) - 1
-     * @param weight of the stretched cloth, g/m2; empty where the cloth's is not known
-     * @param limit areal stretch at which the test card showed; empty where it was not tested
-     */
-    public record Cover(Region region, PoseName pose, double areal, OptionalDouble weight, OptionalDouble limit) {
-        public boolean shows() {
-            return limit.isPresent() && areal >= limit.getAsDouble();
-        }
-    }
-
-    /**
-     * A finished length or width and what is left after washing, mm.
-     *
-     * @param what a seam, or the width at a level
-     */
-    public record LengthFit(Part what, Direction direction, double cut, double washed) {}
-
-    /**
      * What the verdicts become where one measure was taken longer or shorter by the usual slip.
      *
      * @param by mm, signed
@@ -211,15 +206,17 @@ public record FitReport(
      * @param message what, where and why, with the numbers
      * @param remedy what would change it
      * @param tried remedies that the program has tried, the best first
+     * @param chance that it comes so; empty where it is no matter of chance
      */
-    public record Verdict(Severity severity, Subject subject, Said message, Said remedy, List<Tried> tried) {
+    public record Verdict(
+            Severity severity, Subject subject, Said message, Said remedy, List<Tried> tried, OptionalDouble chance) {
         public Verdict {
             tried = List.copyOf(tried);
         }
 
         /** Nothing tried yet. */
         public Verdict(Severity severity, Subject subject, Said message, Said remedy) {
-            this(severity, subject, message, remedy, List.of());
+            this(severity, subject, message, remedy, List.of(), OptionalDouble.empty());
         }
 
         /** About what no change of style, hold, cloth or stitch can turn. */
@@ -229,7 +226,12 @@ public record FitReport(
 
         /** The same with what was tried, and the help that follows from it. */
         public Verdict with(Said help, List<Tried> attempts) {
-            return new Verdict(severity, subject, message, help, attempts);
+            return new Verdict(severity, subject, message, help, attempts, chance);
+        }
+
+        /** The same, that comes so by a chance. */
+        public Verdict by(double odds) {
+            return new Verdict(severity, subject, message, remedy, tried, OptionalDouble.of(odds));
         }
 
         /** Whether the same is said about the same, whatever the numbers, the pose and the severity. */

@@ -7,10 +7,7 @@ import java.util.List;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Box;
 import stretchwright.ground.Part;
-import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
-import stretchwright.pattern.Notch;
-import stretchwright.pattern.NotchName;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
@@ -67,30 +64,6 @@ final class PartsJudge {
                 Tell.said("about.knee-shaping"),
                 Tell.said("parts.knee", Part.length(ease)).and(Tell.said("parts.knee-skin", Part.length(KNEE_GROWS))),
                 Tell.said("parts.knee-help")));
-    }
-
-    /** By which share the front over the knee is longer than drafted without shaping; 0 where it is not shaped. */
-    static double kneeShare(Pattern pattern) {
-        double front = 0;
-        double back = 0;
-        for (Piece piece : pattern.legs()) {
-            double zone = zone(piece);
-            front = piece.name().is(PieceKind.FRONT_LEG) ? zone : front;
-            back = piece.name().is(PieceKind.BACK_LEG) ? zone : back;
-        }
-        return front > 0 && back > 0 ? (front - back) / (front + back) : 0;
-    }
-
-    private static double zone(Piece piece) {
-        double low = Double.NaN;
-        double high = Double.NaN;
-        for (Notch n : piece.notches()) {
-            if (n.edge() == EdgeName.SIDE_EDGE) {
-                low = n.name() == NotchName.BELOW_KNEE ? n.along() : low;
-                high = n.name() == NotchName.ABOVE_KNEE ? n.along() : high;
-            }
-        }
-        return Double.isNaN(low) || Double.isNaN(high) ? 0 : Math.abs(high - low);
     }
 
     private static void pads(Parts parts, Level.Name level, List<Verdict> out) {

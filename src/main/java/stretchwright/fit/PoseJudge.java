@@ -4,13 +4,19 @@ import static stretchwright.fit.FitReport.Severity.CAUTION;
 import static stretchwright.fit.FitReport.Severity.STOP;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stretchwright.body.Body;
+import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.fit.FitReport.Pose;
+import stretchwright.fit.FitReport.Severity;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -19,28 +25,53 @@ import stretchwright.ground.Said;
 final class PoseJudge {
     private PoseJudge() {}
 
+    /** What is said of one pose in one direction. */
+    private record Asks(Pose pose, Severity severity) {}
+
+    /** One verdict a region, its worst pose first. */
     static List<Verdict> of(List<Pose> poses, Body body) {
-        List<Verdict> out = new ArrayList<>();
-        hardest(poses).forEach(p -> judge(p, body).ifPresent(out::add));
-        return out;
+        Map<Region, List<Asks>> regions = new EnumMap<>(Region.class);
+        for (Pose p : hardest(poses)) {
+            severity(p).ifPresent(s -> regions.computeIfAbsent(p.region(), r -> new ArrayList<>())
+                    .add(new Asks(p, s)));
+        }
+        return regions.values().stream().map(asked -> told(asked, body)).toList();
     }
 
-    private static Optional<Verdict> judge(Pose p, Body body) {
-        if (p.passes()) {
+    private static Optional<Severity> severity(Pose p) {
+        if (p.chance() < Comfort.CAUTION_CHANCE) {
             return Optional.empty();
         }
-        boolean along = p.direction() == Direction.ALONG;
-        Subject subject = Subject.of(p);
-        Said numbers = along ? alongLeg(p) : acrossLeg(p, body);
-        Said cloth =
-                Tell.said("asked.help", Judge.upTo(p.needed()), p.direction().said());
-        if (p.derived()) {
-            return Optional.of(new Verdict(CAUTION, subject, numbers.and(Tell.said("asked.derived")), cloth));
+        boolean lacks =
+                p.direction() == Direction.ACROSS ? p.chance() >= Comfort.STOP_CHANCE : p.needed() > 2 * p.available();
+        return Optional.of(lacks && !p.derived() ? STOP : CAUTION);
+    }
+
+    private static Verdict told(List<Asks> asked, Body body) {
+        asked.sort(Comparator.comparing(Asks::severity)
+                .thenComparing(Comparator.comparingDouble((Asks a) -> a.pose.chance()).reversed()));
+        Asks worst = asked.get(0);
+        Said message = Said.NOTHING;
+        Said help = Said.NOTHING;
+        Set<Direction> helped = EnumSet.noneOf(Direction.class);
+        for (Asks a : asked) {
+            message = message.and(numbers(a, body));
+            if (helped.add(a.pose.direction())) {
+                help = help.and(Tell.said(
+                        "asked.help", Judge.upTo(a.pose.enough()), a.pose.direction().said()));
+            }
         }
-        if (!along || p.needed() > 2 * p.available()) {
-            return Optional.of(new Verdict(STOP, subject, numbers, cloth));
+        return new Verdict(worst.severity, Subject.of(worst.pose), message, help).by(worst.pose.chance());
+    }
+
+    private static Said numbers(Asks a, Body body) {
+        Said numbers = a.pose.direction() == Direction.ALONG ? alongLeg(a.pose) : acrossLeg(a.pose, body);
+        if (a.pose.derived()) {
+            return numbers.and(Tell.said("asked.derived"));
         }
-        return Optional.of(new Verdict(CAUTION, subject, numbers.and(Tell.said("asked.creeps")), cloth));
+        return a.severity == CAUTION && a.pose.direction() == Direction.ALONG
+                ? numbers.and(Tell.said("asked.creeps"))
+                : numbers;
     }
 
     private static Said alongLeg(Pose p) {
@@ -49,7 +80,8 @@ final class PoseJudge {
                 new Part.Capital(p.pose().said()),
                 p.place(),
                 Part.share(p.needed()),
-                Part.share(p.available()));
+                Part.share(p.available()),
+                Told.chance(p.chance()));
     }
 
     private static Said acrossLeg(Pose p, Body body) {
@@ -59,7 +91,8 @@ final class PoseJudge {
                 p.place(),
                 Part.share(p.needed()),
                 Part.share(p.available()),
-                Judge.known(body, p.region() == Region.SEAT ? Measure.HIP_GIRTH : Measure.KNEE_GIRTH));
+                Judge.known(body, p.region() == Region.SEAT ? Measure.HIP_GIRTH : Measure.KNEE_GIRTH),
+                Told.chance(p.chance()));
     }
 
     /**
@@ -83,10 +116,10 @@ final class PoseJudge {
         return out;
     }
 
-    /** The pose that asks most of a region in a direction; empty where there is none. */
+    /** The pose that asks most of seam and cloth at a region in a direction; empty where there is none. */
     static Optional<Pose> worst(List<Pose> poses, Region region, Direction direction) {
         return poses.stream()
                 .filter(p -> p.region() == region && p.direction() == direction)
-                .reduce((one, other) -> other.needed() > one.needed() ? other : one);
+                .reduce((one, other) -> other.local() > one.local() ? other : one);
     }
 }

@@ -17,6 +17,9 @@ public final class PoseTape {
     /** The band may be pulled down by less than this in a pose, mm (common practice, no source). */
     static final double BAND_DROP = 15;
 
+    /** One standard deviation of a length over the body, mm: two readings agree within 12. */
+    private static final double TAPE = 12 / 2.8;
+
     private PoseTape() {}
 
     /** The report with these poses and what they mean. */
@@ -42,6 +45,7 @@ public final class PoseTape {
                 fit.lengths(),
                 fit.slips(),
                 fit.course(),
+                fit.settles(),
                 verdicts);
     }
 
@@ -62,6 +66,8 @@ public final class PoseTape {
                 needed,
                 held,
                 stretchAlong,
-                needed <= stretchAlong);
+                needed <= stretchAlong,
+                false,
+                TAPE * Math.sqrt(2) / cut);
     }
 }

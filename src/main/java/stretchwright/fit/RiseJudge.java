@@ -59,7 +59,7 @@ final class RiseJudge {
         double flat = crotch * (1 - pattern.reductions().along())
                 + (wanted - crotch) * (1 - pattern.reductions().rise());
         double asked = pattern.shift(Shift.SIDE_WAIST);
-        double off = (pattern.level(Level.Name.WAIST).orElseThrow().height() - asked - flat)
+        double off = (pattern.level(Level.Name.WAIST).orElseThrow().height() - asked - flat - pattern.above())
                 / (1 - pattern.reductions().rise());
         if (Math.abs(off) <= OFF_ITS_PLACE) {
             return;

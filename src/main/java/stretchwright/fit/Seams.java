@@ -152,8 +152,8 @@ final class Seams {
 
     private Asked inPose(double standing, Region region, Direction direction) {
         return PoseJudge.worst(numbers.poses(), region, direction)
-                .filter(p -> p.needed() > standing)
-                .map((Pose p) -> new Asked(standing, p.pose(), p.needed()))
+                .filter(p -> p.local() > standing)
+                .map((Pose p) -> new Asked(standing, p.pose(), p.local()))
                 .orElse(Asked.standing(standing));
     }
 

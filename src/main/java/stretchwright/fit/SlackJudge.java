@@ -10,8 +10,10 @@ import stretchwright.body.Measure;
 import stretchwright.fit.FitReport.CoursePoint;
 import stretchwright.fit.FitReport.LevelFit;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Level;
+import stretchwright.settle.LegShape;
 
 /**
  * Where the leg hangs loose: how much of its length the cloth is wider than what it lies on, each place counted by the
@@ -30,9 +32,6 @@ final class SlackJudge {
     /** What tape and scissors leave open of a strain: 3 mm on 500 of the tape, 2 mm on 400 sewn (docs/maths/fit.md). */
     private static final double SPREAD = 0.01;
 
-    /** Chances further out than this many spreads are 0 or 1. */
-    private static final double FAR = 6;
-
     /** Where every level is stretched by more than this no place between them is loose (tried on random bodies). */
     private static final double SURE = 0.10;
 
@@ -44,9 +43,11 @@ final class SlackJudge {
 
     private final Worn leg;
     private final List<LevelFit> levels;
+    private final LegShape shape;
 
     SlackJudge(Worn leg, List<LevelFit> levels) {
         this.leg = leg;
+        this.shape = new LegShape(leg.pattern(), leg.body(), leg.boot(), leg.style());
         this.levels = levels;
     }
 
@@ -110,40 +111,8 @@ final class SlackJudge {
     }
 
     private double chance(CoursePoint p) {
-        double strain = Math.max(p.girth(), spanned(p.height())) / p.width() - 1;
-        return chanceBelow(0, strain, SPREAD);
-    }
-
-    /** From the calf to the top of a boot the cloth runs straight over the hollow between them. */
-    private double spanned(double height) {
-        double calf = leg.body().mm(Measure.CALF_HEIGHT);
-        return levels.stream()
-                .filter(l -> l.level() == Level.Name.BOOT_TOP)
-                .findFirst()
-                .map(top -> {
-                    double boot = leg.pattern()
-                            .onBody(leg.pattern()
-                                    .level(Level.Name.BOOT_TOP)
-                                    .orElseThrow()
-                                    .height());
-                    double up = (height - boot) / (calf - boot);
-                    return up < 0 || up > 1 ? 0 : top.girth() + up * (leg.body().mm(Measure.CALF_GIRTH) - top.girth());
-                })
-                .orElse(0.0);
-    }
-
-    /** A chance by the normal distribution, by Abramowitz and Stegun 26.2.17: off by less than 1e-7. */
-    static double chanceBelow(double limit, double middle, double spread) {
-        double z = (limit - middle) / spread;
-        if (Math.abs(z) > FAR) {
-            return z > 0 ? 1 : 0;
-        }
-        double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double tail = StrictMath.exp(-z * z / 2)
-                / Math.sqrt(2 * Math.PI)
-                * t
-                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-        return z > 0 ? 1 - tail : tail;
+        double strain = Math.max(p.girth(), shape.spanned(p.height())) / p.width() - 1;
+        return Chance.below(0, strain, SPREAD);
     }
 
     /** No loose cloth may come near a blade. */

@@ -56,7 +56,7 @@ final class Slips {
         for (Measure measure : DECIDING) {
             double slip = Tolerance.of(worn.body(), measure);
             for (double by : List.of(slip, -slip)) {
-                Map<Part, Severity> after = after(worn, measure, by, before);
+                Map<Part, Severity> after = after(worn, measure, by, base, before);
                 List<Said> changes = changes(before, after);
                 slips.add(new Slip(measure, by, changes));
                 if (turnsStop(before, after)) {
@@ -94,7 +94,8 @@ final class Slips {
     }
 
     /** A body whose heights would come out of order cannot be judged: as before then. */
-    private static Map<Part, Severity> after(Worn worn, Measure measure, double by, Map<Part, Severity> before) {
+    private static Map<Part, Severity> after(
+            Worn worn, Measure measure, double by, FitReport base, Map<Part, Severity> before) {
         if (worn.body().mm(measure) + by <= 0) {
             return before;
         }
@@ -102,7 +103,7 @@ final class Slips {
         FitReport judged;
         try {
             other = Tolerance.off(worn.body(), measure, by);
-            judged = FitCheck.judged(worn.on(other));
+            judged = FitCheck.judged(worn.on(other), base.settles());
         } catch (IllegalArgumentException outOfOrder) {
             return before;
         }

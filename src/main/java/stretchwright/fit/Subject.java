@@ -27,6 +27,10 @@ public record Subject(Kind kind, Part place, Optional<PoseName> pose, Optional<L
         /** The band is much shorter than the edge that it takes in. */
         TAKEN_IN,
         HIGH_BAND,
+        /** The waist edge settles below its place, or its back slips in a deep bend. */
+        BAND_SLIPS,
+        /** The lower edge rises. */
+        HEM_RISES,
         /** The hem would end in the blade. */
         LOW_HEM,
         SHOW_THROUGH,

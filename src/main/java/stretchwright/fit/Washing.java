@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import stretchwright.fabric.Fabric;
-import stretchwright.fit.FitReport.LengthFit;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;

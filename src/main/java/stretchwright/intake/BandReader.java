@@ -47,6 +47,8 @@ final class BandReader {
                 elastic,
                 given.orUsual(TopKeys.DRAWSTRING),
                 Row.unboxed(given.get(TopKeys.KEY_POCKET)));
+        boolean asNeeded = shape == Shape.STRAIGHT && given.get(TopKeys.ELASTIC).isEmpty() && !band.drawstring();
+        band = band.elasticAsNeeded(asNeeded);
         switch (shape) {
             case STRAIGHT -> folded(band);
             case CONTOURED -> contoured(band);

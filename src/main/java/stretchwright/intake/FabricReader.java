@@ -1,6 +1,7 @@
 package stretchwright.intake;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stretchwright.body.Measured;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
@@ -22,9 +23,10 @@ final class FabricReader {
             return Optional.empty();
         }
         StretchReader.Found stretch = found.get();
+        OptionalDouble weight = Row.unboxed(given.get(FabricKeys.WEIGHT));
         return Optional.of(new Fabric(
                 new Fabric.Quality(
-                        Row.unboxed(given.get(FabricKeys.WEIGHT)),
+                        weight,
                         given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
                         given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
                 new Fabric.Roll(
@@ -38,10 +40,8 @@ final class FabricReader {
                 new Fabric.Test(
                         stretch.across(),
                         stretch.along(),
-                        hung.across()
-                                .orElseGet(() -> LoadCurve.assumed(stretch.across())),
-                        hung.along()
-                                .orElseGet(() -> LoadCurve.assumed(stretch.along())),
+                        hung.across().orElseGet(() -> LoadCurve.assumed(stretch.across(), weight)),
+                        hung.along().orElseGet(() -> LoadCurve.assumed(stretch.along(), weight)),
                         stretch.recovery(),
                         Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
                         stretch.wrapped(),

@@ -79,7 +79,7 @@ public final class TopKeys {
                     "style.waistband.height", 8, 250, "why.band-height", 20, 150, "{65}")
             .in(band(
                     b -> Optional.of(b.height()),
-                    (b, mm) -> new Band(b.shape(), mm, b.elastic(), b.drawstring(), b.keyPocket())))
+                    Band::high))
             .echoed("bandHeight");
 
     /** Waist elastics are sold from 6 to 60 mm (common practice, no source). */
@@ -104,7 +104,8 @@ public final class TopKeys {
             .also("cord")
             .in(band(
                     b -> Optional.of(b.drawstring()),
-                    (b, yes) -> new Band(b.shape(), b.height(), b.elastic(), yes, b.keyPocket())))
+                    (b, yes) -> new Band(
+                            b.shape(), b.height(), b.elastic(), yes, b.keyPocket(), b.elasticAsNeeded() && !yes)))
             .echoed("waistband.drawstring");
 
     /** A key is about 25 mm wide; wider than 150 mm is no key pocket (common practice, no source). */

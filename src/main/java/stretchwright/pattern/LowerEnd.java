@@ -62,6 +62,10 @@ public record LowerEnd(Hem hem, OptionalDouble cuffHeight, OptionalDouble strapW
         return new LowerEnd(hem, OptionalDouble.empty(), OptionalDouble.empty(), hemDrop, 0);
     }
 
+    public LowerEnd withCuff(double height) {
+        return new LowerEnd(hem, OptionalDouble.of(height), strapWidth, hemDrop, growth);
+    }
+
     public LowerEnd strap(double width) {
         return new LowerEnd(hem, cuffHeight, OptionalDouble.of(width), hemDrop, growth);
     }

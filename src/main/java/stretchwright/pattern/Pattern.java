@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param holds what decided the width at each level
  * @param moved what moved points of it beside the measures
  * @param backOff by how much the back crotch length is drawn longer than it was measured, mm on the body
+ * @param above how far the top edge is drawn above its place because worn it settles, mm on the flat piece
  */
 public record Pattern(
         List<Piece> pieces,
@@ -25,7 +26,8 @@ public record Pattern(
         List<Notion> notions,
         List<LevelHold> holds,
         List<Moved> moved,
-        double backOff) {
+        double backOff,
+        double above) {
 
     /** Without a word on how the widths were found. */
     public Pattern(
@@ -35,7 +37,7 @@ public record Pattern(
             Reductions reductions,
             List<Reason> reasons,
             List<Notion> notions) {
-        this(pieces, seams, levels, reductions, reasons, notions, List.of(), List.of(), 0);
+        this(pieces, seams, levels, reductions, reasons, notions, List.of(), List.of(), 0, 0);
     }
 
     /** Nothing to buy but the cloth. */
@@ -161,7 +163,8 @@ public record Pattern(
                         .filter(h -> h.leg() == WhichLeg.BOTH || h.leg() == leg)
                         .toList(),
                 moved,
-                backOff);
+                backOff,
+                above);
     }
 
     /** Whether the lower end is a folded cuff and not a turned hem. */

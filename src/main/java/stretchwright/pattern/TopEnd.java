@@ -18,9 +18,21 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
      * @param elastic width of an elastic inside, mm; needed for a casing
      * @param drawstring a cord through the band; never for a child
      * @param keyPocket width of a key pocket inside the band, mm
+     * @param elasticAsNeeded whether the draft may put an elastic in, where the band alone would not stay up
      */
     public record Band(
-            Shape shape, double height, OptionalDouble elastic, boolean drawstring, OptionalDouble keyPocket) {
+            Shape shape,
+            double height,
+            OptionalDouble elastic,
+            boolean drawstring,
+            OptionalDouble keyPocket,
+            boolean elasticAsNeeded) {
+        /** With this elastic or none. */
+        public Band(
+                Shape shape, double height, OptionalDouble elastic, boolean drawstring, OptionalDouble keyPocket) {
+            this(shape, height, elastic, drawstring, keyPocket, false);
+        }
+
         public enum Shape {
             /** A folded rectangle. */
             STRAIGHT,
@@ -51,7 +63,7 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
 
         /** The same, in another shape. */
         public Band shaped(Shape other) {
-            return new Band(other, height, elastic, drawstring, keyPocket);
+            return new Band(other, height, elastic, drawstring, keyPocket, elasticAsNeeded && other == Shape.STRAIGHT);
         }
 
         public Band withElastic(double width) {
@@ -63,7 +75,16 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
         }
 
         public Band withKeyPocket(double width) {
-            return new Band(shape, height, elastic, drawstring, OptionalDouble.of(width));
+            return new Band(shape, height, elastic, drawstring, OptionalDouble.of(width), elasticAsNeeded);
+        }
+
+        /** A straight band into which the draft may put an elastic. */
+        public Band elasticAsNeeded(boolean may) {
+            return new Band(shape, height, elastic, drawstring, keyPocket, may);
+        }
+
+        public Band high(double other) {
+            return new Band(shape, other, elastic, drawstring, keyPocket, elasticAsNeeded);
         }
 
         /** Finished depth of a key pocket: the band's height less what is above its opening, mm. */

@@ -1,7 +1,11 @@
 package stretchwright.report;
 
 import java.util.List;
+import stretchwright.fabric.Laplace;
+import stretchwright.fabric.Likely;
+import stretchwright.fit.Cover;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.LengthFit;
 import stretchwright.fit.Reinforcement;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
@@ -14,6 +18,17 @@ import tools.jackson.databind.node.ObjectNode;
 /** What the fit check says of seams, show-through, washing, slips and the course of the leg, in the report. */
 final class ReportFit {
     private ReportFit() {}
+
+    static void likely(ObjectNode out, Likely likely) {
+        out.put("acrossLow", Numbers.share(likely.strainLow()))
+                .put("acrossHigh", Numbers.share(likely.strainHigh()))
+                .put("pressureLow", Numbers.rounded(likely.pressureLow(), 3))
+                .put("pressureHigh", Numbers.rounded(likely.pressureHigh(), 3))
+                .put("pressureLowMmHg", Numbers.mm(Laplace.toMmHg(likely.pressureLow())))
+                .put("pressureHighMmHg", Numbers.mm(Laplace.toMmHg(likely.pressureHigh())))
+                .put("spread", Numbers.rounded(likely.spread(), 3))
+                .put("tensionSpread", Numbers.rounded(likely.tensionSpread(), 3));
+    }
 
     static void seams(ArrayNode out, FitReport fit, Voice voice) {
         for (FitReport.SeamFit s : fit.seams()) {
@@ -37,7 +52,7 @@ final class ReportFit {
     }
 
     static void covers(ArrayNode out, FitReport fit) {
-        for (FitReport.Cover c : fit.covers()) {
+        for (Cover c : fit.covers()) {
             ObjectNode one = out.addObject();
             one.put("region", c.region().word()).put("pose", c.pose().word()).put("areal", Numbers.share(c.areal()));
             c.weight().ifPresent(w -> one.put("weight", Numbers.mm(w)));
@@ -47,7 +62,7 @@ final class ReportFit {
     }
 
     static void lengths(ArrayNode out, FitReport fit, Voice voice) {
-        for (FitReport.LengthFit l : fit.lengths()) {
+        for (LengthFit l : fit.lengths()) {
             out.addObject()
                     .put("what", voice.say(l.what()))
                     .put("direction", l.direction().word())

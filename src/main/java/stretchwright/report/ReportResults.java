@@ -29,6 +29,7 @@ final class ReportResults {
                     .put("pressureMmHg", Numbers.mm(Laplace.toMmHg(l.pressure())))
                     .put("assumed", l.assumed())
                     .put("beyondReadings", l.beyondReadings());
+            ReportFit.likely(level.putObject("likely"), l.likely());
         }
         ArrayNode openings = out.putArray("openings");
         for (FitReport.Opening o : fit.openings()) {
@@ -50,7 +51,8 @@ final class ReportResults {
                     .put("neededIfStuck", Numbers.share(p.neededIfStuck()))
                     .put("available", Numbers.share(p.available()))
                     .put("passes", p.passes())
-                    .put("derived", p.derived());
+                    .put("derived", p.derived())
+                    .put("chance", Numbers.rounded(p.chance(), 3));
         }
         ReportFit.seams(out.putArray("seams"), fit, voice);
         ReportFit.covers(out.putArray("covers"), fit);
@@ -64,6 +66,7 @@ final class ReportResults {
                     .put("about", voice.say(v.about()))
                     .put("message", voice.say(v.message()))
                     .put("remedy", voice.say(v.remedy()));
+            v.chance().ifPresent(c -> verdict.put("chance", Numbers.rounded(c, 3)));
             ReportFit.tried(verdict.putArray("tried"), v, voice);
         }
     }

@@ -75,7 +75,7 @@ class ShiftsTest {
         for (EdgeName edge : List.of(EdgeName.FRONT_CROTCH, EdgeName.BACK_CROTCH)) {
             assertThat(leg(moved).edge(edge).length() - leg(PLAIN).edge(edge).length())
                     .as(edge.word())
-                    .isCloseTo(8, within(2.0));
+                    .isCloseTo(8, within(2.5));
         }
         assertThat(moved.level(Level.Name.WAIST).orElseThrow().height())
                 .isCloseTo(PLAIN.level(Level.Name.WAIST).orElseThrow().height(), within(1.0));

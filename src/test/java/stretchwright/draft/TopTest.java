@@ -107,7 +107,7 @@ class TopTest {
         double taken = 1 - usual.reductions().crotch();
         assertThat(frontWaist(raised) - frontWaist(usual)).isCloseTo(10 * taken, within(0.5));
         assertThat(backWaist(raised) - backWaist(usual)).isCloseTo(25 * taken, within(0.8));
-        assertThat(crotch(raised) - crotch(usual)).isCloseTo(35 * taken, within(0.1));
+        assertThat(crotch(raised) - crotch(usual)).isCloseTo(35 * taken, within(0.3));
         Pattern lowered = draft(SampleBody.smallAdult(), TopEnd.band(45).raised(-20, 0));
         assertThat(frontWaist(lowered) - frontWaist(usual)).isCloseTo(-20 * taken, within(0.5));
         assertThat(backWaist(lowered) - backWaist(usual)).isCloseTo(0, within(0.5));
@@ -248,9 +248,9 @@ class TopTest {
     /** What was only estimated gives way before the waist edge leaves its place; what was measured does not. */
     @Test
     void anEstimatedCrotchLengthGivesWayForTheWaist() {
-        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.TOTAL_CROTCH_LENGTH, 800);
+        Body body = SampleBody.with(SampleBody.smallAdult(), Measure.TOTAL_CROTCH_LENGTH, 900);
         Map<Measure, Value> values = new EnumMap<>(body.values());
-        values.put(Measure.TOTAL_CROTCH_LENGTH, new Value(800, Value.Origin.ESTIMATED, 28));
+        values.put(Measure.TOTAL_CROTCH_LENGTH, new Value(900, Value.Origin.ESTIMATED, 28));
         Body guessed = new Body(body.figure(), body.age(), values);
         Pattern asMeasured = draft(body, TopEnd.band(45));
         Pattern asEstimated = draft(guessed, TopEnd.band(45));

@@ -127,7 +127,7 @@ class TwoLegsTest {
                 - before.edge(EdgeName.FRONT_CROTCH).length();
         double back = after.edge(EdgeName.BACK_CROTCH).length()
                 - before.edge(EdgeName.BACK_CROTCH).length();
-        assertThat(front).isBetween(-30.0, -15.0);
+        assertThat(front).isBetween(-30.0, -10.0);
         assertThat(back).isBetween(30.0, 50.0);
         assertThat(after.edge(EdgeName.FRONT_INSEAM).length())
                 .isGreaterThan(before.edge(EdgeName.FRONT_INSEAM).length());

@@ -71,7 +71,7 @@ class FitNumbersTest {
                 .toList();
     }
 
-    /** The crotch seam is cut 16.2 % short: 1 / 0.838 - 1 = 19.3 % standing; the seat then grows by 0.52 x 39.5 %: 43.8 %. */
+    /** The crotch seam is cut 13.1 % short: 1 / 0.869 - 1 = 15.1 % standing; the seat then grows by 0.52 x 39.5 %: 38.8 %. */
     @Test
     void theRisesAreDrawnByTheirOwnReductionAndTheSeat() {
         FitReport report = check(SampleFabric.heavyKnit());
@@ -80,9 +80,9 @@ class FitNumbersTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(draft(BODY, SampleFabric.heavyKnit(), ANKLE).reductions().crotch())
-                .isCloseTo(0.162, within(0.001));
-        assertThat(back.standing()).isCloseTo(0.193, within(0.002));
-        assertThat(back.needed()).isCloseTo(1.193 * (1 + Poses.SLIDING * 0.395) - 1, within(0.003));
+                .isCloseTo(0.131, within(0.001));
+        assertThat(back.standing()).isCloseTo(0.151, within(0.002));
+        assertThat(back.needed()).isCloseTo(1.151 * (1 + Poses.SLIDING * 0.395) - 1, within(0.003));
         assertThat(back.pose()).isEqualTo(PoseName.SIT_SPIN);
         assertThat(back.stitch().number()).isEqualTo(514);
         assertThat(back.holds()).isTrue();
@@ -106,7 +106,7 @@ class FitNumbersTest {
     void showThroughNamesRegionPoseAndByHowMuch() {
         FitReport report = check(cloth(0.6, 0.45, 0.95, 0, 0.50));
         Verdict v = about(report, "show-through").get(0);
-        FitReport.Cover knee = report.covers().stream()
+        Cover knee = report.covers().stream()
                 .filter(c -> c.region() == Region.KNEE && c.pose() == PoseName.SIT_SPIN)
                 .findFirst()
                 .orElseThrow();
@@ -131,7 +131,7 @@ class FitNumbersTest {
     @Test
     void washingIsToldWhereItIsSeen() {
         FitReport report = check(cloth(0.6, 0.45, 0.95, 0.03, 0));
-        FitReport.LengthFit inseam = report.lengths().stream()
+        LengthFit inseam = report.lengths().stream()
                 .filter(l -> words(l.what()).equals("inseam"))
                 .findFirst()
                 .orElseThrow();
@@ -139,13 +139,6 @@ class FitNumbersTest {
         assertThat(about(report, "shrinkage").get(0).severity()).isEqualTo(Severity.NOTE);
         assertThat(about(check(cloth(0.6, 0.45, 0.95, 0, 0)), "shrinkage")).isEmpty();
     }
-
-    /** 250 g on a band of 742 by 65 mm at friction 0.3: 2.4525 N / 0.014469 m2 = 0.1695 kPa. */
-    @Test
-    void aBandCarriesTheGarmentByFriction() {
-        assertThat(BandHoldJudge.carrying(250, 742, 65)).isCloseTo(0.1695, within(0.00005));
-    }
-
     /** Hips far over a waist, the rise 90 mm down: the body grows by more than 15 % over the band. */
     @Test
     void aStraightBandOnASteepWaistRollsOrGapes() {
@@ -158,14 +151,6 @@ class FitNumbersTest {
         assertThat(about(check(BODY, stretchy, ANKLE, OVERLOCK), "waistband"))
                 .noneMatch(v -> words(v.message()).contains("roll over")
                         || words(v.message()).contains("gapes by"));
-    }
-
-    @Test
-    void aBackRiseThatLacksLengthDropsTheBand() {
-        assertThat(about(check(SampleFabric.with(1470, 0.6, 0.20, true)), "band drop"))
-                .singleElement()
-                .satisfies(v -> assertThat(words(v.message())).contains("pulled down behind"));
-        assertThat(about(check(SampleFabric.heavyKnit()), "band drop")).isEmpty();
     }
 
     /** A hip that only just passes hangs on the tape: 12 mm more and it does not. The other way round nothing worsens. */
@@ -230,9 +215,9 @@ class FitNumbersTest {
         Fabric stiff = SampleFabric.stiff();
         Style firm = ANKLE.with(new Hold.Fixed(0.20));
         FitReport report = check(BODY, stiff, firm, OVERLOCK);
-        assertThat(report.verdicts().stream()
-                        .filter(v -> words(v.message()).contains("mmHg") && v.severity() != Severity.NOTE))
-                .hasSizeGreaterThan(1);
+        assertThat(report.verdicts().stream().filter(v -> v.kind() == Subject.Kind.PRESSURE))
+                .singleElement()
+                .satisfies(v -> assertThat(words(v.message())).contains("calf", "Likewise", "knee", "crotch"));
         assertThat(about(report, "circulation")).hasSize(1);
         assertThat(report.verdicts().stream()
                         .filter(v -> words(v.message().and(v.remedy())).contains("numb")))

@@ -42,7 +42,7 @@ class PoseTapeTest {
                 .satisfies(v -> {
                     assertThat(v.severity()).isEqualTo(FitReport.Severity.CAUTION);
                     assertThat(words(v.message()))
-                            .contains("Your pose, top of thigh to shin along: needs 20 %", "has 15 %");
+                            .contains("Your pose, top of thigh to shin along: needs about 20 %", "has 15 %");
                 });
         assertThat(PoseJudge.of(List.of(pose(600, 735, 0, 0.09)), SampleBody.smallAdult()))
                 .singleElement()

@@ -29,7 +29,7 @@ class SubjectTest {
     void strainAtAHemIsStrainAtThatLevel() {
         List<Verdict> atHem = new ArrayList<>();
         for (int seed = 1; seed <= 20; seed++) {
-            verdicts(SampleBody.random(seed)).stream()
+            hem(SampleBody.random(seed)).stream()
                     .filter(v ->
                             words(v.about()).equals("hem") && words(v.message()).contains("standing"))
                     .forEach(atHem::add);
@@ -51,20 +51,24 @@ class SubjectTest {
     @Test
     void aPoseIsSaidBeforeItsPlace() {
         Subject seat =
-                Subject.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.SEAT, Direction.ACROSS, 0.6, 0.6, 0.5, false));
+                Subject.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.SEAT, Direction.ACROSS, 0.6, 0.6, 0.5, false, false, 0.03));
         assertThat(words(seat.about())).isEqualTo("sit spin, seat across");
         assertThat(words(seat.place())).isEqualTo("seat across");
         assertThat(seat.kind()).isEqualTo(Subject.Kind.POSE_ACROSS);
         assertThat(seat.level()).contains(Level.Name.HIP);
     }
 
-    private static List<Verdict> verdicts(Body body) {
+    /** What is said of the hem alone: of several levels that use much the worst is told, the others in its sentence. */
+    private static List<Verdict> hem(Body body) {
         Fabric cloth = SampleFabric.with(1470, 0.40, 0.30, true);
         Style style = Style.usual(Style.Leg.KNEE).with(new Hold.Fixed(0.22));
         Optional<Pattern> pattern = Draft.of(body, cloth, Optional.empty(), style, new Findings("test"));
-        return pattern.map(
-                        p -> FitCheck.withoutSlips(p, body, cloth, Optional.empty(), style, Set.of(Machine.OVERLOCKER))
-                                .verdicts())
+        return pattern.map(p -> new Worn(p, body, cloth, Optional.empty(), style, Set.of(Machine.OVERLOCKER)))
+                .map(w -> LevelJudge.of(
+                        FitCheck.judged(w, Optional.empty()).levels().stream()
+                                .filter(l -> l.level() == Level.Name.HEM)
+                                .toList(),
+                        w))
                 .orElse(List.of());
     }
 }

@@ -85,7 +85,7 @@ public final class FitSvg {
                                 "fit-plot.says-level",
                                 Voice.plain().say(l.place()),
                                 Amounts.percent(l.across()),
-                                Amounts.number(mmHg(l.pressure()), 1))));
+                                FitTables.pressure(l))));
         return words.toString();
     }
 

@@ -1,11 +1,16 @@
 package stretchwright.print.fit;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stretchwright.fabric.Laplace;
+import stretchwright.fit.Cover;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.Reinforcement;
+import stretchwright.fit.Told;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
@@ -41,7 +46,6 @@ public final class FitTables {
                         Phrases.of("fit.head.across"),
                         Phrases.of("fit.head.along"),
                         Phrases.of("fit.head.mmhg"),
-                        Phrases.of("fit.head.kpa"),
                         Phrases.of("fit.head.wanted-mmhg"),
                         Phrases.of("fit.head.bound-by")),
                 fit.levels().stream().map(l -> level(l, pattern, unit, voice)).toList());
@@ -67,7 +71,7 @@ public final class FitTables {
                         Phrases.of("fit.head.sticking"),
                         Phrases.of("fit.head.cloth-has"),
                         Phrases.of("fit.head.result")),
-                fit.poses().stream().map(p -> pose(p, voice)).toList());
+                hardest(fit.poses()).stream().map(p -> pose(p, voice)).toList());
         add(
                 all,
                 Phrases.of("fit.table.seams"),
@@ -134,10 +138,9 @@ public final class FitTables {
                 l.level().wholeBody() ? Phrases.of("fit.whole", voice.say(l.place())) : voice.say(l.place()),
                 mm(l.girth(), unit),
                 mm(l.width(), unit),
-                Amounts.percent(l.across()),
+                across(l),
                 Amounts.percent(l.along()),
-                Amounts.number(Laplace.toMmHg(l.pressure()), 1) + sign,
-                Amounts.number(l.pressure(), 2) + sign,
+                pressure(l) + sign,
                 hold.filter(h -> h.wanted().isPresent())
                         .map(h -> Amounts.number(Laplace.toMmHg(h.wanted().getAsDouble()), 1))
                         .orElse("-"),
@@ -145,6 +148,26 @@ public final class FitTables {
                                 ? "-"
                                 : voice.say(h.bound().said()))
                         .orElse("-"));
+    }
+
+    /** "14 to 17 %": in whole points, its ends outward. */
+    private static String across(FitReport.LevelFit l) {
+        return Phrases.of(
+                "fit.range-percent",
+                Amounts.number(Math.floor(100 * l.likely().strainLow()), 0),
+                Amounts.number(Math.ceil(100 * l.likely().strainHigh()), 0));
+    }
+
+    /** "3 to 7 (5)", or "up to 6": mmHg. */
+    static String pressure(FitReport.LevelFit l) {
+        Told told = Told.of(l);
+        return told.wide()
+                ? Phrases.of("fit.range-up-to", Amounts.number(told.high(), 0))
+                : Phrases.of(
+                        "fit.range-mmhg",
+                        Amounts.number(told.low(), 0),
+                        Amounts.number(told.high(), 0),
+                        Amounts.number(told.likely(), 0));
     }
 
     /** What the signs in the column of pressures mean. */
@@ -180,6 +203,14 @@ public final class FitTables {
                 p.passes() ? Phrases.of("fit.goes") : Phrases.of("fit.too-tight"));
     }
 
+    /** Of each region and direction the pose that asks most: the others would only say less of the same. */
+    private static Collection<FitReport.Pose> hardest(List<FitReport.Pose> poses) {
+        Map<Said, FitReport.Pose> most = new LinkedHashMap<>();
+        poses.forEach(p ->
+                most.merge(p.place(), p, (one, other) -> other.neededIfStuck() > one.neededIfStuck() ? other : one));
+        return most.values();
+    }
+
     private static List<String> seam(FitReport.SeamFit s, Voice voice) {
         return List.of(
                 voice.say(s.seam().said()),
@@ -199,7 +230,7 @@ public final class FitTables {
                 : Phrases.of("fit.besides", result, voice.say(Part.listed(Part.Join.SEMICOLON, besides)));
     }
 
-    private static List<String> cover(FitReport.Cover c, Voice voice) {
+    private static List<String> cover(Cover c, Voice voice) {
         return List.of(
                 voice.say(c.region().said()),
                 voice.say(c.pose().said()),

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
@@ -37,7 +38,7 @@ public final class LoadSvg {
     private LoadSvg(Job job, Canvas canvas) {
         this.job = job;
         this.canvas = canvas;
-        double most = Math.max(Math.max(0.05, deepest(job, "across")), deepest(job, "along"));
+        double most = Math.max(Math.max(0.05, deepest(job, Direction.ACROSS)), deepest(job, Direction.ALONG));
         for (FitReport.LevelFit l : job.fit().levels()) {
             most = Math.max(most, l.across());
         }
@@ -80,8 +81,8 @@ public final class LoadSvg {
                         : Phrases.of("load.along-readings", readings(along)),
                 Phrases.of(
                         "load.deepest",
-                        Amounts.percent(deepest(job, "across")),
-                        Amounts.percent(deepest(job, "along"))));
+                        Amounts.percent(deepest(job, Direction.ACROSS)),
+                        Amounts.percent(deepest(job, Direction.ALONG))));
     }
 
     private static String readings(LoadCurve curve) {
@@ -93,11 +94,11 @@ public final class LoadSvg {
                 .collect(Collectors.joining(", "));
     }
 
-    /** The most that a pose asks, cloth sliding; 0 where none was judged. */
-    static double deepest(Job job, String direction) {
+    /** The most that a pose asks of the cloth at the place itself, sliding along; 0 where none was judged. */
+    static double deepest(Job job, Direction direction) {
         return job.fit().poses().stream()
-                .filter(p -> p.direction().equals(direction))
-                .mapToDouble(FitReport.Pose::needed)
+                .filter(p -> p.direction() == direction)
+                .mapToDouble(FitReport.Pose::local)
                 .max()
                 .orElse(0);
     }
@@ -211,7 +212,7 @@ public final class LoadSvg {
                 .forEach(l -> all.add(new Stand(
                         l.level() == Level.Name.KNEE ? Phrases.of("load.knee") : Phrases.of("load.thigh"),
                         l.across())));
-        all.add(new Stand(Phrases.of("load.deepest-pose"), deepest(job, "across")));
+        all.add(new Stand(Phrases.of("load.deepest-pose"), deepest(job, Direction.ACROSS)));
         all.removeIf(s -> !(s.share > 0.001 && 100 * s.share <= extension.high()));
         all.sort(Comparator.comparingDouble(Stand::share));
         double free = extension.start() + TEXT;

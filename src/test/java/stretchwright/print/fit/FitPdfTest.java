@@ -6,6 +6,7 @@ import static stretchwright.ground.InWords.said;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,10 +17,13 @@ import org.junit.jupiter.api.Test;
 import stretchwright.body.Measure;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Likely;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
+import stretchwright.fit.Cover;
 import stretchwright.fit.Direction;
 import stretchwright.fit.FitReport;
+import stretchwright.fit.LengthFit;
 import stretchwright.fit.OpeningName;
 import stretchwright.fit.PoseName;
 import stretchwright.fit.Region;
@@ -44,6 +48,7 @@ import stretchwright.print.sheets.PieceLabel;
 
 /** The fit sheet and its plots, with made-up numbers in every list. */
 class FitPdfTest {
+    private static final Likely LIKELY = new Likely(0.09, 0.12, 0.93, 2.1, 0.32, 0.17);
     private static final Job JOB = job();
 
     private static Job job() {
@@ -54,10 +59,10 @@ class FitPdfTest {
         }
         FitReport fit = new FitReport(
                 List.of(new FitReport.LevelFit(
-                        Level.Name.KNEE, WhichLeg.BOTH, 365, 330, 0.106, 0.053, 30, 1.4, false, true)),
+                        Level.Name.KNEE, WhichLeg.BOTH, 365, 330, 0.106, 0.053, 30, 1.4, false, true, LIKELY)),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 300, 360, 0.2, 0.6, true)),
                 List.of(new FitReport.Pose(
-                        PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true)),
+                        PoseName.DEEP_KNEE_BEND, Region.KNEE, Direction.ACROSS, 0.4, 0.5, 0.6, true, false, 0.03)),
                 List.of(new FitReport.SeamFit(
                         SeamName.of(SeamKind.BACK_RISE),
                         0.05,
@@ -67,11 +72,12 @@ class FitPdfTest {
                         0.6,
                         false,
                         List.of(Reinforcement.TEST_SEAM))),
-                List.of(new FitReport.Cover(
+                List.of(new Cover(
                         Region.SEAT, PoseName.DEEP_KNEE_BEND, 0.66, OptionalDouble.of(152), OptionalDouble.of(0.5))),
-                List.of(new FitReport.LengthFit(Part.text("inseam"), Direction.ALONG, 750, 738)),
+                List.of(new LengthFit(Part.text("inseam"), Direction.ALONG, 750, 738)),
                 List.of(new FitReport.Slip(Measure.CALF_GIRTH, -6.5, List.of(said("the caution at the calf goes")))),
                 course,
+                Optional.empty(),
                 List.of(
                         new FitReport.Verdict(FitReport.Severity.NOTE, said("band"), said("A note."), Said.NOTHING),
                         new FitReport.Verdict(
@@ -82,7 +88,8 @@ class FitPdfTest {
                                 List.of(
                                         new FitReport.Tried(
                                                 said("a calf 12 mm wider"), true, said("nothing at the calf")),
-                                        new FitReport.Tried(said("a light hold"), false, Said.NOTHING)))));
+                                        new FitReport.Tried(said("a light hold"), false, Said.NOTHING)),
+                                OptionalDouble.empty())));
         return new Job(
                 base.makeName(),
                 base.wearerName(),
@@ -105,10 +112,17 @@ class FitPdfTest {
                 .contains("514 four-thread overlock", "breaks; besides: sew a test seam")
                 .contains("66 %", "152", "shows through")
                 .contains("75 73.8", "-0.7", "the caution at the calf goes")
-                .contains("10.5 >", "1.4 >")
+                .contains("6 to 16 (11) >", "9 to 12 %")
                 .contains("not a medical device");
         assertThat(all.indexOf("STOP, calf")).isPositive().isLessThan(all.indexOf("NOTE, band"));
         assertThat(FitPdf.of(JOB).pages()).isBetween(1, 3);
+    }
+
+    /** The deepest pose stands in the drawing of the cloth: it was compared with a word and never found. */
+    @Test
+    void theDeepestPoseIsFound() {
+        assertThat(LoadSvg.deepest(JOB, Direction.ACROSS)).isEqualTo(0.5);
+        assertThat(new String(LoadSvg.of(JOB).bytes(), StandardCharsets.UTF_8)).contains("across 50 %");
     }
 
     /** What is empty has no heading; an empty report still makes a sheet. */
@@ -186,6 +200,7 @@ class FitPdfTest {
                 fit.lengths(),
                 fit.slips(),
                 fit.course(),
+                fit.settles(),
                 fit.verdicts());
         assertThat(text(FitPdf.of(with(JOB.fabric(), with)))).contains("standing needed pose stitch stands", "40.2 %");
     }
@@ -272,7 +287,8 @@ class FitPdfTest {
                         new LevelHold(
                                 Level.Name.CALF, WhichLeg.BOTH, calf, OptionalDouble.of(1.5), LevelHold.Bound.POSE)),
                 p.moved(),
-                p.backOff());
+                p.backOff(),
+                0);
     }
 
     private static String text(Document d) throws Exception {

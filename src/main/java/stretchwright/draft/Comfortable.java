@@ -1,0 +1,28 @@
+package stretchwright.draft;
+
+import stretchwright.body.Body;
+import stretchwright.body.Comfort;
+import stretchwright.body.Measure;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Laplace;
+import stretchwright.fabric.PressureSpread;
+
+/** How far a draft may stretch the cloth for comfort's sake: so far below a limit that the fit check has no caution for it. */
+final class Comfortable {
+    private Comfortable() {}
+
+    /**
+     * @param limit mmHg
+     * @param layers as hard as one, spread over the length as worn
+     */
+    static double strain(Body body, Fabric fabric, Measure girth, double limit, double layers) {
+        double round = body.mm(girth);
+        return new PressureSpread(fabric.test().loadAcross())
+                .strainBelow(
+                        Laplace.fromMmHg(limit),
+                        Comfort.PLANNED_SPREADS,
+                        round,
+                        body.value(girth).spread(),
+                        Laplace.kilopascals(layers, round));
+    }
+}

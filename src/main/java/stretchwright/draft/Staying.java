@@ -1,0 +1,132 @@
+package stretchwright.draft;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
+import stretchwright.settle.Elastic;
+import stretchwright.settle.Settles;
+import stretchwright.settle.TopTrial;
+import stretchwright.settle.TopTrials;
+
+/**
+ * Finds what makes top and hem settle where they were asked for: first the waist edge drawn above its place by what it
+ * settles, then a firmer band, then an elastic where the maker leaves that to the draft; along the leg less is taken off where
+ * the hem would rise. What cannot be had within these bounds is left to the fit check. Maths: docs/maths/draft.md, "Staying".
+ */
+final class Staying {
+    /** So far a waist edge may settle before something is changed, mm: half of what is felt (no source). */
+    private static final double WAIST = 8;
+
+    /** And the back in a deep bend, mm: below what bares skin by what is not known of it (no source). */
+    private static final double BACK = 15;
+
+    private static final double HEM = 6;
+
+    /** Closer than this the edge is not told from its place, mm. */
+    private static final double AT_ITS_PLACE = 3;
+
+    /** An edge that something holds may be drawn above its place by so much, mm: it is seen from 10 (no source). */
+    private static final double UNSEEN = 8;
+
+    /** No edge is drawn further above its place, mm (no source). */
+    private static final double MOST_ABOVE = 25;
+
+    /** Widths that waist elastics are sold in, mm (common practice, no source). */
+    private static final List<Double> ELASTICS = List.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0);
+
+    /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
+    private static final double LEAST_POCKET = 40;
+
+    /** Taking less off along the leg lowers the hem by less than in proportion, as its weight stays (tried). */
+    private static final double MORE_THAN_IN_PROPORTION = 1.3;
+
+    private final Order order;
+    private final TopTrials trials;
+
+    private Staying(Order order, Pattern pattern) {
+        this.order = order;
+        trials = new TopTrials(pattern, order.body(), order.fabric(), order.boot(), order.style());
+    }
+
+    /** @param plain of that order, drawn as usual */
+    static Stay found(Pattern plain, Order order) {
+        Staying staying = new Staying(order, plain);
+        Settles asDrawn = staying.trials.of(staying.trials.asDrawn());
+        return staying.top(Stay.AS_USUAL.along(staying.along(asDrawn.hemUp())), asDrawn);
+    }
+
+    /** What is kept of the reduction along so that the hem stays. */
+    private double along(double up) {
+        return !hemIsFree() || up <= HEM ? 1 : Math.max(0, 1 - (up - HEM) / up * MORE_THAN_IN_PROPORTION);
+    }
+
+    /** A strap under the foot holds it. */
+    private boolean hemIsFree() {
+        return order.style().leg() != Style.Leg.STIRRUP
+                && order.style().lower().strapWidth().isEmpty();
+    }
+
+    private Stay top(Stay usual, Settles asDrawn) {
+        TopTrial now = trials.asDrawn();
+        if (isFine(asDrawn)) {
+            return usual;
+        }
+        TopTrial lifted = lifted(now, asDrawn.waist());
+        if (isFine(trials.of(lifted))) {
+            return usual.above(lifted.above());
+        }
+        TopTrial firm = lifted(new TopTrial(0, OptionalDouble.of(firmBand()), now.pull()), asDrawn.waist());
+        if (isFine(trials.of(firm))) {
+            return usual.firmer().above(firm.above());
+        }
+        TopTrial high = firm.above(UNSEEN);
+        OptionalDouble width = elastic(high);
+        return width.isPresent()
+                ? usual.firmer().with(width).above(high.above())
+                : usual.firmer().above(firm.above() + UNSEEN);
+    }
+
+    /** Drawn above its place by what it settles, most of all by so much that no more is needed. */
+    private TopTrial lifted(TopTrial top, double waist) {
+        return waist <= AT_ITS_PLACE ? top : top.above(Math.min(MOST_ABOVE, waist));
+    }
+
+    private double firmBand() {
+        return Frame.band(order.with(Stay.AS_USUAL.firmer()));
+    }
+
+    private boolean isFine(Settles s) {
+        return s.waist() <= WAIST && s.back() <= BACK;
+    }
+
+    /** The narrowest that holds; the widest where none does; empty where the maker wants none, or the band has no room. */
+    private OptionalDouble elastic(TopTrial top) {
+        TopEnd.Band band = order.style().top().band();
+        List<Double> fitting = ELASTICS.stream().filter(w -> hasRoom(band, w)).toList();
+        if (!band.elasticAsNeeded() || fitting.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double girth = Frame.topGirth(order.body(), order.style());
+        double ring = TopFinish.ring(order, firmBand());
+        int least = 0;
+        int most = fitting.size() - 1;
+        while (least < most) {
+            int middle = (least + most) / 2;
+            double pull = Elastic.pull(fitting.get(middle), ring, girth);
+            if (isFine(trials.of(new TopTrial(top.above(), top.band(), pull)))) {
+                most = middle;
+            } else {
+                least = middle + 1;
+            }
+        }
+        return OptionalDouble.of(fitting.get(least));
+    }
+
+    private static boolean hasRoom(TopEnd.Band band, double width) {
+        TopEnd.Band filled = band.withElastic(width);
+        return filled.channel() <= band.height()
+                && (band.keyPocket().isEmpty() || filled.pocketDepth() >= LEAST_POCKET);
+    }
+}

@@ -1,0 +1,31 @@
+package stretchwright.settle;
+
+import stretchwright.pattern.NotionName;
+import stretchwright.pattern.Pattern;
+
+/** What an elastic in the waistband pulls. */
+public final class Elastic {
+    /** N for each mm of its width, stretched to twice its length (from memory, no source; range: a half to twice). */
+    private static final double PULL = 1;
+
+    private Elastic() {}
+
+    /**
+     * N.
+     *
+     * @param width of the elastic, mm
+     * @param ring its length all round as sewn, mm
+     * @param worn what it is stretched to, mm
+     */
+    public static double pull(double width, double ring, double worn) {
+        return PULL * width * Math.max(0, worn / ring - 1);
+    }
+
+    /** N, of those that lie in a pattern's band. */
+    public static double pull(Pattern pattern) {
+        return pattern.notions().stream()
+                .filter(n -> n.name() == NotionName.WAIST_ELASTIC)
+                .mapToDouble(n -> pull(n.width(), n.cut() - n.ends(), n.worn()))
+                .sum();
+    }
+}

@@ -1,0 +1,70 @@
+package stretchwright.settle;
+
+import java.util.OptionalDouble;
+import stretchwright.balance.Motion;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Layers;
+
+/**
+ * What nobody measured of a wearer in this cloth: middle values and spreads of docs/maths/balance.md, "Constants".
+ *
+ * @param skin friction of cloth on skin
+ * @param boot friction of a cuff on a boot
+ * @param layers two layers of a band on a body
+ * @param narrowing width that a strip loses over length that it gains
+ * @param seam so many times the cloth that shear lag lets go with the crotch seam
+ * @param across so many times the load curve across
+ * @param elastic so many times the pull that an elastic usually has
+ * @param crotch so much longer is the body over the crotch than taken, mm
+ * @param waist so much larger is the girth at the waist edge than taken, mm
+ * @param bend how the body moves into a deep bend
+ */
+public record Guess(
+        double skin,
+        double boot,
+        double layers,
+        double narrowing,
+        double seam,
+        double across,
+        double along,
+        double elastic,
+        double crotch,
+        double waist,
+        Motion bend) {
+    /** Beyond this a cloth would lose area when it is stretched. */
+    private static final double MOST_NARROWING = 0.8;
+
+    public static final Guess MIDDLE =
+            new Guess(0.4, 0.3, Layers.TWO, 0.3, 1, 1, 1, 1, 0, 0, Motion.SQUAT);
+
+    /** With what was read of this cloth. */
+    static Guess of(Fabric fabric) {
+        OptionalDouble narrows = fabric.test().hung().across().narrowing();
+        return narrows.isEmpty() ? MIDDLE : MIDDLE.cloth(1, 1, Math.min(MOST_NARROWING, narrows.getAsDouble()));
+    }
+
+    Guess frictions(double onSkin, double onBoot) {
+        return new Guess(
+                onSkin, onBoot, layers, narrowing, seam, across, along, elastic, crotch, waist, bend);
+    }
+
+    Guess cloth(double timesAcross, double timesAlong, double narrows) {
+        return new Guess(
+                skin, boot, layers, narrows, seam, timesAcross, timesAlong, elastic, crotch, waist, bend);
+    }
+
+    Guess sewn(double layered, double withSeam, double pulls) {
+        return new Guess(
+                skin, boot, layered, narrowing, withSeam, across, along, pulls, crotch, waist, bend);
+    }
+
+    Guess measured(double overCrotch, double round) {
+        return new Guess(
+                skin, boot, layers, narrowing, seam, across, along, elastic, overCrotch, round, bend);
+    }
+
+    Guess bent(Motion other) {
+        return new Guess(
+                skin, boot, layers, narrowing, seam, across, along, elastic, crotch, waist, other);
+    }
+}

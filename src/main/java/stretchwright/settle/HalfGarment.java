@@ -1,0 +1,288 @@
+package stretchwright.settle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stretchwright.balance.Cloth;
+import stretchwright.balance.Girths;
+import stretchwright.balance.Hoop;
+import stretchwright.balance.Landmarks;
+import stretchwright.balance.Motion;
+import stretchwright.balance.Pose;
+import stretchwright.balance.Ring;
+import stretchwright.balance.Rise;
+import stretchwright.balance.Tube;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.body.TrunkProfile;
+import stretchwright.boot.Boot;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.pattern.Level;
+import stretchwright.pattern.Pattern;
+import stretchwright.pattern.Seam;
+import stretchwright.pattern.Style;
+import stretchwright.pattern.TopEnd;
+
+/** One half of a garment and the body in it, as plain numbers for the balance. Places are mm below the waist edge as asked. */
+final class HalfGarment {
+    private static final double GRAVITY = 9.81;
+
+    /** Between two rings of the leg, mm on the flat piece; twice that tells edges within a mm (docs/maths/balance.md). */
+    static final double APART = 40;
+
+    static final double COARSE = 80;
+
+    /** Rings between waist edge and crotch. */
+    private static final int TRUNK = 6;
+
+    /** The lowest of them lies this far above the crotch, share of the rise. */
+    private static final double ABOVE_CROTCH = 0.07;
+
+    /** Below the top edge's lowest spot by so much a level line meets both centre seams, mm. */
+    private static final double CLEAR = 3;
+
+    /** How cloth shears against how it stretches along, both at the start: 30 N/m at 400 (common practice, no source). */
+    private static final double SHEAR = 30.0 / 400;
+
+    /** The crotch seam's cloth is at most this share of a quarter of the trunk. */
+    private static final double MOST_SEAM = 0.8;
+
+    /** Laced into a boot a leg does not slide. */
+    private static final double LACED_IN = 3;
+
+    /** Weight of cloth that was not weighed, g/m2 (common practice, no source). */
+    private static final double USUAL_WEIGHT = 250;
+
+    /** A hip measured lower than this above the crotch is taken there, mm. */
+    private static final double HIP_OVER_CROTCH = 5;
+
+    private final Pattern pattern;
+    private final Body body;
+    private final Fabric fabric;
+    private final Optional<Boot> boot;
+    private final Style style;
+    private final LegShape shape;
+    private final double edge;
+    private final double crotch;
+    private final double flatEdge;
+    private final double flatCrotch;
+    private final List<LegShape.Place> leg;
+
+    /** One leg of the pattern on that leg of the body, as {@link LegShape} has it. */
+    HalfGarment(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, double apart) {
+        this.pattern = pattern;
+        this.body = body;
+        this.fabric = fabric;
+        this.boot = boot;
+        this.style = style;
+        this.edge = body.mm(Measure.WAIST_HEIGHT) - style.dropBelowWaist();
+        this.crotch = body.mm(Measure.CROTCH_HEIGHT);
+        this.flatEdge = pattern.level(Level.Name.WAIST).orElseThrow().height();
+        this.flatCrotch = pattern.crotchLine();
+        this.shape = new LegShape(pattern, body, boot, style);
+        this.leg = shape.places(apart).stream()
+                .filter(p -> p.height() < crotch - 1)
+                .toList();
+    }
+
+    Pose standing(Tube tube, Guess guess) {
+        return tube.standing(bodyFront(guess), bodyBack(guess));
+    }
+
+    Pose moved(Tube tube, Guess guess, Motion motion) {
+        return motion.pose(tube, landmarks(), bodyFront(guess), bodyBack(guess));
+    }
+
+    private Landmarks landmarks() {
+        return new Landmarks(
+                Math.min(edge - body.mm(Measure.HIP_HEIGHT), edge - crotch - HIP_OVER_CROTCH),
+                edge - crotch,
+                edge - body.mm(Measure.KNEE_HEIGHT));
+    }
+
+    private double sewn(Seam.Role role) {
+        return pattern.seam(role).orElseThrow().length();
+    }
+
+    /** Over the body from the waist edge as asked down to the crotch point: what the seam was sewn to, not taken in. */
+    private double bodyBack(Guess guess) {
+        return sewn(Seam.Role.BACK_RISE) / (1 - pattern.reductions().crotch())
+                - pattern.backOff()
+                + guess.crotch() / 2;
+    }
+
+    private double bodyFront(Guess guess) {
+        return sewn(Seam.Role.FRONT_RISE) / (1 - pattern.reductions().crotch())
+                + pattern.backOff()
+                + guess.crotch() / 2;
+    }
+
+    /** What is guessed of this wearer in this cloth. */
+    Guess guess() {
+        return Guess.of(fabric);
+    }
+
+    /** As it is drawn. */
+    TopTrial top() {
+        return new TopTrial(0, OptionalDouble.empty(), Elastic.pull(pattern));
+    }
+
+    Tube tube(Guess guess, TopTrial top) {
+        double flatRise = flatEdge + top.above() - flatCrotch;
+        List<Ring> trunk = new ArrayList<>();
+        List<Double> rest = new ArrayList<>();
+        double step = (1 - ABOVE_CROTCH) / (TRUNK - 1);
+        double flatStep = step * flatRise;
+        for (int k = 0; k < TRUNK; k++) {
+            double flat = flatCrotch + flatRise - k * flatStep;
+            double width = k == 0 ? topEdge() / 2 : shape.width(Math.min(flat, shape.lowestTop() - CLEAR));
+            double weight = k == 0 ? bandWeight() : weight(width, flatStep);
+            trunk.add(new Ring(k * step * (edge - crotch), width, 1, guess.skin(), weight));
+            if (k > 0) {
+                rest.add(flatStep);
+            }
+        }
+        List<Ring> leg = new ArrayList<>();
+        double flat = ABOVE_CROTCH * flatRise;
+        double above = crotch;
+        for (LegShape.Place p : this.leg) {
+            double length = flat + (above - p.height()) / (1 + p.along());
+            leg.add(new Ring(edge - p.height(), p.width(), 1, friction(guess, p.height()), weight(p.width(), length)));
+            rest.add(length);
+            flat = 0;
+            above = p.height();
+        }
+        return new Tube(
+                trunk,
+                leg,
+                rest,
+                rest,
+                trunkGirths(guess),
+                legGirths(),
+                cloth(guess),
+                Optional.of(rise(guess, top, trunk)),
+                Optional.of(band(guess, top)),
+                cuff(guess, leg));
+    }
+
+    private double friction(Guess guess, double height) {
+        if (boot.isEmpty() || height > shape.bootTop()) {
+            return guess.skin();
+        }
+        return style.lower().outsideBoot() ? guess.boot() : LACED_IN;
+    }
+
+    private double topEdge() {
+        return pattern
+                .seam(Seam.Role.WAISTBAND_JOIN)
+                .map(s -> s.sides().get(0).length())
+                .orElseGet(() -> pattern.level(Level.Name.WAIST).orElseThrow().width());
+    }
+
+    private double weight(double width, double length) {
+        return fabric.quality().weight().orElse(USUAL_WEIGHT) / 1e9 * width * length * GRAVITY;
+    }
+
+    private double bandWeight() {
+        return weight(topEdge() / 2, 2 * style.bandHeight());
+    }
+
+    private Girths trunkGirths(Guess guess) {
+        TrunkProfile trunk = TrunkProfile.of(body);
+        double drop = style.dropBelowWaist();
+        double hip = edge - body.mm(Measure.HIP_HEIGHT);
+        List<Double> places = new ArrayList<>();
+        List<Double> girths = new ArrayList<>();
+        for (double s : new double[] {-drop, (hip - drop) / 2, hip, edge - crotch}) {
+            if (places.isEmpty() || s > places.get(places.size() - 1) + 1) {
+                places.add(s);
+                girths.add((trunk.girthBelowWaist(s + drop) + guess.waist() * Math.max(0, 1 - (s + drop) / (hip + drop))) / 2);
+            }
+        }
+        return new Girths(places, girths, hip, edge - leg.get(0).height());
+    }
+
+    private Girths legGirths() {
+        List<Double> places = new ArrayList<>();
+        List<Double> girths = new ArrayList<>();
+        for (LegShape.Place p : this.leg) {
+            places.add(edge - p.height());
+            girths.add(Math.max(p.girth(), Math.min(p.width(), shape.spanned(p.height()))));
+        }
+        return new Girths(places, girths, edge - body.mm(Measure.HIP_HEIGHT), places.get(0));
+    }
+
+    private Cloth cloth(Guess guess) {
+        Reading across = Reading.of(fabric.test().loadAcross(), guess.across());
+        Reading along = Reading.of(fabric.test().loadAlong(), guess.along());
+        return Cloth.ofStrips(across.strains, across.tensions, along.strains, along.tensions, guess.narrowing());
+    }
+
+    private record Reading(List<Double> strains, List<Double> tensions) {
+        static Reading of(LoadCurve curve, double times) {
+            return new Reading(
+                    curve.readings().stream().map(LoadCurve.Reading::extension).toList(),
+                    curve.readings().stream().map(r -> times * r.tension()).toList());
+        }
+    }
+
+    private Rise rise(Guess guess, TopTrial top, List<Ring> trunk) {
+        double width = guess.seam() * 2 * (flatEdge - flatCrotch) / Math.PI * Math.sqrt(SHEAR);
+        double narrowest = trunk.stream().mapToDouble(Ring::restWidth).min().orElseThrow();
+        return new Rise(
+                Math.min(width, MOST_SEAM * narrowest / 2),
+                sewn(Seam.Role.FRONT_RISE) + top.above(),
+                sewn(Seam.Role.BACK_RISE) + top.above(),
+                guess.skin());
+    }
+
+    private Hoop band(Guess guess, TopTrial top) {
+        TopEnd.Band band = style.top().band();
+        double width = top.band().orElse(bandWidth());
+        double below = band.shape() == TopEnd.Band.Shape.CASING ? band.height() / 2
+                : -Math.min(band.height() / 2, style.dropBelowWaist());
+        return new Hoop(
+                cloth(guess).round(),
+                width / 2,
+                band.height(),
+                guess.layers(),
+                guess.elastic() * top.pull(),
+                guess.skin(),
+                below);
+    }
+
+    /** All round; of a contoured band the mean of both edges. */
+    private double bandWidth() {
+        double upper = pattern.level(Level.Name.WAIST).orElseThrow().width();
+        double lower = pattern.seam(Seam.Role.WAISTBAND_JOIN)
+                .map(s -> s.sides().get(1).length())
+                .orElse(upper);
+        return (lower + upper) / 2;
+    }
+
+    /** A folded cuff below the leg; a turned hem is one more layer on its own cloth. */
+    private Optional<Hoop> cuff(Guess guess, List<Ring> rings) {
+        Ring last = rings.get(rings.size() - 1);
+        double width = pattern.level(Level.Name.HEM).map(Level::width).orElse(last.restWidth());
+        return Optional.of(
+                style.cuffHeight().isPresent()
+                        ? new Hoop(
+                                cloth(guess).round(),
+                                width,
+                                style.cuffHeight().getAsDouble(),
+                                guess.layers(),
+                                0,
+                                last.friction(),
+                                style.cuffHeight().getAsDouble() / 2)
+                        : new Hoop(
+                                cloth(guess).round(),
+                                width,
+                                style.lower().turnUp(),
+                                guess.layers() - 1,
+                                0,
+                                last.friction(),
+                                -style.lower().turnUp() / 2));
+    }
+}

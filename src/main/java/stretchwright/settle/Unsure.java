@@ -1,0 +1,101 @@
+package stretchwright.settle;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.balance.Motion;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.fabric.CurveSpread;
+import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.ground.Chance;
+
+/** One standard deviation to either side of each {@link Guess}: sources in docs/maths/balance.md, "Constants". */
+final class Unsure {
+    private static final double SKIN = StrictMath.log(0.6 / 0.27) / 2 / Chance.EIGHT_IN_TEN;
+    private static final double BOOT = StrictMath.log(0.45 / 0.2) / 2 / Chance.EIGHT_IN_TEN;
+    private static final double LAYERS = 0.2 / Chance.EIGHT_IN_TEN;
+    private static final double NARROWING = 0.15 / Chance.EIGHT_IN_TEN;
+    private static final double SEAM = StrictMath.log(80.0 / 30) / 2 / Chance.EIGHT_IN_TEN;
+    private static final double GROWTH = 0.04 / Chance.EIGHT_IN_TEN;
+    private static final double BACK_RISE = 0.08 / Chance.EIGHT_IN_TEN;
+
+    /** Elastics of one width pull otherwise by a half (no source). */
+    private static final double ELASTIC = 0.35;
+
+    /** Of the two load curves of one cloth against each other where neither was weighed (no source). */
+    private static final double ONE_AGAINST_THE_OTHER = 0.3;
+
+    /** Strain at which the spread of a weighed curve is taken. */
+    private static final double AS_WORN = 0.10;
+
+    /** Of a narrowing that was read: 1 mm on the width of the strip. */
+    private static final double NARROWING_READ = 0.03;
+
+    /** Beyond this a cloth would lose area when it is stretched. */
+    private static final double MOST_NARROWING = 0.8;
+
+    private final List<Guess[]> pairs = new ArrayList<>();
+
+    private Unsure() {}
+
+    /** Each guess too low and too high, all others in their middle. */
+    static List<Guess[]> about(Guess middle, Body body, Fabric fabric) {
+        Unsure u = new Unsure();
+        double log = StrictMath.exp(SKIN);
+        u.pair(middle.frictions(middle.skin() / log, middle.boot()), middle.frictions(middle.skin() * log, middle.boot()));
+        double boot = StrictMath.exp(BOOT);
+        u.pair(
+                middle.frictions(middle.skin(), middle.boot() / boot),
+                middle.frictions(middle.skin(), middle.boot() * boot));
+        u.sewn(middle);
+        u.cloth(middle, fabric);
+        u.measured(middle, body);
+        u.bent(middle);
+        return u.pairs;
+    }
+
+    private void pair(Guess low, Guess high) {
+        pairs.add(new Guess[] {low, high});
+    }
+
+    private void sewn(Guess g) {
+        double seam = StrictMath.exp(SEAM);
+        double pull = StrictMath.exp(ELASTIC);
+        pair(g.sewn(g.layers() - LAYERS, g.seam(), g.elastic()), g.sewn(g.layers() + LAYERS, g.seam(), g.elastic()));
+        pair(g.sewn(g.layers(), g.seam() / seam, g.elastic()), g.sewn(g.layers(), g.seam() * seam, g.elastic()));
+        pair(g.sewn(g.layers(), g.seam(), g.elastic() / pull), g.sewn(g.layers(), g.seam(), g.elastic() * pull));
+    }
+
+    private void cloth(Guess g, Fabric fabric) {
+        LoadCurve across = fabric.test().loadAcross();
+        LoadCurve along = fabric.test().loadAlong();
+        double apart = across.isAssumed() || along.isAssumed()
+                ? ONE_AGAINST_THE_OTHER
+                : Math.hypot(
+                        CurveSpread.of(across).tension(AS_WORN), CurveSpread.of(along).tension(AS_WORN));
+        double times = StrictMath.exp(apart / 2);
+        pair(
+                g.cloth(g.across() / times, g.along() * times, g.narrowing()),
+                g.cloth(g.across() * times, g.along() / times, g.narrowing()));
+        double narrows = fabric.test().hung().across().narrowing().isPresent() ? NARROWING_READ : NARROWING;
+        pair(
+                g.cloth(g.across(), g.along(), Math.max(0, g.narrowing() - narrows)),
+                g.cloth(g.across(), g.along(), Math.min(MOST_NARROWING, g.narrowing() + narrows)));
+    }
+
+    private void measured(Guess g, Body body) {
+        double crotch = body.value(Measure.TOTAL_CROTCH_LENGTH).spread();
+        double waist = body.value(Measure.WAIST_GIRTH).spread();
+        pair(g.measured(g.crotch() - crotch, g.waist()), g.measured(g.crotch() + crotch, g.waist()));
+        pair(g.measured(g.crotch(), g.waist() - waist), g.measured(g.crotch(), g.waist() + waist));
+    }
+
+    private void bent(Guess g) {
+        Motion m = g.bend();
+        pair(
+                g.bent(m.withGirths(m.hip() - GROWTH, m.knee() - GROWTH)),
+                g.bent(m.withGirths(m.hip() + GROWTH, m.knee() + GROWTH)));
+        pair(g.bent(m.withRiseBack(m.riseBack() - BACK_RISE)), g.bent(m.withRiseBack(m.riseBack() + BACK_RISE)));
+    }
+}
