@@ -44,7 +44,7 @@ class ArrowsTest {
             Map.entry(
                     "make",
                     with(NOUNS, "draft", "fit", "lay", "sewing", "exchange", "print", "intake", "report", "advice")),
-            Map.entry("wearing", with(NOUNS, "fit", "intake", "report", "advice", "make")),
+            Map.entry("wearing", with(NOUNS, "settle", "fit", "intake", "report", "advice", "make")),
             Map.entry(
                     "many",
                     with(

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -14,6 +15,8 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
+import stretchwright.make.Make;
+import stretchwright.wearing.FirstWorn;
 import stretchwright.wearing.Wearing;
 import stretchwright.wearing.WearingFit;
 import stretchwright.wearing.WearingJson;
@@ -40,6 +43,9 @@ final class AfterCommand extends Task {
     @Option(names = "--out", paramLabel = "FILE")
     private @Nullable String out;
 
+    @Option(names = "--marks", paramLabel = "FILE")
+    private @Nullable String marks;
+
     private final Jobs jobs;
 
     AfterCommand(Commands root, Jobs jobs) {
@@ -56,6 +62,9 @@ final class AfterCommand extends Task {
             return wrong(console, findings);
         }
         MakeFile make = jobs.read(file, bytes.get());
+        if (marks != null) {
+            return marked(console, bytes.get(), marks);
+        }
         String symptom = String.join(" ", said);
         if (symptom.isBlank()) {
             listed(console);
@@ -88,6 +97,32 @@ final class AfterCommand extends Task {
         }
         json(console, WearingJson.of(wearing, Optional.of(fit), place));
         return fit.stops() ? Exit.CANNOT_WORK : Exit.DONE;
+    }
+
+    /** What marks on the first pair teach. */
+    private int marked(Console console, byte[] bytes, String marksFile) throws IOException {
+        Findings findings = new Findings(marksFile);
+        if (!onePlace(findings)) {
+            return wrong(console, findings);
+        }
+        Optional<byte[]> marked = Intake.read(marksFile, MakeFile.LARGEST, findings);
+        if (marked.isEmpty()) {
+            return wrong(console, findings);
+        }
+        MakeFile make = Make.read(file, bytes, marksFile, marked.get());
+        Optional<FirstWorn> worn = FirstWorn.of(make, findings);
+        if (worn.isEmpty()) {
+            return wrong(console, findings);
+        }
+        WearingLines.of(worn.get(), Voice.of(make.unit())).forEach(console::tell);
+        Findings about = new Findings(file);
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        Optional<String> place = placed(() -> worn.get().written(text, about), about, console);
+        if (!about.isEmpty()) {
+            return wrong(console, about);
+        }
+        json(console, WearingJson.of(worn.get(), place));
+        return Exit.DONE;
     }
 
     private static void listed(Console console) {
@@ -136,11 +171,16 @@ final class AfterCommand extends Task {
     /** The file that has the change now; nothing is written without --write or --out. */
     private Optional<String> written(Wearing wearing, String text, Findings findings, Console console)
             throws IOException {
+        return placed(() -> wearing.written(text, findings), findings, console);
+    }
+
+    private Optional<String> placed(Supplier<Optional<String>> written, Findings findings, Console console)
+            throws IOException {
         if (!write && out == null) {
             console.tell("  " + Voice.plain().say(Tell.said("after.not-written", Part.text(file))));
             return Optional.empty();
         }
-        Optional<String> now = wearing.written(text, findings);
+        Optional<String> now = written.get();
         if (now.isEmpty()) {
             return Optional.empty();
         }

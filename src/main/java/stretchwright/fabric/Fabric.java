@@ -10,11 +10,12 @@ import java.util.OptionalDouble;
  * @param roll the one to be cut from
  * @param test how it stretches
  * @param crosswise whether all this is told as it is worn where the pieces are cut crosswise: what lies along the cloth is across
+ * @param learnt what a worn pair of it taught; its pull is in the load curves already
  */
-public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
+public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise, Learnt learnt) {
     /** As it lies on the table. */
     public Fabric(Quality quality, Roll roll, Test test) {
-        this(quality, roll, test, false);
+        this(quality, roll, test, false, Learnt.NOTHING);
     }
 
     /** @param weight g/m2 */
@@ -157,7 +158,8 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
                         OptionalDouble.empty(),
                         turned,
                         test.hung.turned()),
-                !crosswise);
+                !crosswise,
+                learnt);
     }
 
     /** As it lies on the table: along runs with the selvage. */
@@ -166,16 +168,21 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise) {
     }
 
     public Fabric with(Quality other) {
-        return new Fabric(other, roll, test, crosswise);
+        return new Fabric(other, roll, test, crosswise, learnt);
     }
 
     /** The same quality as another roll of it: in another colour or print, of another width. */
     public Fabric with(Roll other) {
-        return new Fabric(quality, other, test, crosswise);
+        return new Fabric(quality, other, test, crosswise, learnt);
+    }
+
+    /** With what a worn pair taught. */
+    public Fabric with(Learnt other) {
+        return new Fabric(quality, roll, test, crosswise, other);
     }
 
     public Fabric with(Test other) {
-        return new Fabric(quality, roll, other, crosswise);
+        return new Fabric(quality, roll, other, crosswise, learnt);
     }
 
     /** The same cloth with other places to cut from. */

@@ -1,5 +1,6 @@
 package stretchwright.fabric;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -89,6 +90,21 @@ public final class LoadCurve {
                         x * end.extension(),
                         end.tension() * StrictMath.expm1(BEND * x) / StrictMath.expm1(BEND)))
                 .toList();
+    }
+
+    /** The same cloth pulling so many times as hard at every stretch. */
+    public LoadCurve times(double factor) {
+        if (factor == 1) {
+            return this;
+        }
+        List<Reading> knots = new ArrayList<>();
+        for (int i = 1; i < e.length; i++) {
+            knots.add(new Reading(e[i], factor * t[i]));
+        }
+        List<Reading> told = readings.stream()
+                .map(r -> new Reading(r.extension(), factor * r.tension()))
+                .toList();
+        return new LoadCurve(told, knots, assumed);
     }
 
     public boolean isAssumed() {

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import stretchwright.body.Measured;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Learnt;
 import stretchwright.fabric.LoadCurve;
 
 /** The fabric from what was given. */
@@ -23,6 +24,7 @@ final class FabricReader {
             return Optional.empty();
         }
         StretchReader.Found stretch = found.get();
+        Learnt learnt = LearntKeys.read(given);
         OptionalDouble weight = Row.unboxed(given.get(FabricKeys.WEIGHT));
         return Optional.of(new Fabric(
                 new Fabric.Quality(
@@ -40,12 +42,17 @@ final class FabricReader {
                 new Fabric.Test(
                         stretch.across(),
                         stretch.along(),
-                        hung.across().orElseGet(() -> LoadCurve.assumed(stretch.across(), weight)),
-                        hung.along().orElseGet(() -> LoadCurve.assumed(stretch.along(), weight)),
+                        hung.across()
+                                .orElseGet(() -> LoadCurve.assumed(stretch.across(), weight))
+                                .times(learnt.of(Learnt.What.PULL_ACROSS, 1)),
+                        hung.along()
+                                .orElseGet(() -> LoadCurve.assumed(stretch.along(), weight))
+                                .times(learnt.of(Learnt.What.PULL_ALONG, 1)),
                         stretch.recovery(),
                         Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
                         stretch.wrapped(),
                         stretch.assumed(),
-                        hung.hung())));
+                        hung.hung()))
+                .with(learnt));
     }
 }

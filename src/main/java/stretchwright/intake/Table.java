@@ -33,6 +33,8 @@ public final class Table {
         rows.addAll(SewingKeys.rows());
         rows.addAll(PrintKeys.rows());
         rows.add(FileKeys.SEED);
+        rows.addAll(FirstPairKeys.rows());
+        rows.addAll(LearntKeys.rows());
         return rows;
     }
 }

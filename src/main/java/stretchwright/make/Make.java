@@ -16,8 +16,10 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Progress;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.intake.FirstPairKeys;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.MakeReader;
+import stretchwright.intake.Tree;
 import stretchwright.intake.YamlTree;
 import stretchwright.lay.Lay;
 import stretchwright.print.Printing;
@@ -40,6 +42,22 @@ public final class Make {
         Optional<MakeFile> make = text(bytes, findings)
                 .flatMap(text -> YamlTree.read(text, findings))
                 .flatMap(keys -> MakeReader.read(fileName, keys, findings));
+        findings.throwIfAny();
+        return make.orElseThrow();
+    }
+
+    /**
+     * The same make with what was read of its first pair in another file.
+     *
+     * @param bytes of a make file that reads without a finding
+     * @param marks file to which findings belong
+     */
+    public static MakeFile read(String fileName, byte[] bytes, String marks, byte[] marked) {
+        Findings findings = new Findings(marks);
+        Optional<Tree.Keys> own = text(bytes, findings).flatMap(text -> YamlTree.read(text, findings));
+        Optional<Tree.Keys> other = text(marked, findings).flatMap(text -> YamlTree.read(text, findings));
+        Optional<MakeFile> make = own.flatMap(
+                o -> other.flatMap(m -> MakeReader.read(fileName, FirstPairKeys.with(o, m), findings)));
         findings.throwIfAny();
         return make.orElseThrow();
     }

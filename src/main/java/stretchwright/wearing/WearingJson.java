@@ -1,8 +1,10 @@
 package stretchwright.wearing;
 
 import java.util.Optional;
+import stretchwright.fabric.Learnt;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Voice;
+import stretchwright.intake.LearntKeys;
 import stretchwright.intake.MakeFile;
 import stretchwright.report.Report;
 import stretchwright.report.ReportWearer;
@@ -22,6 +24,27 @@ public final class WearingJson {
             Wearing.question(name)
                     .ifPresent(q -> one.put("question", Voice.plain().say(q)));
         }
+        return Report.text(root);
+    }
+
+    /**
+     * What marks on a first pair teach, apart for cloth, wearer and friction.
+     *
+     * @param written the file that now holds it
+     */
+    public static String of(FirstWorn worn, Optional<String> written) {
+        ObjectNode root = Report.node();
+        ObjectNode out = after(root);
+        ObjectNode learnt = out.putObject("learnt");
+        for (Learnt.Of of : Learnt.Of.values()) {
+            ObjectNode inside = learnt.putObject(LearntKeys.word(of));
+            worn.learnt().values().forEach((what, value) -> {
+                if (what.of() == of) {
+                    inside.put(LearntKeys.word(what), Numbers.share(value));
+                }
+            });
+        }
+        written.ifPresent(file -> out.put("written", file));
         return Report.text(root);
     }
 

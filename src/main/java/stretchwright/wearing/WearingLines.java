@@ -2,10 +2,12 @@ package stretchwright.wearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import stretchwright.fabric.Learnt;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.intake.LearntKeys;
 import stretchwright.make.Lines;
 import stretchwright.make.WornWords;
 
@@ -28,6 +30,30 @@ public final class WearingLines {
             out.about(Tell.said("label.change"), Tell.said("line.none"));
         }
         return out.all();
+    }
+
+    /** What was read of the first pair, and what it teaches, apart for cloth, wearer and friction. */
+    public static List<String> of(FirstWorn worn, Voice voice) {
+        Lines out = new Lines(voice, COLUMN);
+        worn.marks().forEach(out::say);
+        for (Learnt.Of of : Learnt.Of.values()) {
+            List<Part> told = new ArrayList<>();
+            worn.learnt().values().forEach((what, value) -> {
+                if (what.of() == of) {
+                    told.add(LearntKeys.told(what, value));
+                }
+            });
+            out.about(label(of), Part.listed(Part.Join.COMMA, told));
+        }
+        return out.all();
+    }
+
+    private static Said label(Learnt.Of of) {
+        return switch (of) {
+            case CLOTH -> Tell.said("label.cloth");
+            case WEARER -> Tell.said("label.wearer");
+            case FRICTION -> Tell.said("label.friction");
+        };
     }
 
     /** What the change does to pattern and fit. */

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Map;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.intake.FirstPairKeys;
 import stretchwright.intake.Key;
 import stretchwright.intake.Keys;
 import stretchwright.intake.Kind.Input;
+import stretchwright.intake.LearntKeys;
 
 /** The form from the table of keys: every key has a field, in the part of its section; lists have a free place for one more. */
 final class Groups {
@@ -29,7 +31,7 @@ final class Groups {
         List<Group> sections = new ArrayList<>();
         for (Key<?> key : table.inside("")) {
             if (isPart(key)) {
-                sections.add(section(key, key.name(), table, false));
+                sections.add(section(key, key.name(), table, isAfterSewing(key)));
             } else if (!key.path().equals(Form.VERSION)) {
                 (sections.isEmpty() ? make : work).add(new Field(key.path(), key));
             }
@@ -39,6 +41,12 @@ final class Groups {
         all.addAll(sections);
         all.add(new Group("", Tell.said("group.work"), Said.NOTHING, false, false, work, List.of(), false));
         return all;
+    }
+
+    /** Known only of a finished pair: folded away. */
+    private static boolean isAfterSewing(Key<?> key) {
+        return key.path().equals(FirstPairKeys.FIRST_PAIR.path())
+                || key.path().equals(LearntKeys.LEARNT.path());
     }
 
     private static boolean isPart(Key<?> key) {

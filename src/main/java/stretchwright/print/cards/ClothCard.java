@@ -95,7 +95,8 @@ final class ClothCard {
                 "strip: {width across: 43 mm,",
                 "back across: [131 mm, 116 mm],",
                 "after 30 min: 151 mm}",
-                Phrases.of("hang.leave-out"));
+                Phrases.of("hang.leave-out"),
+                Phrases.of("hang.band"));
     }
 
     /** What is read, with places for it, and what it tells. */
