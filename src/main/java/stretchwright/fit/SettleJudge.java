@@ -99,7 +99,8 @@ final class SettleJudge {
                 caution ? CAUTION : NOTE,
                 Subject.of(Subject.Kind.BAND_SLIPS, Tell.said("about.band-slips")),
                 all.and(pulls()).and(after()),
-                caution ? Tell.said("settles.band-help") : Said.NOTHING));
+                        caution ? Tell.said("settles.band-help") : Said.NOTHING)
+                .by(chance));
     }
 
     private Said pulls() {
@@ -135,7 +136,8 @@ final class SettleJudge {
                 CAUTION,
                 Subject.of(Subject.Kind.HEM_RISES, Tell.said("about.hem")),
                 Tell.said("settles.hem", span(middle.hemUp(), range.hemSpread()), odds(chance), Part.length(limit)),
-                Tell.said("settles.hem-help")));
+                        Tell.said("settles.hem-help"))
+                .by(chance));
     }
 
     private static Part span(double middle, double spread) {
