@@ -48,9 +48,7 @@ final class Levels {
             double tension = perCurve * fabric.test().loadAcross().tension(across);
             double girthSpread = girthSpread(level.name(), body, onBoot, style);
             Likely likely = ranges.of(
-                    across,
-                    PressureSpread.strain(across, girth, girthSpread),
-                    Laplace.kilopascals(perCurve, girth));
+                    across, PressureSpread.strain(across, girth, girthSpread), Laplace.kilopascals(perCurve, girth));
             out.add(new FitReport.LevelFit(
                     level.name(),
                     level.leg(),

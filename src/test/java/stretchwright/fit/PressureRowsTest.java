@@ -33,8 +33,8 @@ class PressureRowsTest {
     private static final double RATIO = Math.hypot(0.20, 0.065 * Math.sqrt(2));
 
     /** A strip weighed three times and worn at 15 %, as garments that are made to measure. */
-    private static final LoadCurve WEIGHED = LoadCurve.through(List.of(
-            new LoadCurve.Reading(0.10, 20), new LoadCurve.Reading(0.20, 40), new LoadCurve.Reading(0.40, 80)));
+    private static final LoadCurve WEIGHED = LoadCurve.through(
+            List.of(new LoadCurve.Reading(0.10, 20), new LoadCurve.Reading(0.20, 40), new LoadCurve.Reading(0.40, 80)));
 
     private record Ours(String told, String inside) {}
 
@@ -77,8 +77,7 @@ class PressureRowsTest {
         log(8, 2, tube, RATIO, 1.21);
         LoadCurve shop = LoadCurve.assumed(0.80);
         double perTension = Laplace.kilopascals(1, 360);
-        Likely leggings =
-                new PressureSpread(shop).of(0.30, PressureSpread.strain(0.30, 360, 5 / 2.8), perTension);
+        Likely leggings = new PressureSpread(shop).of(0.30, PressureSpread.strain(0.30, 360, 5 / 2.8), perTension);
         for (int n = 9; n <= 10; n++) {
             row(
                     n,
@@ -153,8 +152,12 @@ class PressureRowsTest {
         for (String[] row : rows) {
             int number = Integer.parseInt(row[0]);
             if (ours.containsKey(number)) {
-                assertThat(row[3]).as("row " + number).isEqualTo(ours.get(number).told());
-                assertThat(row[4]).as("row " + number).isEqualTo(ours.get(number).inside());
+                assertThat(row[3])
+                        .as("row " + number)
+                        .isEqualTo(ours.get(number).told());
+                assertThat(row[4])
+                        .as("row " + number)
+                        .isEqualTo(ours.get(number).inside());
             } else {
                 assertThat(row[3]).as("row " + number).startsWith("not computed: ");
                 assertThat(row[4]).as("row " + number).isEqualTo("-");
@@ -165,9 +168,9 @@ class PressureRowsTest {
     /** Each row at hand stands in the table, in its order, as it was measured and where it was read. */
     @Test
     void everyRowAtHandIsInTheTable() throws IOException {
-        Path shared = Path.of(System.getProperty("stretchwright.shared", "../shared"), "reference", "pressure-rows.csv");
-        Assumptions.assumeTrue(
-                Files.exists(shared), "skipped: no rows at " + shared + " (set -Dstretchwright.shared)");
+        Path shared =
+                Path.of(System.getProperty("stretchwright.shared", "../shared"), "reference", "pressure-rows.csv");
+        Assumptions.assumeTrue(Files.exists(shared), "skipped: no rows at " + shared + " (set -Dstretchwright.shared)");
         List<String[]> rows = table();
         List<String> lines = Files.readAllLines(shared);
         assertThat(rows).hasSize(lines.size() - 1);
