@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stretchwright.fabric.CurveSpread;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.Cover;
 import stretchwright.fit.FitReport;
@@ -184,7 +185,11 @@ public final class FitTables {
 
     /** What the signs in the column of pressures mean. */
     public static String signs() {
-        return Phrases.of("fit.signs");
+        return Phrases.of(
+                "fit.signs",
+                Amounts.number(CurveSpread.HOURS_LATER, 2),
+                Amounts.number(CurveSpread.HOURS_LATER_LOW, 2),
+                Amounts.number(CurveSpread.HOURS_LATER_HIGH, 2));
     }
 
     /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
