@@ -35,6 +35,9 @@ public final class DraftCheck {
     /** A turn read over chords is off by this share at the most. */
     private static final double READ = 0.05;
 
+    /** Changes of bend of an inseam that follows the thigh: hollow, full, hollow at the knee, full at the calf. */
+    private static final int BELLIED = 3;
+
     private static final double FLAT = 2;
     private static final double SQUARE = 3;
 
@@ -220,9 +223,17 @@ public final class DraftCheck {
         for (EdgeName name : List.of(EdgeName.FRONT_INSEAM, EdgeName.BACK_INSEAM)) {
             int turns = Smoothness.changes(leg.edge(name).line(), straightBelow(leg));
             Said edge = Tell.said("about.edge", name.said());
-            say(turns <= 1, edge, Tell.said("check.bends", edge, Part.count(turns)));
+            say(turns <= (bellied(leg) ? BELLIED : 1), edge, Tell.said("check.bends", edge, Part.count(turns)));
         }
         marks(leg);
+    }
+
+    /** Where a pressure is planned the leg follows the thigh, which is fullest in its middle. */
+    private boolean bellied(Piece leg) {
+        return pattern.holds().stream()
+                .anyMatch(h -> h.level() == Level.Name.MID_THIGH
+                        && h.wanted().isPresent()
+                        && (h.leg() == leg.name().leg() || h.leg() == WhichLeg.BOTH));
     }
 
     /** A level line lies at its level and is as long as the width told there. */

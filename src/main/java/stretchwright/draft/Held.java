@@ -26,7 +26,7 @@ record Held(
         Bound keeps,
         double ease) {
     /** A width changed by more than this share of itself was decided by something else than the plan. */
-    private static final double SAME = 0.001;
+    static final double SAME = 0.0005;
 
     /** Where neither pose nor comfort is asked: a hard place, a fixed share. */
     static Held unbounded(double height, double girth, Ruled taken, OptionalDouble wanted, Bound bound, double ease) {

@@ -180,6 +180,9 @@ record Leg(Order order, LegLine line, LegCurves curves, Fork fork, Top top) {
                         && curves.isRoomy()
                         && curves.thighWidth() > at.width() * (1 + WIDER);
                 LevelHold.Bound bound = room ? LevelHold.Bound.FRAME : at.decided(level, seam);
+                if (bound == LevelHold.Bound.SHAPE && curves.isNoTighter(level.name())) {
+                    bound = LevelHold.Bound.TOURNIQUET;
+                }
                 WhichLeg leg = level.name() == Level.Name.HIP ? WhichLeg.BOTH : order.leg();
                 out.add(new LevelHold(level.name(), leg, at.reduction(), at.wanted(), bound));
             }

@@ -21,6 +21,12 @@ final class LegCurves {
     /** Slopes must differ by this much at the mid-thigh, the knee and the calf, so that the inseam stays a curve. */
     private static final double MARGIN = 0.06;
 
+    /**
+     * Where a pressure is planned, the leg may narrow faster below the mid-thigh than above it, as most thighs do: by so much of
+     * slope, 6 degrees on either inseam (no source: docs/maths/draft.md, the leg).
+     */
+    private static final double BELLY = 0.2;
+
     /** Above the fold the leg grows on to the crotch line so many times as fast as it does at the fold (no source: docs/maths/draft.md). */
     private static final double GROWS_ON = 1.25;
 
@@ -51,6 +57,7 @@ final class LegCurves {
     private final Shifts shifts;
     private final double[] height;
     private final double[] width;
+    private final double[] noTighter;
     private final double narrowHalf;
     private final boolean roomy;
 
@@ -67,6 +74,7 @@ final class LegCurves {
         this.roomy = thigh > 0;
         Holding holding = order.holding();
         int n = line.leg().size();
+        noTighter = new double[n];
         height = line.leg().stream().mapToDouble(Node::height).toArray();
         double[] wanted = line.leg().stream().mapToDouble(Node::width).toArray();
         wanted[0] = Math.max(wanted[0], thigh);
@@ -80,7 +88,7 @@ final class LegCurves {
                 / (line.crotch() - height[knee]);
         double[] margin = new double[Math.max(0, n - 2)];
         for (int i = 0; i < n - 2; i++) {
-            margin[i] = MARGIN + (i + 1 == knee ? 2 * lean : 0);
+            margin[i] = bellied(holding, line.leg().get(i + 1)) ? -BELLY : MARGIN + (i + 1 == knee ? 2 * lean : 0);
         }
         double[] even = wanted.clone();
         double[] least = least(holding);
@@ -102,6 +110,11 @@ final class LegCurves {
         narrowHalf = width[n - 1] / 2 - drop;
     }
 
+    private static boolean bellied(Holding holding, Node node) {
+        return node.level() == Level.Name.MID_THIGH
+                && holding.at(node.level()).wanted().isPresent();
+    }
+
     /**
      * What pose, comfort and the blood's way back allow. The thigh is held against the calf as planned: against the calf as it
      * becomes, a calf that the curve widens would widen the thigh, and that again the calf.
@@ -120,6 +133,7 @@ final class LegCurves {
             } else if (node.level() == Level.Name.MID_THIGH || node.level() == Level.Name.CROTCH) {
                 double narrowest =
                         holding.narrowestThigh(node.level(), calf, line.narrow().width());
+                noTighter[i] = narrowest;
                 least[i] = Math.max(least[i], narrowest);
             }
         }
@@ -139,6 +153,16 @@ final class LegCurves {
     /** Whether the thigh was cut wider for the room that the seat needs. */
     boolean isRoomy() {
         return roomy;
+    }
+
+    /** Whether the leg was cut so wide at a level that it presses no more than below it. */
+    boolean isNoTighter(Level.Name level) {
+        for (int i = 0; i < height.length; i++) {
+            if (line.leg().get(i).level() == level) {
+                return width[i] > line.leg().get(i).width() && width[i] <= noTighter[i] * (1 + Held.SAME);
+            }
+        }
+        return false;
     }
 
     /** Width of the leg at the seat fold, mm. */

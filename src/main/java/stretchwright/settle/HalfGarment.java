@@ -95,6 +95,16 @@ final class HalfGarment {
         return motion.pose(tube, landmarks(), bodyFront(guess), bodyBack(guess));
     }
 
+    /** Middle of the kneecap, mm below the waist edge. */
+    double knee() {
+        return edge - body.mm(Measure.KNEE_HEIGHT);
+    }
+
+    /** Half way from crotch to knee. */
+    double midThigh() {
+        return (edge - crotch + knee()) / 2;
+    }
+
     private Landmarks landmarks() {
         return new Landmarks(
                 Math.min(edge - body.mm(Measure.HIP_HEIGHT), edge - crotch - HIP_OVER_CROTCH),

@@ -12,22 +12,22 @@ import stretchwright.ground.Chance;
 
 /** One standard deviation to either side of each {@link Guess}: sources in docs/maths/balance.md, "Constants". */
 final class Unsure {
-    private static final double SKIN = StrictMath.log(0.6 / 0.27) / 2 / Chance.EIGHT_IN_TEN;
-    private static final double BOOT = StrictMath.log(0.45 / 0.2) / 2 / Chance.EIGHT_IN_TEN;
-    private static final double LAYERS = 0.2 / Chance.EIGHT_IN_TEN;
-    private static final double NARROWING = 0.15 / Chance.EIGHT_IN_TEN;
-    private static final double SEAM = StrictMath.log(80.0 / 30) / 2 / Chance.EIGHT_IN_TEN;
-    private static final double GROWTH = 0.04 / Chance.EIGHT_IN_TEN;
-    private static final double BACK_RISE = 0.08 / Chance.EIGHT_IN_TEN;
+    static final double SKIN = StrictMath.log(0.6 / 0.27) / 2 / Chance.EIGHT_IN_TEN;
+    static final double BOOT = StrictMath.log(0.45 / 0.2) / 2 / Chance.EIGHT_IN_TEN;
+    static final double LAYERS = 0.2 / Chance.EIGHT_IN_TEN;
+    static final double NARROWING = 0.15 / Chance.EIGHT_IN_TEN;
+    static final double SEAM = StrictMath.log(80.0 / 30) / 2 / Chance.EIGHT_IN_TEN;
+    static final double GROWTH = 0.04 / Chance.EIGHT_IN_TEN;
+    static final double BACK_RISE = 0.08 / Chance.EIGHT_IN_TEN;
 
     /** Of the two load curves of one cloth against each other where neither was weighed (no source). */
-    private static final double ONE_AGAINST_THE_OTHER = 0.3;
+    static final double ONE_AGAINST_THE_OTHER = 0.3;
 
     /** Strain at which the spread of a weighed curve is taken. */
-    private static final double AS_WORN = 0.10;
+    static final double AS_WORN = 0.10;
 
     /** Of a narrowing that was read: 1 mm on the width of the strip. */
-    private static final double NARROWING_READ = 0.03;
+    static final double NARROWING_READ = 0.03;
 
     /** Beyond this a cloth would lose area when it is stretched. */
     private static final double MOST_NARROWING = 0.8;

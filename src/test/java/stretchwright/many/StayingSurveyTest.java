@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
@@ -97,7 +98,7 @@ class StayingSurveyTest {
 
     @Test
     void ordinaryClothNeedsHardlyACaution() throws Exception {
-        List<Body> bodies = adults(4);
+        List<Body> bodies = adults(5);
         ORDINARY.forEach((name, text) -> {
             SurveyCase in = read(text);
             Map<String, Integer> about = new TreeMap<>();
@@ -155,13 +156,12 @@ class StayingSurveyTest {
         int told = 0;
         int turned = 0;
         for (Body body : adults(160)) {
+            String measures = body.values().keySet().stream()
+                    .filter(body::isGiven)
+                    .map(m -> "%s: %.0f mm".formatted(m.term(), body.mm(m)))
+                    .collect(Collectors.joining(", ", "{", "}"));
             String wearer = text.replace(
-                    "{stature: 163, waist girth: 74, hip girth: 97, heel girth: 32}",
-                    "{stature: %.0f mm, waist girth: %.0f mm, hip girth: %.0f mm}"
-                            .formatted(
-                                    body.mm(stretchwright.body.Measure.STATURE),
-                                    body.mm(stretchwright.body.Measure.WAIST_GIRTH),
-                                    body.mm(stretchwright.body.Measure.HIP_GIRTH)))
+                            "{stature: 163, waist girth: 74, hip girth: 97, heel girth: 32}", measures)
                     .replace("figure: woman", "figure: " + body.figure().word());
             FitReport fit = Session.of(Make.read("one.yaml", wearer.getBytes(StandardCharsets.UTF_8)))
                     .advised();
