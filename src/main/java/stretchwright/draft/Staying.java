@@ -62,7 +62,8 @@ final class Staying {
     static Stay found(Pattern plain, Order order) {
         Staying staying = new Staying(order, plain);
         Settles asDrawn = staying.trials.of(staying.trials.asDrawn());
-        return staying.top(Stay.AS_USUAL.along(staying.along(asDrawn.hemUp())), asDrawn);
+        return staying.top(
+                Stay.AS_USUAL.along(staying.along(asDrawn.hemUp())).seen(asDrawn.waist(), asDrawn.back()), asDrawn);
     }
 
     /** What is kept of the reduction along so that the hem stays. */

@@ -196,7 +196,7 @@ public final class FitTables {
     public static String tried(FitReport.Tried t, Voice voice) {
         String change = voice.say(t.change());
         String tried = t.turns() ? Phrases.of("fit.helps", change) : Phrases.of("fit.not-enough", change);
-        return t.after().isNothing() ? tried : tried + ". " + Phrases.of("fit.then", voice.say(t.after()));
+        return t.after().isNothing() ? tried : Phrases.of("fit.then", tried, voice.say(t.after()));
     }
 
     private static List<String> opening(FitReport.Opening o, Unit unit, Voice voice) {
