@@ -37,9 +37,9 @@ class ArrowsTest {
             Map.entry("lay", Set.of("ground", "pattern", "fabric")),
             Map.entry("sewing", Set.of("ground", "pattern", "fabric")),
             Map.entry("exchange", Set.of("ground", "pattern")),
-            Map.entry("print", Set.of("ground", "pattern", "fabric", "body", "boot", "fit", "lay", "sewing")),
+            Map.entry("print", Set.of("ground", "pattern", "fabric", "body", "boot", "settle", "fit", "lay", "sewing")),
             Map.entry("intake", with(NOUNS, "fit", "sewing", "print")),
-            Map.entry("report", with(NOUNS, "fit", "lay", "sewing", "print", "intake")),
+            Map.entry("report", with(NOUNS, "settle", "fit", "lay", "sewing", "print", "intake")),
             Map.entry("advice", with(NOUNS, "draft", "fit", "lay", "print", "intake")),
             Map.entry(
                     "make",

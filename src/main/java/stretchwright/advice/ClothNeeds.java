@@ -222,9 +222,7 @@ public final class ClothNeeds {
         return fit(across, stretch)
                 .filter(f -> f.poses().stream()
                         .filter(p -> p.direction() == Direction.ALONG)
-                        .allMatch(p -> easily
-                                ? p.enough() <= p.available()
-                                : p.needed() <= 2 * p.available()))
+                        .allMatch(p -> easily ? p.enough() <= p.available() : p.needed() <= 2 * p.available()))
                 .isPresent();
     }
 

@@ -5,11 +5,13 @@ package stretchwright.body;
  * the place: elsewhere round the same girth it does not, and cloth that slides shares it out.
  *
  * <p>Squatting: hip 8 % (4 to 12 in 8 of 10: hip breadth grows by 7 to 12 % sitting, ANSUR 1988, an upper bound, and the back
- * "changes little" crosswise, J Home Econ Japan 47:169, abstract); knee the same (common practice, no source). Poses that bend
- * less grow in proportion to their skin (derived).
+ * "changes little" crosswise, J Home Econ Japan 47:169, abstract); knee the same (common practice, no source). Other poses grow by
+ * as much more or less as their skin does (derived).
  */
 public final class GirthGrowth {
-    static final double DEEPEST = 0.08;
+    static final double SQUAT = 0.08;
+
+    private static final String SQUATTING = "deep knee bend";
 
     /** One standard deviation: 4 to 12 % hold 8 in 10. */
     private static final double SPREAD = 0.04 / 1.281552;
@@ -21,7 +23,7 @@ public final class GirthGrowth {
 
     /** Across. */
     public static double of(SkinExtension e) {
-        return DEEPEST * share(e);
+        return SQUAT * share(e);
     }
 
     /** One standard deviation of it. */
@@ -35,6 +37,11 @@ public final class GirthGrowth {
     }
 
     private static double share(SkinExtension e) {
-        return e.across() / SkinExtension.mostAcross(e.region());
+        return e.across()
+                / SkinExtension.table().stream()
+                        .filter(s -> s.region() == e.region() && s.pose().equals(SQUATTING))
+                        .findFirst()
+                        .orElseThrow()
+                        .across();
     }
 }

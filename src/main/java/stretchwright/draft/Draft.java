@@ -60,7 +60,7 @@ public final class Draft {
         Stay stay =
                 drawn(bare, new Findings("")).map(plain -> Staying.found(plain, bare)).orElse(Stay.AS_USUAL);
         Optional<Pattern> staying =
-                stay.equals(Stay.AS_USUAL) ? Optional.empty() : drawn(order.with(stay), new Findings(""));
+                stay.isUsual() ? Optional.empty() : drawn(order.with(stay), new Findings(""));
         return staying.isPresent() ? staying : drawn(order, findings);
     }
 
@@ -115,7 +115,9 @@ public final class Draft {
         parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
         pieces.addAll(finish.pieces());
         Order given = legs.get(0).order();
+        double above = Math.max(0, Math.min(order.stay().above(), legs.get(0).top().miss()));
         List<Reason> reasons = new ArrayList<>(given.reductionReasons());
+        reasons.addAll(order.stay().reasons(above));
         style.cuffHeight().ifPresent(h -> {
             Reasoned<List<Piece>> cuffs = Bands.cuffs(parts.legs(), h, style);
             pieces.addAll(cuffs.drawn());
@@ -162,6 +164,6 @@ public final class Draft {
                 holds,
                 order.moves().moved(),
                 backOff,
-                Math.max(0, Math.min(order.stay().above(), legs.get(0).top().miss())));
+                above);
     }
 }

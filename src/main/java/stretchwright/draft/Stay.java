@@ -1,7 +1,14 @@
 package stretchwright.draft;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+import stretchwright.pattern.Dimension;
+import stretchwright.pattern.Dimension.What;
+import stretchwright.pattern.Reason;
+import stretchwright.pattern.Reason.Input;
 import stretchwright.pattern.Style;
 
 /**
@@ -11,24 +18,50 @@ import stretchwright.pattern.Style;
  * @param firm whether the band is taken in as far as is comfortable
  * @param elastic width of one that the draft puts into the band, mm
  * @param along share of the usual reduction along the leg that is kept
+ * @param waist how far the waist edge would settle as usually drawn, mm
+ * @param back how far its back would slip in a deep bend
  */
-record Stay(double above, boolean firm, OptionalDouble elastic, double along) {
-    static final Stay AS_USUAL = new Stay(0, false, OptionalDouble.empty(), 1);
+record Stay(double above, boolean firm, OptionalDouble elastic, double along, double waist, double back) {
+    static final Stay AS_USUAL = new Stay(0, false, OptionalDouble.empty(), 1, 0, 0);
 
     Stay above(double mm) {
-        return new Stay(mm, firm, elastic, along);
+        return new Stay(mm, firm, elastic, along, waist, back);
     }
 
     Stay firmer() {
-        return new Stay(above, true, elastic, along);
+        return new Stay(above, true, elastic, along, waist, back);
     }
 
     Stay with(OptionalDouble width) {
-        return new Stay(above, firm, width, along);
+        return new Stay(above, firm, width, along, waist, back);
     }
 
     Stay along(double share) {
-        return new Stay(above, firm, elastic, share);
+        return new Stay(above, firm, elastic, share, waist, back);
+    }
+
+    Stay seen(double waistSettles, double backSlips) {
+        return new Stay(above, firm, elastic, along, waistSettles, backSlips);
+    }
+
+    /** Whether nothing is drawn otherwise. */
+    boolean isUsual() {
+        return above == 0 && !firm && elastic.isEmpty() && along == 1;
+    }
+
+    /** Why the edge is drawn so far above its place, and why there is an elastic. */
+    List<Reason> reasons(double drawn) {
+        Input settles = Inputs.rule(Tell.said("input.waist-settles"), waist);
+        Input slips = Inputs.rule(Tell.said("input.back-settles"), back);
+        Said source = Tell.said("source.staying");
+        List<Reason> out = new ArrayList<>();
+        if (drawn > 0) {
+            out.add(Ruled.of(drawn, Tell.said("rule.settles"), source, settles, slips)
+                    .reason(Dimension.of(What.WAIST_EDGE_ABOVE_ITS_PLACE)));
+        }
+        elastic.ifPresent(width -> out.add(Ruled.of(width, Tell.said("rule.holds-elastic"), source, settles, slips)
+                .reason(Dimension.of(What.WAIST_ELASTIC_WIDTH))));
+        return out;
     }
 
     Style in(Style asked) {

@@ -2,6 +2,12 @@ package stretchwright.draft;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import stretchwright.body.Comfort;
+import stretchwright.body.Measure;
+import stretchwright.fabric.Laplace;
+import stretchwright.fabric.Layers;
+import stretchwright.fabric.LoadCurve;
+import stretchwright.fabric.PressureSpread;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -42,6 +48,8 @@ final class Staying {
     /** Taking less off along the leg lowers the hem by less than in proportion, as its weight stays (tried). */
     private static final double MORE_THAN_IN_PROPORTION = 1.3;
 
+    private static final double METRE = 1000;
+
     private final Order order;
     private final TopTrials trials;
 
@@ -54,7 +62,8 @@ final class Staying {
     static Stay found(Pattern plain, Order order) {
         Staying staying = new Staying(order, plain);
         Settles asDrawn = staying.trials.of(staying.trials.asDrawn());
-        return staying.top(Stay.AS_USUAL.along(staying.along(asDrawn.hemUp())), asDrawn);
+        return staying.top(
+                Stay.AS_USUAL.along(staying.along(asDrawn.hemUp())).seen(asDrawn.waist(), asDrawn.back()), asDrawn);
     }
 
     /** What is kept of the reduction along so that the hem stays. */
@@ -104,12 +113,14 @@ final class Staying {
     /** The narrowest that holds; the widest where none does; empty where the maker wants none, or the band has no room. */
     private OptionalDouble elastic(TopTrial top) {
         TopEnd.Band band = order.style().top().band();
-        List<Double> fitting = ELASTICS.stream().filter(w -> hasRoom(band, w)).toList();
+        double girth = Frame.topGirth(order.body(), order.style());
+        double ring = TopFinish.ring(order, firmBand());
+        List<Double> fitting = ELASTICS.stream()
+                .filter(w -> hasRoom(band, w) && isComfortable(girth, Elastic.pull(w, ring, girth)))
+                .toList();
         if (!band.elasticAsNeeded() || fitting.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double girth = Frame.topGirth(order.body(), order.style());
-        double ring = TopFinish.ring(order, firmBand());
         int least = 0;
         int most = fitting.size() - 1;
         while (least < most) {
@@ -122,6 +133,20 @@ final class Staying {
             }
         }
         return OptionalDouble.of(fitting.get(least));
+    }
+
+    /** With the firm band: so far below the limit of the wearer's age that the fit check has no caution for it. */
+    private boolean isComfortable(double girth, double pull) {
+        LoadCurve curve = order.fabric().test().loadAcross();
+        double strain = girth / firmBand() - 1;
+        double cloth = Laplace.kilopascals(Layers.TWO * curve.tension(strain), girth);
+        double elastic = Laplace.kilopascals(pull / (order.style().bandHeight() / METRE), girth);
+        double off = PressureSpread.strain(
+                strain, girth, order.body().value(Measure.WAIST_GIRTH).spread());
+        double spread = Math.hypot(cloth * new PressureSpread(curve).total(strain, off), elastic * Elastic.SPREAD)
+                / (cloth + elastic);
+        return Laplace.toMmHg(cloth + elastic) * StrictMath.exp(Comfort.PLANNED_SPREADS * spread)
+                <= Comfort.band(order.body().age());
     }
 
     private static boolean hasRoom(TopEnd.Band band, double width) {

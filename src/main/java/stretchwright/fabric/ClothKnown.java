@@ -44,9 +44,7 @@ public record ClothKnown(int weights, boolean narrowing, boolean along, boolean 
     public static ClothKnown of(Fabric fabric) {
         Fabric.Test test = fabric.test();
         return new ClothKnown(
-                test.loadAcross().isAssumed()
-                        ? 0
-                        : test.loadAcross().readings().size(),
+                test.loadAcross().isAssumed() ? 0 : test.loadAcross().readings().size(),
                 test.hung().across().narrowing().isPresent(),
                 !test.loadAlong().isAssumed(),
                 test.hung().across().wayBack().isPresent());
@@ -102,7 +100,10 @@ public record ClothKnown(int weights, boolean narrowing, boolean along, boolean 
     public Said said() {
         Part now = Part.number(highOverLow(), 1);
         return next().map(reading -> Tell.said(
-                        "known.next", now, reading.said(), Part.number(with(reading).highOverLow(), 1)))
+                        "known.next",
+                        now,
+                        reading.said(),
+                        Part.number(with(reading).highOverLow(), 1)))
                 .orElseGet(() -> Tell.said("known.all", now));
     }
 }

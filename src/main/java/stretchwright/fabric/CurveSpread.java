@@ -14,6 +14,12 @@ public record CurveSpread(int readings, double first, boolean narrowing, boolean
     /** A cloth whose pull may lie no further off than this counts as weighed: only then may a pressure stop a make. */
     public static final double WEIGHED = 0.3;
 
+    /** After some 4 hours cloth pulls so many times as hard as when first stretched, and within these 8 in 10 do (fit.md, "Ranges"). */
+    public static final double HOURS_LATER = 0.77;
+
+    public static final double HOURS_LATER_LOW = 0.63;
+    public static final double HOURS_LATER_HIGH = 0.89;
+
     private static final double STRIP = 0.05;
     private static final double READING = 0.04;
     private static final double NARROWING = 0.12;

@@ -1,5 +1,7 @@
 package stretchwright.fabric;
 
+import stretchwright.ground.Chance;
+
 /**
  * Within what a level's numbers lie in 8 of 10 garments.
  *
@@ -14,4 +16,21 @@ public record Likely(
         double pressureLow,
         double pressureHigh,
         double spread,
-        double tensionSpread) {}
+        double tensionSpread) {
+    /**
+     * The same with something else that presses, too.
+     *
+     * @param own kPa of what this tells of
+     * @param more kPa
+     * @param moreSpread of its logarithm
+     */
+    public Likely with(double own, double more, double moreSpread) {
+        return new Likely(
+                strainLow,
+                strainHigh,
+                pressureLow + more * StrictMath.exp(-Chance.EIGHT_IN_TEN * moreSpread),
+                pressureHigh + more * StrictMath.exp(Chance.EIGHT_IN_TEN * moreSpread),
+                Math.hypot(own * spread, more * moreSpread) / (own + more),
+                tensionSpread);
+    }
+}

@@ -87,8 +87,7 @@ public final class LoadCurve {
     private static List<Reading> bent(Reading end, List<Double> shares) {
         return shares.stream()
                 .map(x -> new Reading(
-                        x * end.extension(),
-                        end.tension() * StrictMath.expm1(BEND * x) / StrictMath.expm1(BEND)))
+                        x * end.extension(), end.tension() * StrictMath.expm1(BEND * x) / StrictMath.expm1(BEND)))
                 .toList();
     }
 

@@ -50,11 +50,9 @@ public final class PressureSpread {
         double pressure = perTension * curve.tension(strain);
         double off = spreads * strainSpread;
         double up = Math.hypot(
-                perTension * curve.tension(strain + off) - pressure,
-                pressure * (StrictMath.exp(spreads * other) - 1));
+                perTension * curve.tension(strain + off) - pressure, pressure * (StrictMath.exp(spreads * other) - 1));
         double down = Math.hypot(
-                pressure - perTension * curve.tension(strain - off),
-                pressure * (1 - StrictMath.exp(-spreads * other)));
+                pressure - perTension * curve.tension(strain - off), pressure * (1 - StrictMath.exp(-spreads * other)));
         return new Likely(
                 strain - off,
                 strain + off,

@@ -11,6 +11,7 @@ import stretchwright.body.TrunkProfile;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Strain;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Said;
@@ -21,6 +22,7 @@ import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
 import stretchwright.pattern.TopEnd.Band.Shape;
+import stretchwright.settle.Elastic;
 
 /** What concerns the top edge: how much the band takes in, where it stands, what lies in it. */
 final class BandJudge {
@@ -131,8 +133,14 @@ final class BandJudge {
         add(
                 NOTE,
                 Tell.said("band.elastic", Part.length(ring), Part.length(cloth), Part.length(elastic.worn()))
-                        .and(Tell.said("band.elastic-pull")),
+                        .and(Tell.said("band.elastic-pull", pulls(elastic))),
                 Tell.said("band.elastic-help"));
+    }
+
+    private static Part pulls(Notion elastic) {
+        double pull = Elastic.pull(elastic.width(), elastic.cut() - elastic.ends(), elastic.worn());
+        double off = StrictMath.exp(Chance.EIGHT_IN_TEN * Elastic.SPREAD);
+        return Tell.said("band.newtons", Part.fixed(pull / off, 0), Part.fixed(pull * off, 0));
     }
 
     /** How far a band reaches above the waist. */

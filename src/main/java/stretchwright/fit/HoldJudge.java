@@ -67,8 +67,8 @@ final class HoldJudge {
                     .filter(h -> NAMED.contains(h.level()) && h.wanted().isPresent())
                     .forEach(h -> levels.stream()
                             .filter(l -> l.level() == h.level() && l.leg().meets(h.leg()))
-                            .forEach(l -> at(h.level(), h.wanted().getAsDouble(), l)
-                                    .ifPresent(all::add)));
+                            .forEach(l ->
+                                    at(h.level(), h.wanted().getAsDouble(), l).ifPresent(all::add)));
         }
         if (all.isEmpty()) {
             return Optional.empty();

@@ -43,7 +43,8 @@ final class LevelJudge {
                         ? new Drawn(l, STOP, above(all, l))
                         : new Drawn(l, CAUTION, above(STANDING_SHARE * all, l)))
                 .sorted(Comparator.comparing(Drawn::severity)
-                        .thenComparing(Comparator.comparingDouble((Drawn d) -> d.at.across()).reversed()))
+                        .thenComparing(Comparator.comparingDouble((Drawn d) -> d.at.across())
+                                .reversed()))
                 .toList();
         return drawn.isEmpty() ? Optional.empty() : Optional.of(told(drawn, all, worn));
     }

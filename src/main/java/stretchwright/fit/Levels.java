@@ -15,12 +15,15 @@ import stretchwright.fabric.Strain;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.settle.Elastic;
 import stretchwright.settle.LegShape;
 
 /** Strain, tension and pressure standing, level by level. */
 final class Levels {
     /** Tape round a boot, mm: two readings agree within 5, as on an ankle. */
     private static final double ON_BOOT = 5 / 2.8;
+
+    private static final double METRE = 1000;
 
     private Levels() {}
 
@@ -42,6 +45,13 @@ final class Levels {
                     across,
                     PressureSpread.strain(across, girth, girthSpread),
                     Laplace.kilopascals(perCurve, girth));
+            double cloth = Laplace.kilopascals(tension, girth);
+            double elastic = level.name() == Level.Name.WAIST
+                    ? Elastic.pull(pattern) / (style.bandHeight() / METRE)
+                    : 0;
+            if (elastic > 0) {
+                likely = likely.with(cloth, Laplace.kilopascals(elastic, girth), Elastic.SPREAD);
+            }
             out.add(new FitReport.LevelFit(
                     level.name(),
                     level.leg(),
@@ -49,8 +59,8 @@ final class Levels {
                     level.width(),
                     across,
                     along,
-                    tension,
-                    Laplace.kilopascals(tension, girth),
+                    tension + elastic,
+                    Laplace.kilopascals(tension + elastic, girth),
                     fabric.test().loadAcross().isAssumed(),
                     !fabric.test().loadAcross().covers(Math.max(0, across)),
                     likely));

@@ -32,8 +32,9 @@ final class PoseJudge {
     static List<Verdict> of(List<Pose> poses, Body body) {
         Map<Region, List<Asks>> regions = new EnumMap<>(Region.class);
         for (Pose p : hardest(poses)) {
-            severity(p).ifPresent(s -> regions.computeIfAbsent(p.region(), r -> new ArrayList<>())
-                    .add(new Asks(p, s)));
+            severity(p)
+                    .ifPresent(s -> regions.computeIfAbsent(p.region(), r -> new ArrayList<>())
+                            .add(new Asks(p, s)));
         }
         return regions.values().stream().map(asked -> told(asked, body)).toList();
     }
@@ -49,7 +50,8 @@ final class PoseJudge {
 
     private static Verdict told(List<Asks> asked, Body body) {
         asked.sort(Comparator.comparing(Asks::severity)
-                .thenComparing(Comparator.comparingDouble((Asks a) -> a.pose.chance()).reversed()));
+                .thenComparing(
+                        Comparator.comparingDouble((Asks a) -> a.pose.chance()).reversed()));
         Asks worst = asked.get(0);
         Said message = Said.NOTHING;
         Said help = Said.NOTHING;
@@ -58,7 +60,9 @@ final class PoseJudge {
             message = message.and(numbers(a, body));
             if (helped.add(a.pose.direction())) {
                 help = help.and(Tell.said(
-                        "asked.help", Judge.upTo(a.pose.enough()), a.pose.direction().said()));
+                        "asked.help",
+                        Judge.upTo(a.pose.enough()),
+                        a.pose.direction().said()));
             }
         }
         return new Verdict(worst.severity, Subject.of(worst.pose), message, help).by(worst.pose.chance());

@@ -89,8 +89,7 @@ final class PressureJudge {
             case CAUTION -> Tell.said("pressure.help");
             case NOTE -> Said.NOTHING;
         };
-        return new Verdict(
-                        worst.severity, Subject.at(Subject.Kind.PRESSURE, l.level(), l.place()), message, help)
+        return new Verdict(worst.severity, Subject.at(Subject.Kind.PRESSURE, l.level(), l.place()), message, help)
                 .by(worst.chance);
     }
 
@@ -100,9 +99,7 @@ final class PressureJudge {
             Part limit = new Part.Pressure(Laplace.fromMmHg(t.limit), 0);
             told.add(Tell.said("pressure.other", t.at.place(), Told.of(t.at).said(), limit, Told.chance(t.chance)));
         }
-        return told.isEmpty()
-                ? Said.NOTHING
-                : Tell.said("pressure.others", Part.listed(Part.Join.SEMICOLON, told));
+        return told.isEmpty() ? Said.NOTHING : Tell.said("pressure.others", Part.listed(Part.Join.SEMICOLON, told));
     }
 
     private static Said indication(LevelFit l) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import stretchwright.body.Measure;
 import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
@@ -99,7 +100,15 @@ final class SettleJudge {
                 caution ? CAUTION : NOTE,
                 Subject.of(Subject.Kind.BAND_SLIPS, Tell.said("about.band-slips")),
                 all.and(pulls()).and(after()),
-                caution ? Tell.said("settles.band-help") : Said.NOTHING));
+                        caution ? Tell.said("settles.band-help").and(measured()) : Said.NOTHING)
+                .by(chance));
+    }
+
+    /** Much of the spread is a crotch length that nobody measured. */
+    private Said measured() {
+        return worn.body().isGiven(Measure.TOTAL_CROTCH_LENGTH)
+                ? Said.NOTHING
+                : Tell.said("settles.measure", Judge.known(worn.body(), Measure.TOTAL_CROTCH_LENGTH));
     }
 
     private Said pulls() {
@@ -135,7 +144,8 @@ final class SettleJudge {
                 CAUTION,
                 Subject.of(Subject.Kind.HEM_RISES, Tell.said("about.hem")),
                 Tell.said("settles.hem", span(middle.hemUp(), range.hemSpread()), odds(chance), Part.length(limit)),
-                Tell.said("settles.hem-help")));
+                        Tell.said("settles.hem-help"))
+                .by(chance));
     }
 
     private static Part span(double middle, double spread) {

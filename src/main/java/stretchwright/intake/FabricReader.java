@@ -28,9 +28,7 @@ final class FabricReader {
         OptionalDouble weight = Row.unboxed(given.get(FabricKeys.WEIGHT));
         return Optional.of(new Fabric(
                 new Fabric.Quality(
-                        weight,
-                        given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
-                        given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
+                        weight, given.orUsual(FabricKeys.SHRINKAGE_ACROSS), given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
                 new Fabric.Roll(
                         given.get(FabricKeys.NAME).orElse(""),
                         width.get(),

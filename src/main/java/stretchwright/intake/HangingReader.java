@@ -43,8 +43,8 @@ final class HangingReader {
             HangKeys.WIDTH_ACROSS,
             Optional.of(HangKeys.AFTER));
 
-    private static final Way ALONG = new Way(
-            HangKeys.ALONG, FabricKeys.LOAD_ALONG, HangKeys.BACK_ALONG, HangKeys.WIDTH_ALONG, Optional.empty());
+    private static final Way ALONG =
+            new Way(HangKeys.ALONG, FabricKeys.LOAD_ALONG, HangKeys.BACK_ALONG, HangKeys.WIDTH_ALONG, Optional.empty());
 
     /**
      * What was found; curves where they were read.
@@ -68,7 +68,10 @@ final class HangingReader {
 
     /** How far the full weight stretched the strip; empty where no weight near it hung. */
     static Optional<Double> stretch(Given given, Key<List<LoadCurve.Reading>> hang) {
-        return given.get(hang).map(LoadCurve::through).filter(HangingReader::isFull).map(c -> c.extension(Hung.FULL));
+        return given.get(hang)
+                .map(LoadCurve::through)
+                .filter(HangingReader::isFull)
+                .map(c -> c.extension(Hung.FULL));
     }
 
     private static boolean isFull(LoadCurve curve) {

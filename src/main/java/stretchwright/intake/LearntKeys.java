@@ -58,8 +58,8 @@ public final class LearntKeys {
         Range range = new Range(what.least(), what.most(), "why.learnt");
         return switch (what.unit()) {
             case SHARE -> Key.of(path, new ShareKind(range), "25 %");
-            case NUMBER -> Key.of(
-                    path, new QuantityKind(Quantities::number, range, "", "number.is-not", "number.write"), "1.2");
+            case NUMBER ->
+                Key.of(path, new QuantityKind(Quantities::number, range, "", "number.is-not", "number.write"), "1.2");
             case LENGTH -> Row.signed(path, range, 0, 200, "{5}");
         };
     }

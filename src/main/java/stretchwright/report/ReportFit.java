@@ -12,6 +12,8 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.pattern.WhichLeg;
+import stretchwright.settle.SettleRange;
+import stretchwright.settle.Settles;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -78,6 +80,28 @@ final class ReportFit {
                     .put("by", Numbers.mm(s.by()))
                     .put("changes", several(s.changes(), voice));
         }
+    }
+
+    /** Lengths in mm below the places asked for, of the hem above; forces in N of the whole garment. */
+    static void settles(ObjectNode out, SettleRange range) {
+        Settles s = range.middle();
+        out.put("waist", Numbers.mm(s.waist()))
+                .put("waistLow", Numbers.mm(SettleRange.low(s.waist(), range.waistSpread())))
+                .put("waistHigh", Numbers.mm(SettleRange.high(s.waist(), range.waistSpread())))
+                .put("backStanding", Numbers.mm(s.backStanding()))
+                .put("back", Numbers.mm(s.back()))
+                .put("backLow", Numbers.mm(SettleRange.low(s.back(), range.backSpread())))
+                .put("backHigh", Numbers.mm(SettleRange.high(s.back(), range.backSpread())))
+                .put("backAfter", Numbers.mm(s.backAfter()))
+                .put("backSpin", Numbers.mm(s.backSpin()))
+                .put("hemUp", Numbers.mm(s.hemUp()))
+                .put("hemUpLow", Numbers.mm(SettleRange.low(s.hemUp(), range.hemSpread())))
+                .put("hemUpHigh", Numbers.mm(SettleRange.high(s.hemUp(), range.hemSpread())))
+                .put("pullStanding", Numbers.rounded(s.pullStanding(), 1))
+                .put("pull", Numbers.rounded(s.pull(), 1))
+                .put("grip", Numbers.rounded(s.grip(), 1))
+                .put("hemPull", Numbers.rounded(s.hemPull(), 1))
+                .put("hemGrip", Numbers.rounded(s.hemGrip(), 1));
     }
 
     static void course(ArrayNode out, FitReport fit) {

@@ -59,6 +59,7 @@ final class ReportResults {
         ReportFit.lengths(out.putArray("lengths"), fit, voice);
         ReportFit.slips(out.putArray("slips"), fit, voice);
         ReportFit.course(out.putArray("course"), fit);
+        fit.settles().ifPresent(s -> ReportFit.settles(out.putObject("settles"), s));
         ArrayNode verdicts = out.putArray("verdicts");
         for (FitReport.Verdict v : fit.verdicts()) {
             ObjectNode verdict = verdicts.addObject();

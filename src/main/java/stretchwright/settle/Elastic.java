@@ -8,6 +8,9 @@ public final class Elastic {
     /** N for each mm of its width, stretched to twice its length (from memory, no source; range: a half to twice). */
     private static final double PULL = 1;
 
+    /** Of the logarithm of that: elastics of one width pull otherwise by a half (no source). */
+    public static final double SPREAD = 0.35;
+
     private Elastic() {}
 
     /**

@@ -20,8 +20,7 @@ import stretchwright.pattern.Style;
  * @param expected how far it might have lain from that, one standard deviation
  * @param after what it reads by the guess that was learnt
  */
-public record FirstPair(
-        Guess learnt, Map<Mark, Double> before, Map<Mark, Double> expected, Map<Mark, Double> after) {
+public record FirstPair(Guess learnt, Map<Mark, Double> before, Map<Mark, Double> expected, Map<Mark, Double> after) {
     private static final int ROUNDS = 3;
 
     /** Of a standard deviation: a difference over which the marks are as good as straight. */

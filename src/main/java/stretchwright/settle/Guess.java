@@ -105,4 +105,20 @@ public record Guess(
         return new Guess(
                 skin, boot, layers, narrowing, seam, across, along, elastic, crotch, waist, other);
     }
+
+    /** With so many times what another differs by from a middle. */
+    Guess plus(Guess other, Guess middle, double times) {
+        return new Guess(
+                Math.max(0.02, skin + times * (other.skin - middle.skin)),
+                Math.max(0.02, boot + times * (other.boot - middle.boot)),
+                Math.max(1.01, layers + times * (other.layers - middle.layers)),
+                Math.max(0, Math.min(MOST_NARROWING, narrowing + times * (other.narrowing - middle.narrowing))),
+                Math.max(0.1, seam + times * (other.seam - middle.seam)),
+                Math.max(0.1, across + times * (other.across - middle.across)),
+                Math.max(0.1, along + times * (other.along - middle.along)),
+                Math.max(0, elastic + times * (other.elastic - middle.elastic)),
+                crotch + times * (other.crotch - middle.crotch),
+                waist + times * (other.waist - middle.waist),
+                bend.plus(other.bend, middle.bend, times));
+    }
 }

@@ -25,7 +25,8 @@ final class Marked {
         this.guess = guess;
         tube = half.tube(guess, half.top());
         squat = half.moved(tube, guess, guess.bend());
-        settled = Balance.slides(tube, List.of(half.standing(tube, guess), squat)).get(1);
+        settled =
+                Balance.slides(tube, List.of(half.standing(tube, guess), squat)).get(1);
     }
 
     /** @param bandPull N/m on each layer of the band on rods */
@@ -45,9 +46,10 @@ final class Marked {
     /** Of the line beside the centre back seam, from the waist edge to the crotch point. */
     private double backRise() {
         List<Ring> rings = rings();
-        double ratio = squat.skinBack().get(0)
-                / (rings.get(1).place() - rings.get(0).place());
-        double body = squat.riseBack() - settled.passed() - ratio * settled.back().get(0);
+        double ratio =
+                squat.skinBack().get(0) / (rings.get(1).place() - rings.get(0).place());
+        double body =
+                squat.riseBack() - settled.passed() - ratio * settled.back().get(0);
         return body / tube.rise().orElseThrow().sewnBack() - 1;
     }
 
@@ -67,7 +69,9 @@ final class Marked {
 
     private double frontAlong(double place) {
         int k = above(place);
-        double skin = squat.skinFront().get(k) + ratio(k + 1) * settled.front().get(k + 1) - ratio(k) * settled.front().get(k);
+        double skin = squat.skinFront().get(k)
+                + ratio(k + 1) * settled.front().get(k + 1)
+                - ratio(k) * settled.front().get(k);
         return skin / tube.restFront().get(k) - 1;
     }
 
@@ -88,11 +92,13 @@ final class Marked {
         MonotoneCubic curve = new MonotoneCubic(girths.places(), girths.girths());
         List<Ring> rings = rings();
         int k = above(place);
-        if (k + 1 < rings.size() && rings.get(k + 1).place() - place < place - rings.get(k).place()) {
+        if (k + 1 < rings.size()
+                && rings.get(k + 1).place() - place < place - rings.get(k).place()) {
             k++;
         }
         Ring ring = rings.get(k);
-        double girth = curve.value(ring.place()) + curve.slope(ring.place()) * settled.front().get(k);
+        double girth = curve.value(ring.place())
+                + curve.slope(ring.place()) * settled.front().get(k);
         return girth * (1 + squat.growth().get(k)) / ring.restWidth() - 1;
     }
 }

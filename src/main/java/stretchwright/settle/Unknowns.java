@@ -58,7 +58,7 @@ final class Unknowns {
                 .sewn(
                         Math.max(LEAST_LAYERS, middle.layers() + Unsure.LAYERS * x[2]),
                         middle.seam() * StrictMath.exp(Unsure.SEAM * x[4]),
-                        middle.elastic() * StrictMath.exp(Unsure.ELASTIC * x[7]))
+                        middle.elastic() * StrictMath.exp(Elastic.SPREAD * x[7]))
                 .measured(middle.crotch() + crotch * x[8], middle.waist() + waist * x[9])
                 .bent(bend);
     }

@@ -20,9 +20,6 @@ final class Unsure {
     static final double GROWTH = 0.04 / Chance.EIGHT_IN_TEN;
     static final double BACK_RISE = 0.08 / Chance.EIGHT_IN_TEN;
 
-    /** Elastics of one width pull otherwise by a half (no source). */
-    static final double ELASTIC = 0.35;
-
     /** Of the two load curves of one cloth against each other where neither was weighed (no source). */
     static final double ONE_AGAINST_THE_OTHER = 0.3;
 
@@ -61,7 +58,7 @@ final class Unsure {
 
     private void sewn(Guess g) {
         double seam = StrictMath.exp(SEAM);
-        double pull = StrictMath.exp(ELASTIC);
+        double pull = StrictMath.exp(Elastic.SPREAD);
         pair(g.sewn(g.layers() - LAYERS, g.seam(), g.elastic()), g.sewn(g.layers() + LAYERS, g.seam(), g.elastic()));
         pair(g.sewn(g.layers(), g.seam() / seam, g.elastic()), g.sewn(g.layers(), g.seam() * seam, g.elastic()));
         pair(g.sewn(g.layers(), g.seam(), g.elastic() / pull), g.sewn(g.layers(), g.seam(), g.elastic() * pull));

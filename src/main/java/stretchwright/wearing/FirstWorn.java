@@ -97,10 +97,12 @@ public final class FirstWorn {
         if (pattern.isEmpty() || !own.isEmpty()) {
             throw new BadInput(own.all());
         }
-        double height = FirstPairKeys.BAND_HEIGHT.of(make.answers()).orElseGet(() -> make.style().bandHeight());
+        double height = FirstPairKeys.BAND_HEIGHT
+                .of(make.answers())
+                .orElseGet(() -> make.style().bandHeight());
         double pull = ROD / (SIDES * height / 1000) / LAYERS;
-        FirstPair pair = FirstPair.of(
-                pattern.get(), body.orElseThrow(), make.fabric(), make.boot(), make.style(), read, pull);
+        FirstPair pair =
+                FirstPair.of(pattern.get(), body.orElseThrow(), make.fabric(), make.boot(), make.style(), read, pull);
         judged(pair, read, findings);
         return findings.isEmpty() ? Optional.of(new FirstWorn(make, read, pair)) : Optional.empty();
     }
@@ -128,11 +130,15 @@ public final class FirstWorn {
             if (Math.abs(pair.surprise(mark, value)) > ANOTHER) {
                 Part expected = told(mark, pair.before().getOrDefault(mark, value));
                 findings.add(
-                        path(mark), Tell.said("marks.another", told(mark, value), expected), Tell.said("marks.once-more"));
+                        path(mark),
+                        Tell.said("marks.another", told(mark, value), expected),
+                        Tell.said("marks.once-more"));
             } else if (Math.abs(pair.contradicts(mark, value)) > CONTRADICTS) {
                 Part others = told(mark, pair.after().getOrDefault(mark, value));
                 findings.add(
-                        path(mark), Tell.said("marks.contradict", told(mark, value), others), Tell.said("marks.once-more"));
+                        path(mark),
+                        Tell.said("marks.contradict", told(mark, value), others),
+                        Tell.said("marks.once-more"));
             }
         });
     }

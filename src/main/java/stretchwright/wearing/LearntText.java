@@ -31,9 +31,7 @@ final class LearntText {
             }
         }
         findings.add(
-                "learnt",
-                Tell.said("write.not-so"),
-                Tell.said("write.by-hand", Part.text(String.join(" / ", lines))));
+                "learnt", Tell.said("write.not-so"), Tell.said("write.by-hand", Part.text(String.join(" / ", lines))));
         return Optional.empty();
     }
 

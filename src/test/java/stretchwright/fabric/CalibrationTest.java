@@ -56,11 +56,12 @@ class CalibrationTest {
             double start = -Math.expm1(-6 * x) / -Math.expm1(-6);
             double early = -Math.expm1(-1.5) / -Math.expm1(-6);
             double b = Math.max(0, (bend - 0.0625) / (early - 0.0625));
-            return f * switch (shape) {
-                case 0 -> Math.pow(x, Math.log(bend) / Math.log(0.25));
-                case 1 -> a * x + (1 - a) * x * x * x;
-                default -> b * start + (1 - b) * x * x;
-            };
+            return f
+                    * switch (shape) {
+                        case 0 -> Math.pow(x, Math.log(bend) / Math.log(0.25));
+                        case 1 -> a * x + (1 - a) * x * x * x;
+                        default -> b * start + (1 - b) * x * x;
+                    };
         }
 
         double extension(double pull) {
@@ -92,7 +93,8 @@ class CalibrationTest {
         List<LoadCurve.Reading> readings = new ArrayList<>();
         for (double grams : known.grams) {
             double e = Math.round(100 * (cloth.extension(pull(grams) / strip) + 0.01 * random.nextGaussian())) / 100.0;
-            double before = readings.isEmpty() ? 0 : readings.get(readings.size() - 1).extension();
+            double before =
+                    readings.isEmpty() ? 0 : readings.get(readings.size() - 1).extension();
             readings.add(new LoadCurve.Reading(Math.max(before + 0.01, e), pull(grams)));
         }
         return LoadCurve.through(readings);
@@ -119,7 +121,9 @@ class CalibrationTest {
             double truth = Laplace.kilopascals(cloth.heldAlong(girth / width - 1, along), girth)
                     / (1 + along)
                     * 0.77
-                    * Math.exp(0.135 * random.nextGaussian() + 0.05 * random.nextGaussian() + 0.20 * random.nextGaussian());
+                    * Math.exp(0.135 * random.nextGaussian()
+                            + 0.05 * random.nextGaussian()
+                            + 0.20 * random.nextGaussian());
             double perTension = Laplace.kilopascals(1 / (1 + along), taken);
             double spread = PressureSpread.strain(planned, taken, tape);
             PressureSpread ranges = new PressureSpread(curve);
@@ -166,6 +170,8 @@ class CalibrationTest {
             assertThat(c.nine).as(row).isBetween(0.86, 0.93);
             rows.add(row);
         }
-        assertThat(rows).as("the rows of docs/maths/fit.md").allMatch(row -> notes.lines().anyMatch(row::equals));
+        assertThat(rows)
+                .as("the rows of docs/maths/fit.md")
+                .allMatch(row -> notes.lines().anyMatch(row::equals));
     }
 }

@@ -65,7 +65,7 @@ class ClothKnownTest {
     @Test
     void aStripTellsNarrowingWayBackAndCreep() {
         LoadCurve straight = LoadCurve.through(
-                List.of(new LoadCurve.Reading(0.2, 50), new LoadCurve.Reading(0.4, 100)));
+                List.of(new LoadCurve.Reading(0.1, 25), new LoadCurve.Reading(0.2, 50), new LoadCurve.Reading(0.4, 100)));
         assertThat(Hung.narrowing(40, 0.4)).isCloseTo(0.5, within(1e-12));
         assertThat(Hung.wayBack(straight, List.of(new LoadCurve.Reading(0.1, 20))))
                 .isCloseTo(0.8, within(1e-12));

@@ -99,7 +99,9 @@ class HoldJudgeTest {
                     .findFirst();
             FitReport.Severity expected =
                     worst > 2 ? FitReport.Severity.CAUTION : worst > 4.0 / 3 ? FitReport.Severity.NOTE : null;
-            assertThat(said.orElse(null)).as("seed " + seed + ", off by " + worst).isEqualTo(expected);
+            assertThat(said.orElse(null))
+                    .as("seed " + seed + ", off by " + worst)
+                    .isEqualTo(expected);
             seen += expected == null ? 0 : 1;
         }
         assertThat(seen).isGreaterThan(10);
@@ -136,9 +138,13 @@ class HoldJudgeTest {
                 continue;
             }
             boolean said = saysSame(medium.get(), body, cloth, Hold.Named.MEDIUM);
-            assertThat(saysSame(firm.get(), body, cloth, Hold.Named.FIRM)).as("seed " + seed).isEqualTo(said);
+            assertThat(saysSame(firm.get(), body, cloth, Hold.Named.FIRM))
+                    .as("seed " + seed)
+                    .isEqualTo(said);
             if (said) {
-                assertThat(medium.get().levels()).as("seed " + seed).isEqualTo(firm.get().levels());
+                assertThat(medium.get().levels())
+                        .as("seed " + seed)
+                        .isEqualTo(firm.get().levels());
                 same++;
             } else {
                 other++;

@@ -41,8 +41,8 @@ class RangesTest {
     private static final Set<Machine> OVERLOCK = Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
 
     /** More than comfort allows. */
-    private static final Hold ASKED = new Hold.Profile(
-            Map.of(Level.Name.CALF, Laplace.fromMmHg(30), Level.Name.ANKLE, Laplace.fromMmHg(40)));
+    private static final Hold ASKED =
+            new Hold.Profile(Map.of(Level.Name.CALF, Laplace.fromMmHg(30), Level.Name.ANKLE, Laplace.fromMmHg(40)));
 
     private static LevelFit calf(double low, double middle, double high, double tensionSpread) {
         return new LevelFit(
@@ -76,7 +76,13 @@ class RangesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.11, about 1 in 10", "0.22, about 1 in 5", "0.31, about 1 in 3", "0.49, about 1 in 2", "0.51, about 1 in 2"})
+    @CsvSource({
+        "0.11, about 1 in 10",
+        "0.22, about 1 in 5",
+        "0.31, about 1 in 3",
+        "0.49, about 1 in 2",
+        "0.51, about 1 in 2"
+    })
     void chancesInWords(double chance, String told) {
         assertThat(words(Told.chance(chance))).isEqualTo(told);
     }
@@ -90,8 +96,7 @@ class RangesTest {
         double hand = Math.sqrt(0.138 * 0.138 + 0.0025 + 0.0016 + 0.0144 + 0.0025 + 0.01 + 0.04);
         assertThat(all).isCloseTo(hand, within(0.001));
         // the tape: a strain of 0.1 off by 0.0065 on a straight curve is 0.065
-        assertThat(new PressureSpread(straight).total(0.1, 0.0065))
-                .isCloseTo(Math.hypot(hand, 0.065), within(0.002));
+        assertThat(new PressureSpread(straight).total(0.1, 0.0065)).isCloseTo(Math.hypot(hand, 0.065), within(0.002));
     }
 
     /** Girth 360 with a tape of 1.8, cut 327.3 for 10 %: 1.1 x hypot(1.8 / 360, 2 / 327.3). */
@@ -154,8 +159,7 @@ class RangesTest {
             if (pattern.isEmpty()) {
                 continue;
             }
-            FitReport report =
-                    FitCheck.withoutSlips(pattern.get(), body, cloth, Optional.empty(), style, OVERLOCK);
+            FitReport report = FitCheck.withoutSlips(pattern.get(), body, cloth, Optional.empty(), style, OVERLOCK);
             List<LevelHold> atCap = pattern.get().holds().stream()
                     .filter(h -> h.bound() == LevelHold.Bound.COMFORT)
                     .toList();
@@ -164,16 +168,16 @@ class RangesTest {
                 String where = "seed " + seed + ", " + h.level();
                 report.levels().stream()
                         .filter(l -> l.level() == h.level())
-                        .forEach(l -> assertThat(over(Comfort.CAUTION, l))
-                                .as(where)
-                                .isLessThan(Comfort.CAUTION_CHANCE));
+                        .forEach(l ->
+                                assertThat(over(Comfort.CAUTION, l)).as(where).isLessThan(Comfort.CAUTION_CHANCE));
             }
         }
         assertThat(capped).isGreaterThan(20);
     }
 
     private static double over(double mmHg, LevelFit l) {
-        return stretchwright.ground.Chance.above(mmHg, Laplace.toMmHg(l.pressure()), l.likely().spread());
+        return stretchwright.ground.Chance.above(
+                mmHg, Laplace.toMmHg(l.pressure()), l.likely().spread());
     }
 
     /** An assumed curve never stops; a pressure verdict is told once, with its chance. */

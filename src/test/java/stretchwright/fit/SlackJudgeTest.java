@@ -1,7 +1,6 @@
 package stretchwright.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static stretchwright.ground.InWords.words;
 
 import java.util.EnumMap;

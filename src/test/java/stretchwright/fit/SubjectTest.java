@@ -50,8 +50,8 @@ class SubjectTest {
 
     @Test
     void aPoseIsSaidBeforeItsPlace() {
-        Subject seat =
-                Subject.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.SEAT, Direction.ACROSS, 0.6, 0.6, 0.5, false, false, 0.03));
+        Subject seat = Subject.of(new FitReport.Pose(
+                PoseName.SIT_SPIN, Region.SEAT, Direction.ACROSS, 0.6, 0.6, 0.5, false, false, 0.03));
         assertThat(words(seat.about())).isEqualTo("sit spin, seat across");
         assertThat(words(seat.place())).isEqualTo("seat across");
         assertThat(seat.kind()).isEqualTo(Subject.Kind.POSE_ACROSS);

@@ -177,7 +177,8 @@ class HangReadTest {
         assertThat(only(with("  hang across: [[250 g, 125 mm]]\n  strip: {width across: 43 mm}\n"))
                         .line())
                 .contains("length under 500 g");
-        assertThat(only(with("  strip: {back across: [131 mm, 116 mm]}\n")).line()).contains("on the way out");
+        assertThat(only(with("  strip: {back across: [131 mm, 116 mm]}\n")).line())
+                .contains("on the way out");
         assertThat(only(with("  strip: {colour: ink}\n")).line()).contains("fabric.strip.colour", "not a key");
     }
 

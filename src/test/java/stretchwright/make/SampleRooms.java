@@ -78,10 +78,20 @@ public final class SampleRooms implements Stages {
         FitReport.Severity severity = stretch < 0.2 ? FitReport.Severity.STOP : FitReport.Severity.CAUTION;
         return new FitReport(
                 List.of(new FitReport.LevelFit(
-                        Level.Name.HIP, WhichLeg.BOTH, 961, 846, 0.13593, 0.02, 12.345, 0.5006, true, false,
+                        Level.Name.HIP,
+                        WhichLeg.BOTH,
+                        961,
+                        846,
+                        0.13593,
+                        0.02,
+                        12.345,
+                        0.5006,
+                        true,
+                        false,
                         new Likely(0.12, 0.15, 0.25, 0.95, 0.7, 0.65))),
                 List.of(new FitReport.Opening(OpeningName.HEM_OVER_HEEL, 344, 400, 0.16279, stretch, stretch >= 0.2)),
-                List.of(new FitReport.Pose(PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true, false, 0.03)),
+                List.of(new FitReport.Pose(
+                        PoseName.SIT_SPIN, Region.KNEE, Direction.ALONG, 0.4, 0.58, 0.45, true, false, 0.03)),
                 List.of(
                         new FitReport.Verdict(
                                 FitReport.Severity.NOTE,

@@ -31,8 +31,8 @@ class FirstPairTest {
     /** 2 kg on a band 65 mm high, two of its sides, two layers each: 2 x 9.80665 / (2 x 0.065) / 2 N/m. */
     private static final double BAND_PULL = 75.4;
 
-    private static final List<Mark> SIX = List.of(
-            Mark.BACK_RISE, Mark.KNEE_ALONG, Mark.KNEE_ACROSS, Mark.BACK_EDGE, Mark.THIGH_ALONG, Mark.BAND);
+    private static final List<Mark> SIX =
+            List.of(Mark.BACK_RISE, Mark.KNEE_ALONG, Mark.KNEE_ACROSS, Mark.BACK_EDGE, Mark.THIGH_ALONG, Mark.BAND);
 
     /** A pair and the next one of another cut in the same cloth, on one body. */
     private record Wearer(Body body, Fabric fabric, HalfGarment first, HalfGarment next) {
@@ -88,7 +88,14 @@ class FirstPairTest {
         double a = 0.05 * random.nextGaussian();
         double b = 0.05 * random.nextGaussian();
         return truth.bent(new Motion(
-                m.hip(), m.knee(), m.kneeFront(), m.hollow() + a, m.seat(), m.groin() + b, m.riseFront(), m.riseBack()));
+                m.hip(),
+                m.knee(),
+                m.kneeFront(),
+                m.hollow() + a,
+                m.seat(),
+                m.groin() + b,
+                m.riseFront(),
+                m.riseBack()));
     }
 
     private static Pairs pairs(Fabric fabric, boolean off) {
@@ -100,7 +107,9 @@ class FirstPairTest {
                 continue;
             }
             Wearer w = wearer.get();
-            double[] x = random.doubles(Unknowns.COUNT).map(u -> random.nextGaussian()).toArray();
+            double[] x = random.doubles(Unknowns.COUNT)
+                    .map(u -> random.nextGaussian())
+                    .toArray();
             Guess truth = new Unknowns(w.first.guess(), w.body, fabric).at(x);
             if (off) {
                 truth = offTheModel(truth, random);
@@ -110,8 +119,7 @@ class FirstPairTest {
             for (Mark mark : SIX) {
                 double ruler = mark == Mark.BAND ? 0.01 : mark.isStrain() ? 0.014 : 2;
                 double model = off ? mark.isStrain() ? 0.01 : 4 : 0;
-                read.put(
-                        mark, exact.get(mark) + ruler * random.nextGaussian() + model * random.nextGaussian());
+                read.put(mark, exact.get(mark) + ruler * random.nextGaussian() + model * random.nextGaussian());
             }
             FirstPair learnt = FirstPair.of(w.first, w.body, fabric, read, BAND_PULL);
             out.truth.add(Foretold.of(w.next, truth, fabric));
@@ -124,9 +132,13 @@ class FirstPairTest {
     private static Fabric weighed() {
         Fabric like = SampleFabric.heavyKnit();
         List<LoadCurve.Reading> across = List.of(
-                new LoadCurve.Reading(0.12, 19.6), new LoadCurve.Reading(0.25, 49.0), new LoadCurve.Reading(0.48, 98.1));
+                new LoadCurve.Reading(0.12, 19.6),
+                new LoadCurve.Reading(0.25, 49.0),
+                new LoadCurve.Reading(0.48, 98.1));
         List<LoadCurve.Reading> along = List.of(
-                new LoadCurve.Reading(0.08, 19.6), new LoadCurve.Reading(0.18, 49.0), new LoadCurve.Reading(0.36, 98.1));
+                new LoadCurve.Reading(0.08, 19.6),
+                new LoadCurve.Reading(0.18, 49.0),
+                new LoadCurve.Reading(0.36, 98.1));
         return like.with(like.test().with(0.6, 0.45, LoadCurve.through(across), LoadCurve.through(along)));
     }
 

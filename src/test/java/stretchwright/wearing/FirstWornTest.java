@@ -58,7 +58,11 @@ class FirstWornTest {
         MakeFile next = Make.read("a.yaml", now.getBytes(StandardCharsets.UTF_8));
         Learnt kept = next.fabric().learnt();
         for (What what : What.values()) {
-            assertThat(kept.of(what, -9)).as(what.name()).isCloseTo(worn.learnt().of(what, 9), org.assertj.core.api.Assertions.within(what.unit() == Learnt.Unit.LENGTH ? 0.51 : 0.0051));
+            assertThat(kept.of(what, -9))
+                    .as(what.name())
+                    .isCloseTo(
+                            worn.learnt().of(what, 9),
+                            org.assertj.core.api.Assertions.within(what.unit() == Learnt.Unit.LENGTH ? 0.51 : 0.0051));
         }
         double before = Make.read("a.yaml", make()).fabric().test().loadAcross().tension(0.2);
         assertThat(next.fabric().test().loadAcross().tension(0.2))
@@ -73,7 +77,8 @@ class FirstWornTest {
         Findings findings = new Findings("marks.yaml");
         String marks = "{knee along: 58 mm, back drop: 25 mm}";
         FirstWorn worn = FirstWorn.of(marked(marks), findings).orElseThrow();
-        String now = worn.written(new String(make(), StandardCharsets.UTF_8), findings).orElseThrow();
+        String now = worn.written(new String(make(), StandardCharsets.UTF_8), findings)
+                .orElseThrow();
         MakeFile next = Make.read(
                 "a.yaml",
                 now.getBytes(StandardCharsets.UTF_8),
@@ -97,7 +102,10 @@ class FirstWornTest {
     }
 
     private static double knee(String marks) {
-        return FirstWorn.of(marked(marks), new Findings("marks.yaml")).orElseThrow().learnt().of(What.KNEE_ALONG, 0);
+        return FirstWorn.of(marked(marks), new Findings("marks.yaml"))
+                .orElseThrow()
+                .learnt()
+                .of(What.KNEE_ALONG, 0);
     }
 
     @ParameterizedTest
@@ -133,9 +141,9 @@ class FirstWornTest {
         byte[] text = (new String(make(), StandardCharsets.UTF_8) + "\nlearnt:\n  " + learnt + "\n")
                 .getBytes(StandardCharsets.UTF_8);
         assertThatThrownBy(() -> Make.read("a.yaml", text))
-                .isInstanceOfSatisfying(BadInput.class, bad -> assertThat(
-                                bad.findings().get(0).line())
-                        .contains(key, wrong));
+                .isInstanceOfSatisfying(
+                        BadInput.class,
+                        bad -> assertThat(bad.findings().get(0).line()).contains(key, wrong));
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stretchwright.fabric.CurveSpread;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.Cover;
 import stretchwright.fit.FitReport;
@@ -18,6 +19,8 @@ import stretchwright.ground.Voice;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.WhichLeg;
+import stretchwright.settle.SettleRange;
+import stretchwright.settle.Settles;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Phrases;
 
@@ -112,6 +115,16 @@ public final class FitTables {
                         .toList());
         add(
                 all,
+                Phrases.of("fit.table.settles", unit.symbol()),
+                List.of(
+                        Phrases.of("fit.head.edge"),
+                        Phrases.of("fit.head.pose"),
+                        Phrases.of("fit.head.moves"),
+                        Phrases.of("fit.head.pulled"),
+                        Phrases.of("fit.head.held")),
+                fit.settles().map(s -> settles(s, unit)).orElse(List.of()));
+        add(
+                all,
                 Phrases.of("fit.table.slips", unit.symbol()),
                 List.of(Phrases.of("fit.head.measure"), Phrases.of("fit.head.by"), Phrases.of("fit.head.what-changes")),
                 slips(fit.slips(), unit, voice));
@@ -172,14 +185,18 @@ public final class FitTables {
 
     /** What the signs in the column of pressures mean. */
     public static String signs() {
-        return Phrases.of("fit.signs");
+        return Phrases.of(
+                "fit.signs",
+                Amounts.number(CurveSpread.HOURS_LATER, 2),
+                Amounts.number(CurveSpread.HOURS_LATER_LOW, 2),
+                Amounts.number(CurveSpread.HOURS_LATER_HIGH, 2));
     }
 
     /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
     public static String tried(FitReport.Tried t, Voice voice) {
         String change = voice.say(t.change());
         String tried = t.turns() ? Phrases.of("fit.helps", change) : Phrases.of("fit.not-enough", change);
-        return t.after().isNothing() ? tried : tried + ". " + Phrases.of("fit.then", voice.say(t.after()));
+        return t.after().isNothing() ? tried : Phrases.of("fit.then", tried, voice.say(t.after()));
     }
 
     private static List<String> opening(FitReport.Opening o, Unit unit, Voice voice) {
@@ -238,6 +255,47 @@ public final class FitTables {
                 c.weight().isPresent() ? Amounts.number(c.weight().getAsDouble(), 0) : Phrases.of("fit.not-known"),
                 c.limit().isPresent() ? Amounts.percent(c.limit().getAsDouble()) : Phrases.of("fit.not-tested"),
                 c.limit().isEmpty() ? "-" : c.shows() ? Phrases.of("fit.shows") : Phrases.of("fit.covers"));
+    }
+
+    private static List<List<String>> settles(SettleRange range, Unit unit) {
+        Settles s = range.middle();
+        String waist = Phrases.of("fit.edge.waist");
+        String back = Phrases.of("fit.edge.back");
+        String grip = newtons(s.grip());
+        return List.of(
+                List.of(
+                        waist,
+                        Phrases.of("fit.pose.standing"),
+                        down(s.waist(), range.waistSpread(), unit),
+                        newtons(s.pullStanding()),
+                        grip),
+                List.of(
+                        back,
+                        Phrases.of("fit.pose.bend"),
+                        down(s.back(), range.backSpread(), unit),
+                        newtons(s.pull()),
+                        grip),
+                List.of(back, Phrases.of("fit.pose.after"), Phrases.of("fit.down", mm(s.backAfter(), unit)), "", ""),
+                List.of(back, Phrases.of("fit.pose.spin"), Phrases.of("fit.down", mm(s.backSpin(), unit)), "", ""),
+                List.of(
+                        Phrases.of("fit.edge.hem"),
+                        Phrases.of("fit.pose.bend"),
+                        Phrases.of("fit.up", ends(s.hemUp(), range.hemSpread(), unit)),
+                        newtons(s.hemPull()),
+                        newtons(s.hemGrip())));
+    }
+
+    private static String newtons(double n) {
+        return String.valueOf(Math.round(Math.max(0, n)));
+    }
+
+    private static String down(double middle, double spread, Unit unit) {
+        return Phrases.of("fit.down", ends(middle, spread, unit));
+    }
+
+    private static String ends(double middle, double spread, Unit unit) {
+        return mm(SettleRange.low(middle, spread), unit) + " - " + mm(SettleRange.high(middle, spread), unit) + " ("
+                + mm(Math.max(0, middle), unit) + ")";
     }
 
     /** Slips that change something; of the others only how many they are. */

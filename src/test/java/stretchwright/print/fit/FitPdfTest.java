@@ -106,7 +106,7 @@ class FitPdfTest {
     void theSheetHoldsEveryListTheWorstFirst() throws Exception {
         String all = text(FitPdf.of(JOB));
         assertThat(all)
-                .contains("tried, and it helps: a calf 12 mm wider. Then: nothing at the calf")
+                .contains("tried, and it helps: a calf 12 mm wider - nothing at the calf")
                 .contains("tried, not enough: a light hold")
                 .contains("Openings, lengths in cm", "hem over heel", "deep knee bend", "goes")
                 .contains("514 four-thread overlock", "breaks; besides: sew a test seam")
