@@ -116,15 +116,7 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise, L
         /** Another recovery, and another stretch at which the card showed. */
         public Test with(OptionalDouble otherRecovery, OptionalDouble showsAt) {
             return new Test(
-                    stretchAcross,
-                    stretchAlong,
-                    loadAcross,
-                    loadAlong,
-                    otherRecovery,
-                    showsAt,
-                    wrapped,
-                    assumed,
-                    hung);
+                    stretchAcross, stretchAlong, loadAcross, loadAlong, otherRecovery, showsAt, wrapped, assumed, hung);
         }
 
         /** With what hanging strips told besides the load curves. */

@@ -156,10 +156,7 @@ public final class FabricKeys {
     }
 
     private static Key<List<LoadCurve.Reading>> load(String path, String example, Function<Fabric, LoadCurve> curve) {
-        LoadsKind kind = new LoadsKind(
-                new ShareKind(new Range(0.01, 3.00, "why.load-extension")),
-                HUNG_ON,
-                100);
+        LoadsKind kind = new LoadsKind(new ShareKind(new Range(0.01, 3.00, "why.load-extension")), HUNG_ON, 100);
         return Key.of(path, kind, example)
                 .in(Row.ofFabric(f ->
                         Optional.of(curve.apply(f)).filter(c -> !c.isAssumed()).map(LoadCurve::readings)))

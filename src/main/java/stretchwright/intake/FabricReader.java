@@ -27,30 +27,32 @@ final class FabricReader {
         Learnt learnt = LearntKeys.read(given);
         OptionalDouble weight = Row.unboxed(given.get(FabricKeys.WEIGHT));
         return Optional.of(new Fabric(
-                new Fabric.Quality(
-                        weight, given.orUsual(FabricKeys.SHRINKAGE_ACROSS), given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
-                new Fabric.Roll(
-                        given.get(FabricKeys.NAME).orElse(""),
-                        width.get(),
-                        ClothShapeReader.onHand(given, roll, shape),
-                        given.get(roll.oneWay).orElse(true),
-                        given.get(roll.repeat).orElse(0.0),
-                        given.get(roll.price).map(Fabric.Price::new),
-                        shape),
-                new Fabric.Test(
-                        stretch.across(),
-                        stretch.along(),
-                        hung.across()
-                                .orElseGet(() -> LoadCurve.assumed(stretch.across(), weight))
-                                .times(learnt.of(Learnt.What.PULL_ACROSS, 1)),
-                        hung.along()
-                                .orElseGet(() -> LoadCurve.assumed(stretch.along(), weight))
-                                .times(learnt.of(Learnt.What.PULL_ALONG, 1)),
-                        stretch.recovery(),
-                        Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
-                        stretch.wrapped(),
-                        stretch.assumed(),
-                        hung.hung()))
+                        new Fabric.Quality(
+                                weight,
+                                given.orUsual(FabricKeys.SHRINKAGE_ACROSS),
+                                given.orUsual(FabricKeys.SHRINKAGE_ALONG)),
+                        new Fabric.Roll(
+                                given.get(FabricKeys.NAME).orElse(""),
+                                width.get(),
+                                ClothShapeReader.onHand(given, roll, shape),
+                                given.get(roll.oneWay).orElse(true),
+                                given.get(roll.repeat).orElse(0.0),
+                                given.get(roll.price).map(Fabric.Price::new),
+                                shape),
+                        new Fabric.Test(
+                                stretch.across(),
+                                stretch.along(),
+                                hung.across()
+                                        .orElseGet(() -> LoadCurve.assumed(stretch.across(), weight))
+                                        .times(learnt.of(Learnt.What.PULL_ACROSS, 1)),
+                                hung.along()
+                                        .orElseGet(() -> LoadCurve.assumed(stretch.along(), weight))
+                                        .times(learnt.of(Learnt.What.PULL_ALONG, 1)),
+                                stretch.recovery(),
+                                Row.unboxed(given.get(FabricKeys.SHOWS_THROUGH)),
+                                stretch.wrapped(),
+                                stretch.assumed(),
+                                hung.hung()))
                 .with(learnt));
     }
 }

@@ -53,7 +53,10 @@ final class StretchReader {
         int before = given.problems();
         boolean reached = given.orUsual(FabricKeys.REACHES_POSE) && posed();
         Optional<Double> along = measured(
-                FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG, foldAlong, reached || given.problems() > before || given.has(HangKeys.ALONG));
+                FabricKeys.STRETCH_ALONG,
+                FabricKeys.FOLD_ALONG,
+                foldAlong,
+                reached || given.problems() > before || given.has(HangKeys.ALONG));
         OptionalDouble recovery = recovery(foldAcross, foldAlong);
         across = hung(across, FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS, HangKeys.ACROSS, wrap.isPresent());
         along = hung(along, FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG, HangKeys.ALONG, reached);

@@ -56,8 +56,8 @@ public final class Make {
         Findings findings = new Findings(marks);
         Optional<Tree.Keys> own = text(bytes, findings).flatMap(text -> YamlTree.read(text, findings));
         Optional<Tree.Keys> other = text(marked, findings).flatMap(text -> YamlTree.read(text, findings));
-        Optional<MakeFile> make = own.flatMap(
-                o -> other.flatMap(m -> MakeReader.read(fileName, FirstPairKeys.with(o, m), findings)));
+        Optional<MakeFile> make =
+                own.flatMap(o -> other.flatMap(m -> MakeReader.read(fileName, FirstPairKeys.with(o, m), findings)));
         findings.throwIfAny();
         return make.orElseThrow();
     }

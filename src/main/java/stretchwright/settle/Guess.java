@@ -38,14 +38,12 @@ public record Guess(
     /** Beyond this a cloth would lose area when it is stretched. */
     private static final double MOST_NARROWING = 0.8;
 
-    public static final Guess MIDDLE =
-            new Guess(0.4, 0.3, Layers.TWO, 0.3, 1, 1, 1, 1, 0, 0, Motion.SQUAT);
+    public static final Guess MIDDLE = new Guess(0.4, 0.3, Layers.TWO, 0.3, 1, 1, 1, 1, 0, 0, Motion.SQUAT);
 
     /** With what was read of this cloth, and what a worn pair taught. */
     static Guess of(Fabric fabric) {
         OptionalDouble narrows = fabric.test().hung().across().narrowing();
-        Guess read =
-                narrows.isEmpty() ? MIDDLE : MIDDLE.cloth(1, 1, Math.min(MOST_NARROWING, narrows.getAsDouble()));
+        Guess read = narrows.isEmpty() ? MIDDLE : MIDDLE.cloth(1, 1, Math.min(MOST_NARROWING, narrows.getAsDouble()));
         return fabric.learnt().isNothing() ? read : read.taught(fabric.learnt());
     }
 
@@ -82,28 +80,23 @@ public record Guess(
     }
 
     Guess frictions(double onSkin, double onBoot) {
-        return new Guess(
-                onSkin, onBoot, layers, narrowing, seam, across, along, elastic, crotch, waist, bend);
+        return new Guess(onSkin, onBoot, layers, narrowing, seam, across, along, elastic, crotch, waist, bend);
     }
 
     Guess cloth(double timesAcross, double timesAlong, double narrows) {
-        return new Guess(
-                skin, boot, layers, narrows, seam, timesAcross, timesAlong, elastic, crotch, waist, bend);
+        return new Guess(skin, boot, layers, narrows, seam, timesAcross, timesAlong, elastic, crotch, waist, bend);
     }
 
     Guess sewn(double layered, double withSeam, double pulls) {
-        return new Guess(
-                skin, boot, layered, narrowing, withSeam, across, along, pulls, crotch, waist, bend);
+        return new Guess(skin, boot, layered, narrowing, withSeam, across, along, pulls, crotch, waist, bend);
     }
 
     Guess measured(double overCrotch, double round) {
-        return new Guess(
-                skin, boot, layers, narrowing, seam, across, along, elastic, overCrotch, round, bend);
+        return new Guess(skin, boot, layers, narrowing, seam, across, along, elastic, overCrotch, round, bend);
     }
 
     Guess bent(Motion other) {
-        return new Guess(
-                skin, boot, layers, narrowing, seam, across, along, elastic, crotch, waist, other);
+        return new Guess(skin, boot, layers, narrowing, seam, across, along, elastic, crotch, waist, other);
     }
 
     /** With so many times what another differs by from a middle. */

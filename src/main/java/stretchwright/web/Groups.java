@@ -45,8 +45,7 @@ final class Groups {
 
     /** Known only of a finished pair: folded away. */
     private static boolean isAfterSewing(Key<?> key) {
-        return key.path().equals(FirstPairKeys.FIRST_PAIR.path())
-                || key.path().equals(LearntKeys.LEARNT.path());
+        return key.path().equals(FirstPairKeys.FIRST_PAIR.path()) || key.path().equals(LearntKeys.LEARNT.path());
     }
 
     private static boolean isPart(Key<?> key) {

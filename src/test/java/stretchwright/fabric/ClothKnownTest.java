@@ -64,8 +64,8 @@ class ClothKnownTest {
     /** By hand: 40 of 50 mm are a fifth lost where two fifths were gained; 20 of 25 N/m at one stretch are 80 %. */
     @Test
     void aStripTellsNarrowingWayBackAndCreep() {
-        LoadCurve straight = LoadCurve.through(
-                List.of(new LoadCurve.Reading(0.1, 25), new LoadCurve.Reading(0.2, 50), new LoadCurve.Reading(0.4, 100)));
+        LoadCurve straight = LoadCurve.through(List.of(
+                new LoadCurve.Reading(0.1, 25), new LoadCurve.Reading(0.2, 50), new LoadCurve.Reading(0.4, 100)));
         assertThat(Hung.narrowing(40, 0.4)).isCloseTo(0.5, within(1e-12));
         assertThat(Hung.wayBack(straight, List.of(new LoadCurve.Reading(0.1, 20))))
                 .isCloseTo(0.8, within(1e-12));

@@ -73,7 +73,17 @@ class FormTest {
         assertThat(groups)
                 .extracting(g -> g.key().isEmpty() ? g.fields().get(0).key() : g.key())
                 .containsExactly(
-                        "name", "wearer", "fabric", "boot", "style", "sewing", "print", "first pair", "learnt", "after wearing", "machines");
+                        "name",
+                        "wearer",
+                        "fabric",
+                        "boot",
+                        "style",
+                        "sewing",
+                        "print",
+                        "first pair",
+                        "learnt",
+                        "after wearing",
+                        "machines");
         assertThat(groups.subList(7, 10)).allMatch(Group::closed);
     }
 
