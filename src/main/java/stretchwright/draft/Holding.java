@@ -10,6 +10,7 @@ import stretchwright.body.Comfort;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.body.SkinExtension;
+import stretchwright.fabric.AsWorn;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.ground.Said;
@@ -218,7 +219,7 @@ final class Holding {
         }
         double comfort = fabric.test().loadAcross().isAssumed()
                 ? Double.POSITIVE_INFINITY
-                : Comfortable.strain(body, fabric, of, Comfort.CAUTION, 1 - along);
+                : Comfortable.strain(body, fabric, of, Comfort.CAUTION, 1, along);
         Map<Bound, Double> limits = new EnumMap<>(Bound.class);
         limits.put(Bound.STANDING, standing);
         limits.put(Bound.POSE, pose);
@@ -268,12 +269,16 @@ final class Holding {
     /** Pressure, kPa, of one layer of this width at the level. */
     double pressure(Held at, double width) {
         double strain = Math.max(0, at.girth() / width - 1);
-        return Laplace.kilopascals(fabric.test().loadAcross().tension(strain) * (1 - along), at.girth());
+        return Laplace.kilopascals(asWorn().tension(strain) * (1 - along), at.girth());
     }
 
     /** Strain across whose tension, spread over the length as worn, gives the pressure round the girth. */
     private double strainFor(double kPa, double girth) {
-        return fabric.test().loadAcross().extension(Laplace.tension(kPa, girth) / (1 - along));
+        return asWorn().extension(Laplace.tension(kPa, girth) / (1 - along));
+    }
+
+    private AsWorn asWorn() {
+        return AsWorn.of(fabric, 1 / (1 - along) - 1);
     }
 
     static Measure girth(Level.Name level) {

@@ -163,7 +163,7 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
     private static double comfortableBand(Body body, Fabric fabric) {
         return fabric.test().loadAcross().isAssumed()
                 ? MOST_STRAIN
-                : Comfortable.strain(body, fabric, Measure.WAIST_GIRTH, Comfort.band(body.age()), Layers.TWO);
+                : Comfortable.strain(body, fabric, Measure.WAIST_GIRTH, Comfort.band(body.age()), Layers.TWO, 0);
     }
 
     static double share(Hold.Named hold) {

@@ -9,8 +9,10 @@ package stretchwright.fabric;
  * @param narrowing whether the pressure reckons with a measured narrowing of the strip
  * @param along whether it reckons with a load curve along that was read
  * @param wayBack whether it reckons with the lengths on the way back, under less weight
+ * @param relaxed whether it reckons with the length after half an hour under the full weight
  */
-public record CurveSpread(int readings, double first, boolean narrowing, boolean along, boolean wayBack) {
+public record CurveSpread(
+        int readings, double first, boolean narrowing, boolean along, boolean wayBack, boolean relaxed) {
     /** A cloth whose pull may lie no further off than this counts as weighed: only then may a pressure stop a make. */
     public static final double WEIGHED = 0.3;
 
@@ -25,7 +27,7 @@ public record CurveSpread(int readings, double first, boolean narrowing, boolean
     private static final double NARROWING = 0.12;
     private static final double SLIDE = 0.05;
     private static final double WORN = 0.10;
-    /** What is left of the worn state once the way back is known: the relaxation. */
+    /** The half hour's share of the worn state: what is left of it once the way back is known; the rest is the way back's. */
     private static final double RELAXATION = 0.07;
 
     /** Of the bend of a load curve, {@link LoadCurve#BEND}: where one reading tells nothing of it, and where two do. */
@@ -42,9 +44,28 @@ public record CurveSpread(int readings, double first, boolean narrowing, boolean
     /** As far as the curve itself tells. */
     public static CurveSpread of(LoadCurve across) {
         return across.isAssumed()
-                ? new CurveSpread(0, 0, false, false, false)
+                ? new CurveSpread(0, 0, false, false, false, false)
                 : new CurveSpread(
-                        across.readings().size(), across.readings().get(0).extension(), false, false, false);
+                        across.readings().size(), across.readings().get(0).extension(), false, false, false, false);
+    }
+
+    /** With what was read of the strips besides, as far as {@link AsWorn} reckons with it. */
+    public static CurveSpread of(Fabric.Test test) {
+        CurveSpread curve = of(test.loadAcross());
+        Hung.Way way = test.hung().across();
+        return of(
+                curve.readings,
+                curve.first,
+                way.narrowing().isPresent(),
+                !test.loadAlong().isAssumed(),
+                way.wayBack().isPresent(),
+                way.relaxed().isPresent());
+    }
+
+    /** A strip along tells on the pull across only through the narrowing, and beside a strip that was weighed across. */
+    static CurveSpread of(
+            int readings, double first, boolean width, boolean stripAlong, boolean back, boolean halfAnHour) {
+        return new CurveSpread(readings, first, width, width && stripAlong && readings > 0, back, halfAnHour);
     }
 
     /** Of the tension at a strain: smooth in it. */
@@ -84,7 +105,8 @@ public record CurveSpread(int readings, double first, boolean narrowing, boolean
         double square = square(tension(strain)) + square(STRIP) + square(READING);
         square += narrowing ? 0 : square(NARROWING);
         square += along ? 0 : square(SLIDE);
-        return Math.sqrt(square + square(wayBack ? RELAXATION : WORN));
+        square += wayBack ? 0 : square(WORN) - square(RELAXATION);
+        return Math.sqrt(square + (relaxed ? 0 : square(RELAXATION)));
     }
 
     private static double square(double x) {

@@ -1,5 +1,6 @@
 package stretchwright.fabric;
 
+import java.util.function.DoubleUnaryOperator;
 import stretchwright.ground.Chance;
 
 /**
@@ -16,19 +17,32 @@ public final class PressureSpread {
     /** Near slack the tape's part of the spread grows without end: it goes no further than this. */
     private static final double MOST_BY_TAPE = 1.5;
 
+    /** Of an ordinary make: strain across, and the spread by tape and sewing on a calf. */
+    private static final double USUAL_STRAIN = 0.12;
+
+    private static final double USUAL_BY_TAPE = 0.065;
+
     private static final double STEP = 1e-4;
     private static final int BISECTIONS = 50;
 
-    private final LoadCurve curve;
+    private final DoubleUnaryOperator tension;
+    private final DoubleUnaryOperator extension;
     private final CurveSpread cloth;
 
-    public PressureSpread(LoadCurve across) {
-        this(across, CurveSpread.of(across));
+    private PressureSpread(DoubleUnaryOperator tension, DoubleUnaryOperator extension, CurveSpread cloth) {
+        this.tension = tension;
+        this.extension = extension;
+        this.cloth = cloth;
     }
 
-    public PressureSpread(LoadCurve across, CurveSpread cloth) {
-        this.curve = across;
-        this.cloth = cloth;
+    /** Of a cloth of which no more than a load curve is known. */
+    public PressureSpread(LoadCurve across) {
+        this(across::tension, across::extension, CurveSpread.of(across));
+    }
+
+    /** With what was read of it besides. */
+    public PressureSpread(AsWorn worn) {
+        this(worn::tension, worn::extension, worn.known());
     }
 
     /** One standard deviation of a strain: tape round the girth, cut and sewing of the width. */
@@ -47,12 +61,12 @@ public final class PressureSpread {
     /** @param spreads so far to either side of the middle; near slack, where the middle is 0, the strain's own ends decide */
     public Likely within(double spreads, double strain, double strainSpread, double perTension) {
         double other = Math.hypot(cloth.worn(strain), BODY);
-        double pressure = perTension * curve.tension(strain);
+        double pressure = perTension * tension.applyAsDouble(strain);
         double off = spreads * strainSpread;
         double up = Math.hypot(
-                perTension * curve.tension(strain + off) - pressure, pressure * (StrictMath.exp(spreads * other) - 1));
+                perTension * tension.applyAsDouble(strain + off) - pressure, pressure * (StrictMath.exp(spreads * other) - 1));
         double down = Math.hypot(
-                pressure - perTension * curve.tension(strain - off), pressure * (1 - StrictMath.exp(-spreads * other)));
+                pressure - perTension * tension.applyAsDouble(strain - off), pressure * (1 - StrictMath.exp(-spreads * other)));
         return new Likely(
                 strain - off,
                 strain + off,
@@ -67,14 +81,20 @@ public final class PressureSpread {
         return Math.hypot(Math.hypot(cloth.worn(strain), BODY), byTape(strain, strainSpread));
     }
 
+    /** Upper end of the range of 8 in 10 over its lower one, of the pressure of an ordinary make in this cloth. */
+    static double highOverLow(CurveSpread cloth) {
+        double spread = Math.hypot(Math.hypot(cloth.worn(USUAL_STRAIN), BODY), USUAL_BY_TAPE);
+        return StrictMath.exp(2 * Chance.EIGHT_IN_TEN * spread);
+    }
+
     /** The tape's part of the pressure's log spread. */
     private double byTape(double strain, double strainSpread) {
-        double tension = curve.tension(strain);
-        if (!(tension > 0)) {
+        double pull = tension.applyAsDouble(strain);
+        if (!(pull > 0)) {
             return MOST_BY_TAPE;
         }
-        double slope = (curve.tension(strain + STEP) - curve.tension(strain - STEP)) / (2 * STEP);
-        double plain = slope / tension * strainSpread;
+        double slope = (tension.applyAsDouble(strain + STEP) - tension.applyAsDouble(strain - STEP)) / (2 * STEP);
+        double plain = slope / pull * strainSpread;
         return plain / Math.hypot(1, plain / MOST_BY_TAPE);
     }
 
@@ -85,11 +105,11 @@ public final class PressureSpread {
      */
     public double strainBelow(double limit, double spreads, double girth, double girthSpread, double perTension) {
         double low = 0;
-        double high = curve.extension(limit / perTension);
+        double high = extension.applyAsDouble(limit / perTension);
         for (int round = 0; round < BISECTIONS; round++) {
             double middle = (low + high) / 2;
             double spread = total(middle, strain(middle, girth, girthSpread));
-            if (perTension * curve.tension(middle) * StrictMath.exp(spreads * spread) < limit) {
+            if (perTension * tension.applyAsDouble(middle) * StrictMath.exp(spreads * spread) < limit) {
                 low = middle;
             } else {
                 high = middle;

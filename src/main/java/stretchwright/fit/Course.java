@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.boot.Boot;
+import stretchwright.fabric.AsWorn;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Strain;
@@ -97,7 +98,7 @@ final class Course {
 
     private FitReport.CoursePoint point(LegShape.Place p) {
         double across = Strain.of(p.width(), p.girth());
-        double tension = fabric.test().loadAcross().tension(across) / (1 + p.along());
+        double tension = AsWorn.of(fabric, p.along()).tension(across) / (1 + p.along());
         return new FitReport.CoursePoint(
                 shape.leg(), p.height(), p.girth(), p.width(), across, Laplace.kilopascals(tension, p.girth()));
     }

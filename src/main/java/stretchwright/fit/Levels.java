@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.boot.Boot;
+import stretchwright.fabric.AsWorn;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Layers;
@@ -30,7 +31,6 @@ final class Levels {
     static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
         List<FitReport.LevelFit> out = new ArrayList<>();
         LegShape shape = new LegShape(pattern, body, boot, style);
-        PressureSpread ranges = new PressureSpread(fabric.test().loadAcross());
         boolean onBoot = boot.isPresent() && style.lower().outsideBoot();
         for (Level level : pattern.levels()) {
             double girth = shape.girth(level);
@@ -39,18 +39,19 @@ final class Levels {
             double layers = shape.isDouble(level.name()) ? Layers.TWO : 1;
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
             double perCurve = layers / (1 + along);
-            double tension = perCurve * fabric.test().loadAcross().tension(across);
+            AsWorn cloth = AsWorn.of(fabric, along);
+            double tension = perCurve * cloth.tension(across);
             double girthSpread = girthSpread(level.name(), body, onBoot, style);
-            Likely likely = ranges.of(
+            Likely likely = new PressureSpread(cloth).of(
                     across,
                     PressureSpread.strain(across, girth, girthSpread),
                     Laplace.kilopascals(perCurve, girth));
-            double cloth = Laplace.kilopascals(tension, girth);
+            double pressure = Laplace.kilopascals(tension, girth);
             double elastic = level.name() == Level.Name.WAIST
                     ? Elastic.pull(pattern) / (style.bandHeight() / METRE)
                     : 0;
             if (elastic > 0) {
-                likely = likely.with(cloth, Laplace.kilopascals(elastic, girth), Elastic.SPREAD);
+                likely = likely.with(pressure, Laplace.kilopascals(elastic, girth), Elastic.SPREAD);
             }
             out.add(new FitReport.LevelFit(
                     level.name(),

@@ -1,8 +1,8 @@
 package stretchwright.fit;
 
 import stretchwright.body.Measure;
+import stretchwright.fabric.AsWorn;
 import stretchwright.fabric.Laplace;
-import stretchwright.fabric.LoadCurve;
 import stretchwright.pattern.Hold;
 import stretchwright.pattern.LevelHold;
 
@@ -48,11 +48,10 @@ final class SameHold {
     }
 
     private double strainFor(double kPa, LevelHold hold) {
-        LoadCurve curve = worn.fabric().test().loadAcross();
+        double taken = worn.pattern().reductions().along();
         double girth = PressureJudge.ofLeg(worn.body(), hold.leg())
                 .mm(LevelJudge.measure(hold.level()).orElseThrow());
-        return curve.extension(
-                Laplace.tension(kPa, girth) / (1 - worn.pattern().reductions().along()));
+        return AsWorn.of(worn.fabric(), 1 / (1 - taken) - 1).extension(Laplace.tension(kPa, girth) / (1 - taken));
     }
 
     private double share() {

@@ -72,7 +72,7 @@ public record ResultPage(String id, Session session, Made made) {
 
     /** What the signs in them mean. */
     public String signs() {
-        return FitTables.signs();
+        return FitTables.signs(made.make().fabric(), made.make().unit());
     }
 
     /** Where there is more of it than the drawing, that too. */

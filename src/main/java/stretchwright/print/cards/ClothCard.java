@@ -119,14 +119,15 @@ final class ClothCard {
 
     /** How far the ends of a pressure are apart with a stretch by hand alone, and with each reading after it. */
     private static String[] ranges() {
-        List<String> out = new ArrayList<>();
-        ClothKnown known = new ClothKnown(0, false, false, false);
-        out.add(range(known));
+        ClothKnown hand = ClothKnown.NOTHING;
+        ClothKnown one = hand.with(ClothKnown.Reading.FULL_WEIGHT);
+        ClothKnown three = hand.with(ClothKnown.Reading.THREE_WEIGHTS);
+        ClothKnown width = three.with(ClothKnown.Reading.WIDTH);
+        ClothKnown all = width;
         for (ClothKnown.Reading reading : ClothKnown.Reading.values()) {
-            known = known.with(reading);
-            out.add(range(known));
+            all = all.with(reading);
         }
-        return out.toArray(String[]::new);
+        return new String[] {range(hand), range(one), range(three), range(width), range(all)};
     }
 
     private static String range(ClothKnown known) {

@@ -119,7 +119,7 @@ public final class FitPdf {
     private void table(FitTables.Table table) {
         pages.block(List.of(new Para(TEXT + 0.5, 0, 4, table.caption())), 18);
         if (table.caption().equals(FitTables.levels(job.unit()))) {
-            block(List.of(new Para(CELL, 0, 1, FitTables.signs())));
+            block(List.of(new Para(CELL, 0, 1, FitTables.signs(job.fabric(), job.unit()))));
         }
         double[] widths = widths(table);
         row(table.heads(), widths);

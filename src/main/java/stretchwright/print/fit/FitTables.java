@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stretchwright.fabric.ClothKnown;
 import stretchwright.fabric.CurveSpread;
+import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
 import stretchwright.fit.Cover;
 import stretchwright.fit.FitReport;
@@ -183,13 +185,17 @@ public final class FitTables {
                         Amounts.number(told.likely(), 0));
     }
 
-    /** What the signs in the column of pressures mean. */
-    public static String signs() {
-        return Phrases.of(
+    /** What the signs in the column of pressures mean, and how much surer they would be told for one more reading of the cloth. */
+    public static String signs(Fabric cloth, Unit unit) {
+        String signs = Phrases.of(
                 "fit.signs",
                 Amounts.number(CurveSpread.HOURS_LATER, 2),
                 Amounts.number(CurveSpread.HOURS_LATER_LOW, 2),
                 Amounts.number(CurveSpread.HOURS_LATER_HIGH, 2));
+        ClothKnown known = ClothKnown.of(cloth);
+        return known.next().isEmpty()
+                ? signs
+                : signs + " " + Voice.of(unit).say(known.said());
     }
 
     /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */
