@@ -57,8 +57,8 @@ class FirstPairTest {
             Map<Mark, Double> marks = Marked.of(half, guess, fabric, BAND_PULL);
             Settles settles = Settles.slides(half, guess, half.top());
             return new Foretold(
-                    100 * marks.get(Mark.KNEE_ALONG),
-                    100 * marks.get(Mark.BACK_RISE),
+                    100 * marks.getOrDefault(Mark.KNEE_ALONG, Double.NaN),
+                    100 * marks.getOrDefault(Mark.BACK_RISE, Double.NaN),
                     settles.back(),
                     settles.waist(),
                     Math.log(guess.across()));
@@ -119,7 +119,7 @@ class FirstPairTest {
             for (Mark mark : SIX) {
                 double ruler = mark == Mark.BAND ? 0.01 : mark.isStrain() ? 0.014 : 2;
                 double model = off ? mark.isStrain() ? 0.01 : 4 : 0;
-                read.put(mark, exact.get(mark) + ruler * random.nextGaussian() + model * random.nextGaussian());
+                read.put(mark, exact.getOrDefault(mark, Double.NaN) + ruler * random.nextGaussian() + model * random.nextGaussian());
             }
             FirstPair learnt = FirstPair.of(w.first, w.body, fabric, read, BAND_PULL);
             out.truth.add(Foretold.of(w.next, truth, fabric));
