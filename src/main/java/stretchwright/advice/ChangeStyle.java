@@ -35,6 +35,9 @@ final class ChangeStyle {
     /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
     private static final double LEAST_POCKET = 40;
 
+    /** Higher bands than this reach up the ribs, mm (common practice, no source). */
+    private static final double HIGHEST_BAND = 110;
+
     /** Higher cuffs than this bunch, mm (common practice, no source). */
     private static final double HIGHEST_CUFF = 60;
 
@@ -201,6 +204,21 @@ final class ChangeStyle {
                 n -> 0.7 + n / 10.0,
                 n -> Tell.said("style.elastic", Part.length(wider.get(n - 1))),
                 n -> Optional.of(make.with(s.with(s.top().with(band.withElastic(wider.get(n - 1))))))));
+    }
+
+    /** A higher straight band grips more. */
+    Optional<ChangeLever> higherBand() {
+        double now = s.bandHeight();
+        int most = steps.within(HIGHEST_BAND - now);
+        return s.top().band().shape() != Shape.STRAIGHT || most < 1
+                ? Optional.empty()
+                : Optional.of(new ChangeLever(
+                        most,
+                        Tell.said("style.highest-band", Part.length(steps.onTape(now + steps.mm(most)))),
+                        n -> 1 + steps.mm(n) / 30,
+                        n -> Tell.said("style.higher-band", Part.length(steps.onTape(now + steps.mm(n)))),
+                        n -> Optional.of(make.with(
+                                s.with(s.top().with(s.top().band().high(steps.onTape(now + steps.mm(n)))))))));
     }
 
     /** More cuff on the boot or ankle. */

@@ -95,6 +95,7 @@ final class RemediesLevers {
             case BAND_SLIPS -> {
                 style.elastic().ifPresent(out::add);
                 out.add(style.higherBack());
+                style.higherBand().ifPresent(out::add);
                 out.add(cloth.moreAlong());
             }
             case HEM_RISES -> {

@@ -2,11 +2,13 @@ package stretchwright.settle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import stretchwright.balance.Motion;
 import stretchwright.body.Body;
 import stretchwright.body.Measure;
 import stretchwright.fabric.CurveSpread;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Learnt.What;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Chance;
 
@@ -32,21 +34,36 @@ final class Unsure {
     /** Beyond this a cloth would lose area when it is stretched. */
     private static final double MOST_NARROWING = 0.8;
 
-    private final List<Guess[]> pairs = new ArrayList<>();
+    /**
+     * What six readings of a first pair leave of a spread: the least that they taught in four examples (docs/maths/fit.md, "First
+     * pair"). Of all others they leave as good as all.
+     */
+    private static final Map<What, Double> LEFT =
+            Map.of(What.BACK_RISE, 0.65, What.PULL_ALONG, 0.83, What.SKIN, 0.91, What.CROTCH_SEAM, 0.94);
 
-    private Unsure() {}
+    private final List<Guess[]> pairs = new ArrayList<>();
+    private final Fabric fabric;
+
+    private Unsure(Fabric fabric) {
+        this.fabric = fabric;
+    }
+
+    /** Share of a spread that is left: all of it where nothing was learnt. */
+    private double left(What what) {
+        return fabric.learnt().values().containsKey(what) ? LEFT.getOrDefault(what, 1.0) : 1;
+    }
 
     /** Each guess too low and too high, all others in their middle. */
     static List<Guess[]> about(Guess middle, Body body, Fabric fabric) {
-        Unsure u = new Unsure();
-        double log = StrictMath.exp(SKIN);
+        Unsure u = new Unsure(fabric);
+        double log = StrictMath.exp(u.left(What.SKIN) * SKIN);
         u.pair(middle.frictions(middle.skin() / log, middle.boot()), middle.frictions(middle.skin() * log, middle.boot()));
         double boot = StrictMath.exp(BOOT);
         u.pair(
                 middle.frictions(middle.skin(), middle.boot() / boot),
                 middle.frictions(middle.skin(), middle.boot() * boot));
         u.sewn(middle);
-        u.cloth(middle, fabric);
+        u.cloth(middle);
         u.measured(middle, body);
         u.bent(middle);
         return u.pairs;
@@ -57,21 +74,21 @@ final class Unsure {
     }
 
     private void sewn(Guess g) {
-        double seam = StrictMath.exp(SEAM);
+        double seam = StrictMath.exp(left(What.CROTCH_SEAM) * SEAM);
         double pull = StrictMath.exp(Elastic.SPREAD);
         pair(g.sewn(g.layers() - LAYERS, g.seam(), g.elastic()), g.sewn(g.layers() + LAYERS, g.seam(), g.elastic()));
         pair(g.sewn(g.layers(), g.seam() / seam, g.elastic()), g.sewn(g.layers(), g.seam() * seam, g.elastic()));
         pair(g.sewn(g.layers(), g.seam(), g.elastic() / pull), g.sewn(g.layers(), g.seam(), g.elastic() * pull));
     }
 
-    private void cloth(Guess g, Fabric fabric) {
+    private void cloth(Guess g) {
         LoadCurve across = fabric.test().loadAcross();
         LoadCurve along = fabric.test().loadAlong();
         double apart = across.isAssumed() || along.isAssumed()
                 ? ONE_AGAINST_THE_OTHER
                 : Math.hypot(
                         CurveSpread.of(across).tension(AS_WORN), CurveSpread.of(along).tension(AS_WORN));
-        double times = StrictMath.exp(apart / 2);
+        double times = StrictMath.exp(left(What.PULL_ALONG) * apart / 2);
         pair(
                 g.cloth(g.across() / times, g.along() * times, g.narrowing()),
                 g.cloth(g.across() * times, g.along() / times, g.narrowing()));
@@ -93,6 +110,7 @@ final class Unsure {
         pair(
                 g.bent(m.withGirths(m.hip() - GROWTH, m.knee() - GROWTH)),
                 g.bent(m.withGirths(m.hip() + GROWTH, m.knee() + GROWTH)));
-        pair(g.bent(m.withRiseBack(m.riseBack() - BACK_RISE)), g.bent(m.withRiseBack(m.riseBack() + BACK_RISE)));
+        double rise = left(What.BACK_RISE) * BACK_RISE;
+        pair(g.bent(m.withRiseBack(m.riseBack() - rise)), g.bent(m.withRiseBack(m.riseBack() + rise)));
     }
 }
