@@ -66,7 +66,7 @@ class FitNumbersTest {
     }
 
     private static List<Verdict> about(FitReport report, String about) {
-        return report.verdicts().stream()
+        return report.all().stream()
                 .filter(v -> words(v.about()).equals(about))
                 .toList();
     }
