@@ -71,7 +71,16 @@ public record FitReport(
     /** Levels, openings and poses only. */
     public FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose> poses, List<Verdict> verdicts) {
         this(
-                levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty(), verdicts);
+                levels,
+                openings,
+                poses,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                verdicts);
     }
 
     /** The same with what a slip of the tape would do, and the verdicts that then stand. */

@@ -110,9 +110,7 @@ class BandJudgeTest {
     @Test
     void elasticCordAndMissingDartAreTold() {
         FitReport cased = check(SampleBody.smallAdult(), "casing with cord");
-        assertThat(said(cased, "waistband"))
-                .contains("It pulls with about")
-                .doesNotContain("joined at the waist");
+        assertThat(said(cased, "waistband")).contains("It pulls with about").doesNotContain("joined at the waist");
         assertThat(said(cased, "drawstring")).contains("CAUTION").contains("Local rules on cords come first");
         Body straight = SampleBody.with(SampleBody.smallAdult(), Measure.WAIST_GIRTH, 900);
         assertThat(said(check(straight, "darts"), "waistband")).contains("No dart is drawn");

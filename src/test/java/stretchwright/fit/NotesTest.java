@@ -41,7 +41,8 @@ class NotesTest {
         for (int i = 0; i < 20; i++) {
             Collections.shuffle(found, new Random(i));
             FitReport few = Notes.few(with(found));
-            assertThat(keys(few.verdicts())).containsExactly("lower.low", "garment.child", "wanted.missed", "washed.cut");
+            assertThat(keys(few.verdicts()))
+                    .containsExactly("lower.low", "garment.child", "wanted.missed", "washed.cut");
             assertThat(keys(few.asides())).containsExactly("length.leg", "parts.knee", "band.no-dart");
             assertThat(few.all()).containsExactlyInAnyOrderElementsOf(found);
             assertThat(Notes.few(few)).isEqualTo(few);
@@ -60,7 +61,10 @@ class NotesTest {
         FitReport few = Notes.few(with(List.of(
                 note("slack.loose"),
                 new Verdict(
-                        Severity.NOTE, Tell.said("about.thigh"), Tell.said("parts.phone"), Tell.said("parts.phone-help")),
+                        Severity.NOTE,
+                        Tell.said("about.thigh"),
+                        Tell.said("parts.phone"),
+                        Tell.said("parts.phone-help")),
                 note("garment.child"),
                 note("lower.over-boot"),
                 note("lower.inside-boot"))));

@@ -38,8 +38,9 @@ class FewNotesTest {
     }
 
     private static void isShort(String name, FitReport fit) {
-        List<Verdict> notes =
-                fit.verdicts().stream().filter(v -> v.severity() == Severity.NOTE).toList();
+        List<Verdict> notes = fit.verdicts().stream()
+                .filter(v -> v.severity() == Severity.NOTE)
+                .toList();
         assertThat(notes).as(name).hasSizeLessThanOrEqualTo(3);
         assertThat(fit.asides()).as(name).allMatch(v -> v.severity() == Severity.NOTE);
         assertThat(fit.asides()).as(name).noneMatch(Notes::isForSafety);

@@ -77,7 +77,8 @@ public final class FitPdf {
                 CELL,
                 0,
                 1,
-                Letters.shortened(voice.say(v.about()) + ": " + voice.say(v.message().and(v.remedy())), 2000)))));
+                Letters.shortened(
+                        voice.say(v.about()) + ": " + voice.say(v.message().and(v.remedy())), 2000)))));
     }
 
     private static List<Para> verdict(FitReport.Verdict v, Voice voice) {
