@@ -58,9 +58,9 @@ public record CompareVerdict(Status status, Optional<Verdict> a, Optional<Verdic
     }
 
     public static List<CompareVerdict> of(FitReport a, FitReport b) {
-        List<Verdict> left = new ArrayList<>(b.verdicts());
+        List<Verdict> left = new ArrayList<>(b.all());
         List<CompareVerdict> out = new ArrayList<>();
-        for (Verdict v : a.verdicts()) {
+        for (Verdict v : a.all()) {
             Optional<Verdict> twin = twin(v, left);
             twin.ifPresent(left::remove);
             out.add(new CompareVerdict(twin.map(w -> status(v, w)).orElse(Status.GONE), Optional.of(v), twin));

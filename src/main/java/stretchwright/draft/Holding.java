@@ -49,6 +49,7 @@ final class Holding {
     private final Style style;
     private final WhichLeg leg;
     private final double along;
+    private final AsWorn cloth;
     private final boolean ankle;
     private final double standing;
 
@@ -57,6 +58,7 @@ final class Holding {
         this.fabric = fabric;
         this.style = style;
         this.along = along;
+        this.cloth = AsWorn.of(fabric, 1 / (1 - along) - 1);
         this.leg = leg;
         this.ankle = style.leg() == Style.Leg.ANKLE || style.leg() == Style.Leg.STIRRUP;
         this.standing = Math.min(
@@ -269,16 +271,12 @@ final class Holding {
     /** Pressure, kPa, of one layer of this width at the level. */
     double pressure(Held at, double width) {
         double strain = Math.max(0, at.girth() / width - 1);
-        return Laplace.kilopascals(asWorn().tension(strain) * (1 - along), at.girth());
+        return Laplace.kilopascals(cloth.tension(strain) * (1 - along), at.girth());
     }
 
     /** Strain across whose tension, spread over the length as worn, gives the pressure round the girth. */
     private double strainFor(double kPa, double girth) {
-        return asWorn().extension(Laplace.tension(kPa, girth) / (1 - along));
-    }
-
-    private AsWorn asWorn() {
-        return AsWorn.of(fabric, 1 / (1 - along) - 1);
+        return cloth.extension(Laplace.tension(kPa, girth) / (1 - along));
     }
 
     static Measure girth(Level.Name level) {

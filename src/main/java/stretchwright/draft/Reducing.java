@@ -136,9 +136,7 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
         double usual = firm ? MOST_BAND_REDUCTION : reduction(BAND_SHARE_OF_LEG * hip / (1 - hip));
         double share = Math.max(
                 1 - STILL_HOLDS,
-                Math.min(
-                        reduction(comfortableBand(body, fabric)),
-                        Math.min(MOST_BAND_REDUCTION, usual)));
+                Math.min(reduction(comfortableBand(body, fabric)), Math.min(MOST_BAND_REDUCTION, usual)));
         return Ruled.of(
                 share,
                 firm

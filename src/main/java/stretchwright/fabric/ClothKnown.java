@@ -114,7 +114,10 @@ public record ClothKnown(
     public Said said() {
         Part now = Part.fixed(highOverLow(), 1);
         return next().map(reading -> Tell.said(
-                        "known.next", now, reading.said(), Part.fixed(with(reading).highOverLow(), 1)))
+                        "known.next",
+                        now,
+                        reading.said(),
+                        Part.fixed(with(reading).highOverLow(), 1)))
                 .orElseGet(() -> Tell.said("known.all", now));
     }
 }

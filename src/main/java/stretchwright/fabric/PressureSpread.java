@@ -64,9 +64,11 @@ public final class PressureSpread {
         double pressure = perTension * tension.applyAsDouble(strain);
         double off = spreads * strainSpread;
         double up = Math.hypot(
-                perTension * tension.applyAsDouble(strain + off) - pressure, pressure * (StrictMath.exp(spreads * other) - 1));
+                perTension * tension.applyAsDouble(strain + off) - pressure,
+                pressure * (StrictMath.exp(spreads * other) - 1));
         double down = Math.hypot(
-                pressure - perTension * tension.applyAsDouble(strain - off), pressure * (1 - StrictMath.exp(-spreads * other)));
+                pressure - perTension * tension.applyAsDouble(strain - off),
+                pressure * (1 - StrictMath.exp(-spreads * other)));
         return new Likely(
                 strain - off,
                 strain + off,

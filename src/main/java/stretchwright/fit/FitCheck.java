@@ -27,20 +27,20 @@ public final class FitCheck {
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
         Worn worn = new Worn(pattern, body, fabric, laced, style, machines);
         FitReport judged = judged(worn, Optional.of(SettleJudge.range(worn, true)));
-        return Slips.added(worn, judged).withCourse(course(worn));
+        return Notes.few(Slips.added(worn, judged)).withCourse(course(worn));
     }
 
     /** The same without course, slips and pulls, for those who judge many patterns: a tenth of the work. */
     public static FitReport withoutSlips(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
         Worn worn = new Worn(pattern, body, fabric, laced, style, machines);
-        return judged(worn, Optional.of(SettleJudge.range(worn, false)));
+        return Notes.few(judged(worn, Optional.of(SettleJudge.range(worn, false))));
     }
 
     /** And without where edges settle. */
     public static FitReport withoutSettling(
             Pattern pattern, Body body, Fabric fabric, Optional<Boot> laced, Style style, Set<Machine> machines) {
-        return judged(new Worn(pattern, body, fabric, laced, style, machines), Optional.empty());
+        return Notes.few(judged(new Worn(pattern, body, fabric, laced, style, machines), Optional.empty()));
     }
 
     private static List<FitReport.CoursePoint> course(Worn worn) {

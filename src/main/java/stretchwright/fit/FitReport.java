@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
 import stretchwright.fabric.Likely;
@@ -25,6 +26,7 @@ import stretchwright.settle.SettleRange;
  * @param slips what a slip of the tape would do
  * @param course strain and pressure along the leg, from the top down, for the plots
  * @param settles where waist edge, back and hem come to lie; empty where that was not asked
+ * @param asides notes beyond the three that stand among the verdicts: also good to know
  */
 public record FitReport(
         List<LevelFit> levels,
@@ -36,7 +38,8 @@ public record FitReport(
         List<Slip> slips,
         List<CoursePoint> course,
         Optional<SettleRange> settles,
-        List<Verdict> verdicts) {
+        List<Verdict> verdicts,
+        List<Verdict> asides) {
     public FitReport {
         levels = List.copyOf(levels);
         openings = List.copyOf(openings);
@@ -47,27 +50,62 @@ public record FitReport(
         slips = List.copyOf(slips);
         course = List.copyOf(course);
         verdicts = List.copyOf(verdicts);
+        asides = List.copyOf(asides);
+    }
+
+    /** Nothing aside. */
+    public FitReport(
+            List<LevelFit> levels,
+            List<Opening> openings,
+            List<Pose> poses,
+            List<SeamFit> seams,
+            List<Cover> covers,
+            List<LengthFit> lengths,
+            List<Slip> slips,
+            List<CoursePoint> course,
+            Optional<SettleRange> settles,
+            List<Verdict> verdicts) {
+        this(levels, openings, poses, seams, covers, lengths, slips, course, settles, verdicts, List.of());
     }
 
     /** Levels, openings and poses only. */
     public FitReport(List<LevelFit> levels, List<Opening> openings, List<Pose> poses, List<Verdict> verdicts) {
         this(
-                levels, openings, poses, List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty(), verdicts);
+                levels,
+                openings,
+                poses,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                verdicts);
     }
 
     /** The same with what a slip of the tape would do, and the verdicts that then stand. */
     public FitReport with(List<Slip> other, List<Verdict> said) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, settles, said);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, other, course, settles, said, asides);
     }
 
     /** The same with the course along the leg. */
     public FitReport withCourse(List<CoursePoint> points) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, points, settles, verdicts);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, points, settles, verdicts, asides);
     }
 
     /** The same numbers with other verdicts. */
     public FitReport with(List<Verdict> other) {
-        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, settles, other);
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, settles, other, asides);
+    }
+
+    /** The same numbers with other verdicts, and what stands aside. */
+    FitReport withAside(List<Verdict> said, List<Verdict> aside) {
+        return new FitReport(levels, openings, poses, seams, covers, lengths, slips, course, settles, said, aside);
+    }
+
+    /** Verdicts and asides: all that was found. */
+    public List<Verdict> all() {
+        return Stream.concat(verdicts.stream(), asides.stream()).toList();
     }
 
     /**

@@ -42,14 +42,14 @@ final class Levels {
             AsWorn cloth = AsWorn.of(fabric, along);
             double tension = perCurve * cloth.tension(across);
             double girthSpread = girthSpread(level.name(), body, onBoot, style);
-            Likely likely = new PressureSpread(cloth).of(
-                    across,
-                    PressureSpread.strain(across, girth, girthSpread),
-                    Laplace.kilopascals(perCurve, girth));
+            Likely likely = new PressureSpread(cloth)
+                    .of(
+                            across,
+                            PressureSpread.strain(across, girth, girthSpread),
+                            Laplace.kilopascals(perCurve, girth));
             double pressure = Laplace.kilopascals(tension, girth);
-            double elastic = level.name() == Level.Name.WAIST
-                    ? Elastic.pull(pattern) / (style.bandHeight() / METRE)
-                    : 0;
+            double elastic =
+                    level.name() == Level.Name.WAIST ? Elastic.pull(pattern) / (style.bandHeight() / METRE) : 0;
             if (elastic > 0) {
                 likely = likely.with(pressure, Laplace.kilopascals(elastic, girth), Elastic.SPREAD);
             }

@@ -36,7 +36,7 @@ public final class PoseTape {
         List<FitReport.Verdict> verdicts = new ArrayList<>(fit.verdicts());
         verdicts.addAll(PoseJudge.of(own, body));
         verdicts.sort(Comparator.comparing(FitReport.Verdict::severity));
-        return new FitReport(
+        return Notes.few(new FitReport(
                 fit.levels(),
                 fit.openings(),
                 poses,
@@ -46,7 +46,8 @@ public final class PoseTape {
                 fit.slips(),
                 fit.course(),
                 fit.settles(),
-                verdicts);
+                verdicts,
+                fit.asides()));
     }
 
     /** Through the legs the crotch seam was shortened, everywhere else the leg. */

@@ -70,5 +70,11 @@ final class ReportResults {
             v.chance().ifPresent(c -> verdict.put("chance", Numbers.rounded(c, 3)));
             ReportFit.tried(verdict.putArray("tried"), v, voice);
         }
+        ArrayNode asides = out.putArray("asides");
+        fit.asides()
+                .forEach(v -> asides.addObject()
+                        .put("about", voice.say(v.about()))
+                        .put("message", voice.say(v.message()))
+                        .put("remedy", voice.say(v.remedy())));
     }
 }

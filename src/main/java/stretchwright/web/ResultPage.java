@@ -57,6 +57,14 @@ public record ResultPage(String id, Session session, Made made) {
                 .toList();
     }
 
+    /** Also good to know: notes beyond the three. */
+    public List<String> asides() {
+        Voice voice = Voice.of(made.make().unit());
+        return made.fit().asides().stream()
+                .map(v -> voice.say(v.about()) + ": " + voice.say(v.message().and(v.remedy())))
+                .toList();
+    }
+
     private static String sign(FitReport.Severity severity) {
         return switch (severity) {
             case STOP -> "\u2716";

@@ -37,8 +37,7 @@ class ClothKnownTest {
     @Test
     void noReadingWidensWhateverElseIsKnown() {
         for (int bits = 0; bits < 64; bits++) {
-            ClothKnown known =
-                    known(bits % 4, (bits & 4) > 0, (bits & 8) > 0, (bits & 16) > 0, (bits & 32) > 0);
+            ClothKnown known = known(bits % 4, (bits & 4) > 0, (bits & 8) > 0, (bits & 16) > 0, (bits & 32) > 0);
             for (ClothKnown.Reading reading : ClothKnown.Reading.values()) {
                 double with = known.with(reading).highOverLow();
                 boolean tells = !known.has(reading)
@@ -59,8 +58,7 @@ class ClothKnownTest {
                         + " a strip across, hung with 100, 250 and 500 g, would make it 2.2 times.");
         assertThat(Voice.plain().say(known(3, false, true, false, false).said()))
                 .contains("2.2 times its lower end; the width of that strip under 500 g would make it 2.0 times");
-        assertThat(Voice.plain().say(known(3, true, true, true, true).said()))
-                .contains("1.9 times", "no further test");
+        assertThat(Voice.plain().say(known(3, true, true, true, true).said())).contains("1.9 times", "no further test");
     }
 
     @Test

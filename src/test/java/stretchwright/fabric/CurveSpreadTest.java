@@ -39,8 +39,10 @@ class CurveSpreadTest {
     /** A single reading far from the strain asked for does not count as weighed; one beside it does; an assumed curve never. */
     @Test
     void farOutIsNotWeighed() {
-        assertThat(new CurveSpread(1, 0.80, false, false, false, false).tension(0.03)).isGreaterThan(CurveSpread.WEIGHED);
-        assertThat(new CurveSpread(1, 0.20, false, false, false, false).tension(0.18)).isLessThan(CurveSpread.WEIGHED);
+        assertThat(new CurveSpread(1, 0.80, false, false, false, false).tension(0.03))
+                .isGreaterThan(CurveSpread.WEIGHED);
+        assertThat(new CurveSpread(1, 0.20, false, false, false, false).tension(0.18))
+                .isLessThan(CurveSpread.WEIGHED);
         assertThat(CurveSpread.of(LoadCurve.assumed(0.6)).tension(0.2)).isGreaterThan(CurveSpread.WEIGHED);
     }
 
@@ -64,9 +66,13 @@ class CurveSpreadTest {
     @Test
     void knowingMoreNarrows() {
         double nothing = new CurveSpread(3, 0.2, false, false, false, false).worn(0.15);
-        assertThat(new CurveSpread(3, 0.2, true, false, false, false).worn(0.15)).isLessThan(nothing);
-        assertThat(new CurveSpread(3, 0.2, false, true, false, false).worn(0.15)).isLessThan(nothing);
-        assertThat(new CurveSpread(3, 0.2, false, false, true, false).worn(0.15)).isLessThan(nothing);
-        assertThat(new CurveSpread(3, 0.2, false, false, false, true).worn(0.15)).isLessThan(nothing);
+        assertThat(new CurveSpread(3, 0.2, true, false, false, false).worn(0.15))
+                .isLessThan(nothing);
+        assertThat(new CurveSpread(3, 0.2, false, true, false, false).worn(0.15))
+                .isLessThan(nothing);
+        assertThat(new CurveSpread(3, 0.2, false, false, true, false).worn(0.15))
+                .isLessThan(nothing);
+        assertThat(new CurveSpread(3, 0.2, false, false, false, true).worn(0.15))
+                .isLessThan(nothing);
     }
 }

@@ -66,9 +66,7 @@ class FitNumbersTest {
     }
 
     private static List<Verdict> about(FitReport report, String about) {
-        return report.verdicts().stream()
-                .filter(v -> words(v.about()).equals(about))
-                .toList();
+        return report.all().stream().filter(v -> words(v.about()).equals(about)).toList();
     }
 
     /** The crotch seam is cut 13.3 % short: 1 / 0.867 - 1 = 15.4 % standing; the seat then grows by 0.52 x 39.5 %: 39.1 %. */

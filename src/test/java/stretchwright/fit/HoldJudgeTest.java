@@ -46,7 +46,7 @@ class HoldJudgeTest {
     }
 
     private static List<String> said(Style style) {
-        return fit(style).verdicts().stream()
+        return fit(style).all().stream()
                 .filter(v -> words(v.about()).equals("hold"))
                 .map(v -> words(v.message()))
                 .toList();
@@ -93,7 +93,7 @@ class HoldJudgeTest {
                     .mapToDouble(h -> missed(h, report))
                     .max()
                     .orElse(1);
-            Optional<FitReport.Severity> said = report.verdicts().stream()
+            Optional<FitReport.Severity> said = report.all().stream()
                     .filter(v -> words(v.message()).startsWith("Of the pressures wanted"))
                     .map(FitReport.Verdict::severity)
                     .findFirst();
@@ -157,7 +157,7 @@ class HoldJudgeTest {
     private static boolean saysSame(Pattern pattern, Body body, Fabric cloth, Hold hold) {
         return FitCheck.withoutSlips(
                         pattern, body, cloth, Optional.empty(), ANKLE.with(hold), Set.of(Machine.OVERLOCKER))
-                .verdicts()
+                .all()
                 .stream()
                 .anyMatch(v -> words(v.message()).startsWith("Medium and firm"));
     }

@@ -61,7 +61,7 @@ class LowerEndsTest {
 
     private static String said(FitReport report) {
         StringBuilder all = new StringBuilder();
-        report.verdicts()
+        report.all()
                 .forEach(v -> all.append(v.severity().word() + " " + words(v.about()) + ": "
                         + words(v.message().and(v.remedy())) + "\n"));
         return all.toString();

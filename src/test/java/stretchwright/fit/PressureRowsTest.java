@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
+import stretchwright.balance.Motion;
 import stretchwright.body.Comfort;
 import stretchwright.body.GirthGrowth;
 import stretchwright.body.SkinExtension;
@@ -23,6 +24,8 @@ import stretchwright.fabric.Likely;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.PressureSpread;
 import stretchwright.ground.Chance;
+import stretchwright.settle.Constants;
+import stretchwright.settle.Guess;
 
 /** The published rows in one table of docs/maths/fit.md: ours is computed here, by the program's own functions, and held to it. */
 class PressureRowsTest {
@@ -35,6 +38,11 @@ class PressureRowsTest {
     /** A strip weighed three times and worn at 15 %, as garments that are made to measure. */
     private static final LoadCurve WEIGHED = LoadCurve.through(
             List.of(new LoadCurve.Reading(0.10, 20), new LoadCurve.Reading(0.20, 40), new LoadCurve.Reading(0.40, 80)));
+
+    /** Mean posterior crotch length by the navel, ANSUR 1988, mm. */
+    private static final double WOMEN = 306;
+
+    private static final double MEN = 316;
 
     private record Ours(String told, String inside) {}
 
@@ -113,8 +121,28 @@ class PressureRowsTest {
         double within = Chance.below(Math.log(1.2), 0, weighed) - Chance.below(Math.log(0.8), 0, weighed);
         computed.put(34, new Ours(fixed(100 * within, 0) + ", centred", "-"));
         LoadCurve soft = LoadCurve.assumed(0.60);
+        friction();
+        step();
         log(35, 1, soft.tension(0.20), CurveSpread.of(soft).tension(0.20), 15 * 0.980665);
         return computed;
+    }
+
+    /** Friction as the balance takes it, of dry skin and of a boot; the rows of wet skin are not the program's. */
+    private void friction() {
+        double skin = Constants.logSpread(Guess::skin);
+        log(22, 2, Guess.MIDDLE.skin(), skin, 0.3, 0.5);
+        log(24, 2, Guess.MIDDLE.skin(), skin, 0.31);
+        log(25, 2, Guess.MIDDLE.skin(), skin, 0.90);
+        log(27, 2, Guess.MIDDLE.skin(), skin, 0.271, 0.861);
+        log(28, 2, Guess.MIDDLE.boot(), Constants.logSpread(Guess::boot), 0.342, 0.639);
+    }
+
+    /** With one foot on a step: half of what the back rise grows in a squat. */
+    private void step() {
+        double half = Motion.SQUAT.riseBack() / 2;
+        double off = Chance.EIGHT_IN_TEN * Constants.spread(g -> g.bend().riseBack()) / 2;
+        row(30, 0, WOMEN * half, WOMEN * (half - off), WOMEN * (half + off), 36);
+        row(31, 0, MEN * half, MEN * (half - off), MEN * (half + off), 40);
     }
 
     /** A ratio, or what is lost of so many mmHg. */

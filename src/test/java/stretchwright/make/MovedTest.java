@@ -44,7 +44,7 @@ class MovedTest {
         assertThat(report.at("/pattern/moved")).hasSize(3);
         assertThat(report.at("/pattern/moved").toString())
                 .contains("\"by\":\"shifts\"", "\"back waist\":-12", "\"side hem\":8");
-        assertThat(made.fit().verdicts().stream().map(v -> Voice.plain().say(v.message())))
+        assertThat(made.fit().all().stream().map(v -> Voice.plain().say(v.message())))
                 .contains("swayed back, 12 mm: back waist 12 mm down.", "bow legs, 8 mm: side hem 8 mm down.");
     }
 

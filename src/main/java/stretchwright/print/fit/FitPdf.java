@@ -61,8 +61,24 @@ public final class FitPdf {
         for (FitTables.Table table : FitTables.of(job.fit(), job.pattern(), job.unit())) {
             table(table);
         }
+        asides(voice);
         heading(Phrases.of("plan.take-care"));
         Cautions.of(TEXT).forEach(p -> block(List.of(p)));
+    }
+
+    /** Notes beyond the three: small, after everything else that was found. */
+    private void asides(Voice voice) {
+        List<FitReport.Verdict> asides = job.fit().asides();
+        if (asides.isEmpty()) {
+            return;
+        }
+        heading(Phrases.of("fit.asides"));
+        asides.forEach(v -> block(List.of(new Para(
+                CELL,
+                0,
+                1,
+                Letters.shortened(
+                        voice.say(v.about()) + ": " + voice.say(v.message().and(v.remedy())), 2000)))));
     }
 
     private static List<Para> verdict(FitReport.Verdict v, Voice voice) {

@@ -21,10 +21,10 @@ import stretchwright.ground.Voice;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.WhichLeg;
-import stretchwright.settle.SettleRange;
-import stretchwright.settle.Settles;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Phrases;
+import stretchwright.settle.SettleRange;
+import stretchwright.settle.Settles;
 
 /** What the fit check found as tables of text, the same on paper and on the page; empty ones are left out. */
 public final class FitTables {
@@ -193,9 +193,7 @@ public final class FitTables {
                 Amounts.number(CurveSpread.HOURS_LATER_LOW, 2),
                 Amounts.number(CurveSpread.HOURS_LATER_HIGH, 2));
         ClothKnown known = ClothKnown.of(cloth);
-        return known.next().isEmpty()
-                ? signs
-                : signs + " " + Voice.of(unit).say(known.said());
+        return known.next().isEmpty() ? signs : signs + " " + Voice.of(unit).say(known.said());
     }
 
     /** "tried, and it helps: a cuff 12 mm wider. Then: ...". */

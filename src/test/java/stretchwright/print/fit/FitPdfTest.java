@@ -89,7 +89,9 @@ class FitPdfTest {
                                         new FitReport.Tried(
                                                 said("a calf 12 mm wider"), true, said("nothing at the calf")),
                                         new FitReport.Tried(said("a light hold"), false, Said.NOTHING)),
-                                OptionalDouble.empty())));
+                                OptionalDouble.empty())),
+                List.of(new FitReport.Verdict(
+                        FitReport.Severity.NOTE, said("dart"), said("Nothing to do."), Said.NOTHING)));
         return new Job(
                 base.makeName(),
                 base.wearerName(),
@@ -100,6 +102,15 @@ class FitPdfTest {
                 base.lay(),
                 base.sewing(),
                 base.paper());
+    }
+
+    /** Notes beyond the three come after all tables, and what the next reading of the cloth would buy below the levels. */
+    @Test
+    void asidesComeLast() throws Exception {
+        String all = text(FitPdf.of(JOB));
+        int asides = all.indexOf("Also good to know");
+        assertThat(asides).isGreaterThan(all.indexOf("inseam")).isLessThan(all.indexOf("dart: Nothing to do."));
+        assertThat(all.replaceAll("\\s+", " ")).contains("the upper end of a pressure is", "times its lower end");
     }
 
     @Test
