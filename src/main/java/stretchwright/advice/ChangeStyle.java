@@ -166,8 +166,7 @@ final class ChangeStyle {
                 && b.keyPocket().isEmpty();
         return height < TopKeys.BAND_HEIGHT.range().least() || !room
                 ? Optional.empty()
-                : Optional.of(make.with(s.with(
-                        s.top().with(b.high(height)))));
+                : Optional.of(make.with(s.with(s.top().with(b.high(height)))));
     }
 
     ChangeLever higherBack() {
@@ -217,8 +216,8 @@ final class ChangeStyle {
                         Tell.said("style.highest-band", Part.length(steps.onTape(now + steps.mm(most)))),
                         n -> 1 + steps.mm(n) / 30,
                         n -> Tell.said("style.higher-band", Part.length(steps.onTape(now + steps.mm(n)))),
-                        n -> Optional.of(make.with(
-                                s.with(s.top().with(s.top().band().high(steps.onTape(now + steps.mm(n)))))))));
+                        n -> Optional.of(make.with(s.with(
+                                s.top().with(s.top().band().high(steps.onTape(now + steps.mm(n)))))))));
     }
 
     /** More cuff on the boot or ankle. */

@@ -86,12 +86,8 @@ public record Motion(
         double reach = KNEE_REACH * thigh;
         return new Pose(
                 growth,
-                skin(
-                        rings,
-                        s -> 1 + kneeFront * hump(s, at.knee(), reach) + groin * hump(s, at.crotch(), reach)),
-                skin(
-                        rings,
-                        s -> 1 + hollow * hump(s, at.knee(), reach) + seat * hump(s, at.hip(), HIP_REACH * thigh)),
+                skin(rings, s -> 1 + kneeFront * hump(s, at.knee(), reach) + groin * hump(s, at.crotch(), reach)),
+                skin(rings, s -> 1 + hollow * hump(s, at.knee(), reach) + seat * hump(s, at.hip(), HIP_REACH * thigh)),
                 bodyFront * (1 + riseFront),
                 bodyBack * (1 + riseBack));
     }

@@ -57,10 +57,10 @@ public final class Draft {
             return Optional.empty();
         }
         Order bare = order.bare();
-        Stay stay =
-                drawn(bare, new Findings("")).map(plain -> Staying.found(plain, bare)).orElse(Stay.AS_USUAL);
-        Optional<Pattern> staying =
-                stay.isUsual() ? Optional.empty() : drawn(order.with(stay), new Findings(""));
+        Stay stay = drawn(bare, new Findings(""))
+                .map(plain -> Staying.found(plain, bare))
+                .orElse(Stay.AS_USUAL);
+        Optional<Pattern> staying = stay.isUsual() ? Optional.empty() : drawn(order.with(stay), new Findings(""));
         return staying.isPresent() ? staying : drawn(order, findings);
     }
 
@@ -115,7 +115,8 @@ public final class Draft {
         parts.legs().forEach(leg -> pieces.addAll(leg.pieces()));
         pieces.addAll(finish.pieces());
         Order given = legs.get(0).order();
-        double above = Math.max(0, Math.min(order.stay().above(), legs.get(0).top().miss()));
+        double above =
+                Math.max(0, Math.min(order.stay().above(), legs.get(0).top().miss()));
         List<Reason> reasons = new ArrayList<>(given.reductionReasons());
         reasons.addAll(order.stay().reasons(above));
         style.cuffHeight().ifPresent(h -> {

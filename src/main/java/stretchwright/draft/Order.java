@@ -45,8 +45,7 @@ record Order(
         return of(body, fabric, boot, style, machines, Stay.AS_USUAL);
     }
 
-    static Order of(
-            Body body, Fabric fabric, Optional<Boot> boot, Style asked, Set<Machine> machines, Stay stay) {
+    static Order of(Body body, Fabric fabric, Optional<Boot> boot, Style asked, Set<Machine> machines, Stay stay) {
         Style style = stay.in(asked);
         Ruled along = stay.eased(Reducing.along(fabric, body.seated()));
         Holding holding = Holding.of(body, fabric, style, along.value(), WhichLeg.BOTH);

@@ -155,8 +155,7 @@ final class Rise {
     private RiseTrial solved(double width, double share) {
         double give = give(0, width, share);
         double above = order.stay().above();
-        return at(
-                above > 0 ? Math.max(give(2 * above, width, share), Math.min(loosest(), give)) : give, width, share);
+        return at(above > 0 ? Math.max(give(2 * above, width, share), Math.min(loosest(), give)) : give, width, share);
     }
 
     /** At which front and back stand so far over the side, together, mm; the nearest end where none does. */

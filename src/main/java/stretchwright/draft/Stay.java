@@ -71,6 +71,9 @@ record Stay(double above, boolean firm, OptionalDouble elastic, double along, do
     }
 
     Ruled eased(Ruled usual) {
-        return along == 1 ? usual : usual.with(along * usual.value()).with(Tell.said("rule.along-eased", usual.rule(), Part.share(along)));
+        return along == 1
+                ? usual
+                : usual.with(along * usual.value())
+                        .with(Tell.said("rule.along-eased", usual.rule(), Part.share(along)));
     }
 }

@@ -89,17 +89,21 @@ final class SettleJudge {
             return Optional.empty();
         }
         Said slips = Tell.said(
-                "settles.back", span(back, range.backSpread()), Part.length(rounded(Math.max(0, back))), odds(bares), Part.length(BACK));
-        Said sinks = Tell.said(
-                "settles.waist", span(middle.waist(), range.waistSpread()), odds(felt), Part.length(WAIST));
+                "settles.back",
+                span(back, range.backSpread()),
+                Part.length(rounded(Math.max(0, back))),
+                odds(bares),
+                Part.length(BACK));
+        Said sinks =
+                Tell.said("settles.waist", span(middle.waist(), range.waistSpread()), odds(felt), Part.length(WAIST));
         Said all = bares >= felt
                 ? (felt < WORTH_KNOWING ? slips : slips.and(sinks))
                 : (bares < WORTH_KNOWING ? sinks : sinks.and(slips));
         boolean caution = chance >= LIKELY;
         return Optional.of(new Verdict(
-                caution ? CAUTION : NOTE,
-                Subject.of(Subject.Kind.BAND_SLIPS, Tell.said("about.band-slips")),
-                all.and(pulls()).and(after()),
+                        caution ? CAUTION : NOTE,
+                        Subject.of(Subject.Kind.BAND_SLIPS, Tell.said("about.band-slips")),
+                        all.and(pulls()).and(after()),
                         caution ? Tell.said("settles.band-help").and(measured()) : Said.NOTHING)
                 .by(chance));
     }
@@ -141,9 +145,13 @@ final class SettleJudge {
             return Optional.empty();
         }
         return Optional.of(new Verdict(
-                CAUTION,
-                Subject.of(Subject.Kind.HEM_RISES, Tell.said("about.hem")),
-                Tell.said("settles.hem", span(middle.hemUp(), range.hemSpread()), odds(chance), Part.length(limit)),
+                        CAUTION,
+                        Subject.of(Subject.Kind.HEM_RISES, Tell.said("about.hem")),
+                        Tell.said(
+                                "settles.hem",
+                                span(middle.hemUp(), range.hemSpread()),
+                                odds(chance),
+                                Part.length(limit)),
                         Tell.said("settles.hem-help"))
                 .by(chance));
     }

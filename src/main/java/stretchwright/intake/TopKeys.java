@@ -77,9 +77,7 @@ public final class TopKeys {
     /** High bands are 110 to 140 mm (trade values 5); 8 mm is the narrowest that can be folded and sewn. */
     public static final Key<Double> BAND_HEIGHT = Row.length(
                     "style.waistband.height", 8, 250, "why.band-height", 20, 150, "{65}")
-            .in(band(
-                    b -> Optional.of(b.height()),
-                    Band::high))
+            .in(band(b -> Optional.of(b.height()), Band::high))
             .echoed("bandHeight");
 
     /** Waist elastics are sold from 6 to 60 mm (common practice, no source). */

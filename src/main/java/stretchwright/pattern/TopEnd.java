@@ -28,8 +28,7 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
             OptionalDouble keyPocket,
             boolean elasticAsNeeded) {
         /** With this elastic or none. */
-        public Band(
-                Shape shape, double height, OptionalDouble elastic, boolean drawstring, OptionalDouble keyPocket) {
+        public Band(Shape shape, double height, OptionalDouble elastic, boolean drawstring, OptionalDouble keyPocket) {
             this(shape, height, elastic, drawstring, keyPocket, false);
         }
 

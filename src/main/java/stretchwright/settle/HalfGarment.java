@@ -118,9 +118,7 @@ final class HalfGarment {
 
     /** Over the body from the waist edge as asked down to the crotch point: what the seam was sewn to, not taken in. */
     private double bodyBack(Guess guess) {
-        return sewn(Seam.Role.BACK_RISE) / (1 - pattern.reductions().crotch())
-                - pattern.backOff()
-                + guess.crotch() / 2;
+        return sewn(Seam.Role.BACK_RISE) / (1 - pattern.reductions().crotch()) - pattern.backOff() + guess.crotch() / 2;
     }
 
     private double bodyFront(Guess guess) {
@@ -185,8 +183,7 @@ final class HalfGarment {
     }
 
     private double topEdge() {
-        return pattern
-                .seam(Seam.Role.WAISTBAND_JOIN)
+        return pattern.seam(Seam.Role.WAISTBAND_JOIN)
                 .map(s -> s.sides().get(0).length())
                 .orElseGet(() -> pattern.level(Level.Name.WAIST).orElseThrow().width());
     }
@@ -208,7 +205,9 @@ final class HalfGarment {
         for (double s : new double[] {-drop, (hip - drop) / 2, hip, edge - crotch}) {
             if (places.isEmpty() || s > places.get(places.size() - 1) + 1) {
                 places.add(s);
-                girths.add((trunk.girthBelowWaist(s + drop) + guess.waist() * Math.max(0, 1 - (s + drop) / (hip + drop))) / 2);
+                girths.add((trunk.girthBelowWaist(s + drop)
+                                + guess.waist() * Math.max(0, 1 - (s + drop) / (hip + drop)))
+                        / 2);
             }
         }
         return new Girths(places, girths, hip, edge - leg.get(0).height());
@@ -251,7 +250,8 @@ final class HalfGarment {
     private Hoop band(Guess guess, TopTrial top) {
         TopEnd.Band band = style.top().band();
         double width = top.band().orElse(bandWidth());
-        double below = band.shape() == TopEnd.Band.Shape.CASING ? band.height() / 2
+        double below = band.shape() == TopEnd.Band.Shape.CASING
+                ? band.height() / 2
                 : -Math.min(band.height() / 2, style.dropBelowWaist());
         return new Hoop(
                 cloth(guess).round(),

@@ -73,21 +73,20 @@ public final class LegShape {
 
     /** What the garment lies on at a level, mm: round the body, one leg or the boot, with pads. */
     public double girth(Level level) {
-        double bare =
-                switch (level.name()) {
-                    case WAIST -> TrunkProfile.of(body).girthBelowWaist(waistDrop());
-                    case HIP -> body.mm(Measure.HIP_GIRTH);
-                    case CROTCH -> body.mm(Measure.THIGH_GIRTH);
-                    case MID_THIGH -> body.mm(Measure.MID_THIGH_GIRTH);
-                    case KNEE -> body.mm(Measure.KNEE_GIRTH);
-                    case CALF -> body.mm(Measure.CALF_GIRTH);
-                    case ANKLE -> body.mm(Measure.ANKLE_GIRTH);
-                    case BOOT_TOP -> boot.orElseThrow().topGirth();
-                    case HEM ->
-                        boot.flatMap(b -> hemOver(b, style.lower().hem()))
-                                .orElseGet(() -> profile.girthAt(
-                                        level.height() / (1 - pattern.reductions().along())));
-                };
+        double bare = switch (level.name()) {
+            case WAIST -> TrunkProfile.of(body).girthBelowWaist(waistDrop());
+            case HIP -> body.mm(Measure.HIP_GIRTH);
+            case CROTCH -> body.mm(Measure.THIGH_GIRTH);
+            case MID_THIGH -> body.mm(Measure.MID_THIGH_GIRTH);
+            case KNEE -> body.mm(Measure.KNEE_GIRTH);
+            case CALF -> body.mm(Measure.CALF_GIRTH);
+            case ANKLE -> body.mm(Measure.ANKLE_GIRTH);
+            case BOOT_TOP -> boot.orElseThrow().topGirth();
+            case HEM ->
+                boot.flatMap(b -> hemOver(b, style.lower().hem()))
+                        .orElseGet(() -> profile.girthAt(
+                                level.height() / (1 - pattern.reductions().along())));
+        };
         return bare + style.parts().bulge(level.name());
     }
 
@@ -165,8 +164,7 @@ public final class LegShape {
         }
         if (!hangsOnLeg()) {
             pattern.level(Level.Name.HEM)
-                    .ifPresent(hem -> out.add(
-                            new Place(onBody(foot), girth(hem), hem.width(), along(Level.Name.HEM))));
+                    .ifPresent(hem -> out.add(new Place(onBody(foot), girth(hem), hem.width(), along(Level.Name.HEM))));
         }
         return out;
     }
@@ -207,9 +205,8 @@ public final class LegShape {
 
     /** Height of the boot's top edge above the floor, mm; below the floor where none counts. */
     double bootTop() {
-        return hemOn.map(b -> onBody(pattern.level(Level.Name.BOOT_TOP)
-                        .map(Level::height)
-                        .orElse(0.0)))
+        return hemOn.map(b -> onBody(
+                        pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(0.0)))
                 .orElse(-1.0);
     }
 

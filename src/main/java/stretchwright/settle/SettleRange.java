@@ -35,8 +35,7 @@ public record SettleRange(Settles middle, double waistSpread, double backSpread,
                 half -> Settles.slides(half, half.guess(), half.top()));
     }
 
-    private static SettleRange of(
-            HalfGarment half, Body body, Fabric fabric, Function<HalfGarment, Settles> middle) {
+    private static SettleRange of(HalfGarment half, Body body, Fabric fabric, Function<HalfGarment, Settles> middle) {
         List<Settles[]> pairs = Unsure.about(half.guess(), body, fabric).stream()
                 .map(pair -> new Settles[] {
                     Settles.slides(half, pair[0], half.top()), Settles.slides(half, pair[1], half.top())

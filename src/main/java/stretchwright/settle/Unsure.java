@@ -57,7 +57,9 @@ final class Unsure {
     static List<Guess[]> about(Guess middle, Body body, Fabric fabric) {
         Unsure u = new Unsure(fabric);
         double log = StrictMath.exp(u.left(What.SKIN) * SKIN);
-        u.pair(middle.frictions(middle.skin() / log, middle.boot()), middle.frictions(middle.skin() * log, middle.boot()));
+        u.pair(
+                middle.frictions(middle.skin() / log, middle.boot()),
+                middle.frictions(middle.skin() * log, middle.boot()));
         double boot = StrictMath.exp(BOOT);
         u.pair(
                 middle.frictions(middle.skin(), middle.boot() / boot),
@@ -87,7 +89,8 @@ final class Unsure {
         double apart = across.isAssumed() || along.isAssumed()
                 ? ONE_AGAINST_THE_OTHER
                 : Math.hypot(
-                        CurveSpread.of(across).tension(AS_WORN), CurveSpread.of(along).tension(AS_WORN));
+                        CurveSpread.of(across).tension(AS_WORN),
+                        CurveSpread.of(along).tension(AS_WORN));
         double times = StrictMath.exp(left(What.PULL_ALONG) * apart / 2);
         pair(
                 g.cloth(g.across() / times, g.along() * times, g.narrowing()),

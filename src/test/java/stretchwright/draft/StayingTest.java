@@ -29,7 +29,12 @@ class StayingTest {
 
     private static Optional<Pattern> draft(Body body, Fabric cloth, Style style) {
         return Draft.of(
-                body, cloth, Optional.empty(), style, Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH), new Findings(""));
+                body,
+                cloth,
+                Optional.empty(),
+                style,
+                Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH),
+                new Findings(""));
     }
 
     private static Style ankle(TopEnd top) {
@@ -85,9 +90,14 @@ class StayingTest {
         Settles held = Settles.of(with, body, SampleFabric.heavyKnit(), Optional.empty(), ankle(MAY));
         assertThat(held.back()).isLessThan(0.7 * plain.back());
         TopEnd low = TopEnd.band(12);
-        Pattern narrow = draft(body, SampleFabric.heavyKnit(), ankle(low.with(low.band().elasticAsNeeded(true))))
+        Pattern narrow = draft(
+                        body,
+                        SampleFabric.heavyKnit(),
+                        ankle(low.with(low.band().elasticAsNeeded(true))))
                 .orElseThrow();
-        assertThat(elastics(narrow)).as("no room for one of 10 mm and its channel").isZero();
+        assertThat(elastics(narrow))
+                .as("no room for one of 10 mm and its channel")
+                .isZero();
     }
 
     /** What a maker moves by hand moves alone: what keeps the top at its place is found without it. */
@@ -95,11 +105,10 @@ class StayingTest {
     void movesDoNotChangeWhatKeepsTheTop() {
         Body body = SampleBody.smallAdult();
         Pattern usual = draft(body, SampleFabric.heavyKnit(), ankle(MAY)).orElseThrow();
-        Pattern moved = draft(
-                        body, SampleFabric.heavyKnit(), ankle(MAY).with(Shifts.of(Shift.SIDE_WAIST, 9)))
+        Pattern moved = draft(body, SampleFabric.heavyKnit(), ankle(MAY).with(Shifts.of(Shift.SIDE_WAIST, 9)))
                 .orElseThrow();
-        Pattern raised = draft(body, SampleFabric.heavyKnit(), ankle(MAY.raised(0, 20)))
-                .orElseThrow();
+        Pattern raised =
+                draft(body, SampleFabric.heavyKnit(), ankle(MAY.raised(0, 20))).orElseThrow();
         for (Pattern other : new Pattern[] {moved, raised}) {
             assertThat(other.notions()).isEqualTo(usual.notions());
             assertThat(other.above()).isCloseTo(usual.above(), within(0.05));

@@ -77,9 +77,22 @@ class SettleJudgeTest {
     /** Cloth that is slack everywhere has nothing that holds it: no clean verdict. */
     @Test
     void aSlackGarmentFalls() {
-        Style slack = PLAIN.with(new Hold.Fixed(0)).withEase(Map.of(
-                Level.Name.WAIST, 60.0, Level.Name.HIP, 60.0, Level.Name.CROTCH, 60.0, Level.Name.MID_THIGH, 60.0,
-                Level.Name.KNEE, 60.0, Level.Name.CALF, 60.0, Level.Name.ANKLE, 60.0));
+        Style slack = PLAIN.with(new Hold.Fixed(0))
+                .withEase(Map.of(
+                        Level.Name.WAIST,
+                        60.0,
+                        Level.Name.HIP,
+                        60.0,
+                        Level.Name.CROTCH,
+                        60.0,
+                        Level.Name.MID_THIGH,
+                        60.0,
+                        Level.Name.KNEE,
+                        60.0,
+                        Level.Name.CALF,
+                        60.0,
+                        Level.Name.ANKLE,
+                        60.0));
         FitReport fit = check(SampleFabric.heavyKnit(), slack);
         assertThat(fit.verdicts()).anyMatch(v -> v.severity() == Severity.STOP);
     }
@@ -93,7 +106,9 @@ class SettleJudgeTest {
             for (Subject.Kind kind : List.of(Subject.Kind.BAND_SLIPS, Subject.Kind.HEM_RISES)) {
                 double before = chance(one, kind);
                 double after = chance(other, kind);
-                assertThat(Math.abs(after - before)).as("%s at %.3f", kind, stretch).isLessThan(0.08);
+                assertThat(Math.abs(after - before))
+                        .as("%s at %.3f", kind, stretch)
+                        .isLessThan(0.08);
             }
         }
         List<String> words = new ArrayList<>();

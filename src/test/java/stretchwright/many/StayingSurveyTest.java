@@ -30,14 +30,17 @@ import stretchwright.pattern.Pattern;
 /** Real adults by the thousand: every balance is found, an ordinary pair needs hardly a caution, and remedies turn theirs. */
 @Tag("long")
 class StayingSurveyTest {
-    private static final Path BODIES = Path.of(System.getProperty("stretchwright.shared", "../shared"), "data", "bodies");
+    private static final Path BODIES =
+            Path.of(System.getProperty("stretchwright.shared", "../shared"), "data", "bodies");
     private static final List<String> ADULTS =
             List.of("ansur1988_female.csv", "ansur1988_male.csv", "ansur2_female.csv", "ansur2_male.csv");
 
     /** Of ordinary cloth: weighed, not weighed, and over a boot with a cuff. */
     private static final Map<String, String> ORDINARY = Map.of(
             "weighed, to the ankle",
-            make("load across: [[20 %, 3.1 N], [40 %, 6.9 N], [60 %, 13 N]]\n  load along: [[20 %, 4 N], [40 %, 9.5 N]]", ""),
+            make(
+                    "load across: [[20 %, 3.1 N], [40 %, 6.9 N], [60 %, 13 N]]\n  load along: [[20 %, 4 N], [40 %, 9.5 N]]",
+                    ""),
             "not weighed, to the ankle",
             make("weight: 260 g/m2", ""),
             "not weighed, over a boot",
@@ -60,8 +63,7 @@ class StayingSurveyTest {
                   %s
                 %sstyle: {leg: %s, hold: medium%s}
                 machines: [overlocker, coverstitch]
-                """
-                .formatted(
+                """.formatted(
                         cloth,
                         cuff.isEmpty()
                                 ? ""
@@ -90,19 +92,21 @@ class StayingSurveyTest {
     }
 
     private static List<FitReport> judged(List<Body> bodies, SurveyCase in) {
-        return bodies.parallelStream().flatMap(body -> judged(body, in).stream()).toList();
+        return bodies.parallelStream()
+                .flatMap(body -> judged(body, in).stream())
+                .toList();
     }
 
     private static Optional<FitReport> judged(Body body, SurveyCase in) {
-        Optional<Pattern> pattern = Draft.of(
-                body, in.fabric(), in.bootFor(body), in.style(), in.machines(), new Findings(""));
-        return pattern.map(p ->
-                FitCheck.withoutSlips(p, body, in.fabric(), in.bootFor(body), in.style(), in.machines()));
+        Optional<Pattern> pattern =
+                Draft.of(body, in.fabric(), in.bootFor(body), in.style(), in.machines(), new Findings(""));
+        return pattern.map(
+                p -> FitCheck.withoutSlips(p, body, in.fabric(), in.bootFor(body), in.style(), in.machines()));
     }
 
     @Test
     void ordinaryClothNeedsHardlyACaution() throws Exception {
-        List<Body> bodies = adults(5);
+        List<Body> bodies = adults(4);
         ORDINARY.forEach((name, text) -> {
             SurveyCase in = read(text);
             Map<String, Integer> about = new TreeMap<>();
@@ -127,13 +131,13 @@ class StayingSurveyTest {
         });
     }
 
-    /** All adults of the surveys in two cloths and styles, some 20,000 drafts. */
+    /** All adults of the surveys in three cloths and styles, three times 8,000 drafts. */
     @Test
     void everyBalanceIsFound() throws Exception {
         List<Body> bodies = adults(1);
         int judged = 0;
         long found = 0;
-        for (String text : List.of(make("weight: 260 g/m2", ""), make("weight: 260 g/m2", "cuff"))) {
+        for (String text : ORDINARY.values()) {
             List<FitReport> fits = judged(bodies, read(text));
             judged += fits.size();
             found += fits.stream()
@@ -142,7 +146,7 @@ class StayingSurveyTest {
         }
         System.out.printf("balances found: %d of %d%n", found, judged);
         assertThat(found).isEqualTo(judged);
-        assertThat(judged).isGreaterThan(15_000);
+        assertThat(judged).isGreaterThan(20_000);
     }
 
     /** Where no elastic is wanted the back slips: what is offered was tried, and turns it. */
@@ -156,8 +160,7 @@ class StayingSurveyTest {
                     .filter(body::isGiven)
                     .map(m -> "%s: %.0f mm".formatted(m.term(), body.mm(m)))
                     .collect(Collectors.joining(", ", "{", "}"));
-            String wearer = text.replace(
-                            "{stature: 163, waist girth: 74, hip girth: 97, heel girth: 32}", measures)
+            String wearer = text.replace("{stature: 163, waist girth: 74, hip girth: 97, heel girth: 32}", measures)
                     .replace("figure: woman", "figure: " + body.figure().word());
             FitReport fit = Session.of(Make.read("one.yaml", wearer.getBytes(StandardCharsets.UTF_8)))
                     .advised();

@@ -119,7 +119,11 @@ class FirstPairTest {
             for (Mark mark : SIX) {
                 double ruler = mark == Mark.BAND ? 0.01 : mark.isStrain() ? 0.014 : 2;
                 double model = off ? mark.isStrain() ? 0.01 : 4 : 0;
-                read.put(mark, exact.getOrDefault(mark, Double.NaN) + ruler * random.nextGaussian() + model * random.nextGaussian());
+                read.put(
+                        mark,
+                        exact.getOrDefault(mark, Double.NaN)
+                                + ruler * random.nextGaussian()
+                                + model * random.nextGaussian());
             }
             FirstPair learnt = FirstPair.of(w.first, w.body, fabric, read, BAND_PULL);
             out.truth.add(Foretold.of(w.next, truth, fabric));

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.SplittableRandom;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -40,7 +40,12 @@ class SettlesTest {
 
     private static Optional<Pattern> drafted(Body body, Fabric cloth, Style style) {
         return Draft.of(
-                body, cloth, Optional.empty(), style, Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH), new Findings(""));
+                body,
+                cloth,
+                Optional.empty(),
+                style,
+                Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH),
+                new Findings(""));
     }
 
     /** One input from its lowest to its highest, by a share from 0 to 1, all others in their middle. */
@@ -76,9 +81,7 @@ class SettlesTest {
                         new Sweep("rise behind", 1, s -> by(g.bent(m.withRiseBack(between(0.05, 0.35, s))))),
                         new Sweep("crotch seam let out", -1, s -> by(new TopTrial(between(0, 30, s), none, 0))),
                         new Sweep(
-                                "band",
-                                1,
-                                s -> by(new TopTrial(0, OptionalDouble.of(between(0.88, 1, s) * girth), 0))),
+                                "band", 1, s -> by(new TopTrial(0, OptionalDouble.of(between(0.88, 1, s) * girth), 0))),
                         new Sweep("elastic", -1, s -> by(new TopTrial(0, none, between(0, 26, s)))))
                 .map(s -> Arguments.of(s.name, s));
     }
@@ -100,9 +103,7 @@ class SettlesTest {
             double turned = 0;
             for (int k = 0; k < steps.size(); k++) {
                 double step = steps.get(k)[what];
-                assertThat(Math.abs(step))
-                        .as("%s %d", name, k)
-                        .isLessThan(name.equals("elastic") ? 6 : 4);
+                assertThat(Math.abs(step)).as("%s %d", name, k).isLessThan(name.equals("elastic") ? 6 : 4);
                 double before = k == 0 ? step : steps.get(k - 1)[what];
                 assertThat(Math.abs(step - before))
                         .as("kink of %s at %d", name, k)
@@ -112,7 +113,9 @@ class SettlesTest {
             }
         }
         if (sweep.up != 0) {
-            assertThat((last.back() - first) * sweep.up).as("%s from %s to %s", name, first, last).isGreaterThan(0.2);
+            assertThat((last.back() - first) * sweep.up)
+                    .as("%s from %s to %s", name, first, last)
+                    .isGreaterThan(0.2);
         }
     }
 
@@ -150,13 +153,13 @@ class SettlesTest {
             }
             compared++;
             SettleRange range = SettleRange.quick(pattern.get(), body, cloth, Optional.empty(), STYLE);
-            HalfGarment half =
-                    new HalfGarment(pattern.get(), body, cloth, Optional.empty(), STYLE, HalfGarment.COARSE);
+            HalfGarment half = new HalfGarment(pattern.get(), body, cloth, Optional.empty(), STYLE, HalfGarment.COARSE);
             List<Guess[]> pairs = Unsure.about(half.guess(), body, cloth);
             SplittableRandom random = new SplittableRandom(seed);
             double[] backs = new double[300];
             for (int k = 0; k < backs.length; k++) {
-                backs[k] = Settles.slides(half, drawn(pairs, half.guess(), random), half.top()).back();
+                backs[k] = Settles.slides(half, drawn(pairs, half.guess(), random), half.top())
+                        .back();
             }
             double over = java.util.Arrays.stream(backs).filter(b -> b > 40).count() / (double) backs.length;
             double told = 1 - Chance.below(40, range.middle().back(), range.backSpread());
