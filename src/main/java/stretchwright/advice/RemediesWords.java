@@ -48,7 +48,10 @@ final class RemediesWords {
     static Said after(Verdict v, FitReport before, FitReport after) {
         Part place = v.place();
         Said left = worst(after, place)
-                .map(w -> Tell.said("after.milder", w.severity().said(), new Part.Clause(w.message())))
+                .map(w -> Tell.said(
+                        "after.milder",
+                        w.severity().said(),
+                        new Part.Clause(w.message().first())))
                 .orElseGet(() -> v.kind() == Subject.Kind.CLOTH_DIRECTION
                         ? turned(before, after)
                         : numbers(v, after).orElse(Tell.said("after.nothing")));

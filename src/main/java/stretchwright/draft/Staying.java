@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import stretchwright.body.Comfort;
 import stretchwright.body.Measure;
+import stretchwright.fabric.AsWorn;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Layers;
-import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.PressureSpread;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
@@ -137,7 +137,7 @@ final class Staying {
 
     /** With the firm band: so far below the limit of the wearer's age that the fit check has no caution for it. */
     private boolean isComfortable(double girth, double pull) {
-        LoadCurve curve = order.fabric().test().loadAcross();
+        AsWorn curve = AsWorn.of(order.fabric(), 0);
         double strain = girth / firmBand() - 1;
         double cloth = Laplace.kilopascals(Layers.TWO * curve.tension(strain), girth);
         double elastic = Laplace.kilopascals(pull / (order.style().bandHeight() / METRE), girth);

@@ -35,6 +35,11 @@ public record Said(String room, String key, List<Part> parts, List<Said> then) i
         return new Said(room, key, parts, all);
     }
 
+    /** Its first sentence alone. */
+    public Said first() {
+        return new Said(room, key, parts, List.of());
+    }
+
     public boolean isNothing() {
         return key.isEmpty();
     }
