@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.balance.Cloth;
 import stretchwright.balance.Girths;
-import stretchwright.balance.Hoop;
 import stretchwright.balance.Landmarks;
 import stretchwright.balance.Motion;
 import stretchwright.balance.Pose;
@@ -23,7 +22,6 @@ import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
 import stretchwright.pattern.Style;
-import stretchwright.pattern.TopEnd;
 
 /** One half of a garment and the body in it, as plain numbers for the balance. Places are mm below the waist edge as asked. */
 final class HalfGarment {
@@ -64,6 +62,7 @@ final class HalfGarment {
     private final Optional<Boot> boot;
     private final Style style;
     private final LegShape shape;
+    private final Hoops hoops;
     private final double edge;
     private final double crotch;
     private final double flatEdge;
@@ -81,6 +80,7 @@ final class HalfGarment {
         this.crotch = body.mm(Measure.CROTCH_HEIGHT);
         this.flatEdge = pattern.level(Level.Name.WAIST).orElseThrow().height();
         this.flatCrotch = pattern.crotchLine();
+        this.hoops = new Hoops(pattern, style);
         this.shape = new LegShape(pattern, body, boot, style);
         this.leg = shape.places(apart).stream()
                 .filter(p -> p.height() < crotch - 1)
@@ -139,53 +139,63 @@ final class HalfGarment {
 
     Tube tube(Guess guess, TopTrial top) {
         double flatRise = flatEdge + top.above() - flatCrotch;
-        List<Ring> trunk = new ArrayList<>();
+        Cloth cloth = cloth(guess);
         List<Double> rest = new ArrayList<>();
-        double step = (1 - ABOVE_CROTCH) / (TRUNK - 1);
-        double flatStep = step * flatRise;
-        for (int k = 0; k < TRUNK; k++) {
-            double flat = flatCrotch + flatRise - k * flatStep;
-            double width = k == 0 ? topEdge() / 2 : shape.width(Math.min(flat, shape.lowestTop() - CLEAR));
-            double weight = k == 0 ? bandWeight() : weight(width, flatStep);
-            trunk.add(new Ring(k * step * (edge - crotch), width, 1, guess.skin(), weight));
-            if (k > 0) {
-                rest.add(flatStep);
-            }
-        }
-        List<Ring> leg = new ArrayList<>();
-        double flat = ABOVE_CROTCH * flatRise;
-        double above = crotch;
-        for (LegShape.Place p : this.leg) {
-            double length = flat + (above - p.height()) / (1 + p.along());
-            leg.add(new Ring(edge - p.height(), p.width(), 1, friction(guess, p.height()), weight(p.width(), length)));
-            rest.add(length);
-            flat = 0;
-            above = p.height();
-        }
+        List<Ring> trunk = trunk(guess, flatRise, rest);
+        List<Ring> below = leg(guess, flatRise, rest);
         return new Tube(
                 trunk,
-                leg,
+                below,
                 rest,
                 rest,
                 trunkGirths(guess),
                 legGirths(),
-                cloth(guess),
+                cloth,
                 Optional.of(rise(guess, top, trunk)),
-                Optional.of(band(guess, top)),
-                cuff(guess, leg));
+                Optional.of(hoops.band(guess, top, cloth.round())),
+                Optional.of(hoops.cuff(guess, below, cloth.round())));
+    }
+
+    /** @param rest gets the sewn length of each step */
+    private List<Ring> trunk(Guess guess, double flatRise, List<Double> rest) {
+        List<Ring> rings = new ArrayList<>();
+        double step = (1 - ABOVE_CROTCH) / (TRUNK - 1);
+        double flatStep = step * flatRise;
+        for (int k = 0; k < TRUNK; k++) {
+            double flat = flatCrotch + flatRise - k * flatStep;
+            double width = k == 0 ? hoops.topEdge() / 2 : shape.width(Math.min(flat, shape.lowestTop() - CLEAR));
+            double weight = k == 0 ? bandWeight() : weight(width, flatStep);
+            rings.add(new Ring(k * step * (edge - crotch), width, 1, guess.skin(), weight));
+            if (k > 0) {
+                rest.add(flatStep);
+            }
+        }
+        return rings;
+    }
+
+    private List<Ring> leg(Guess guess, double flatRise, List<Double> rest) {
+        List<Ring> rings = new ArrayList<>();
+        double flat = ABOVE_CROTCH * flatRise;
+        double above = crotch;
+        for (LegShape.Place p : leg) {
+            double length = flat + (above - p.height()) / (1 + p.along());
+            rings.add(new Ring(edge - p.height(), p.width(), 1, friction(guess, p.height()), weight(p.width(), length)));
+            rest.add(length);
+            flat = 0;
+            above = p.height();
+        }
+        return rings;
     }
 
     private double friction(Guess guess, double height) {
-        if (boot.isEmpty() || height > shape.bootTop()) {
+        if (boot.isEmpty()) {
             return guess.skin();
         }
-        return style.lower().outsideBoot() ? guess.boot() : LACED_IN;
-    }
-
-    private double topEdge() {
-        return pattern.seam(Seam.Role.WAISTBAND_JOIN)
-                .map(s -> s.sides().get(0).length())
-                .orElseGet(() -> pattern.level(Level.Name.WAIST).orElseThrow().width());
+        if (style.lower().outsideBoot()) {
+            return height > shape.bootTop() ? guess.skin() : guess.boot();
+        }
+        double shaft = body.mm(Measure.ANKLE_HEIGHT) + boot.get().ankleToTop();
+        return height > shaft ? guess.skin() : LACED_IN;
     }
 
     private double weight(double width, double length) {
@@ -193,7 +203,7 @@ final class HalfGarment {
     }
 
     private double bandWeight() {
-        return weight(topEdge() / 2, 2 * style.bandHeight());
+        return weight(hoops.topEdge() / 2, 2 * style.bandHeight());
     }
 
     private Girths trunkGirths(Guess guess) {
@@ -216,7 +226,7 @@ final class HalfGarment {
     private Girths legGirths() {
         List<Double> places = new ArrayList<>();
         List<Double> girths = new ArrayList<>();
-        for (LegShape.Place p : this.leg) {
+        for (LegShape.Place p : leg) {
             places.add(edge - p.height());
             girths.add(Math.max(p.girth(), Math.min(p.width(), shape.spanned(p.height()))));
         }
@@ -245,54 +255,5 @@ final class HalfGarment {
                 sewn(Seam.Role.FRONT_RISE) + top.above(),
                 sewn(Seam.Role.BACK_RISE) + top.above(),
                 guess.skin());
-    }
-
-    private Hoop band(Guess guess, TopTrial top) {
-        TopEnd.Band band = style.top().band();
-        double width = top.band().orElse(bandWidth());
-        double below = band.shape() == TopEnd.Band.Shape.CASING
-                ? band.height() / 2
-                : -Math.min(band.height() / 2, style.dropBelowWaist());
-        return new Hoop(
-                cloth(guess).round(),
-                width / 2,
-                band.height(),
-                guess.layers(),
-                guess.elastic() * top.pull(),
-                guess.skin(),
-                below);
-    }
-
-    /** All round; of a contoured band the mean of both edges. */
-    private double bandWidth() {
-        double upper = pattern.level(Level.Name.WAIST).orElseThrow().width();
-        double lower = pattern.seam(Seam.Role.WAISTBAND_JOIN)
-                .map(s -> s.sides().get(1).length())
-                .orElse(upper);
-        return (lower + upper) / 2;
-    }
-
-    /** A folded cuff below the leg; a turned hem is one more layer on its own cloth. */
-    private Optional<Hoop> cuff(Guess guess, List<Ring> rings) {
-        Ring last = rings.get(rings.size() - 1);
-        double width = pattern.level(Level.Name.HEM).map(Level::width).orElse(last.restWidth());
-        return Optional.of(
-                style.cuffHeight().isPresent()
-                        ? new Hoop(
-                                cloth(guess).round(),
-                                width,
-                                style.cuffHeight().getAsDouble(),
-                                guess.layers(),
-                                0,
-                                last.friction(),
-                                style.cuffHeight().getAsDouble() / 2)
-                        : new Hoop(
-                                cloth(guess).round(),
-                                width,
-                                style.lower().turnUp(),
-                                guess.layers() - 1,
-                                0,
-                                last.friction(),
-                                -style.lower().turnUp() / 2));
     }
 }
