@@ -36,15 +36,24 @@ public final class Balance {
 
     /** In one pose after the other; each starts from where the one before left the cloth. */
     public static List<Settled> through(Tube tube, List<Pose> poses) {
-        return through(tube, poses, true);
+        return through(tube, poses, true, List.of());
     }
 
     /** The same without what pulls at the edges, which is told as 0: half the work. */
     public static List<Settled> slides(Tube tube, List<Pose> poses) {
-        return through(tube, poses, false);
+        return through(tube, poses, false, List.of());
     }
 
-    private static List<Settled> through(Tube tube, List<Pose> poses, boolean pulls) {
+    /**
+     * The same, sought from where a like tube settled in these poses: sooner found, and no other answer.
+     *
+     * @param near of a tube of as many rings, pose by pose
+     */
+    public static List<Settled> slides(Tube tube, List<Pose> poses, List<Settled> near) {
+        return through(tube, poses, false, near);
+    }
+
+    private static List<Settled> through(Tube tube, List<Pose> poses, boolean pulls, List<Settled> near) {
         if (poses.isEmpty()) {
             throw new IllegalArgumentException("a balance needs a pose");
         }
@@ -55,7 +64,8 @@ public final class Balance {
         for (Pose pose : poses) {
             Placing placing = new Placing(tube, pose);
             Net net = placing.net();
-            Settling settled = run(tube, placing, net, free, Hold.NONE, Settling.GIVE);
+            State from = near.isEmpty() ? free : new State(placing.slides(near.get(all.size())), free.anchors());
+            Settling settled = run(tube, placing, net, from, Hold.NONE, Settling.GIVE);
             Settling held = pulls ? run(tube, placing, net, kept, Hold.PLACED, Settling.GIVE) : settled;
             free = new State(settled.slides(), settled.anchors());
             kept = new State(held.slides(), held.anchors());

@@ -57,6 +57,19 @@ final class Placing {
         return ring < trunk ? offset + 2 * ring + side : offset + trunk + ring;
     }
 
+    /** As unknowns, where another tube of as many rings settled. */
+    double[] slides(Settled near) {
+        double[] u = new double[strands.unknowns()];
+        if (hasRise()) {
+            u[0] = near.passed();
+        }
+        for (int k = 0; k < rings.size(); k++) {
+            u[unknown(k, 0)] = near.front().get(k);
+            u[unknown(k, 1)] = near.back().get(k);
+        }
+        return u;
+    }
+
     boolean hasRise() {
         return offset == 1;
     }

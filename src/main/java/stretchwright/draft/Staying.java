@@ -61,7 +61,7 @@ final class Staying {
     /** @param plain of that order, drawn as usual */
     static Stay found(Pattern plain, Order order) {
         Staying staying = new Staying(order, plain);
-        Settles asDrawn = staying.trials.of(staying.trials.asDrawn());
+        Settles asDrawn = staying.trials.drawn();
         return staying.top(
                 Stay.AS_USUAL.along(staying.along(asDrawn.hemUp())).seen(asDrawn.waist(), asDrawn.back()), asDrawn);
     }

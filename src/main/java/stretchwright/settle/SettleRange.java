@@ -2,8 +2,8 @@ package stretchwright.settle;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import stretchwright.balance.Settled;
 import stretchwright.body.Body;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
@@ -23,29 +23,32 @@ public record SettleRange(Settles middle, double waistSpread, double backSpread,
 
     /** With pulls, ten deep bends and a sit spin. */
     public static SettleRange of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
-        return of(new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.APART), body, fabric, Settles::of);
+        Settles middle = Settles.of(new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.APART));
+        return of(pattern, body, fabric, boot, style, Optional.of(middle));
     }
 
     /** Standing and in one deep bend only, as {@link Settles#slides}: half the work. */
     public static SettleRange quick(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
-        return of(
-                new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.COARSE),
-                body,
-                fabric,
-                half -> Settles.slides(half, half.guess(), half.top()));
+        return of(pattern, body, fabric, boot, style, Optional.empty());
     }
 
-    private static SettleRange of(HalfGarment half, Body body, Fabric fabric, Function<HalfGarment, Settles> middle) {
+    /** The spread is found on a coarse tube: a difference of two slides does not see it. */
+    private static SettleRange of(
+            Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, Optional<Settles> fine) {
+        HalfGarment half = new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.COARSE);
+        List<Settled> near = Settles.states(half, half.guess(), half.top(), List.of());
         List<Settles[]> pairs = Unsure.about(half.guess(), body, fabric).stream()
-                .map(pair -> new Settles[] {
-                    Settles.slides(half, pair[0], half.top()), Settles.slides(half, pair[1], half.top())
-                })
+                .map(pair -> new Settles[] {by(half, pair[0], near), by(half, pair[1], near)})
                 .toList();
         return new SettleRange(
-                middle.apply(half),
+                fine.orElseGet(() -> Settles.of(near)),
                 spread(pairs, Settles::waist),
                 spread(pairs, Settles::back),
                 spread(pairs, Settles::hemUp));
+    }
+
+    private static Settles by(HalfGarment half, Guess guess, List<Settled> near) {
+        return Settles.of(Settles.states(half, guess, half.top(), near));
     }
 
     private static double spread(List<Settles[]> pairs, ToDoubleFunction<Settles> what) {

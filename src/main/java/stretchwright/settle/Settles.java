@@ -55,9 +55,17 @@ public record Settles(
 
     /** With any top, standing and in one deep bend: pulls are told as 0, standing again and the sit spin as in the bend. */
     static Settles slides(HalfGarment half, Guess guess, TopTrial top) {
+        return of(states(half, guess, top, List.of()));
+    }
+
+    /** Standing and in one deep bend; sought near others of the same garment, if there are some. */
+    static List<Settled> states(HalfGarment half, Guess guess, TopTrial top, List<Settled> near) {
         Tube tube = half.tube(guess, top);
-        List<Settled> all =
-                Balance.slides(tube, List.of(half.standing(tube, guess), half.moved(tube, guess, guess.bend())));
+        return Balance.slides(
+                tube, List.of(half.standing(tube, guess), half.moved(tube, guess, guess.bend())), near);
+    }
+
+    static Settles of(List<Settled> all) {
         Settled first = all.get(0);
         Settled squat = all.get(1);
         double back = squat.waist().back();
@@ -87,9 +95,10 @@ public record Settles(
             poses.add(standing);
         }
         poses.add(half.moved(tube, guess, Motion.SIT_SPIN));
-        List<Settled> all = Balance.through(tube, poses);
-        Settled first = all.get(0);
-        Settled squat = all.get(1);
+        List<Settled> pulled = Balance.through(tube, List.of(standing, bent));
+        List<Settled> all = Balance.slides(tube, poses);
+        Settled first = pulled.get(0);
+        Settled squat = pulled.get(1);
         Settled after = all.get(2 * bends);
         Settled spin = all.get(all.size() - 1);
         return new Settles(
@@ -102,7 +111,7 @@ public record Settles(
                 2 * first.waist().pull(),
                 2 * squat.waist().pull(),
                 2 * first.waist().grip(),
-                most(all, s -> -s.hem().pull()),
+                most(pulled, s -> -s.hem().pull()),
                 first.hem().grip(),
                 all.stream().allMatch(Settled::isSettled));
     }

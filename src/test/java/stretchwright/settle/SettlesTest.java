@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import stretchwright.balance.Motion;
+import stretchwright.balance.Settled;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
 import stretchwright.draft.Draft;
@@ -129,7 +130,22 @@ class SettlesTest {
         assertThat(ten.pull()).isGreaterThan(ten.pullStanding()).isPositive();
     }
 
-    /** Two legs of one body are one. */
+    /** Sought from where a like garment settled the answer is the same. */
+    @Test
+    void aSearchFromNearbyFindsTheSame() {
+        List<Settled> near = Settles.states(HALF, Guess.MIDDLE, HALF.top(), List.of());
+        for (Guess[] pair : Unsure.about(Guess.MIDDLE, BODY, CLOTH)) {
+            for (Guess guess : pair) {
+                Settles plain = by(guess);
+                Settles warm = Settles.of(Settles.states(HALF, guess, HALF.top(), near));
+                assertThat(warm.waist()).isCloseTo(plain.waist(), within(0.1));
+                assertThat(warm.back()).isCloseTo(plain.back(), within(0.1));
+                assertThat(warm.hemUp()).isCloseTo(plain.hemUp(), within(0.1));
+            }
+        }
+    }
+
+    /** Rings twice as far apart. */
     @Test
     void aCoarseTubeTellsTheSame() {
         HalfGarment coarse = new HalfGarment(PATTERN, BODY, CLOTH, Optional.empty(), STYLE, HalfGarment.COARSE);
