@@ -33,6 +33,7 @@ record ChangeLever(
         WIDER,
         RECOVERING,
         LOWER_BAND,
+        HIGHER_BACK,
         OTHER
     }
 

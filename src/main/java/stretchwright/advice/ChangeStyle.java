@@ -173,15 +173,18 @@ final class ChangeStyle {
         double now = s.top().backRaise();
         int most = steps.within(TopKeys.BACK_WAIST.range().most() - now);
         return new ChangeLever(
-                most,
-                Tell.said("style.highest-back", Part.length(steps.mm(most))),
-                n -> 0.9 + steps.mm(n) / 30,
-                n -> Tell.said(
-                        "style.higher-back", Part.length(steps.mm(n)), Part.length(steps.onTape(now + steps.mm(n)))),
-                n -> now + steps.mm(n) > TopKeys.BACK_WAIST.range().most()
-                        ? Optional.empty()
-                        : Optional.of(make.with(
-                                s.with(s.top().raised(s.top().frontRaise(), steps.onTape(now + steps.mm(n)))))));
+                        most,
+                        Tell.said("style.highest-back", Part.length(steps.mm(most))),
+                        n -> 0.9 + steps.mm(n) / 30,
+                        n -> Tell.said(
+                                "style.higher-back",
+                                Part.length(steps.mm(n)),
+                                Part.length(steps.onTape(now + steps.mm(n)))),
+                        n -> now + steps.mm(n) > TopKeys.BACK_WAIST.range().most()
+                                ? Optional.empty()
+                                : Optional.of(make.with(
+                                        s.with(s.top().raised(s.top().frontRaise(), steps.onTape(now + steps.mm(n)))))))
+                .by(Way.HIGHER_BACK);
     }
 
     /** An elastic in a straight band: the next wider ones that are sold and have room. */

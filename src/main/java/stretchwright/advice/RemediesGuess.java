@@ -6,6 +6,7 @@ import java.util.stream.DoubleStream;
 import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Verdict;
+import stretchwright.fit.Subject;
 import stretchwright.ground.Part;
 import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Style;
@@ -19,6 +20,7 @@ final class RemediesGuess {
     private static final double STANDING = 0.5;
 
     private static final double PASSING = 0.85;
+    private static final double BARES_SKIN = 40;
     private static final double RECOVERY = 90;
     private static final double HIGHEST_BAND = 140;
 
@@ -38,8 +40,17 @@ final class RemediesGuess {
             case RECOVERING ->
                 (int) Math.ceil(RECOVERY - 100 * fabric.test().recovery().orElse(1));
             case LOWER_BAND -> steps.reaching(style.bandHeight() - style.dropBelowWaist() - HIGHEST_BAND);
+            case HIGHER_BACK -> v.kind() == Subject.Kind.BAND_SLIPS ? higherBack(before, style, steps) : lever.most();
             case OTHER -> lever.most();
         };
+    }
+
+    /** What the back slips beyond what bares skin, with half its spread: then it is no caution. */
+    private static int higherBack(FitReport before, Style style, ChangeSteps steps) {
+        return before.settles()
+                .map(r -> r.middle().back() - style.top().backRaise() + r.backSpread() / 2 - BARES_SKIN)
+                .map(mm -> steps.reaching(Math.max(1, mm)))
+                .orElse(1);
     }
 
     /** Points of stretch that are missing; empty where the place is not known. */

@@ -96,7 +96,6 @@ final class RemediesLevers {
                 style.elastic().ifPresent(out::add);
                 out.add(style.higherBack());
                 style.higherBand().ifPresent(out::add);
-                out.add(cloth.moreAlong());
             }
             case HEM_RISES -> {
                 style.higherCuff().ifPresent(out::add);

@@ -31,6 +31,13 @@ public final class TrialRooms implements Trials {
     }
 
     @Override
+    public FitReport judgeUnsettled(Pattern pattern, Body body, MakeFile make) {
+        FitReport fit =
+                FitCheck.withoutSettling(pattern, body, make.fabric(), make.boot(), make.style(), make.machines());
+        return PoseTape.added(fit, make.measured().poseLengths(), pattern, body, make.fabric());
+    }
+
+    @Override
     public FitReport judge(Pattern pattern, Body body, MakeFile make) {
         FitReport fit = FitCheck.withoutSlips(pattern, body, make.fabric(), make.boot(), make.style(), make.machines());
         return PoseTape.added(fit, make.measured().poseLengths(), pattern, body, make.fabric());

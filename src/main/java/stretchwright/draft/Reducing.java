@@ -81,8 +81,8 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
         return Tell.said("rule.of-stretch-along", Part.number(factor, 4), Part.share(most));
     }
 
-    /** @param firm whether the band is taken in as far as is comfortable, because something pulls at it */
-    static Reducing of(Body body, Fabric fabric, Ruled along, Holding holding, boolean firm) {
+    /** @param firm share of the way to a band that is taken in as far as is comfortable, because something pulls at it */
+    static Reducing of(Body body, Fabric fabric, Ruled along, Holding holding, double firm) {
         double hip = holding.at(Level.Name.HIP).reduction();
         Ruled crotch = crotch(fabric);
         Ruled band = band(body, fabric, hip, firm);
@@ -132,14 +132,13 @@ record Reducing(Pattern.Reductions shares, List<Reason> reasons) {
                 Inputs.stretchAlong(fabric));
     }
 
-    private static Ruled band(Body body, Fabric fabric, double hip, boolean firm) {
-        double usual = firm ? MOST_BAND_REDUCTION : reduction(BAND_SHARE_OF_LEG * hip / (1 - hip));
-        double share = Math.max(
-                1 - STILL_HOLDS,
-                Math.min(reduction(comfortableBand(body, fabric)), Math.min(MOST_BAND_REDUCTION, usual)));
+    private static Ruled band(Body body, Fabric fabric, double hip, double firm) {
+        double most = Math.min(reduction(comfortableBand(body, fabric)), MOST_BAND_REDUCTION);
+        double usual = Math.min(most, reduction(BAND_SHARE_OF_LEG * hip / (1 - hip)));
+        double share = Math.max(1 - STILL_HOLDS, usual + firm * (most - usual));
         return Ruled.of(
                 share,
-                firm
+                firm > 0
                         ? Tell.said("rule.firm-band", Part.share(MOST_BAND_REDUCTION))
                         : Tell.said(
                                 "rule.of-strain-at-hip",

@@ -15,21 +15,21 @@ import stretchwright.pattern.Style;
  * What is drawn beside the measures so that top and hem stay where they were asked for: {@link Staying} finds it.
  *
  * @param above how far the flat waist edge is drawn above its place, because it settles, mm
- * @param firm whether the band is taken in as far as is comfortable
+ * @param firm share of the way from the usual band to one that is taken in as far as is comfortable
  * @param elastic width of one that the draft puts into the band, mm
  * @param along share of the usual reduction along the leg that is kept
  * @param waist how far the waist edge would settle as usually drawn, mm
  * @param back how far its back would slip in a deep bend
  */
-record Stay(double above, boolean firm, OptionalDouble elastic, double along, double waist, double back) {
-    static final Stay AS_USUAL = new Stay(0, false, OptionalDouble.empty(), 1, 0, 0);
+record Stay(double above, double firm, OptionalDouble elastic, double along, double waist, double back) {
+    static final Stay AS_USUAL = new Stay(0, 0, OptionalDouble.empty(), 1, 0, 0);
 
     Stay above(double mm) {
         return new Stay(mm, firm, elastic, along, waist, back);
     }
 
-    Stay firmer() {
-        return new Stay(above, true, elastic, along, waist, back);
+    Stay firm(double share) {
+        return new Stay(above, share, elastic, along, waist, back);
     }
 
     Stay with(OptionalDouble width) {
@@ -46,7 +46,7 @@ record Stay(double above, boolean firm, OptionalDouble elastic, double along, do
 
     /** Whether nothing is drawn otherwise. */
     boolean isUsual() {
-        return above == 0 && !firm && elastic.isEmpty() && along == 1;
+        return above == 0 && firm == 0 && elastic.isEmpty() && along == 1;
     }
 
     /** Why the edge is drawn so far above its place, and why there is an elastic. */

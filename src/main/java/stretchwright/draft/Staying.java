@@ -8,6 +8,7 @@ import stretchwright.fabric.AsWorn;
 import stretchwright.fabric.Laplace;
 import stretchwright.fabric.Layers;
 import stretchwright.fabric.PressureSpread;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -17,8 +18,8 @@ import stretchwright.settle.TopTrial;
 import stretchwright.settle.TopTrials;
 
 /**
- * Finds what makes top and hem settle where they were asked for: first the waist edge drawn above its place by what it
- * settles, then a firmer band, then an elastic where the maker leaves that to the draft; along the leg less is taken off where
+ * Finds what makes top and hem settle where they were asked for: a firm band, the waist edge drawn above its place by
+ * what it settles, or an elastic where the maker leaves that to the draft; along the leg less is taken off where
  * the hem would rise. What cannot be had within these bounds is left to the fit check. Maths: docs/maths/draft.md, "Staying".
  */
 final class Staying {
@@ -29,9 +30,6 @@ final class Staying {
     private static final double BACK = 15;
 
     private static final double HEM = 6;
-
-    /** Closer than this the edge is not told from its place, mm. */
-    private static final double AT_ITS_PLACE = 3;
 
     /** An edge that something holds may be drawn above its place by so much, mm: it is seen from 10 (no source). */
     private static final double UNSEEN = 8;
@@ -71,39 +69,38 @@ final class Staying {
         return !hemIsFree() || up <= HEM ? 1 : Math.max(0, 1 - (up - HEM) / up * MORE_THAN_IN_PROPORTION);
     }
 
-    /** A strap under the foot holds it. */
+    /** One that ends at the ankle or on the boot, and that no strap holds: higher up a bent knee may take it along. */
     private boolean hemIsFree() {
-        return order.style().leg() != Style.Leg.STIRRUP
-                && order.style().lower().strapWidth().isEmpty();
+        Style style = order.style();
+        boolean low = style.leg() == Style.Leg.ANKLE
+                || (style.leg() == Style.Leg.OVER_BOOT
+                        && reachesPastItsRise(style.lower().hem()));
+        return low && style.lower().strapWidth().isEmpty();
     }
 
+    /** A hem to the collar is drawn as much longer as it rises; one in the boot is held. */
+    private static boolean reachesPastItsRise(LowerEnd.Hem hem) {
+        return hem != LowerEnd.Hem.INSIDE_BOOT && hem != LowerEnd.Hem.TO_COLLAR;
+    }
+
+    /** How far what is done goes grows with the need for it, so that no point of the pattern jumps. */
     private Stay top(Stay usual, Settles asDrawn) {
-        TopTrial now = trials.asDrawn();
-        if (isFine(asDrawn)) {
+        double need = Math.max(asDrawn.waist() / WAIST, asDrawn.back() / BACK) - 1;
+        double share = Math.max(0, Math.min(1, need));
+        if (share == 0) {
             return usual;
         }
-        TopTrial lifted = lifted(now, asDrawn.waist());
-        if (isFine(trials.of(lifted))) {
-            return usual.above(lifted.above());
+        Stay firm = usual.firm(share);
+        TopTrial trial = new TopTrial(
+                0,
+                OptionalDouble.of(Frame.band(order.with(firm))),
+                trials.asDrawn().pull());
+        if (order.style().top().band().elasticAsNeeded()) {
+            TopTrial high = trial.above(share * UNSEEN);
+            return firm.above(high.above()).with(isFine(trials.of(high)) ? OptionalDouble.empty() : elastic(high));
         }
-        TopTrial firm = lifted(new TopTrial(0, OptionalDouble.of(firmBand()), now.pull()), asDrawn.waist());
-        if (isFine(trials.of(firm))) {
-            return usual.firmer().above(firm.above());
-        }
-        TopTrial high = firm.above(UNSEEN);
-        OptionalDouble width = elastic(high);
-        return width.isPresent()
-                ? usual.firmer().with(width).above(high.above())
-                : usual.firmer().above(firm.above() + UNSEEN);
-    }
-
-    /** Drawn above its place by what it settles, most of all by so much that no more is needed. */
-    private TopTrial lifted(TopTrial top, double waist) {
-        return waist <= AT_ITS_PLACE ? top : top.above(Math.min(MOST_ABOVE, waist));
-    }
-
-    private double firmBand() {
-        return Frame.band(order.with(Stay.AS_USUAL.firmer()));
+        double settles = Math.max(0, trials.of(trial).waist());
+        return firm.above(share * (Math.min(MOST_ABOVE, settles) + UNSEEN));
     }
 
     private boolean isFine(Settles s) {
@@ -114,9 +111,10 @@ final class Staying {
     private OptionalDouble elastic(TopTrial top) {
         TopEnd.Band band = order.style().top().band();
         double girth = Frame.topGirth(order.body(), order.style());
-        double ring = TopFinish.ring(order, firmBand());
+        double cloth = top.band().orElseThrow();
+        double ring = TopFinish.ring(order, cloth);
         List<Double> fitting = ELASTICS.stream()
-                .filter(w -> hasRoom(band, w) && isComfortable(girth, Elastic.pull(w, ring, girth)))
+                .filter(w -> hasRoom(band, w) && isComfortable(girth, cloth, Elastic.pull(w, ring, girth)))
                 .toList();
         if (!band.elasticAsNeeded() || fitting.isEmpty()) {
             return OptionalDouble.empty();
@@ -136,9 +134,9 @@ final class Staying {
     }
 
     /** With the firm band: so far below the limit of the wearer's age that the fit check has no caution for it. */
-    private boolean isComfortable(double girth, double pull) {
+    private boolean isComfortable(double girth, double band, double pull) {
         AsWorn curve = AsWorn.of(order.fabric(), 0);
-        double strain = girth / firmBand() - 1;
+        double strain = girth / band - 1;
         double cloth = Laplace.kilopascals(Layers.TWO * curve.tension(strain), girth);
         double elastic = Laplace.kilopascals(pull / (order.style().bandHeight() / METRE), girth);
         double off = PressureSpread.strain(

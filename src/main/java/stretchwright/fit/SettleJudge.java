@@ -13,6 +13,7 @@ import stretchwright.fit.FitReport.Verdict;
 import stretchwright.ground.Chance;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.pattern.LowerEnd;
 import stretchwright.pattern.Style;
 import stretchwright.settle.SettleRange;
 import stretchwright.settle.Settles;
@@ -134,14 +135,13 @@ final class SettleJudge {
 
     private Optional<Verdict> hem() {
         Style style = worn.style();
-        boolean held = style.leg() == Style.Leg.STIRRUP
-                || style.lower().strapWidth().isPresent()
-                || (worn.boot().isPresent() && !style.lower().outsideBoot());
-        double limit = style.cuffHeight().isPresent()
-                ? Math.max(HEM, OF_CUFF * style.cuffHeight().getAsDouble())
-                : HEM;
+        // one that ends at the ankle or on the boot, and that no strap holds: higher up a bent knee may take it along
+        boolean low = style.leg() == Style.Leg.ANKLE
+                || (worn.boot().isPresent() && style.lower().outsideBoot());
+        double least = style.lower().hem() == LowerEnd.Hem.TO_COLLAR ? LowerEnd.LUNGE : HEM;
+        double limit = Math.max(least, OF_CUFF * style.cuffHeight().orElse(0));
         double chance = chanceAbove(limit, middle.hemUp(), range.hemSpread());
-        if (held || chance < LIKELY) {
+        if (!low || style.lower().strapWidth().isPresent() || chance < LIKELY) {
             return Optional.empty();
         }
         return Optional.of(new Verdict(

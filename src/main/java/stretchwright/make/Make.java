@@ -6,10 +6,12 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import stretchwright.body.Body;
+import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
@@ -21,6 +23,7 @@ import stretchwright.intake.MakeFile;
 import stretchwright.intake.MakeReader;
 import stretchwright.intake.Tree;
 import stretchwright.intake.YamlTree;
+import stretchwright.lay.ClothLay;
 import stretchwright.lay.Lay;
 import stretchwright.print.Printing;
 import stretchwright.sewing.SewingPlan;
@@ -105,10 +108,12 @@ public final class Make {
                 "progress.draft",
                 Part.count(session.pattern().pieces().size()),
                 Part.count(session.pattern().seams().size()))));
-        progress.say(voice.say(Tell.said("progress.fit", session.advised().count())));
-        // nothing of the sewing hangs on the lay, nor the other way round
+        // nothing of verdicts and sewing hangs on the lay, nor the other way round
+        ForkJoinTask<FitReport> advised = ForkJoinPool.commonPool().submit(session::advised);
         ForkJoinTask<SewingPlan> planned = ForkJoinPool.commonPool().submit(session::sewing);
-        session.lays().forEach(l -> progress.say(voice.say(laid(l.lay()))));
+        List<ClothLay> lays = session.lays();
+        progress.say(voice.say(Tell.said("progress.fit", advised.join().count())));
+        lays.forEach(l -> progress.say(voice.say(laid(l.lay()))));
         planned.quietlyJoin();
         progress.say(voice.say(Tell.said(
                 "progress.sewing",

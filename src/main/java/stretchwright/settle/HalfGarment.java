@@ -179,7 +179,8 @@ final class HalfGarment {
         double above = crotch;
         for (LegShape.Place p : leg) {
             double length = flat + (above - p.height()) / (1 + p.along());
-            rings.add(new Ring(edge - p.height(), p.width(), 1, friction(guess, p.height()), weight(p.width(), length)));
+            rings.add(
+                    new Ring(edge - p.height(), p.width(), 1, friction(guess, p.height()), weight(p.width(), length)));
             rest.add(length);
             flat = 0;
             above = p.height();

@@ -59,14 +59,7 @@ final class Hoops {
         double width = pattern.level(Level.Name.HEM).map(Level::width).orElse(last.restWidth());
         OptionalDouble cuff = style.cuffHeight();
         return cuff.isPresent()
-                ? new Hoop(
-                        round,
-                        width,
-                        cuff.getAsDouble(),
-                        guess.layers(),
-                        0,
-                        last.friction(),
-                        cuff.getAsDouble() / 2)
+                ? new Hoop(round, width, cuff.getAsDouble(), guess.layers(), 0, last.friction(), cuff.getAsDouble() / 2)
                 : new Hoop(
                         round,
                         width,

@@ -61,8 +61,7 @@ public record Settles(
     /** Standing and in one deep bend; sought near others of the same garment, if there are some. */
     static List<Settled> states(HalfGarment half, Guess guess, TopTrial top, List<Settled> near) {
         Tube tube = half.tube(guess, top);
-        return Balance.slides(
-                tube, List.of(half.standing(tube, guess), half.moved(tube, guess, guess.bend())), near);
+        return Balance.slides(tube, List.of(half.standing(tube, guess), half.moved(tube, guess, guess.bend())), near);
     }
 
     static Settles of(List<Settled> all) {

@@ -278,6 +278,8 @@ final class PartsInvariants {
         if (style.parts().kneeShaping()) {
             give += 0.02 * whole;
         }
+        // what lies in pockets makes the body larger, so that its top edge and hem settle otherwise
+        give += style.parts().pockets().isEmpty() ? 0 : 0.015 * whole;
         if (style.parts().gusset().isPresent()) {
             Piece leg = plain.piece(PieceName.of(PieceKind.LEG));
             double taken = GussetCut.taken(leg, style.parts().gusset().get()).orElseThrow();
