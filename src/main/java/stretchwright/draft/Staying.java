@@ -43,9 +43,6 @@ final class Staying {
     /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
     private static final double LEAST_POCKET = 40;
 
-    /** Taking less off along the leg lowers the hem by less than in proportion, as its weight stays (tried). */
-    private static final double MORE_THAN_IN_PROPORTION = 1.3;
-
     private static final double METRE = 1000;
 
     private final Order order;
@@ -66,7 +63,7 @@ final class Staying {
 
     /** What is kept of the reduction along so that the hem stays. */
     private double along(double up) {
-        return !hemIsFree() || up <= HEM ? 1 : Math.max(0, 1 - (up - HEM) / up * MORE_THAN_IN_PROPORTION);
+        return !hemIsFree() || up <= HEM ? 1 : HEM / up;
     }
 
     /** One that ends at the ankle or on the boot, and that no strap holds: higher up a bent knee may take it along. */
