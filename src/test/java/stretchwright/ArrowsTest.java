@@ -40,7 +40,7 @@ class ArrowsTest {
             Map.entry("print", Set.of("ground", "pattern", "fabric", "body", "boot", "settle", "fit", "lay", "sewing")),
             Map.entry("intake", with(NOUNS, "fit", "sewing", "print")),
             Map.entry("report", with(NOUNS, "settle", "fit", "lay", "sewing", "print", "intake")),
-            Map.entry("advice", with(NOUNS, "draft", "fit", "lay", "print", "intake")),
+            Map.entry("advice", with(NOUNS, "settle", "draft", "fit", "lay", "print", "intake")),
             Map.entry(
                     "make",
                     with(NOUNS, "draft", "fit", "lay", "sewing", "exchange", "print", "intake", "report", "advice")),

@@ -25,7 +25,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
 /** Section 9 of the drafting method over the shared survey: the US Army's of 1988 and 2012, the children of 1977. */
-@Tag("slow")
+@Tag("long")
 class DraftSurveyTest {
     @Test
     void everySurveyBodyKeepsEveryInvariant() {

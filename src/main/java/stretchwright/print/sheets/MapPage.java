@@ -95,7 +95,7 @@ final class MapPage {
     }
 
     private static String stop(String why) {
-        return Phrases.of("map.stop", Letters.shortened(why, 400));
+        return Phrases.of("map.stop", Letters.shortened(why, Whose.LONGEST_STOP));
     }
 
     private static String row(Plane plane) {
