@@ -28,6 +28,7 @@ import stretchwright.make.Make;
 import stretchwright.make.Rooms;
 
 /** Remedies of whole make files: what is offered is written into the file, and the file read and judged again. */
+@Tag("slow")
 class RemediesTest {
     private static String example(String name) throws IOException {
         return Files.readString(Path.of("examples", name));

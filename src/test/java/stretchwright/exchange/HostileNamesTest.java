@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.exchange.DxfReader.Entity;
 import stretchwright.make.ExampleHandovers;
@@ -15,6 +16,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.PieceName;
 
 /** Names come from a make file: whatever stands there, the files hold the same drawing. */
+@Tag("slow")
 class HostileNamesTest {
     private static final List<String> NAMES = List.of(
             "\n0\nEOF",

@@ -10,10 +10,12 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalInt;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.make.ExampleHandovers;
 import stretchwright.pattern.Piece;
 
+@Tag("slow")
 class PreviewTest {
     private static final int WHITE = 0xFFFFFFFF;
 

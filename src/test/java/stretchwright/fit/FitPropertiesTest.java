@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
@@ -24,6 +25,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
 /** What holds of the fit report for any body and cloth. */
+@Tag("slow")
 class FitPropertiesTest {
     private static final Set<Machine> OVERLOCK = EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
     private static final int BODIES = 60;

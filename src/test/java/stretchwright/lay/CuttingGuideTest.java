@@ -28,6 +28,7 @@ import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style;
 
 /** The order of cutting, and what is said of each placement. */
+@Tag("slow")
 class CuttingGuideTest {
     private static final List<Piece> PIECES = SamplePattern.overBoot().pieces();
 

@@ -19,6 +19,7 @@ import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Pattern;
 
 /** Whatever a make file asks for together is drafted soundly, or refused by findings with remedies: never a crash. */
+@Tag("slow")
 class MixedStylesTest {
     private static final Rooms ROOMS = new Rooms();
 

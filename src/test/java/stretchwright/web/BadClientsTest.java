@@ -22,6 +22,7 @@ import org.junit.jupiter.api.parallel.Isolated;
 
 /** Clients that dawdle or hang up: the others are served, and nothing of it is told on standard error. Alone, as that is everybody's. */
 @Isolated
+@Tag("slow")
 class BadClientsTest {
     /** More than the server has threads. */
     private static final int MANY = 300;

@@ -19,6 +19,7 @@ import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
 
 /** A search that is stopped at any moment ends, and with a layout; also where one of its workers fails. Outlines invented. */
+@Tag("slow")
 class CrewStopTest {
     /** Work of one round: a fraction of a millisecond, so that workers meet all the time. */
     private static final long SHORT = 50_000;

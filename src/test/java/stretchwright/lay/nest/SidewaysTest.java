@@ -10,6 +10,7 @@ import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 
 /** Searches that soon find nothing shorter and go sideways: boxes on a raster, invented. */
+@Tag("slow")
 class SidewaysTest {
     private static final Effort EFFORT = new Effort(150, 20);
 
