@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Roots;
 
 /**
  * The front edge of a boot cover: one cubic of Bezier, upright at both ends, along the tongue, over the instep and down

@@ -7,6 +7,7 @@ import java.util.stream.DoubleStream;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Roots;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension;
 import stretchwright.pattern.Dimension.What;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
+import stretchwright.ground.Roots;
 import stretchwright.pattern.Shift;
 
 /**

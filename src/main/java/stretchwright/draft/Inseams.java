@@ -2,6 +2,7 @@ package stretchwright.draft;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import stretchwright.ground.Roots;
 import stretchwright.ground.Said;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.EdgeName;

@@ -8,6 +8,7 @@ import stretchwright.body.Measure;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Path;
+import stretchwright.ground.Roots;
 import stretchwright.pattern.Dimension.What;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;

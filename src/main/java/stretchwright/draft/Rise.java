@@ -5,6 +5,7 @@ import stretchwright.body.Body;
 import stretchwright.body.Figure;
 import stretchwright.body.Measure;
 import stretchwright.ground.Point;
+import stretchwright.ground.Roots;
 import stretchwright.pattern.Shift;
 import stretchwright.pattern.Style;
 

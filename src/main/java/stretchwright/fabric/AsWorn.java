@@ -1,6 +1,7 @@
 package stretchwright.fabric;
 
 import java.util.OptionalDouble;
+import stretchwright.ground.Roots;
 
 /**
  * How hard a cloth pulls round a body where it lies stretched along by so much: the curve of its strip, and what was read of the
@@ -24,8 +25,6 @@ public final class AsWorn {
 
     /** Where the first stiffness of a curve is taken. */
     private static final double FIRST = 0.01;
-
-    private static final int BISECTIONS = 50;
 
     private final LoadCurve across;
     private final CurveSpread known;
@@ -95,20 +94,15 @@ public final class AsWorn {
         if (!narrowed) {
             return across.extension(tension / worn);
         }
-        double low = 0;
         double high = across.extension(tension / worn);
+        if (high == 0) {
+            return 0;
+        }
         // held along it may take less strain than the strip alone, or more once it is worn
         while (tension(high) < tension) {
             high *= 2;
         }
-        for (int round = 0; round < BISECTIONS; round++) {
-            double middle = (low + high) / 2;
-            if (tension(middle) < tension) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Roots.between(x -> tension(x) - tension, 0, high, LoadCurve.LAST_DIGIT)
+                .orElseThrow();
     }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import stretchwright.ground.MonotoneCubic;
+import stretchwright.ground.Roots;
 
 /**
  * Tension against extension in one direction: T(e) in N per metre of relaxed width, e as a share.
@@ -32,8 +33,8 @@ public final class LoadCurve {
 
     private static final List<Double> TOLD = List.of(1.0 / 3, 2.0 / 3, 1.0);
 
-    /** Halvings of an interval of readings: 2^-50 of it is below the last digit. */
-    private static final int BISECTIONS = 50;
+    /** An extension is found to this. */
+    static final double LAST_DIGIT = 1e-14;
 
     private final List<Reading> readings;
     private final boolean assumed;
@@ -141,21 +142,7 @@ public final class LoadCurve {
         if (tension >= t[last]) {
             return e[last] + (tension - t[last]) / curve.slope(e[last]);
         }
-        int i = 0;
-        while (tension > t[i + 1]) {
-            i++;
-        }
-        double low = e[i];
-        double high = e[i + 1];
-        for (int round = 0; round < BISECTIONS; round++) {
-            double middle = (low + high) / 2;
-            if (tension(middle) < tension) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return (low + high) / 2;
+        return Roots.between(x -> tension(x) - tension, 0, e[last], LAST_DIGIT).orElseThrow();
     }
 
     @Override

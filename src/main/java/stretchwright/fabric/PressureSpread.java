@@ -2,6 +2,7 @@ package stretchwright.fabric;
 
 import java.util.function.DoubleUnaryOperator;
 import stretchwright.ground.Chance;
+import stretchwright.ground.Roots;
 
 /**
  * How far strain and pressure may lie off what is told: by tape and scissors, by what is known of the cloth, and by the body
@@ -23,7 +24,6 @@ public final class PressureSpread {
     private static final double USUAL_BY_TAPE = 0.065;
 
     private static final double STEP = 1e-4;
-    private static final int BISECTIONS = 50;
 
     private final DoubleUnaryOperator tension;
     private final DoubleUnaryOperator extension;
@@ -106,17 +106,14 @@ public final class PressureSpread {
      * @param perTension kPa that a tension of 1 N/m of the load curve gives there
      */
     public double strainBelow(double limit, double spreads, double girth, double girthSpread, double perTension) {
-        double low = 0;
-        double high = extension.applyAsDouble(limit / perTension);
-        for (int round = 0; round < BISECTIONS; round++) {
-            double middle = (low + high) / 2;
-            double spread = total(middle, strain(middle, girth, girthSpread));
-            if (perTension * tension.applyAsDouble(middle) * StrictMath.exp(spreads * spread) < limit) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return Roots.between(
+                        strain -> perTension
+                                        * tension.applyAsDouble(strain)
+                                        * StrictMath.exp(spreads * total(strain, strain(strain, girth, girthSpread)))
+                                - limit,
+                        0,
+                        extension.applyAsDouble(limit / perTension),
+                        LoadCurve.LAST_DIGIT)
+                .orElse(0);
     }
 }

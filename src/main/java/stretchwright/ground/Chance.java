@@ -1,5 +1,7 @@
 package stretchwright.ground;
 
+import org.hipparchus.special.Erf;
+
 /** The normal distribution: the one place where a chance is reckoned. */
 public final class Chance {
     /** Between the ends of the range of 8 in 10, in spreads either side of the middle. */
@@ -13,18 +15,10 @@ public final class Chance {
 
     private Chance() {}
 
-    /** That a value about the middle lies below the limit, by Abramowitz and Stegun 26.2.17: off by less than 1e-7. */
+    /** That a value about the middle lies below the limit. */
     public static double below(double limit, double middle, double spread) {
         double z = (limit - middle) / spread;
-        if (Math.abs(z) > FAR) {
-            return z > 0 ? 1 : 0;
-        }
-        double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double tail = StrictMath.exp(-z * z / 2)
-                / Math.sqrt(2 * Math.PI)
-                * t
-                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-        return z > 0 ? 1 - tail : tail;
+        return Math.abs(z) > FAR ? (z > 0 ? 1 : 0) : Erf.erfc(-z / Math.sqrt(2)) / 2;
     }
 
     /** That a value whose logarithm is spread about that of the middle lies above the limit; never where there is none. */

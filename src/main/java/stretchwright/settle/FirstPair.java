@@ -4,10 +4,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
 import stretchwright.body.Body;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
-import stretchwright.ground.Cholesky;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 
@@ -120,7 +121,10 @@ public record FirstPair(Guess learnt, Map<Mark, Double> before, Map<Mark, Double
                     off[i] += slopes[i][k] * x[k];
                 }
             }
-            double[] pulls = Cholesky.solve(covariance, off);
+            double[] pulls = new CholeskyDecomposition(MatrixUtils.createRealMatrix(covariance))
+                    .getSolver()
+                    .solve(MatrixUtils.createRealVector(off))
+                    .toArray();
             double[] next = new double[x.length];
             for (int k = 0; k < x.length; k++) {
                 for (int i = 0; i < pulls.length; i++) {

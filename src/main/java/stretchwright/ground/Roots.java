@@ -1,11 +1,11 @@
-package stretchwright.draft;
+package stretchwright.ground;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /** Root finding inside a bracket that is checked, never assumed. */
-final class Roots {
+public final class Roots {
     /** Far below the 0.01 mm grid. */
     private static final double ACCURACY = 1e-7;
 
@@ -17,7 +17,7 @@ final class Roots {
      * The highest root between low and high: the bracket is looked for from the top down, in equal steps, so that a
      * function that misbehaves far below does not hide it.
      */
-    static OptionalDouble highest(DoubleUnaryOperator f, double low, double high) {
+    public static OptionalDouble highest(DoubleUnaryOperator f, double low, double high) {
         double upper = high;
         for (int i = 1; i <= STEPS && upper > low; i++) {
             double lower = high + (low - high) * i / STEPS;
@@ -31,12 +31,12 @@ final class Roots {
     }
 
     /** The root between low and high; empty where the function has the same sign at both. */
-    static OptionalDouble between(DoubleUnaryOperator f, double low, double high) {
+    public static OptionalDouble between(DoubleUnaryOperator f, double low, double high) {
         return between(f, low, high, ACCURACY);
     }
 
     /** The same no nearer than this. */
-    static OptionalDouble between(DoubleUnaryOperator f, double low, double high, double accuracy) {
+    public static OptionalDouble between(DoubleUnaryOperator f, double low, double high, double accuracy) {
         double atLow = f.applyAsDouble(low);
         double atHigh = f.applyAsDouble(high);
         if (atLow == 0) {
