@@ -15,12 +15,14 @@ import stretchwright.pattern.TopEnd;
 /** Which changes are worth trying for which verdict, the smallest effort first. */
 final class RemediesLevers {
     private final ChangeStyle style;
+    private final ChangeEnds ends;
     private final ChangeCloth cloth;
     private final double share;
     private final List<ChangeLever> out = new ArrayList<>();
 
     private RemediesLevers(MakeFile make, Pattern pattern) {
         this.style = new ChangeStyle(make);
+        this.ends = new ChangeEnds(make);
         this.cloth = new ChangeCloth(make);
         this.share = pattern.reductions().across();
     }
@@ -78,7 +80,7 @@ final class RemediesLevers {
                 style.machine(Machine.OVERLOCKER).ifPresent(out::add);
                 style.machine(Machine.COVERSTITCH).ifPresent(out::add);
                 hold();
-                out.add(style.higherBack());
+                out.add(ends.higherBack());
                 out.add(cloth.turned());
                 out.add(cloth.moreAlong());
             }
@@ -89,16 +91,16 @@ final class RemediesLevers {
                 style.contoured().ifPresent(out::add);
             }
             case HIGH_BAND -> {
-                out.add(style.lowerBand());
+                out.add(ends.lowerBand());
                 out.add(style.lowerRise());
             }
             case BAND_SLIPS -> {
-                style.elastic().ifPresent(out::add);
-                out.add(style.higherBack());
-                style.higherBand().ifPresent(out::add);
+                ends.elastic().ifPresent(out::add);
+                out.add(ends.higherBack());
+                ends.higherBand().ifPresent(out::add);
             }
             case HEM_RISES -> {
-                style.higherCuff().ifPresent(out::add);
+                ends.higherCuff().ifPresent(out::add);
                 out.add(cloth.moreAlong());
             }
             case LOW_HEM -> style.higherHem().ifPresent(out::add);
@@ -127,7 +129,7 @@ final class RemediesLevers {
         if (level.filter(Level.Name.KNEE::equals).isPresent()) {
             style.kneeShaping().ifPresent(out::add);
         } else {
-            out.add(style.higherBack());
+            out.add(ends.higherBack());
         }
         out.add(cloth.turned());
         out.add(cloth.moreAlong());

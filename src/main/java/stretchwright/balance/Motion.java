@@ -61,19 +61,6 @@ public record Motion(
         return new Motion(hip, knee, kneeFront, hollow, seat, groin, riseFront, share);
     }
 
-    /** With so many times what another differs by from a middle. */
-    public Motion plus(Motion other, Motion middle, double times) {
-        return new Motion(
-                hip + times * (other.hip - middle.hip),
-                knee + times * (other.knee - middle.knee),
-                kneeFront + times * (other.kneeFront - middle.kneeFront),
-                hollow + times * (other.hollow - middle.hollow),
-                seat + times * (other.seat - middle.seat),
-                groin + times * (other.groin - middle.groin),
-                riseFront + times * (other.riseFront - middle.riseFront),
-                riseBack + times * (other.riseBack - middle.riseBack));
-    }
-
     /** Of a tube placed on that body. */
     public Pose pose(Tube tube, Landmarks at, double bodyFront, double bodyBack) {
         List<Ring> rings = tube.rings();

@@ -1,5 +1,7 @@
 package stretchwright.body;
 
+import stretchwright.ground.Chance;
+
 /**
  * By what share a whole girth grows in a pose. The skin of seat and knee grows by 15 to 28 % ({@link SkinExtension}), but only at
  * the place: elsewhere round the same girth it does not, and cloth that slides shares it out.
@@ -9,12 +11,12 @@ package stretchwright.body;
  * as much more or less as their skin does (derived).
  */
 public final class GirthGrowth {
-    static final double SQUAT = 0.08;
+    public static final double SQUAT = 0.08;
 
     private static final String SQUATTING = "deep knee bend";
 
     /** One standard deviation: 4 to 12 % hold 8 in 10. */
-    private static final double SPREAD = 0.04 / 1.281552;
+    public static final double SPREAD = 0.04 / Chance.EIGHT_IN_TEN;
 
     /** Along, of what the skin grows: 14 to 30 % about 22 hold 8 in 10 at the back rise. */
     private static final double ALONG_SPREAD = 0.28;

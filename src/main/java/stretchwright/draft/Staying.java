@@ -29,6 +29,7 @@ final class Staying {
     /** And the back in a deep bend, mm: below what bares skin by what is not known of it (no source). */
     private static final double BACK = 15;
 
+    /** And the hem rise, mm: more than half of what shows laces (no source). */
     private static final double HEM = 6;
 
     /** An edge that something holds may be drawn above its place by so much, mm: it is seen from 10 (no source). */
@@ -36,14 +37,6 @@ final class Staying {
 
     /** No edge is drawn further above its place, mm (no source). */
     private static final double MOST_ABOVE = 25;
-
-    /** Widths that waist elastics are sold in, mm (common practice, no source). */
-    private static final List<Double> ELASTICS = List.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0);
-
-    /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
-    private static final double LEAST_POCKET = 40;
-
-    private static final double METRE = 1000;
 
     private final Order order;
     private final TopTrials trials;
@@ -104,16 +97,16 @@ final class Staying {
         return s.waist() <= WAIST && s.back() <= BACK;
     }
 
-    /** The narrowest that holds; the widest where none does; empty where the maker wants none, or the band has no room. */
+    /** The narrowest that holds; the widest where none does; empty where the band has no room or the waist is pressed enough. */
     private OptionalDouble elastic(TopTrial top) {
         TopEnd.Band band = order.style().top().band();
         double girth = Frame.topGirth(order.body(), order.style());
         double cloth = top.band().orElseThrow();
         double ring = TopFinish.ring(order, cloth);
-        List<Double> fitting = ELASTICS.stream()
-                .filter(w -> hasRoom(band, w) && isComfortable(girth, cloth, Elastic.pull(w, ring, girth)))
+        List<Double> fitting = TopEnd.Band.ELASTICS.stream()
+                .filter(w -> band.hasRoomFor(w) && isComfortable(girth, cloth, Elastic.pull(w, ring, girth)))
                 .toList();
-        if (!band.elasticAsNeeded() || fitting.isEmpty()) {
+        if (fitting.isEmpty()) {
             return OptionalDouble.empty();
         }
         int least = 0;
@@ -135,18 +128,14 @@ final class Staying {
         AsWorn curve = AsWorn.of(order.fabric(), 0);
         double strain = girth / band - 1;
         double cloth = Laplace.kilopascals(Layers.TWO * curve.tension(strain), girth);
-        double elastic = Laplace.kilopascals(pull / (order.style().bandHeight() / METRE), girth);
+        double elastic = Laplace.kilopascals(Elastic.tension(pull, order.style().bandHeight()), girth);
         double off = PressureSpread.strain(
                 strain, girth, order.body().value(Measure.WAIST_GIRTH).spread());
-        double spread = Math.hypot(cloth * new PressureSpread(curve).total(strain, off), elastic * Elastic.SPREAD)
-                / (cloth + elastic);
+        double spread = new PressureSpread(curve)
+                .of(strain, off, Laplace.kilopascals(Layers.TWO, girth))
+                .with(cloth, elastic, Elastic.SPREAD)
+                .spread();
         return Laplace.toMmHg(cloth + elastic) * StrictMath.exp(Comfort.PLANNED_SPREADS * spread)
                 <= Comfort.band(order.body().age());
-    }
-
-    private static boolean hasRoom(TopEnd.Band band, double width) {
-        TopEnd.Band filled = band.withElastic(width);
-        return filled.channel() <= band.height()
-                && (band.keyPocket().isEmpty() || filled.pocketDepth() >= LEAST_POCKET);
     }
 }

@@ -12,9 +12,6 @@ import stretchwright.ground.Roots;
  * (docs/maths/fit.md, "Ranges").
  */
 public final class AsWorn {
-    /** Beyond this a cloth would lose area when it is stretched. */
-    private static final double MOST_NARROWING = 0.8;
-
     /** What half an hour under the full weight usually leaves of the pull (common practice, no source). */
     private static final double USUAL_RELAXED = 0.92;
 
@@ -56,7 +53,7 @@ public final class AsWorn {
         boolean alongRead = narrowed && !across.isAssumed() && !test.loadAlong().isAssumed();
         known = CurveSpread.of(test);
         worn = over(way.wayBack(), USUAL_WAY_BACK) * over(way.relaxed(), USUAL_RELAXED);
-        double narrowing = Math.min(MOST_NARROWING, way.narrowing().orElse(0));
+        double narrowing = Math.min(Hung.MOST_NARROWING, way.narrowing().orElse(0));
         // where no strip along was hung, it gives at an easy pull by so much less than across
         double less = test.stretchAlong() > 0 ? test.stretchAcross() / test.stretchAlong() : 1;
         pull = known.along()

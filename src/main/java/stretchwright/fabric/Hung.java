@@ -2,6 +2,7 @@ package stretchwright.fabric;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import stretchwright.ground.Quantities;
 
 /**
  * What a strip hung with weights told besides its load curves: how it narrows, and how much of its pull is left when it is
@@ -20,7 +21,10 @@ public record Hung(Way across, Way along) {
     public static final double FULL_GRAMS = 500;
 
     /** Pull of the full weight, N/m of the strip's width. */
-    public static final double FULL = FULL_GRAMS * 0.00980665 / LoadCurve.STRIP_WIDTH;
+    public static final double FULL = FULL_GRAMS * Quantities.NEWTONS_PER_GRAM / LoadCurve.STRIP_WIDTH;
+
+    /** Beyond this a cloth would lose area when it is stretched: a read narrowing is taken no larger. */
+    public static final double MOST_NARROWING = 0.8;
 
     /** As it is worn where the pieces are cut crosswise. */
     public Hung turned() {

@@ -26,7 +26,7 @@ public record Learnt(Map<What, Double> values) {
         /** Pull across, by that of the load curve. */
         PULL_ACROSS(Of.CLOTH, Unit.SHARE, 0.05, 20),
         PULL_ALONG(Of.CLOTH, Unit.SHARE, 0.05, 20),
-        NARROWING(Of.CLOTH, Unit.SHARE, 0, 0.8),
+        NARROWING(Of.CLOTH, Unit.SHARE, 0, Hung.MOST_NARROWING),
         /** Pull of two layers, in pulls of one. */
         LAYERS(Of.CLOTH, Unit.NUMBER, 1, 3),
         /** Cloth that goes with the crotch seam, by what usually does. */

@@ -24,8 +24,6 @@ final class Levels {
     /** Tape round a boot, mm: two readings agree within 5, as on an ankle. */
     private static final double ON_BOOT = 5 / 2.8;
 
-    private static final double METRE = 1000;
-
     private Levels() {}
 
     static List<FitReport.LevelFit> of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
@@ -49,7 +47,7 @@ final class Levels {
                             Laplace.kilopascals(perCurve, girth));
             double pressure = Laplace.kilopascals(tension, girth);
             double elastic =
-                    level.name() == Level.Name.WAIST ? Elastic.pull(pattern) / (style.bandHeight() / METRE) : 0;
+                    level.name() == Level.Name.WAIST ? Elastic.tension(Elastic.pull(pattern), style.bandHeight()) : 0;
             if (elastic > 0) {
                 likely = likely.with(pressure, Laplace.kilopascals(elastic, girth), Elastic.SPREAD);
             }

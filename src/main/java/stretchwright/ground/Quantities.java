@@ -16,6 +16,9 @@ public final class Quantities {
             "\\s*([+-]?)\\s*(?:(\\d+)\\s+(\\d+)\\s*/\\s*(\\d+)|(\\d+)\\s*/\\s*(\\d+)|(\\d*[.,]?\\d+(?:[eE][+-]?\\d+)?|\\d+[.,]))"
                     + "\\s*(.*?)\\s*");
 
+    /** What a gram weighs: standard gravity, 9.80665 m/s2. */
+    public static final double NEWTONS_PER_GRAM = 0.00980665;
+
     private Quantities() {}
 
     /** A number and the unit text behind it. */
@@ -44,7 +47,7 @@ public final class Quantities {
         return OptionalDouble.of(reading.value / 100);
     }
 
-    /** A force in N: "3.1 N" or "310 g" (grams-force, 0.00980665 N each: household weights on a hook). */
+    /** A force in N: "3.1 N" or "310 g" (grams-force: household weights on a hook). */
     public static OptionalDouble force(String text) {
         Reading reading = read(text);
         if (reading == null) {
@@ -52,8 +55,8 @@ public final class Quantities {
         }
         return switch (reading.unit.toLowerCase(Locale.ROOT)) {
             case "n" -> OptionalDouble.of(reading.value);
-            case "g", "gf" -> OptionalDouble.of(reading.value * 0.00980665);
-            case "kg", "kgf" -> OptionalDouble.of(reading.value * 9.80665);
+            case "g", "gf" -> OptionalDouble.of(reading.value * NEWTONS_PER_GRAM);
+            case "kg", "kgf" -> OptionalDouble.of(reading.value * 1000 * NEWTONS_PER_GRAM);
             default -> OptionalDouble.empty();
         };
     }

@@ -16,9 +16,6 @@ final class BandReader {
     /** What a tape in sixteenths cannot tell, mm. */
     private static final double TAPE = 0.3;
 
-    /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
-    private static final double LEAST_POCKET = 40;
-
     /** EN 14682 covers cords in clothing of children up to 14 years. */
     private static final int CHILD_UNTIL = 14;
 
@@ -127,11 +124,13 @@ final class BandReader {
         }
         if (band.shape() == Shape.CASING) {
             given.add(TopKeys.KEY_POCKET, Tell.said("key-pocket.casing"), Tell.said("key-pocket.shape"));
-        } else if (band.pocketDepth() < LEAST_POCKET) {
+        } else if (band.pocketDepth() < TopEnd.Band.LEAST_POCKET) {
             given.add(
                     TopKeys.KEY_POCKET,
                     shallow(band),
-                    Tell.said("key-pocket.higher", Part.written(LEAST_POCKET + band.height() - band.pocketDepth())));
+                    Tell.said(
+                            "key-pocket.higher",
+                            Part.written(TopEnd.Band.LEAST_POCKET + band.height() - band.pocketDepth())));
         }
     }
 

@@ -16,7 +16,7 @@ final class HangingReader {
     private static final double SLIP = 0.02;
 
     /** Cloth that loses so much of its width is none (knits 0.15 to 0.45 in 8 of 10; common practice). */
-    private static final double MOST_NARROWING = 1.5;
+    private static final double NO_KNIT = 1.5;
 
     /** Less of the pull on the way back, or after half an hour, has no leg wear (way back 0.62 to 0.92; common practice). */
     private static final double LEAST_BACK = 0.4;
@@ -99,8 +99,7 @@ final class HangingReader {
     }
 
     private static Part grams(double tension) {
-        double grams = tension * LoadCurve.STRIP_WIDTH / 0.00980665;
-        return Part.text(Math.round(grams / 10) * 10 + " g");
+        return Part.text(Math.round(HangsKind.grams(tension) / 10) * 10 + " g");
     }
 
     private Optional<LoadCurve> curve(Way way) {
@@ -156,7 +155,7 @@ final class HangingReader {
             return OptionalDouble.empty();
         }
         double narrowing = Hung.narrowing(mm, curve.extension(Hung.FULL));
-        if (narrowing > MOST_NARROWING) {
+        if (narrowing > NO_KNIT) {
             given.add(
                     way.width,
                     Tell.said(
@@ -180,7 +179,8 @@ final class HangingReader {
                 double mm = Hung.MARKS * (1 + (longer ? curve.lastExtension() : outward));
                 given.add(
                         way.back,
-                        Tell.said(longer ? "hang.back-longer" : "hang.back-shorter", kind.told(reading), length(mm)),
+                        Tell.said(
+                                longer ? "hang.back-longer" : "hang.back-shorter", kind.told(reading), Part.length(mm)),
                         Tell.said("hang.back-how"));
                 return OptionalDouble.empty();
             }
@@ -191,10 +191,6 @@ final class HangingReader {
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(share);
-    }
-
-    private static Part length(double mm) {
-        return Part.length(mm);
     }
 
     private OptionalDouble relaxed(Key<Double> key, double mm, LoadCurve curve) {
@@ -208,7 +204,7 @@ final class HangingReader {
                     Tell.said(
                             shorter ? "hang.after-shorter" : "hang.after-longer",
                             Part.written(mm),
-                            length(Hung.MARKS * (1 + full))),
+                            Part.length(Hung.MARKS * (1 + full))),
                     Tell.said("hang.after-how"));
             return OptionalDouble.empty();
         }

@@ -128,8 +128,13 @@ record HangsKind(LengthKind length, QuantityKind force, List<String> usual, bool
         return Numbers.mm(Hung.MARKS * (1 + reading.extension())).doubleValue();
     }
 
-    private static double grams(LoadCurve.Reading reading) {
-        return Math.round(reading.tension() * LoadCurve.STRIP_WIDTH / 0.00980665);
+    private static long grams(LoadCurve.Reading reading) {
+        return Math.round(grams(reading.tension()));
+    }
+
+    /** What hangs on the strip. */
+    static double grams(double tension) {
+        return tension * LoadCurve.STRIP_WIDTH / Quantities.NEWTONS_PER_GRAM;
     }
 
     @Override

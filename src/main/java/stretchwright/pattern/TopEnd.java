@@ -1,5 +1,6 @@
 package stretchwright.pattern;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -47,6 +48,12 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
         /** Height of the channel for a cord where there is no elastic, mm (common practice, no source). */
         public static final double CORD_CHANNEL = 15;
 
+        /** Widths that waist elastics are sold in, mm (common practice, no source). */
+        public static final List<Double> ELASTICS = List.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0);
+
+        /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
+        public static final double LEAST_POCKET = 40;
+
         /** Between a key pocket's opening and what is above it in the band, mm (common practice, no source). */
         public static final double POCKET_ROOM = 10;
 
@@ -89,6 +96,12 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
         /** Finished depth of a key pocket: the band's height less what is above its opening, mm. */
         public double pocketDepth() {
             return height - channel() - POCKET_ROOM;
+        }
+
+        /** Whether an elastic of that width has room, and a key pocket below it still holds a key. */
+        public boolean hasRoomFor(double width) {
+            Band filled = withElastic(width);
+            return filled.channel() <= height && (keyPocket.isEmpty() || filled.pocketDepth() >= LEAST_POCKET);
         }
 
         /** Height inside the band that an elastic or a cord takes up, from the fold down, mm; 0 without either. */

@@ -5,11 +5,13 @@ import stretchwright.pattern.Pattern;
 
 /** What an elastic in the waistband pulls. */
 public final class Elastic {
-    /** N for each mm of its width, stretched to twice its length (from memory, no source; range: a half to twice). */
+    /** N for each mm of its width, stretched to twice its length (from memory, no source). */
     private static final double PULL = 1;
 
     /** Of the logarithm of that: elastics of one width pull otherwise by a half (no source). */
     public static final double SPREAD = 0.35;
+
+    private static final double METRE = 1000;
 
     private Elastic() {}
 
@@ -22,6 +24,16 @@ public final class Elastic {
      */
     public static double pull(double width, double ring, double worn) {
         return PULL * width * Math.max(0, worn / ring - 1);
+    }
+
+    /**
+     * N/m, spread over the band that it lies in.
+     *
+     * @param pull N
+     * @param height of the band, mm
+     */
+    public static double tension(double pull, double height) {
+        return pull / (height / METRE);
     }
 
     /** N, of those that lie in a pattern's band. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import stretchwright.balance.Motion;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Hung;
 import stretchwright.fabric.Layers;
 import stretchwright.fabric.Learnt;
 import stretchwright.fabric.Learnt.What;
@@ -35,15 +36,13 @@ public record Guess(
         double crotch,
         double waist,
         Motion bend) {
-    /** Beyond this a cloth would lose area when it is stretched. */
-    private static final double MOST_NARROWING = 0.8;
-
     public static final Guess MIDDLE = new Guess(0.4, 0.3, Layers.TWO, 0.3, 1, 1, 1, 1, 0, 0, Motion.SQUAT);
 
     /** With what was read of this cloth, and what a worn pair taught. */
     static Guess of(Fabric fabric) {
         OptionalDouble narrows = fabric.test().hung().across().narrowing();
-        Guess read = narrows.isEmpty() ? MIDDLE : MIDDLE.cloth(1, 1, Math.min(MOST_NARROWING, narrows.getAsDouble()));
+        Guess read =
+                narrows.isEmpty() ? MIDDLE : MIDDLE.cloth(1, 1, Math.min(Hung.MOST_NARROWING, narrows.getAsDouble()));
         return fabric.learnt().isNothing() ? read : read.taught(fabric.learnt());
     }
 
@@ -97,21 +96,5 @@ public record Guess(
 
     Guess bent(Motion other) {
         return new Guess(skin, boot, layers, narrowing, seam, across, along, elastic, crotch, waist, other);
-    }
-
-    /** With so many times what another differs by from a middle. */
-    Guess plus(Guess other, Guess middle, double times) {
-        return new Guess(
-                Math.max(0.02, skin + times * (other.skin - middle.skin)),
-                Math.max(0.02, boot + times * (other.boot - middle.boot)),
-                Math.max(1.01, layers + times * (other.layers - middle.layers)),
-                Math.max(0, Math.min(MOST_NARROWING, narrowing + times * (other.narrowing - middle.narrowing))),
-                Math.max(0.1, seam + times * (other.seam - middle.seam)),
-                Math.max(0.1, across + times * (other.across - middle.across)),
-                Math.max(0.1, along + times * (other.along - middle.along)),
-                Math.max(0, elastic + times * (other.elastic - middle.elastic)),
-                crotch + times * (other.crotch - middle.crotch),
-                waist + times * (other.waist - middle.waist),
-                bend.plus(other.bend, middle.bend, times));
     }
 }

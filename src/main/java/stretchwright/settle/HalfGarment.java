@@ -18,6 +18,7 @@ import stretchwright.body.TrunkProfile;
 import stretchwright.boot.Boot;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.ground.Quantities;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Seam;
@@ -25,8 +26,6 @@ import stretchwright.pattern.Style;
 
 /** One half of a garment and the body in it, as plain numbers for the balance. Places are mm below the waist edge as asked. */
 final class HalfGarment {
-    private static final double GRAVITY = 9.81;
-
     /** Between two rings of the leg, mm on the flat piece; twice that tells edges within a mm (docs/maths/balance.md). */
     static final double APART = 40;
 
@@ -200,7 +199,7 @@ final class HalfGarment {
     }
 
     private double weight(double width, double length) {
-        return fabric.quality().weight().orElse(USUAL_WEIGHT) / 1e9 * width * length * GRAVITY;
+        return fabric.quality().weight().orElse(USUAL_WEIGHT) / 1e6 * width * length * Quantities.NEWTONS_PER_GRAM;
     }
 
     private double bandWeight() {

@@ -2,9 +2,11 @@ package stretchwright.settle;
 
 import stretchwright.balance.Motion;
 import stretchwright.body.Body;
+import stretchwright.body.GirthGrowth;
 import stretchwright.body.Measure;
 import stretchwright.fabric.CurveSpread;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Hung;
 import stretchwright.fabric.LoadCurve;
 
 /** A {@link Guess} as numbers in steps of one standard deviation from the middle guess, each of them known as well as the other. */
@@ -13,8 +15,6 @@ final class Unknowns {
     private static final double SKIN_ALONG = 0.05;
 
     private static final double LEAST_LAYERS = 1;
-    private static final double MOST_NARROWING = 0.8;
-
     /** Beyond so many standard deviations nothing is believed of six readings. */
     static final double MOST = 3;
 
@@ -46,9 +46,9 @@ final class Unknowns {
     Guess at(double[] x) {
         double both = StrictMath.exp(curve * x[5]);
         double ratio = StrictMath.exp(apart * x[6] / 2);
-        double narrows = Math.max(0, Math.min(MOST_NARROWING, middle.narrowing() + narrowing * x[3]));
+        double narrows = Math.max(0, Math.min(Hung.MOST_NARROWING, middle.narrowing() + narrowing * x[3]));
         Motion m = middle.bend();
-        Motion bend = m.withGirths(m.hip() + Unsure.GROWTH * x[10], m.knee() + Unsure.GROWTH * x[11])
+        Motion bend = m.withGirths(m.hip() + GirthGrowth.SPREAD * x[10], m.knee() + GirthGrowth.SPREAD * x[11])
                 .withSkin(m.kneeFront() + SKIN_ALONG * x[12], m.seat() + SKIN_ALONG * x[13])
                 .withRiseBack(m.riseBack() + Unsure.BACK_RISE * x[14]);
         return middle.frictions(

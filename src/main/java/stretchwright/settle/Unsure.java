@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import stretchwright.balance.Motion;
 import stretchwright.body.Body;
+import stretchwright.body.GirthGrowth;
 import stretchwright.body.Measure;
 import stretchwright.fabric.CurveSpread;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Hung;
 import stretchwright.fabric.Learnt.What;
 import stretchwright.fabric.LoadCurve;
 import stretchwright.ground.Chance;
@@ -19,7 +21,6 @@ final class Unsure {
     static final double LAYERS = 0.2 / Chance.EIGHT_IN_TEN;
     static final double NARROWING = 0.15 / Chance.EIGHT_IN_TEN;
     static final double SEAM = StrictMath.log(80.0 / 30) / 2 / Chance.EIGHT_IN_TEN;
-    static final double GROWTH = 0.04 / Chance.EIGHT_IN_TEN;
     static final double BACK_RISE = 0.08 / Chance.EIGHT_IN_TEN;
 
     /** Of the two load curves of one cloth against each other where neither was weighed (no source). */
@@ -30,9 +31,6 @@ final class Unsure {
 
     /** Of a narrowing that was read: 1 mm on the width of the strip. */
     static final double NARROWING_READ = 0.03;
-
-    /** Beyond this a cloth would lose area when it is stretched. */
-    private static final double MOST_NARROWING = 0.8;
 
     /**
      * What six readings of a first pair leave of a spread: the least that they taught in four examples (docs/maths/fit.md, "First
@@ -98,7 +96,7 @@ final class Unsure {
         double narrows = fabric.test().hung().across().narrowing().isPresent() ? NARROWING_READ : NARROWING;
         pair(
                 g.cloth(g.across(), g.along(), Math.max(0, g.narrowing() - narrows)),
-                g.cloth(g.across(), g.along(), Math.min(MOST_NARROWING, g.narrowing() + narrows)));
+                g.cloth(g.across(), g.along(), Math.min(Hung.MOST_NARROWING, g.narrowing() + narrows)));
     }
 
     private void measured(Guess g, Body body) {
@@ -111,8 +109,8 @@ final class Unsure {
     private void bent(Guess g) {
         Motion m = g.bend();
         pair(
-                g.bent(m.withGirths(m.hip() - GROWTH, m.knee() - GROWTH)),
-                g.bent(m.withGirths(m.hip() + GROWTH, m.knee() + GROWTH)));
+                g.bent(m.withGirths(m.hip() - GirthGrowth.SPREAD, m.knee() - GirthGrowth.SPREAD)),
+                g.bent(m.withGirths(m.hip() + GirthGrowth.SPREAD, m.knee() + GirthGrowth.SPREAD)));
         double rise = left(What.BACK_RISE) * BACK_RISE;
         pair(g.bent(m.withRiseBack(m.riseBack() - rise)), g.bent(m.withRiseBack(m.riseBack() + rise)));
     }

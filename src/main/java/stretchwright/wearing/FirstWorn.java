@@ -6,11 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import stretchwright.body.Body;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.Hung;
 import stretchwright.fabric.Learnt;
 import stretchwright.fabric.Learnt.What;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
+import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
 import stretchwright.intake.FirstPairKeys;
 import stretchwright.intake.Key;
@@ -28,10 +30,10 @@ public final class FirstWorn {
     /** Marks were so far apart on the unworn pair, on the band on rods twice that, mm. */
     private static final double APART = 50;
 
-    private static final double BAND_APART = 100;
+    private static final double BAND_APART = Hung.MARKS;
 
     /** Pull of 2 kg on the lower rod, N; the band hangs in two sides, of two layers each. */
-    private static final double ROD = 2 * 9.80665;
+    private static final double ROD = 2000 * Quantities.NEWTONS_PER_GRAM;
 
     private static final double SIDES = 2;
     private static final double LAYERS = 2;

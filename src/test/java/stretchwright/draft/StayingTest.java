@@ -28,13 +28,7 @@ class StayingTest {
     private static final TopEnd MAY = BAND.with(BAND.band().elasticAsNeeded(true));
 
     private static Optional<Pattern> draft(Body body, Fabric cloth, Style style) {
-        return Draft.of(
-                body,
-                cloth,
-                Optional.empty(),
-                style,
-                Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH),
-                new Findings(""));
+        return Draft.of(body, cloth, Optional.empty(), style, new Findings(""));
     }
 
     private static Style ankle(TopEnd top) {

@@ -76,7 +76,7 @@ class SettleJudgeTest {
 
     /** Cloth that is slack everywhere has nothing that holds it: no clean verdict. */
     @Test
-    void aSlackGarmentFalls() {
+    void aSlackGarmentIsStopped() {
         Style slack = PLAIN.with(new Hold.Fixed(0))
                 .withEase(Map.of(
                         Level.Name.WAIST,

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
@@ -19,13 +18,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import stretchwright.balance.Motion;
 import stretchwright.balance.Settled;
 import stretchwright.body.Body;
+import stretchwright.body.GirthGrowth;
 import stretchwright.body.SampleBody;
 import stretchwright.draft.Draft;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Chance;
 import stretchwright.ground.Findings;
-import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
@@ -40,13 +39,7 @@ class SettlesTest {
             new HalfGarment(PATTERN, BODY, CLOTH, Optional.empty(), STYLE, HalfGarment.APART);
 
     private static Optional<Pattern> drafted(Body body, Fabric cloth, Style style) {
-        return Draft.of(
-                body,
-                cloth,
-                Optional.empty(),
-                style,
-                Set.of(Machine.OVERLOCKER, Machine.COVERSTITCH),
-                new Findings(""));
+        return Draft.of(body, cloth, Optional.empty(), style, new Findings(""));
     }
 
     /** One input from its lowest to its highest, by a share from 0 to 1, all others in their middle. */
@@ -68,7 +61,7 @@ class SettlesTest {
         Guess g = Guess.MIDDLE;
         Motion m = g.bend();
         OptionalDouble none = OptionalDouble.empty();
-        double girth = HALF.top().band().isPresent() ? 0 : 740;
+        double girth = 740;
         return Stream.of(
                         new Sweep("friction on skin", -1, s -> by(g.frictions(between(0.15, 0.9, s), g.boot()))),
                         new Sweep("layers", -1, s -> by(g.sewn(between(1.3, 2, s), g.seam(), g.elastic()))),
@@ -128,6 +121,13 @@ class SettlesTest {
         assertThat(ten.backAfter() - one.backAfter()).isBetween(-0.5, 6.0);
         assertThat(ten.back()).isCloseTo(one.back(), within(1e-9));
         assertThat(ten.pull()).isGreaterThan(ten.pullStanding()).isPositive();
+    }
+
+    /** One deep bend for the pressures and for the balance. */
+    @Test
+    void aSquatGrowsGirthsByTheSame() {
+        assertThat(Motion.SQUAT.hip()).isEqualTo(GirthGrowth.SQUAT);
+        assertThat(Motion.SQUAT.knee()).isEqualTo(GirthGrowth.SQUAT);
     }
 
     /** Sought from where a like garment settled the answer is the same. */
@@ -190,8 +190,37 @@ class SettlesTest {
         Guess all = middle;
         for (Guess[] pair : pairs) {
             double z = random.nextGaussian();
-            all = all.plus(pair[z < 0 ? 0 : 1], middle, Math.abs(z));
+            all = moved(all, pair[z < 0 ? 0 : 1], middle, Math.abs(z));
         }
         return all;
+    }
+
+    /** By so many times what another differs by from a middle. */
+    private static Guess moved(Guess from, Guess other, Guess middle, double times) {
+        Motion bend = from.bend();
+        return new Guess(
+                Math.max(0.02, from.skin() + times * (other.skin() - middle.skin())),
+                Math.max(0.02, from.boot() + times * (other.boot() - middle.boot())),
+                Math.max(1.01, from.layers() + times * (other.layers() - middle.layers())),
+                Math.max(0, Math.min(0.8, from.narrowing() + times * (other.narrowing() - middle.narrowing()))),
+                Math.max(0.1, from.seam() + times * (other.seam() - middle.seam())),
+                Math.max(0.1, from.across() + times * (other.across() - middle.across())),
+                Math.max(0.1, from.along() + times * (other.along() - middle.along())),
+                Math.max(0, from.elastic() + times * (other.elastic() - middle.elastic())),
+                from.crotch() + times * (other.crotch() - middle.crotch()),
+                from.waist() + times * (other.waist() - middle.waist()),
+                bend.withGirths(
+                                bend.hip()
+                                        + times
+                                                * (other.bend().hip()
+                                                        - middle.bend().hip()),
+                                bend.knee()
+                                        + times
+                                                * (other.bend().knee()
+                                                        - middle.bend().knee()))
+                        .withRiseBack(bend.riseBack()
+                                + times
+                                        * (other.bend().riseBack()
+                                                - middle.bend().riseBack())));
     }
 }
