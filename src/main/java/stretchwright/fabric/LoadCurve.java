@@ -1,9 +1,9 @@
 package stretchwright.fabric;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import stretchwright.ground.MonotoneCubic;
 import stretchwright.ground.Roots;
 
@@ -97,14 +97,13 @@ public final class LoadCurve {
         if (factor == 1) {
             return this;
         }
-        List<Reading> knots = new ArrayList<>();
-        for (int i = 1; i < e.length; i++) {
-            knots.add(new Reading(e[i], factor * t[i]));
-        }
-        List<Reading> told = readings.stream()
+        return new LoadCurve(times(readings, factor), times(knots(), factor), assumed);
+    }
+
+    private static List<Reading> times(List<Reading> all, double factor) {
+        return all.stream()
                 .map(r -> new Reading(r.extension(), factor * r.tension()))
                 .toList();
-        return new LoadCurve(told, knots, assumed);
     }
 
     public boolean isAssumed() {
@@ -113,6 +112,13 @@ public final class LoadCurve {
 
     public List<Reading> readings() {
         return readings;
+    }
+
+    /** The points that it is drawn through, which are more than were read where it is bent as knits are. */
+    public List<Reading> knots() {
+        return IntStream.range(1, e.length)
+                .mapToObj(i -> new Reading(e[i], t[i]))
+                .toList();
     }
 
     /** Whether the extension lies inside what was read (or assumed). */

@@ -75,20 +75,7 @@ final class Course {
             }
         }
         shape.places(apart).forEach(p -> out.add(point(p)));
-        return lastAsLevel(out);
-    }
-
-    /** A double hem presses with both layers, as at its level. */
-    private List<FitReport.CoursePoint> lastAsLevel(List<FitReport.CoursePoint> points) {
-        FitReport.LevelFit hem = fits.get(fits.size() - 1);
-        FitReport.CoursePoint last = points.get(points.size() - 1);
-        if (hem.level() == Level.Name.HEM && last.width() == hem.width()) {
-            points.set(
-                    points.size() - 1,
-                    new FitReport.CoursePoint(
-                            last.leg(), last.height(), last.girth(), last.width(), last.across(), hem.pressure()));
-        }
-        return points;
+        return out;
     }
 
     /** At a height of the flat leg, between crotch and hem. */
@@ -98,7 +85,7 @@ final class Course {
 
     private FitReport.CoursePoint point(LegShape.Place p) {
         double across = Strain.of(p.width(), p.girth());
-        double tension = AsWorn.of(fabric, p.along()).tension(across) / (1 + p.along());
+        double tension = p.layers() * AsWorn.of(fabric, p.along()).tension(across) / (1 + p.along());
         return new FitReport.CoursePoint(
                 shape.leg(), p.height(), p.girth(), p.width(), across, Laplace.kilopascals(tension, p.girth()));
     }

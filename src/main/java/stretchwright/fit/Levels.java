@@ -9,7 +9,6 @@ import stretchwright.boot.Boot;
 import stretchwright.fabric.AsWorn;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Laplace;
-import stretchwright.fabric.Layers;
 import stretchwright.fabric.Likely;
 import stretchwright.fabric.PressureSpread;
 import stretchwright.fabric.Strain;
@@ -34,7 +33,7 @@ final class Levels {
             double girth = shape.girth(level);
             double across = Strain.of(level.width(), girth);
             double along = shape.along(level.name());
-            double layers = shape.isDouble(level.name()) ? Layers.TWO : 1;
+            double layers = shape.layers(level.name());
             // tension per metre as worn: the cloth is longer along than at rest, so the same pull is spread thinner
             double perCurve = layers / (1 + along);
             AsWorn cloth = AsWorn.of(fabric, along);

@@ -54,6 +54,9 @@ public final class Notes {
             "lower.over-heel",
             "band.no-dart");
 
+    private static final List<String> ORDER =
+            Stream.concat(SAFETY.stream(), OTHERS.stream()).toList();
+
     private Notes() {}
 
     /** The same with no more than three notes among the verdicts; all that is known is in the one list or the other. */
@@ -81,14 +84,13 @@ public final class Notes {
 
     /** Whether it has its place among the others. */
     public static boolean isRanked(Verdict v) {
-        return rank(v) < SAFETY.size() + OTHERS.size();
+        return rank(v) < ORDER.size();
     }
 
     private static int rank(Verdict v) {
         String key = v.message().key();
-        List<String> order = Stream.concat(SAFETY.stream(), OTHERS.stream()).toList();
         int at = 0;
-        while (at < order.size() && !key.startsWith(order.get(at))) {
+        while (at < ORDER.size() && !key.startsWith(ORDER.get(at))) {
             at++;
         }
         return at;

@@ -5,7 +5,6 @@ import static stretchwright.fit.FitReport.Severity.NOTE;
 import static stretchwright.fit.FitReport.Severity.STOP;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.body.Measure;
@@ -54,7 +53,7 @@ final class SettleJudge {
                 .map(w -> all
                         ? SettleRange.of(w.pattern(), w.body(), w.fabric(), w.boot(), w.style())
                         : SettleRange.quick(w.pattern(), w.body(), w.fabric(), w.boot(), w.style()))
-                .max(Comparator.comparingDouble(r -> r.middle().back()))
+                .reduce(SettleRange::orHarder)
                 .orElseThrow();
     }
 

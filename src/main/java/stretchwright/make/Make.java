@@ -112,7 +112,8 @@ public final class Make {
         ForkJoinTask<FitReport> advised = ForkJoinPool.commonPool().submit(session::advised);
         ForkJoinTask<SewingPlan> planned = ForkJoinPool.commonPool().submit(session::sewing);
         List<ClothLay> lays = session.lays();
-        progress.say(voice.say(Tell.said("progress.fit", advised.join().count())));
+        advised.quietlyJoin();
+        progress.say(voice.say(Tell.said("progress.fit", session.advised().count())));
         lays.forEach(l -> progress.say(voice.say(laid(l.lay()))));
         planned.quietlyJoin();
         progress.say(voice.say(Tell.said(

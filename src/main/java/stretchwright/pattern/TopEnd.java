@@ -49,7 +49,7 @@ public record TopEnd(double dropBelowWaist, double frontRaise, double backRaise,
         public static final double CORD_CHANNEL = 15;
 
         /** Widths that waist elastics are sold in, mm (common practice, no source). */
-        public static final List<Double> ELASTICS = List.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0);
+        public static final List<Double> ELASTICS = List.of(10.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0);
 
         /** A key stands out of a pocket that is less deep, mm (common practice, no source). */
         public static final double LEAST_POCKET = 40;

@@ -234,17 +234,17 @@ final class HalfGarment {
     }
 
     private Cloth cloth(Guess guess) {
-        Reading across = Reading.of(fabric.test().loadAcross(), guess.across());
-        Reading along = Reading.of(fabric.test().loadAlong(), guess.along());
-        return Cloth.ofStrips(across.strains, across.tensions, along.strains, along.tensions, guess.narrowing());
+        LoadCurve across = fabric.test().loadAcross().times(guess.across());
+        LoadCurve along = fabric.test().loadAlong().times(guess.along());
+        return Cloth.ofStrips(strains(across), tensions(across), strains(along), tensions(along), guess.narrowing());
     }
 
-    private record Reading(List<Double> strains, List<Double> tensions) {
-        static Reading of(LoadCurve curve, double times) {
-            return new Reading(
-                    curve.readings().stream().map(LoadCurve.Reading::extension).toList(),
-                    curve.readings().stream().map(r -> times * r.tension()).toList());
-        }
+    private static List<Double> strains(LoadCurve curve) {
+        return curve.knots().stream().map(LoadCurve.Reading::extension).toList();
+    }
+
+    private static List<Double> tensions(LoadCurve curve) {
+        return curve.knots().stream().map(LoadCurve.Reading::tension).toList();
     }
 
     private Rise rise(Guess guess, TopTrial top, List<Ring> trunk) {

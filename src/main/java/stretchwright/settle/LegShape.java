@@ -8,6 +8,7 @@ import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
 import stretchwright.body.TrunkProfile;
 import stretchwright.boot.Boot;
+import stretchwright.fabric.Layers;
 import stretchwright.ground.Point;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Level;
@@ -34,8 +35,13 @@ public final class LegShape {
     /** The first ring below the tips of the inseams, mm. */
     private static final double CLEAR = 1;
 
-    /** One height of the leg: above the bare foot's floor, and what lies there, mm; strain along as standing. */
-    public record Place(double height, double girth, double width, double along) {}
+    /**
+     * One height of the leg: above the bare foot's floor, and what lies there, mm.
+     *
+     * @param along strain along, standing
+     * @param layers as they count on a body
+     */
+    public record Place(double height, double girth, double width, double along, double layers) {}
 
     private final Pattern pattern;
     private final Body body;
@@ -107,7 +113,11 @@ public final class LegShape {
     }
 
     /** A band of two layers holds with both, folded, faced or turned down. */
-    public boolean isDouble(Level.Name level) {
+    public double layers(Level.Name level) {
+        return isDouble(level) ? Layers.TWO : 1;
+    }
+
+    private boolean isDouble(Level.Name level) {
         return level == Level.Name.WAIST
                 || (level == Level.Name.HEM && style.cuffHeight().isPresent());
     }
@@ -164,7 +174,8 @@ public final class LegShape {
         }
         if (!hangsOnLeg()) {
             pattern.level(Level.Name.HEM)
-                    .ifPresent(hem -> out.add(new Place(onBody(foot), girth(hem), hem.width(), along(Level.Name.HEM))));
+                    .ifPresent(hem -> out.add(new Place(
+                            onBody(foot), girth(hem), hem.width(), along(Level.Name.HEM), layers(Level.Name.HEM))));
         }
         return out;
     }
@@ -196,7 +207,7 @@ public final class LegShape {
     /** At a height of the flat leg, between crotch and hem. */
     public Place at(double y) {
         double height = onBody(y);
-        return new Place(height, girthAt(height) + between(y, true), width(y), between(y, false));
+        return new Place(height, girthAt(height) + between(y, true), width(y), between(y, false), 1);
     }
 
     public double onBody(double flat) {

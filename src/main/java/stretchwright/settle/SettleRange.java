@@ -47,6 +47,13 @@ public record SettleRange(Settles middle, double waistSpread, double backSpread,
                 spread(pairs, Settles::hemUp));
     }
 
+    /** Of two legs the back of the one that has it harder, and the hem of the one that rises more. */
+    public SettleRange orHarder(SettleRange other) {
+        SettleRange back = other.middle.back() > middle.back() ? other : this;
+        SettleRange hem = other.middle.hemUp() > middle.hemUp() ? other : this;
+        return new SettleRange(back.middle.withHemOf(hem.middle), back.waistSpread, back.backSpread, hem.hemSpread);
+    }
+
     private static Settles by(HalfGarment half, Guess guess, List<Settled> near) {
         return Settles.of(Settles.states(half, guess, half.top(), near));
     }

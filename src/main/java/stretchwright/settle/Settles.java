@@ -118,4 +118,20 @@ public record Settles(
     private static double most(List<Settled> all, ToDoubleFunction<Settled> what) {
         return all.stream().mapToDouble(what).max().orElseThrow();
     }
+
+    Settles withHemOf(Settles other) {
+        return new Settles(
+                waist,
+                backStanding,
+                back,
+                backAfter,
+                backSpin,
+                other.hemUp,
+                pullStanding,
+                pull,
+                grip,
+                other.hemPull,
+                other.hemGrip,
+                settled && other.settled);
+    }
 }

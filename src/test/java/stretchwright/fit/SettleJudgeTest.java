@@ -3,6 +3,7 @@ package stretchwright.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +11,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
+import stretchwright.body.Legs;
+import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
+import stretchwright.body.Side;
+import stretchwright.body.Value;
 import stretchwright.boot.Boot;
 import stretchwright.draft.Draft;
 import stretchwright.fabric.Fabric;
@@ -25,6 +30,7 @@ import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.pattern.TopEnd;
+import stretchwright.settle.SettleRange;
 
 /** What is said of a band that slips and a hem that rises: by chances, in lengths and newtons, and nothing twice. */
 class SettleJudgeTest {
@@ -138,5 +144,32 @@ class SettleJudgeTest {
     void aStrapHoldsTheHem() {
         FitReport fit = check(SampleFabric.with(1470, 0.6, 0.15, true), Style.usual(Style.Leg.STIRRUP));
         assertThat(about(fit, Subject.Kind.HEM_RISES)).isEmpty();
+    }
+
+    /** Of two legs the hem is told that rises more, whichever back slips further. */
+    @Test
+    void eachEndIsThatOfTheLegThatHasItHarder() {
+        Map<Side, Map<Measure, Value>> own = new EnumMap<>(Side.class);
+        own.put(
+                Side.LEFT,
+                Map.of(Measure.CALF_GIRTH, new Value(BODY.mm(Measure.CALF_GIRTH) + 20, Value.Origin.GIVEN, 2)));
+        own.put(
+                Side.RIGHT,
+                Map.of(Measure.ANKLE_GIRTH, new Value(BODY.mm(Measure.ANKLE_GIRTH) + 15, Value.Origin.GIVEN, 2)));
+        Body apart = new Body(BODY.figure(), BODY.age(), BODY.stance(), BODY.values(), new Legs(own, Map.of()));
+        Pattern pattern = Draft.of(apart, SampleFabric.heavyKnit(), Optional.empty(), PLAIN, MACHINES, new Findings(""))
+                .orElseThrow();
+        Worn worn = new Worn(pattern, apart, SampleFabric.heavyKnit(), Optional.empty(), PLAIN, MACHINES);
+        SettleRange told = SettleJudge.range(worn, false);
+        List<SettleRange> legs = worn.legs().stream()
+                .map(w -> SettleRange.quick(w.pattern(), w.body(), w.fabric(), w.boot(), w.style()))
+                .toList();
+        assertThat(legs).hasSize(2);
+        assertThat(told.middle().hemUp())
+                .isEqualTo(
+                        legs.stream().mapToDouble(l -> l.middle().hemUp()).max().orElseThrow());
+        assertThat(told.middle().back())
+                .isEqualTo(
+                        legs.stream().mapToDouble(l -> l.middle().back()).max().orElseThrow());
     }
 }

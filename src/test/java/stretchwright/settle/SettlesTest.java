@@ -22,6 +22,7 @@ import stretchwright.body.GirthGrowth;
 import stretchwright.body.SampleBody;
 import stretchwright.draft.Draft;
 import stretchwright.fabric.Fabric;
+import stretchwright.fabric.LoadCurve;
 import stretchwright.fabric.SampleFabric;
 import stretchwright.ground.Chance;
 import stretchwright.ground.Findings;
@@ -128,6 +129,29 @@ class SettlesTest {
     void aSquatGrowsGirthsByTheSame() {
         assertThat(Motion.SQUAT.hip()).isEqualTo(GirthGrowth.SQUAT);
         assertThat(Motion.SQUAT.knee()).isEqualTo(GirthGrowth.SQUAT);
+    }
+
+    /** A curve that is carried down bent, or assumed, pulls in the balance as everywhere: as one that was read at all its points. */
+    @Test
+    void aCurveOfFewReadingsPullsAsItIsDrawn() {
+        for (LoadCurve few :
+                List.of(LoadCurve.through(List.of(new LoadCurve.Reading(0.6, 150))), LoadCurve.assumed(0.6))) {
+            List<LoadCurve.Reading> many = new ArrayList<>();
+            for (int i = 1; i <= 24; i++) {
+                many.add(new LoadCurve.Reading(0.025 * i, few.tension(0.025 * i)));
+            }
+            Settles told = of(few);
+            Settles read = of(LoadCurve.through(many));
+            assertThat(told.waist()).isCloseTo(read.waist(), within(0.3));
+            assertThat(told.back()).isCloseTo(read.back(), within(0.3));
+        }
+    }
+
+    private static Settles of(LoadCurve curve) {
+        Fabric.Test test = CLOTH.test();
+        Fabric cloth = CLOTH.with(test.with(test.stretchAcross(), test.stretchAlong(), curve, curve));
+        HalfGarment half = new HalfGarment(PATTERN, BODY, cloth, Optional.empty(), STYLE, HalfGarment.APART);
+        return Settles.slides(half, Guess.MIDDLE, half.top());
     }
 
     /** Sought from where a like garment settled the answer is the same. */
