@@ -23,8 +23,6 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.WhichLeg;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Phrases;
-import stretchwright.settle.SettleRange;
-import stretchwright.settle.Settles;
 
 /** What the fit check found as tables of text, the same on paper and on the page; empty ones are left out. */
 public final class FitTables {
@@ -124,7 +122,7 @@ public final class FitTables {
                         Phrases.of("fit.head.moves"),
                         Phrases.of("fit.head.pulled"),
                         Phrases.of("fit.head.held")),
-                fit.settles().map(s -> settles(s, unit)).orElse(List.of()));
+                fit.settles().map(r -> SettleRows.of(r, unit)).orElse(List.of()));
         add(
                 all,
                 Phrases.of("fit.table.slips", unit.symbol()),
@@ -259,47 +257,6 @@ public final class FitTables {
                 c.weight().isPresent() ? Amounts.number(c.weight().getAsDouble(), 0) : Phrases.of("fit.not-known"),
                 c.limit().isPresent() ? Amounts.percent(c.limit().getAsDouble()) : Phrases.of("fit.not-tested"),
                 c.limit().isEmpty() ? "-" : c.shows() ? Phrases.of("fit.shows") : Phrases.of("fit.covers"));
-    }
-
-    private static List<List<String>> settles(SettleRange range, Unit unit) {
-        Settles s = range.middle();
-        String waist = Phrases.of("fit.edge.waist");
-        String back = Phrases.of("fit.edge.back");
-        String grip = newtons(s.grip());
-        return List.of(
-                List.of(
-                        waist,
-                        Phrases.of("fit.pose.standing"),
-                        down(s.waist(), range.waistSpread(), unit),
-                        newtons(s.pullStanding()),
-                        grip),
-                List.of(
-                        back,
-                        Phrases.of("fit.pose.bend"),
-                        down(s.back(), range.backSpread(), unit),
-                        newtons(s.pull()),
-                        grip),
-                List.of(back, Phrases.of("fit.pose.after"), Phrases.of("fit.down", mm(s.backAfter(), unit)), "", ""),
-                List.of(back, Phrases.of("fit.pose.spin"), Phrases.of("fit.down", mm(s.backSpin(), unit)), "", ""),
-                List.of(
-                        Phrases.of("fit.edge.hem"),
-                        Phrases.of("fit.pose.bend"),
-                        Phrases.of("fit.up", ends(s.hemUp(), range.hemSpread(), unit)),
-                        newtons(s.hemPull()),
-                        newtons(s.hemGrip())));
-    }
-
-    private static String newtons(double n) {
-        return String.valueOf(Math.round(Math.max(0, n)));
-    }
-
-    private static String down(double middle, double spread, Unit unit) {
-        return Phrases.of("fit.down", ends(middle, spread, unit));
-    }
-
-    private static String ends(double middle, double spread, Unit unit) {
-        return mm(SettleRange.low(middle, spread), unit) + " - " + mm(SettleRange.high(middle, spread), unit) + " ("
-                + mm(Math.max(0, middle), unit) + ")";
     }
 
     /** Slips that change something; of the others only how many they are. */
