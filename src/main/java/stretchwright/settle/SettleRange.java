@@ -23,28 +23,29 @@ public record SettleRange(Settles middle, double waistSpread, double backSpread,
 
     /** With pulls, ten deep bends and a sit spin. */
     public static SettleRange of(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
-        Settles middle = Settles.of(new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.APART));
-        return of(pattern, body, fabric, boot, style, Optional.of(middle));
-    }
-
-    /** Standing and in one deep bend only, as {@link Settles#slides}: half the work. */
-    public static SettleRange quick(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
-        return of(pattern, body, fabric, boot, style, Optional.empty());
-    }
-
-    /** The spread is found on a coarse tube: a difference of two slides does not see it. */
-    private static SettleRange of(
-            Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style, Optional<Settles> fine) {
         HalfGarment half = new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.COARSE);
+        return quick(half, body, fabric).with(Settles.of(half));
+    }
+
+    /** Standing and in one deep bend only, as {@link Settles#slides}: half the work, and the same said of them. */
+    public static SettleRange quick(Pattern pattern, Body body, Fabric fabric, Optional<Boot> boot, Style style) {
+        return quick(new HalfGarment(pattern, body, fabric, boot, style, HalfGarment.COARSE), body, fabric);
+    }
+
+    private static SettleRange quick(HalfGarment half, Body body, Fabric fabric) {
         List<Settled> near = Settles.states(half, half.guess(), half.top(), List.of());
         List<Settles[]> pairs = Unsure.about(half.guess(), body, fabric).stream()
                 .map(pair -> new Settles[] {by(half, pair[0], near), by(half, pair[1], near)})
                 .toList();
         return new SettleRange(
-                fine.orElseGet(() -> Settles.of(near)),
+                Settles.of(near),
                 spread(pairs, Settles::waist),
                 spread(pairs, Settles::back),
                 spread(pairs, Settles::hemUp));
+    }
+
+    private SettleRange with(Settles other) {
+        return new SettleRange(other, waistSpread, backSpread, hemSpread);
     }
 
     /** Of two legs the back of the one that has it harder, and the hem of the one that rises more. */

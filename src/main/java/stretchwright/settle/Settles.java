@@ -24,7 +24,7 @@ import stretchwright.pattern.Style;
  * @param back of its centre back in a deep bend
  * @param backAfter of its centre back, standing again after ten deep bends
  * @param backSpin of its centre back in a sit spin
- * @param hemUp how far the hem rises at most
+ * @param hemUp how far the hem rises, standing or in a deep bend
  * @param pull grip that would hold the waist edge at its place in a deep bend
  * @param settled whether every pose found its balance
  */
@@ -106,7 +106,7 @@ public record Settles(
                 squat.waist().back(),
                 after.waist().back(),
                 spin.waist().back(),
-                most(all, s -> -s.hem().side()),
+                most(pulled, s -> -s.hem().side()),
                 2 * first.waist().pull(),
                 2 * squat.waist().pull(),
                 2 * first.waist().grip(),

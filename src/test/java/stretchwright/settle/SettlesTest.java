@@ -154,6 +154,17 @@ class SettlesTest {
         return Settles.slides(half, Guess.MIDDLE, half.top());
     }
 
+    /** Who judges many patterns and who judges one say the same of where edges come to lie. */
+    @Test
+    void theQuickRangeIsTheSame() {
+        SettleRange all = SettleRange.of(PATTERN, BODY, CLOTH, Optional.empty(), STYLE);
+        SettleRange quick = SettleRange.quick(PATTERN, BODY, CLOTH, Optional.empty(), STYLE);
+        assertThat(quick.middle().waist()).isEqualTo(all.middle().waist());
+        assertThat(quick.middle().back()).isEqualTo(all.middle().back());
+        assertThat(quick.middle().hemUp()).isEqualTo(all.middle().hemUp());
+        assertThat(quick.backSpread()).isEqualTo(all.backSpread());
+    }
+
     /** Sought from where a like garment settled the answer is the same. */
     @Test
     void aSearchFromNearbyFindsTheSame() {
