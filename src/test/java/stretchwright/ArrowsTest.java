@@ -59,7 +59,20 @@ class ArrowsTest {
                             "report",
                             "advice",
                             "make")),
-            Map.entry("cli", Set.of("ground", "lay", "print", "intake", "report", "advice", "make", "wearing", "many")),
+            Map.entry("workroom", Set.of("ground", "fabric", "lay", "intake", "report", "make", "many")),
+            Map.entry(
+                    "cli",
+                    Set.of(
+                            "ground",
+                            "lay",
+                            "print",
+                            "intake",
+                            "report",
+                            "advice",
+                            "make",
+                            "wearing",
+                            "many",
+                            "workroom")),
             Map.entry("web", with(NOUNS, "fit", "lay", "sewing", "print", "intake", "make")));
 
     /** Rooms inside rooms, each with what it may use of its own room; print may use them all, and lay its nest. */
@@ -70,7 +83,8 @@ class ArrowsTest {
             Map.entry("print.steps", Set.of("print.kit")),
             Map.entry("print.cloth", Set.of("print.kit")),
             Map.entry("print.fit", Set.of("print.kit")),
-            Map.entry("print.cards", Set.of("print.kit")));
+            Map.entry("print.cards", Set.of("print.kit")),
+            Map.entry("workroom.store", Set.of()));
 
     /** Arrows go down; rooms of one floor never use each other. */
     private static final List<Set<String>> FLOORS = List.of(
@@ -83,6 +97,7 @@ class ArrowsTest {
             Set.of("report", "advice"),
             Set.of("make"),
             Set.of("wearing", "many"),
+            Set.of("workroom"),
             Set.of("web", "cli"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
@@ -183,7 +198,8 @@ class ArrowsTest {
     void filesClockAndNetworkStayAtTheDoors() {
         noClasses()
                 .that()
-                .resideOutsideOfPackages("stretchwright", "stretchwright.cli..", "stretchwright.web..")
+                .resideOutsideOfPackages(
+                        "stretchwright", "stretchwright.workroom..", "stretchwright.cli..", "stretchwright.web..")
                 .should()
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("java.io.File")
@@ -194,6 +210,27 @@ class ArrowsTest {
                 .callMethod(System.class, "currentTimeMillis")
                 .orShould()
                 .callMethod(java.time.LocalDate.class, "now")
+                .check(CLASSES);
+    }
+
+    /** What a database is asked is asked by the workroom. */
+    @Tag("slow")
+    @Test
+    void databasesAreAskedByTheWorkroomOnly() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("stretchwright.workroom..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "java.sql..",
+                        "javax.sql..",
+                        "org.sqlite..",
+                        "org.postgresql..",
+                        "com.zaxxer..",
+                        "org.jdbi..",
+                        "org.flywaydb..",
+                        "com.github.kagkarlsson..")
                 .check(CLASSES);
     }
 

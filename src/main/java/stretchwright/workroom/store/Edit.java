@@ -1,0 +1,37 @@
+package stretchwright.workroom.store;
+
+import java.util.Optional;
+
+/**
+ * What is to be saved.
+ *
+ * @param thing its id; empty for a new one
+ * @param expected the version that the editor had seen; 0 for a new one
+ */
+public record Edit(
+        String thing,
+        Kind kind,
+        long expected,
+        String name,
+        String text,
+        Links links,
+        Optional<String> figures,
+        String program) {
+    /** A new thing. */
+    public static Edit fresh(Kind kind, String name, String text, Links links) {
+        return new Edit("", kind, 0, name, text, links, Optional.empty(), "");
+    }
+
+    /** What follows a version that was seen. */
+    public static Edit after(Thing seen, String name, String text) {
+        return new Edit(seen.id(), seen.kind(), seen.now(), name, text, seen.links(), Optional.empty(), "");
+    }
+
+    public Edit with(String made, String by) {
+        return new Edit(thing, kind, expected, name, text, links, Optional.of(made), by);
+    }
+
+    public Edit with(Links other) {
+        return new Edit(thing, kind, expected, name, text, other, figures, program);
+    }
+}

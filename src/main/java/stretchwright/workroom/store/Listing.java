@@ -1,0 +1,40 @@
+package stretchwright.workroom.store;
+
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.Query;
+
+/** How things are found. */
+final class Listing {
+    private Listing() {}
+
+    static List<Thing> of(Handle h, Kind kind, Place place, String sought, int from, int most) {
+        List<String> words = Names.words(sought);
+        StringBuilder sql = new StringBuilder("SELECT t.* FROM thing t LEFT JOIN thing w ON w.id = t.wearer"
+                + " LEFT JOIN thing f ON f.id = t.fabric WHERE t.kind = :kind AND t.place = :place");
+        for (int i = 0; i < words.size(); i++) {
+            sql.append(" AND (t.folded LIKE :word").append(i).append(" ESCAPE '!'");
+            sql.append(" OR w.folded LIKE :word").append(i).append(" ESCAPE '!'");
+            sql.append(" OR f.folded LIKE :word").append(i).append(" ESCAPE '!')");
+        }
+        sql.append(" ORDER BY t.changed DESC, t.id LIMIT :most OFFSET :from");
+        Query query = h.createQuery(sql.toString())
+                .bind("kind", kind.word())
+                .bind("place", place.ordinal())
+                .bind("most", most)
+                .bind("from", from);
+        for (int i = 0; i < words.size(); i++) {
+            query.bind("word" + i, Names.anywhere(words.get(i)));
+        }
+        return query.map((row, context) -> Rows.thing(row)).list();
+    }
+
+    static Optional<Thing> named(Handle h, Kind kind, String name) {
+        return h.createQuery("SELECT * FROM thing WHERE kind = :kind AND folded = :folded AND place = 0")
+                .bind("kind", kind.word())
+                .bind("folded", Names.folded(name))
+                .map((row, context) -> Rows.thing(row))
+                .findFirst();
+    }
+}

@@ -1,0 +1,64 @@
+package stretchwright.workroom.store;
+
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+
+/** Names and texts as the store takes them. */
+public final class Names {
+    /** Letters of the longest name. */
+    static final int LONGEST = 200;
+
+    /** Letters of the longest text: that of the largest make file. */
+    public static final int LONGEST_TEXT = 1024 * 1024;
+
+    private Names() {}
+
+    /** In which two names are the same: without regard to capitals, widths and spaces. */
+    public static String folded(String name) {
+        return Normalizer.normalize(name, Normalizer.Form.NFKC)
+                .toLowerCase(Locale.ROOT)
+                .strip()
+                .replaceAll("\\s+", " ");
+    }
+
+    /** The words of what is looked for. */
+    static List<String> words(String sought) {
+        return Stream.of(folded(sought).split(" ")).filter(w -> !w.isEmpty()).toList();
+    }
+
+    /** Anywhere in a text, as SQL's LIKE has it, with ! before what means something there. */
+    static String anywhere(String word) {
+        return "%" + word.replaceAll("([!%_])", "!$1") + "%";
+    }
+
+    /** What is wrong with a name. */
+    static Optional<Said> wrongName(String name) {
+        if (folded(name).isEmpty()) {
+            return Optional.of(Tell.said("name.none"));
+        }
+        if (name.length() > LONGEST) {
+            return Optional.of(Tell.said("name.long", Part.count(LONGEST)));
+        }
+        return name.codePoints().anyMatch(Character::isISOControl) || lonely(name)
+                ? Optional.of(Tell.said("name.control"))
+                : Optional.empty();
+    }
+
+    /** What is wrong with a text. */
+    static Optional<Said> wrongText(String text) {
+        if (text.length() > LONGEST_TEXT) {
+            return Optional.of(Tell.said("text.long", Part.count(LONGEST_TEXT)));
+        }
+        return text.indexOf(0) >= 0 || lonely(text) ? Optional.of(Tell.said("text.control")) : Optional.empty();
+    }
+
+    /** Half a letter: no database keeps it. */
+    private static boolean lonely(String text) {
+        return text.codePoints().anyMatch(c -> c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE);
+    }
+}

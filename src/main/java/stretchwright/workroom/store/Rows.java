@@ -1,0 +1,166 @@
+package stretchwright.workroom.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.SqlStatement;
+
+/** Rows of the four tables as values, and back. */
+public final class Rows {
+    private Rows() {}
+
+    static Thing thing(ResultSet row) throws SQLException {
+        return new Thing(
+                row.getString("id"),
+                Kind.of(row.getString("kind")).orElseThrow(),
+                row.getString("name"),
+                row.getLong("now"),
+                Place.of(row.getInt("place")),
+                links(row),
+                row.getLong("changed"));
+    }
+
+    static Version version(ResultSet row) throws SQLException {
+        return new Version(
+                row.getString("thing"),
+                row.getLong("number"),
+                row.getString("name"),
+                row.getString("text"),
+                links(row),
+                Optional.ofNullable(row.getString("figures")),
+                row.getString("program"),
+                row.getLong("at"));
+    }
+
+    private static Links links(ResultSet row) throws SQLException {
+        return new Links(
+                row.getString("origin"),
+                row.getString("wearer"),
+                row.getString("fabric"),
+                row.getString("boot"),
+                row.getString("style"));
+    }
+
+    static Step step(ResultSet row) throws SQLException {
+        return new Step(
+                row.getLong("number"),
+                row.getLong("at"),
+                row.getString("what"),
+                row.getString("about"),
+                Step.State.values()[row.getInt("state")]);
+    }
+
+    static Change change(ResultSet row) throws SQLException {
+        return new Change(
+                row.getLong("step"),
+                row.getInt("part"),
+                row.getString("thing"),
+                row.getLong("was"),
+                row.getLong("now"),
+                Place.of(row.getInt("was_at")),
+                Place.of(row.getInt("now_at")));
+    }
+
+    static Optional<Thing> thing(Handle h, String id) {
+        return h.createQuery("SELECT * FROM thing WHERE id = :id")
+                .bind("id", id)
+                .map((row, context) -> thing(row))
+                .findOne();
+    }
+
+    static Optional<Version> version(Handle h, String thing, long number) {
+        return h.createQuery("SELECT * FROM version WHERE thing = :thing AND number = :number")
+                .bind("thing", thing)
+                .bind("number", number)
+                .map((row, context) -> version(row))
+                .findOne();
+    }
+
+    /** All of it that came in one step, in its order. */
+    static List<Change> changes(Handle h, long step) {
+        return h.createQuery("SELECT * FROM change WHERE step = :step ORDER BY part")
+                .bind("step", step)
+                .map((row, context) -> change(row))
+                .list();
+    }
+
+    public static void insert(Handle h, Thing t) {
+        bind(
+                        h.createUpdate(
+                                "INSERT INTO thing (id, kind, name, folded, now, place, origin, wearer, fabric, boot, style,"
+                                        + " changed) VALUES (:id, :kind, :name, :folded, :now, :place, :origin, :wearer, :fabric, :boot,"
+                                        + " :style, :changed)"),
+                        t)
+                .execute();
+    }
+
+    static void update(Handle h, Thing t) {
+        bind(
+                        h.createUpdate(
+                                "UPDATE thing SET kind = :kind, name = :name, folded = :folded, now = :now, place = :place,"
+                                        + " origin = :origin, wearer = :wearer, fabric = :fabric, boot = :boot, style = :style,"
+                                        + " changed = :changed WHERE id = :id"),
+                        t)
+                .execute();
+    }
+
+    private static <S extends SqlStatement<S>> S bind(S sql, Thing t) {
+        return links(sql, t.links())
+                .bind("id", t.id())
+                .bind("kind", t.kind().word())
+                .bind("name", t.name())
+                .bind("folded", Names.folded(t.name()))
+                .bind("now", t.now())
+                .bind("place", t.place().ordinal())
+                .bind("changed", t.changed());
+    }
+
+    private static <S extends SqlStatement<S>> S links(S sql, Links l) {
+        return sql.bind("origin", l.origin())
+                .bind("wearer", l.wearer())
+                .bind("fabric", l.fabric())
+                .bind("boot", l.boot())
+                .bind("style", l.style());
+    }
+
+    public static void insert(Handle h, Version v) {
+        links(
+                        h.createUpdate("INSERT INTO version (thing, number, name, text, origin, wearer, fabric, boot,"
+                                + " style, figures, program, at) VALUES (:thing, :number, :name, :text, :origin,"
+                                + " :wearer, :fabric, :boot, :style, :figures, :program, :at)"),
+                        v.links())
+                .bind("thing", v.thing())
+                .bind("number", v.number())
+                .bind("name", v.name())
+                .bind("text", v.text())
+                .bind("figures", v.figures().orElse(null))
+                .bind("program", v.program())
+                .bind("at", v.at())
+                .execute();
+    }
+
+    public static void insert(Handle h, Step s) {
+        h.createUpdate("INSERT INTO step (number, at, what, about, state) VALUES (:number, :at, :what, :about, :state)")
+                .bind("number", s.number())
+                .bind("at", s.at())
+                .bind("what", s.what())
+                .bind("about", s.about())
+                .bind("state", s.state().ordinal())
+                .execute();
+    }
+
+    public static void insert(Handle h, Change c) {
+        h.createUpdate("INSERT INTO change (step, part, thing, was, now, was_at, now_at) VALUES (:step, :part, :thing,"
+                        + " :was, :now, :wasAt, :nowAt)")
+                .bind("step", c.step())
+                .bind("part", c.part())
+                .bind("thing", c.thing())
+                .bind("was", c.was())
+                .bind("now", c.now())
+                .bind("wasAt", c.wasAt().ordinal())
+                .bind("nowAt", c.nowAt().ordinal())
+                .execute();
+    }
+}

@@ -1,0 +1,179 @@
+package stretchwright.workroom.store;
+
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.ground.Said;
+
+/**
+ * Things and what was done with them.
+ *
+ * <p>In: edits. Out: things and their versions. Promise: each edit is a step that can be undone and done again, in this
+ * session or a later one; a version once stored is never changed, and only forgetting takes it away.
+ */
+public final class Store {
+    private final Database database;
+    private final Clock clock;
+
+    public Store(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    public Database database() {
+        return database;
+    }
+
+    /** As one step; where one of them clashes none stands, and what was to be saved is kept beside what stands. */
+    public List<Saved> save(String what, List<Edit> edits) {
+        edits.forEach(this::mustBeText);
+        return database.write(h -> new Writing(h, clock).save(what, edits));
+    }
+
+    public Saved save(Edit edit) {
+        return save("save", List.of(edit)).get(0);
+    }
+
+    /** Into the bin, or out of it again; those that are there already stay, and it is no step where all are. */
+    public void move(String what, Collection<String> ids, Place to) {
+        database.write(h -> {
+            List<Thing> moved = ids.stream()
+                    .map(id -> need(h, id))
+                    .filter(t -> t.place() != to)
+                    .toList();
+            if (!moved.isEmpty()) {
+                new Writing(h, clock).move(what, moved, to);
+            }
+            return moved;
+        });
+    }
+
+    /** The step that was undone; empty where there is none. */
+    public Optional<Step> undo() {
+        return database.write(h -> new Writing(h, clock).undo());
+    }
+
+    /** The step that was done again; empty where there is none, or something else was done since. */
+    public Optional<Step> redo() {
+        return database.write(h -> new Writing(h, clock).redo());
+    }
+
+    /** For good, with every version and every note about them; it is no step and cannot be undone. Gives how many things went. */
+    public int forget(Collection<String> ids) {
+        int gone = database.write(h -> {
+            Set<String> all = new LinkedHashSet<>();
+            ids.forEach(id -> withNotes(h, need(h, id).id(), all));
+            return new Writing(h, clock).forget(all);
+        });
+        database.sweep();
+        return gone;
+    }
+
+    private static void withNotes(Handle h, String id, Set<String> all) {
+        if (all.add(id)) {
+            h.createQuery("SELECT id FROM thing WHERE origin = :id AND kind = 'note'")
+                    .bind("id", id)
+                    .mapTo(String.class)
+                    .list()
+                    .forEach(note -> withNotes(h, note, all));
+        }
+    }
+
+    /**
+     * Those of a kind, newest first.
+     *
+     * @param sought words that must all stand in its name, or in that of its wearer or cloth; empty for all
+     */
+    public List<Thing> list(Kind kind, Place place, String sought, int from, int most) {
+        return database.read(h -> Listing.of(h, kind, place, sought, from, most));
+    }
+
+    /** How many there are. */
+    public long count(Kind kind, Place place) {
+        return database.read(h -> h.createQuery("SELECT count(*) FROM thing WHERE kind = :kind AND place = :place")
+                .bind("kind", kind.word())
+                .bind("place", place.ordinal())
+                .mapTo(long.class)
+                .one());
+    }
+
+    /** The one of that name that is here; capitals and spaces do not count. */
+    public Optional<Thing> named(Kind kind, String name) {
+        return database.read(h -> Listing.named(h, kind, name));
+    }
+
+    public Optional<Thing> thing(String id) {
+        return database.read(h -> Rows.thing(h, id));
+    }
+
+    /** What stands of it; empty of what is not yet there. */
+    public Optional<Version> now(Thing thing) {
+        return version(thing.id(), thing.now());
+    }
+
+    public Optional<Version> version(String thing, long number) {
+        return database.read(h -> Rows.version(h, thing, number));
+    }
+
+    /** Every one it ever had, oldest first. */
+    public List<Version> versions(String thing) {
+        return database.read(h -> h.createQuery("SELECT * FROM version WHERE thing = :thing ORDER BY number")
+                .bind("thing", thing)
+                .map((row, context) -> Rows.version(row))
+                .list());
+    }
+
+    /** The things here that came from it: notes, remnants, later makes; oldest first. */
+    public List<Thing> from(String origin, Kind kind) {
+        return linked("origin", origin, kind);
+    }
+
+    /** The things here that are of this wearer, oldest first. */
+    public List<Thing> ofWearer(String wearer, Kind kind) {
+        return linked("wearer", wearer, kind);
+    }
+
+    private List<Thing> linked(String column, String id, Kind kind) {
+        return database.read(h -> h.createQuery("SELECT * FROM thing WHERE " + column
+                        + " = :id AND kind = :kind AND place = 0 ORDER BY changed, id")
+                .bind("id", id)
+                .bind("kind", kind.word())
+                .map((row, context) -> Rows.thing(row))
+                .list());
+    }
+
+    /** Newest first. */
+    public List<Step> steps(int most) {
+        return database.read(h -> h.createQuery("SELECT * FROM step ORDER BY number DESC LIMIT :most")
+                .bind("most", most)
+                .map((row, context) -> Rows.step(row))
+                .list());
+    }
+
+    private Thing need(Handle h, String id) {
+        return Rows.thing(h, id).orElseThrow(() -> wrong(Tell.said("thing.none", Part.text(id)), Said.NOTHING));
+    }
+
+    private void mustBeText(Edit edit) {
+        Names.wrongName(edit.name()).ifPresent(s -> {
+            throw wrong(s, Tell.said("name.give"));
+        });
+        Names.wrongText(edit.text()).ifPresent(s -> {
+            throw wrong(s, Tell.said("text.give"));
+        });
+    }
+
+    private BadInput wrong(Said wrong, Said right) {
+        Findings findings = new Findings(database.at().told());
+        findings.add("name", wrong, right);
+        return new BadInput(new ArrayList<>(findings.all()));
+    }
+}
