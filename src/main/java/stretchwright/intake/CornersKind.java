@@ -1,5 +1,6 @@
 package stretchwright.intake;
 
+import stretchwright.ground.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,6 +57,13 @@ record CornersKind(LengthKind each, int most) implements Kind<Polygon> {
             return Optional.empty();
         }
         return Optional.of(outline);
+    }
+
+    @Override
+    public Tree carrying(Tree written, Unit unit) {
+        return written instanceof Tree.Items list
+                ? new Tree.Items(list.items().stream().map(i -> carrying(i, unit)).toList(), list.line())
+                : each.carrying(written, unit);
     }
 
     @Override

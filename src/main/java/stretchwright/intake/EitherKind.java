@@ -1,5 +1,6 @@
 package stretchwright.intake;
 
+import stretchwright.ground.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -45,6 +46,13 @@ record EitherKind<T, A>(
             return Optional.empty();
         }
         return other.read(at).map(in);
+    }
+
+    @Override
+    public Tree carrying(Tree written, Unit unit) {
+        return written instanceof Tree.Text text && choice.find(text.text()).isPresent()
+                ? written
+                : other.carrying(written, unit);
     }
 
     @Override

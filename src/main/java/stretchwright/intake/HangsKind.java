@@ -1,5 +1,6 @@
 package stretchwright.intake;
 
+import stretchwright.ground.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -135,6 +136,22 @@ record HangsKind(LengthKind length, QuantityKind force, List<String> usual, bool
     /** What hangs on the strip. */
     static double grams(double tension) {
         return tension * LoadCurve.STRIP_WIDTH / Quantities.NEWTONS_PER_GRAM;
+    }
+
+    /** Of pairs such as "500 g = 148" the lengths. */
+    @Override
+    public Tree carrying(Tree written, Unit unit) {
+        if (written instanceof Tree.Items list) {
+            return new Tree.Items(list.items().stream().map(i -> carrying(i, unit)).toList(), list.line());
+        }
+        return written instanceof Tree.Text text
+                ? new Tree.Text(
+                        Arrays.stream(text.text().split("="))
+                                .map(t -> ((Tree.Text) length.carrying(new Tree.Text(t, text.line()), unit)).text())
+                                .map(String::strip)
+                                .collect(java.util.stream.Collectors.joining(" = ")),
+                        text.line())
+                : written;
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -24,6 +25,11 @@ public interface Kind<T> {
 
     /** As people are told it, in their unit. */
     Part shown(T value);
+
+    /** The same as written, with this unit behind each number that took the file's: it may then stand in any file. */
+    default Tree carrying(Tree written, Unit unit) {
+        return written;
+    }
 
     /** How a page asks for it. */
     default Input input() {

@@ -123,6 +123,14 @@ record LengthKind(Range range, Optional<Usual> usual, boolean signed) implements
     }
 
     @Override
+    public Tree carrying(Tree written, Unit own) {
+        return written instanceof Tree.Text text
+                        && Quantities.number(text.text()).isPresent()
+                ? new Tree.Text(text.text().strip() + " " + own.symbol(), text.line())
+                : written;
+    }
+
+    @Override
     public ObjectNode schema() {
         return Schemas.reference(DEFINED);
     }

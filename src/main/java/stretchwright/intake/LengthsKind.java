@@ -1,5 +1,6 @@
 package stretchwright.intake;
 
+import stretchwright.ground.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,14 @@ record LengthsKind(LengthKind each, int least, int most, String few) implements 
             return Optional.empty();
         }
         return Optional.of(all);
+    }
+
+    @Override
+    public Tree carrying(Tree written, Unit unit) {
+        return written instanceof Tree.Items list
+                ? new Tree.Items(
+                        list.items().stream().map(i -> each.carrying(i, unit)).toList(), list.line())
+                : each.carrying(written, unit);
     }
 
     /** One reading, or a list of them. */

@@ -51,6 +51,10 @@ public final class WearerKeys {
             .in(Lens.reading(m -> Optional.of(m.measured().seated())))
             .untold();
 
+    /** Children grow: a make from old measures is asked about. */
+    public static final Key<String> MEASURED_ON =
+            Key.of("wearer.measured on", WornKeys.DAY, "2026-01-31").untold();
+
     static final Key<Boolean> MEASUREMENTS = Key.of(
                     "wearer.measurements", new SectionKind(false, Optional.empty(), false), "{hip girth: {961}}")
             .needed()
@@ -129,7 +133,7 @@ public final class WearerKeys {
     }
 
     static List<Key<?>> rows() {
-        List<Key<?>> rows = new ArrayList<>(List.of(WEARER, NAME, FIGURE, AGE, SEATED, MEASUREMENTS));
+        List<Key<?>> rows = new ArrayList<>(List.of(WEARER, NAME, FIGURE, AGE, SEATED, MEASURED_ON, MEASUREMENTS));
         for (Measure measure : Measure.values()) {
             rows.add(measure(measure));
             if (measure.ofLeg()) {

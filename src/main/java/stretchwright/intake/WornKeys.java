@@ -10,15 +10,15 @@ final class WornKeys {
     /** Who has tried on so often should measure again. */
     static final int MOST = 40;
 
-    static final Key<String> DATE = Key.of(
-                    "date",
-                    new KnownKind(
-                            WornKeys::isDate,
-                            "date.is-not",
-                            "date.write",
-                            List.of(),
-                            Schemas.matching("^[0-9]{4}-[0-9]{2}-[0-9]{2}$")),
-                    "2026-01-31")
+    /** A day, as year, month and day. */
+    static final KnownKind DAY = new KnownKind(
+            WornKeys::isDate,
+            "date.is-not",
+            "date.write",
+            List.of(),
+            Schemas.matching("^[0-9]{4}-[0-9]{2}-[0-9]{2}$"));
+
+    static final Key<String> DATE = Key.of("date", DAY, "2026-01-31")
             .worded("worn.date")
             .needed();
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeSet;
 import stretchwright.intake.Keys;
+import stretchwright.intake.MakeText;
 import stretchwright.intake.Table;
 
 /** What stands in the form, key by key, and the make file it says. Every value passes into the file as typed, safely quoted. */

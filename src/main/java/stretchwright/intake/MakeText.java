@@ -1,18 +1,39 @@
-package stretchwright.web;
+package stretchwright.intake;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A tree of maps, lists and texts as YAML 1.2. Plain numbers and words stay bare, all else is double-quoted. */
-final class MakeText {
+public final class MakeText {
     private MakeText() {}
 
-    static String of(Map<String, Object> file) {
+    public static String of(Map<String, Object> file) {
         StringBuilder out = new StringBuilder();
         section(file, "", out);
         return out.toString();
+    }
+
+    /** The same of what was read: remarks and the way it was written are gone, the meaning is not. */
+    public static String of(Tree.Keys file) {
+        return of(plain(file));
+    }
+
+    private static Map<String, Object> plain(Tree.Keys keys) {
+        Map<String, Object> out = new LinkedHashMap<>();
+        keys.entries().forEach((name, tree) -> out.put(name, plain(tree)));
+        return out;
+    }
+
+    private static Object plain(Tree tree) {
+        if (tree instanceof Tree.Keys keys) {
+            return plain(keys);
+        }
+        return tree instanceof Tree.Items list
+                ? list.items().stream().map(MakeText::plain).toList()
+                : ((Tree.Text) tree).text();
     }
 
     private static void section(Map<?, ?> section, String indent, StringBuilder out) {
