@@ -21,6 +21,7 @@ import stretchwright.wearing.Wearing;
 import stretchwright.wearing.WearingFit;
 import stretchwright.wearing.WearingJson;
 import stretchwright.wearing.WearingLines;
+import stretchwright.workroom.Workroom;
 
 /** What to change after the garment was worn. */
 @Command(name = "after")
@@ -57,7 +58,7 @@ final class AfterCommand extends Task {
     public Integer call() throws IOException {
         Console console = console();
         Findings findings = new Findings(file);
-        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
+        Optional<byte[]> bytes = named().read(file, MakeFile.LARGEST, findings);
         if (bytes.isEmpty()) {
             return wrong(console, findings);
         }
@@ -186,8 +187,12 @@ final class AfterCommand extends Task {
         }
         String name = out == null ? file : out;
         Findings aboutOut = new Findings("after");
-        boolean done =
-                out == null ? AfterFile.over(name, now.get(), findings) : AfterFile.fresh(name, now.get(), aboutOut);
+        Optional<Workroom.Stored> stored = out == null ? named().make(file) : Optional.empty();
+        stored.ifPresent(s -> named().room().change("after", s.thing(), now.get()));
+        boolean done = stored.isPresent()
+                || (out == null
+                        ? AfterFile.over(name, now.get(), findings)
+                        : AfterFile.fresh(name, now.get(), aboutOut));
         findings.addAll(aboutOut.all());
         if (!done) {
             return Optional.empty();

@@ -57,7 +57,9 @@ final class BodyCommand extends Task {
         Findings aboutOut = new Findings(String.valueOf(out));
         Optional<OutFolder> folder = out == null ? Optional.empty() : folder(out, aboutOut);
         Findings aboutFile = new Findings(file);
-        Optional<byte[]> bytes = Intake.read(file, table ? BodyTable.LARGEST : MakeFile.LARGEST, aboutFile);
+        Optional<byte[]> bytes = table
+                ? Intake.read(file, BodyTable.LARGEST, aboutFile)
+                : named().readWearer(file, MakeFile.LARGEST, aboutFile);
         wrong.addAll(aboutOut.all());
         Findings aboutUnit = new Findings("body");
         if (table) {

@@ -67,7 +67,7 @@ final class ClothCommand extends Task {
             return Optional.of(ClothNeeds.usualCards(sheet));
         }
         Findings aboutFile = new Findings(file);
-        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, aboutFile);
+        Optional<byte[]> bytes = named().read(file, MakeFile.LARGEST, aboutFile);
         wrong.addAll(aboutFile.all());
         return bytes.map(b -> ClothNeeds.cards(jobs.read(file, b), sheet));
     }

@@ -131,7 +131,7 @@ final class ClubCommand extends Task {
         Map<String, Optional<MakeFile>> read = new LinkedHashMap<>();
         List<MakeFile> makes = new ArrayList<>();
         for (String file : files) {
-            read.computeIfAbsent(file, f -> Intake.make(f, jobs, wrong)).ifPresent(makes::add);
+            read.computeIfAbsent(file, f -> named().make(f, jobs, wrong)).ifPresent(makes::add);
         }
         return makes;
     }

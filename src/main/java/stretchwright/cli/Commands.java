@@ -22,6 +22,7 @@ import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.ground.Wording;
 import stretchwright.report.Program;
+import stretchwright.workroom.Site;
 
 /** The command door: which commands there are, what they share, and what happens when something goes wrong. */
 @Command(
@@ -41,12 +42,16 @@ public final class Commands implements Callable<Integer> {
     @Option(names = "--trace", scope = ScopeType.INHERIT)
     private boolean trace;
 
+    @Option(names = "--workroom", paramLabel = "DIR", scope = ScopeType.INHERIT)
+    private @org.jspecify.annotations.Nullable String workroom;
+
     @Spec
     private @org.jspecify.annotations.Nullable CommandSpec spec;
 
     private final PrintWriter out;
     private final PrintWriter err;
     private final List<OutFolder> held = new ArrayList<>();
+    private final Named named = new Named(() -> Site.of(Optional.ofNullable(workroom)));
 
     private Commands(PrintWriter out, PrintWriter err) {
         this.out = out;
@@ -81,6 +86,7 @@ public final class Commands implements Callable<Integer> {
             code = root.wentWrong(e);
         } finally {
             root.held.forEach(OutFolder::release);
+            root.named.close();
         }
         line.getOut().flush();
         code = root.ended(code, out.lost());
@@ -99,6 +105,8 @@ public final class Commands implements Callable<Integer> {
         line.addSubcommand("club", new ClubCommand(this, jobs));
         line.addSubcommand("compare", new CompareCommand(this, jobs));
         line.addSubcommand("after", new AfterCommand(this, jobs));
+        line.addSubcommand("again", new AgainCommand(this));
+        line.addSubcommand("workroom", WorkroomCommand.line(this));
         line.addSubcommand("survey", new SurveyCommand(this));
         door.ifPresent(d -> line.addSubcommand("serve", new ServeCommand(this, d)));
         help(line, ResourceBundle.getBundle(HELP, Voice.language(), Wording.ONLY_THAT_LANGUAGE));
@@ -130,6 +138,11 @@ public final class Commands implements Callable<Integer> {
 
     Console console() {
         return new Console(out, err, quiet, json);
+    }
+
+    /** What makers mean by names. */
+    Named named() {
+        return named;
     }
 
     /** Takes the folder for this run; a finding where another run has it. */

@@ -41,8 +41,8 @@ final class CompareCommand extends Task {
         Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
         // both are read before either is laid: a fault in the second is told at once
-        Optional<MakeFile> readA = Intake.make(first, jobs, wrong);
-        Optional<MakeFile> readB = Intake.make(second, jobs, wrong);
+        Optional<MakeFile> readA = named().make(first, jobs, wrong);
+        Optional<MakeFile> readB = named().make(second, jobs, wrong);
         if (!wrong.isEmpty()) {
             console.findings(wrong);
             return Exit.INPUT;

@@ -7,33 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import stretchwright.ground.BadInput;
-import stretchwright.ground.Finding;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
-import stretchwright.intake.MakeFile;
 
 /** Reads files that a person named; never more than the limit, whatever stands behind the name. */
 final class Intake {
     private static final int MEGABYTE = 1024 * 1024;
 
     private Intake() {}
-
-    /** The make in a file, or empty and what is wrong with it. */
-    static Optional<MakeFile> make(String named, Jobs jobs, List<Finding> wrong) {
-        Findings findings = new Findings(named);
-        Optional<byte[]> bytes = read(named, MakeFile.LARGEST, findings);
-        wrong.addAll(findings.all());
-        try {
-            return bytes.map(b -> jobs.read(named, b));
-        } catch (BadInput e) {
-            wrong.addAll(e.findings());
-            return Optional.empty();
-        }
-    }
 
     /** The bytes, or empty and a finding. */
     static Optional<byte[]> read(String named, int limit, Findings findings) {

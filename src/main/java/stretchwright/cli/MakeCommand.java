@@ -26,6 +26,7 @@ import stretchwright.intake.MakeFile;
 import stretchwright.intake.PrintKeys;
 import stretchwright.make.Made;
 import stretchwright.print.kit.FileGroup;
+import stretchwright.workroom.Workroom;
 
 /** The whole job for each make file. Either all of them are written, or none. */
 @Command(name = "make")
@@ -66,6 +67,7 @@ final class MakeCommand extends Task {
         List<String> places = places();
         folder.orElseThrow().write(content(made, places));
         tell(made, places, console);
+        made.forEach(m -> keep(m, console));
         return made.stream().anyMatch(Made::stops) ? Exit.CANNOT_WORK : Exit.DONE;
     }
 
@@ -83,7 +85,7 @@ final class MakeCommand extends Task {
     private List<MakeFile> read(List<Finding> wrong) {
         List<MakeFile> makes = new ArrayList<>();
         for (String file : files) {
-            Intake.make(file, jobs, wrong).ifPresent(makes::add);
+            named().make(file, jobs, wrong).ifPresent(makes::add);
         }
         return makes;
     }
@@ -141,6 +143,16 @@ final class MakeCommand extends Task {
             }
         }
         return content;
+    }
+
+    /** What a make of the workroom became is kept with it; that its files are other ones now is told. */
+    private void keep(Made made, Console console) {
+        named().make(made.make().file()).filter(Workroom.Stored::stands).ifPresent(stored -> {
+            List<String> others = named().room().keep(stored.thing(), made);
+            if (!others.isEmpty()) {
+                console.warn(Tell.said("make.others", Tell.words(others), Part.text(stored.version().program())));
+            }
+        });
     }
 
     private void tell(List<Made> made, List<String> places, Console console) {

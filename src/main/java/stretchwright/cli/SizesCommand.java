@@ -47,7 +47,7 @@ final class SizesCommand extends Task {
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = folder(out, aboutOut);
         Findings aboutMake = new Findings(file);
-        Optional<byte[]> make = Intake.read(file, MakeFile.LARGEST, aboutMake);
+        Optional<byte[]> make = named().read(file, MakeFile.LARGEST, aboutMake);
         Findings aboutTable = new Findings(bodies);
         Optional<byte[]> table = Intake.read(bodies, BodyTable.LARGEST, aboutTable);
         Findings aboutUnit = new Findings("sizes");

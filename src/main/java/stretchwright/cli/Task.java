@@ -30,6 +30,11 @@ abstract class Task implements Callable<Integer> {
         return root.console();
     }
 
+    /** What is meant where a make file is asked for. */
+    Named named() {
+        return root.named();
+    }
+
     /** The folder for the output, held for this run; or empty and a finding. */
     Optional<OutFolder> folder(String named, Findings findings) {
         return OutFolder.at(named, findings).filter(folder -> root.hold(folder, findings));

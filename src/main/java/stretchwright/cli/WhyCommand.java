@@ -29,7 +29,7 @@ final class WhyCommand extends Task {
     public Integer call() throws IOException {
         Console console = console();
         Findings findings = new Findings(file);
-        Optional<byte[]> bytes = Intake.read(file, MakeFile.LARGEST, findings);
+        Optional<byte[]> bytes = named().read(file, MakeFile.LARGEST, findings);
         if (bytes.isEmpty()) {
             console.findings(findings.all());
             return Exit.INPUT;

@@ -22,13 +22,12 @@ public final class FileKeys {
             .in(Lens.reading(m -> Optional.of(m.name())))
             .untold();
 
-    public static final Key<Unit> UNIT = Row.choice(
-                    "unit",
-                    ChoiceKind.of(List.of(Unit.MM, Unit.CM, Unit.IN), Unit::symbol)
-                            .also(Unit.MM, "millimetres", "millimeters")
-                            .also(Unit.CM, "centimetres", "centimeters")
-                            .also(Unit.IN, "inch", "inches"),
-                    "cm")
+    private static final ChoiceKind<Unit> UNITS = ChoiceKind.of(List.of(Unit.MM, Unit.CM, Unit.IN), Unit::symbol)
+            .also(Unit.MM, "millimetres", "millimeters")
+            .also(Unit.CM, "centimetres", "centimeters")
+            .also(Unit.IN, "inch", "inches");
+
+    public static final Key<Unit> UNIT = Row.choice("unit", UNITS, "cm")
             .needed()
             .also("units")
             .in(Lens.reading(m -> Optional.of(m.unit())))
@@ -60,6 +59,16 @@ public final class FileKeys {
             .untold();
 
     private FileKeys() {}
+
+    /** The name of the key that tells the format. */
+    public static String versionKey() {
+        return VERSION.name();
+    }
+
+    /** The unit that a word means; empty where it means none. */
+    public static Optional<Unit> unit(String word) {
+        return UNITS.find(word);
+    }
 
     private static tools.jackson.databind.node.ObjectNode version() {
         return Schemas.either(

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -179,14 +180,30 @@ public final class Database implements AutoCloseable {
             Path path = folder.path();
             if (!Files.isDirectory(path)) {
                 Files.createDirectories(path);
-                if (path.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+                if (posix(path)) {
                     Files.setPosixFilePermissions(path, PosixFilePermissions.fromString("rwx------"));
                 }
             }
             mustBeOurs(folder);
+            if (!Files.exists(folder.file()) && posix(path)) {
+                ownFile(folder.file());
+            }
         } catch (IOException e) {
             throw Trouble.finding(
                     folder, new Trouble.Told(Tell.said("store.cannot-open"), Tell.said("store.cannot-open-help")));
+        }
+    }
+
+    private static boolean posix(Path path) {
+        return path.getFileSystem().supportedFileAttributeViews().contains("posix");
+    }
+
+    private static void ownFile(Path file) throws IOException {
+        try {
+            Files.createFile(
+                    file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
+        } catch (FileAlreadyExistsException e) {
+            // another program was first; it is its owner's alone too
         }
     }
 

@@ -11,7 +11,7 @@ import stretchwright.ground.Said;
 /** Names and texts as the store takes them. */
 public final class Names {
     /** Letters of the longest name. */
-    static final int LONGEST = 200;
+    public static final int LONGEST = 200;
 
     /** Letters of the longest text: that of the largest make file. */
     public static final int LONGEST_TEXT = 1024 * 1024;
@@ -37,7 +37,7 @@ public final class Names {
     }
 
     /** What is wrong with a name. */
-    static Optional<Said> wrongName(String name) {
+    public static Optional<Said> wrongName(String name) {
         if (folded(name).isEmpty()) {
             return Optional.of(Tell.said("name.none"));
         }
@@ -50,7 +50,7 @@ public final class Names {
     }
 
     /** What is wrong with a text. */
-    static Optional<Said> wrongText(String text) {
+    public static Optional<Said> wrongText(String text) {
         if (text.length() > LONGEST_TEXT) {
             return Optional.of(Tell.said("text.long", Part.count(LONGEST_TEXT)));
         }

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
@@ -36,6 +37,28 @@ public final class Store {
     public List<Saved> save(String what, List<Edit> edits) {
         edits.forEach(this::mustBeText);
         return database.write(h -> new Writing(h, clock).save(what, edits));
+    }
+
+    /** Things of another workroom and edits of those that are here, as one step. */
+    public List<Saved> adopt(String what, List<Adopted> adopted, List<Edit> edits) {
+        edits.forEach(this::mustBeText);
+        return database.write(h -> new Writing(h, clock).adopt(what, adopted, edits));
+    }
+
+    /** For a thing that is to be saved together with others that name it. */
+    public static String freshId() {
+        return UUID.randomUUID().toString();
+    }
+
+    /** What a version became: found again from its text at any time, so it is no step. */
+    public void figures(Thing thing, String figures, String program) {
+        database.write(h -> h.createUpdate(
+                        "UPDATE version SET figures = :figures, program = :program WHERE thing = :thing AND number = :number")
+                .bind("figures", figures)
+                .bind("program", program)
+                .bind("thing", thing.id())
+                .bind("number", thing.now())
+                .execute());
     }
 
     public Saved save(Edit edit) {
@@ -139,6 +162,15 @@ public final class Store {
     /** The things here that are of this wearer, oldest first. */
     public List<Thing> ofWearer(String wearer, Kind kind) {
         return linked("wearer", wearer, kind);
+    }
+
+    /** Everything that is or ever was of this wearer, in the bin too. */
+    public List<Thing> everyOfWearer(String wearer) {
+        return database.read(h -> h.createQuery("SELECT * FROM thing WHERE wearer = :id OR id IN"
+                        + " (SELECT thing FROM version WHERE wearer = :id)")
+                .bind("id", wearer)
+                .map((row, context) -> Rows.thing(row))
+                .list());
     }
 
     private List<Thing> linked(String column, String id, Kind kind) {

@@ -20,6 +20,15 @@ final class Trouble {
                 .orElse(e);
     }
 
+    /** Whether a row was refused because of the rows that are there. */
+    static boolean isMisfit(RuntimeException e) {
+        return cause(e)
+                .filter(sql -> sql instanceof SQLiteException file
+                        ? (file.getResultCode().code & 0xFF) == 19
+                        : String.valueOf(sql.getSQLState()).startsWith("23"))
+                .isPresent();
+    }
+
     static BadInput finding(Address at, Told told) {
         Findings findings = new Findings(at.told());
         findings.add(KEY, told.wrong(), told.right());

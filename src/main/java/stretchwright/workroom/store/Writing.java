@@ -34,12 +34,35 @@ final class Writing {
                     .mapToObj(i -> aside(edits.get(i), before.get(i)))
                     .toList();
         }
-        long step = begin(what, edits.get(0).name());
+        return stored(begin(what, edits.get(0).name()), 0, edits, before);
+    }
+
+    private List<Saved> stored(long step, int part, List<Edit> edits, List<Optional<Thing>> before) {
         List<Saved> out = new ArrayList<>();
         for (int i = 0; i < edits.size(); i++) {
-            out.add(new Saved.Stored(store(step, i, edits.get(i), before.get(i))));
+            out.add(new Saved.Stored(store(step, part + i, edits.get(i), before.get(i))));
         }
         return out;
+    }
+
+    /** Where one of the edits clashes nothing is adopted either. */
+    List<Saved> adopt(String what, List<Adopted> adopted, List<Edit> edits) {
+        List<Optional<Thing>> before = edits.stream().map(this::seen).toList();
+        if (adopted.isEmpty()
+                || IntStream.range(0, edits.size()).anyMatch(i -> clashes(edits.get(i), before.get(i)))) {
+            return save(what, edits);
+        }
+        long step = begin(what, adopted.get(0).thing().name());
+        for (int i = 0; i < adopted.size(); i++) {
+            Thing t = adopted.get(i).thing();
+            if (t.kind().named() && t.place() == Place.HERE) {
+                mustBeFree(t.kind(), t.name(), t.id());
+            }
+            Rows.insert(h, t);
+            adopted.get(i).versions().forEach(v -> Rows.insert(h, v));
+            Rows.insert(h, new Change(step, i, t.id(), 0, t.now(), Place.NOT_YET, t.place()));
+        }
+        return stored(step, adopted.size(), edits, before);
     }
 
     private Optional<Thing> seen(Edit edit) {

@@ -1,0 +1,42 @@
+package stretchwright.cli;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.Part;
+import stretchwright.workroom.Cutting;
+import stretchwright.workroom.Workroom;
+import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Thing;
+
+/** A make was cut: the stash falls by what its lay used. */
+@Command(name = "cut")
+final class RoomCut extends Task {
+    @Parameters(paramLabel = "MAKE", descriptionKey = "make")
+    private String make = "";
+
+    @Option(names = "--again")
+    private boolean again;
+
+    RoomCut(Commands root) {
+        super(root);
+    }
+
+    @Override
+    public Integer call() {
+        Console console = console();
+        Workroom room = named().room();
+        Workroom.Stored stored = room.make(make).orElseGet(() -> {
+            Thing thing = room.need(Kind.MAKE, make);
+            return new Workroom.Stored(thing, room.standing(thing));
+        });
+        Cutting.Cut cut = new Cutting(room, stored).run(again);
+        console.tell(Tell.said("cut.used", Part.cloth(cut.used())));
+        cut.cloth().ifPresent(cloth -> console.tell(
+                cut.left().isPresent()
+                        ? Tell.said("cut.left", Part.text(cloth.name()), Part.cloth(cut.left().getAsDouble()))
+                        : Tell.said("cut.none-left", Part.text(cloth.name()))));
+        cut.remnants().forEach(r -> console.tell(Tell.said("cut.remnant", Part.text(r.name()))));
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,47 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.workroom.Workroom;
+import stretchwright.workroom.archive.Archives;
+import stretchwright.workroom.store.Kind;
+
+/** The whole workroom as an archive, or one make as a make file. */
+@Command(name = "export")
+final class RoomExport extends Task {
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
+    private String file = "";
+
+    @Option(names = "--make", paramLabel = "NAME")
+    private @Nullable String make;
+
+    RoomExport(Commands root) {
+        super(root);
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = console();
+        Workroom room = named().room();
+        if (make == null) {
+            Archives.write(room.store(), Path.of(file));
+        } else {
+            String text = room.make(make)
+                    .map(s -> s.version().text())
+                    .orElseGet(() -> room.standing(room.need(Kind.MAKE, String.valueOf(make))).text());
+            Findings findings = new Findings("export");
+            if (!AfterFile.fresh(file, text, findings)) {
+                console.findings(findings.all());
+                return Exit.INPUT;
+            }
+        }
+        console.about(stretchwright.make.Made.COLUMN, Tell.said("label.written"), Part.text(file));
+        return Exit.DONE;
+    }
+}

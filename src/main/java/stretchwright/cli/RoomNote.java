@@ -1,0 +1,40 @@
+package stretchwright.cli;
+
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.Part;
+import stretchwright.workroom.Workroom;
+import stretchwright.workroom.store.Place;
+import stretchwright.workroom.store.Thing;
+
+/** Something noted about a thing: after wearing, that its wearer agreed, what else should not be forgotten. */
+@Command(name = "note")
+final class RoomNote extends Task {
+    @Parameters(paramLabel = "NAME", index = "0", descriptionKey = "name")
+    private String name = "";
+
+    @Parameters(paramLabel = "TEXT", index = "1..*", arity = "1..*", descriptionKey = "text")
+    private List<String> text = List.of();
+
+    @Option(names = "--heading", paramLabel = "WORD", defaultValue = "note")
+    private String heading = "";
+
+    @Mixin
+    private RoomThing which = new RoomThing();
+
+    RoomNote(Commands root) {
+        super(root);
+    }
+
+    @Override
+    public Integer call() {
+        Workroom room = named().room();
+        Thing about = which.need(room, name, Place.HERE);
+        room.note(about, heading, String.join(" ", text));
+        console().tell(Tell.said("room.noted", Part.text(about.name())));
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,46 @@
+package stretchwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.Part;
+import stretchwright.workroom.Workroom;
+import stretchwright.workroom.archive.Archives;
+import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Place;
+
+/** The workroom as it was in a backup. What is there now is backed up first. */
+@Command(name = "restore")
+final class RoomRestore extends Task {
+    @Parameters(paramLabel = "FILE", descriptionKey = "file")
+    private String file = "";
+
+    @Option(names = "--replace")
+    private boolean replace;
+
+    RoomRestore(Commands root) {
+        super(root);
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Console console = console();
+        Workroom room = named().madeRoom();
+        boolean holds = Arrays.stream(Kind.values())
+                .anyMatch(k -> room.store().count(k, Place.HERE) + room.store().count(k, Place.BIN) > 0);
+        if (holds && !replace) {
+            throw RoomThing.wrong("--replace", Tell.said("restore.holds"), Tell.said("restore.say"));
+        }
+        if (holds) {
+            Path before = RoomBackup.fresh(room);
+            Archives.write(room.store(), before);
+            console.tell(Tell.said("restore.before", Part.text(before.toString())));
+        }
+        Archives.read(Path.of(file), room.store());
+        console.tell(Tell.said("restore.done", Part.text(file)));
+        return Exit.DONE;
+    }
+}

@@ -1,0 +1,118 @@
+package stretchwright.cli;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import stretchwright.ground.Part;
+import stretchwright.ground.Voice;
+import stretchwright.report.Report;
+import stretchwright.workroom.Differences;
+import stretchwright.workroom.Figures;
+import stretchwright.workroom.Workroom;
+import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Place;
+import stretchwright.workroom.store.Store;
+import stretchwright.workroom.store.Thing;
+import stretchwright.workroom.store.Version;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** One thing: what it says, what became of it over its versions, what was noted about it and what was made from it. */
+@Command(name = "show")
+final class RoomShow extends Task {
+    @Parameters(paramLabel = "NAME", descriptionKey = "name")
+    private String name = "";
+
+    @Mixin
+    private RoomThing which = new RoomThing();
+
+    @Option(names = "--version-number", paramLabel = "N")
+    private @Nullable Long number;
+
+    RoomShow(Commands root) {
+        super(root);
+    }
+
+    @Override
+    public Integer call() {
+        Console console = console();
+        Workroom room = named().room();
+        Store store = room.store();
+        Thing thing = which.need(room, name, Place.HERE);
+        List<Version> versions = store.versions(thing.id());
+        Version shown = number == null
+                ? room.standing(thing)
+                : store.version(thing.id(), number)
+                        .orElseThrow(() -> RoomThing.wrong(
+                                "--version-number",
+                                Tell.said("room.no-version", Part.count(number)),
+                                Tell.said("room.versions", Part.count(versions.size()))));
+        if (console.json()) {
+            console.print(json(thing, shown, versions, store));
+            return Exit.DONE;
+        }
+        console.tell(Tell.said(
+                "room.shown", Part.text(thing.kind().word()), Part.text(thing.name()), Part.count(shown.number())));
+        console.tell("");
+        shown.text().lines().forEach(console::tell);
+        history(thing, versions, console);
+        links("room.notes", store.from(thing.id(), Kind.NOTE), store, console);
+        links("room.made-from", made(thing, store), store, console);
+        return Exit.DONE;
+    }
+
+    private static List<Thing> made(Thing thing, Store store) {
+        return thing.kind() == Kind.WEARER
+                ? store.ofWearer(thing.id(), Kind.MAKE)
+                : store.from(thing.id(), thing.kind() == Kind.MAKE ? Kind.MAKE : Kind.FABRIC);
+    }
+
+    /** From each version to the next: of a wearer that is how she grew. */
+    private static void history(Thing thing, List<Version> versions, Console console) {
+        for (int i = 1; i < versions.size(); i++) {
+            Version v = versions.get(i);
+            console.tell("");
+            console.tell(Tell.said(
+                    v.number() == thing.now() ? "room.version-now" : "room.version",
+                    Part.count(v.number()),
+                    Part.text(RoomList.day(v.at()))));
+            Differences.between(versions.get(i - 1).text(), v.text())
+                    .forEach(d -> console.tell("    " + Voice.plain().say(d)));
+        }
+    }
+
+    private static void links(String title, List<Thing> all, Store store, Console console) {
+        if (all.isEmpty()) {
+            return;
+        }
+        console.tell("");
+        console.tell(title.equals("room.notes") ? Tell.said("room.notes") : Tell.said("room.made-from"));
+        for (Thing t : all) {
+            Optional<Version> note = t.kind() == Kind.NOTE ? store.now(t) : Optional.empty();
+            console.tell("  " + RoomList.day(t.changed()) + "  " + t.name()
+                    + note.map(v -> ": " + v.text()).orElse(""));
+        }
+    }
+
+    private static String json(Thing thing, Version shown, List<Version> versions, Store store) {
+        ObjectNode out = Report.node();
+        out.put("kind", thing.kind().word()).put("name", thing.name()).put("id", thing.id());
+        out.put("version", shown.number()).put("stands", thing.now()).put("text", shown.text());
+        shown.figures().ifPresent(f -> out.set("figures", Figures.node(f)));
+        ArrayNode all = out.putArray("versions");
+        versions.forEach(v -> all.addObject()
+                .put("number", v.number())
+                .put("name", v.name())
+                .put("at", java.time.Instant.ofEpochMilli(v.at()).toString()));
+        ArrayNode notes = out.putArray("notes");
+        store.from(thing.id(), Kind.NOTE)
+                .forEach(t -> notes.addObject()
+                        .put("heading", t.name())
+                        .put("text", store.now(t).map(Version::text).orElse("")));
+        return Report.text(out);
+    }
+}

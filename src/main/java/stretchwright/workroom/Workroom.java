@@ -1,0 +1,146 @@
+package stretchwright.workroom;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Findings;
+import stretchwright.ground.Part;
+import stretchwright.intake.MakeFile;
+import stretchwright.make.Made;
+import stretchwright.make.Make;
+import stretchwright.report.Program;
+import stretchwright.workroom.store.Address;
+import stretchwright.workroom.store.Database;
+import stretchwright.workroom.store.Edit;
+import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Links;
+import stretchwright.workroom.store.Saved;
+import stretchwright.workroom.store.Store;
+import stretchwright.workroom.store.Thing;
+import stretchwright.workroom.store.Version;
+
+/**
+ * The room's entry: what a maker has.
+ *
+ * <p>In: make files and what is done with them. Out: things by their names, and the next make from an earlier one. Promise:
+ * what returned is stored; findings tell what could not be.
+ */
+public final class Workroom implements AutoCloseable {
+    private final Store store;
+    private final Clock clock;
+
+    private Workroom(Store store, Clock clock) {
+        this.store = store;
+        this.clock = clock;
+    }
+
+    public static Workroom open(Address at) {
+        return open(at, Clock.system(ZoneId.systemDefault()));
+    }
+
+    static Workroom open(Address at, Clock clock) {
+        return new Workroom(new Store(Database.open(at), clock), clock);
+    }
+
+    public Store store() {
+        return store;
+    }
+
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+
+    /** The day of a moment here. */
+    LocalDate day(long millis) {
+        return Instant.ofEpochMilli(millis).atZone(clock.getZone()).toLocalDate();
+    }
+
+    /** A make file on its way in; nothing is stored yet. */
+    public Incoming incoming(String file, byte[] bytes) {
+        return Incoming.of(store, file, bytes);
+    }
+
+    /** The thing of that name; a finding with the nearest others where there is none. */
+    public Thing need(Kind kind, String name) {
+        return store.named(kind, name).orElseThrow(() -> none(kind, name));
+    }
+
+    private BadInput none(Kind kind, String name) {
+        Findings findings = new Findings("workroom");
+        findings.add(
+                kind.word(),
+                Tell.said("none.named", Part.text(kind.word()), Tell.quoted(name)),
+                Tell.said("none.list", Part.text(kind.word())));
+        return new BadInput(findings.all());
+    }
+
+    /** A make as it stands, or one of its versions by "NAME@2"; empty where no make is called so. */
+    public Optional<Stored> make(String name) {
+        Optional<Stored> plain = store.named(Kind.MAKE, name).map(t -> new Stored(t, standing(t)));
+        int at = name.lastIndexOf('@');
+        if (plain.isPresent() || at < 0 || !name.substring(at + 1).matches("[0-9]{1,9}")) {
+            return plain;
+        }
+        long number = Long.parseLong(name.substring(at + 1));
+        return store.named(Kind.MAKE, name.substring(0, at))
+                .flatMap(t -> store.version(t.id(), number).map(v -> new Stored(t, v)));
+    }
+
+    /** A thing with one of its versions. */
+    public record Stored(Thing thing, Version version) {
+        /** Whether it is the version that stands. */
+        public boolean stands() {
+            return thing.now() == version.number();
+        }
+
+        public MakeFile read() {
+            return Make.read(version.name(), version.text().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+    }
+
+    public Version standing(Thing thing) {
+        return store.now(thing)
+                .orElseThrow(() -> new IllegalStateException("no version of " + thing.id() + " stands"));
+    }
+
+    /** What the make became is kept with it. Names of files that came out other than before; none by the same program. */
+    public List<String> keep(Thing make, Made made) {
+        Version version = standing(make);
+        List<String> others =
+                version.figures().map(f -> Figures.others(f, made)).orElse(List.of());
+        store.figures(make, Figures.of(made), Program.VERSION);
+        return others;
+    }
+
+    /** Something noted about a thing. */
+    public Thing note(Thing about, String heading, String text) {
+        Saved saved = store.save("note", List.of(Edit.fresh(Kind.NOTE, heading, text, Links.from(about.id()))))
+                .get(0);
+        return ((Saved.Stored) saved).thing();
+    }
+
+    /** Another text for a thing that was seen; a finding with both where somebody else was first. */
+    public Thing change(String what, Thing seen, String text) {
+        List<Saved> saved = store.save(what, List.of(Edit.after(seen, seen.name(), text)));
+        Clashes.mustNot(saved);
+        return ((Saved.Stored) saved.get(0)).thing();
+    }
+
+    /** A wearer with everything that was made for her, for good; how many things went. */
+    public int forget(Thing thing) {
+        List<String> ids = new java.util.ArrayList<>(List.of(thing.id()));
+        if (thing.kind() == Kind.WEARER) {
+            store.everyOfWearer(thing.id()).forEach(t -> ids.add(t.id()));
+        }
+        return store.forget(ids);
+    }
+
+    @Override
+    public void close() {
+        store.database().close();
+    }
+}
