@@ -84,7 +84,8 @@ class ArrowsTest {
             Map.entry("print.cloth", Set.of("print.kit")),
             Map.entry("print.fit", Set.of("print.kit")),
             Map.entry("print.cards", Set.of("print.kit")),
-            Map.entry("workroom.store", Set.of()));
+            Map.entry("workroom.store", Set.of()),
+            Map.entry("workroom.jobs", Set.of("workroom.store")));
 
     /** Arrows go down; rooms of one floor never use each other. */
     private static final List<Set<String>> FLOORS = List.of(
