@@ -2,8 +2,12 @@ package stretchwright.workroom.jobs;
 
 import com.github.kagkarlsson.scheduler.Scheduler;
 import com.github.kagkarlsson.scheduler.SchedulerName;
+import com.github.kagkarlsson.scheduler.exceptions.ExecutionException;
 import com.github.kagkarlsson.scheduler.logging.LogLevel;
 import com.github.kagkarlsson.scheduler.task.CompletionHandler;
+import com.github.kagkarlsson.scheduler.task.DeadExecutionHandler;
+import com.github.kagkarlsson.scheduler.task.ExecutionComplete;
+import com.github.kagkarlsson.scheduler.task.ExecutionOperations;
 import com.github.kagkarlsson.scheduler.task.FailureHandler;
 import com.github.kagkarlsson.scheduler.task.helper.CustomTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
@@ -51,7 +55,7 @@ public final class Workers implements AutoCloseable {
         Worker worker = new Worker(database, Clock.systemUTC(), threads == 1 ? SEARCH : 1, spell, closing::get);
         CustomTask<Void> task = Tasks.custom(TASK, Void.class)
                 .onFailure(new FailureHandler.OnFailureRetryLater<>(AGAIN))
-                .onDeadExecutionRevive()
+                .onDeadExecution(Workers::revive)
                 .execute((job, context) -> after(worker.work(job.getId())));
         Scheduler scheduler = Scheduler.create(database.source(), task)
                 .tableName(TABLE)
@@ -67,6 +71,15 @@ public final class Workers implements AutoCloseable {
                 .build();
         scheduler.start();
         return new Workers(closing, scheduler);
+    }
+
+    /** Two who see that a third died may both want to put his job back; the first one does. */
+    private static void revive(ExecutionComplete dead, ExecutionOperations<Void> operations) {
+        try {
+            new DeadExecutionHandler.ReviveDeadExecution<Void>().deadExecution(dead, operations);
+        } catch (ExecutionException e) {
+            return;
+        }
     }
 
     /** Out of the queue, or into it again for who comes next. */
