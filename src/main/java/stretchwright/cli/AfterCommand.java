@@ -49,8 +49,8 @@ final class AfterCommand extends Task {
 
     private final Jobs jobs;
 
-    AfterCommand(Commands root, Jobs jobs) {
-        super(root);
+    AfterCommand(Desk desk, Jobs jobs) {
+        super(desk);
         this.jobs = jobs;
     }
 

@@ -41,8 +41,8 @@ final class AgainCommand extends Task {
     @Option(names = "--out", paramLabel = "DIR")
     private @Nullable String out;
 
-    AgainCommand(Commands root) {
-        super(root);
+    AgainCommand(Desk desk) {
+        super(desk);
     }
 
     @Override

@@ -36,8 +36,8 @@ final class BodyCommand extends Task {
     @Option(names = "--guide")
     private boolean guide;
 
-    BodyCommand(Commands root) {
-        super(root);
+    BodyCommand(Desk desk) {
+        super(desk);
     }
 
     @Override

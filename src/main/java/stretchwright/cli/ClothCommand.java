@@ -29,8 +29,8 @@ final class ClothCommand extends Task {
 
     private final Jobs jobs;
 
-    ClothCommand(Commands root, Jobs jobs) {
-        super(root);
+    ClothCommand(Desk desk, Jobs jobs) {
+        super(desk);
         this.jobs = jobs;
     }
 

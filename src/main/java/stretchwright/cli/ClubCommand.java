@@ -56,8 +56,8 @@ final class ClubCommand extends Task {
 
     private final Jobs jobs;
 
-    ClubCommand(Commands root, Jobs jobs) {
-        super(root);
+    ClubCommand(Desk desk, Jobs jobs) {
+        super(desk);
         this.jobs = jobs;
     }
 
@@ -111,7 +111,7 @@ final class ClubCommand extends Task {
         return table == null ? OptionalDouble.empty() : table(table, findings);
     }
 
-    private static OptionalDouble table(String words, Findings findings) {
+    static OptionalDouble table(String words, Findings findings) {
         OptionalDouble mm = Quantities.length(words, Unit.MM);
         Said example = Tell.said("table.write");
         if (mm.isEmpty()) {

@@ -21,16 +21,15 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.ground.Wording;
-import stretchwright.report.Program;
 import stretchwright.workroom.Site;
 
 /** The command door: which commands there are, what they share, and what happens when something goes wrong. */
 @Command(
         name = "stretchwright",
         mixinStandardHelpOptions = true,
-        versionProvider = Commands.Version.class,
+        versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND")
-public final class Commands implements Callable<Integer> {
+public final class Commands implements Callable<Integer>, Desk {
     private static final String HELP = "stretchwright.cli.help.words";
 
     @Option(names = "--quiet", scope = ScopeType.INHERIT)
@@ -136,17 +135,18 @@ public final class Commands implements Callable<Integer> {
         return Exit.INPUT;
     }
 
-    Console console() {
+    @Override
+    public Console console() {
         return new Console(out, err, quiet, json);
     }
 
-    /** What makers mean by names. */
-    Named named() {
+    @Override
+    public Named named() {
         return named;
     }
 
-    /** Takes the folder for this run; a finding where another run has it. */
-    boolean hold(OutFolder folder, Findings findings) {
+    @Override
+    public boolean hold(OutFolder folder, Findings findings) {
         boolean ours = folder.hold(findings);
         if (ours) {
             held.add(folder);
@@ -189,13 +189,5 @@ public final class Commands implements Callable<Integer> {
         return e instanceof FileSystemException file && file.getFile() != null
                 ? Tell.said("outside.file", Part.text(file.getFile()), Reason.of(e))
                 : Tell.said("outside.some-file", Reason.of(e));
-    }
-
-    /** For --version. */
-    static final class Version implements CommandLine.IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            return new String[] {"stretchwright " + Program.VERSION};
-        }
     }
 }

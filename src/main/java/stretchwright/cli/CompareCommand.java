@@ -28,8 +28,8 @@ final class CompareCommand extends Task {
 
     private final Jobs jobs;
 
-    CompareCommand(Commands root, Jobs jobs) {
-        super(root);
+    CompareCommand(Desk desk, Jobs jobs) {
+        super(desk);
         this.jobs = jobs;
     }
 

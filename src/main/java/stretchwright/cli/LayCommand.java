@@ -43,8 +43,8 @@ final class LayCommand extends Task {
     @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
-    LayCommand(Commands root) {
-        super(root);
+    LayCommand(Desk desk) {
+        super(desk);
     }
 
     @Override

@@ -42,8 +42,8 @@ final class MakeCommand extends Task {
 
     private final Jobs jobs;
 
-    MakeCommand(Commands root, Jobs jobs) {
-        super(root);
+    MakeCommand(Desk desk, Jobs jobs) {
+        super(desk);
         this.jobs = jobs;
     }
 

@@ -19,8 +19,8 @@ final class RoomBackup extends Task {
     @Parameters(paramLabel = "FILE", arity = "0..1", descriptionKey = "file")
     private @Nullable String file;
 
-    RoomBackup(Commands root) {
-        super(root);
+    RoomBackup(Desk desk) {
+        super(desk);
     }
 
     @Override

@@ -22,15 +22,15 @@ final class RoomBin extends Task {
     @Mixin
     private RoomThing which = new RoomThing();
 
-    RoomBin(Commands root) {
-        super(root);
+    RoomBin(Desk desk) {
+        super(desk);
     }
 
     @Override
     public Integer call() {
         Workroom room = named().room();
         Thing thing = which.need(room, name, outAgain ? Place.BIN : Place.HERE);
-        room.store().move(outAgain ? "out of the bin" : "bin", List.of(thing.id()), outAgain ? Place.HERE : Place.BIN);
+        room.store().move(outAgain ? "unbinned" : "bin", List.of(thing.id()), outAgain ? Place.HERE : Place.BIN);
         console().tell(
                 outAgain
                         ? Tell.said("room.out-again", Part.text(thing.name()))

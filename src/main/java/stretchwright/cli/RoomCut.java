@@ -18,8 +18,8 @@ final class RoomCut extends Task {
     @Option(names = "--again")
     private boolean again;
 
-    RoomCut(Commands root) {
-        super(root);
+    RoomCut(Desk desk) {
+        super(desk);
     }
 
     @Override

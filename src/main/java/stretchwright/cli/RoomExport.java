@@ -21,8 +21,8 @@ final class RoomExport extends Task {
     @Option(names = "--make", paramLabel = "NAME")
     private @Nullable String make;
 
-    RoomExport(Commands root) {
-        super(root);
+    RoomExport(Desk desk) {
+        super(desk);
     }
 
     @Override

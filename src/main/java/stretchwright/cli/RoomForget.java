@@ -25,8 +25,8 @@ final class RoomForget extends Task {
     @Mixin
     private RoomThing which = new RoomThing();
 
-    RoomForget(Commands root) {
-        super(root);
+    RoomForget(Desk desk) {
+        super(desk);
     }
 
     @Override

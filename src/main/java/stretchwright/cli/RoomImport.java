@@ -38,8 +38,8 @@ final class RoomImport extends Task {
     @Option(names = "--look")
     private boolean look;
 
-    RoomImport(Commands root) {
-        super(root);
+    RoomImport(Desk desk) {
+        super(desk);
     }
 
     @Override

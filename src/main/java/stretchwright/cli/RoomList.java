@@ -35,8 +35,8 @@ final class RoomList extends Task {
     @Option(names = "--most", paramLabel = "N", defaultValue = "50")
     private int most;
 
-    RoomList(Commands root) {
-        super(root);
+    RoomList(Desk desk) {
+        super(desk);
     }
 
     @Override

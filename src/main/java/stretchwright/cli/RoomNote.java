@@ -25,8 +25,8 @@ final class RoomNote extends Task {
     @Mixin
     private RoomThing which = new RoomThing();
 
-    RoomNote(Commands root) {
-        super(root);
+    RoomNote(Desk desk) {
+        super(desk);
     }
 
     @Override

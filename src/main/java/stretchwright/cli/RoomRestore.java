@@ -21,8 +21,8 @@ final class RoomRestore extends Task {
     @Option(names = "--replace")
     private boolean replace;
 
-    RoomRestore(Commands root) {
-        super(root);
+    RoomRestore(Desk desk) {
+        super(desk);
     }
 
     @Override

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 import stretchwright.report.Report;
 import stretchwright.workroom.Differences;
@@ -33,8 +34,8 @@ final class RoomShow extends Task {
     @Option(names = "--version-number", paramLabel = "N")
     private @Nullable Long number;
 
-    RoomShow(Commands root) {
-        super(root);
+    RoomShow(Desk desk) {
+        super(desk);
     }
 
     @Override
@@ -60,8 +61,8 @@ final class RoomShow extends Task {
         console.tell("");
         shown.text().lines().forEach(console::tell);
         history(thing, versions, console);
-        links("room.notes", store.from(thing.id(), Kind.NOTE), store, console);
-        links("room.made-from", made(thing, store), store, console);
+        links(Tell.said("room.notes"), store.from(thing.id(), Kind.NOTE), store, console);
+        links(Tell.said("room.made-from"), made(thing, store), store, console);
         return Exit.DONE;
     }
 
@@ -76,21 +77,23 @@ final class RoomShow extends Task {
         for (int i = 1; i < versions.size(); i++) {
             Version v = versions.get(i);
             console.tell("");
-            console.tell(Tell.said(
-                    v.number() == thing.now() ? "room.version-now" : "room.version",
-                    Part.count(v.number()),
-                    Part.text(RoomList.day(v.at()))));
+            Part number = Part.count(v.number());
+            Part day = Part.text(RoomList.day(v.at()));
+            console.tell(
+                    v.number() == thing.now()
+                            ? Tell.said("room.version-now", number, day)
+                            : Tell.said("room.version", number, day));
             Differences.between(versions.get(i - 1).text(), v.text())
                     .forEach(d -> console.tell("    " + Voice.plain().say(d)));
         }
     }
 
-    private static void links(String title, List<Thing> all, Store store, Console console) {
+    private static void links(Said title, List<Thing> all, Store store, Console console) {
         if (all.isEmpty()) {
             return;
         }
         console.tell("");
-        console.tell(title.equals("room.notes") ? Tell.said("room.notes") : Tell.said("room.made-from"));
+        console.tell(title);
         for (Thing t : all) {
             Optional<Version> note = t.kind() == Kind.NOTE ? store.now(t) : Optional.empty();
             console.tell("  " + RoomList.day(t.changed()) + "  " + t.name()

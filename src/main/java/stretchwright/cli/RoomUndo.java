@@ -4,6 +4,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.workroom.store.Step;
 import stretchwright.workroom.store.Store;
 
@@ -18,8 +19,8 @@ final class RoomUndo extends Task {
     @Option(names = "--list")
     private boolean list;
 
-    RoomUndo(Commands root) {
-        super(root);
+    RoomUndo(Desk desk) {
+        super(desk);
     }
 
     @Override
@@ -27,16 +28,37 @@ final class RoomUndo extends Task {
         Console console = console();
         Store store = named().room().store();
         if (list) {
-            store.steps(MOST)
-                    .forEach(s -> console.tell(RoomList.day(s.at()) + "  " + s.what() + "  " + s.about()
-                            + (s.state() == Step.State.DONE ? "" : "  (" + s.state().name().toLowerCase(java.util.Locale.ROOT) + ")")));
+            store.steps(MOST).forEach(s -> console.tell(listed(s)));
             return Exit.DONE;
         }
         Optional<Step> step = redo ? store.redo() : store.undo();
         console.tell(step.map(s -> redo
-                        ? Tell.said("room.redone", Part.text(s.what()), Part.text(s.about()))
-                        : Tell.said("room.undone", Part.text(s.what()), Part.text(s.about())))
+                        ? Tell.said("room.redone", what(s), Part.text(s.about()))
+                        : Tell.said("room.undone", what(s), Part.text(s.about())))
                 .orElseGet(() -> redo ? Tell.said("room.nothing-to-redo") : Tell.said("room.nothing-to-undo")));
         return Exit.DONE;
+    }
+
+    private static Said listed(Step step) {
+        Part day = Part.text(RoomList.day(step.at()));
+        Part about = Part.text(step.about());
+        return switch (step.state()) {
+            case DONE -> Tell.said("step.done", day, what(step), about);
+            case UNDONE -> Tell.said("step.undone", day, what(step), about);
+            case LEFT -> Tell.said("step.left", day, what(step), about);
+        };
+    }
+
+    private static Part what(Step step) {
+        return switch (step.what()) {
+            case "import" -> Tell.said("step.import");
+            case "again" -> Tell.said("step.again");
+            case "after" -> Tell.said("step.after");
+            case "cut" -> Tell.said("step.cut");
+            case "note" -> Tell.said("step.note");
+            case "bin" -> Tell.said("step.bin");
+            case "unbinned" -> Tell.said("step.out-again");
+            default -> Tell.said("step.save");
+        };
     }
 }

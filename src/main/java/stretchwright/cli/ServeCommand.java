@@ -18,8 +18,8 @@ final class ServeCommand extends Task {
 
     private final ServeDoor door;
 
-    ServeCommand(Commands root, ServeDoor door) {
-        super(root);
+    ServeCommand(Desk desk, ServeDoor door) {
+        super(desk);
         this.door = door;
     }
 

@@ -35,8 +35,8 @@ final class SizesCommand extends Task {
 
     private final Jobs jobs;
 
-    SizesCommand(Commands root, Jobs jobs) {
-        super(root);
+    SizesCommand(Desk desk, Jobs jobs) {
+        super(desk);
         this.jobs = jobs;
     }
 

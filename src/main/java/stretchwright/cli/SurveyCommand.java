@@ -27,8 +27,8 @@ final class SurveyCommand extends Task {
     @Option(names = "--out", paramLabel = "DIR", required = true)
     private String out = "";
 
-    SurveyCommand(Commands root) {
-        super(root);
+    SurveyCommand(Desk desk) {
+        super(desk);
     }
 
     @Override

@@ -11,15 +11,15 @@ import picocli.CommandLine.Spec;
 import stretchwright.ground.Findings;
 
 /** What every command has: help, version, and the console that the options before it ask for. */
-@Command(mixinStandardHelpOptions = true, versionProvider = Commands.Version.class)
+@Command(mixinStandardHelpOptions = true, versionProvider = Version.class)
 abstract class Task implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    private final Commands root;
+    private final Desk desk;
 
-    Task(Commands root) {
-        this.root = root;
+    Task(Desk desk) {
+        this.desk = desk;
     }
 
     CommandLine line() {
@@ -27,16 +27,16 @@ abstract class Task implements Callable<Integer> {
     }
 
     Console console() {
-        return root.console();
+        return desk.console();
     }
 
     /** What is meant where a make file is asked for. */
     Named named() {
-        return root.named();
+        return desk.named();
     }
 
     /** The folder for the output, held for this run; or empty and a finding. */
     Optional<OutFolder> folder(String named, Findings findings) {
-        return OutFolder.at(named, findings).filter(folder -> root.hold(folder, findings));
+        return OutFolder.at(named, findings).filter(folder -> desk.hold(folder, findings));
     }
 }

@@ -20,8 +20,8 @@ final class WhyCommand extends Task {
 
     private final Jobs jobs;
 
-    WhyCommand(Commands root, Jobs jobs) {
-        super(root);
+    WhyCommand(Desk desk, Jobs jobs) {
+        super(desk);
         this.jobs = jobs;
     }
 

@@ -4,8 +4,11 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
@@ -13,6 +16,7 @@ import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.report.Program;
+import stretchwright.workroom.jobs.Jobs;
 import stretchwright.workroom.store.Address;
 import stretchwright.workroom.store.Database;
 import stretchwright.workroom.store.Edit;
@@ -130,12 +134,18 @@ public final class Workroom implements AutoCloseable {
         return ((Saved.Stored) saved.get(0)).thing();
     }
 
-    /** A wearer with everything that was made for her, for good; how many things went. */
+    /** A wearer with everything that was made for her, and what is called by her name, for good; how many things went. */
     public int forget(Thing thing) {
-        List<String> ids = new java.util.ArrayList<>(List.of(thing.id()));
+        Set<String> ids = new LinkedHashSet<>(List.of(thing.id()));
         if (thing.kind() == Kind.WEARER) {
-            store.everyOfWearer(thing.id()).forEach(t -> ids.add(t.id()));
+            List<Thing> hers = store.everyOfWearer(thing.id());
+            hers.forEach(t -> ids.add(t.id()));
+            hers.stream()
+                    .flatMap(t -> Stream.of(t.links().boot(), t.links().style()))
+                    .filter(id -> !id.isEmpty() && ids.containsAll(store.users(id)))
+                    .forEach(ids::add);
         }
+        Jobs.open(store.database()).forget(ids);
         return store.forget(ids);
     }
 

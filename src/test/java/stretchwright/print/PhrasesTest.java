@@ -77,6 +77,8 @@ class PhrasesTest {
                             "pose lengths: {back waist to front waist: [70, 78]}",
                             "reaches pose: true",
                             "other papers",
+                            "on hand",
+                            "usable width",
                             "after wearing",
                             "after wearing:",
                             "date: ",
@@ -115,6 +117,8 @@ class PhrasesTest {
                             .filter(word -> word.contains(" "))
                             .distinct()
                             .toList()),
+            Map.entry("folders as a system calls them", List.of("Library", "Application Support")),
+            Map.entry("what a database is told", List.of(" LIMIT ")),
             Map.entry("of files that come with the program", List.of("alone mm", "navel ")),
             Map.entry(
                     "names of steps and threads in the make file and the report, the same in every language",

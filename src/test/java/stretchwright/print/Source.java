@@ -68,14 +68,18 @@ final class Source {
 
     private static Source read(Path file) {
         try {
-            return new Source(
-                    Files.readString(file), file.toString().matches(".*(Keys?|Measures|WearingSymptom)\\.java"));
+            String text = Files.readString(file);
+            boolean keys = file.toString().matches(".*(Keys?|Measures|WearingSymptom)\\.java");
+            return new Source(text, keys || text.contains("import org.jdbi."));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** Whether it holds rows of the table of keys: names, synonyms and examples, which are the make file's own language. */
+    /**
+     * Whether it holds rows of the table of keys, names, synonyms and examples, which are the make file's own language; or asks
+     * a database, in SQL.
+     */
     boolean holdsRows() {
         return rows;
     }

@@ -75,8 +75,10 @@ class IncomingTest {
             assertThat(two.id()).isNotEqualTo(one.id());
             assertThat(two.links().wearer()).isEqualTo(one.links().wearer());
             assertThat(room.store().count(Kind.WEARER, Place.HERE)).isEqualTo(1);
-            assertThat(room.forget(room.need(Kind.WEARER, "Rowan"))).isEqualTo(3);
-            assertThat(room.store().count(Kind.MAKE, Place.HERE)).isZero();
+            assertThat(room.forget(room.need(Kind.WEARER, "Rowan"))).isEqualTo(6);
+            for (Kind kind : new Kind[] {Kind.MAKE, Kind.WEARER, Kind.BOOT, Kind.STYLE}) {
+                assertThat(room.store().count(kind, Place.HERE)).as(kind.word()).isZero();
+            }
             assertThat(room.store().count(Kind.FABRIC, Place.HERE)).isEqualTo(1);
         }
     }

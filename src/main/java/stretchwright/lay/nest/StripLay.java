@@ -61,6 +61,30 @@ public final class StripLay {
                 .map(lay -> lay.kinds.few() ? lay.few(seed, effort, threads) : lay.many(seed, effort, threads));
     }
 
+    /**
+     * Goes on from a layout of the same instance, as a first search does from its first layout: what a search knew besides is
+     * not kept. The same layout, seed and rounds give the same again; the rounds and the history are those from here on.
+     */
+    public static Optional<StripResult> goOn(
+            StripInstance instance,
+            StripResult from,
+            long seed,
+            Effort effort,
+            int threads,
+            LayClock clock,
+            Findings findings) {
+        return Kinds.of(instance, findings)
+                .map(kinds -> new StripLay(instance, kinds, clock, step -> {}))
+                .map(lay -> lay.further(from, seed, effort, threads));
+    }
+
+    private StripResult further(StripResult from, long seed, Effort effort, int threads) {
+        Optional<Bed> bed = kinds.searchable() ? Aside.of(clock, this::bed) : Optional.empty();
+        return bed.map(b -> searched(b, kinds.scale.layout(b.parts, instance, from), seed, effort, threads))
+                .orElseGet(() -> new StripResult(
+                        from.placements(), from.length(), from.density(), new Effort(0, 0), List.of()));
+    }
+
     /** From a layout by bottom-left. */
     private StripResult few(long seed, Effort effort, int threads) {
         List<Part> parts = parts(() -> false);

@@ -1,6 +1,11 @@
 package stretchwright.lay.nest;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 
@@ -61,6 +66,32 @@ record StripScale(double factor, long width, boolean whole) {
         return Shape.of(
                 around.stream().mapToLong(p -> Math.round(p.y())).toArray(),
                 around.stream().mapToLong(p -> Math.round(p.x())).toArray());
+    }
+
+    /** A layout that went out, as places of these parts, which stand in the order of the items. */
+    Layout layout(List<Part> parts, StripInstance instance, StripResult from) {
+        Map<String, Deque<StripResult.Placement>> left = new HashMap<>();
+        from.placements()
+                .forEach(p -> left.computeIfAbsent(p.item(), id -> new ArrayDeque<>())
+                        .add(p));
+        List<Layout.Spot> spots = new ArrayList<>();
+        for (Part part : parts) {
+            StripResult.Placement placed = left.getOrDefault(
+                            instance.items().get(part.kind()).id(), new ArrayDeque<>())
+                    .remove();
+            int v = 0;
+            while (part.variants().get(v).rotation() != placed.rotation()) {
+                v++;
+            }
+            long along = in(placed.x());
+            spots.add(new Layout.Spot(
+                    part, v, in(placed.y()), along, along + part.variants().get(v).exact().maxY));
+        }
+        return new Layout(spots, in(from.length()));
+    }
+
+    private long in(double value) {
+        return Math.round(value * factor);
     }
 
     double out(long units) {

@@ -21,7 +21,7 @@ final class Format {
     static final int VERSION = 1;
 
     static final String MANIFEST = "manifest.json";
-    static final String MARK = "stretchwright workroom";
+    static final String MARK = "workroom";
 
     /** The parts of an archive behind the manifest, in their order, each with the table whose rows it holds. */
     static final List<String> TABLES = List.of("thing", "version", "step", "change");
@@ -134,8 +134,8 @@ final class Format {
                 .put("thing", c.thing())
                 .put("was", c.was())
                 .put("now", c.now())
-                .put("was at", word(c.wasAt()))
-                .put("now at", word(c.nowAt()));
+                .put("wasAt", word(c.wasAt()))
+                .put("nowAt", word(c.nowAt()));
     }
 
     static Change change(JsonNode n) {
@@ -145,8 +145,8 @@ final class Format {
                 id(n, "thing"),
                 number(n, "was"),
                 number(n, "now"),
-                place(n, "was at"),
-                place(n, "now at"));
+                place(n, "wasAt"),
+                place(n, "nowAt"));
     }
 
     private static ObjectNode links(ObjectNode out, Links l) {

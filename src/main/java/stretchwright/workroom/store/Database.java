@@ -29,7 +29,7 @@ import stretchwright.ground.Part;
  */
 public final class Database implements AutoCloseable {
     /** Of the newest migration. */
-    static final int SCHEMA = 1;
+    static final int SCHEMA = 2;
 
     private static final byte[] SQLITE_HEAD = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
 

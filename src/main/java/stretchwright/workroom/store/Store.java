@@ -173,6 +173,14 @@ public final class Store {
                 .list());
     }
 
+    /** Ids of the things that use this boot or style, or ever did. */
+    public List<String> users(String id) {
+        return database.read(h -> h.createQuery("SELECT DISTINCT thing FROM version WHERE boot = :id OR style = :id")
+                .bind("id", id)
+                .mapTo(String.class)
+                .list());
+    }
+
     private List<Thing> linked(String column, String id, Kind kind) {
         return database.read(h -> h.createQuery("SELECT * FROM thing WHERE " + column
                         + " = :id AND kind = :kind AND place = 0 ORDER BY changed, id")

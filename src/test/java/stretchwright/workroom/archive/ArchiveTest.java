@@ -161,7 +161,7 @@ class ArchiveTest {
                 new String[] {"manifest.json", "\"things\":1", "\"things\":2"},
                 new String[] {"manifest.json", "workroom\":1", "workroom\":2"},
                 new String[] {"manifest.json", "workroom\":1", "workroom\":\"1\u0000\""},
-                new String[] {"manifest.json", "stretchwright workroom", "something else"});
+                new String[] {"manifest.json", "\"workroom\":", "\"shop\":"});
     }
 
     @Test
