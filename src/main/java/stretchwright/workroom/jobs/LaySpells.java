@@ -55,8 +55,7 @@ final class LaySpells {
     private State first() {
         Effort effort = between(0, spell);
         Findings findings = new Findings(asked.instance().name());
-        StripResult result = StripLay.lay(
-                        asked.instance(), asked.seed(), effort, threads, clock, step -> {}, findings)
+        StripResult result = StripLay.lay(asked.instance(), asked.seed(), effort, threads, clock, step -> {}, findings)
                 .orElseThrow(() -> new BadInput(findings.all()));
         return state(0, effort, result);
     }
