@@ -81,8 +81,8 @@ public final class StripLay {
     private StripResult further(StripResult from, long seed, Effort effort, int threads) {
         Optional<Bed> bed = kinds.searchable() ? Aside.of(clock, this::bed) : Optional.empty();
         return bed.map(b -> searched(b, kinds.scale.layout(b.parts, instance, from), seed, effort, threads))
-                .orElseGet(() -> new StripResult(
-                        from.placements(), from.length(), from.density(), new Effort(0, 0), List.of()));
+                .orElseGet(() ->
+                        new StripResult(from.placements(), from.length(), from.density(), new Effort(0, 0), List.of()));
     }
 
     /** From a layout by bottom-left. */

@@ -72,8 +72,8 @@ record StripScale(double factor, long width, boolean whole) {
     Layout layout(List<Part> parts, StripInstance instance, StripResult from) {
         Map<String, Deque<StripResult.Placement>> left = new HashMap<>();
         from.placements()
-                .forEach(p -> left.computeIfAbsent(p.item(), id -> new ArrayDeque<>())
-                        .add(p));
+                .forEach(p ->
+                        left.computeIfAbsent(p.item(), id -> new ArrayDeque<>()).add(p));
         List<Layout.Spot> spots = new ArrayList<>();
         for (Part part : parts) {
             StripResult.Placement placed = left.getOrDefault(
@@ -85,7 +85,11 @@ record StripScale(double factor, long width, boolean whole) {
             }
             long along = in(placed.x());
             spots.add(new Layout.Spot(
-                    part, v, in(placed.y()), along, along + part.variants().get(v).exact().maxY));
+                    part,
+                    v,
+                    in(placed.y()),
+                    along,
+                    along + part.variants().get(v).exact().maxY));
         }
         return new Layout(spots, in(from.length()));
     }

@@ -36,9 +36,10 @@ final class JobRows {
     }
 
     static void insert(Handle h, Job job) {
-        h.createUpdate("INSERT INTO job (id, number, kind, name, input, state, reached, asked, tries, told, added, begun, ended)"
-                        + " VALUES (:id, :number, :kind, :name, :input, :state, :reached, :asked, :tries, :told, :added,"
-                        + " :begun, :ended)")
+        h.createUpdate(
+                        "INSERT INTO job (id, number, kind, name, input, state, reached, asked, tries, told, added, begun, ended)"
+                                + " VALUES (:id, :number, :kind, :name, :input, :state, :reached, :asked, :tries, :told, :added,"
+                                + " :begun, :ended)")
                 .bind("id", job.id())
                 .bind("number", job.number())
                 .bind("kind", job.kind().word())

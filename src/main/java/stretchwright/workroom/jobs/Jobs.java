@@ -81,7 +81,8 @@ public final class Jobs {
     private void mustBeName(String name) {
         boolean seen = !name.isBlank()
                 && name.strip().length() <= LONGEST_NAME
-                && name.codePoints().noneMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE);
+                && name.codePoints()
+                        .noneMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE);
         if (!seen) {
             throw Tell.wrong(
                     database.at().told(),

@@ -15,11 +15,11 @@ import stretchwright.lay.nest.StripResult;
  *
  * <p>What a spell needs is that layout and its own number, no more: so a search that was broken off goes on from the last spell
  * that was kept, and comes to the same layout as one that never was. Up to one spell it is the search of {@link StripLay}
- * itself; beyond, other layouts come out than in one go, neither better nor worse in the mean (decision 0011).
+ * itself; beyond, other layouts come out than in one go, a little less dense in the mean (decision 0011).
  */
 final class LaySpells {
-    /** Rounds, some 3 to 11 s of work; what a spell had found is found again where it is broken off. */
-    static final int LONG = 200;
+    /** Rounds, some 6 to 22 s of work; what a spell had found is found again where it is broken off. */
+    static final int LONG = 400;
 
     /** Between the seeds of spells: 2^64 over the golden mean, odd, so that all differ. */
     private static final long APART = 0x9E3779B97F4A7C15L;
@@ -55,8 +55,7 @@ final class LaySpells {
     private State first() {
         Effort effort = between(0, spell);
         Findings findings = new Findings(asked.instance().name());
-        StripResult result = StripLay.lay(
-                        asked.instance(), asked.seed(), effort, threads, clock, step -> {}, findings)
+        StripResult result = StripLay.lay(asked.instance(), asked.seed(), effort, threads, clock, step -> {}, findings)
                 .orElseThrow(() -> new BadInput(findings.all()));
         return state(0, effort, result);
     }

@@ -57,8 +57,8 @@ final class Worker {
 
     /** True where nothing is left to do. */
     boolean work(String id) {
-        Optional<Job> begun = database.write(
-                h -> JobRows.begin(h, id, clock.millis()) ? JobRows.one(h, id) : Optional.<Job>empty());
+        Optional<Job> begun =
+                database.write(h -> JobRows.begin(h, id, clock.millis()) ? JobRows.one(h, id) : Optional.<Job>empty());
         if (begun.isEmpty()) {
             return true;
         }

@@ -60,8 +60,7 @@ public final class Workers implements AutoCloseable {
         Scheduler scheduler = Scheduler.create(database.source(), task)
                 .tableName(TABLE)
                 .jdbcCustomization(new Millis())
-                .schedulerName(new SchedulerName.Fixed(
-                        ProcessHandle.current().pid() + "-" + UUID.randomUUID()))
+                .schedulerName(new SchedulerName.Fixed(ProcessHandle.current().pid() + "-" + UUID.randomUUID()))
                 .threads(threads)
                 .pollingInterval(LOOK)
                 .heartbeatInterval(HEARTBEAT)

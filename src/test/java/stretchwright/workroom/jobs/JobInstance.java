@@ -25,9 +25,7 @@ public final class JobInstance {
     }
 
     static Process start(Address at, int spell) throws IOException {
-        String where = at instanceof Address.Folder folder
-                ? folder.path().toString()
-                : ((Address.Server) at).server();
+        String where = at instanceof Address.Folder folder ? folder.path().toString() : ((Address.Server) at).server();
         List<String> command = new ArrayList<>(List.of(
                 System.getProperty("java.home") + File.separator + "bin" + File.separator + "java",
                 "-Xmx200m",

@@ -116,7 +116,8 @@ class JobsTest {
             StripInstance instance =
                     new StripInstance("tall", 10, List.of(0.0), List.of(new StripInstance.Item("door", 1, tall)));
             Asked.File make = new Asked.File("none.yaml", "make: 7".getBytes(StandardCharsets.UTF_8));
-            String lay = jobs.add("Lay", new Asked.Lay(instance, 1, new Effort(3, 3))).id();
+            String lay = jobs.add("Lay", new Asked.Lay(instance, 1, new Effort(3, 3)))
+                    .id();
             String club = jobs.add("Club", new Asked.Club(List.of(make), OptionalDouble.empty(), 1, Effort.NONE))
                     .id();
             String torn = jobs.add("Torn", SmallLays.asked(1, 1, 1)).id();
@@ -124,7 +125,10 @@ class JobsTest {
             try (Workers workers = Workers.start(database, 2)) {
                 assertThat(awaited(jobs, lay).told()).singleElement().asString().contains("door");
                 assertThat(awaited(jobs, club).told()).isNotEmpty().allMatch(t -> t.startsWith("none.yaml"));
-                assertThat(awaited(jobs, torn).told()).singleElement().asString().startsWith("Torn: ");
+                assertThat(awaited(jobs, torn).told())
+                        .singleElement()
+                        .asString()
+                        .startsWith("Torn: ");
                 for (String id : List.of(lay, club, torn)) {
                     assertThat(jobs.one(id).orElseThrow().state()).isEqualTo(Job.State.FAILED);
                     assertThat(jobs.files(id)).isEmpty();
@@ -148,7 +152,8 @@ class JobsTest {
             String half = jobs.add("Half", SmallLays.asked(3, 1000, 0)).id();
             AtomicInteger asked = new AtomicInteger();
             BooleanSupplier cancels = () -> {
-                if (asked.incrementAndGet() % 1000 == 0 && jobs.one(half).orElseThrow().reached() >= SPELL) {
+                if (asked.incrementAndGet() % 1000 == 0
+                        && jobs.one(half).orElseThrow().reached() >= SPELL) {
                     jobs.cancel(half);
                 }
                 return false;
@@ -157,7 +162,8 @@ class JobsTest {
             Job job = jobs.one(half).orElseThrow();
             assertThat(job.state()).isEqualTo(Job.State.CANCELLED);
             assertThat(job.reached()).isBetween(1L, 100L);
-            assertThat(jobs.files(half)).containsExactly(SmallLays.direct(SmallLays.asked(3, (int) job.reached(), 0), SPELL));
+            assertThat(jobs.files(half))
+                    .containsExactly(SmallLays.direct(SmallLays.asked(3, (int) job.reached(), 0), SPELL));
         }
     }
 
@@ -196,23 +202,24 @@ class JobsTest {
     @ParameterizedTest
     @MethodSource(ALL)
     void aClubAndATableOfSizesAreDoneToo(Address address) throws Exception {
-        Asked.File make = new Asked.File(
-                "evening.yaml", Files.readAllBytes(Path.of("examples/evening-practice.yaml")));
+        Asked.File make = new Asked.File("evening.yaml", Files.readAllBytes(Path.of("examples/evening-practice.yaml")));
         Asked.File bodies = new Asked.File(
                 "bodies.csv",
                 "figure,age,height,hips\nwoman,31,165,96.1\nwoman,31,tall,96\n".getBytes(StandardCharsets.UTF_8));
         try (Database database = Database.open(address)) {
             Jobs jobs = Jobs.open(database);
-            String club = jobs.add(
-                            "Club",
-                            new Asked.Club(List.of(make, make), OptionalDouble.empty(), 1, Effort.NONE))
+            String club = jobs.add("Club", new Asked.Club(List.of(make, make), OptionalDouble.empty(), 1, Effort.NONE))
                     .id();
-            String sizes = jobs.add("Sizes", new Asked.Sizes(make, bodies, Optional.of("cm"))).id();
+            String sizes = jobs.add("Sizes", new Asked.Sizes(make, bodies, Optional.of("cm")))
+                    .id();
             worker(database, SPELL, () -> false).work(club);
             worker(database, SPELL, () -> false).work(sizes);
             assertThat(jobs.one(club).orElseThrow().told()).isEmpty();
             assertThat(jobs.files(club)).extracting(Document::name).contains("club.json", "club.pdf");
-            assertThat(jobs.files(sizes)).as("%s", jobs.one(sizes).orElseThrow().told()).extracting(Document::name).contains("nest.json");
+            assertThat(jobs.files(sizes))
+                    .as("%s", jobs.one(sizes).orElseThrow().told())
+                    .extracting(Document::name)
+                    .contains("nest.json");
             assertThat(jobs.one(sizes).orElseThrow().told()).first().asString().contains("tall");
         }
     }

@@ -112,7 +112,9 @@ class KilledTest {
             long end = System.nanoTime() + TimeUnit.MINUTES.toNanos(15);
             long last = System.nanoTime();
             while (jobs.count(Job.State.DONE) < lays) {
-                assertThat(System.nanoTime()).as("done: " + jobs.count(Job.State.DONE)).isLessThan(end);
+                assertThat(System.nanoTime())
+                        .as("done: " + jobs.count(Job.State.DONE))
+                        .isLessThan(end);
                 if (kill.now(database, (System.nanoTime() - last) / 1_000_000)) {
                     instances.remove(0).destroyForcibly().waitFor();
                     instances.add(JobInstance.start(at, SPELL));
@@ -135,10 +137,14 @@ class KilledTest {
             assertThat(kills).isGreaterThanOrEqualTo(KILLS);
             assertThat(jobs.list(lays + 1)).hasSize(lays).allMatch(j -> j.state() == Job.State.DONE);
             assertThat(count(database, "endings")).isEqualTo(lays);
-            assertThat(count(database, "endings GROUP BY job HAVING count(*) > 1")).isZero();
-            assertThat(count(database, "begins")).as("somebody was killed at work").isGreaterThan(lays);
-            asked.entrySet().parallelStream().forEach(e -> assertThat(jobs.files(e.getKey()))
-                    .containsExactly(SmallLays.direct(e.getValue(), SPELL)));
+            assertThat(count(database, "endings GROUP BY job HAVING count(*) > 1"))
+                    .isZero();
+            assertThat(count(database, "begins"))
+                    .as("somebody was killed at work")
+                    .isGreaterThan(lays);
+            asked.entrySet().parallelStream()
+                    .forEach(e ->
+                            assertThat(jobs.files(e.getKey())).containsExactly(SmallLays.direct(e.getValue(), SPELL)));
         }
 
         /** The database itself writes down each beginning and each ending. */

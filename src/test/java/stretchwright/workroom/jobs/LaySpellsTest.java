@@ -17,13 +17,7 @@ class LaySpellsTest {
     void oneSpellIsTheSearchItself() {
         Asked.Lay asked = SmallLays.asked(1, 6, 3);
         StripResult plain = StripLay.lay(
-                        asked.instance(),
-                        asked.seed(),
-                        asked.effort(),
-                        2,
-                        LayClock.NONE,
-                        s -> {},
-                        new Findings(""))
+                        asked.instance(), asked.seed(), asked.effort(), 2, LayClock.NONE, s -> {}, new Findings(""))
                 .orElseThrow();
         assertThat(SmallLays.direct(asked, LaySpells.LONG))
                 .isEqualTo(LaidText.document(asked.instance(), asked.seed(), plain));
@@ -38,8 +32,7 @@ class LaySpellsTest {
         for (int i = 0; state == null || state.reached() < asked.size(); i++) {
             Optional<LaySpells.State> kept = Optional.ofNullable(state)
                     .map(s -> new LaySpells.State(
-                            s.reached(),
-                            LaidText.read(LaidText.document(asked.instance(), asked.seed(), s.best()))));
+                            s.reached(), LaidText.read(LaidText.document(asked.instance(), asked.seed(), s.best()))));
             state = new LaySpells(asked, 1 + i % 2, LayClock.NONE, 2).next(kept);
             assertThat(state.best().length()).isLessThanOrEqualTo(length);
             length = state.best().length();

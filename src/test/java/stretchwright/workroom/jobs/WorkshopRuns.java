@@ -52,7 +52,9 @@ public final class WorkshopRuns {
         List<Double> cores = new ArrayList<>();
         Made last = null;
         for (int i = 0; i < WARM + makes; i++) {
-            Path file = i == WARM + makes - 1 ? files.get(0).resolveSibling("evening-practice.yaml") : files.get(i % files.size());
+            Path file = i == WARM + makes - 1
+                    ? files.get(0).resolveSibling("evening-practice.yaml")
+                    : files.get(i % files.size());
             byte[] bytes = Files.readAllBytes(file);
             long start = System.nanoTime();
             long spent = machine.getProcessCpuTime();
