@@ -152,8 +152,10 @@ public final class Saver {
 
     private List<Thing> everything() {
         List<Thing> all = new ArrayList<>();
-        for (Place place : Place.values()) {
-            all.addAll(store.list(Kind.WEARER, place, "", 0, Integer.MAX_VALUE));
+        for (Kind kind : Kind.values()) {
+            for (Place place : Place.values()) {
+                all.addAll(store.list(kind, place, "", 0, Integer.MAX_VALUE));
+            }
         }
         return all;
     }
