@@ -131,6 +131,8 @@ final class Killing {
             onlyOneStepMore(store, told);
             Saved next = store.save(Edit.fresh(Kind.BOOT, "Boot " + System.nanoTime(), "next", Links.NONE));
             assertThat(next).isInstanceOf(Saved.Stored.class);
+            Thing boot = ((Saved.Stored) next).thing();
+            stand.put(boot.id(), boot.now() + ":" + boot.place());
             database.mustBeSound();
         }
     }
