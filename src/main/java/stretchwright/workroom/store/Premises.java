@@ -14,6 +14,8 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Arrays;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
@@ -29,15 +31,17 @@ final class Premises {
 
     private static final long PAUSE = 20;
 
-    /** A lock on a file holds between programs, not inside one. */
-    private static final ReentrantLock HERE = new ReentrantLock();
+    /** A lock on a file holds between programs, not inside one: there each file has another. */
+    private static final ConcurrentMap<Path, ReentrantLock> HERE = new ConcurrentHashMap<>();
 
     private Premises() {}
 
     /** Does it while nobody else opens the same file, or brings it up to date. */
     static <T> T opening(Address.Folder folder, Supplier<T> work) {
+        ReentrantLock here =
+                HERE.computeIfAbsent(folder.path().toAbsolutePath().normalize(), p -> new ReentrantLock());
         try {
-            if (!HERE.tryLock(PATIENCE, TimeUnit.MILLISECONDS)) {
+            if (!here.tryLock(PATIENCE, TimeUnit.MILLISECONDS)) {
                 throw Trouble.finding(folder, Trouble.busy());
             }
         } catch (InterruptedException e) {
@@ -52,7 +56,7 @@ final class Premises {
         } catch (UncheckedIOException e) {
             throw Trouble.finding(folder, Trouble.ofDisk(e.getCause()));
         } finally {
-            HERE.unlock();
+            here.unlock();
         }
     }
 

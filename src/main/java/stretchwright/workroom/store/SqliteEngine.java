@@ -1,8 +1,10 @@
 package stretchwright.workroom.store;
 
 import com.zaxxer.hikari.HikariConfig;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
+import java.util.Properties;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -19,8 +21,8 @@ final class SqliteEngine implements Engine {
     /** How long somebody who reads an older moment is waited for, ms: others cannot save meanwhile. */
     private static final int SHORT = 100;
 
-    /** How long a thread of this program waits for its turn, ms. */
-    private static final int TURN = 30_000;
+    /** How long a thread of this program waits for its turn, and for a file that cannot be opened, ms. */
+    private static final int TURN = 10_000;
 
     /** The file's mark ("Swwr"), by which programs tell what it is. */
     private static final int MARK = 0x53777772;
@@ -48,18 +50,18 @@ final class SqliteEngine implements Engine {
     }
 
     private HikariConfig config(String transactions) {
+        Properties settings = new Properties();
+        settings.putAll(Map.of(
+                "journal_mode", "WAL",
+                "synchronous", "FULL",
+                "foreign_keys", "true",
+                "secure_delete", "true",
+                "busy_timeout", Integer.toString(PATIENCE),
+                "transaction_mode", transactions));
         HikariConfig config = new HikariConfig();
-        config.setJdbcUrl("jdbc:sqlite:" + at.file());
+        config.setDataSource(new SqliteFile(at, settings, PATIENCE));
         config.setMinimumIdle(0);
         config.setConnectionTimeout(TURN);
-        Map.of(
-                        "journal_mode", "WAL",
-                        "synchronous", "FULL",
-                        "foreign_keys", "true",
-                        "secure_delete", "true",
-                        "busy_timeout", Integer.toString(PATIENCE),
-                        "transaction_mode", transactions)
-                .forEach(config::addDataSourceProperty);
         return config;
     }
 
@@ -97,7 +99,7 @@ final class SqliteEngine implements Engine {
                     wait(h, PATIENCE);
                 }
             });
-        } catch (JdbiException e) {
+        } catch (JdbiException | IllegalStateException e) {
             return false;
         }
     }
@@ -109,7 +111,11 @@ final class SqliteEngine implements Engine {
     }
 
     private static void wait(Handle h, int millis) {
-        h.execute("PRAGMA busy_timeout = " + millis);
+        try {
+            SqliteFile.waitLong(h.getConnection(), millis);
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Override

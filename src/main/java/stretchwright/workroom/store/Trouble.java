@@ -6,6 +6,7 @@ import java.sql.SQLException;
 import java.sql.SQLTransientConnectionException;
 import java.util.Optional;
 import org.flywaydb.core.api.FlywayException;
+import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
@@ -71,6 +72,9 @@ final class Trouble {
     }
 
     private static Optional<Told> ofFile(SQLiteException e) {
+        if (e.getResultCode() == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE) {
+            return Optional.of(full());
+        }
         return Optional.ofNullable(
                 switch (e.getResultCode().code & 0xFF) {
                     case 13 -> full();

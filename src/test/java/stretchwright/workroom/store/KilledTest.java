@@ -1,16 +1,15 @@
 package stretchwright.workroom.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.api.Test;
 
 /** Programs are killed while they save, at any moment: what they were told to stand, stands. */
 class KilledTest {
-    private static final String ALL = "stretchwright.workroom.store.Databases#all";
-
     /** Each so many rounds another database: its first opening is killed too. */
     private static final int FRESH = 10;
 
@@ -23,23 +22,43 @@ class KilledTest {
 
     private static final int LONGEST_OPENING = 1500;
 
-    @ParameterizedTest
-    @MethodSource(ALL)
+    private interface Place {
+        Address fresh();
+    }
+
+    @Test
     @Tag("slow")
-    void whatWasAcknowledgedIsThere(Address address) throws Exception {
-        rounds(address, 6, 20261130);
+    void whatWasAcknowledgedIsThere() throws Exception {
+        rounds(Databases::folder, Optional.empty(), 6, 20261130);
     }
 
-    @ParameterizedTest
-    @MethodSource(ALL)
+    @Test
+    @Tag("slow")
+    void whatAServerAcknowledgedIsThere() throws Exception {
+        onServer(6, 20261130);
+    }
+
+    @Test
     @Tag("long")
-    void whatWasAcknowledgedIsThereTwoHundredTimes(Address address) throws Exception {
-        rounds(address, 200, 731);
+    void whatWasAcknowledgedIsThereTwoHundredTimes() throws Exception {
+        rounds(Databases::folder, Optional.empty(), 200, 731);
     }
 
-    private static void rounds(Address first, int rounds, long seed) throws Exception {
+    @Test
+    @Tag("long")
+    void whatAServerAcknowledgedIsThereTwoHundredTimes() throws Exception {
+        onServer(200, 731);
+    }
+
+    private static void onServer(int rounds, long seed) throws Exception {
+        Optional<TestServer> server = TestServer.own();
+        assumeTrue(server.isPresent(), "no PostgreSQL here");
+        rounds(server.get()::database, server, rounds, seed);
+    }
+
+    private static void rounds(Place place, Optional<TestServer> server, int rounds, long seed) throws Exception {
         Random random = new Random(seed);
-        Address at = first;
+        Address at = place.fresh();
         Killing killing = new Killing();
         long acknowledged = 0;
         Killing.Running next = Killing.loaded(random.nextLong());
@@ -47,7 +66,7 @@ class KilledTest {
             if (i % FRESH == FRESH - 1) {
                 acknowledged += killing.acknowledged();
                 killing = new Killing();
-                at = at instanceof Address.Folder ? Databases.folder() : TestServer.fresh().orElseThrow();
+                at = place.fresh();
             }
             Killing.Running saver = next;
             next = Killing.loaded(random.nextLong());
@@ -57,8 +76,8 @@ class KilledTest {
                 saver.await("open");
             }
             Thread.sleep(random.nextInt(fresh ? LONGEST_OPENING : LONGEST_MILLIS));
-            if (at instanceof Address.Server server) {
-                disturb(server, i, random);
+            if (at instanceof Address.Server database) {
+                disturb(server.orElseThrow(), database, i, random);
             }
             killing.kill(saver);
             killing.allIsThere(at, "seed " + seed + ", round " + i);
@@ -68,16 +87,16 @@ class KilledTest {
         assertThat(acknowledged).isGreaterThan(rounds);
         System.out.printf(
                 "%s: killed %d times, %d saves and other steps acknowledged, lost 0%n",
-                first instanceof Address.Folder ? "SQLite" : "PostgreSQL", rounds, acknowledged);
+                server.isEmpty() ? "SQLite" : "PostgreSQL", rounds, acknowledged);
     }
 
-    private static void disturb(Address.Server server, int round, Random random) throws Exception {
+    private static void disturb(TestServer server, Address.Server database, int round, Random random) throws Exception {
         if (round % CUT == CUT - 1) {
-            TestServer.cut(server);
+            server.cut(database);
             Thread.sleep(random.nextInt(LONGEST_MILLIS));
         }
         if (round % FALL == FALL - 1) {
-            TestServer.fall();
+            server.fall();
             Thread.sleep(random.nextInt(LONGEST_MILLIS));
         }
     }

@@ -45,19 +45,30 @@ final class Killing {
 
     /** A program that is loaded, and waits for being told where to save. */
     static Running loaded(long seed) throws IOException {
+        return loaded(Long.toString(seed));
+    }
+
+    /** The same, that undoes nothing. */
+    static Running loadedBeside(long seed) throws IOException {
+        return loaded(Long.toString(seed), "beside");
+    }
+
+    private static Running loaded(String seed, String... more) throws IOException {
         Path told = Files.createTempFile("stretchwright-saver", ".log");
         told.toFile().deleteOnExit();
-        Process process = new ProcessBuilder(
-                        JAVA,
-                        "-Xmx128m",
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-Djava.io.tmpdir=" + WARM.path().getParent(),
-                        "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                        Saver.class.getName(),
-                        Long.toString(seed),
-                        WARM.path().toString())
+        List<String> words = new ArrayList<>(List.of(
+                JAVA,
+                "-Xmx128m",
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-Djava.io.tmpdir=" + WARM.path().getParent(),
+                "-cp",
+                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                Saver.class.getName(),
+                seed,
+                WARM.path().toString()));
+        words.addAll(List.of(more));
+        Process process = new ProcessBuilder(words)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .redirectOutput(told.toFile())
                 .start();

@@ -15,7 +15,7 @@ import java.util.zip.CRC32;
 import stretchwright.ground.BadInput;
 
 /**
- * A program that saves until it is killed: {@code Saver SEED WARM}, then on its input the address. It tells each thing that it did
+ * A program that saves until it is killed: {@code Saver SEED WARM [beside]}, then on its input the address. It tells each thing that it did
  * once it was told that it stands: "done", and what it touched as id:version:place, behind it the checksums of texts.
  */
 public final class Saver {
@@ -27,6 +27,9 @@ public final class Saver {
     private final String mark;
     private int count;
 
+    /** Others save there too: what they did is not undone. */
+    private static boolean beside;
+
     private Saver(Store store, Random random, PrintStream out) {
         this.store = store;
         this.random = random;
@@ -37,6 +40,7 @@ public final class Saver {
     public static void main(String[] arguments) throws Exception {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         warm(Path.of(arguments[1]));
+        beside = arguments.length > 2;
         out.println("ready");
         Address at = address(new String(System.in.readNBytes(System.in.read()), StandardCharsets.UTF_8));
         try (Database database = Database.open(at)) {
@@ -123,7 +127,7 @@ public final class Saver {
             moved(any(here), Place.BIN);
         } else if (what == 8 && !bin.isEmpty()) {
             moved(any(bin), Place.HERE);
-        } else {
+        } else if (!beside) {
             (random.nextBoolean() ? store.undo() : store.redo()).ifPresent(step -> out.println("done "
                     + touched(store.database().read(h -> Rows.changes(h, step.number())).stream()
                             .map(c -> store.thing(c.thing()).orElseThrow())

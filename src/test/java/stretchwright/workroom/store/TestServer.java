@@ -40,17 +40,20 @@ public final class TestServer {
     }
 
     /** The server ends every connection to a database, as an administrator would. */
-    static void cut(Address.Server database) {
+    void cut(Address.Server database) {
         String name = database.server().substring(database.server().indexOf('/') + 1);
-        ONE.orElseThrow()
-                .run("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '" + name + "'");
+        run("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '" + name + "'");
     }
 
     /** The server falls in the middle of everything, and is started again. */
-    static void fall() throws IOException {
-        TestServer server = ONE.orElseThrow();
-        run(server.asServer("pg_ctl", "-D", server.folder + "/data", "-m", "immediate", "stop"));
-        server.launch();
+    void fall() throws IOException {
+        run(asServer("pg_ctl", "-D", folder + "/data", "-m", "immediate", "stop"));
+        launch();
+    }
+
+    /** One that no other test uses. */
+    static Optional<TestServer> own() {
+        return started();
     }
 
     private void run(String sql) {
@@ -63,7 +66,7 @@ public final class TestServer {
         }
     }
 
-    private Address.Server database() {
+    Address.Server database() {
         String name = "w" + COUNT.incrementAndGet();
         run("CREATE DATABASE " + name);
         return new Address.Server("127.0.0.1:" + port + "/" + name, "postgres", "");
