@@ -50,7 +50,7 @@ final class PostgresEngine implements Engine {
         config.setMinimumIdle(0);
         config.setConnectionTimeout(PATIENCE_MILLIS);
         config.setConnectionInitSql(BOUNDS);
-        Map.of("ApplicationName", "stretchwright", "connectTimeout", "5", "socketTimeout", "120", "tcpKeepAlive", "true")
+        Map.of("ApplicationName", "stretchwright", "connectTimeout", "5", "loginTimeout", "10", "socketTimeout", "120", "tcpKeepAlive", "true")
                 .forEach(config::addDataSourceProperty);
         return config;
     }

@@ -16,7 +16,7 @@ class KilledTest {
     /** Each so many rounds the server's side of the connections is cut, and the server itself falls. */
     private static final int CUT = 5;
 
-    private static final int FALL = 6;
+    private static final int FALL = 20;
 
     private static final int LONGEST_MILLIS = 400;
 
@@ -95,7 +95,7 @@ class KilledTest {
             server.cut(database);
             Thread.sleep(random.nextInt(LONGEST_MILLIS));
         }
-        if (round % FALL == FALL - 1) {
+        if (round % FALL == CUT) {
             server.fall();
             Thread.sleep(random.nextInt(LONGEST_MILLIS));
         }

@@ -19,8 +19,8 @@ import stretchwright.ground.BadInput;
 /** Any sequence of edits, undos and redos ends where a plain list of snapshots says. */
 class UndoModelTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
-    private static final int SEQUENCES = 8;
-    private static final int OPERATIONS = 25;
+    private static final int SEQUENCES = 5;
+    private static final int OPERATIONS = 20;
     private static final int NAMES = 12;
 
     /** What one thing is; a snapshot has those that are here or in the bin. */
