@@ -1,6 +1,9 @@
 package stretchwright.workroom.store;
 
 import java.nio.file.Path;
+import java.util.regex.Pattern;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Findings;
 
 /** Where a database is. */
 public sealed interface Address {
@@ -28,6 +31,17 @@ public sealed interface Address {
      * @param user and password; empty where the server's own means know them
      */
     record Server(String server, String user, String password) implements Address {
+        /** Neither a password, which would be told, nor settings of the driver. */
+        private static final Pattern PLAIN = Pattern.compile("(\\[[0-9a-fA-F:.]+]|[\\w.-]+)(:\\d{1,5})?/[\\w.-]+");
+
+        public Server {
+            if (!PLAIN.matcher(server).matches()) {
+                Findings findings = new Findings("postgresql");
+                findings.add("--workroom", Tell.said("store.address"), Tell.said("store.address-help"));
+                throw new BadInput(findings.all());
+            }
+        }
+
         @Override
         public String told() {
             return "postgresql://" + server;

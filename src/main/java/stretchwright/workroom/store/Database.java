@@ -2,22 +2,13 @@ package stretchwright.workroom.store;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.sql.ResultSet;
+import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.sql.DataSource;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
 import stretchwright.ground.Part;
 
 /**
@@ -31,7 +22,10 @@ public final class Database implements AutoCloseable {
     /** Of the newest migration. */
     static final int SCHEMA = 2;
 
-    private static final byte[] SQLITE_HEAD = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+    /** Connected as it is made: what cannot be reached is told without waiting. */
+    private static final long AT_ONCE = 1;
+
+    private static final long WHEN_USED = -1;
 
     private final Address at;
     private final Engine engine;
@@ -43,16 +37,15 @@ public final class Database implements AutoCloseable {
     private Database(Address at, Engine engine) {
         this.at = at;
         this.engine = engine;
-        this.readingSource = pool(engine.reading(), "workroom-read");
-        this.writingSource = pool(engine.writing(), "workroom-write");
+        this.writingSource = pool(engine.writing(), "workroom-write", AT_ONCE);
+        this.readingSource = pool(engine.reading(), "workroom-read", WHEN_USED);
         this.reading = Jdbi.create(readingSource);
         this.writing = Jdbi.create(writingSource);
     }
 
-    /** Connected when first used: who opens and asks nothing waits for nothing. */
-    private static HikariDataSource pool(HikariConfig config, String name) {
+    private static HikariDataSource pool(HikariConfig config, String name, long connected) {
         config.setPoolName(name);
-        config.setInitializationFailTimeout(-1);
+        config.setInitializationFailTimeout(connected);
         return new HikariDataSource(config);
     }
 
@@ -63,22 +56,27 @@ public final class Database implements AutoCloseable {
 
     /** Opens it; a folder and a file are made where there is none. */
     public static Database open(Address at) {
-        Database database = new Database(at, engine(at));
         try {
-            database.bringUpToDate();
-            return database;
+            return at instanceof Address.Folder folder
+                    ? Premises.opening(folder, () -> opened(at, new SqliteEngine(folder)))
+                    : opened(at, new PostgresEngine((Address.Server) at));
         } catch (RuntimeException e) {
-            database.close();
             throw Trouble.of(e, at);
         }
     }
 
-    private static Engine engine(Address at) {
-        if (at instanceof Address.Folder folder) {
-            prepare(folder);
-            return new SqliteEngine(folder);
+    private static Database opened(Address at, Engine engine) {
+        Database database = new Database(at, engine);
+        try {
+            database.bringUpToDate();
+            if (engine.owes(database.writing)) {
+                database.sweep();
+            }
+            return database;
+        } catch (RuntimeException e) {
+            database.close();
+            throw e;
         }
-        return new PostgresEngine((Address.Server) at);
     }
 
     public Address at() {
@@ -97,24 +95,42 @@ public final class Database implements AutoCloseable {
         }
     }
 
-    /** As a whole or not at all; nobody else writes meanwhile. */
+    /** As a whole or not at all; nobody else writes meanwhile. Where it cannot be known which, the finding says so. */
     public <T> T write(Work<T> work) {
+        AtomicBoolean ending = new AtomicBoolean();
+        T result;
         try {
-            T result = writing.inTransaction(h -> {
+            result = writing.inTransaction(h -> {
                 engine.alone(h);
-                return work.of(h);
+                T done = work.of(h);
+                ending.set(true);
+                return done;
             });
-            engine.settle(writing);
-            return result;
         } catch (RuntimeException e) {
-            throw Trouble.of(e, at);
+            throw ending.get() ? Trouble.atEnd(e, at) : Trouble.of(e, at);
         }
+        engine.settle(writing);
+        return result;
     }
 
-    /** What was deleted is gone from the disk too. */
+    /** In a transaction that deletes for good, before {@link #sweep}: what is not swept then is when it is next opened. */
+    void owe(Handle handle) {
+        engine.owe(handle);
+    }
+
+    /** What was deleted is gone from the disk too; where that cannot be done now it is tried again when next opened. */
     void sweep() {
         try {
             engine.sweep(writing);
+        } catch (JdbiException e) {
+            // owed until then: see owesSweeping
+        }
+    }
+
+    /** Whether traces of what was forgotten are still on the disk: somebody was reading, or the disk was full. */
+    public boolean owesSweeping() {
+        try {
+            return engine.owes(writing);
         } catch (RuntimeException e) {
             throw Trouble.of(e, at);
         }
@@ -123,7 +139,7 @@ public final class Database implements AutoCloseable {
     /** Reads all of it; a finding where it is damaged. */
     public void mustBeSound() {
         try {
-            if (!engine.isSound(reading)) {
+            if (!engine.isSound(reading) || !read(Soundness::holds)) {
                 throw Trouble.finding(at, Trouble.damaged());
             }
         } catch (RuntimeException e) {
@@ -146,86 +162,15 @@ public final class Database implements AutoCloseable {
                             Tell.said("store.newer-help")));
         }
         if (found < SCHEMA) {
-            Migration.run(writingSource, lockFile());
+            Migration.run(writingSource);
         }
     }
 
-    /** 0 where nothing was ever stored. */
     private int version() {
-        return writing.withHandle(h -> knows(h, Migration.HISTORY)
-                ? h.createQuery("SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM " + Migration.HISTORY
-                                + " WHERE success")
-                        .mapTo(int.class)
-                        .one()
-                : 0);
-    }
-
-    private static boolean knows(Handle h, String table) {
-        try (ResultSet found = h.getConnection().getMetaData().getTables(null, null, table, null)) {
-            return found.next();
+        try (Connection connection = writingSource.getConnection()) {
+            return Migration.found(connection, at);
         } catch (SQLException e) {
             throw new IllegalStateException(e);
-        }
-    }
-
-    private Optional<Path> lockFile() {
-        return at instanceof Address.Folder folder
-                ? Optional.of(folder.path().resolve("workroom.lock"))
-                : Optional.empty();
-    }
-
-    /** Its owner's alone, for it holds what people told of their bodies. */
-    private static void prepare(Address.Folder folder) {
-        try {
-            Path path = folder.path();
-            if (!Files.isDirectory(path)) {
-                Files.createDirectories(path);
-                if (posix(path)) {
-                    Files.setPosixFilePermissions(path, PosixFilePermissions.fromString("rwx------"));
-                }
-            }
-            mustBeOurs(folder);
-            if (!Files.exists(folder.file()) && posix(path)) {
-                ownFile(folder.file());
-            }
-        } catch (IOException e) {
-            throw Trouble.finding(
-                    folder, new Trouble.Told(Tell.said("store.cannot-open"), Tell.said("store.cannot-open-help")));
-        }
-    }
-
-    private static boolean posix(Path path) {
-        return path.getFileSystem().supportedFileAttributeViews().contains("posix");
-    }
-
-    private static void ownFile(Path file) throws IOException {
-        try {
-            Files.createFile(
-                    file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-        } catch (FileAlreadyExistsException e) {
-            // another program was first; it is its owner's alone too
-        }
-    }
-
-    private static void mustBeOurs(Address.Folder folder) throws IOException {
-        if (!Files.exists(folder.file())) {
-            return;
-        }
-        try (InputStream in = Files.newInputStream(folder.file())) {
-            byte[] head = in.readNBytes(SQLITE_HEAD.length);
-            if (head.length > 0 && !java.util.Arrays.equals(head, SQLITE_HEAD)) {
-                throw Trouble.finding(folder, Trouble.damaged());
-            }
-        }
-    }
-
-    /** Runs while no other program brings the same file up to date. */
-    static void locked(Path lock, Runnable work) {
-        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                FileLock held = channel.lock()) {
-            work.run();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
         }
     }
 

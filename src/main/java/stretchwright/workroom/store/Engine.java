@@ -18,10 +18,16 @@ interface Engine {
     /** At the start of a transaction that reads. */
     void oneMoment(Handle handle);
 
-    /** After a transaction that wrote: what it wrote is where a crash cannot reach it. */
+    /** After a transaction that wrote: a crash cannot reach what it wrote. Never fails: that it stands is certain already. */
     void settle(Jdbi writing);
 
-    /** What was deleted is gone from the disk too. */
+    /** In a transaction that deletes: its traces are to be swept, now or when next opened. */
+    void owe(Handle handle);
+
+    /** Whether traces of what was deleted are still on the disk. */
+    boolean owes(Jdbi writing);
+
+    /** What was deleted is gone from the disk too, as far as that can be done now. */
     void sweep(Jdbi writing);
 
     /** The whole database is read and found sound; false where it is damaged. */

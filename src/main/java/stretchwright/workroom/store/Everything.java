@@ -92,19 +92,8 @@ public final class Everything {
         }
     }
 
-    /** Whether every thing's standing version, and what every step moved, is there. */
+    /** Whether it is what a store may hold. */
     public boolean isWhole() {
-        return none("SELECT count(*) FROM thing t WHERE now > 0 AND NOT EXISTS"
-                        + " (SELECT 1 FROM version v WHERE v.thing = t.id AND v.number = t.now)")
-                && none("SELECT count(*) FROM thing WHERE now = 0 AND place <> 2")
-                && none("SELECT count(*) FROM change c WHERE now > 0 AND NOT EXISTS"
-                        + " (SELECT 1 FROM version v WHERE v.thing = c.thing AND v.number = c.now)")
-                && none("SELECT count(*) FROM change c WHERE was > 0 AND NOT EXISTS"
-                        + " (SELECT 1 FROM version v WHERE v.thing = c.thing AND v.number = c.was)")
-                && none("SELECT count(*) FROM step s WHERE NOT EXISTS (SELECT 1 FROM change c WHERE c.step = s.number)");
-    }
-
-    private boolean none(String sql) {
-        return h.createQuery(sql).mapTo(long.class).one() == 0;
+        return Soundness.holds(h);
     }
 }

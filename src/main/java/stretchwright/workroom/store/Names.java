@@ -13,6 +13,17 @@ public final class Names {
     /** Letters of the longest name. */
     public static final int LONGEST = 200;
 
+    /** Letters of the longest name as it is folded: one letter may unfold into eighteen. */
+    private static final int LONGEST_FOLDED = 2 * LONGEST;
+
+    /** Letters of the longest id. */
+    static final int LONGEST_ID = 36;
+
+    /** Letters of the longest word for what was done, and for which program made the figures. */
+    private static final int LONGEST_WHAT = 20;
+
+    private static final int LONGEST_PROGRAM = 40;
+
     /** Letters of the longest text: that of the largest make file. */
     public static final int LONGEST_TEXT = 1024 * 1024;
 
@@ -41,7 +52,7 @@ public final class Names {
         if (folded(name).isEmpty()) {
             return Optional.of(Tell.said("name.none"));
         }
-        if (name.length() > LONGEST) {
+        if (name.length() > LONGEST || folded(name).length() > LONGEST_FOLDED) {
             return Optional.of(Tell.said("name.long", Part.count(LONGEST)));
         }
         return name.codePoints().anyMatch(Character::isISOControl) || lonely(name)
@@ -55,6 +66,32 @@ public final class Names {
             return Optional.of(Tell.said("text.long", Part.count(LONGEST_TEXT)));
         }
         return text.indexOf(0) >= 0 || lonely(text) ? Optional.of(Tell.said("text.control")) : Optional.empty();
+    }
+
+    /** What is wrong with what is looked for. */
+    static Optional<Said> wrongSought(String sought) {
+        return sought.length() > LONGEST ? Optional.of(Tell.said("sought.long", Part.count(LONGEST))) : Optional.empty();
+    }
+
+    /** Whether anything can be there under it: no database is asked for what it cannot keep. */
+    static boolean isKeepable(String word, int longest) {
+        return word.length() <= longest && word.indexOf(0) < 0 && !lonely(word);
+    }
+
+    /** What is wrong with the ids of an edit and with what its figures came from. */
+    static Optional<Said> wrongIds(Edit edit) {
+        return Stream.concat(Stream.of(edit.thing()), edit.links().all().stream())
+                .filter(id -> !isKeepable(id, LONGEST_ID))
+                .findFirst()
+                .map(id -> Tell.said("thing.none", Part.text(id)));
+    }
+
+    static boolean isProgram(String program) {
+        return isKeepable(program, LONGEST_PROGRAM);
+    }
+
+    static boolean isWhat(String what) {
+        return isKeepable(what, LONGEST_WHAT);
     }
 
     /** Half a letter: no database keeps it. */

@@ -1,6 +1,7 @@
 package stretchwright.workroom.store;
 
 import com.zaxxer.hikari.HikariConfig;
+import java.util.Map;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 
@@ -12,6 +13,13 @@ final class PostgresEngine implements Engine {
     private static final long LOCK = 5_735_817_094_410_203L;
 
     private static final long PATIENCE_MILLIS = 10_000;
+
+    /**
+     * Nobody waits for ever: not for the lock, and the server takes the lock back from a program that fell silent (a machine
+     * that was switched off holds its connection for hours otherwise).
+     */
+    private static final String BOUNDS =
+            "SET lock_timeout = '10s'; SET idle_in_transaction_session_timeout = '60s'";
 
     private final Address.Server at;
 
@@ -41,7 +49,9 @@ final class PostgresEngine implements Engine {
         config.setMaximumPoolSize(CONNECTIONS);
         config.setMinimumIdle(0);
         config.setConnectionTimeout(PATIENCE_MILLIS);
-        config.addDataSourceProperty("ApplicationName", "stretchwright");
+        config.setConnectionInitSql(BOUNDS);
+        Map.of("ApplicationName", "stretchwright", "connectTimeout", "5", "loginTimeout", "10", "socketTimeout", "120", "tcpKeepAlive", "true")
+                .forEach(config::addDataSourceProperty);
         return config;
     }
 
@@ -64,12 +74,22 @@ final class PostgresEngine implements Engine {
     }
 
     @Override
+    public void owe(Handle handle) {
+        // the server sweeps by itself
+    }
+
+    @Override
+    public boolean owes(Jdbi writing) {
+        return false;
+    }
+
+    @Override
     public void sweep(Jdbi writing) {
         writing.useHandle(h -> h.execute("VACUUM thing, version, step, change"));
     }
 
     @Override
     public boolean isSound(Jdbi reading) {
-        return true; // the server's own business
+        return true; // its pages are the server's own business
     }
 }

@@ -13,54 +13,80 @@ public final class Rows {
 
     static Thing thing(ResultSet row) throws SQLException {
         return new Thing(
-                row.getString("id"),
-                Kind.of(row.getString("kind")).orElseThrow(),
-                row.getString("name"),
+                text(row, "id"),
+                Kind.of(text(row, "kind")).orElseThrow(() -> new Torn("kind")),
+                text(row, "name"),
                 row.getLong("now"),
-                Place.of(row.getInt("place")),
+                place(row.getInt("place")),
                 links(row),
                 row.getLong("changed"));
     }
 
     static Version version(ResultSet row) throws SQLException {
-        return new Version(
-                row.getString("thing"),
+        Version version = new Version(
+                text(row, "thing"),
                 row.getLong("number"),
-                row.getString("name"),
-                row.getString("text"),
+                text(row, "name"),
+                text(row, "text"),
                 links(row),
                 Optional.ofNullable(row.getString("figures")),
-                row.getString("program"),
+                text(row, "program"),
                 row.getLong("at"));
+        if (version.seal() != row.getLong("seal")) {
+            throw new Torn("seal");
+        }
+        return version;
+    }
+
+    private static String text(ResultSet row, String column) throws SQLException {
+        String text = row.getString(column);
+        if (text == null) {
+            throw new Torn(column);
+        }
+        return text;
+    }
+
+    private static Place place(int number) {
+        if (number < 0 || number >= Place.values().length) {
+            throw new Torn("place");
+        }
+        return Place.of(number);
+    }
+
+    private static Step.State state(int number) {
+        if (number < 0 || number >= Step.State.values().length) {
+            throw new Torn("state");
+        }
+        return Step.State.values()[number];
     }
 
     private static Links links(ResultSet row) throws SQLException {
         return new Links(
-                row.getString("origin"),
-                row.getString("wearer"),
-                row.getString("fabric"),
-                row.getString("boot"),
-                row.getString("style"));
+                text(row, "origin"),
+                text(row, "wearer"),
+                text(row, "fabric"),
+                text(row, "boot"),
+                text(row, "style"));
     }
 
     static Step step(ResultSet row) throws SQLException {
         return new Step(
                 row.getLong("number"),
                 row.getLong("at"),
-                row.getString("what"),
-                row.getString("about"),
-                Step.State.values()[row.getInt("state")]);
+                text(row, "what"),
+                text(row, "about"),
+                state(row.getInt("state")));
     }
 
     static Change change(ResultSet row) throws SQLException {
         return new Change(
                 row.getLong("step"),
                 row.getInt("part"),
-                row.getString("thing"),
+                text(row, "thing"),
                 row.getLong("was"),
                 row.getLong("now"),
-                Place.of(row.getInt("was_at")),
-                Place.of(row.getInt("now_at")));
+                place(row.getInt("was_at")),
+                place(row.getInt("now_at")));
     }
 
     static Optional<Thing> thing(Handle h, String id) {
@@ -128,8 +154,8 @@ public final class Rows {
     public static void insert(Handle h, Version v) {
         links(
                         h.createUpdate("INSERT INTO version (thing, number, name, text, origin, wearer, fabric, boot,"
-                                + " style, figures, program, at) VALUES (:thing, :number, :name, :text, :origin,"
-                                + " :wearer, :fabric, :boot, :style, :figures, :program, :at)"),
+                                + " style, figures, program, at, seal) VALUES (:thing, :number, :name, :text, :origin,"
+                                + " :wearer, :fabric, :boot, :style, :figures, :program, :at, :seal)"),
                         v.links())
                 .bind("thing", v.thing())
                 .bind("number", v.number())
@@ -138,6 +164,18 @@ public final class Rows {
                 .bind("figures", v.figures().orElse(null))
                 .bind("program", v.program())
                 .bind("at", v.at())
+                .bind("seal", v.seal())
+                .execute();
+    }
+
+    static void figures(Handle h, Version v) {
+        h.createUpdate("UPDATE version SET figures = :figures, program = :program, seal = :seal"
+                        + " WHERE thing = :thing AND number = :number")
+                .bind("figures", v.figures().orElse(null))
+                .bind("program", v.program())
+                .bind("seal", v.seal())
+                .bind("thing", v.thing())
+                .bind("number", v.number())
                 .execute();
     }
 

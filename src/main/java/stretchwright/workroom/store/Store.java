@@ -33,8 +33,15 @@ public final class Store {
         return database;
     }
 
-    /** As one step; where one of them clashes none stands, and what was to be saved is kept beside what stands. */
+    /**
+     * As one step. Where one of them clashes none stands; then those of things that are here already are given as clashes, each
+     * kept beside what stands, and new ones are left with who brought them.
+     */
     public List<Saved> save(String what, List<Edit> edits) {
+        if (edits.isEmpty()) {
+            return List.of();
+        }
+        mustBeWhat(what);
         edits.forEach(this::mustBeText);
         return database.write(h -> new Writing(h, clock).save(what, edits));
     }
@@ -50,15 +57,12 @@ public final class Store {
         return UUID.randomUUID().toString();
     }
 
-    /** What a version became: found again from its text at any time, so it is no step. */
+    /** What the standing version became: found again from its text at any time, so it is no step. */
     public void figures(Thing thing, String figures, String program) {
-        database.write(h -> h.createUpdate(
-                        "UPDATE version SET figures = :figures, program = :program WHERE thing = :thing AND number = :number")
-                .bind("figures", figures)
-                .bind("program", program)
-                .bind("thing", thing.id())
-                .bind("number", thing.now())
-                .execute());
+        database.write(h -> {
+            Rows.version(h, thing.id(), thing.now()).ifPresent(v -> Rows.figures(h, v.with(figures, program)));
+            return true;
+        });
     }
 
     public Saved save(Edit edit) {
@@ -67,8 +71,10 @@ public final class Store {
 
     /** Into the bin, or out of it again; those that are there already stay, and it is no step where all are. */
     public void move(String what, Collection<String> ids, Place to) {
+        mustBeWhat(what);
         database.write(h -> {
             List<Thing> moved = ids.stream()
+                    .distinct()
                     .map(id -> need(h, id))
                     .filter(t -> t.place() != to)
                     .toList();
@@ -94,6 +100,7 @@ public final class Store {
         int gone = database.write(h -> {
             Set<String> all = new LinkedHashSet<>();
             ids.forEach(id -> withNotes(h, need(h, id).id(), all));
+            database.owe(h);
             return new Writing(h, clock).forget(all);
         });
         database.sweep();
@@ -116,7 +123,12 @@ public final class Store {
      * @param sought words that must all stand in its name, or in that of its wearer or cloth; empty for all
      */
     public List<Thing> list(Kind kind, Place place, String sought, int from, int most) {
-        return database.read(h -> Listing.of(h, kind, place, sought, from, most));
+        Names.wrongSought(sought).ifPresent(s -> {
+            throw wrong(s, Tell.said("sought.give"));
+        });
+        return Names.isKeepable(sought, Names.LONGEST)
+                ? database.read(h -> Listing.of(h, kind, place, sought, from, most))
+                : List.of();
     }
 
     /** How many there are. */
@@ -130,11 +142,11 @@ public final class Store {
 
     /** The one of that name that is here; capitals and spaces do not count. */
     public Optional<Thing> named(Kind kind, String name) {
-        return database.read(h -> Listing.named(h, kind, name));
+        return Names.wrongName(name).isPresent() ? Optional.empty() : database.read(h -> Listing.named(h, kind, name));
     }
 
     public Optional<Thing> thing(String id) {
-        return database.read(h -> Rows.thing(h, id));
+        return isId(id) ? database.read(h -> Rows.thing(h, id)) : Optional.empty();
     }
 
     /** What stands of it; empty of what is not yet there. */
@@ -143,12 +155,12 @@ public final class Store {
     }
 
     public Optional<Version> version(String thing, long number) {
-        return database.read(h -> Rows.version(h, thing, number));
+        return isId(thing) ? database.read(h -> Rows.version(h, thing, number)) : Optional.empty();
     }
 
     /** Every one it ever had, oldest first. */
     public List<Version> versions(String thing) {
-        return database.read(h -> h.createQuery("SELECT * FROM version WHERE thing = :thing ORDER BY number")
+        return !isId(thing) ? List.of() : database.read(h -> h.createQuery("SELECT * FROM version WHERE thing = :thing ORDER BY number")
                 .bind("thing", thing)
                 .map((row, context) -> Rows.version(row))
                 .list());
@@ -182,7 +194,7 @@ public final class Store {
     }
 
     private List<Thing> linked(String column, String id, Kind kind) {
-        return database.read(h -> h.createQuery("SELECT * FROM thing WHERE " + column
+        return !isId(id) ? List.of() : database.read(h -> h.createQuery("SELECT * FROM thing WHERE " + column
                         + " = :id AND kind = :kind AND place = 0 ORDER BY changed, id")
                 .bind("id", id)
                 .bind("kind", kind.word())
@@ -199,10 +211,29 @@ public final class Store {
     }
 
     private Thing need(Handle h, String id) {
-        return Rows.thing(h, id).orElseThrow(() -> wrong(Tell.said("thing.none", Part.text(id)), Said.NOTHING));
+        return (isId(id) ? Rows.thing(h, id) : Optional.<Thing>empty()).orElseThrow(() -> wrong(Tell.said("thing.none", Part.text(id)), Said.NOTHING));
+    }
+
+    private static boolean isId(String id) {
+        return Names.isKeepable(id, Names.LONGEST_ID);
+    }
+
+    private static void mustBeWhat(String what) {
+        if (!Names.isWhat(what)) {
+            throw new IllegalArgumentException("no short word for a step: " + what);
+        }
     }
 
     private void mustBeText(Edit edit) {
+        Names.wrongIds(edit).ifPresent(s -> {
+            throw wrong(s, Said.NOTHING);
+        });
+        if (!Names.isProgram(edit.program())) {
+            throw new IllegalArgumentException("no short name of a program: " + edit.program());
+        }
+        edit.figures().flatMap(Names::wrongText).ifPresent(s -> {
+            throw wrong(s, Tell.said("text.give"));
+        });
         Names.wrongName(edit.name()).ifPresent(s -> {
             throw wrong(s, Tell.said("name.give"));
         });

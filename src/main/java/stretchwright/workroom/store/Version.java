@@ -1,6 +1,9 @@
 package stretchwright.workroom.store;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
+import java.util.zip.CRC32;
 
 /**
  * What a thing was at a time; never changed once stored.
@@ -19,4 +22,20 @@ public record Version(
         Links links,
         Optional<String> figures,
         String program,
-        long at) {}
+        long at) {
+    /** The same with what it became. */
+    Version with(String made, String by) {
+        return new Version(thing, number, name, text, links, Optional.of(made), by, at);
+    }
+
+
+    /** By which it is seen that not a letter of it was changed since; what it is linked to may be forgotten meanwhile. */
+    long seal() {
+        CRC32 sum = new CRC32();
+        for (String part : List.of(name, text, figures.orElse(""), program, number + " " + at)) {
+            sum.update(part.getBytes(StandardCharsets.UTF_8));
+            sum.update(0);
+        }
+        return sum.getValue();
+    }
+}

@@ -20,10 +20,15 @@ final class Writing {
     /** A clock that was set back does not bring the order into disorder: time never runs back here. */
     Writing(Handle h, Clock clock) {
         this.h = h;
-        long last = h.createQuery("SELECT coalesce(max(at), 0) FROM step")
-                .mapTo(long.class)
-                .one();
-        this.at = Math.max(clock.millis(), last);
+        this.at = Math.max(
+                clock.millis(),
+                Math.max(
+                        newest("SELECT at FROM step ORDER BY number DESC LIMIT 1"),
+                        newest("SELECT max(changed) FROM thing")));
+    }
+
+    private long newest(String sql) {
+        return h.createQuery(sql).mapTo(long.class).findFirst().orElse(0L);
     }
 
     List<Saved> save(String what, List<Edit> edits) {
@@ -31,6 +36,7 @@ final class Writing {
         boolean clash = IntStream.range(0, edits.size()).anyMatch(i -> clashes(edits.get(i), before.get(i)));
         if (clash) {
             return IntStream.range(0, edits.size())
+                    .filter(i -> !isNew(edits.get(i), before.get(i)))
                     .mapToObj(i -> aside(edits.get(i), before.get(i)))
                     .toList();
         }
@@ -71,10 +77,16 @@ final class Writing {
 
     /** Also where it was put into the bin, or forgotten, meanwhile. */
     private static boolean clashes(Edit edit, Optional<Thing> before) {
-        boolean anew = edit.thing().isEmpty() || (before.isEmpty() && edit.expected() == 0);
-        return !anew
+        return !isNew(edit, before)
                 && before.filter(t -> t.now() == edit.expected() && t.place() == Place.HERE)
                         .isEmpty();
+    }
+
+    /** Also where it was here and that was undone. */
+    private static boolean isNew(Edit edit, Optional<Thing> before) {
+        return edit.thing().isEmpty()
+                || (edit.expected() == 0
+                        && before.map(t -> t.place() == Place.NOT_YET).orElse(true));
     }
 
     /** Kept as a version that does not stand; of a thing that is gone there is nothing to keep it beside. */

@@ -16,6 +16,7 @@ CREATE UNIQUE INDEX thing_name ON thing (kind, folded) WHERE place = 0 AND kind 
 CREATE INDEX thing_origin ON thing (origin);
 CREATE INDEX thing_wearer ON thing (wearer);
 CREATE INDEX thing_changed ON thing (kind, place, changed);
+CREATE INDEX thing_newest ON thing (changed);
 
 CREATE TABLE version (
     thing   VARCHAR(36)  NOT NULL REFERENCES thing (id),
@@ -30,6 +31,7 @@ CREATE TABLE version (
     figures TEXT,
     program VARCHAR(40)  NOT NULL,
     at      BIGINT       NOT NULL,
+    seal    BIGINT       NOT NULL,
     PRIMARY KEY (thing, number)
 );
 

@@ -39,15 +39,36 @@ public final class TestServer {
         return ONE.map(TestServer::database);
     }
 
-    private Address.Server database() {
-        String name = "w" + COUNT.incrementAndGet();
+    /** The server ends every connection to a database, as an administrator would. */
+    void cut(Address.Server database) {
+        String name = database.server().substring(database.server().indexOf('/') + 1);
+        run("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '" + name + "'");
+    }
+
+    /** The server falls in the middle of everything, and is started again. */
+    void fall() throws IOException {
+        run(asServer("pg_ctl", "-D", folder + "/data", "-m", "immediate", "stop"));
+        launch();
+    }
+
+    /** One that no other test uses. */
+    static Optional<TestServer> own() {
+        return started();
+    }
+
+    private void run(String sql) {
         try (Connection connection = DriverManager.getConnection(
                         "jdbc:postgresql://127.0.0.1:" + port + "/postgres", "postgres", "");
                 Statement statement = connection.createStatement()) {
-            statement.execute("CREATE DATABASE " + name);
+            statement.execute(sql);
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    Address.Server database() {
+        String name = "w" + COUNT.incrementAndGet();
+        run("CREATE DATABASE " + name);
         return new Address.Server("127.0.0.1:" + port + "/" + name, "postgres", "");
     }
 
@@ -95,6 +116,10 @@ public final class TestServer {
         }
         run(asServer(
                 "initdb", "-D", folder + "/data", "-A", "trust", "-U", "postgres", "-E", "UTF8", "--locale=C.UTF-8"));
+        launch();
+    }
+
+    private void launch() throws IOException {
         run(asServer(
                 "pg_ctl",
                 "-w",
@@ -103,7 +128,7 @@ public final class TestServer {
                 "-l",
                 folder + "/log",
                 "-o",
-                "-p " + port + " -c listen_addresses=127.0.0.1 -c unix_socket_directories=" + folder,
+                "-p " + port + " -c recovery_init_sync_method=syncfs -c listen_addresses=127.0.0.1 -c unix_socket_directories=" + folder,
                 "start"));
     }
 
