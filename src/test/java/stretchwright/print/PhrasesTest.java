@@ -118,7 +118,7 @@ class PhrasesTest {
                             .distinct()
                             .toList()),
             Map.entry("folders as a system calls them", List.of("Library", "Application Support")),
-            Map.entry("what a database is told", List.of(" LIMIT ")),
+            Map.entry("what a database or a disk is told, and says", List.of(" LIMIT ", "No space left")),
             Map.entry("of files that come with the program", List.of("alone mm", "navel ")),
             Map.entry(
                     "names of steps and threads in the make file and the report, the same in every language",

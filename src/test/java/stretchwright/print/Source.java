@@ -70,7 +70,7 @@ final class Source {
         try {
             String text = Files.readString(file);
             boolean keys = file.toString().matches(".*(Keys?|Measures|WearingSymptom)\\.java");
-            return new Source(text, keys || text.contains("import org.jdbi."));
+            return new Source(text, keys || text.contains("import org.jdbi.") || text.contains("import java.sql."));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -27,12 +27,13 @@ public sealed interface Address {
     /**
      * A PostgreSQL database.
      *
-     * @param server "host:port/database"
+     * @param server "host:port/database", and behind it settings such as "?sslmode=require"
      * @param user and password; empty where the server's own means know them
      */
     record Server(String server, String user, String password) implements Address {
-        /** Neither a password, which would be told, nor settings of the driver. */
-        private static final Pattern PLAIN = Pattern.compile("(\\[[0-9a-fA-F:.]+]|[\\w.-]+)(:\\d{1,5})?/[\\w.-]+");
+        /** Neither a password, which would be told, nor settings of the driver but for how the line is kept secret. */
+        private static final Pattern PLAIN = Pattern.compile("(\\[[0-9a-fA-F:.]+]|[\\w.-]+)(:\\d{1,5})?/[\\w.-]+"
+                + "(\\?ssl[a-z]*=[\\w./-]+(&ssl[a-z]*=[\\w./-]+)*)?");
 
         public Server {
             if (!PLAIN.matcher(server).matches()) {
