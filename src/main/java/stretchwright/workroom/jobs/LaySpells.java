@@ -15,7 +15,7 @@ import stretchwright.lay.nest.StripResult;
  *
  * <p>What a spell needs is that layout and its own number, no more: so a search that was broken off goes on from the last spell
  * that was kept, and comes to the same layout as one that never was. Up to one spell it is the search of {@link StripLay}
- * itself; beyond, other layouts come out than in one go, a little less dense in the mean (decision 0011).
+ * itself; beyond, other layouts come out than in one go, in the mean as dense where it was tried (decision 0011).
  */
 final class LaySpells {
     /** Rounds, some 6 to 22 s of work; what a spell had found is found again where it is broken off. */
