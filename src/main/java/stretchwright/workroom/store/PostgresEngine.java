@@ -85,7 +85,7 @@ final class PostgresEngine implements Engine {
 
     @Override
     public void sweep(Jdbi writing) {
-        writing.useHandle(h -> h.execute("VACUUM thing, version, step, change"));
+        writing.useHandle(h -> h.execute("VACUUM thing, version, step, change, job, job_file, job_about"));
     }
 
     @Override
