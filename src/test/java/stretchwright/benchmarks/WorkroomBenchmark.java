@@ -50,7 +50,8 @@ public class WorkroomBenchmark {
     private static final int AT_ONCE = 100;
     private static final int FIGURES = 6000;
     private static final int PAGE = 50;
-    private static final List<String> FIRST = List.of("Linnea", "Maja", "Noor", "Petra", "Signe", "Tove", "Vera", "Ylva");
+    private static final List<String> FIRST =
+            List.of("Linnea", "Maja", "Noor", "Petra", "Signe", "Tove", "Vera", "Ylva");
     private static final List<String> WHAT = List.of("evening", "show", "training", "winter", "spare", "trial");
 
     @Param({"SQLite", "PostgreSQL"})
@@ -66,7 +67,8 @@ public class WorkroomBenchmark {
     private static List<String> examples() {
         try (Stream<Path> files = Files.list(Path.of("examples"))) {
             List<String> out = new ArrayList<>();
-            for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
                 out.add(Files.readString(file));
             }
             return out;
@@ -83,8 +85,8 @@ public class WorkroomBenchmark {
         database = Optional.of(Database.open(at));
         Store store = store();
         for (int i = 0; i < WEARERS; i++) {
-            wearers.add(one(store.save(
-                    Edit.fresh(Kind.WEARER, FIRST.get(i % FIRST.size()) + " " + i, "hip: 96", Links.NONE))));
+            wearers.add(one(
+                    store.save(Edit.fresh(Kind.WEARER, FIRST.get(i % FIRST.size()) + " " + i, "hip: 96", Links.NONE))));
         }
         for (int i = 0; i < MAKES; i += AT_ONCE) {
             List<Edit> edits = new ArrayList<>();
@@ -95,7 +97,8 @@ public class WorkroomBenchmark {
         }
         for (int i = 0; i < MAKES; i += 10) {
             Thing seen = makes.get(i);
-            Edit edit = Edit.after(seen, seen.name(), texts.get(i % texts.size()) + "# again\n").with(figures(), "1");
+            Edit edit = Edit.after(seen, seen.name(), texts.get(i % texts.size()) + "# again\n")
+                    .with(figures(), "1");
             makes.set(i, one(store.save(edit)));
             store.save(Edit.fresh(Kind.NOTE, "worn", "sat well, " + i, Links.from(seen.id())));
         }
@@ -113,7 +116,8 @@ public class WorkroomBenchmark {
     private Edit make(int number) {
         Links links = new Links("", wearers.get(number % WEARERS).id(), "", "", "");
         String name = WHAT.get(number % WHAT.size()) + " pair " + number;
-        return Edit.fresh(Kind.MAKE, name, texts.get(number % texts.size()), links).with(figures(), "1");
+        return Edit.fresh(Kind.MAKE, name, texts.get(number % texts.size()), links)
+                .with(figures(), "1");
     }
 
     private String figures() {

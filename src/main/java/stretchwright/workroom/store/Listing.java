@@ -11,12 +11,16 @@ final class Listing {
 
     static List<Thing> of(Handle h, Kind kind, Place place, String sought, int from, int most) {
         List<String> words = Names.words(sought);
-        StringBuilder sql = new StringBuilder("SELECT t.* FROM thing t LEFT JOIN thing w ON w.id = t.wearer"
-                + " LEFT JOIN thing f ON f.id = t.fabric WHERE t.kind = :kind AND t.place = :place");
+        StringBuilder sql = new StringBuilder("SELECT t.* FROM thing t WHERE t.kind = :kind AND t.place = :place");
         for (int i = 0; i < words.size(); i++) {
-            sql.append(" AND (t.folded LIKE :word").append(i).append(" ESCAPE '!'");
-            sql.append(" OR w.folded LIKE :word").append(i).append(" ESCAPE '!'");
-            sql.append(" OR f.folded LIKE :word").append(i).append(" ESCAPE '!')");
+            String like = "folded LIKE :word" + i + " ESCAPE '!'";
+            sql.append(" AND (t.").append(like);
+            for (String link : List.of("wearer", "fabric")) {
+                // looked for once, not for each thing
+                sql.append(" OR t.").append(link).append(" IN (SELECT id FROM thing WHERE kind = '");
+                sql.append(link).append("' AND ").append(like).append(')');
+            }
+            sql.append(')');
         }
         sql.append(" ORDER BY t.changed DESC, t.id LIMIT :most OFFSET :from");
         Query query = h.createQuery(sql.toString())

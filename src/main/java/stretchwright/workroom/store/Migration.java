@@ -32,12 +32,11 @@ final class Migration {
             return 0;
         }
         if (!tables.contains(HISTORY)) {
-            throw Trouble.finding(
-                    at, new Trouble.Told(Tell.said("store.foreign"), Tell.said("store.foreign-help")));
+            throw Trouble.finding(at, new Trouble.Told(Tell.said("store.foreign"), Tell.said("store.foreign-help")));
         }
         try (Statement statement = connection.createStatement();
-                ResultSet newest = statement.executeQuery("SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM "
-                        + HISTORY + " WHERE success")) {
+                ResultSet newest = statement.executeQuery(
+                        "SELECT coalesce(max(CAST(version AS INTEGER)), 0) FROM " + HISTORY + " WHERE success")) {
             return newest.next() ? newest.getInt(1) : 0;
         }
     }

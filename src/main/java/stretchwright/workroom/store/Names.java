@@ -70,7 +70,9 @@ public final class Names {
 
     /** What is wrong with what is looked for. */
     static Optional<Said> wrongSought(String sought) {
-        return sought.length() > LONGEST ? Optional.of(Tell.said("sought.long", Part.count(LONGEST))) : Optional.empty();
+        return sought.length() > LONGEST
+                ? Optional.of(Tell.said("sought.long", Part.count(LONGEST)))
+                : Optional.empty();
     }
 
     /** Whether anything can be there under it: no database is asked for what it cannot keep. */

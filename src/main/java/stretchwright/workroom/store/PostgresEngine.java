@@ -18,8 +18,7 @@ final class PostgresEngine implements Engine {
      * Nobody waits for ever: not for the lock, and the server takes the lock back from a program that fell silent (a machine
      * that was switched off holds its connection for hours otherwise).
      */
-    private static final String BOUNDS =
-            "SET lock_timeout = '10s'; SET idle_in_transaction_session_timeout = '60s'";
+    private static final String BOUNDS = "SET lock_timeout = '10s'; SET idle_in_transaction_session_timeout = '60s'";
 
     private final Address.Server at;
 
@@ -50,7 +49,17 @@ final class PostgresEngine implements Engine {
         config.setMinimumIdle(0);
         config.setConnectionTimeout(PATIENCE_MILLIS);
         config.setConnectionInitSql(BOUNDS);
-        Map.of("ApplicationName", "stretchwright", "connectTimeout", "5", "loginTimeout", "10", "socketTimeout", "120", "tcpKeepAlive", "true")
+        Map.of(
+                        "ApplicationName",
+                        "stretchwright",
+                        "connectTimeout",
+                        "5",
+                        "loginTimeout",
+                        "10",
+                        "socketTimeout",
+                        "120",
+                        "tcpKeepAlive",
+                        "true")
                 .forEach(config::addDataSourceProperty);
         return config;
     }

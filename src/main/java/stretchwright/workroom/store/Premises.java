@@ -38,8 +38,7 @@ final class Premises {
 
     /** Does it while nobody else opens the same file, or brings it up to date. */
     static <T> T opening(Address.Folder folder, Supplier<T> work) {
-        ReentrantLock here =
-                HERE.computeIfAbsent(folder.path().toAbsolutePath().normalize(), p -> new ReentrantLock());
+        ReentrantLock here = HERE.computeIfAbsent(folder.path().toAbsolutePath().normalize(), p -> new ReentrantLock());
         try {
             if (!here.tryLock(PATIENCE, TimeUnit.MILLISECONDS)) {
                 throw Trouble.finding(folder, Trouble.busy());

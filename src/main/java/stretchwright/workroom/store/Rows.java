@@ -62,11 +62,7 @@ public final class Rows {
 
     private static Links links(ResultSet row) throws SQLException {
         return new Links(
-                text(row, "origin"),
-                text(row, "wearer"),
-                text(row, "fabric"),
-                text(row, "boot"),
-                text(row, "style"));
+                text(row, "origin"), text(row, "wearer"), text(row, "fabric"), text(row, "boot"), text(row, "style"));
     }
 
     static Step step(ResultSet row) throws SQLException {

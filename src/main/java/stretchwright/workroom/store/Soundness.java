@@ -40,9 +40,10 @@ final class Soundness {
     }
 
     private static boolean things(Handle h) {
-        return all(
-                h.createQuery("SELECT * FROM thing").setFetchSize(AT_ONCE).map((row, context) ->
-                        row.getString("folded").equals(Names.folded(Rows.thing(row).name()))));
+        return all(h.createQuery("SELECT * FROM thing")
+                .setFetchSize(AT_ONCE)
+                .map((row, context) -> row.getString("folded")
+                        .equals(Names.folded(Rows.thing(row).name()))));
     }
 
     /** Each is read; one that is not as it was written says so itself. */

@@ -125,8 +125,8 @@ final class SqliteEngine implements Engine {
 
     @Override
     public boolean owes(Jdbi writing) {
-        return writing.withHandle(h ->
-                h.createQuery("PRAGMA user_version").mapTo(int.class).one() != 0);
+        return writing.withHandle(
+                h -> h.createQuery("PRAGMA user_version").mapTo(int.class).one() != 0);
     }
 
     @Override

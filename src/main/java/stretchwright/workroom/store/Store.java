@@ -160,10 +160,12 @@ public final class Store {
 
     /** Every one it ever had, oldest first. */
     public List<Version> versions(String thing) {
-        return !isId(thing) ? List.of() : database.read(h -> h.createQuery("SELECT * FROM version WHERE thing = :thing ORDER BY number")
-                .bind("thing", thing)
-                .map((row, context) -> Rows.version(row))
-                .list());
+        return !isId(thing)
+                ? List.of()
+                : database.read(h -> h.createQuery("SELECT * FROM version WHERE thing = :thing ORDER BY number")
+                        .bind("thing", thing)
+                        .map((row, context) -> Rows.version(row))
+                        .list());
     }
 
     /** The things here that came from it: notes, remnants, later makes; oldest first. */
@@ -194,12 +196,14 @@ public final class Store {
     }
 
     private List<Thing> linked(String column, String id, Kind kind) {
-        return !isId(id) ? List.of() : database.read(h -> h.createQuery("SELECT * FROM thing WHERE " + column
-                        + " = :id AND kind = :kind AND place = 0 ORDER BY changed, id")
-                .bind("id", id)
-                .bind("kind", kind.word())
-                .map((row, context) -> Rows.thing(row))
-                .list());
+        return !isId(id)
+                ? List.of()
+                : database.read(h -> h.createQuery("SELECT * FROM thing WHERE " + column
+                                + " = :id AND kind = :kind AND place = 0 ORDER BY changed, id")
+                        .bind("id", id)
+                        .bind("kind", kind.word())
+                        .map((row, context) -> Rows.thing(row))
+                        .list());
     }
 
     /** Newest first. */
@@ -211,7 +215,8 @@ public final class Store {
     }
 
     private Thing need(Handle h, String id) {
-        return (isId(id) ? Rows.thing(h, id) : Optional.<Thing>empty()).orElseThrow(() -> wrong(Tell.said("thing.none", Part.text(id)), Said.NOTHING));
+        return (isId(id) ? Rows.thing(h, id) : Optional.<Thing>empty())
+                .orElseThrow(() -> wrong(Tell.said("thing.none", Part.text(id)), Said.NOTHING));
     }
 
     private static boolean isId(String id) {

@@ -15,7 +15,7 @@ CREATE TABLE thing (
 CREATE UNIQUE INDEX thing_name ON thing (kind, folded) WHERE place = 0 AND kind <> 'note';
 CREATE INDEX thing_origin ON thing (origin);
 CREATE INDEX thing_wearer ON thing (wearer);
-CREATE INDEX thing_changed ON thing (kind, place, changed);
+CREATE INDEX thing_changed ON thing (kind, place, changed DESC, id);
 CREATE INDEX thing_newest ON thing (changed);
 
 CREATE TABLE version (

@@ -160,7 +160,8 @@ class DiskFullTest {
             assertThat(System.nanoTime() - began).isLessThan(TimeUnit.SECONDS.toNanos(5));
             assertThat(run("mount", "-o", "remount,rw", disk.toString())).isTrue();
             try (Database database = Database.open(at)) {
-                assertThat(new Store(database, Clock.systemUTC()).named(Kind.BOOT, "a")).isPresent();
+                assertThat(new Store(database, Clock.systemUTC()).named(Kind.BOOT, "a"))
+                        .isPresent();
             }
         });
     }

@@ -44,8 +44,8 @@ public final class Saver {
         out.println("ready");
         Address at = address(new String(System.in.readNBytes(System.in.read()), StandardCharsets.UTF_8));
         try (Database database = Database.open(at)) {
-            Saver saver = new Saver(
-                    new Store(database, Clock.systemUTC()), new Random(Long.parseLong(arguments[0])), out);
+            Saver saver =
+                    new Saver(new Store(database, Clock.systemUTC()), new Random(Long.parseLong(arguments[0])), out);
             out.println("open");
             while (true) {
                 saver.once();
@@ -76,9 +76,7 @@ public final class Saver {
 
     private static Address address(String told) {
         String rest = told.substring(told.indexOf(' ') + 1);
-        return told.startsWith("file ")
-                ? new Address.Folder(Path.of(rest))
-                : new Address.Server(rest, "postgres", "");
+        return told.startsWith("file ") ? new Address.Folder(Path.of(rest)) : new Address.Server(rest, "postgres", "");
     }
 
     static long sum(String text) {
@@ -98,7 +96,8 @@ public final class Saver {
             while (true) {
                 try {
                     long after = newest();
-                    out.println(unsure || after == before ? "again " + touched(everything()) : "BROKEN " + e.getMessage());
+                    out.println(
+                            unsure || after == before ? "again " + touched(everything()) : "BROKEN " + e.getMessage());
                     return;
                 } catch (BadInput down) {
                     Thread.sleep(30);
@@ -128,17 +127,17 @@ public final class Saver {
         } else if (what == 8 && !bin.isEmpty()) {
             moved(any(bin), Place.HERE);
         } else if (!beside) {
-            (random.nextBoolean() ? store.undo() : store.redo()).ifPresent(step -> out.println("done "
-                    + touched(store.database().read(h -> Rows.changes(h, step.number())).stream()
-                            .map(c -> store.thing(c.thing()).orElseThrow())
-                            .toList())));
+            (random.nextBoolean() ? store.undo() : store.redo())
+                    .ifPresent(step -> out.println("done "
+                            + touched(store.database().read(h -> Rows.changes(h, step.number())).stream()
+                                    .map(c -> store.thing(c.thing()).orElseThrow())
+                                    .toList())));
         }
     }
 
     private void saved(List<Edit> edits) {
         List<Saved> saved = store.save("save", edits);
-        List<Thing> things =
-                saved.stream().map(s -> ((Saved.Stored) s).thing()).toList();
+        List<Thing> things = saved.stream().map(s -> ((Saved.Stored) s).thing()).toList();
         String sums = edits.stream().map(e -> Long.toString(sum(e.text()))).collect(Collectors.joining(" "));
         out.println("saved " + touched(things) + " | " + sums);
     }

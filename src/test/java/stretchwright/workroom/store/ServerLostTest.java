@@ -49,8 +49,8 @@ class ServerLostTest {
     void aServerThatListensAndSaysNothingIsToldToo() throws Exception {
         try (ServerSocket silent = new ServerSocket(0)) {
             long began = System.nanoTime();
-            assertThatThrownBy(() ->
-                            Database.open(new Address.Server("127.0.0.1:" + silent.getLocalPort() + "/w", "a", PASSWORD)))
+            assertThatThrownBy(() -> Database.open(
+                            new Address.Server("127.0.0.1:" + silent.getLocalPort() + "/w", "a", PASSWORD)))
                     .isInstanceOf(BadInput.class)
                     .hasMessageNotContaining(PASSWORD);
             assertThat(System.nanoTime() - began).isLessThan(TimeUnit.SECONDS.toNanos(15));
@@ -60,19 +60,25 @@ class ServerLostTest {
     @Test
     void anAddressHidesNoPasswordAndNoSettings() {
         for (String server : List.of(
-                "maker:" + PASSWORD + "@host/w", "host/w?password=" + PASSWORD, "host/w?socketFactory=x", "host/w&a=b")) {
+                "maker:" + PASSWORD + "@host/w",
+                "host/w?password=" + PASSWORD,
+                "host/w?socketFactory=x",
+                "host/w&a=b")) {
             assertThatThrownBy(() -> new Address.Server(server, "", ""))
                     .isInstanceOf(BadInput.class)
                     .hasMessageNotContaining(PASSWORD);
         }
-        assertThat(new Address.Server("[::1]:5432/club-2_x", "", "").told()).isEqualTo("postgresql://[::1]:5432/club-2_x");
+        assertThat(new Address.Server("[::1]:5432/club-2_x", "", "").told())
+                .isEqualTo("postgresql://[::1]:5432/club-2_x");
     }
 
     @Test
     void aDatabaseThatIsNotThereIsTold() {
         Address.Server server = fresh();
         Address.Server other = new Address.Server(server.server() + "none", server.user(), "");
-        assertThatThrownBy(() -> Database.open(other)).isInstanceOf(BadInput.class).hasMessageContaining("no such database");
+        assertThatThrownBy(() -> Database.open(other))
+                .isInstanceOf(BadInput.class)
+                .hasMessageContaining("no such database");
     }
 
     @Test

@@ -55,9 +55,11 @@ class StoreEdgeTest {
                 assertThatThrownBy(() -> store.save(Edit.fresh(Kind.BOOT, "c", "c", Links.from(odd))))
                         .isInstanceOf(BadInput.class);
             }
-            assertThatThrownBy(() -> store.save(Edit.fresh(Kind.BOOT, "c", "c", Links.NONE).with("{\u0000}", "1")))
+            assertThatThrownBy(() -> store.save(
+                            Edit.fresh(Kind.BOOT, "c", "c", Links.NONE).with("{\u0000}", "1")))
                     .isInstanceOf(BadInput.class);
-            assertThat(store.list(Kind.BOOT, Place.HERE, "a ".repeat(100), 0, 9)).hasSize(1);
+            assertThat(store.list(Kind.BOOT, Place.HERE, "a ".repeat(100), 0, 9))
+                    .hasSize(1);
             assertThatThrownBy(() -> store.list(Kind.BOOT, Place.HERE, "a ".repeat(60_000), 0, 9))
                     .isInstanceOf(BadInput.class);
         }
@@ -76,7 +78,8 @@ class StoreEdgeTest {
             assertThat(three.changed()).isEqualTo(9000);
             assertThat(back.list(Kind.STYLE, Place.HERE, "", 0, 1)).hasSize(1);
             back.forget(List.of(three.id()));
-            assertThat(stored(back.save(Edit.after(two, "Other", "b"))).changed()).isGreaterThanOrEqualTo(9000);
+            assertThat(stored(back.save(Edit.after(two, "Other", "b"))).changed())
+                    .isGreaterThanOrEqualTo(9000);
         }
     }
 
@@ -85,8 +88,7 @@ class StoreEdgeTest {
     void whatWasBroughtAndUndoneCanBeBroughtAgain(Address address) {
         try (Database database = Database.open(address)) {
             Store store = new Store(database, at(1));
-            Edit brought =
-                    new Edit("an-id", Kind.FABRIC, 0, "Ink", "width: 150", Links.NONE, Optional.empty(), "");
+            Edit brought = new Edit("an-id", Kind.FABRIC, 0, "Ink", "width: 150", Links.NONE, Optional.empty(), "");
             store.save(brought);
             store.undo();
             assertThat(stored(store.save(brought)).place()).isEqualTo(Place.HERE);
@@ -160,7 +162,8 @@ class StoreEdgeTest {
     @MethodSource(ALL)
     void whatHoldsSomethingElseIsLeftAsItIs(Address address) throws Exception {
         String url = address instanceof Address.Folder folder
-                ? "jdbc:sqlite:" + java.nio.file.Files.createDirectories(folder.path()).resolve("workroom.db")
+                ? "jdbc:sqlite:"
+                        + java.nio.file.Files.createDirectories(folder.path()).resolve("workroom.db")
                 : "jdbc:postgresql://" + ((Address.Server) address).server();
         try (var connection = java.sql.DriverManager.getConnection(url, "postgres", "");
                 var statement = connection.createStatement()) {

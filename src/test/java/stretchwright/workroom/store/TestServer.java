@@ -128,7 +128,9 @@ public final class TestServer {
                 "-l",
                 folder + "/log",
                 "-o",
-                "-p " + port + " -c recovery_init_sync_method=syncfs -c listen_addresses=127.0.0.1 -c unix_socket_directories=" + folder,
+                "-p " + port
+                        + " -c recovery_init_sync_method=syncfs -c listen_addresses=127.0.0.1 -c unix_socket_directories="
+                        + folder,
                 "start"));
     }
 

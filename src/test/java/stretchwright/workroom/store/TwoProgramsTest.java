@@ -184,7 +184,8 @@ class TwoProgramsTest {
         try (Database database = Database.open(at)) {
             Store store = new Store(database, Clock.systemUTC());
             Saved saved = store.save(Edit.fresh(Kind.WEARER, "Wilhelmina", "hip: 101.37", Links.NONE));
-            database.read(h -> store.forget(List.of(((Saved.Stored) saved).thing().id())));
+            database.read(
+                    h -> store.forget(List.of(((Saved.Stored) saved).thing().id())));
             assertThat(store.count(Kind.WEARER, Place.HERE)).isZero();
             assertThat(database.owesSweeping()).isTrue();
         }

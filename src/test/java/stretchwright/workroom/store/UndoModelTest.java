@@ -111,7 +111,8 @@ class UndoModelTest {
                 if (ids.isEmpty() || random.nextInt(3) == 0) {
                     edits.add(Edit.fresh(kind, name, text, Links.NONE));
                 } else {
-                    Thing seen = store.thing(ids.remove(random.nextInt(ids.size()))).orElseThrow();
+                    Thing seen =
+                            store.thing(ids.remove(random.nextInt(ids.size()))).orElseThrow();
                     edits.add(Edit.after(seen, random.nextBoolean() ? seen.name() : name, text));
                 }
             }
@@ -120,10 +121,13 @@ class UndoModelTest {
             try {
                 List<Saved> saved = store.save("save", edits);
                 assertThat(free).as(told + " took a name that was taken").isTrue();
-                IntStream.range(0, count).filter(i -> edits.get(i).thing().isEmpty()).forEach(i -> {
-                    Thing made = ((Saved.Stored) saved.get(i)).thing();
-                    next.put(made.id(), next.remove("new " + edits.get(i).name()));
-                });
+                IntStream.range(0, count)
+                        .filter(i -> edits.get(i).thing().isEmpty())
+                        .forEach(i -> {
+                            Thing made = ((Saved.Stored) saved.get(i)).thing();
+                            next.put(
+                                    made.id(), next.remove("new " + edits.get(i).name()));
+                        });
                 stepped(next);
             } catch (BadInput e) {
                 assertThat(free).as(told + " " + e.getMessage()).isFalse();
@@ -134,7 +138,8 @@ class UndoModelTest {
         private static boolean apply(Map<String, Is> next, Edit edit) {
             String key = edit.thing().isEmpty() ? "new " + edit.name() : edit.thing();
             boolean free = next.entrySet().stream()
-                    .filter(e -> e.getValue().place() == Place.HERE && e.getValue().name().equals(edit.name()))
+                    .filter(e -> e.getValue().place() == Place.HERE
+                            && e.getValue().name().equals(edit.name()))
                     .allMatch(e -> e.getKey().equals(key) && !edit.thing().isEmpty());
             next.put(key, new Is(edit.name(), edit.text(), Place.HERE));
             return free;
@@ -152,7 +157,8 @@ class UndoModelTest {
                 Is is = now.get(id);
                 free &= to == Place.BIN
                         || next.values().stream()
-                                .noneMatch(o -> o.place() == Place.HERE && o.name().equals(is.name()));
+                                .noneMatch(
+                                        o -> o.place() == Place.HERE && o.name().equals(is.name()));
                 next.put(id, new Is(is.name(), is.text(), to));
             }
             try {

@@ -102,7 +102,8 @@ class WalCutTest {
             cut(copy.path().resolve("workroom.db-wal"), new Random(i));
             try (Database database = Database.open(copy)) {
                 database.mustBeSound();
-                assertThat(new Store(database, Clock.systemUTC()).count(Kind.BOOT, Place.HERE)).isEqualTo(1 + i);
+                assertThat(new Store(database, Clock.systemUTC()).count(Kind.BOOT, Place.HERE))
+                        .isEqualTo(1 + i);
             }
         }
     }
@@ -156,7 +157,8 @@ class WalCutTest {
                 database.mustBeSound();
                 int i = 0;
                 for (Thing t : store.list(Kind.BOOT, Place.HERE, "", 0, 100).stream()
-                        .sorted(java.util.Comparator.comparing(Thing::changed).thenComparing(t -> t.name().length()))
+                        .sorted(java.util.Comparator.comparing(Thing::changed)
+                                .thenComparing(t -> t.name().length()))
                         .toList()) {
                     String number = t.name().substring("Boot ".length());
                     assertThat(store.now(t).orElseThrow().text()).isEqualTo(("text " + number + "\n").repeat(300));
