@@ -11,7 +11,7 @@ import stretchwright.cli.Commands;
 import stretchwright.web.Server;
 
 /**
- * A make and one look at the page, so that Java lists the classes both need; the launcher keeps them in an archive from which
+ * A make, one look into a workroom and one at the page, so that Java lists the classes they need; the launcher keeps them in an archive from which
  * later runs start faster. Not for people: nothing is shown.
  */
 public final class FirstRun {
@@ -21,6 +21,9 @@ public final class FirstRun {
     public static void main(String[] args) throws IOException {
         PrintWriter nobody = new PrintWriter(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
         int code = Commands.run(nobody, nobody, "make", args[0], "--out", args[1], "--json");
+        String room = args[1] + "-room";
+        Commands.run(nobody, nobody, "workroom", "import", args[0], "--workroom", room);
+        Commands.run(nobody, nobody, "workroom", "list", "--workroom", room);
         Optional<Server> server = Server.start(0);
         if (server.isPresent()) {
             look(URI.create(server.get().address()));

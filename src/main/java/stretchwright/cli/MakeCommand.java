@@ -147,12 +147,19 @@ final class MakeCommand extends Task {
 
     /** What a make of the workroom became is kept with it; that its files are other ones now is told. */
     private void keep(Made made, Console console) {
-        named().make(made.make().file()).filter(Workroom.Stored::stands).ifPresent(stored -> {
-            List<String> others = named().room().keep(stored.thing(), made);
-            if (!others.isEmpty()) {
-                console.warn(Tell.said("make.others", Tell.words(others), Part.text(stored.version().program())));
-            }
-        });
+        try {
+            named().make(made.make().file()).filter(Workroom.Stored::stands).ifPresent(stored -> {
+                List<String> others = named().room().keep(stored.thing(), made);
+                if (!others.isEmpty()) {
+                    console.warn(Tell.said(
+                            "make.others",
+                            Tell.words(others),
+                            Part.text(stored.version().program())));
+                }
+            });
+        } catch (BadInput e) {
+            console.findings(e.findings()); // the files are written all the same
+        }
     }
 
     private void tell(List<Made> made, List<String> places, Console console) {

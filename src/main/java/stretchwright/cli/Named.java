@@ -34,9 +34,7 @@ final class Named implements AutoCloseable {
     Workroom room() {
         if (!Site.isThere(at.get())) {
             throw RoomThing.wrong(
-                    "--workroom",
-                    Tell.said("room.nowhere", Part.text(at.get().told())),
-                    Tell.said("room.first"));
+                    "--workroom", Tell.said("room.nowhere", Part.text(at.get().told())), Tell.said("room.first"));
         }
         return madeRoom();
     }

@@ -31,10 +31,11 @@ final class RoomBin extends Task {
         Workroom room = named().room();
         Thing thing = which.need(room, name, outAgain ? Place.BIN : Place.HERE);
         room.store().move(outAgain ? "unbinned" : "bin", List.of(thing.id()), outAgain ? Place.HERE : Place.BIN);
-        console().tell(
-                outAgain
-                        ? Tell.said("room.out-again", Part.text(thing.name()))
-                        : Tell.said("room.binned", Part.text(thing.name())));
+        console()
+                .tell(
+                        outAgain
+                                ? Tell.said("room.out-again", Part.text(thing.name()))
+                                : Tell.said("room.binned", Part.text(thing.name())));
         return Exit.DONE;
     }
 }

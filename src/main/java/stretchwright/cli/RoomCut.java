@@ -32,10 +32,14 @@ final class RoomCut extends Task {
         });
         Cutting.Cut cut = new Cutting(room, stored).run(again);
         console.tell(Tell.said("cut.used", Part.cloth(cut.used())));
-        cut.cloth().ifPresent(cloth -> console.tell(
-                cut.left().isPresent()
-                        ? Tell.said("cut.left", Part.text(cloth.name()), Part.cloth(cut.left().getAsDouble()))
-                        : Tell.said("cut.none-left", Part.text(cloth.name()))));
+        cut.cloth()
+                .ifPresent(cloth -> console.tell(
+                        cut.left().isPresent()
+                                ? Tell.said(
+                                        "cut.left",
+                                        Part.text(cloth.name()),
+                                        Part.cloth(cut.left().getAsDouble()))
+                                : Tell.said("cut.none-left", Part.text(cloth.name()))));
         cut.remnants().forEach(r -> console.tell(Tell.said("cut.remnant", Part.text(r.name()))));
         return Exit.DONE;
     }

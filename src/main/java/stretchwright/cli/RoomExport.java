@@ -34,7 +34,8 @@ final class RoomExport extends Task {
         } else {
             String text = room.make(make)
                     .map(s -> s.version().text())
-                    .orElseGet(() -> room.standing(room.need(Kind.MAKE, String.valueOf(make))).text());
+                    .orElseGet(() -> room.standing(room.need(Kind.MAKE, String.valueOf(make)))
+                            .text());
             Findings findings = new Findings("export");
             if (!AfterFile.fresh(file, text, findings)) {
                 console.findings(findings.all());

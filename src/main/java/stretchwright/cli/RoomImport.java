@@ -67,9 +67,7 @@ final class RoomImport extends Task {
                     ? Tell.said("import.new", kind, name)
                     : i.differences().isEmpty()
                             ? Tell.said("import.same", kind, name)
-                            : keep
-                                    ? Tell.said("import.kept", kind, name)
-                                    : Tell.said("import.changes", kind, name);
+                            : keep ? Tell.said("import.kept", kind, name) : Tell.said("import.changes", kind, name);
             console.tell(head);
             i.differences().forEach(d -> console.tell("    " + Voice.plain().say(d)));
         });
@@ -111,7 +109,9 @@ final class RoomImport extends Task {
     }
 
     private static List<Said> differences(Merge.Other o) {
-        return o.here().kind().named() ? Differences.between(o.standing().text(), o.coming().text()) : List.of();
+        return o.here().kind().named()
+                ? Differences.between(o.standing().text(), o.coming().text())
+                : List.of();
     }
 
     /** Zip files begin with PK (APPNOTE 4.3.7); no make file does. */

@@ -48,13 +48,17 @@ final class RoomJobs extends Task {
         Job job = all.stream()
                 .filter(j -> j.number() == number)
                 .findFirst()
-                .orElseThrow(() -> RoomThing.wrong(
-                        "N", Tell.said("job.no-number", Part.count(number)), Tell.said("job.numbers")));
+                .orElseThrow(() ->
+                        RoomThing.wrong("N", Tell.said("job.no-number", Part.count(number)), Tell.said("job.numbers")));
         if (cancel) {
-            console().tell(
-                    jobs.cancel(job.id())
-                            ? Tell.said("job.cancelled", Part.count(job.number()))
-                            : Tell.said("job.over", Part.count(job.number()), Part.text(job.state().word())));
+            console()
+                    .tell(
+                            jobs.cancel(job.id())
+                                    ? Tell.said("job.cancelled", Part.count(job.number()))
+                                    : Tell.said(
+                                            "job.over",
+                                            Part.count(job.number()),
+                                            Part.text(job.state().word())));
             return Exit.DONE;
         }
         tell(job);
@@ -88,8 +92,13 @@ final class RoomJobs extends Task {
         Part way = job.kind() == Job.Kind.LAY
                 ? Tell.said("job.of", Part.count(job.reached()), Part.count(job.asked()))
                 : Part.text("");
-        console().tell(Tell.said(
-                "job.line", Part.count(job.number()), Part.text(job.state().word()), Part.text(job.name()), way));
+        console()
+                .tell(Tell.said(
+                        "job.line",
+                        Part.count(job.number()),
+                        Part.text(job.state().word()),
+                        Part.text(job.name()),
+                        way));
         job.told().forEach(line -> console().tell("    " + line));
     }
 

@@ -108,6 +108,9 @@ final class RoomList extends Task {
     }
 
     static String day(long millis) {
-        return Instant.ofEpochMilli(millis).atZone(ZoneId.systemDefault()).toLocalDate().toString();
+        return Instant.ofEpochMilli(millis)
+                .atZone(ZoneId.systemDefault())
+                .toLocalDate()
+                .toString();
     }
 }

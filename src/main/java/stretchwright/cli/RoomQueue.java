@@ -1,8 +1,8 @@
 package stretchwright.cli;
 
 import java.io.IOException;
-import java.util.LinkedHashSet;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,17 +62,13 @@ final class RoomQueue extends Task {
         Findings wrong = new Findings("queue");
         search.check(wrong);
         wrong.throwIfAny();
-        Asked asked =
-                switch (what) {
-                    case "lay" -> lay();
-                    case "club" -> club();
-                    case "sizes" -> sizes();
-                    default ->
-                        throw RoomThing.wrong(
-                                "WHAT",
-                                Tell.said("job.what-asked", Tell.quoted(what)),
-                                Tell.said("job.numbers"));
-                };
+        Asked asked = switch (what) {
+            case "lay" -> lay();
+            case "club" -> club();
+            case "sizes" -> sizes();
+            default ->
+                throw RoomThing.wrong("WHAT", Tell.said("job.what-asked", Tell.quoted(what)), Tell.said("job.numbers"));
+        };
         Workroom room = named().madeRoom();
         Job job = Jobs.open(room.store().database()).add(name == null ? what + " " + files.get(0) : name, asked, about);
         console().tell(Tell.said("job.added", Part.count(job.number()), Part.text(job.name())));
@@ -92,8 +88,8 @@ final class RoomQueue extends Task {
 
     private Asked lay() {
         Findings findings = new Findings(one());
-        Optional<StripInstance> instance = Intake.read(one(), StripFile.LARGEST, findings)
-                .flatMap(bytes -> StripFile.read(bytes, findings));
+        Optional<StripInstance> instance =
+                Intake.read(one(), StripFile.LARGEST, findings).flatMap(bytes -> StripFile.read(bytes, findings));
         findings.throwIfAny();
         return new Asked.Lay(instance.orElseThrow(), search.seed(), effort());
     }
@@ -115,8 +111,7 @@ final class RoomQueue extends Task {
         Findings findings = new Findings(bodies);
         Optional<byte[]> rows = Intake.read(bodies, BodyTable.LARGEST, findings);
         findings.throwIfAny();
-        return new Asked.Sizes(
-                make(one()), new Asked.File(bodies, rows.orElseThrow()), Optional.ofNullable(unit));
+        return new Asked.Sizes(make(one()), new Asked.File(bodies, rows.orElseThrow()), Optional.ofNullable(unit));
     }
 
     private Asked.File make(String file) {

@@ -59,10 +59,7 @@ final class RoomThing {
         }
         throw found.isEmpty()
                 ? wrong("NAME", Tell.said("room.none", Tell.quoted(name)), Tell.said("room.look"))
-                : wrong(
-                        "NAME",
-                        Tell.said("room.several", Tell.quoted(name), words(found)),
-                        Tell.said("room.say-kind"));
+                : wrong("NAME", Tell.said("room.several", Tell.quoted(name), words(found)), Tell.said("room.say-kind"));
     }
 
     private static Part words(List<Thing> found) {

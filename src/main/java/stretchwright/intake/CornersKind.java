@@ -1,6 +1,5 @@
 package stretchwright.intake;
 
-import stretchwright.ground.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
 import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -62,7 +62,8 @@ record CornersKind(LengthKind each, int most) implements Kind<Polygon> {
     @Override
     public Tree carrying(Tree written, Unit unit) {
         return written instanceof Tree.Items list
-                ? new Tree.Items(list.items().stream().map(i -> carrying(i, unit)).toList(), list.line())
+                ? new Tree.Items(
+                        list.items().stream().map(i -> carrying(i, unit)).toList(), list.line())
                 : each.carrying(written, unit);
     }
 

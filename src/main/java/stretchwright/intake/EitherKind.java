@@ -1,12 +1,12 @@
 package stretchwright.intake;
 
-import stretchwright.ground.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -1,6 +1,5 @@
 package stretchwright.intake;
 
-import stretchwright.ground.Unit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,6 +10,7 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
+import stretchwright.ground.Unit;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -142,7 +142,8 @@ record HangsKind(LengthKind length, QuantityKind force, List<String> usual, bool
     @Override
     public Tree carrying(Tree written, Unit unit) {
         if (written instanceof Tree.Items list) {
-            return new Tree.Items(list.items().stream().map(i -> carrying(i, unit)).toList(), list.line());
+            return new Tree.Items(
+                    list.items().stream().map(i -> carrying(i, unit)).toList(), list.line());
         }
         return written instanceof Tree.Text text
                 ? new Tree.Text(

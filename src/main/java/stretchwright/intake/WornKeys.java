@@ -12,15 +12,10 @@ final class WornKeys {
 
     /** A day, as year, month and day. */
     static final KnownKind DAY = new KnownKind(
-            WornKeys::isDate,
-            "date.is-not",
-            "date.write",
-            List.of(),
-            Schemas.matching("^[0-9]{4}-[0-9]{2}-[0-9]{2}$"));
+            WornKeys::isDate, "date.is-not", "date.write", List.of(), Schemas.matching("^[0-9]{4}-[0-9]{2}-[0-9]{2}$"));
 
-    static final Key<String> DATE = Key.of("date", DAY, "2026-01-31")
-            .worded("worn.date")
-            .needed();
+    static final Key<String> DATE =
+            Key.of("date", DAY, "2026-01-31").worded("worn.date").needed();
 
     static final Key<String> SYMPTOM = Key.of(
                     "symptom",

@@ -29,7 +29,8 @@ final class Clashes {
                         Part.count(clash.theirs().number()),
                         Part.count(clash.yours().number())),
                 Tell.said("clash.help"));
-        List<Said> rows = Differences.between(clash.theirs().text(), clash.yours().text());
+        List<Said> rows =
+                Differences.between(clash.theirs().text(), clash.yours().text());
         rows.forEach(r -> findings.add(clash.theirs().name(), r, Said.NOTHING));
         return new BadInput(findings.all());
     }

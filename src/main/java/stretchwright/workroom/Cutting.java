@@ -119,8 +119,7 @@ public final class Cutting {
             }
             for (int copy = opened ? 1 : 0; copy < (opened ? 2 : l.layers()); copy++) {
                 String name = freeName(cloth, out);
-                out.add(Edit.fresh(
-                        Kind.FABRIC, name, text.remnant(name, width, l.height()), Links.from(cloth.id())));
+                out.add(Edit.fresh(Kind.FABRIC, name, text.remnant(name, width, l.height()), Links.from(cloth.id())));
             }
         }
         return out;

@@ -33,8 +33,7 @@ public final class Figures {
     public static String of(Made made) {
         ObjectNode report = (ObjectNode) JSON.readTree(made.report().bytes());
         ObjectNode sizes = JSON.createObjectNode();
-        report.at("/pattern/reasons")
-                .forEach(r -> sizes.set(r.path("dimension").asString(), r.path("value")));
+        report.at("/pattern/reasons").forEach(r -> sizes.set(r.path("dimension").asString(), r.path("value")));
         LEFT_OUT.forEach((section, names) -> {
             if (report.get(section) instanceof ObjectNode inside) {
                 names.forEach(inside::remove);

@@ -92,14 +92,15 @@ public final class Incoming {
 
     private static String name(Kind kind, MakeFile make) {
         String wearer = make.wearer().isBlank() ? make.name() : make.wearer();
-        String name =
-                switch (kind) {
-                    case WEARER -> wearer;
-                    case FABRIC ->
-                        make.cloth().roll().name().isBlank() ? make.name() : make.cloth().roll().name();
-                    case BOOT -> make.boot().map(b -> b.kind()).orElse("boot") + ", " + wearer;
-                    default -> make.name();
-                };
+        String name = switch (kind) {
+            case WEARER -> wearer;
+            case FABRIC ->
+                make.cloth().roll().name().isBlank()
+                        ? make.name()
+                        : make.cloth().roll().name();
+            case BOOT -> make.boot().map(b -> b.kind()).orElse("boot") + ", " + wearer;
+            default -> make.name();
+        };
         return shortened(name);
     }
 
@@ -109,7 +110,9 @@ public final class Incoming {
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString()
                 .strip();
-        return plain.length() <= Names.LONGEST ? plain : plain.substring(0, Names.LONGEST).strip();
+        return plain.length() <= Names.LONGEST
+                ? plain
+                : plain.substring(0, Names.LONGEST).strip();
     }
 
     public List<Item> items() {
@@ -164,7 +167,10 @@ public final class Incoming {
                 .filter(Item::differs)
                 .forEach(i -> findings.add(
                         i.kind().word(),
-                        Tell.said("import.differs", Tell.quoted(i.name()), Part.count(i.differences().size())),
+                        Tell.said(
+                                "import.differs",
+                                Tell.quoted(i.name()),
+                                Part.count(i.differences().size())),
                         Tell.said("import.choose")));
         return new BadInput(findings.all());
     }

@@ -142,6 +142,8 @@ final class Parts {
                             .toList(),
                     list.line());
         }
-        return key.whereValueStands(table).map(k -> k.kind().carrying(tree, unit)).orElse(tree);
+        return key.whereValueStands(table)
+                .map(k -> k.kind().carrying(tree, unit))
+                .orElse(tree);
     }
 }

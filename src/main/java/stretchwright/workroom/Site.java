@@ -24,8 +24,8 @@ public final class Site {
     /** PostgreSQL's own name for it (libpq). */
     private static final String PASSWORD = "PGPASSWORD";
 
-    private static final Pattern SERVER = Pattern.compile(
-            "postgres(?:ql)?://(?:(?<user>[^:@/?#]+)(?::(?<password>[^@/?#]*))?@)?"
+    private static final Pattern SERVER =
+            Pattern.compile("postgres(?:ql)?://(?:(?<user>[^:@/?#]+)(?::(?<password>[^@/?#]*))?@)?"
                     + "(?<host>[A-Za-z0-9.\\-]+|\\[[0-9A-Fa-f:.]+\\])(?<port>:[0-9]{1,5})?/(?<database>[A-Za-z0-9_\\-]+)"
                     + "(?<more>\\?[A-Za-z0-9_=&.\\-]*)?");
 
@@ -33,11 +33,7 @@ public final class Site {
 
     /** Of this computer. */
     public static Address of(Optional<String> option) {
-        return of(
-                option,
-                System.getenv(),
-                System.getProperty("os.name", ""),
-                System.getProperty("user.home", "."));
+        return of(option, System.getenv(), System.getProperty("os.name", ""), System.getProperty("user.home", "."));
     }
 
     static Address of(Optional<String> option, Map<String, String> environment, String system, String home) {
@@ -71,8 +67,7 @@ public final class Site {
         return new Address.Server(
                 m.group("host") + port + "/" + m.group("database") + more,
                 Optional.ofNullable(m.group("user")).orElse(""),
-                Optional.ofNullable(m.group("password"))
-                        .orElseGet(() -> environment.getOrDefault(PASSWORD, "")));
+                Optional.ofNullable(m.group("password")).orElseGet(() -> environment.getOrDefault(PASSWORD, "")));
     }
 
     private static Path usual(Map<String, String> environment, String system, String home) {

@@ -107,8 +107,7 @@ public final class Workroom implements AutoCloseable {
     }
 
     public Version standing(Thing thing) {
-        return store.now(thing)
-                .orElseThrow(() -> new IllegalStateException("no version of " + thing.id() + " stands"));
+        return store.now(thing).orElseThrow(() -> new IllegalStateException("no version of " + thing.id() + " stands"));
     }
 
     /** What the make became is kept with it. Names of files that came out other than before; none by the same program. */

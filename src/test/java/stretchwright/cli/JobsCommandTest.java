@@ -39,21 +39,37 @@ class JobsCommandTest {
     void aLayAClubAndATableOfSizesAreQueuedDoneAndHad() throws IOException {
         Path instance = Files.writeString(folder.resolve("six.json"), INSTANCE);
         good("workroom", "import", "examples/evening-practice.yaml");
-        assertThat(good("workroom", "queue", "lay", instance, "--rounds", "3,2").out()).contains("job 1");
-        good("workroom", "queue", "club", "Evening practice", "examples/evening-practice.yaml", "--rounds", "1,1", "--name", "Club");
+        assertThat(good("workroom", "queue", "lay", instance, "--rounds", "3,2").out())
+                .contains("job 1");
+        good(
+                "workroom",
+                "queue",
+                "club",
+                "Evening practice",
+                "examples/evening-practice.yaml",
+                "--rounds",
+                "1,1",
+                "--name",
+                "Club");
         Path bodies = Files.writeString(
                 folder.resolve("bodies.csv"),
                 "name,figure,stature,waist girth,hip girth,crotch height\nA,woman,1650,740,980,770\nB,woman,1700,760,1000,800\n");
         good("workroom", "queue", "sizes", "Evening practice", "--bodies", bodies, "--unit", "mm");
         assertThat(good("workroom", "jobs").out()).contains("1  queued  lay", "2  queued  Club", "3  queued  sizes");
-        assertThat(run("workroom", "jobs", "2", "--out", folder.resolve("early")).code()).isEqualTo(Exit.INPUT);
+        assertThat(run("workroom", "jobs", "2", "--out", folder.resolve("early"))
+                        .code())
+                .isEqualTo(Exit.INPUT);
         assertThat(good("workroom", "work", "--until-empty").out()).contains("the queue is empty");
-        assertThat(good("workroom", "jobs").out()).contains("1  done", "2  done", "3  done").doesNotContain("queued");
+        assertThat(good("workroom", "jobs").out())
+                .contains("1  done", "2  done", "3  done")
+                .doesNotContain("queued");
 
         good("workroom", "jobs", "1", "--out", folder.resolve("lay"));
         good("workroom", "jobs", "2", "--out", folder.resolve("club"));
         good("workroom", "jobs", "3", "--out", folder.resolve("sizes"));
-        assertThat(Ran.of("lay", instance, "--rounds", "3,2", "--out", folder.resolve("direct")).code()).isZero();
+        assertThat(Ran.of("lay", instance, "--rounds", "3,2", "--out", folder.resolve("direct"))
+                        .code())
+                .isZero();
         assertThat(JSON.readTree(folder.resolve("lay/lay.json")).path("length"))
                 .isEqualTo(JSON.readTree(folder.resolve("direct/lay.json")).path("length"));
         assertThat(folder.resolve("club/club.json")).exists();
@@ -89,7 +105,9 @@ class JobsCommandTest {
             args[0] = "workroom";
             System.arraycopy(bad, 0, args, 1, bad.length);
             Ran ran = run(args);
-            assertThat(ran.code()).as("%s %s", java.util.Arrays.toString(bad), ran.err()).isEqualTo(Exit.INPUT);
+            assertThat(ran.code())
+                    .as("%s %s", java.util.Arrays.toString(bad), ran.err())
+                    .isEqualTo(Exit.INPUT);
             assertThat(ran.err()).isNotBlank().doesNotContain("fault of the program");
         }
         assertThat(good("workroom", "jobs").out()).contains("no jobs");

@@ -24,7 +24,7 @@ import stretchwright.pattern.PieceKind;
 import stretchwright.pattern.PieceName;
 
 /** The crotch curve and the top edge over the shared survey, ankle legs in cloth of 60/45 %: no corner, and at its place. */
-@Tag("slow")
+@Tag("long")
 class TopSurveyTest {
     /** Chords of this length, mm, tell the radius: shorter ones tell the grid. */
     private static final double CHORD = 8;

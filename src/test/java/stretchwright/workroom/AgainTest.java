@@ -30,8 +30,7 @@ class AgainTest {
             Thing first = Rooms.with(room, "evening-practice");
             Thing other = Rooms.with(room, "hockey-boots");
             Thing cloth = room.store().thing(other.links().fabric()).orElseThrow();
-            Again.Next next =
-                    new Again(room, stored(room, first)).with(cloth).run(Optional.empty(), Progress.silent());
+            Again.Next next = new Again(room, stored(room, first)).with(cloth).run(Optional.empty(), Progress.silent());
             MakeFile was = stored(room, first).read();
             MakeFile is = stored(room, next.make()).read();
             assertThat(next.make().name()).isEqualTo("Evening practice (2)");
@@ -45,8 +44,7 @@ class AgainTest {
                     .contains("fabric name", "leg: knee width", "cost of the fabric", "What the fit check says");
             assertThat(next.due()).isEmpty();
             assertThat(room.standing(next.make()).figures().orElseThrow()).contains("\"sizes\"", "\"pattern-A4.pdf\"");
-            Again.Next third =
-                    new Again(room, stored(room, next.make())).run(Optional.empty(), Progress.silent());
+            Again.Next third = new Again(room, stored(room, next.make())).run(Optional.empty(), Progress.silent());
             assertThat(third.make().name()).isEqualTo("Evening practice (3)");
         }
     }
@@ -64,7 +62,8 @@ class AgainTest {
             assertThat(room.standing(cloth).text()).contains("\"" + (int) Math.floor(1600 - needed) + " mm\"");
             assertThat(cut.remnants()).isNotEmpty();
             String remnant = room.standing(cut.remnants().get(0)).text();
-            String text = Parts.with(stored(room, make).version().text(), "From a remnant", java.util.Map.of(Kind.FABRIC, remnant));
+            String text = Parts.with(
+                    stored(room, make).version().text(), "From a remnant", java.util.Map.of(Kind.FABRIC, remnant));
             MakeFile fromIt = Make.read("r.yaml", text.getBytes(StandardCharsets.UTF_8));
             assertThat(fromIt.cloth().test()).isEqualTo(read.cloth().test());
             assertThat(fromIt.cloth().roll().usableWidth()).isBetween(200.0, 735.0);
@@ -72,7 +71,8 @@ class AgainTest {
                     .hasMessageContaining("cut before");
             room.store().undo();
             assertThat(room.store().list(Kind.FABRIC, Place.HERE, "", 0, 9)).hasSize(1);
-            assertThat(room.standing(room.store().thing(cloth.id()).orElseThrow()).text())
+            assertThat(room.standing(room.store().thing(cloth.id()).orElseThrow())
+                            .text())
                     .contains("1.6 m");
         }
     }

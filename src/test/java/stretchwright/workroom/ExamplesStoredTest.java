@@ -43,7 +43,9 @@ class ExamplesStoredTest {
         for (int i = 0; i < made.documents().size(); i++) {
             Document one = made.documents().get(i);
             assertThat(one.name()).isEqualTo(direct.documents().get(i).name());
-            assertThat(one.bytes()).as(one.name()).isEqualTo(direct.documents().get(i).bytes());
+            assertThat(one.bytes())
+                    .as(one.name())
+                    .isEqualTo(direct.documents().get(i).bytes());
         }
     }
 }

@@ -23,10 +23,14 @@ class IncomingTest {
     void itComesWithItsThingsAsOneStep() {
         try (Workroom room = Rooms.fresh()) {
             Thing make = Rooms.with(room, "evening-practice");
-            assertThat(room.standing(make).text()).isEqualTo(new String(Rooms.example("evening-practice"), StandardCharsets.UTF_8));
-            assertThat(room.need(Kind.WEARER, "rowan").id()).isEqualTo(make.links().wearer());
-            assertThat(room.need(Kind.FABRIC, "heavy performance knit, ink").id()).isEqualTo(make.links().fabric());
-            assertThat(room.need(Kind.BOOT, "figure skate, rowan").id()).isEqualTo(make.links().boot());
+            assertThat(room.standing(make).text())
+                    .isEqualTo(new String(Rooms.example("evening-practice"), StandardCharsets.UTF_8));
+            assertThat(room.need(Kind.WEARER, "rowan").id())
+                    .isEqualTo(make.links().wearer());
+            assertThat(room.need(Kind.FABRIC, "heavy performance knit, ink").id())
+                    .isEqualTo(make.links().fabric());
+            assertThat(room.need(Kind.BOOT, "figure skate, rowan").id())
+                    .isEqualTo(make.links().boot());
             room.store().undo();
             for (Kind kind : Kind.values()) {
                 assertThat(room.store().list(kind, Place.HERE, "", 0, 9)).isEmpty();
@@ -55,7 +59,8 @@ class IncomingTest {
                     .satisfies(i -> assertThat(Voice.plain().say(i.differences().get(0)))
                             .isEqualTo("wearer.measurements.hip girth: \"96.1 cm\" becomes \"97.3 cm\""));
             assertThatThrownBy(() -> other.take(Incoming.Same.ASK))
-                    .isInstanceOfSatisfying(BadInput.class, e -> assertThat(e.findings()).hasSize(2));
+                    .isInstanceOfSatisfying(
+                            BadInput.class, e -> assertThat(e.findings()).hasSize(2));
             assertThat(room.store().thing(before.id())).contains(before);
             assertThat(other.take(Incoming.Same.KEEP)).isEqualTo(before);
             assertThat(room.store().steps(9)).hasSize(1);
@@ -101,8 +106,13 @@ class IncomingTest {
             String text = room.standing(seen).text();
             room.change("save", seen, text.replace("hold: medium", "hold: firm"));
             assertThatThrownBy(() -> room.change("save", seen, text.replace("hold: medium", "hold: light")))
-                    .isInstanceOfSatisfying(BadInput.class, e -> assertThat(e.findings().stream().map(f -> f.line()).toList().toString())
-                            .contains("version 2 stands", "version 3", "firm", "light"));
+                    .isInstanceOfSatisfying(
+                            BadInput.class,
+                            e -> assertThat(e.findings().stream()
+                                            .map(f -> f.line())
+                                            .toList()
+                                            .toString())
+                                    .contains("version 2 stands", "version 3", "firm", "light"));
             assertThat(room.store().versions(seen.id())).hasSize(3);
         }
     }

@@ -56,7 +56,8 @@ class PartsTest {
         String text = new String(Rooms.example(example), StandardCharsets.UTF_8);
         MakeFile make = read(text);
         Map<Kind, String> parts = parts(text);
-        String other = text.replaceFirst("(?m)^unit: *\\w+", make.unit().symbol().equals("in") ? "unit: cm" : "unit: in");
+        String other =
+                text.replaceFirst("(?m)^unit: *\\w+", make.unit().symbol().equals("in") ? "unit: cm" : "unit: in");
         assertThat(other).isNotEqualTo(text);
         MakeFile mixed = read(Parts.with(withoutTheRest(other), make.name(), parts));
         assertThat(mixed.measured()).isEqualTo(make.measured());

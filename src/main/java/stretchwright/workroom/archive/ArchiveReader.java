@@ -142,7 +142,11 @@ public final class ArchiveReader {
         } catch (Format.WrongLine e) {
             throw wrong(
                     file,
-                    Tell.said("archive.line", Part.text(name), Part.count(number), Part.text(String.valueOf(e.getMessage()))));
+                    Tell.said(
+                            "archive.line",
+                            Part.text(name),
+                            Part.count(number),
+                            Part.text(String.valueOf(e.getMessage()))));
         } catch (Everything.Misfit e) {
             throw wrong(file, Tell.said("archive.row", Part.text(name), Part.count(number)));
         }

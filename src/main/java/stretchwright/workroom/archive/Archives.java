@@ -80,8 +80,7 @@ public final class Archives {
 
     public static Coming coming(Path from) throws IOException {
         Path folder = Files.createTempDirectory("stretchwright-archive");
-        Coming coming = new Coming(
-                new Store(Database.open(new Address.Folder(folder)), Clock.systemUTC()), folder);
+        Coming coming = new Coming(new Store(Database.open(new Address.Folder(folder)), Clock.systemUTC()), folder);
         try {
             read(from, coming.store());
             return coming;

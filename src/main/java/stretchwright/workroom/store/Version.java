@@ -28,7 +28,6 @@ public record Version(
         return new Version(thing, number, name, text, links, Optional.of(made), by, at);
     }
 
-
     /** By which it is seen that not a letter of it was changed since; what it is linked to may be forgotten meanwhile. */
     long seal() {
         CRC32 sum = new CRC32();

@@ -54,8 +54,7 @@ final class Writing {
     /** Where one of the edits clashes nothing is adopted either. */
     List<Saved> adopt(String what, List<Adopted> adopted, List<Edit> edits) {
         List<Optional<Thing>> before = edits.stream().map(this::seen).toList();
-        if (adopted.isEmpty()
-                || IntStream.range(0, edits.size()).anyMatch(i -> clashes(edits.get(i), before.get(i)))) {
+        if (adopted.isEmpty() || IntStream.range(0, edits.size()).anyMatch(i -> clashes(edits.get(i), before.get(i)))) {
             return save(what, edits);
         }
         long step = begin(what, adopted.get(0).thing().name());

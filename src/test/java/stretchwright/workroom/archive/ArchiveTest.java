@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -36,6 +37,7 @@ import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
 
 /** A workroom out and in again is an equal one; what is no archive changes nothing. */
+@Tag("slow")
 class ArchiveTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
 
@@ -74,13 +76,15 @@ class ArchiveTest {
             int what = random.nextInt(10);
             if (what < 4 || all.isEmpty()) {
                 Kind kind = Kind.values()[random.nextInt(Kind.values().length)];
-                String origin = all.isEmpty() ? "" : all.get(random.nextInt(all.size())).id();
+                String origin =
+                        all.isEmpty() ? "" : all.get(random.nextInt(all.size())).id();
                 String name = text(random, 12).replaceAll("\\p{Cntrl}", "") + i;
                 Edit edit = Edit.fresh(kind, name, text(random, 400), Links.from(origin));
                 Edit made = random.nextBoolean() ? edit.with("{\"a\": " + i + "}", "0.1") : edit;
                 all.add(((Saved.Stored) store.save(made)).thing());
             } else if (what < 7) {
-                Thing seen = store.thing(all.get(random.nextInt(all.size())).id()).orElseThrow();
+                Thing seen =
+                        store.thing(all.get(random.nextInt(all.size())).id()).orElseThrow();
                 if (seen.place() == Place.HERE) {
                     store.save(Edit.after(seen, seen.name(), text(random, 400)));
                     store.save(Edit.after(seen, seen.name(), "too late " + i));
@@ -110,7 +114,8 @@ class ArchiveTest {
                 assertThat(out(to)).as("seed %d", seed).isEqualTo(archive);
                 from.undo();
                 to.undo();
-                assertThat(to.steps(1).get(0).number()).isEqualTo(from.steps(1).get(0).number());
+                assertThat(to.steps(1).get(0).number())
+                        .isEqualTo(from.steps(1).get(0).number());
                 assertThat(to.list(Kind.MAKE, Place.HERE, "", 0, 99))
                         .extracting(Thing::id)
                         .containsExactlyInAnyOrderElementsOf(from.list(Kind.MAKE, Place.HERE, "", 0, 99).stream()
@@ -314,14 +319,21 @@ class ArchiveTest {
             assertThat(out(here)).isEqualTo(before);
 
             merge.take(false);
-            assertThat(here.now(here.thing(own.id()).orElseThrow()).orElseThrow().text()).isEqualTo("hip: 95");
-            assertThat(here.named(Kind.MAKE, "Evening").orElseThrow().links().wearer()).isEqualTo(own.id());
+            assertThat(here.now(here.thing(own.id()).orElseThrow())
+                            .orElseThrow()
+                            .text())
+                    .isEqualTo("hip: 95");
+            assertThat(here.named(Kind.MAKE, "Evening").orElseThrow().links().wearer())
+                    .isEqualTo(own.id());
             here.undo();
             assertThat(here.named(Kind.MAKE, "Evening")).isEmpty();
             assertThat(here.count(Kind.BOOT, Place.BIN)).isZero();
             here.redo();
             Merge.of(here, there).take(true);
-            assertThat(here.now(here.thing(own.id()).orElseThrow()).orElseThrow().text()).isEqualTo("hip: 97");
+            assertThat(here.now(here.thing(own.id()).orElseThrow())
+                            .orElseThrow()
+                            .text())
+                    .isEqualTo("hip: 97");
             assertThat(here.versions(own.id())).hasSize(2);
             assertThat(Merge.of(here, there).take(true)).isEmpty();
         }

@@ -26,6 +26,7 @@ import stretchwright.lay.nest.StripInstance;
 import stretchwright.workroom.store.Address;
 import stretchwright.workroom.store.Database;
 
+@Tag("slow")
 class JobsTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
     private static final int SPELL = 2;

@@ -87,6 +87,16 @@ final class Killing {
             to.flush();
         }
 
+        /** Until it has told so many lines, or half a minute has gone by. */
+        void awaitLines(int lines) throws IOException, InterruptedException {
+            long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(30);
+            while (process.isAlive()
+                    && System.nanoTime() < until
+                    && Files.readString(told).lines().count() < lines) {
+                Thread.sleep(2);
+            }
+        }
+
         void await(String word) throws IOException, InterruptedException {
             while (process.isAlive() && !Files.readString(told).contains(word)) {
                 Thread.sleep(2);

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import stretchwright.ground.BadInput;
 
 /** A server that is not there, or goes away in the middle: told soon, and told truly. */
+@Tag("slow")
 class ServerLostTest {
     private static final String PASSWORD = "sesame-4711";
 

@@ -8,11 +8,13 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stretchwright.ground.BadInput;
 
 /** What lies at the edges of what a store takes, alike on every database. */
+@Tag("slow")
 class StoreEdgeTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
 

@@ -8,12 +8,14 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stretchwright.ground.BadInput;
 
 /** What a store promises, on every database alike. */
+@Tag("slow")
 class StoreTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
 

@@ -96,12 +96,14 @@ class TwoProgramsTest {
             Killing.Running saver = Killing.loadedBeside(11);
             saver.tell(at);
             saver.await("open");
-            for (int i = 0; i < 40; i++) {
+            int others = 0;
+            for (int i = 0; i < 4000 && (i < 40 || others < 6); i++) {
+                others = store.steps(10_000).size() - i;
                 store.save(Edit.fresh(Kind.STYLE, "Style " + i, "text".repeat(1000), Links.NONE));
             }
             assertThat(Files.readString(saver.told())).doesNotContain("failed").doesNotContain("closed");
             saver.process().destroyForcibly().waitFor();
-            assertThat(store.steps(10_000)).as("the other came to its turn").hasSizeGreaterThan(45);
+            assertThat(others).as("the other came to its turn").isGreaterThanOrEqualTo(6);
             database.mustBeSound();
             Files.delete(saver.told());
         }

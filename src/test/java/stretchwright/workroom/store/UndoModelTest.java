@@ -12,11 +12,13 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import stretchwright.ground.BadInput;
 
 /** Any sequence of edits, undos and redos ends where a plain list of snapshots says. */
+@Tag("slow")
 class UndoModelTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
     private static final int SEQUENCES = 5;

@@ -19,7 +19,7 @@ import stretchwright.workroom.store.Databases;
 import stretchwright.workroom.store.TestServer;
 
 /** Programs that are killed while they work lose nothing, and do nothing twice. */
-class KilledTest {
+class KilledWorkersTest {
     private static final int SPELL = 2;
     private static final int KILLS = 3;
     private static final long EVERY_MILLIS = 3000;
