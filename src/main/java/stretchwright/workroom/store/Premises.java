@@ -2,7 +2,6 @@ package stretchwright.workroom.store;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
@@ -52,8 +51,6 @@ final class Premises {
             return locked(folder, work);
         } catch (IOException e) {
             throw Trouble.finding(folder, Trouble.ofDisk(e));
-        } catch (UncheckedIOException e) {
-            throw Trouble.finding(folder, Trouble.ofDisk(e.getCause()));
         } finally {
             here.unlock();
         }

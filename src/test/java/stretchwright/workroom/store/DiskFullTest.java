@@ -118,7 +118,7 @@ class DiskFullTest {
                 acknowledged.add(((Saved.Stored) saved).thing());
                 texts.add(text);
             } catch (BadInput e) {
-                return e.getMessage();
+                return String.valueOf(e.getMessage());
             }
         }
         return "never full";

@@ -92,7 +92,7 @@ public final class Saver {
             work();
         } catch (BadInput e) {
             out.println("failed " + e.getMessage());
-            boolean unsure = e.getMessage().contains("nobody knows");
+            boolean unsure = String.valueOf(e.getMessage()).contains("nobody knows");
             while (true) {
                 try {
                     long after = newest();

@@ -9,6 +9,7 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -156,7 +157,7 @@ class UndoModelTest {
             Map<String, Is> next = new HashMap<>(now);
             boolean free = true;
             for (String id : ids) {
-                Is is = now.get(id);
+                Is is = Objects.requireNonNull(now.get(id));
                 free &= to == Place.BIN
                         || next.values().stream()
                                 .noneMatch(
