@@ -22,8 +22,9 @@ import tools.jackson.databind.node.ObjectNode;
 final class RoomJobs extends Task {
     private static final int MOST = 1000;
 
+    /** 0 for all of them. */
     @Parameters(paramLabel = "N", arity = "0..1", descriptionKey = "number")
-    private @Nullable Long number;
+    private long number;
 
     @Option(names = "--out", paramLabel = "DIR")
     private @Nullable String out;
@@ -42,7 +43,7 @@ final class RoomJobs extends Task {
         aboutOut.throwIfAny();
         Jobs jobs = Jobs.open(named().room().store().database());
         List<Job> all = jobs.list(MOST);
-        if (number == null) {
+        if (number == 0) {
             return listed(all);
         }
         Job job = all.stream()

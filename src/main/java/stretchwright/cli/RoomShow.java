@@ -2,7 +2,6 @@ package stretchwright.cli;
 
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -31,8 +30,9 @@ final class RoomShow extends Task {
     @Mixin
     private RoomThing which = new RoomThing();
 
-    @Option(names = "--version-number", paramLabel = "N")
-    private @Nullable Long number;
+    /** 0 for the one that stands. */
+    @Option(names = "--version-number", paramLabel = "N", defaultValue = "0")
+    private long number;
 
     RoomShow(Desk desk) {
         super(desk);
@@ -45,7 +45,7 @@ final class RoomShow extends Task {
         Store store = room.store();
         Thing thing = which.need(room, name, Place.HERE);
         List<Version> versions = store.versions(thing.id());
-        Version shown = number == null
+        Version shown = number == 0
                 ? room.standing(thing)
                 : store.version(thing.id(), number)
                         .orElseThrow(() -> RoomThing.wrong(

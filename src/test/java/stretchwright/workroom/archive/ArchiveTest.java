@@ -181,7 +181,7 @@ class ArchiveTest {
             Map<String, String> good = parts(out(from));
             for (String[] fault : faults().toList()) {
                 Map<String, String> bad = new LinkedHashMap<>(good);
-                String changed = good.get(fault[0]).replace(fault[1], fault[2]);
+                String changed = good.getOrDefault(fault[0], "").replace(fault[1], fault[2]);
                 assertThat(changed).as(fault[2]).isNotEqualTo(good.get(fault[0]));
                 bad.put(fault[0], changed);
                 assertThatThrownBy(() -> in(zip(bad), to)).as(fault[2]).isInstanceOf(BadInput.class);
