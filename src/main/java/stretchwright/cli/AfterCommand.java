@@ -106,7 +106,7 @@ final class AfterCommand extends Task {
         if (!onePlace(findings)) {
             return wrong(console, findings);
         }
-        Optional<byte[]> marked = Intake.read(marksFile, MakeFile.LARGEST, findings);
+        Optional<byte[]> marked = named().read(marksFile, MakeFile.LARGEST, findings);
         if (marked.isEmpty()) {
             return wrong(console, findings);
         }

@@ -38,8 +38,8 @@ final class SurveyCommand extends Task {
         Findings aboutOut = new Findings(out);
         Optional<OutFolder> folder = folder(out, aboutOut);
         wrong.addAll(aboutOut.all());
-        List<SurveyRun.Source> tables = read(bodies, BodyTable.LARGEST, wrong);
-        List<SurveyRun.Source> makes = read(styles, MakeFile.LARGEST, wrong);
+        List<SurveyRun.Source> tables = read(bodies, BodyTable.LARGEST, Intake::read, wrong);
+        List<SurveyRun.Source> makes = read(styles, MakeFile.LARGEST, named()::read, wrong);
         if (!wrong.isEmpty()) {
             console.findings(wrong);
             return Exit.INPUT;
@@ -65,11 +65,15 @@ final class SurveyCommand extends Task {
         return threads.isCurrentThreadCpuTimeSupported() ? threads.getCurrentThreadCpuTime() : System.nanoTime();
     }
 
-    private static List<SurveyRun.Source> read(List<String> names, int limit, List<Finding> wrong) {
+    private interface Reader {
+        Optional<byte[]> read(String name, int limit, Findings findings);
+    }
+
+    private static List<SurveyRun.Source> read(List<String> names, int limit, Reader reader, List<Finding> wrong) {
         List<SurveyRun.Source> sources = new ArrayList<>();
         for (String name : names) {
             Findings findings = new Findings(name);
-            Intake.read(name, limit, findings).ifPresent(b -> sources.add(new SurveyRun.Source(name, b)));
+            reader.read(name, limit, findings).ifPresent(b -> sources.add(new SurveyRun.Source(name, b)));
             wrong.addAll(findings.all());
         }
         return sources;

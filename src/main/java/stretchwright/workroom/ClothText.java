@@ -29,6 +29,13 @@ final class ClothText {
                 .orElse(OptionalDouble.empty());
     }
 
+    /** Whether it is a remnant that is not simply a rectangle. */
+    boolean hasOutline() {
+        return Parts.key("fabric", ON_HAND, section)
+                .filter(Tree.Keys.class::isInstance)
+                .isPresent();
+    }
+
     /** The same with so much of it, mm; without a word about it where it is empty. */
     String onHand(OptionalDouble mm) {
         Map<String, Tree> out = without(ON_HAND);

@@ -22,8 +22,8 @@ import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
 
 /**
- * A make that was cut: its cloth falls by what the lay used, and what is left over of it comes back as remnants. One step, so
- * that it can be undone. Contrasts have no place in the stash, and stay as they are.
+ * A make that was cut: its cloth falls by what the lay used, and what is left over of it comes back as remnants; a remnant
+ * that is used up goes into the bin. One step, so that it can be undone. Contrasts have no place in the stash, and stay as they are.
  */
 public final class Cutting {
     /** Heading of the note that says it. */
@@ -71,7 +71,9 @@ public final class Cutting {
         if (cloth.isPresent()) {
             ClothText text = new ClothText(room.standing(cloth.get()).text());
             left = left(text, used);
-            edits.add(Edit.after(cloth.get(), cloth.get().name(), text.onHand(left)));
+            Edit after = Edit.after(cloth.get(), cloth.get().name(), text.onHand(left));
+            // of a roll nothing left is to be bought again; a remnant is gone
+            edits.add(left.isEmpty() && isRemnant(cloth.get(), text) ? after.intoBin() : after);
             remnants.addAll(remnants(lay, text, cloth.get()));
         }
         edits.addAll(remnants);
@@ -85,6 +87,10 @@ public final class Cutting {
 
     private static String used(double mm) {
         return Numbers.plain(Unit.M.fromMm(mm)) + " " + Unit.M.symbol();
+    }
+
+    private static boolean isRemnant(Thing cloth, ClothText text) {
+        return text.hasOutline() || !cloth.links().origin().isEmpty();
     }
 
     /** Empty where it was never told, or too little remains to be told. */

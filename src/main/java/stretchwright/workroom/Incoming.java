@@ -17,6 +17,7 @@ import stretchwright.workroom.store.Edit;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Links;
 import stretchwright.workroom.store.Names;
+import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
 import stretchwright.workroom.store.Version;
@@ -154,7 +155,8 @@ public final class Incoming {
                 item.text(),
                 links,
                 Optional.empty(),
-                "");
+                "",
+                Place.HERE);
     }
 
     private static Links links(Map<Kind, String> ids) {

@@ -123,6 +123,13 @@ class WorkroomCommandTest {
         good("body", "Rowan");
         good("compare", name, "examples/ankle-length.yaml", "--out", folder.resolve("c"));
         good("cloth", name, "--out", folder.resolve("cards"));
+        good("club", name, name, "--seconds", "0", "--out", folder.resolve("club"));
+        Path bodies = Files.writeString(
+                folder.resolve("bodies.csv"), "name,figure,stature,waist girth,hip girth\nA,woman,1650,740,980\n");
+        good("sizes", name, "--bodies", bodies, "--unit", "mm", "--out", folder.resolve("sizes"));
+        assertThat(run("survey", "--bodies", bodies, "--style", name, "--out", folder.resolve("survey"))
+                        .err())
+                .doesNotContain("no such file");
         Ran after = good("after", name, "band slides down", "--write", "--date", "2026-11-30");
         assertThat(after.out()).contains("written");
         assertThat(json("workroom", "show", name).path("text").asString()).contains("after wearing", "2026-11-30");

@@ -78,6 +78,21 @@ class AgainTest {
     }
 
     @Test
+    void aRemnantThatIsUsedUpGoesIntoTheBin() {
+        try (Workroom room = Rooms.fresh()) {
+            Thing make = Rooms.with(room, "from-a-remnant");
+            Thing cloth = room.store().thing(make.links().fabric()).orElseThrow();
+            Cutting.Cut cut = new Cutting(room, stored(room, make)).run(false);
+            assertThat(cut.left()).isEmpty();
+            assertThat(room.store().thing(cloth.id()).orElseThrow().place()).isEqualTo(Place.BIN);
+            room.store().undo();
+            Thing back = room.store().thing(cloth.id()).orElseThrow();
+            assertThat(back.place()).isEqualTo(Place.HERE);
+            assertThat(room.standing(back).text()).contains("outline");
+        }
+    }
+
+    @Test
     void oldMeasuresAreAskedFor() {
         MakeFile adult = read("");
         MakeFile child = Make.read("c.yaml", Rooms.example("roller-child"));

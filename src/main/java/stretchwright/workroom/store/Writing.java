@@ -102,7 +102,7 @@ final class Writing {
         String id = before.map(Thing::id)
                 .orElseGet(() -> edit.thing().isEmpty() ? UUID.randomUUID().toString() : edit.thing());
         mustBeFree(edit, id);
-        Thing now = new Thing(id, edit.kind(), edit.name(), next(id), Place.HERE, edit.links(), at);
+        Thing now = new Thing(id, edit.kind(), edit.name(), next(id), edit.to(), edit.links(), at);
         if (before.isEmpty()) {
             Rows.insert(h, now);
         }
@@ -117,7 +117,7 @@ final class Writing {
                         before.map(Thing::now).orElse(0L),
                         now.now(),
                         before.map(Thing::place).orElse(Place.NOT_YET),
-                        Place.HERE));
+                        edit.to()));
         return now;
     }
 

@@ -15,6 +15,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -294,6 +296,52 @@ class ArchiveTest {
             assertThat(Archives.checked(good)).isEqualTo(1);
             try (Stream<Path> files = Files.list(folder.resolve("new"))) {
                 assertThat(files).hasSize(1);
+            }
+        }
+    }
+
+    /** What is written meanwhile is in it as a whole or not at all. */
+    @ParameterizedTest
+    @MethodSource(ALL)
+    void anArchiveWrittenWhileOthersSaveIsOfOneMoment(Address address) throws Exception {
+        try (Database database = Database.open(address);
+                Database other = Database.open(Databases.folder())) {
+            Store store = new Store(database, Clock.systemUTC());
+            fill(store, 7, 40);
+            AtomicBoolean stop = new AtomicBoolean();
+            AtomicInteger saved = new AtomicInteger();
+            Thread writer = new Thread(() -> {
+                while (!stop.get()) {
+                    int i = saved.get();
+                    // two in one step: both or none
+                    store.save(
+                            "save",
+                            List.of(
+                                    Edit.fresh(Kind.BOOT, "left " + i, "l".repeat(2000), Links.NONE),
+                                    Edit.fresh(Kind.STYLE, "right " + i, "r".repeat(2000), Links.NONE)));
+                    saved.incrementAndGet();
+                }
+            });
+            writer.start();
+            try {
+                for (int round = 0; round < 5; round++) {
+                    int least = saved.get();
+                    while (saved.get() < least + 3) {
+                        Thread.onSpinWait();
+                    }
+                    byte[] archive = out(store);
+                    Store restored = new Store(other, Clock.systemUTC());
+                    in(archive, restored);
+                    other.mustBeSound();
+                    int lefts = restored.list(Kind.BOOT, Place.HERE, "left", 0, 10_000)
+                            .size();
+                    assertThat(lefts).isBetween(least + 3, saved.get() + 1);
+                    assertThat(restored.list(Kind.STYLE, Place.HERE, "right", 0, 10_000))
+                            .hasSize(lefts);
+                }
+            } finally {
+                stop.set(true);
+                writer.join();
             }
         }
     }

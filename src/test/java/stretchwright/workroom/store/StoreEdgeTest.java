@@ -90,7 +90,8 @@ class StoreEdgeTest {
     void whatWasBroughtAndUndoneCanBeBroughtAgain(Address address) {
         try (Database database = Database.open(address)) {
             Store store = new Store(database, at(1));
-            Edit brought = new Edit("an-id", Kind.FABRIC, 0, "Ink", "width: 150", Links.NONE, Optional.empty(), "");
+            Edit brought = new Edit(
+                    "an-id", Kind.FABRIC, 0, "Ink", "width: 150", Links.NONE, Optional.empty(), "", Place.HERE);
             store.save(brought);
             store.undo();
             assertThat(stored(store.save(brought)).place()).isEqualTo(Place.HERE);
