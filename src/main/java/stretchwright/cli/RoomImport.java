@@ -107,7 +107,8 @@ final class RoomImport extends Task {
             merge.take(replace);
             console.tell(Tell.said("import.archive", Part.count(merge.fresh().size())));
             if (replace) {
-                console.tell(Tell.said("import.replaced", Part.count(merge.others().size())));
+                console.tell(
+                        Tell.said("import.replaced", Part.count(merge.others().size())));
             }
             return Exit.DONE;
         }

@@ -60,7 +60,9 @@ public final class Site {
     private static Address server(String said, Map<String, String> environment) {
         Matcher m = SERVER.matcher(said);
         if (!m.matches()) {
-            throw wrong(Tell.said("site.no-server"), Tell.said("site.server-help")); // not what was said: a password may be in it
+            throw wrong(
+                    Tell.said("site.no-server"),
+                    Tell.said("site.server-help")); // not what was said: a password may be in it
         }
         String more = Optional.ofNullable(m.group("more")).orElse("");
         String port = Optional.ofNullable(m.group("port")).orElse(":5432");

@@ -139,8 +139,7 @@ public final class Workroom implements AutoCloseable {
     public Thing change(String what, Stored seen, String text) {
         Thing t = seen.thing();
         Version v = seen.version();
-        return change(
-                what, new Thing(t.id(), t.kind(), v.name(), v.number(), t.place(), v.links(), t.changed()), text);
+        return change(what, new Thing(t.id(), t.kind(), v.name(), v.number(), t.place(), v.links(), t.changed()), text);
     }
 
     /**

@@ -101,9 +101,11 @@ class JobsCommandTest {
         good("workroom", "queue", "lay", instance, "--rounds", "1,1");
         try (stretchwright.workroom.Workroom room = stretchwright.workroom.Workroom.open(
                 new stretchwright.workroom.store.Address.Folder(folder.resolve("room")))) {
-            room.store().database().write(h -> h.execute("WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n"
-                    + " WHERE i < 1100) INSERT INTO job SELECT 'id' || i, i, kind, name, input, 'cancelled', 0, asked, 0, '',"
-                    + " added, 0, 0 FROM job, n"));
+            room.store()
+                    .database()
+                    .write(h -> h.execute("WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n"
+                            + " WHERE i < 1100) INSERT INTO job SELECT 'id' || i, i, kind, name, input, 'cancelled', 0, asked, 0, '',"
+                            + " added, 0, 0 FROM job, n"));
         }
         assertThat(good("workroom", "jobs", "1").out()).contains("1  queued");
         assertThat(good("workroom", "jobs", "1", "--json").out()).contains("\"number\" : 1");

@@ -164,8 +164,12 @@ class WorkroomCommandTest {
         assertThat(good("workroom", "cut", "Evening practice").out())
                 .contains("of cloth used", "Heavy performance knit, ink: 0.30 m left", "remnant 1");
         assertThat(bad("workroom", "cut", "Evening practice").err()).contains("cut before");
-        assertThat(json("workroom", "undo", "--list").at("/steps/0/what").asString()).isEqualTo("cut");
-        assertThat(json("workroom", "cut", "Evening practice", "--again").path("used").asDouble()).isPositive();
+        assertThat(json("workroom", "undo", "--list").at("/steps/0/what").asString())
+                .isEqualTo("cut");
+        assertThat(json("workroom", "cut", "Evening practice", "--again")
+                        .path("used")
+                        .asDouble())
+                .isPositive();
         good("workroom", "undo");
         assertThat(good("workroom", "undo").out()).contains("undone: cut");
         assertThat(good("workroom", "list", "fabrics").out()).doesNotContain("remnant");

@@ -81,7 +81,8 @@ class AgainTest {
     void aByteOrderMarkIsNoHindrance() {
         try (Workroom room = Rooms.fresh()) {
             String text = "\uFEFF" + new String(Rooms.example("ankle-length"), StandardCharsets.UTF_8);
-            Thing first = room.incoming("bom.yaml", text.getBytes(StandardCharsets.UTF_8)).take(Incoming.Same.ASK);
+            Thing first = room.incoming("bom.yaml", text.getBytes(StandardCharsets.UTF_8))
+                    .take(Incoming.Same.ASK);
             Thing cloth = room.store()
                     .thing(Rooms.with(room, "evening-practice").links().fabric())
                     .orElseThrow();
@@ -136,11 +137,18 @@ class AgainTest {
             Cutting.Cut cut = new Cutting(room, stored(room, make)).run(false);
             Thing remnant = cut.remnants().get(0);
             assertThat(remnant.name()).hasSize(120).endsWith("k, remnant 1");
-            String next = Parts.with(text, "n".repeat(120), java.util.Map.of(Kind.FABRIC, room.standing(remnant).text()));
-            assertThat(Make.read("n.yaml", next.getBytes(StandardCharsets.UTF_8)).cloth().roll().name())
+            String next = Parts.with(
+                    text,
+                    "n".repeat(120),
+                    java.util.Map.of(Kind.FABRIC, room.standing(remnant).text()));
+            assertThat(Make.read("n.yaml", next.getBytes(StandardCharsets.UTF_8))
+                            .cloth()
+                            .roll()
+                            .name())
                     .isEqualTo(remnant.name());
             String named = text.replace("name: Evening practice", "name: " + "n".repeat(120));
-            Thing other = room.incoming("n.yaml", named.getBytes(StandardCharsets.UTF_8)).take(Incoming.Same.KEEP);
+            Thing other = room.incoming("n.yaml", named.getBytes(StandardCharsets.UTF_8))
+                    .take(Incoming.Same.KEEP);
             assertThat(new Again(room, stored(room, other))
                             .run(Optional.empty(), Progress.silent())
                             .make()

@@ -42,7 +42,8 @@ class ForgetTest {
     void whatWasUndoneIsForgottenToo() throws java.io.IOException {
         Address.Folder at = Databases.folder();
         try (Workroom room = Workroom.open(at, Rooms.NOVEMBER)) {
-            room.incoming("a.yaml", changed("hip girth: 96.1", "hip girth: 98.7")).take(Incoming.Same.ASK);
+            room.incoming("a.yaml", changed("hip girth: 96.1", "hip girth: 98.7"))
+                    .take(Incoming.Same.ASK);
             room.store().undo();
             Rooms.with(room, "evening-practice");
             room.forget(room.need(Kind.WEARER, "Rowan"));

@@ -75,9 +75,9 @@ public final class Merge {
         List<Adopted> adopted = fresh.stream().map(this::adopted).toList();
         List<Edit> edits = replace
                 ? others.stream()
-                        .map(o ->
-                                Edit.after(o.here(), o.here().name(), o.coming().text())
-                                        .with(linked(o.coming().links())))
+                        .map(o -> Edit.after(
+                                        o.here(), o.here().name(), o.coming().text())
+                                .with(linked(o.coming().links())))
                         .toList()
                 : List.of();
         return adopted.isEmpty() && edits.isEmpty() ? List.of() : here.adopt("import", adopted, edits);

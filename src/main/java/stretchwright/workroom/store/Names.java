@@ -34,7 +34,8 @@ public final class Names {
     public static String within(String name, int longest, UnaryOperator<String> made) {
         String plain = name;
         while (made.apply(plain).length() > longest && plain.length() > 1) {
-            plain = plain.substring(0, plain.offsetByCodePoints(plain.length(), -1)).strip();
+            plain = plain.substring(0, plain.offsetByCodePoints(plain.length(), -1))
+                    .strip();
         }
         return made.apply(plain);
     }

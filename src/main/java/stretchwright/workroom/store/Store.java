@@ -199,12 +199,13 @@ public final class Store {
     /** Those of a kind whose name ends so, wherever they are; capitals and spaces do not count. */
     public List<Thing> ending(Kind kind, String name) {
         String end = Names.folded(name);
-        return database.read(h -> h.createQuery("SELECT * FROM thing WHERE kind = :kind AND folded LIKE :any ESCAPE '!'")
-                .bind("kind", kind.word())
-                .bind("any", Names.anywhere(end))
-                .map((row, context) -> Rows.thing(row))
-                .filter(t -> Names.folded(t.name()).endsWith(end))
-                .list());
+        return database.read(
+                h -> h.createQuery("SELECT * FROM thing WHERE kind = :kind AND folded LIKE :any ESCAPE '!'")
+                        .bind("kind", kind.word())
+                        .bind("any", Names.anywhere(end))
+                        .map((row, context) -> Rows.thing(row))
+                        .filter(t -> Names.folded(t.name()).endsWith(end))
+                        .list());
     }
 
     /** Those in whose name or texts, of whatever version, these letters stand. */
@@ -221,8 +222,8 @@ public final class Store {
     /** Those of a kind and name that were undone: they are here no more, and still known. */
     public List<Thing> undone(Kind kind, String name) {
         return ending(kind, name).stream()
-                .filter(t -> t.place() == Place.NOT_YET
-                        && Names.folded(t.name()).equals(Names.folded(name)))
+                .filter(t ->
+                        t.place() == Place.NOT_YET && Names.folded(t.name()).equals(Names.folded(name)))
                 .toList();
     }
 
