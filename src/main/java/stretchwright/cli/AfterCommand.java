@@ -49,6 +49,9 @@ final class AfterCommand extends Task {
 
     private final Jobs jobs;
 
+    /** What was read, where it was no file: what follows it must not follow another. */
+    private Optional<Workroom.Stored> seen = Optional.empty();
+
     AfterCommand(Desk desk, Jobs jobs) {
         super(desk);
         this.jobs = jobs;
@@ -58,7 +61,9 @@ final class AfterCommand extends Task {
     public Integer call() throws IOException {
         Console console = console();
         Findings findings = new Findings(file);
-        Optional<byte[]> bytes = named().read(file, MakeFile.LARGEST, findings);
+        seen = named().make(file);
+        Optional<byte[]> bytes = seen.map(s -> s.version().text().getBytes(StandardCharsets.UTF_8))
+                .or(() -> named().read(file, MakeFile.LARGEST, findings));
         if (bytes.isEmpty()) {
             return wrong(console, findings);
         }
@@ -187,12 +192,12 @@ final class AfterCommand extends Task {
         }
         String name = out == null ? file : out;
         Findings aboutOut = new Findings("after");
-        Optional<Workroom.Stored> stored = out == null ? named().make(file) : Optional.empty();
-        stored.ifPresent(s -> named().room().change("after", s.thing(), now.get()));
+        Optional<Workroom.Stored> stored = out == null ? seen : Optional.empty();
+        stored.ifPresent(s -> named().room().change("after", s, now.get()));
         boolean done = stored.isPresent()
                 || (out == null
                         ? AfterFile.over(name, now.get(), findings)
-                        : AfterFile.fresh(name, now.get(), aboutOut));
+                        : AfterFile.fresh(name, now.get(), "--out", aboutOut));
         findings.addAll(aboutOut.all());
         if (!done) {
             return Optional.empty();

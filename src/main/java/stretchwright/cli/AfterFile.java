@@ -55,8 +55,12 @@ final class AfterFile {
                 && !all.contains(PosixFilePermission.OTHERS_WRITE);
     }
 
-    /** Under a name that is free. */
-    static boolean fresh(String named, String text, Findings findings) {
+    /**
+     * Under a name that is free.
+     *
+     * @param key what the name was given by
+     */
+    static boolean fresh(String named, String text, String key, Findings findings) {
         try {
             Path target = Files.createFile(Path.of(named));
             try {
@@ -67,13 +71,13 @@ final class AfterFile {
             }
             return true;
         } catch (FileAlreadyExistsException e) {
-            findings.add("--out", Tell.said("after.there", Tell.quoted(named)), Tell.said("after.new-file"));
+            findings.add(key, Tell.said("after.there", Tell.quoted(named)), Tell.said("after.new-file"));
         } catch (NoSuchFileException e) {
-            findings.add("--out", Tell.said("after.no-folder", Tell.quoted(named)), Tell.said("after.make-folder"));
+            findings.add(key, Tell.said("after.no-folder", Tell.quoted(named)), Tell.said("after.make-folder"));
         } catch (AccessDeniedException e) {
-            findings.add("--out", Tell.said("after.not-allowed", Tell.quoted(named)), Tell.said("after.another"));
+            findings.add(key, Tell.said("after.not-allowed", Tell.quoted(named)), Tell.said("after.another"));
         } catch (InvalidPathException | IOException e) {
-            findings.add("--out", Tell.said("folder.cannot-write", Reason.of(e)), Tell.said("after.another"));
+            findings.add(key, Tell.said("folder.cannot-write", Reason.of(e)), Tell.said("after.another"));
         }
         return false;
     }

@@ -87,6 +87,9 @@ final class AgainCommand extends Task {
         next.comparison().table().forEach(console::tell);
         console.tell("");
         next.due().map(Due::said).ifPresent(d -> console.warn(voice.say(d)));
+        if (next.lentBoot()) {
+            console.warn(Tell.said("again.lent-boot"));
+        }
         console.tell(Tell.said("again.stored", Tell.quoted(next.make().name())));
         if (out != null) {
             console.about(Made.COLUMN, Tell.said("label.files"), Part.text(out));

@@ -145,11 +145,16 @@ final class MakeCommand extends Task {
         return content;
     }
 
-    /** What a make of the workroom became is kept with it; that its files are other ones now is told. */
+    /**
+     * What a make of the workroom became is kept with it; that its files are other ones now is told. What became of a few of its
+     * files is not: it would stand in place of what is known of all.
+     */
     private void keep(Made made, Console console) {
         try {
             named().make(made.make().file()).filter(Workroom.Stored::stands).ifPresent(stored -> {
-                List<String> others = named().room().keep(stored.thing(), made);
+                List<String> others = wanted == null
+                        ? named().room().keep(stored.thing(), made)
+                        : named().room().others(stored.thing(), made);
                 if (!others.isEmpty()) {
                     console.warn(Tell.said(
                             "make.others",

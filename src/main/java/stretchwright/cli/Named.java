@@ -88,7 +88,8 @@ final class Named implements AutoCloseable {
 
     private static boolean isFile(String named) {
         try {
-            return Files.exists(Path.of(named));
+            Path path = Path.of(named);
+            return Files.exists(path) && !Files.isDirectory(path); // a folder may be called as the make it holds
         } catch (InvalidPathException e) {
             return false;
         }

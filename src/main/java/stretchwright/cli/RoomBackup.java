@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Part;
 import stretchwright.make.Made;
+import stretchwright.report.Report;
 import stretchwright.workroom.Site;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.archive.Archives;
@@ -32,6 +33,9 @@ final class RoomBackup extends Task {
         long things = Archives.checked(to);
         console().about(Made.COLUMN, Tell.said("label.written"), Part.text(to.toString()));
         console().tell(Tell.said("room.backed-up", Part.count(things)));
+        if (console().json()) {
+            console().print(Report.text(Report.node().put("file", to.toString()).put("things", things)));
+        }
         return Exit.DONE;
     }
 

@@ -4,10 +4,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Part;
+import stretchwright.report.Report;
 import stretchwright.workroom.Cutting;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Thing;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** A make was cut: the stash falls by what its lay used. */
 @Command(name = "cut")
@@ -41,6 +44,19 @@ final class RoomCut extends Task {
                                         Part.cloth(cut.left().getAsDouble()))
                                 : Tell.said("cut.none-left", Part.text(cloth.name()))));
         cut.remnants().forEach(r -> console.tell(Tell.said("cut.remnant", Part.text(r.name()))));
+        if (console.json()) {
+            console.print(json(cut));
+        }
         return Exit.DONE;
+    }
+
+    private static String json(Cutting.Cut cut) {
+        ObjectNode out = Report.node();
+        cut.cloth().ifPresent(c -> out.put("fabric", c.name()));
+        out.put("used", cut.used());
+        cut.left().ifPresent(mm -> out.put("left", mm));
+        ArrayNode remnants = out.putArray("remnants");
+        cut.remnants().forEach(r -> remnants.add(r.name()));
+        return Report.text(out);
     }
 }

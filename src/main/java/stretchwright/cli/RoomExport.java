@@ -37,7 +37,7 @@ final class RoomExport extends Task {
                     .orElseGet(() -> room.standing(room.need(Kind.MAKE, String.valueOf(make)))
                             .text());
             Findings findings = new Findings("export");
-            if (!AfterFile.fresh(file, text, findings)) {
+            if (!AfterFile.fresh(file, text, "FILE", findings)) {
                 console.findings(findings.all());
                 return Exit.INPUT;
             }

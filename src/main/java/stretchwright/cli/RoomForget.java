@@ -1,5 +1,6 @@
 package stretchwright.cli;
 
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -25,6 +26,9 @@ final class RoomForget extends Task {
     @Mixin
     private RoomThing which = new RoomThing();
 
+    /** More are not told of what still says a name. */
+    private static final int MOST = 20;
+
     RoomForget(Desk desk) {
         super(desk);
     }
@@ -33,7 +37,7 @@ final class RoomForget extends Task {
     public Integer call() {
         Console console = console();
         Workroom room = named().room();
-        Thing thing = which.need(room, name, fromBin ? Place.BIN : Place.HERE);
+        Thing thing = which.need(room, name, fromBin ? List.of(Place.BIN, Place.NOT_YET) : List.of(Place.HERE));
         if (!yes) {
             int makes = thing.kind() == Kind.WEARER
                     ? room.store().everyOfWearer(thing.id()).size()
@@ -45,6 +49,15 @@ final class RoomForget extends Task {
         }
         int gone = room.forget(thing);
         console.tell(Tell.said("forget.done", Part.text(thing.name()), Part.count(gone)));
+        if (thing.kind() == Kind.WEARER) {
+            room.store()
+                    .saying(thing.name(), MOST)
+                    .forEach(t -> console.warn(Tell.said(
+                            "forget.still",
+                            Part.text(t.kind().word()),
+                            Tell.quoted(t.name()),
+                            Part.text(thing.name()))));
+        }
         console.warn(Tell.said("forget.backups"));
         return Exit.DONE;
     }

@@ -19,6 +19,7 @@ import stretchwright.workroom.Incoming;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.archive.Archives;
 import stretchwright.workroom.archive.Merge;
+import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Thing;
 
 /** A make file or an archive into the workroom: shows what would change, and never overwrites in silence. */
@@ -75,7 +76,11 @@ final class RoomImport extends Task {
             return Exit.DONE;
         }
         Thing make = incoming.take(keep ? Incoming.Same.KEEP : replace ? Incoming.Same.REPLACE : Incoming.Same.ASK);
-        console.tell(Tell.said("import.stored", Tell.quoted(make.name())));
+        boolean left = keep && incoming.items().stream().anyMatch(i -> i.kind() == Kind.MAKE && i.differs());
+        console.tell(
+                left
+                        ? Tell.said("import.left", Tell.quoted(make.name()))
+                        : Tell.said("import.stored", Tell.quoted(make.name())));
         return Exit.DONE;
     }
 
@@ -104,6 +109,10 @@ final class RoomImport extends Task {
             }
             merge.take(replace);
             console.tell(Tell.said("import.archive", Part.count(merge.fresh().size())));
+            if (replace) {
+                console.tell(
+                        Tell.said("import.replaced", Part.count(merge.others().size())));
+            }
             return Exit.DONE;
         }
     }

@@ -32,25 +32,33 @@ final class RoomJobs extends Task {
     @Option(names = "--cancel")
     private boolean cancel;
 
+    @Option(names = "--forget")
+    private boolean forget;
+
     RoomJobs(Desk desk) {
         super(desk);
     }
 
     @Override
     public Integer call() throws IOException {
+        if (number == 0 && (out != null || cancel || forget)) {
+            throw RoomThing.wrong("N", Tell.said("job.which"), Tell.said("job.numbers"));
+        }
         Findings aboutOut = new Findings(String.valueOf(out));
         Optional<OutFolder> folder = out == null ? Optional.empty() : folder(out, aboutOut);
         aboutOut.throwIfAny();
         Jobs jobs = Jobs.open(named().room().store().database());
-        List<Job> all = jobs.list(MOST);
         if (number == 0) {
-            return listed(all);
+            return listed(jobs.list(MOST));
         }
-        Job job = all.stream()
-                .filter(j -> j.number() == number)
-                .findFirst()
+        Job job = jobs.numbered(number)
                 .orElseThrow(() ->
                         RoomThing.wrong("N", Tell.said("job.no-number", Part.count(number)), Tell.said("job.numbers")));
+        if (forget) {
+            jobs.remove(job.id());
+            console().tell(Tell.said("job.forgotten", Part.count(job.number())));
+            return Exit.DONE;
+        }
         if (cancel) {
             console()
                     .tell(
@@ -63,6 +71,9 @@ final class RoomJobs extends Task {
             return Exit.DONE;
         }
         tell(job);
+        if (console().json()) {
+            console().print(Report.text(node(job, Report.node())));
+        }
         if (folder.isPresent()) {
             write(job, jobs.files(job.id()), folder.get());
         }
@@ -77,16 +88,22 @@ final class RoomJobs extends Task {
         if (console().json()) {
             ObjectNode root = Report.node();
             ArrayNode list = root.putArray("jobs");
-            all.forEach(j -> list.addObject()
-                    .put("number", j.number())
-                    .put("kind", j.kind().word())
-                    .put("name", j.name())
-                    .put("state", j.state().word())
-                    .put("reached", j.reached())
-                    .put("asked", j.asked()));
+            all.forEach(j -> node(j, list.addObject()));
             console().print(Report.text(root));
         }
         return Exit.DONE;
+    }
+
+    static ObjectNode node(Job job, ObjectNode out) {
+        out.put("number", job.number())
+                .put("kind", job.kind().word())
+                .put("name", job.name())
+                .put("state", job.state().word())
+                .put("reached", job.reached())
+                .put("asked", job.asked());
+        ArrayNode told = out.putArray("told");
+        job.told().forEach(told::add);
+        return out;
     }
 
     private void tell(Job job) {

@@ -56,7 +56,8 @@ final class RoomList extends Task {
         ObjectNode out = Report.node();
         boolean any = false;
         for (Kind k : kinds) {
-            List<Thing> found = room.store().list(k, place, sought, 0, most);
+            List<Thing> some = room.store().list(k, place, sought, 0, most + 1);
+            List<Thing> found = some.subList(0, Math.min(most, some.size()));
             any |= !found.isEmpty();
             told(found, console);
             ArrayNode list = out.putArray(k.word() + "s");
@@ -65,7 +66,9 @@ final class RoomList extends Task {
                     .put("id", t.id())
                     .put("version", t.now())
                     .put("changed", Instant.ofEpochMilli(t.changed()).toString()));
-            more(room.store().count(k, place), found.size(), sought, k, console);
+            if (some.size() > most) {
+                more(room.store().count(k, place) - most, sought, k, console);
+            }
         }
         if (!any) {
             console.tell(bin ? Tell.said("room.bin-empty") : Tell.said("room.empty", Part.text(where(room))));
@@ -101,10 +104,12 @@ final class RoomList extends Task {
         }
     }
 
-    private void more(long all, int shown, String sought, Kind k, Console console) {
-        if (sought.isEmpty() && all > shown) {
-            console.tell(Tell.said("room.more", Part.count(all - shown), Part.text(k.word() + "s")));
-        }
+    private static void more(long others, String sought, Kind k, Console console) {
+        Part which = Part.text(k.word() + "s");
+        console.tell(
+                sought.isEmpty()
+                        ? Tell.said("room.more", Part.count(others), which)
+                        : Tell.said("room.more-found", which));
     }
 
     static String day(long millis) {

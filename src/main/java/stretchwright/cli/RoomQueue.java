@@ -18,10 +18,13 @@ import stretchwright.intake.MakeFile;
 import stretchwright.lay.nest.Effort;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.many.BodyTable;
+import stretchwright.report.Report;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.jobs.Asked;
 import stretchwright.workroom.jobs.Job;
 import stretchwright.workroom.jobs.Jobs;
+import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Names;
 import stretchwright.workroom.store.Thing;
 
 /** Long work for later, or for another machine: a lay, a club, a table of sizes. */
@@ -70,9 +73,16 @@ final class RoomQueue extends Task {
                 throw RoomThing.wrong("WHAT", Tell.said("job.what-asked", Tell.quoted(what)), Tell.said("job.numbers"));
         };
         Workroom room = named().madeRoom();
-        Job job = Jobs.open(room.store().database()).add(name == null ? what + " " + files.get(0) : name, asked, about);
+        Job job = Jobs.open(room.store().database()).add(name == null ? usual() : name, asked, about);
         console().tell(Tell.said("job.added", Part.count(job.number()), Part.text(job.name())));
+        if (console().json()) {
+            console().print(Report.text(RoomJobs.node(job, Report.node())));
+        }
         return Exit.DONE;
+    }
+
+    private String usual() {
+        return Names.within(files.get(0), Names.LONGEST, file -> what + " " + file);
     }
 
     private Effort effort() {
@@ -119,6 +129,9 @@ final class RoomQueue extends Task {
         Findings findings = new Findings(file);
         Optional<byte[]> bytes = named().read(file, MakeFile.LARGEST, findings);
         findings.throwIfAny();
+        named().madeRoom().incoming(file, bytes.orElseThrow()).items().stream()
+                .filter(i -> i.kind() == Kind.WEARER)
+                .forEach(i -> i.there().ifPresent(wearer -> about.add(wearer.id())));
         return new Asked.File(file, bytes.orElseThrow());
     }
 

@@ -2,15 +2,12 @@ package stretchwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Part;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.archive.Archives;
-import stretchwright.workroom.store.Kind;
-import stretchwright.workroom.store.Place;
 
 /** The workroom as it was in a backup. What is there now is backed up first. */
 @Command(name = "restore")
@@ -29,8 +26,7 @@ final class RoomRestore extends Task {
     public Integer call() throws IOException {
         Console console = console();
         Workroom room = named().madeRoom();
-        boolean holds = Arrays.stream(Kind.values())
-                .anyMatch(k -> room.store().count(k, Place.HERE) + room.store().count(k, Place.BIN) > 0);
+        boolean holds = !room.store().steps(1).isEmpty();
         if (holds && !replace) {
             throw RoomThing.wrong("--replace", Tell.said("restore.holds"), Tell.said("restore.say"));
         }

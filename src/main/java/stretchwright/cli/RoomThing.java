@@ -39,16 +39,17 @@ final class RoomThing {
 
     /** The one thing of that name that is here, or in the bin. */
     Thing need(Workroom room, String name, Place place) {
+        return need(room, name, List.of(place));
+    }
+
+    /** The one thing of that name that is at one of these places. */
+    Thing need(Workroom room, String name, List<Place> places) {
         List<Thing> found = new ArrayList<>();
         for (Kind k : kinds(kind)) {
-            if (place == Place.HERE) {
-                room.store().named(k, name).ifPresent(found::add);
-            } else {
-                room.store().list(k, place, name, 0, MOST).stream()
-                        .filter(t -> t.name().equalsIgnoreCase(name.strip()))
-                        .limit(1)
-                        .forEach(found::add);
-            }
+            places.stream()
+                    .flatMap(place -> called(room, k, name, place).stream())
+                    .findFirst()
+                    .ifPresent(found::add);
         }
         if (found.size() == 1) {
             return found.get(0);
@@ -60,6 +61,14 @@ final class RoomThing {
         throw found.isEmpty()
                 ? wrong("NAME", Tell.said("room.none", Tell.quoted(name)), Tell.said("room.look"))
                 : wrong("NAME", Tell.said("room.several", Tell.quoted(name), words(found)), Tell.said("room.say-kind"));
+    }
+
+    private static Optional<Thing> called(Workroom room, Kind kind, String name, Place place) {
+        return place == Place.HERE
+                ? room.store().named(kind, name)
+                : room.store().list(kind, place, name, 0, MOST).stream()
+                        .filter(t -> t.name().equalsIgnoreCase(name.strip()))
+                        .findFirst();
     }
 
     private static Part words(List<Thing> found) {

@@ -1,12 +1,17 @@
 package stretchwright.cli;
 
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.report.Report;
 import stretchwright.workroom.store.Step;
 import stretchwright.workroom.store.Store;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** The newest step back, in this session or from an earlier one; or done again; or told. */
 @Command(name = "undo")
@@ -28,7 +33,11 @@ final class RoomUndo extends Task {
         Console console = console();
         Store store = named().room().store();
         if (list) {
-            store.steps(MOST).forEach(s -> console.tell(listed(s)));
+            List<Step> steps = store.steps(MOST);
+            steps.forEach(s -> console.tell(listed(s)));
+            if (console.json()) {
+                console.print(json(steps));
+            }
             return Exit.DONE;
         }
         Optional<Step> step = redo ? store.redo() : store.undo();
@@ -37,6 +46,17 @@ final class RoomUndo extends Task {
                         : Tell.said("room.undone", what(s), Part.text(s.about())))
                 .orElseGet(() -> redo ? Tell.said("room.nothing-to-redo") : Tell.said("room.nothing-to-undo")));
         return Exit.DONE;
+    }
+
+    private static String json(List<Step> steps) {
+        ObjectNode out = Report.node();
+        ArrayNode list = out.putArray("steps");
+        steps.forEach(s -> list.addObject()
+                .put("number", s.number())
+                .put("what", s.what())
+                .put("about", s.about())
+                .put("state", s.state().name().toLowerCase(Locale.ROOT)));
+        return Report.text(out);
     }
 
     private static Said listed(Step step) {

@@ -45,7 +45,7 @@ final class RoomWork extends Task {
                 TimeUnit.MILLISECONDS.sleep(LOOK_MILLIS);
             }
         }
-        if (untilEmpty) {
+        if (untilEmpty && isEmpty(jobs)) {
             console().tell(Tell.said("job.worked"));
         }
         return Exit.DONE;

@@ -9,7 +9,8 @@ import tools.jackson.databind.node.StringNode;
 
 /** A name for people: short, without control characters. */
 public record NameKind() implements Kind<String> {
-    private static final int LONGEST = 120;
+    /** Letters of the longest name. */
+    public static final int LONGEST = 120;
 
     @Override
     public Optional<String> read(Spot at) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import stretchwright.ground.Progress;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.NameKind;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
 import stretchwright.many.Compare;
@@ -15,9 +16,12 @@ import stretchwright.report.Program;
 import stretchwright.workroom.store.Edit;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Links;
+import stretchwright.workroom.store.Names;
+import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Saved;
 import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
+import stretchwright.workroom.store.Version;
 
 /**
  * The next make from an earlier one: for another wearer, from another cloth, over another boot; everything else as it was.
@@ -44,8 +48,9 @@ public final class Again {
      *
      * @param comparison with the make before, A that one and B this
      * @param due measures to take again; empty where they are young enough
+     * @param lentBoot whether the boot is still that of the wearer before
      */
-    public record Next(Thing make, Made made, Compare comparison, Optional<Due> due) {}
+    public record Next(Thing make, Made made, Compare comparison, Optional<Due> due, boolean lentBoot) {}
 
     /**
      * Drafts, judges and lays both, and stores the new one.
@@ -53,6 +58,10 @@ public final class Again {
      * @param named empty for the name before with a number
      */
     public Next run(Optional<String> named, Progress progress) {
+        boolean another = others.containsKey(Kind.WEARER) && !others.containsKey(Kind.BOOT);
+        if (another) {
+            ownBoot().ifPresent(this::with);
+        }
         String name = named.orElseGet(this::freeName);
         String text = Parts.with(before.version().text(), name, texts());
         MakeFile next = Make.read(name, text.getBytes(StandardCharsets.UTF_8));
@@ -61,7 +70,21 @@ public final class Again {
         Edit edit = Edit.fresh(Kind.MAKE, name, text, links()).with(Figures.of(is), Program.VERSION);
         List<Saved> saved = room.store().save("again", List.of(edit));
         Thing make = ((Saved.Stored) saved.get(0)).thing();
-        return new Next(make, is, Compare.of(was, is), Due.of(next, entered(), room.today()));
+        boolean lent = another && !others.containsKey(Kind.BOOT) && next.boot().isPresent();
+        return new Next(make, is, Compare.of(was, is), Due.of(next, entered(text), room.today()), lent);
+    }
+
+    /** Of another wearer her own boot, as her newest make with one has it. A make without a boot stays without. */
+    private Optional<Thing> ownBoot() {
+        if (before.read().boot().isEmpty()) {
+            return Optional.empty();
+        }
+        return room.store().ofWearer(links().wearer(), Kind.MAKE).stream()
+                .map(m -> m.links().boot())
+                .filter(id -> !id.isEmpty())
+                .reduce((older, newer) -> newer)
+                .flatMap(room.store()::thing)
+                .filter(boot -> boot.place() == Place.HERE);
     }
 
     private Map<Kind, String> texts() {
@@ -80,13 +103,19 @@ public final class Again {
                 id(Kind.STYLE, was.style()));
     }
 
-    /** When the measures came here, with their wearer or with the make before. */
-    private LocalDate entered() {
-        long at = room.store()
-                .thing(links().wearer())
-                .map(Thing::changed)
+    /** When these measures came here: with the first version of their wearer that says so, or else with the make before. */
+    private LocalDate entered(String text) {
+        Optional<String> measures = measures(text);
+        long at = room.store().versions(links().wearer()).stream()
+                .filter(v -> measures(v.text()).equals(measures))
+                .map(Version::at)
+                .findFirst()
                 .orElse(before.version().at());
         return room.day(at);
+    }
+
+    private static Optional<String> measures(String text) {
+        return Parts.of(Parts.tree(text), Kind.WEARER).map(Parts::withoutUnit);
     }
 
     private String id(Kind kind, String was) {
@@ -94,13 +123,17 @@ public final class Again {
         return other == null ? was : other.id();
     }
 
+    private static String numbered(String plain, int number) {
+        return Names.within(plain, NameKind.LONGEST, name -> name + " (" + number + ")");
+    }
+
     private String freeName() {
         String plain = before.thing().name().replaceFirst(" \\([0-9]+\\)$", "");
         Store store = room.store();
         int number = 2;
-        while (store.named(Kind.MAKE, plain + " (" + number + ")").isPresent()) {
+        while (store.named(Kind.MAKE, numbered(plain, number)).isPresent()) {
             number++;
         }
-        return plain + " (" + number + ")";
+        return numbered(plain, number);
     }
 }

@@ -9,7 +9,9 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
+import stretchwright.ground.Voice;
 import stretchwright.intake.MakeFile;
+import stretchwright.intake.NameKind;
 import stretchwright.lay.ClothLay;
 import stretchwright.lay.Leftover;
 import stretchwright.lay.OnHand;
@@ -17,6 +19,7 @@ import stretchwright.make.Session;
 import stretchwright.workroom.store.Edit;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Links;
+import stretchwright.workroom.store.Names;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
@@ -146,7 +149,9 @@ public final class Cutting {
     }
 
     private static String nameOf(Thing cloth, int number) {
-        return stretchwright.ground.Voice.plain()
-                .say(Tell.said("remnant.name", Part.text(cloth.name()), Part.count(number)));
+        return Names.within(
+                cloth.name(),
+                NameKind.LONGEST, // it stands in make files too
+                name -> Voice.plain().say(Tell.said("remnant.name", Part.text(name), Part.count(number))));
     }
 }

@@ -49,7 +49,7 @@ public final class Incoming {
             differences = List.copyOf(differences);
         }
 
-        boolean differs() {
+        public boolean differs() {
             return !differences.isEmpty();
         }
     }
@@ -66,7 +66,7 @@ public final class Incoming {
     static Incoming of(Store store, String file, byte[] bytes) {
         MakeFile make = Make.read(file, bytes);
         String text = new String(bytes, StandardCharsets.UTF_8);
-        Tree.Keys tree = Parts.tree(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        Tree.Keys tree = Parts.tree(text);
         List<Item> items = new ArrayList<>();
         for (Kind kind : Parts.KINDS) {
             Parts.of(tree, kind).ifPresent(part -> items.add(item(store, kind, name(kind, make), part)));
@@ -99,10 +99,15 @@ public final class Incoming {
                 make.cloth().roll().name().isBlank()
                         ? make.name()
                         : make.cloth().roll().name();
-            case BOOT -> make.boot().map(b -> b.kind()).orElse("boot") + ", " + wearer;
+            case BOOT -> make.boot().map(b -> b.kind()).orElse("boot") + bootOf(wearer);
             default -> make.name();
         };
         return shortened(name);
+    }
+
+    /** How the names of a wearer's boots end. */
+    static String bootOf(String wearer) {
+        return ", " + wearer;
     }
 
     private static String shortened(String name) {

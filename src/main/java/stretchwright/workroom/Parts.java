@@ -29,12 +29,15 @@ final class Parts {
     /** What was learnt from one wearer in one cloth. */
     private static final List<String> LEARNT = List.of(LearntKeys.LEARNT.path(), FirstPairKeys.FIRST_PAIR.path());
 
+    /** The byte order mark that some editors put before a text. */
+    private static final String MARK = "\uFEFF";
+
     private Parts() {}
 
     /** The sections of a text that was read without a finding before. */
     static Tree.Keys tree(String text) {
         Findings findings = new Findings("workroom");
-        Optional<Tree.Keys> keys = YamlTree.read(text, findings);
+        Optional<Tree.Keys> keys = YamlTree.read(text.startsWith(MARK) ? text.substring(1) : text, findings);
         findings.throwIfAny();
         return keys.orElseThrow();
     }
@@ -63,6 +66,13 @@ final class Parts {
                 .filter(Tree.Keys.class::isInstance)
                 .map(Tree.Keys.class::cast)
                 .findFirst();
+    }
+
+    /** A thing's text as it would be in whatever file: each length has its unit already. */
+    static String withoutUnit(String text) {
+        Map<String, Tree> out = new LinkedHashMap<>(tree(text).entries());
+        out.keySet().removeIf(FileKeys.UNIT::isCalled);
+        return MakeText.of(new Tree.Keys(out, 0));
     }
 
     /** Whether a name in a section means a key. */

@@ -49,18 +49,20 @@ public final class Site {
         try {
             Path path = Path.of(said);
             if (said.isBlank() || Files.isRegularFile(path)) {
-                throw wrong(said, Tell.said("site.no-folder"));
+                throw noFolder(said);
             }
             return new Address.Folder(path.toAbsolutePath().normalize());
         } catch (InvalidPathException e) {
-            throw wrong(said, Tell.said("site.no-folder"));
+            throw noFolder(said);
         }
     }
 
     private static Address server(String said, Map<String, String> environment) {
         Matcher m = SERVER.matcher(said);
         if (!m.matches()) {
-            throw wrong("--workroom", Tell.said("site.no-server"));
+            throw wrong(
+                    Tell.said("site.no-server"),
+                    Tell.said("site.server-help")); // not what was said: a password may be in it
         }
         String more = Optional.ofNullable(m.group("more")).orElse("");
         String port = Optional.ofNullable(m.group("port")).orElse(":5432");
@@ -86,9 +88,9 @@ public final class Site {
         return data.resolve(name);
     }
 
-    /** Whether something was ever stored there; of a server it is taken for granted. */
+    /** Whether something was ever stored there; of a server, and of a folder that may not be read, it is taken for granted. */
     public static boolean isThere(Address at) {
-        return !(at instanceof Address.Folder folder) || Files.exists(folder.file());
+        return !(at instanceof Address.Folder folder) || !Files.notExists(folder.file());
     }
 
     /** Where backups go that no name was given: beside the workroom, or of a server in the usual folder. */
@@ -99,9 +101,13 @@ public final class Site {
         return folder.resolve("backups");
     }
 
-    private static BadInput wrong(String said, Said what) {
+    private static BadInput noFolder(String said) {
+        return wrong(Tell.said("site.no-folder"), Tell.said("site.help", Tell.quoted(said)));
+    }
+
+    private static BadInput wrong(Said what, Said help) {
         Findings findings = new Findings("workroom");
-        findings.add("--workroom", what, Tell.said("site.help", Tell.quoted(said)));
+        findings.add("--workroom", what, help);
         return new BadInput(findings.all());
     }
 }

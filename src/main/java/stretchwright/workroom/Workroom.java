@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
@@ -112,11 +111,14 @@ public final class Workroom implements AutoCloseable {
 
     /** What the make became is kept with it. Names of files that came out other than before; none by the same program. */
     public List<String> keep(Thing make, Made made) {
-        Version version = standing(make);
-        List<String> others =
-                version.figures().map(f -> Figures.others(f, made)).orElse(List.of());
+        List<String> others = others(make, made);
         store.figures(make, Figures.of(made), Program.VERSION);
         return others;
+    }
+
+    /** The same without keeping it. */
+    public List<String> others(Thing make, Made made) {
+        return standing(make).figures().map(f -> Figures.others(f, made)).orElse(List.of());
     }
 
     /** Something noted about a thing. */
@@ -133,16 +135,28 @@ public final class Workroom implements AutoCloseable {
         return ((Saved.Stored) saved.get(0)).thing();
     }
 
-    /** A wearer with everything that was made for her, and what is called by her name, for good; how many things went. */
+    /** The same for the version that was seen: it clashes where another stands. */
+    public Thing change(String what, Stored seen, String text) {
+        Thing t = seen.thing();
+        Version v = seen.version();
+        return change(what, new Thing(t.id(), t.kind(), v.name(), v.number(), t.place(), v.links(), t.changed()), text);
+    }
+
+    /**
+     * A wearer with everything that was made for her, and what is called by her name, for good; also where it was undone. How many
+     * things went.
+     */
     public int forget(Thing thing) {
         Set<String> ids = new LinkedHashSet<>(List.of(thing.id()));
+        store.undone(thing.kind(), thing.name()).forEach(t -> ids.add(t.id()));
         if (thing.kind() == Kind.WEARER) {
-            List<Thing> hers = store.everyOfWearer(thing.id());
-            hers.forEach(t -> ids.add(t.id()));
-            hers.stream()
-                    .flatMap(t -> Stream.of(t.links().boot(), t.links().style()))
-                    .filter(id -> !id.isEmpty() && ids.containsAll(store.users(id)))
+            List<String> wearers = List.copyOf(ids);
+            wearers.stream().flatMap(w -> store.everyOfWearer(w).stream()).forEach(t -> ids.add(t.id()));
+            wearers.stream()
+                    .flatMap(w -> store.used(w).stream())
+                    .filter(id -> ids.containsAll(store.users(id)))
                     .forEach(ids::add);
+            store.ending(Kind.BOOT, Incoming.bootOf(thing.name())).forEach(t -> ids.add(t.id()));
         }
         Jobs.open(store.database()).forget(ids);
         return store.forget(ids);

@@ -84,6 +84,34 @@ class JobsCommandTest {
     }
 
     @Test
+    void aJobFromAFileIsForgottenWithItsWearer() throws IOException {
+        good("workroom", "import", "examples/evening-practice.yaml");
+        good("workroom", "queue", "club", "examples/evening-practice.yaml", "--rounds", "1,1");
+        good("workroom", "queue", "club", "examples/hockey-boots.yaml", "--rounds", "1,1");
+        good("workroom", "forget", "Rowan", "--yes");
+        assertThat(good("workroom", "jobs").out()).contains("hockey").doesNotContain("evening");
+        good("workroom", "jobs", "2", "--forget");
+        assertThat(good("workroom", "jobs").out()).contains("no jobs");
+        assertThat(run("workroom", "jobs", "2").code()).isEqualTo(Exit.INPUT);
+    }
+
+    @Test
+    void eachJobIsFoundByItsNumberHoweverManyThereAre() throws IOException {
+        Path instance = Files.writeString(folder.resolve("six.json"), INSTANCE);
+        good("workroom", "queue", "lay", instance, "--rounds", "1,1");
+        try (stretchwright.workroom.Workroom room = stretchwright.workroom.Workroom.open(
+                new stretchwright.workroom.store.Address.Folder(folder.resolve("room")))) {
+            room.store()
+                    .database()
+                    .write(h -> h.execute("WITH RECURSIVE n(i) AS (SELECT 2 UNION ALL SELECT i + 1 FROM n"
+                            + " WHERE i < 1100) INSERT INTO job SELECT 'id' || i, i, kind, name, input, 'cancelled', 0, asked, 0, '',"
+                            + " added, 0, 0 FROM job, n"));
+        }
+        assertThat(good("workroom", "jobs", "1").out()).contains("1  queued");
+        assertThat(good("workroom", "jobs", "1", "--json").out()).contains("\"number\" : 1");
+    }
+
+    @Test
     void badInputIsTold() throws IOException {
         good("workroom", "import", "examples/evening-practice.yaml");
         Path instance = Files.writeString(folder.resolve("six.json"), INSTANCE);
@@ -99,6 +127,8 @@ class JobsCommandTest {
             {"queue", "sizes", "Evening practice", "--bodies", folder.resolve("none.csv")},
             {"queue", "lay", instance, "--name", " "},
             {"jobs", "9"},
+            {"jobs", "--out", folder.resolve("nowhere")},
+            {"jobs", "--cancel"},
             {"work", "--threads", "0", "--until-empty"}
         }) {
             Object[] args = new Object[bad.length + 1];

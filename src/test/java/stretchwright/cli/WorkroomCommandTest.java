@@ -164,6 +164,13 @@ class WorkroomCommandTest {
         assertThat(good("workroom", "cut", "Evening practice").out())
                 .contains("of cloth used", "Heavy performance knit, ink: 0.30 m left", "remnant 1");
         assertThat(bad("workroom", "cut", "Evening practice").err()).contains("cut before");
+        assertThat(json("workroom", "undo", "--list").at("/steps/0/what").asString())
+                .isEqualTo("cut");
+        assertThat(json("workroom", "cut", "Evening practice", "--again")
+                        .path("used")
+                        .asDouble())
+                .isPositive();
+        good("workroom", "undo");
         assertThat(good("workroom", "undo").out()).contains("undone: cut");
         assertThat(good("workroom", "list", "fabrics").out()).doesNotContain("remnant");
         bad("again", "Evening practice", "--fabric", "No such knit");
@@ -191,7 +198,9 @@ class WorkroomCommandTest {
         Path text = folder.resolve("e.yaml");
         good("workroom", "export", text, "--make", "Evening practice");
         assertThat(text).hasSameTextualContentAs(Path.of("examples/evening-practice.yaml"));
-        bad("workroom", "export", text, "--make", "Evening practice");
+        assertThat(bad("workroom", "export", text, "--make", "Evening practice").err())
+                .contains("FILE", "there already")
+                .doesNotContain("--out");
         bad("workroom", "export", folder.resolve("x.yaml"), "--make", "nothing");
         Path all = folder.resolve("all.zip");
         good("workroom", "export", all);
@@ -199,6 +208,74 @@ class WorkroomCommandTest {
                         .out())
                 .contains("new      wearer Rowan", "5 new things");
         assertThat(good("workroom", "import", all).out()).contains("0 new things");
+    }
+
+    @Test
+    void whatStandsIsFollowedByNothingThatCameFromAnOlderVersion() {
+        good("workroom", "import", "examples/evening-practice.yaml");
+        good("after", "Evening practice", "band slides down", "--write", "--date", "2026-11-30");
+        Ran old = bad("after", "Evening practice@1", "band slides down", "--write", "--date", "2026-11-29");
+        assertThat(old.err()).contains("version 2 stands", "version 3");
+        assertThat(json("workroom", "show", "Evening practice").path("stands").asInt())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void aFewFilesDoNotStandForAll() {
+        good("workroom", "import", "examples/ankle-length.yaml");
+        String name = json("workroom", "list").at("/makes/0/name").asString();
+        good("make", name, "--out", folder.resolve("all"), "--quiet");
+        JsonNode kept = json("workroom", "show", name).at("/figures/files");
+        good("make", name, "--files", "lay", "--out", folder.resolve("few"), "--quiet");
+        assertThat(json("workroom", "show", name).at("/figures/files")).isEqualTo(kept);
+    }
+
+    @Test
+    void aFolderThatIsCalledAsTheMakeIsNoFile() throws IOException {
+        good("workroom", "import", "examples/ankle-length.yaml");
+        Path made = Files.createDirectory(folder.resolve("made"));
+        Path text = folder.resolve("m.yaml");
+        Files.writeString(
+                text,
+                Files.readString(Path.of("examples/ankle-length.yaml"))
+                        .replaceFirst("(?m)^name: .*$", "name: \"" + made + "\""));
+        good("workroom", "import", text, "--keep");
+        good("why", made, "knee width");
+    }
+
+    @Test
+    void whatWasNotStoredIsNotCalledStored() throws IOException {
+        good("workroom", "import", "examples/evening-practice.yaml");
+        Path changed = folder.resolve("c.yaml");
+        Files.writeString(
+                changed,
+                Files.readString(Path.of("examples/evening-practice.yaml")).replace("hold: medium", "hold: firm"));
+        assertThat(good("workroom", "import", changed, "--keep").out())
+                .contains("not stored: make \"Evening practice\"")
+                .doesNotContain("\nstored");
+    }
+
+    @Test
+    void whatWasUndoneIsBackedUpBeforeARestore() {
+        good("workroom", "import", "examples/evening-practice.yaml");
+        Path backup = folder.resolve("b.zip");
+        good("workroom", "backup", backup);
+        good("workroom", "undo");
+        bad("workroom", "restore", backup);
+        good("workroom", "restore", backup, "--replace");
+    }
+
+    @Test
+    void whoWasUndoneCanBeForgotten() {
+        good("workroom", "import", "examples/evening-practice.yaml", "examples/hockey-boots.yaml");
+        good("workroom", "note", "Brushed double knit, slate", "Rowan likes it");
+        Ran told = good("workroom", "forget", "Rowan", "--yes");
+        assertThat(told.err()).contains("note \"note\" still says Rowan");
+        good("workroom", "import", "examples/evening-practice.yaml");
+        good("workroom", "undo");
+        bad("workroom", "forget", "Rowan", "--yes");
+        good("workroom", "forget", "Rowan", "--yes", "--from-bin");
+        bad("workroom", "forget", "Rowan", "--yes", "--from-bin");
     }
 
     @Test

@@ -50,6 +50,25 @@ class AgainTest {
     }
 
     @Test
+    void anotherWearerHasABootOfHerOwn() {
+        try (Workroom room = Rooms.fresh()) {
+            Thing first = Rooms.with(room, "evening-practice");
+            Thing other = Rooms.with(room, "hockey-boots");
+            Thing wearer = room.store().thing(other.links().wearer()).orElseThrow();
+            Again.Next next =
+                    new Again(room, stored(room, first)).with(wearer).run(Optional.empty(), Progress.silent());
+            assertThat(next.lentBoot()).isFalse();
+            assertThat(next.make().links().boot()).isEqualTo(other.links().boot());
+            assertThat(stored(room, next.make()).read().boot())
+                    .isEqualTo(stored(room, other).read().boot());
+            room.store().move("bin", List.of(other.id(), next.make().id()), Place.BIN);
+            Again.Next lent =
+                    new Again(room, stored(room, first)).with(wearer).run(Optional.empty(), Progress.silent());
+            assertThat(lent.lentBoot()).isTrue();
+        }
+    }
+
+    @Test
     void theStashFallsByWhatTheLayUsedAndLeftoversComeBack() {
         try (Workroom room = Rooms.fresh()) {
             Thing make = Rooms.with(room, "evening-practice");
@@ -74,6 +93,87 @@ class AgainTest {
             assertThat(room.standing(room.store().thing(cloth.id()).orElseThrow())
                             .text())
                     .contains("1.6 m");
+        }
+    }
+
+    @Test
+    void aByteOrderMarkIsNoHindrance() {
+        try (Workroom room = Rooms.fresh()) {
+            String text = "\uFEFF" + new String(Rooms.example("ankle-length"), StandardCharsets.UTF_8);
+            Thing first = room.incoming("bom.yaml", text.getBytes(StandardCharsets.UTF_8))
+                    .take(Incoming.Same.ASK);
+            Thing cloth = room.store()
+                    .thing(Rooms.with(room, "evening-practice").links().fabric())
+                    .orElseThrow();
+            Again.Next next = new Again(room, stored(room, first)).with(cloth).run(Optional.empty(), Progress.silent());
+            assertThat(next.make().name()).isEqualTo(first.name() + " (2)");
+            assertThat(Differences.between(text, text.substring(1))).isEmpty();
+        }
+    }
+
+    /** A wearer who was measured again is young; the measures of her old make are not. */
+    @Test
+    void measuresAreAsOldAsTheyThemselvesAre() {
+        stretchwright.workroom.store.Address at = stretchwright.workroom.store.Databases.folder();
+        java.time.Clock lastYear =
+                java.time.Clock.fixed(java.time.Instant.parse("2025-06-01T12:00:00Z"), java.time.ZoneOffset.UTC);
+        try (Workroom room = Workroom.open(at, lastYear)) {
+            Rooms.with(room, "ankle-length");
+        }
+        try (Workroom room = Workroom.open(at, Rooms.NOVEMBER)) {
+            Thing make = room.store().list(Kind.MAKE, Place.HERE, "", 0, 1).get(0);
+            Thing wearer = room.store().thing(make.links().wearer()).orElseThrow();
+            room.store().move("bin", List.of(wearer.id()), Place.BIN);
+            room.store().undo();
+            assertThat(new Again(room, stored(room, make))
+                            .run(Optional.empty(), Progress.silent())
+                            .due()
+                            .orElseThrow()
+                            .day())
+                    .isEqualTo("2025-06-01");
+            Thing binned = room.store().thing(wearer.id()).orElseThrow();
+            String newer = room.standing(binned).text().replaceFirst("figure: ", "age: 34\n  figure: ");
+            Thing again = room.change("save", binned, newer);
+            assertThat(new Again(room, stored(room, make))
+                            .run(Optional.empty(), Progress.silent())
+                            .due())
+                    .isPresent();
+            assertThat(new Again(room, stored(room, make))
+                            .with(again)
+                            .run(Optional.empty(), Progress.silent())
+                            .due())
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void aLongNameIsShortenedForWhatFollows() {
+        try (Workroom room = Rooms.fresh()) {
+            String text = new String(Rooms.example("evening-practice"), StandardCharsets.UTF_8)
+                    .replace("Heavy performance knit, ink", "k".repeat(120));
+            Thing make = room.incoming("l.yaml", text.getBytes(StandardCharsets.UTF_8))
+                    .take(Incoming.Same.ASK);
+            Cutting.Cut cut = new Cutting(room, stored(room, make)).run(false);
+            Thing remnant = cut.remnants().get(0);
+            assertThat(remnant.name()).hasSize(120).endsWith("k, remnant 1");
+            String next = Parts.with(
+                    text,
+                    "n".repeat(120),
+                    java.util.Map.of(Kind.FABRIC, room.standing(remnant).text()));
+            assertThat(Make.read("n.yaml", next.getBytes(StandardCharsets.UTF_8))
+                            .cloth()
+                            .roll()
+                            .name())
+                    .isEqualTo(remnant.name());
+            String named = text.replace("name: Evening practice", "name: " + "n".repeat(120));
+            Thing other = room.incoming("n.yaml", named.getBytes(StandardCharsets.UTF_8))
+                    .take(Incoming.Same.KEEP);
+            assertThat(new Again(room, stored(room, other))
+                            .run(Optional.empty(), Progress.silent())
+                            .make()
+                            .name())
+                    .hasSize(120)
+                    .endsWith("n (2)");
         }
     }
 

@@ -11,8 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
-import java.util.Comparator;
-import java.util.stream.Stream;
 import stretchwright.ground.Findings;
 import stretchwright.workroom.store.Address;
 import stretchwright.workroom.store.Database;
@@ -34,16 +32,14 @@ public final class Archives {
         Path folder = whole.resolveSibling(".");
         Files.createDirectories(folder);
         Path aside = Files.createTempFile(folder, ".workroom", ".zip");
-        try {
+        try (Passing passing = new Passing(aside)) {
             try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(aside))) {
                 ArchiveWriter.write(store, out);
             }
             try (FileChannel written = FileChannel.open(aside, StandardOpenOption.WRITE)) {
                 written.force(true);
             }
-            place(aside, whole);
-        } finally {
-            Files.deleteIfExists(aside);
+            place(passing.path(), whole);
         }
     }
 
@@ -66,21 +62,30 @@ public final class Archives {
     }
 
     /** An archive that was read into a workroom of its own, in a folder that goes when it is closed. */
-    public record Coming(Store store, Path folder) implements AutoCloseable {
+    public static final class Coming implements AutoCloseable {
+        private final Store store;
+        private final Passing folder;
+
+        private Coming(Store store, Passing folder) {
+            this.store = store;
+            this.folder = folder;
+        }
+
+        public Store store() {
+            return store;
+        }
+
         @Override
         public void close() throws IOException {
             store.database().close();
-            try (Stream<Path> files = Files.walk(folder)) {
-                for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(file);
-                }
-            }
+            folder.close();
         }
     }
 
     public static Coming coming(Path from) throws IOException {
-        Path folder = Files.createTempDirectory("stretchwright-archive");
-        Coming coming = new Coming(new Store(Database.open(new Address.Folder(folder)), Clock.systemUTC()), folder);
+        Passing folder = new Passing(Files.createTempDirectory("stretchwright-archive"));
+        Coming coming =
+                new Coming(new Store(Database.open(new Address.Folder(folder.path())), Clock.systemUTC()), folder);
         try {
             read(from, coming.store());
             return coming;

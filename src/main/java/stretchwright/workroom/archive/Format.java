@@ -102,7 +102,7 @@ final class Format {
                 whole(n, "text"),
                 links(n),
                 n.has("figures") ? Optional.of(whole(n, "figures")) : Optional.empty(),
-                text(n, "program"),
+                word(n, "program", Names.LONGEST_PROGRAM),
                 number(n, "at"));
     }
 
@@ -116,7 +116,11 @@ final class Format {
 
     static Step step(JsonNode n) {
         return new Step(
-                number(n, "number"), number(n, "at"), text(n, "what"), text(n, "about"), state(text(n, "state")));
+                number(n, "number"),
+                number(n, "at"),
+                word(n, "what", Names.LONGEST_WHAT),
+                text(n, "about"),
+                state(text(n, "state")));
     }
 
     private static Step.State state(String word) {
@@ -210,6 +214,14 @@ final class Format {
             throw new WrongLine(field);
         }
         return value.asString();
+    }
+
+    private static String word(JsonNode n, String field, int longest) {
+        String word = text(n, field);
+        if (word.length() > longest) {
+            throw new WrongLine(field);
+        }
+        return word;
     }
 
     private static long number(JsonNode n, String field) {

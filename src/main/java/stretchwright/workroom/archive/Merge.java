@@ -17,7 +17,7 @@ import stretchwright.workroom.store.Version;
 
 /**
  * Another workroom on its way into this one: what is new, what says something else, what is the same. A thing is the same one by
- * its id, or else by its kind and name. What was undone or deleted over there is left there.
+ * its id, or else by its kind and name. What was undone or deleted over there is left there; what was here is here again.
  */
 public final class Merge {
     /** One that is in both and says something else. */
@@ -45,6 +45,7 @@ public final class Merge {
 
     private void look(Thing coming) {
         Optional<Thing> same = here.thing(coming.id())
+                .filter(t -> t.place() == Place.HERE)
                 .or(() -> coming.kind().named() ? here.named(coming.kind(), coming.name()) : Optional.empty());
         ids.put(coming.id(), same.map(Thing::id).orElse(coming.id()));
         if (same.isEmpty()) {
@@ -53,7 +54,7 @@ public final class Merge {
         }
         Version theirs = there.now(coming).orElseThrow();
         here.now(same.get())
-                .filter(v -> !v.text().equals(theirs.text()) && same.get().place() == Place.HERE)
+                .filter(v -> !v.text().equals(theirs.text()))
                 .ifPresent(v -> others.add(new Other(same.get(), v, coming, theirs)));
     }
 
@@ -74,8 +75,9 @@ public final class Merge {
         List<Adopted> adopted = fresh.stream().map(this::adopted).toList();
         List<Edit> edits = replace
                 ? others.stream()
-                        .map(o ->
-                                Edit.after(o.here(), o.here().name(), o.coming().text()))
+                        .map(o -> Edit.after(
+                                        o.here(), o.here().name(), o.coming().text())
+                                .with(linked(o.coming().links())))
                         .toList()
                 : List.of();
         return adopted.isEmpty() && edits.isEmpty() ? List.of() : here.adopt("import", adopted, edits);

@@ -100,6 +100,13 @@ public final class Jobs {
                 .list());
     }
 
+    public Optional<Job> numbered(long number) {
+        return database.read(h -> h.createQuery("SELECT * FROM job WHERE number = :number")
+                .bind("number", number)
+                .map((row, context) -> JobRows.job(row))
+                .findOne());
+    }
+
     public long count(Job.State state) {
         return database.read(h -> h.createQuery("SELECT count(*) FROM job WHERE state = :state")
                 .bind("state", state.word())
@@ -131,12 +138,14 @@ public final class Jobs {
         });
     }
 
-    /** For good, with its files. Who works at it throws his work away. */
+    /** For good, with its files, and gone from the disk too. Who works at it throws his work away. */
     public void remove(String id) {
         database.write(h -> {
             JobRows.delete(h, need(h, id).id());
+            database.owe(h);
             return true;
         });
+        database.sweep();
     }
 
     /** For good: all that were asked for one of these things. Gives how many. To be done before the things are forgotten. */

@@ -114,12 +114,12 @@ public final class Database implements AutoCloseable {
     }
 
     /** In a transaction that deletes for good, before {@link #sweep}: what is not swept then is when it is next opened. */
-    void owe(Handle handle) {
+    public void owe(Handle handle) {
         engine.owe(handle);
     }
 
     /** What was deleted is gone from the disk too; where that cannot be done now it is tried again when next opened. */
-    void sweep() {
+    public void sweep() {
         try {
             engine.sweep(writing);
         } catch (JdbiException e) {

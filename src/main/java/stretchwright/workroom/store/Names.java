@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -20,14 +21,24 @@ public final class Names {
     static final int LONGEST_ID = 36;
 
     /** Letters of the longest word for what was done, and for which program made the figures. */
-    private static final int LONGEST_WHAT = 20;
+    public static final int LONGEST_WHAT = 20;
 
-    private static final int LONGEST_PROGRAM = 40;
+    public static final int LONGEST_PROGRAM = 40;
 
     /** Letters of the longest text: that of the largest make file. */
     public static final int LONGEST_TEXT = 1024 * 1024;
 
     private Names() {}
+
+    /** A name made from another one, which is shortened where it would be too long. */
+    public static String within(String name, int longest, UnaryOperator<String> made) {
+        String plain = name;
+        while (made.apply(plain).length() > longest && plain.length() > 1) {
+            plain = plain.substring(0, plain.offsetByCodePoints(plain.length(), -1))
+                    .strip();
+        }
+        return made.apply(plain);
+    }
 
     /** In which two names are the same: without regard to capitals, widths and spaces. */
     public static String folded(String name) {

@@ -187,6 +187,46 @@ public final class Store {
                 .list());
     }
 
+    /** Ids of the boots and styles that things of this wearer use, or ever did. */
+    public List<String> used(String wearer) {
+        return database.read(h -> h.createQuery("SELECT boot FROM version WHERE wearer = :id AND boot <> ''"
+                        + " UNION SELECT style FROM version WHERE wearer = :id AND style <> ''")
+                .bind("id", wearer)
+                .mapTo(String.class)
+                .list());
+    }
+
+    /** Those of a kind whose name ends so, wherever they are; capitals and spaces do not count. */
+    public List<Thing> ending(Kind kind, String name) {
+        String end = Names.folded(name);
+        return database.read(
+                h -> h.createQuery("SELECT * FROM thing WHERE kind = :kind AND folded LIKE :any ESCAPE '!'")
+                        .bind("kind", kind.word())
+                        .bind("any", Names.anywhere(end))
+                        .map((row, context) -> Rows.thing(row))
+                        .filter(t -> Names.folded(t.name()).endsWith(end))
+                        .list());
+    }
+
+    /** Those in whose name or texts, of whatever version, these letters stand. */
+    public List<Thing> saying(String letters, int most) {
+        return database.read(h -> h.createQuery("SELECT * FROM thing t WHERE EXISTS (SELECT 1 FROM version v WHERE"
+                        + " v.thing = t.id AND (lower(v.name) LIKE :any ESCAPE '!' OR lower(v.text) LIKE :any ESCAPE '!'))"
+                        + " ORDER BY t.kind, t.name, t.id LIMIT :most")
+                .bind("any", Names.anywhere(Names.folded(letters)))
+                .bind("most", most)
+                .map((row, context) -> Rows.thing(row))
+                .list());
+    }
+
+    /** Those of a kind and name that were undone: they are here no more, and still known. */
+    public List<Thing> undone(Kind kind, String name) {
+        return ending(kind, name).stream()
+                .filter(t ->
+                        t.place() == Place.NOT_YET && Names.folded(t.name()).equals(Names.folded(name)))
+                .toList();
+    }
+
     /** Ids of the things that use this boot or style, or ever did. */
     public List<String> users(String id) {
         return database.read(h -> h.createQuery("SELECT DISTINCT thing FROM version WHERE boot = :id OR style = :id")

@@ -59,15 +59,32 @@ final class Writing {
         }
         long step = begin(what, adopted.get(0).thing().name());
         for (int i = 0; i < adopted.size(); i++) {
-            Thing t = adopted.get(i).thing();
-            if (t.kind().named() && t.place() == Place.HERE) {
-                mustBeFree(t.kind(), t.name(), t.id());
-            }
-            Rows.insert(h, t);
-            adopted.get(i).versions().forEach(v -> Rows.insert(h, v));
-            Rows.insert(h, new Change(step, i, t.id(), 0, t.now(), Place.NOT_YET, t.place()));
+            adopt(step, i, adopted.get(i));
         }
         return stored(step, adopted.size(), edits, before);
+    }
+
+    /** One that was here and lies in the bin, or was undone, comes out of there as it is over there. */
+    private void adopt(long step, int part, Adopted one) {
+        Thing t = one.thing();
+        Optional<Thing> known = Rows.thing(h, t.id());
+        if (known.isPresent()) {
+            mustNotBeHere(known.get());
+            store(step, part, one.back(known.get()), known);
+            return;
+        }
+        if (t.kind().named() && t.place() == Place.HERE) {
+            mustBeFree(t.kind(), t.name(), t.id());
+        }
+        Rows.insert(h, t);
+        one.versions().forEach(v -> Rows.insert(h, v));
+        Rows.insert(h, new Change(step, part, t.id(), 0, t.now(), Place.NOT_YET, t.place()));
+    }
+
+    private static void mustNotBeHere(Thing known) {
+        if (known.place() == Place.HERE) {
+            throw wrong("name.taken", known.name());
+        }
     }
 
     private Optional<Thing> seen(Edit edit) {

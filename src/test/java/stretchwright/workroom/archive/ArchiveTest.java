@@ -165,6 +165,8 @@ class ArchiveTest {
                 new String[] {"changes.ndjson", "\"step\":1", "\"step\":99"},
                 new String[] {"changes.ndjson", "\"now\":1", "\"now\":3"},
                 new String[] {"steps.ndjson", "\"state\":\"done\"", "\"state\":\"won\""},
+                new String[] {"steps.ndjson", "\"what\":\"save\"", "\"what\":\"" + "s".repeat(21) + "\""},
+                new String[] {"versions.ndjson", "\"program\":\"\"", "\"program\":\"" + "1".repeat(41) + "\""},
                 new String[] {"manifest.json", "\"things\":1", "\"things\":2"},
                 new String[] {"manifest.json", "workroom\":1", "workroom\":2"},
                 new String[] {"manifest.json", "workroom\":1", "workroom\":\"1\u0000\""},
@@ -384,6 +386,49 @@ class ArchiveTest {
                     .isEqualTo("hip: 97");
             assertThat(here.versions(own.id())).hasSize(2);
             assertThat(Merge.of(here, there).take(true)).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(ALL)
+    void whatLiesInTheBinOrWasUndoneComesInAgain(Address address) {
+        try (Database one = Database.open(address);
+                Database other = Database.open(Databases.folder())) {
+            Store here = new Store(one, Clock.systemUTC());
+            Thing high = thing(here.save(Edit.fresh(Kind.BOOT, "High", "h", Links.NONE)));
+            here.save(Edit.fresh(Kind.BOOT, "Low", "l", Links.NONE));
+            Store there = new Store(other, Clock.systemUTC());
+            in(out(here), there);
+            here.undo();
+            here.move("bin", List.of(high.id()), Place.BIN);
+            Merge merge = Merge.of(here, there);
+            assertThat(merge.fresh()).extracting(Thing::name).containsExactlyInAnyOrder("High", "Low");
+            merge.take(false);
+            assertThat(here.list(Kind.BOOT, Place.HERE, "", 0, 9))
+                    .extracting(Thing::name)
+                    .containsExactlyInAnyOrder("High", "Low");
+            one.mustBeSound();
+            here.undo();
+            assertThat(here.thing(high.id()).orElseThrow().place()).isEqualTo(Place.BIN);
+            assertThat(here.named(Kind.BOOT, "Low")).isEmpty();
+            one.mustBeSound();
+        }
+    }
+
+    /** Else her makes would stand under the wearer of before, and be forgotten with her. */
+    @Test
+    void whatIsReplacedIsLinkedAsItCame() {
+        try (Database one = Database.open(Databases.folder());
+                Database other = Database.open(Databases.folder())) {
+            Store here = new Store(one, Clock.systemUTC());
+            Thing ada = thing(here.save(Edit.fresh(Kind.WEARER, "Ada", "a", Links.NONE)));
+            here.save(Edit.fresh(Kind.MAKE, "Evening", "e", new Links("", ada.id(), "", "", "")));
+            Store there = new Store(other, Clock.systemUTC());
+            Thing bo = thing(there.save(Edit.fresh(Kind.WEARER, "Bo", "b", Links.NONE)));
+            there.save(Edit.fresh(Kind.MAKE, "Evening", "other", new Links("", bo.id(), "", "", "")));
+            Merge.of(here, there).take(true);
+            assertThat(here.named(Kind.MAKE, "Evening").orElseThrow().links().wearer())
+                    .isEqualTo(bo.id());
         }
     }
 
