@@ -4,7 +4,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +27,9 @@ import stretchwright.workroom.store.Kind;
 final class Named implements AutoCloseable {
     private final Supplier<Address> at;
     private @Nullable Workroom room;
+
+    /** Each as it was first seen: what becomes of it belongs to that version, whatever is saved meanwhile. */
+    private final Map<String, Optional<Workroom.Stored>> seen = new HashMap<>();
 
     Named(Supplier<Address> at) {
         this.at = at;
@@ -49,7 +54,9 @@ final class Named implements AutoCloseable {
 
     /** The make of that name; empty where a file is called so, or nothing is. */
     Optional<Workroom.Stored> make(String named) {
-        return isFile(named) || !Site.isThere(at.get()) ? Optional.empty() : room().make(named);
+        return isFile(named) || !Site.isThere(at.get())
+                ? Optional.empty()
+                : seen.computeIfAbsent(named, n -> room().make(n));
     }
 
     /** The bytes of a file or of a make in the workroom, or empty and a finding. */
