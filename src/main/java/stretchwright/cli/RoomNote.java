@@ -6,6 +6,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Part;
+import stretchwright.workroom.Cutting;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Thing;
@@ -31,6 +32,9 @@ final class RoomNote extends Task {
 
     @Override
     public Integer call() {
+        if (heading.strip().equals(Cutting.CUT)) {
+            throw RoomThing.wrong("--heading", Tell.said("room.note-cut"), Tell.said("room.note-cut-help"));
+        }
         Workroom room = named().room();
         Thing about = which.need(room, name, Place.HERE);
         room.note(about, heading, String.join(" ", text));

@@ -292,6 +292,7 @@ class WorkroomCommandTest {
         bad("workroom", "list", "--most", "0");
         bad("workroom", "note", "Rowan", "a\u0000b");
         bad("workroom", "note", "Rowan", "text", "--heading", "");
+        bad("workroom", "note", "Rowan", "text", "--heading", "cut");
         bad("workroom", "forget", "nobody", "--yes");
         bad("workroom", "bin", "nobody");
         assertThat(Ran.of("workroom", "list", "--workroom", "postgresql://").code())
