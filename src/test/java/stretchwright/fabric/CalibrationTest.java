@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Chance;
 import stretchwright.ground.RandomStream;
@@ -231,6 +232,7 @@ class CalibrationTest {
     }
 
     /** 76 to 84 and 86 to 93 in 100, and the figures of the notes are these. */
+    @Tag("slow")
     @Test
     void theRangesHoldWhatTheyPromise() throws IOException {
         String notes = Files.readString(Path.of("docs/maths/fit.md"));

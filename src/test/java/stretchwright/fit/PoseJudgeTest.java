@@ -7,6 +7,7 @@ import static stretchwright.ground.InWords.words;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
@@ -92,6 +93,7 @@ class PoseJudgeTest {
     }
 
     /** The cloth's stretch swept in tenths of a point: no chance jumps, at 28.5 % as little as anywhere. */
+    @Tag("slow")
     @Test
     void noPoseHangsOnATenthOfAPercent() {
         Body body = SampleBody.smallAdult();

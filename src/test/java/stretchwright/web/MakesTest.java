@@ -64,6 +64,7 @@ class MakesTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void whoWaitsIsToldHowManyComeBefore() {
         try (Makes makes = new Makes(1)) {

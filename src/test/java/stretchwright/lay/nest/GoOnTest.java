@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stretchwright.ground.Findings;
@@ -12,6 +13,7 @@ import stretchwright.ground.Polygon;
 import stretchwright.ground.RandomStream;
 
 /** A search that goes on from a layout that had gone out: also where outlines were rounded, and where there are many. */
+@Tag("slow")
 class GoOnTest {
     private static StripInstance instance(int demand) {
         RandomStream random = RandomStream.of(demand, "go on");
