@@ -6,7 +6,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.ground.Voice;
@@ -52,7 +51,7 @@ final class AgainCommand extends Task {
         Optional<OutFolder> folder = out == null ? Optional.empty() : folder(out, aboutOut);
         aboutOut.throwIfAny();
         Workroom room = named().room();
-        Again again = new Again(room, room.make(make).orElseThrow(() -> none(room)));
+        Again again = new Again(room, room.needMake(make));
         with(again, room, Kind.FABRIC, fabric);
         with(again, room, Kind.WEARER, wearer);
         with(again, room, Kind.BOOT, boot);
@@ -63,15 +62,6 @@ final class AgainCommand extends Task {
         }
         tell(next, console);
         return next.made().stops() ? Exit.CANNOT_WORK : Exit.DONE;
-    }
-
-    private BadInput none(Workroom room) {
-        try {
-            room.need(Kind.MAKE, make);
-            throw new IllegalStateException("the make is there");
-        } catch (BadInput e) {
-            return e;
-        }
     }
 
     private static void with(Again again, Workroom room, Kind kind, @Nullable String named) {

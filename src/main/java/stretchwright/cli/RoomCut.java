@@ -7,8 +7,6 @@ import stretchwright.ground.Part;
 import stretchwright.report.Report;
 import stretchwright.workroom.Cutting;
 import stretchwright.workroom.Workroom;
-import stretchwright.workroom.store.Kind;
-import stretchwright.workroom.store.Thing;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -29,11 +27,7 @@ final class RoomCut extends Task {
     public Integer call() {
         Console console = console();
         Workroom room = named().room();
-        Workroom.Stored stored = room.make(make).orElseGet(() -> {
-            Thing thing = room.need(Kind.MAKE, make);
-            return new Workroom.Stored(thing, room.standing(thing));
-        });
-        Cutting.Cut cut = new Cutting(room, stored).run(again);
+        Cutting.Cut cut = new Cutting(room, room.needMake(make)).run(again);
         console.tell(Tell.said("cut.used", Part.cloth(cut.used())));
         cut.cloth()
                 .ifPresent(cloth -> console.tell(

@@ -10,7 +10,6 @@ import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.archive.Archives;
-import stretchwright.workroom.store.Kind;
 
 /** The whole workroom as an archive, or one make as a make file. */
 @Command(name = "export")
@@ -32,10 +31,7 @@ final class RoomExport extends Task {
         if (make == null) {
             Archives.write(room.store(), Path.of(file));
         } else {
-            String text = room.make(make)
-                    .map(s -> s.version().text())
-                    .orElseGet(() -> room.standing(room.need(Kind.MAKE, String.valueOf(make)))
-                            .text());
+            String text = room.needMake(make).version().text();
             Findings findings = new Findings("export");
             if (!AfterFile.fresh(file, text, "FILE", findings)) {
                 console.findings(findings.all());

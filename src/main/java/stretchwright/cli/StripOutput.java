@@ -8,6 +8,7 @@ import stretchwright.ground.Polygon;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.lay.nest.StripResult;
 import stretchwright.print.kit.SvgText;
+import stretchwright.report.Placements;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -22,7 +23,6 @@ final class StripOutput {
 
     private StripOutput() {}
 
-    /** Numbers as they are, not rounded: a rounded placement could overlap its neighbour. */
     static String json(StripInstance instance, StripResult result, List<double[]> history, long seed, double seconds) {
         ObjectNode out = Json.node();
         out.put("instance", instance.name());
@@ -32,16 +32,7 @@ final class StripOutput {
         out.put("length", result.length());
         out.put("density", result.density());
         out.put("work", result.spent().explore() + result.spent().compress());
-        out.putArray("rounds").add(result.spent().explore()).add(result.spent().compress());
-        ArrayNode placements = out.putArray("placements");
-        for (StripResult.Placement p : result.placements()) {
-            placements
-                    .addObject()
-                    .put("item", p.item())
-                    .put("x", p.x())
-                    .put("y", p.y())
-                    .put("rotation", p.rotation());
-        }
+        Placements.put(out, result);
         ArrayNode steps = out.putArray("history");
         for (double[] step : history) {
             steps.addArray().add(Math.round(step[0] * 1000) / 1000.0).add(step[1]);

@@ -93,6 +93,11 @@ public final class Workroom implements AutoCloseable {
                 .flatMap(t -> store.version(t.id(), number).map(v -> new Stored(t, v)));
     }
 
+    /** The same; a finding where no make is called so, or has no such version. */
+    public Stored needMake(String name) {
+        return make(name).orElseThrow(() -> none(Kind.MAKE, name));
+    }
+
     /** A thing with one of its versions. */
     public record Stored(Thing thing, Version version) {
         /** Whether it is the version that stands. */

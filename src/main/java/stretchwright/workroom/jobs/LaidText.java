@@ -8,6 +8,7 @@ import stretchwright.ground.Json;
 import stretchwright.lay.nest.Effort;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.lay.nest.StripResult;
+import stretchwright.report.Placements;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -27,16 +28,7 @@ public final class LaidText {
         out.put("width", instance.stripHeight());
         out.put("length", result.length());
         out.put("density", result.density());
-        out.putArray("rounds").add(result.spent().explore()).add(result.spent().compress());
-        ArrayNode placements = out.putArray("placements");
-        for (StripResult.Placement p : result.placements()) {
-            placements
-                    .addObject()
-                    .put("item", p.item())
-                    .put("x", p.x())
-                    .put("y", p.y())
-                    .put("rotation", p.rotation());
-        }
+        Placements.put(out, result);
         ArrayNode steps = out.putArray("history");
         result.history().forEach(s -> steps.addArray().add(s.round()).add(s.length()));
         return new Document(NAME, "lay", 1, Json.bytes(out));

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.zip.CRC32;
 
 /**
- * What a thing was at a time; never changed once stored.
+ * What a thing was at a time: its name, text and links never change once stored, figures may be found for it later.
  *
  * @param number from 1; they count what was ever entered, also what did not come to stand
  * @param text as it was entered, letter by letter

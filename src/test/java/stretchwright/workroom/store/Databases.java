@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Comparator;
 import java.util.stream.Stream;
 
@@ -14,6 +17,16 @@ public final class Databases {
     /** A fresh one of each kind that is to be had. */
     public static Stream<Address> all() {
         return Stream.concat(Stream.of(folder()), TestServer.fresh().stream());
+    }
+
+    /** A clock that stands still. */
+    public static Clock at(long millis) {
+        return Clock.fixed(Instant.ofEpochMilli(millis), ZoneOffset.UTC);
+    }
+
+    /** What a save that met nobody stored. */
+    public static Thing stored(Saved saved) {
+        return ((Saved.Stored) saved).thing();
     }
 
     /** Of a file in a folder that is gone when the tests end. */

@@ -2,10 +2,9 @@ package stretchwright.workroom.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static stretchwright.workroom.store.Databases.at;
+import static stretchwright.workroom.store.Databases.stored;
 
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
@@ -17,14 +16,6 @@ import stretchwright.ground.BadInput;
 @Tag("slow")
 class StoreEdgeTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
-
-    private static Clock at(long millis) {
-        return Clock.fixed(Instant.ofEpochMilli(millis), ZoneOffset.UTC);
-    }
-
-    private static Thing stored(Saved saved) {
-        return ((Saved.Stored) saved).thing();
-    }
 
     @ParameterizedTest
     @MethodSource(ALL)

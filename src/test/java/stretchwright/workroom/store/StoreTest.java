@@ -2,11 +2,10 @@ package stretchwright.workroom.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static stretchwright.workroom.store.Databases.at;
+import static stretchwright.workroom.store.Databases.stored;
 
 import java.nio.file.Files;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -18,14 +17,6 @@ import stretchwright.ground.BadInput;
 @Tag("slow")
 class StoreTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
-
-    private static Clock at(long millis) {
-        return Clock.fixed(Instant.ofEpochMilli(millis), ZoneOffset.UTC);
-    }
-
-    private static Thing stored(Saved saved) {
-        return ((Saved.Stored) saved).thing();
-    }
 
     @ParameterizedTest
     @MethodSource(ALL)
