@@ -130,6 +130,7 @@ class PanelTest {
     }
 
     /** Both seams of a panel lean in: what is too narrow for that goes at the width that the finding names. */
+    @Tag("slow")
     @Test
     void aPanelKeepsItsWidthBetweenShapedSeams() {
         int refused = 0;

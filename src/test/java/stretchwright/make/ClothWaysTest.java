@@ -62,6 +62,7 @@ class ClothWaysTest {
     }
 
     /** The leg has that notch, the cuff from another cloth has not: its lay is as free as without. */
+    @Tag("slow")
     @Test
     void aContrastWithoutTheNotchOfThePrintIsLaidFreely() {
         String cloth = "  repeat along: 6.4\n  contrasts: [{pieces: [cuff], usable width: 90}]\n";

@@ -37,6 +37,7 @@ class CrosswiseTest {
     }
 
     /** Cut crosswise from cloth of 30 and 55 %, the legs are those of cloth of 55 and 30 %: drawn alike, judged alike. */
+    @Tag("slow")
     @Test
     void theLegsAreThoseOfTheTurnedCloth() throws IOException {
         Made crosswise = made(text("30", "55", true));

@@ -191,6 +191,7 @@ class OrderOfWorkTest {
     }
 
     /** By hand: five free steps have 5! orders; three pairs each in turn 6! / 2^3. */
+    @Tag("slow")
     @Test
     void ordersOfFreeAndPairedSteps() {
         assertThat(OrderOfWork.validOrders(Collections.nCopies(5, job(HAND)))).isEqualTo(BigInteger.valueOf(120));
