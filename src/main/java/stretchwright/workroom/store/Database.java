@@ -163,6 +163,7 @@ public final class Database implements AutoCloseable {
         }
         if (found < SCHEMA) {
             Migration.run(writingSource);
+            engine.settle(writing);
         }
     }
 
