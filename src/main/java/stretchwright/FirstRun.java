@@ -6,9 +6,11 @@ import java.io.PrintWriter;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Optional;
 import stretchwright.cli.Commands;
 import stretchwright.web.Server;
+import stretchwright.workroom.store.Address;
 
 /**
  * A make, one look into a workroom and one at the page, so that Java lists the classes they need; the launcher keeps them in an archive from which
@@ -24,7 +26,7 @@ public final class FirstRun {
         String room = args[1] + "-room";
         Commands.run(nobody, nobody, "workroom", "import", args[0], "--workroom", room);
         Commands.run(nobody, nobody, "workroom", "list", "--workroom", room);
-        Optional<Server> server = Server.start(0);
+        Optional<Server> server = Server.start(new Address.Folder(Path.of(room)), 0);
         if (server.isPresent()) {
             look(URI.create(server.get().address()));
             server.get().stop();

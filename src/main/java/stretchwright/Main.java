@@ -14,7 +14,8 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        ServeDoor door = port -> Server.start(port).map(server -> new ServeDoor.Served(server.address(), server::stop));
+        ServeDoor door =
+                (at, port) -> Server.start(at, port).map(server -> new ServeDoor.Served(server.address(), server::stop));
         System.exit(Commands.run(door, utf8(FileDescriptor.out), utf8(FileDescriptor.err), args));
     }
 

@@ -35,6 +35,11 @@ final class Named implements AutoCloseable {
         this.at = at;
     }
 
+    /** Where the workroom is, or would be. */
+    Address at() {
+        return at.get();
+    }
+
     /** The workroom that is there; a finding where nothing was ever stored. */
     Workroom room() {
         if (!Site.isThere(at.get())) {

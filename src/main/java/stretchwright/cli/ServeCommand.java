@@ -29,7 +29,7 @@ final class ServeCommand extends Task {
         if (port < 0 || port > HIGHEST_PORT) {
             return refused(console, Tell.said("port.none", Part.text(Integer.toString(port))), Tell.said("port.give"));
         }
-        Optional<ServeDoor.Served> served = door.open(port);
+        Optional<ServeDoor.Served> served = door.open(named().at(), port);
         if (served.isEmpty()) {
             return refused(
                     console, Tell.said("port.taken", Part.text(Integer.toString(port))), Tell.said("port.other"));

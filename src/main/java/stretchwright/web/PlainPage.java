@@ -1,19 +1,34 @@
 package stretchwright.web;
 
+import java.util.List;
+import stretchwright.ground.BadInput;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.web.frame.Frame;
 
 /** A page without a make: what is the matter, and what to do. */
-public record PlainPage(Said heading, Said help) {
-    public String title() {
-        return Voice.plain().say(heading);
+public record PlainPage(Frame frame, List<String> lines) {
+    public PlainPage {
+        lines = List.copyOf(lines);
     }
 
-    public String words() {
-        return Voice.plain().say(help);
+    static PlainPage of(Said heading, Said help) {
+        return new PlainPage(Frame.plain("plain", say(heading)), List.of(say(help)));
     }
 
-    public String say(String key) {
-        return Voice.plain().say(Tell.said(key));
+    static PlainPage of(BadInput wrong) {
+        return new PlainPage(
+                Frame.plain("plain", say(Tell.said("plain.422"))),
+                wrong.findings().stream()
+                        .map(f -> (f.key() + ": " + Voice.of(f.unit()).say(f.wrong().and(f.right()))).strip())
+                        .toList());
+    }
+
+    public String back() {
+        return say(Tell.said("plain.back"));
+    }
+
+    private static String say(Said said) {
+        return Voice.plain().say(said);
     }
 }

@@ -14,7 +14,7 @@ import stretchwright.ground.Voice;
 import stretchwright.many.CompareInputs;
 import stretchwright.many.CompareRow;
 import stretchwright.report.ReportEcho;
-import stretchwright.web.FormFields;
+import stretchwright.web.form.FormFields;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 

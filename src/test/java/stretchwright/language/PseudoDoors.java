@@ -22,6 +22,7 @@ import stretchwright.cli.Commands;
 import stretchwright.cli.ServeDoor;
 import stretchwright.intake.WearingSymptom;
 import stretchwright.web.Server;
+import stretchwright.workroom.store.Address;
 
 /**
  * All doors of the program, one after the other, in a process of their own that was started in the pseudo-language. What each
@@ -34,6 +35,21 @@ final class PseudoDoors {
     private static final Pattern SELECT =
             Pattern.compile("<select [^>]*name=\"([^\"]*)\"[^>]*>(.*?)</select>", Pattern.DOTALL);
     private static final Pattern OPTION = Pattern.compile("<option value=\"([^\"]*)\" selected");
+
+    /** To the first questions. */
+    private static final List<String> ANSWERS = List.of(
+            "wearer.name=Ada&wearer.figure=woman&style.leg=over+boot",
+            "wearer.measurements.stature=165&unit=cm",
+            "wearer.measurements.waist+girth=74",
+            "wearer.measurements.hip+girth=97",
+            "do=skip",
+            "wearer.measurements.total+crotch+length=71",
+            "do=skip",
+            "fabric.stretch+across=160&fabric.stretch+along=145",
+            "boot.top+girth=29",
+            "boot.heel+girth=40",
+            "boot.hem+girth=38.5",
+            "boot.ankle+to+hem=9");
 
     private final Path folder;
     private int number;
@@ -168,24 +184,30 @@ final class PseudoDoors {
     }
 
     private void page() throws Exception {
-        Server server = Server.start(0).orElseThrow();
+        Server server = Server.start(new Address.Folder(folder.resolve("page-room")), 0).orElseThrow();
         String at = server.address();
-        saved("page-form", get(at));
-        String example = get(at + "example");
-        saved("page-example", example);
-        HttpResponse<String> wrong = post(at + "make", "");
-        saved("page-wrong", wrong.body());
-        String filled = filled(example);
-        saved("page-mixed", post(at + "make", filled.replace("=96.1", "=101.5")).body());
-        HttpResponse<String> made = post(at + "make", filled + "&example=yes");
-        String result = at + made.headers().firstValue("Location").orElseThrow().substring(1);
-        HttpResponse<String> shown = answer(result);
-        for (int i = 0; shown.statusCode() == 202 && i < 600; i++) {
-            saved("page-waiting", shown.body());
-            Thread.sleep(500);
-            shown = answer(result);
+        saved("page-start", get(at));
+        for (String screen : List.of("", "/lay", "/print", "/sew", "/sew/2", "/numbers")) {
+            saved("page-demo" + screen.replace('/', '-'), get(at + "makes/demo" + screen));
         }
-        saved("page-result", shown.body());
+        saved("page-why", get(at + "makes/demo?why=KNEE_WIDTH"));
+        saved("page-form", get(at + "all"));
+        saved("page-wrong", post(at + "all", "").body());
+        HttpResponse<String> made = post(at + "all", filled(get(at + "makes/demo/all")));
+        String make = at + made.headers().firstValue("Location").orElseThrow().substring(1);
+        saved("page-make", get(make));
+        saved("page-refused", post(make + "/change", "style.front+waist=700+mm").body());
+        String of = "";
+        for (int i = 1; i <= 12; i++) {
+            saved("page-ask-" + i, get(at + "new/" + i + "?of=" + of));
+            saved("page-ask-wrong-" + i, post(at + "new/" + i, "of=" + of).body());
+            String next = post(at + "new/" + i, "of=" + of + "&" + ANSWERS.get(i - 1))
+                    .headers()
+                    .firstValue("Location")
+                    .orElseThrow();
+            of = next.contains("of=") ? next.replaceAll(".*of=", "") : of;
+        }
+        saved("page-filled", get(at));
         saved("page-nothing", get(at + "nothing"));
         server.stop();
     }
@@ -255,7 +277,7 @@ final class PseudoDoors {
     private void run(List<String> args) throws IOException {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        ServeDoor none = port -> java.util.Optional.empty();
+        ServeDoor none = (room, port) -> java.util.Optional.empty();
         Commands.run(none, new PrintWriter(out), new PrintWriter(err), args.toArray(String[]::new));
         String name = String.format(java.util.Locale.ROOT, "run-%03d", ++number);
         String line = String.join(" ", args) + "\n";

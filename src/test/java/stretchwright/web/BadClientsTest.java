@@ -34,7 +34,7 @@ class BadClientsTest {
 
     @BeforeEach
     void start() {
-        server = Server.start(0).orElseThrow();
+        server = Visitor.started();
         port = URI.create(server.address()).getPort();
         System.setErr(new PrintStream(told, true, StandardCharsets.UTF_8));
     }
@@ -57,7 +57,7 @@ class BadClientsTest {
 
     private String form(int length) {
         return head(
-                "POST /make", "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: " + length + "\r\n");
+                "POST /all", "Content-Type: application/x-www-form-urlencoded\r\nContent-Length: " + length + "\r\n");
     }
 
     private String answer(Socket socket) throws IOException {
@@ -127,7 +127,7 @@ class BadClientsTest {
     @Tag("slow")
     @Test
     void whoHangsUpIsNotTalkedAbout() throws Exception {
-        String pairs = Form.example().typed().entrySet().stream()
+        String pairs = Visitor.example().entrySet().stream()
                 .flatMap(e -> e.getValue().stream()
                         .map(v -> URLEncoder.encode(e.getKey(), StandardCharsets.UTF_8) + "="
                                 + URLEncoder.encode(v, StandardCharsets.UTF_8)))
@@ -136,7 +136,7 @@ class BadClientsTest {
         try (Socket socket = send(form(pairs.length()).replace("\r\n\r\n", "\r\nConnection: close\r\n\r\n") + pairs)) {
             at = answer(socket).replaceAll("(?s).*Location: (\\S+).*", "$1");
         }
-        assertThat(at).startsWith("/make/");
+        assertThat(at).startsWith("/makes/");
         for (int i = 0; i < 20; i++) {
             hangUp(send("GET / HTTP/1.1\r\nHo"));
             hangUp(send(form(100) + "name="));

@@ -17,6 +17,7 @@ import stretchwright.ground.Document;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
 import stretchwright.make.Make;
+import stretchwright.web.form.Form;
 
 /** The page over real HTTP. */
 class ServerTest {
@@ -26,7 +27,7 @@ class ServerTest {
 
     @BeforeAll
     static void start() {
-        server = Server.start(0).orElseThrow();
+        server = Visitor.started();
         visitor = new Visitor(server);
     }
 
@@ -36,59 +37,27 @@ class ServerTest {
     }
 
     @Test
-    void theFirstPageIsEmptyAndTellsTheBrowserWhatToRefuse() throws Exception {
-        HttpResponse<String> page = visitor.get("");
+    void theFirstPageOfANewWorkroomIsEmptyAndTellsTheBrowserWhatToRefuse() throws Exception {
+        Server fresh = Visitor.started();
+        HttpResponse<String> page = new Visitor(fresh).get("");
+        fresh.stop();
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body())
-                .contains("<html lang=\"en\">", "Waist girth", "href=\"/example\"")
-                .doesNotContain("Rowan", "96.1", "the example's");
-        assertThat(java.util.regex.Pattern.compile("<input type=\"text\"[^>]* value=\"[^\"]")
-                        .matcher(page.body())
-                        .find())
-                .as("a field that holds something")
-                .isFalse();
+                .contains("<html lang=\"en\"", "Nothing hangs here yet.", "href=\"/makes/demo\"", "href=\"/new/1\"")
+                .doesNotContain("Rowan", "style=", "//");
         assertThat(page.headers().firstValue("Content-Security-Policy").orElseThrow())
-                .startsWith("default-src 'none'");
+                .startsWith("default-src 'none'")
+                .doesNotContain("unsafe");
         assertThat(page.headers().firstValue("Cache-Control")).contains("no-store");
     }
 
     @Test
-    void theExampleIsLoadedWhenAskedForAndMarkedAsSuch() throws Exception {
-        String page = visitor.get("example").body();
-        assertThat(page)
-                .contains("value=\"Rowan\"", "value=\"96.1\"", "name=\"example\"", "the example's", "href=\"/\"");
-    }
-
-    /** Replacing some of the example's measures leaves two people in one form. */
-    @Test
-    void whoReplacesSomeOfTheExampleIsAskedAboutTheRest() throws Exception {
-        Map<String, List<String>> typed = Visitor.example();
-        List<String> measures = typed.keySet().stream()
-                .filter(k -> k.startsWith("wearer.measurements."))
-                .toList();
-        measures.subList(0, 8)
-                .forEach(k -> typed.put(
-                        k,
-                        List.of(java.util.Objects.requireNonNull(typed.get(k)).get(0) + "5")));
-        HttpResponse<String> asked = visitor.post(typed);
-        assertThat(asked.statusCode()).isEqualTo(422);
-        assertThat(asked.body())
-                .contains(
-                        "Still the example",
-                        "name=\"left\" value=\"out\"",
-                        "Total crotch length",
-                        "Back crotch length");
-        typed.put("left", List.of("out"));
-        HttpResponse<String> made = visitor.post(typed);
-        assertThat(made.statusCode()).isEqualTo(303);
-        String at = made.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
-        Make.read("x", visitor.bytes(at + "/make.yaml"))
-                .given()
-                .forEach((measure, mm) ->
-                        assertThat(measures.subList(0, 8)).contains("wearer.measurements." + measure.term()));
-        assertThat(visitor.get(at + "/form").body()).doesNotContain("name=\"example\"");
-        typed.put("left", List.of("mine"));
-        assertThat(visitor.post(typed).statusCode()).isEqualTo(303);
+    void theDemoIsLookedAtAndStoredNowhere() throws Exception {
+        for (String screen : List.of("", "/lay", "/print", "/sew", "/sew/2", "/numbers", "/all", "/file/pattern.svg")) {
+            assertThat(visitor.get("makes/demo" + screen).statusCode()).as(screen).isEqualTo(200);
+        }
+        assertThat(visitor.get("makes/demo").body()).contains("Rowan", "FRONT", "BACK");
+        assertThat(visitor.get("").body()).doesNotContain("href=\"/makes/demo\"><svg");
     }
 
     @Test
@@ -97,7 +66,7 @@ class ServerTest {
                 "name", List.of("Two pockets"),
                 "style.pockets.1.kind", List.of("phone"),
                 "style.pockets.1.width", List.of("9"));
-        HttpResponse<String> page = visitor.post("form", typed);
+        HttpResponse<String> page = visitor.post("all/more", typed);
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body()).contains("value=\"Two pockets\"", "name=\"style.pockets.2.kind\"");
     }
@@ -117,14 +86,18 @@ class ServerTest {
     void aPressShowsTheResultAndItsFilesAreThoseOfTheCommand() throws Exception {
         HttpResponse<String> answer = visitor.post(Visitor.example());
         assertThat(answer.statusCode()).isEqualTo(303);
-        String at = answer.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
-        String page = visitor.done(at);
-        assertThat(page).contains("pattern.svg", "lay.svg", "NOTE".toLowerCase(java.util.Locale.ROOT), "mid-thigh");
-        assertThat(page).contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
+        String at = Visitor.at(answer);
+        assertThat(visitor.get(at).body()).contains("mid-thigh", "Rowan");
+        assertThat(visitor.get(at + "/lay").body()).contains("/file/lay.svg\"");
+        assertThat(visitor.get(at + "/print").body()).contains("pattern.pdf");
+        assertThat(visitor.get(at + "/numbers").body())
+                .contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = visitor.bytes(at + "/make.yaml");
         Made made =
                 stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
-        assertThat(page).contains(made.sewing().operations().get(0).name().word());
+        assertThat(visitor.get(at + "/sew").body())
+                .contains(stretchwright.ground.Voice.plain()
+                        .say(made.sewing().operations().get(0).name().said()));
         Map<String, byte[]> zipped = Visitor.unzipped(visitor.bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);
         assertThat(visitor.get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
@@ -135,7 +108,7 @@ class ServerTest {
             assertThat(visitor.bytes(at + "/file/" + d.name())).as(d.name()).isEqualTo(d.bytes());
             assertThat(zipped.get(d.name())).as("zipped " + d.name()).isEqualTo(d.bytes());
         }
-        assertThat(visitor.get(at + "/form").body()).contains("value=\"Rowan\"");
+        assertThat(visitor.get(at + "/all").body()).contains("value=\"Rowan\"");
         assertThat(visitor.get(at + "/file/nothing.pdf").statusCode()).isEqualTo(404);
     }
 
@@ -152,7 +125,7 @@ class ServerTest {
                 .contains("id=\"fabric-stretch-across-wrong\"", "id=\"fabric-usable-width-wrong\"")
                 .contains("href=\"#wearer-measurements-hip-girth\"")
                 .doesNotContain("id=\"fabric-stretch-along-wrong\"");
-        assertThat(answer.body().split("autofocus", -1))
+        assertThat(answer.body().split(" autofocus", -1))
                 .as("one place takes the focus")
                 .hasSize(2);
     }
@@ -190,12 +163,12 @@ class ServerTest {
 
     @Test
     void whatIsNotAskedForIsRefusedWithAPlainPage() throws Exception {
-        assertThat(visitor.get("make/nothing").statusCode()).isEqualTo(404);
-        assertThat(visitor.get("make/nothing").body()).contains("<h1>Nothing here</h1>");
-        assertThat(visitor.get("make").statusCode()).isIn(404, 405);
+        assertThat(visitor.get("makes/nothing").statusCode()).isEqualTo(404);
+        assertThat(visitor.get("makes/nothing").body()).contains("<bdi>Nothing here</bdi>");
+        assertThat(visitor.get("makes").statusCode()).isIn(404, 405);
         Map<String, List<String>> large = Map.of("name", List.of("n".repeat(300_000)));
         assertThat(visitor.post(large).statusCode()).isEqualTo(413);
-        HttpRequest foreign = HttpRequest.newBuilder(URI.create(server.address() + "make"))
+        HttpRequest foreign = HttpRequest.newBuilder(URI.create(server.address() + "all"))
                 .header("Origin", "http://elsewhere.example")
                 .POST(HttpRequest.BodyPublishers.ofString("name=x"))
                 .build();
@@ -215,7 +188,11 @@ class ServerTest {
     }
 
     @Test
-    void aTakenPortIsToldByAnEmptyAnswer() {
-        assertThat(Server.start(URI.create(server.address()).getPort())).isEmpty();
+    void aTakenPortIsToldByAnEmptyAnswer() throws Exception {
+        java.nio.file.Path folder = java.nio.file.Files.createTempDirectory("stretchwright-page");
+        assertThat(Server.start(
+                        new stretchwright.workroom.store.Address.Folder(folder),
+                        URI.create(server.address()).getPort()))
+                .isEmpty();
     }
 }

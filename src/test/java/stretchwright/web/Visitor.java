@@ -2,12 +2,15 @@ package stretchwright.web;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +18,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import stretchwright.web.form.Form;
+import stretchwright.workroom.store.Address;
 
 /** Who visits a page over real HTTP, for tests. */
 final class Visitor {
@@ -22,12 +27,32 @@ final class Visitor {
 
     private final Server server;
 
+    /** A page of a new workroom, on a free port. */
+    static Server started() {
+        try {
+            Path folder = Files.createTempDirectory("stretchwright-page");
+            return Server.start(new Address.Folder(folder.resolve("room")), 0).orElseThrow();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Where a sent form was answered with a make. */
+    static String at(HttpResponse<String> answer) {
+        return answer.headers().firstValue("Location").orElseThrow().replaceFirst("^/", "");
+    }
+
     Visitor(Server server) {
         this.server = server;
     }
 
     static Map<String, List<String>> example() {
-        return new LinkedHashMap<>(Form.example().typed());
+        try {
+            return new LinkedHashMap<>(
+                    Form.of(Files.readString(Path.of("examples/evening-practice.yaml"))).typed());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     HttpResponse<String> get(String path) throws Exception {
@@ -44,7 +69,7 @@ final class Visitor {
     }
 
     HttpResponse<String> post(Map<String, List<String>> typed) throws Exception {
-        return post("make", typed);
+        return post("all", typed);
     }
 
     HttpResponse<String> post(String path, Map<String, List<String>> typed) throws Exception {
@@ -69,14 +94,5 @@ final class Visitor {
             }
         }
         return files;
-    }
-
-    /** The result page; each answer before it is done waits a little. */
-    String done(String at) throws Exception {
-        HttpResponse<String> page = get(at);
-        for (int i = 0; i < 200 && page.statusCode() == 202; i++) {
-            page = get(at);
-        }
-        return page.body();
     }
 }

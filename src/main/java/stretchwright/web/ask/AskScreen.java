@@ -1,0 +1,112 @@
+package stretchwright.web.ask;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
+import stretchwright.web.door.Guard;
+import stretchwright.web.form.Form;
+import stretchwright.web.frame.Bench;
+import stretchwright.web.frame.Pages;
+import stretchwright.web.frame.Screen;
+import stretchwright.workroom.Incoming;
+import stretchwright.workroom.store.Place;
+import stretchwright.workroom.store.Store;
+import stretchwright.workroom.store.Thing;
+
+/** The first questions, one on each page; after the last one the pattern. */
+public final class AskScreen implements Screen {
+    private final Bench bench;
+
+    public AskScreen(Bench bench) {
+        this.bench = bench;
+    }
+
+    @Override
+    public void open(RoutesConfig routes) {
+        routes.get("/new", ctx -> ctx.redirect("/new/1"));
+        routes.get("/new/{n}", this::ask);
+        routes.post("/new/{n}", this::answer);
+        routes.post("/new/{n}/look", this::look);
+    }
+
+    private Store store() {
+        return bench.room().store();
+    }
+
+    private static Question question(Context ctx) {
+        return Question.numbered(ctx.pathParam("n")).orElseThrow(NotFoundResponse::new);
+    }
+
+    private void ask(Context ctx) {
+        Answers answers = Answers.of(store(), Optional.ofNullable(ctx.queryParam("of")).orElse(""));
+        show(ctx, AskPage.of(question(ctx), answers.id(), answers.form(), List.of()));
+    }
+
+    private static void show(Context ctx, AskPage page) {
+        Pages.show(ctx, "ask.jte", page);
+    }
+
+    /** The same page with what the answer that is being typed would mean; nothing is stored. */
+    private void look(Context ctx) {
+        Question question = question(ctx);
+        Form sent = new Form(Guard.form(ctx));
+        Answers answers = Answers.of(store(), sent.value("of"));
+        Form now = answers.form().with(Sent.of(question, sent));
+        show(ctx, AskPage.of(question, answers.id(), now, wrong(question, now)));
+    }
+
+    private void answer(Context ctx) {
+        Question question = question(ctx);
+        Form sent = new Form(Guard.form(ctx));
+        Answers answers = Answers.of(store(), sent.value("of"));
+        boolean skip = sent.value("do").equals("skip") && question.maySkip();
+        Map<String, String> given = skip ? nothing(question) : Sent.of(question, sent);
+        Form now = answers.form().with(given);
+        List<Finding> wrong = skip ? Sent.noneAtAll(question, now) : wrong(question, now);
+        if (!wrong.isEmpty()) {
+            ctx.status(422);
+            show(ctx, AskPage.of(question, answers.id(), now, wrong));
+            return;
+        }
+        Answers saved = answers.save(store(), now);
+        Optional<Question> next = question.next(now);
+        if (next.isPresent()) {
+            ctx.redirect("/new/" + next.get().number() + "?of=" + saved.id(), HttpStatus.SEE_OTHER);
+        } else {
+            finish(ctx, question, saved);
+        }
+    }
+
+    private static Map<String, String> nothing(Question question) {
+        Map<String, String> out = new LinkedHashMap<>();
+        question.keys().forEach(k -> out.put(k, ""));
+        return out;
+    }
+
+    private static List<Finding> wrong(Question question, Form now) {
+        return Sent.lacking(question, now).map(List::of).orElseGet(() -> Trial.wrong(now, question.keys()));
+    }
+
+    /** The make hangs in the workroom, and the note of the answers is put away. */
+    private void finish(Context ctx, Question last, Answers answers) {
+        try {
+            Form whole = answers.form().with(Map.of("name", NewName.of(store(), answers.form())));
+            byte[] text = Trial.text(whole).getBytes(StandardCharsets.UTF_8);
+            Incoming incoming = bench.room().incoming("new", text);
+            Thing make = incoming.take(Incoming.Same.KEEP);
+            answers.note().ifPresent(n -> store().move(Answers.HEADING, List.of(n.id()), Place.BIN));
+            ctx.redirect("/makes/" + make.id(), HttpStatus.SEE_OTHER);
+        } catch (BadInput e) {
+            ctx.status(422);
+            show(ctx, AskPage.of(last, answers.id(), answers.form(), e.findings()));
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package stretchwright.web.draft;
+
+import java.util.List;
+import java.util.Optional;
+import stretchwright.fit.FitReport;
+import stretchwright.ground.Part;
+import stretchwright.make.Session;
+import stretchwright.web.draft.PatternDrawing.Sheet;
+import stretchwright.web.frame.Frame;
+import stretchwright.web.frame.MayCut;
+import stretchwright.web.frame.Opened;
+
+/**
+ * A make on the table: the sentence, the drawing, what to change, and why.
+ *
+ * @param before what it is compared with; empty for nothing
+ * @param why a number that was asked about
+ * @param wrong what is the matter with the change that was asked for; then everything else stands as before it
+ * @param tried whether it is only tried, and not kept
+ */
+public record DraftPage(
+        Frame frame,
+        Opened make,
+        MayCut says,
+        Optional<Session> before,
+        Optional<WhyPanel> why,
+        List<String> wrong,
+        boolean tried) {
+    public DraftPage {
+        wrong = List.copyOf(wrong);
+    }
+
+    static DraftPage of(Opened make, Optional<Session> before, String asked, List<String> wrong, boolean tried) {
+        return new DraftPage(
+                Frame.of(make, Frame.Stop.DRAFT),
+                make,
+                MayCut.of(make.session().fit(), make.voice()),
+                before,
+                WhyPanel.of(make, asked),
+                wrong,
+                tried);
+    }
+
+    public String wide() {
+        return PatternDrawing.of(make, before, Sheet.WIDE);
+    }
+
+    public String narrow() {
+        return PatternDrawing.of(make, before, Sheet.NARROW);
+    }
+
+    public List<Control> controls() {
+        return Control.of(make);
+    }
+
+    /** One verdict: its severity as a class and as told. */
+    public record Verdict(String severity, String told, String about, String words) {}
+
+    /** All of them, the worst first. */
+    public List<Verdict> verdicts() {
+        return make.session().fit().all().stream()
+                .sorted(java.util.Comparator.comparing(FitReport.Verdict::severity))
+                .map(v -> new Verdict(
+                        v.severity().word(),
+                        make.voice().say(v.severity().said()),
+                        make.voice().say(v.about()),
+                        make.voice().say(v.message().and(v.remedy()))))
+                .toList();
+    }
+
+    public String notes() {
+        return make.voice().say(Tell.said("draft.notes", Part.count(make.session().fit().all().size())));
+    }
+
+    public String whose() {
+        var m = make.session().make();
+        String wearer = m.wearer().isBlank() ? say("draft.somebody") : m.wearer();
+        String cloth = m.cloth().roll().name().isBlank()
+                ? say("draft.some-cloth")
+                : m.cloth().roll().name();
+        return m.boot()
+                .map(b -> make.voice()
+                        .say(Tell.said(
+                                "draft.for-boot", Part.text(wearer), Part.text(cloth), Part.text(b.kind()))))
+                .orElseGet(() -> make.voice().say(Tell.said("draft.for", Part.text(wearer), Part.text(cloth))));
+    }
+
+    public String say(String key) {
+        return make.voice().say(Tell.said(key));
+    }
+}

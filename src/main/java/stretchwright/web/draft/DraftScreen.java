@@ -1,0 +1,85 @@
+package stretchwright.web.draft;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stretchwright.ground.BadInput;
+import stretchwright.intake.Table;
+import stretchwright.web.door.Guard;
+import stretchwright.web.form.Form;
+import stretchwright.web.frame.Bench;
+import stretchwright.web.frame.Opened;
+import stretchwright.web.frame.Pages;
+import stretchwright.web.frame.Screen;
+
+/** A make on the table: what is pressed or dragged is tried, and kept as a version. */
+public final class DraftScreen implements Screen {
+    /** Fields of the form that are no keys of a make. */
+    private static final List<String> OF_PAGE = List.of("seen", "do");
+
+    private final Bench bench;
+
+    public DraftScreen(Bench bench) {
+        this.bench = bench;
+    }
+
+    @Override
+    public void open(RoutesConfig routes) {
+        routes.get("/makes/{id}", this::show);
+        routes.post("/makes/{id}/try", this::tried);
+        routes.post("/makes/{id}/change", this::change);
+    }
+
+    private void show(Context ctx) {
+        String why = Optional.ofNullable(ctx.queryParam("why")).orElse("");
+        Pages.show(ctx, "draft.jte", DraftPage.of(bench.make(ctx), Optional.empty(), why, List.of(), false));
+    }
+
+    /** The text of the make with the sent values in it. */
+    private static String changed(Opened make, Form sent) {
+        Map<String, String> changes = new LinkedHashMap<>();
+        sent.typed().forEach((key, values) -> {
+            if (!OF_PAGE.contains(key) && Table.keys().find(key).isPresent()) {
+                changes.put(key, values.get(0));
+            }
+        });
+        return Form.of(make.text()).with(changes).makeText();
+    }
+
+    private void tried(Context ctx) {
+        Opened make = bench.make(ctx);
+        try {
+            Opened other = bench.tried(make, changed(make, new Form(Guard.form(ctx))));
+            other.session().pattern();
+            Pages.show(ctx, "draft.jte", DraftPage.of(other, Optional.of(make.session()), "", List.of(), true));
+        } catch (BadInput e) {
+            refused(ctx, make, e);
+        }
+    }
+
+    private void change(Context ctx) {
+        Opened make = bench.make(ctx);
+        Form sent = new Form(Guard.form(ctx));
+        try {
+            String text = changed(make, sent);
+            bench.tried(make, text).session().pattern();
+            bench.change(make, sent.value("seen"), "change", text);
+            ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+        } catch (BadInput e) {
+            refused(ctx, make, e);
+        }
+    }
+
+    /** The make as it stands, and why it stays so. */
+    private static void refused(Context ctx, Opened make, BadInput e) {
+        List<String> wrong = e.findings().stream()
+                .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
+                .toList();
+        ctx.status(422);
+        Pages.show(ctx, "draft.jte", DraftPage.of(make, Optional.empty(), "", wrong, false));
+    }
+}

@@ -1,0 +1,78 @@
+package stretchwright.web.frame;
+
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.concurrent.Semaphore;
+import java.util.function.Supplier;
+import stretchwright.make.Session;
+import stretchwright.workroom.Workroom;
+import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Place;
+import stretchwright.workroom.store.Thing;
+
+/** What every screen works with: the workroom, and what its makes became. */
+public final class Bench {
+    private final Workroom room;
+    private final Drafts drafts = new Drafts();
+
+    /** Papers and plans take seconds of a whole core; a drawing that follows a finger does not wait behind them. */
+    private final Semaphore heavy = new Semaphore(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), true);
+
+    public Bench(Workroom room) {
+        this.room = room;
+    }
+
+    public Workroom room() {
+        return room;
+    }
+
+    /** The thing of the address, which is here. */
+    public Thing thing(Context ctx, Kind kind) {
+        return room.store()
+                .thing(ctx.pathParam("id"))
+                .filter(t -> t.kind() == kind && t.place() == Place.HERE)
+                .orElseThrow(NotFoundResponse::new);
+    }
+
+    /** The make of the address, as it stands. */
+    public Opened make(Context ctx) {
+        if (ctx.pathParam("id").equals(Demo.ID)) {
+            return opened(Demo.stored());
+        }
+        Thing thing = thing(ctx, Kind.MAKE);
+        return opened(new Workroom.Stored(thing, room.standing(thing)));
+    }
+
+    public Opened opened(Workroom.Stored stored) {
+        Session session = drafts.session(
+                stored.thing().id(), stored.version().name(), stored.version().text());
+        return new Opened(stored, session, stored.thing().id().equals(Demo.ID));
+    }
+
+    /** The make as it would be with this text; nothing is kept. */
+    public Opened tried(Opened make, String text) {
+        return make.with(drafts.tried(make.id(), make.name(), text));
+    }
+
+    /**
+     * Stores another text for a make; a finding with both where somebody else was first.
+     *
+     * @param seen number of the version that was on the screen, as the form says it
+     */
+    public Thing change(Opened make, String seen, String what, String text) {
+        Thing now = make.stored().thing();
+        long number = seen.matches("[0-9]{1,12}") ? Long.parseLong(seen) : now.now();
+        return room.change(
+                what, new Thing(now.id(), now.kind(), now.name(), number, now.place(), now.links(), now.changed()), text);
+    }
+
+    /** One after the other of what takes seconds. */
+    public <T> T heavy(Supplier<T> work) {
+        heavy.acquireUninterruptibly();
+        try {
+            return work.get();
+        } finally {
+            heavy.release();
+        }
+    }
+}

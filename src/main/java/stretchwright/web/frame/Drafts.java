@@ -1,0 +1,58 @@
+package stretchwright.web.frame;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import stretchwright.make.Make;
+import stretchwright.make.Session;
+
+/** What makes became, those that were asked for last; of a make that is changed what does not hang on the change stays. */
+final class Drafts {
+    /** Each holds some megabytes once its papers were asked for. */
+    static final int MOST = 16;
+
+    private final Map<String, Drafted> kept = new LinkedHashMap<>(16, 0.75f, true);
+
+    private record Drafted(String text, Session session) {}
+
+    /**
+     * What the text becomes.
+     *
+     * @param id of the make that it is a text of
+     * @throws stretchwright.ground.BadInput where it is no make
+     */
+    Session session(String id, String name, String text) {
+        Drafted last = last(id);
+        if (last != null && last.text.equals(text)) {
+            return last.session;
+        }
+        Session session = with(last, name, text);
+        synchronized (kept) {
+            kept.put(id, new Drafted(text, session));
+            kept.keySet().stream().limit(Math.max(0, kept.size() - MOST)).toList().forEach(kept::remove);
+        }
+        return session;
+    }
+
+    /** The same without keeping it: it was only tried. */
+    Session tried(String id, String name, String text) {
+        return with(last(id), name, text);
+    }
+
+    private static Session with(@org.jspecify.annotations.Nullable Drafted last, String name, String text) {
+        var make = Make.read(name, text.getBytes(StandardCharsets.UTF_8));
+        return last == null ? Session.of(make) : last.session.with(make);
+    }
+
+    private @org.jspecify.annotations.Nullable Drafted last(String id) {
+        synchronized (kept) {
+            return kept.get(id);
+        }
+    }
+
+    void forget(String id) {
+        synchronized (kept) {
+            kept.remove(id);
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package stretchwright.web.frame;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import stretchwright.ground.Part;
+import stretchwright.ground.Voice;
+import stretchwright.make.Session;
+import stretchwright.workroom.Workroom;
+
+/**
+ * A make that is looked at: the version that stands, and what became of it.
+ *
+ * @param demo whether it is the one that comes with the program: it can be tried, and is nobody's
+ */
+public record Opened(Workroom.Stored stored, Session session, boolean demo) {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+
+    public String id() {
+        return stored.thing().id();
+    }
+
+    public String address() {
+        return "/makes/" + id();
+    }
+
+    public String name() {
+        return stored.version().name();
+    }
+
+    public String text() {
+        return stored.version().text();
+    }
+
+    /** Which version was seen: what is changed follows it. */
+    public long seen() {
+        return stored.version().number();
+    }
+
+    public Voice voice() {
+        return Voice.of(session.make().unit());
+    }
+
+    /** When it was last kept. */
+    String kept() {
+        String at = CLOCK.format(Instant.ofEpochMilli(stored.version().at()).atZone(ZoneId.systemDefault()));
+        return demo ? voice().say(Tell.said("kept.demo")) : voice().say(Tell.said("kept.at", Part.text(at)));
+    }
+
+    /** The same, as it would be with another text. */
+    public Opened with(Session other) {
+        return new Opened(stored, other, demo);
+    }
+}
