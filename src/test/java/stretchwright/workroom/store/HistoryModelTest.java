@@ -19,6 +19,8 @@ class HistoryModelTest {
     private static final int SEQUENCES = 6;
     private static final int OPERATIONS = 25;
     private static final int NAMES = 5;
+    /** Few things, so that each has a long history. */
+    private static final int FEW = 3;
 
     @ParameterizedTest
     @MethodSource(ALL)
@@ -80,13 +82,15 @@ class HistoryModelTest {
         private String once(Store store) {
             int what = random.nextInt(16);
             List<String> here = model.ids(Place.HERE);
-            if (what == 0 || here.isEmpty()) {
-                return fresh(store);
+            if (what < 2 && here.size() < FEW || here.isEmpty()) {
+                return what == 1 ? adopted(store) : fresh(store);
             }
             if (what < 5) {
-                return what == 1 ? adopted(store) : what == 2 ? moved(store) : what == 3 ? undone(store) : again(store);
+                return what < 2
+                        ? stood(store, one(store, here))
+                        : what == 2 ? moved(store) : what == 3 ? undone(store) : again(store);
             }
-            Thing thing = store.thing(here.get(random.nextInt(here.size()))).orElseThrow();
+            Thing thing = one(store, here);
             if (what < 8) {
                 return saved(store, thing);
             }
@@ -98,7 +102,15 @@ class HistoryModelTest {
                         .map(v -> stood(store, thing, v.number()))
                         .orElse("nothing later");
             }
-            return what == 13 ? clashed(store, thing) : stood(store, thing, 1 + random.nextInt(texts(thing)));
+            return what == 13 ? clashed(store, thing) : stood(store, thing);
+        }
+
+        private Thing one(Store store, List<String> here) {
+            return store.thing(here.get(random.nextInt(here.size()))).orElseThrow();
+        }
+
+        private String stood(Store store, Thing thing) {
+            return stood(store, thing, 1 + random.nextInt(texts(thing)));
         }
 
         private int texts(Thing thing) {
