@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import stretchwright.ground.Part;
 import stretchwright.workroom.Cutting;
+import stretchwright.workroom.Kept;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Thing;
@@ -34,6 +35,9 @@ final class RoomNote extends Task {
     public Integer call() {
         if (heading.strip().equals(Cutting.CUT)) {
             throw RoomThing.wrong("--heading", Tell.said("room.note-cut"), Tell.said("room.note-cut-help"));
+        }
+        if (heading.strip().equals(Kept.KEPT)) {
+            throw RoomThing.wrong("--heading", Tell.said("room.note-kept"), Tell.said("room.note-kept-help"));
         }
         Workroom room = named().room();
         Thing about = which.need(room, name, Place.HERE);

@@ -2,6 +2,7 @@ package stretchwright.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,6 +13,7 @@ import stretchwright.ground.Voice;
 import stretchwright.report.Report;
 import stretchwright.workroom.Differences;
 import stretchwright.workroom.Figures;
+import stretchwright.workroom.Kept;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
@@ -45,6 +47,7 @@ final class RoomShow extends Task {
         Store store = room.store();
         Thing thing = which.need(room, name, Place.HERE);
         List<Version> versions = store.versions(thing.id());
+        Kept kept = thing.kind() == Kind.MAKE ? Kept.of(store, thing) : new Kept(List.of());
         Version shown = number == 0
                 ? room.standing(thing)
                 : store.version(thing.id(), number)
@@ -53,17 +56,24 @@ final class RoomShow extends Task {
                                 Tell.said("room.no-version", Part.count(number)),
                                 Tell.said("room.versions", Part.count(versions.size()))));
         if (console.json()) {
-            console.print(json(thing, shown, versions, store));
+            console.print(json(thing, shown, versions, kept, store));
             return Exit.DONE;
         }
         console.tell(Tell.said(
                 "room.shown", Part.text(thing.kind().word()), Part.text(thing.name()), Part.count(shown.number())));
         console.tell("");
         shown.text().lines().forEach(console::tell);
-        history(thing, versions, console);
-        links(Tell.said("room.notes"), store.from(thing.id(), Kind.NOTE), store, console);
+        history(thing, versions, kept, console);
+        links(Tell.said("room.notes"), notes(thing, store), store, console);
         links(Tell.said("room.made-from"), made(thing, store), store, console);
         return Exit.DONE;
+    }
+
+    /** Those that tell somebody something: what was kept stands beside its version. */
+    private static List<Thing> notes(Thing thing, Store store) {
+        return store.from(thing.id(), Kind.NOTE).stream()
+                .filter(n -> !Kept.isMark(n))
+                .toList();
     }
 
     private static List<Thing> made(Thing thing, Store store) {
@@ -73,16 +83,17 @@ final class RoomShow extends Task {
     }
 
     /** From each version to the next: of a wearer that is how she grew. */
-    private static void history(Thing thing, List<Version> versions, Console console) {
+    private static void history(Thing thing, List<Version> versions, Kept kept, Console console) {
         for (int i = 1; i < versions.size(); i++) {
             Version v = versions.get(i);
             console.tell("");
             Part number = Part.count(v.number());
             Part day = Part.text(RoomList.day(v.at()));
-            console.tell(
-                    v.number() == thing.now()
-                            ? Tell.said("room.version-now", number, day)
-                            : Tell.said("room.version", number, day));
+            Said line = v.number() == thing.now()
+                    ? Tell.said("room.version-now", number, day)
+                    : Tell.said("room.version", number, day);
+            OptionalInt as = kept.number(v.number());
+            console.tell(as.isPresent() ? Tell.said("room.version-kept", line, Part.count(as.getAsInt())) : line);
             Differences.between(versions.get(i - 1).text(), v.text())
                     .forEach(d -> console.tell("    " + Voice.plain().say(d)));
         }
@@ -101,18 +112,21 @@ final class RoomShow extends Task {
         }
     }
 
-    private static String json(Thing thing, Version shown, List<Version> versions, Store store) {
+    private static String json(Thing thing, Version shown, List<Version> versions, Kept kept, Store store) {
         ObjectNode out = Report.node();
         out.put("kind", thing.kind().word()).put("name", thing.name()).put("id", thing.id());
         out.put("version", shown.number()).put("stands", thing.now()).put("text", shown.text());
         shown.figures().ifPresent(f -> out.set("figures", Figures.node(f)));
         ArrayNode all = out.putArray("versions");
-        versions.forEach(v -> all.addObject()
-                .put("number", v.number())
-                .put("name", v.name())
-                .put("at", java.time.Instant.ofEpochMilli(v.at()).toString()));
+        versions.forEach(v -> {
+            ObjectNode one = all.addObject()
+                    .put("number", v.number())
+                    .put("name", v.name())
+                    .put("at", java.time.Instant.ofEpochMilli(v.at()).toString());
+            kept.number(v.number()).ifPresent(as -> one.put("kept", as));
+        });
         ArrayNode notes = out.putArray("notes");
-        store.from(thing.id(), Kind.NOTE)
+        notes(thing, store)
                 .forEach(t -> notes.addObject()
                         .put("heading", t.name())
                         .put("text", store.now(t).map(Version::text).orElse("")));

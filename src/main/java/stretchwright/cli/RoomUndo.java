@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.report.Report;
+import stretchwright.workroom.Kept;
 import stretchwright.workroom.store.Step;
 import stretchwright.workroom.store.Store;
 import tools.jackson.databind.node.ArrayNode;
@@ -75,6 +76,8 @@ final class RoomUndo extends Task {
             case "again" -> Tell.said("step.again");
             case "after" -> Tell.said("step.after");
             case "cut" -> Tell.said("step.cut");
+            case "stand" -> Tell.said("step.stand");
+            case Kept.KEPT -> Tell.said("step.kept");
             case "note" -> Tell.said("step.note");
             case "bin" -> Tell.said("step.bin");
             case "unbinned" -> Tell.said("step.out-again");

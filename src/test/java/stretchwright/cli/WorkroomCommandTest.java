@@ -293,6 +293,7 @@ class WorkroomCommandTest {
         bad("workroom", "note", "Rowan", "a\u0000b");
         bad("workroom", "note", "Rowan", "text", "--heading", "");
         bad("workroom", "note", "Rowan", "text", "--heading", "cut");
+        bad("workroom", "note", "Rowan", "text", "--heading", "kept");
         bad("workroom", "forget", "nobody", "--yes");
         bad("workroom", "bin", "nobody");
         assertThat(Ran.of("workroom", "list", "--workroom", "postgresql://").code())

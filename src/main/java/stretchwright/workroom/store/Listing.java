@@ -41,4 +41,40 @@ final class Listing {
                 .map((row, context) -> Rows.thing(row))
                 .findFirst();
     }
+
+    static List<Thing> ending(Handle h, Kind kind, String name) {
+        String end = Names.folded(name);
+        return h.createQuery("SELECT * FROM thing WHERE kind = :kind AND folded LIKE :any ESCAPE '!'")
+                .bind("kind", kind.word())
+                .bind("any", Names.anywhere(end))
+                .map((row, context) -> Rows.thing(row))
+                .filter(t -> Names.folded(t.name()).endsWith(end))
+                .list();
+    }
+
+    static List<Thing> saying(Handle h, String letters, int most) {
+        return h.createQuery("SELECT * FROM thing t WHERE EXISTS (SELECT 1 FROM version v WHERE"
+                        + " v.thing = t.id AND (lower(v.name) LIKE :any ESCAPE '!' OR lower(v.text) LIKE :any ESCAPE '!'))"
+                        + " ORDER BY t.kind, t.name, t.id LIMIT :most")
+                .bind("any", Names.anywhere(Names.folded(letters)))
+                .bind("most", most)
+                .map((row, context) -> Rows.thing(row))
+                .list();
+    }
+
+    static List<Thing> everyOfWearer(Handle h, String wearer) {
+        return h.createQuery("SELECT * FROM thing WHERE wearer = :id OR id IN"
+                        + " (SELECT thing FROM version WHERE wearer = :id)")
+                .bind("id", wearer)
+                .map((row, context) -> Rows.thing(row))
+                .list();
+    }
+
+    static List<String> used(Handle h, String wearer) {
+        return h.createQuery("SELECT boot FROM version WHERE wearer = :id AND boot <> ''"
+                        + " UNION SELECT style FROM version WHERE wearer = :id AND style <> ''")
+                .bind("id", wearer)
+                .mapTo(String.class)
+                .list();
+    }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.BiFunction;
 import org.jdbi.v3.core.Handle;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
@@ -168,6 +169,27 @@ public final class Store {
                         .list());
     }
 
+    /** The version from which the standing one was made; empty for the first. */
+    public Optional<Version> earlier(Thing thing) {
+        return stood(thing, History::earlier);
+    }
+
+    /** Of the versions that were made from the standing one that which stood last; empty where there is none. */
+    public Optional<Version> later(Thing thing) {
+        return stood(thing, History::later);
+    }
+
+    private Optional<Version> stood(Thing thing, BiFunction<History, Long, Optional<Long>> which) {
+        return database.read(h -> which.apply(History.of(h, thing.id()), thing.now())
+                .flatMap(number -> Rows.version(h, thing.id(), number)));
+    }
+
+    /** That version of it stands again, as one step; none where it stands already. A finding where another one stands than was seen. */
+    public Thing stand(String what, Thing seen, long number) {
+        mustBeWhat(what);
+        return database.write(h -> new Writing(h, clock).stand(what, seen, number));
+    }
+
     /** The things here that came from it: notes, remnants, later makes; oldest first. */
     public List<Thing> from(String origin, Kind kind) {
         return linked("origin", origin, kind);
@@ -180,43 +202,22 @@ public final class Store {
 
     /** Everything that is or ever was of this wearer, in the bin too. */
     public List<Thing> everyOfWearer(String wearer) {
-        return database.read(h -> h.createQuery("SELECT * FROM thing WHERE wearer = :id OR id IN"
-                        + " (SELECT thing FROM version WHERE wearer = :id)")
-                .bind("id", wearer)
-                .map((row, context) -> Rows.thing(row))
-                .list());
+        return database.read(h -> Listing.everyOfWearer(h, wearer));
     }
 
     /** Ids of the boots and styles that things of this wearer use, or ever did. */
     public List<String> used(String wearer) {
-        return database.read(h -> h.createQuery("SELECT boot FROM version WHERE wearer = :id AND boot <> ''"
-                        + " UNION SELECT style FROM version WHERE wearer = :id AND style <> ''")
-                .bind("id", wearer)
-                .mapTo(String.class)
-                .list());
+        return database.read(h -> Listing.used(h, wearer));
     }
 
     /** Those of a kind whose name ends so, wherever they are; capitals and spaces do not count. */
     public List<Thing> ending(Kind kind, String name) {
-        String end = Names.folded(name);
-        return database.read(
-                h -> h.createQuery("SELECT * FROM thing WHERE kind = :kind AND folded LIKE :any ESCAPE '!'")
-                        .bind("kind", kind.word())
-                        .bind("any", Names.anywhere(end))
-                        .map((row, context) -> Rows.thing(row))
-                        .filter(t -> Names.folded(t.name()).endsWith(end))
-                        .list());
+        return database.read(h -> Listing.ending(h, kind, name));
     }
 
     /** Those in whose name or texts, of whatever version, these letters stand. */
     public List<Thing> saying(String letters, int most) {
-        return database.read(h -> h.createQuery("SELECT * FROM thing t WHERE EXISTS (SELECT 1 FROM version v WHERE"
-                        + " v.thing = t.id AND (lower(v.name) LIKE :any ESCAPE '!' OR lower(v.text) LIKE :any ESCAPE '!'))"
-                        + " ORDER BY t.kind, t.name, t.id LIMIT :most")
-                .bind("any", Names.anywhere(Names.folded(letters)))
-                .bind("most", most)
-                .map((row, context) -> Rows.thing(row))
-                .list());
+        return database.read(h -> Listing.saying(h, letters, most));
     }
 
     /** Those of a kind and name that were undone: they are here no more, and still known. */

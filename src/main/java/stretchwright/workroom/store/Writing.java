@@ -11,6 +11,7 @@ import org.jdbi.v3.core.Handle;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 
 /** What changes the store, inside one transaction. */
 final class Writing {
@@ -174,6 +175,27 @@ final class Writing {
         }
     }
 
+    Thing stand(String what, Thing seen, long number) {
+        Thing t = Rows.thing(h, seen.id())
+                .filter(now -> now.place() == Place.HERE)
+                .orElseThrow(() -> wrong("thing.gone", seen.name()));
+        if (t.now() != seen.now()) {
+            throw wrong(t.name(), Tell.said("stand.other", Part.count(t.now())), Tell.said("stand.other-help"));
+        }
+        Version version = Rows.version(h, t.id(), number)
+                .orElseThrow(() ->
+                        wrong(t.name(), Tell.said("stand.none", Part.count(number)), Tell.said("stand.none-help")));
+        if (number == t.now()) {
+            return t;
+        }
+        if (t.kind().named()) {
+            mustBeFree(t.kind(), version.name(), t.id());
+        }
+        Change change = new Change(begin(what, version.name()), 0, t.id(), t.now(), number, Place.HERE, Place.HERE);
+        Rows.insert(h, change);
+        return put(change);
+    }
+
     Optional<Step> undo() {
         Optional<Step> last = step("SELECT * FROM step WHERE state = 0 ORDER BY number DESC LIMIT 1");
         last.ifPresent(s -> {
@@ -200,19 +222,19 @@ final class Writing {
     }
 
     /** The thing as the change leaves it. */
-    private void put(Change change) {
+    private Thing put(Change change) {
         Thing t = Rows.thing(h, change.thing()).orElseThrow();
         Optional<Version> version = Rows.version(h, t.id(), change.now());
-        Rows.update(
-                h,
-                new Thing(
-                        t.id(),
-                        t.kind(),
-                        version.map(Version::name).orElse(t.name()),
-                        change.now(),
-                        change.nowAt(),
-                        version.map(Version::links).orElse(t.links()),
-                        at));
+        Thing then = new Thing(
+                t.id(),
+                t.kind(),
+                version.map(Version::name).orElse(t.name()),
+                change.now(),
+                change.nowAt(),
+                version.map(Version::links).orElse(t.links()),
+                at);
+        Rows.update(h, then);
+        return then;
     }
 
     /** What was undone and not done again is left behind. */
@@ -263,13 +285,14 @@ final class Writing {
     }
 
     private static BadInput wrong(String key, String name) {
+        return key.equals("name.taken")
+                ? wrong("name", Tell.said("name.taken", Part.text(name)), Tell.said("name.other"))
+                : wrong("name", Tell.said("thing.gone", Part.text(name)), Tell.said("thing.gone-help"));
+    }
+
+    private static BadInput wrong(String at, Said wrong, Said right) {
         Findings findings = new Findings("workroom");
-        findings.add(
-                "name",
-                key.equals("name.taken")
-                        ? Tell.said("name.taken", Part.text(name))
-                        : Tell.said("thing.gone", Part.text(name)),
-                key.equals("name.taken") ? Tell.said("name.other") : Tell.said("thing.gone-help"));
+        findings.add(at, wrong, right);
         return new BadInput(findings.all());
     }
 }
