@@ -73,7 +73,9 @@ class ArrowsTest {
                             "wearing",
                             "many",
                             "workroom")),
-            Map.entry("web", with(NOUNS, "fit", "lay", "sewing", "print", "intake", "make")));
+            Map.entry(
+                    "web",
+                    with(NOUNS, "fit", "lay", "sewing", "print", "intake", "report", "make", "many", "workroom")));
 
     /** Rooms inside rooms, each with what it may use of its own room; print may use them all, and lay its nest. */
     private static final Map<String, Set<String>> INNER = Map.ofEntries(
@@ -86,7 +88,17 @@ class ArrowsTest {
             Map.entry("print.cards", Set.of("print.kit")),
             Map.entry("workroom.store", Set.of()),
             Map.entry("workroom.archive", Set.of("workroom.store")),
-            Map.entry("workroom.jobs", Set.of("workroom.store")));
+            Map.entry("workroom.jobs", Set.of("workroom.store")),
+            Map.entry("web.door", Set.of()),
+            Map.entry("web.draw", Set.of()),
+            Map.entry("web.form", Set.of()),
+            Map.entry("web.frame", Set.of()),
+            Map.entry("web.start", Set.of("web.frame", "web.draw")),
+            Map.entry("web.ask", Set.of("web.frame", "web.form", "web.door", "web.draw")),
+            Map.entry("web.draft", Set.of("web.frame", "web.form", "web.door", "web.draw")),
+            Map.entry("web.lay", Set.of("web.frame", "web.form", "web.door", "web.draw")),
+            Map.entry("web.paper", Set.of("web.frame", "web.form", "web.door", "web.draw")),
+            Map.entry("web.sew", Set.of("web.frame", "web.form", "web.door", "web.draw")));
 
     /** Arrows go down; rooms of one floor never use each other. */
     private static final List<Set<String>> FLOORS = List.of(

@@ -89,7 +89,7 @@ class ServerTest {
         String at = Visitor.at(answer);
         assertThat(visitor.get(at).body()).contains("mid-thigh", "Rowan");
         assertThat(visitor.get(at + "/lay").body()).contains("/file/lay.svg\"");
-        assertThat(visitor.get(at + "/print").body()).contains("pattern.pdf");
+        assertThat(visitor.get(at + "/print").body()).contains("pattern.svg");
         assertThat(visitor.get(at + "/numbers").body())
                 .contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
         byte[] yaml = visitor.bytes(at + "/make.yaml");

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -24,6 +25,8 @@ import stretchwright.workroom.store.Address;
 /** Who visits a page over real HTTP, for tests. */
 final class Visitor {
     private static final HttpClient HTTP = HttpClient.newHttpClient();
+
+    private static final AtomicInteger NUMBER = new AtomicInteger();
 
     private final Server server;
 
@@ -46,10 +49,13 @@ final class Visitor {
         this.server = server;
     }
 
+    /** A filled form, each time under another name. */
     static Map<String, List<String>> example() {
         try {
-            return new LinkedHashMap<>(
+            Map<String, List<String>> typed = new LinkedHashMap<>(
                     Form.of(Files.readString(Path.of("examples/evening-practice.yaml"))).typed());
+            typed.put("name", List.of("Evening practice " + NUMBER.incrementAndGet()));
+            return typed;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
+import stretchwright.ground.Unit;
 import stretchwright.intake.Table;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
@@ -21,6 +22,7 @@ import stretchwright.web.frame.Opened;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
 import stretchwright.workroom.Incoming;
+import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Thing;
 
 /** Every option of a make on one page. */
@@ -70,6 +72,7 @@ public final class AllScreen implements Screen {
         Form form = Form.sent(Guard.form(ctx));
         try {
             String text = text(form);
+            mustBeFree(form.value("name"));
             Thing made = bench.room()
                     .incoming("form", text.getBytes(StandardCharsets.UTF_8))
                     .take(Incoming.Same.KEEP);
@@ -77,6 +80,14 @@ public final class AllScreen implements Screen {
         } catch (BadInput e) {
             ctx.status(422);
             show(ctx, fresh(form, e.findings()));
+        }
+    }
+
+    /** Under a name that hangs there already another make would never be seen. */
+    private void mustBeFree(String name) {
+        if (bench.room().store().named(Kind.MAKE, name).isPresent()) {
+            Finding taken = new Finding("form", "name", 0, Tell.said("all.taken"), Tell.said("all.taken-help"), Unit.CM);
+            throw new BadInput(List.of(taken));
         }
     }
 
@@ -93,13 +104,13 @@ public final class AllScreen implements Screen {
     }
 
     /** What the form says as the text of a make that can be drafted; everything that is wrong with either. */
-    private static String text(Form form) {
+    private String text(Form form) {
         String text = form.makeText();
         List<Finding> wrong = new ArrayList<>(Strangers.in(form, Table.keys()));
         try {
             Session session = Session.of(Make.read("form", text.getBytes(StandardCharsets.UTF_8)));
             if (wrong.isEmpty()) {
-                session.pattern();
+                bench.heavy(() -> List.of(session.pattern(), session.sewing(), session.lays()));
                 return text;
             }
         } catch (BadInput e) {

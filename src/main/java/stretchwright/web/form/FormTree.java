@@ -60,7 +60,7 @@ final class FormTree {
         return Optional.of(
                 switch (field.input()) {
                     case MANY -> form.typed().getOrDefault(field.key(), List.of());
-                    case LIST -> listed(text);
+                    case LIST -> text.contains("=") ? pairs(text) : listed(text);
                     case PAIRS -> pairs(text);
                     case TEXT, CHOICE, CHECK, SECTION, SECTIONS -> withUnit(text, field.symbol());
                 });
