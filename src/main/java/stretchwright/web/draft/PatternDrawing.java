@@ -222,12 +222,14 @@ final class PatternDrawing {
         }
     }
 
-    /** The legs as they were, over these. */
+    /** The legs as they were, where they are otherwise now. */
     private void tacking() {
         before.ifPresent(s -> {
             List<Piece> then = s.pattern().legs();
             for (int i = 0; i < Math.min(then.size(), legs.size()); i++) {
-                svg.path("before", legs.get(i).at().path(then.get(i).cutLine().points(), true));
+                Outline at = legs.get(i).at();
+                Moved.runs(then.get(i).cutLine(), legs.get(i).piece().cutLine())
+                        .forEach(run -> svg.path("before", at.path(run, false)));
             }
         });
     }
