@@ -1,0 +1,95 @@
+package stretchwright.web.draw;
+
+import java.util.List;
+import stretchwright.body.Body;
+import stretchwright.body.Measure;
+import stretchwright.ground.Point;
+
+/**
+ * The foot from outside, below the ankle level: the heel stands behind the leg by a share of the foot, the instep falls
+ * to the toes. Proportions measured from feet drawn at the standard length of 243 mm (free drawing, no source).
+ */
+final class SideFoot {
+    private final double length;
+    private final double bone;
+    private final double ankle;
+    private final double front;
+    private final double back;
+
+    SideFoot(Body body, double front, double back) {
+        this.length = body.mm(Measure.FOOT_LENGTH);
+        this.bone = body.mm(Measure.ANKLE_BONE_HEIGHT);
+        this.ankle = Math.max(body.mm(Measure.ANKLE_HEIGHT), 1.2 * bone);
+        this.front = front;
+        this.back = back;
+    }
+
+    double heel() {
+        return back + 0.055 * length;
+    }
+
+    double toe() {
+        return heel() - length;
+    }
+
+    double bone() {
+        return bone;
+    }
+
+    double length() {
+        return length;
+    }
+
+    /** On the instep: so much of the way from the shin to the toe, so many bone heights above the floor. */
+    private Point on(double share, double high) {
+        return new Point(front + share * (toe() - front), high * bone);
+    }
+
+    /** Where the foot bends in front. */
+    Point bend() {
+        return on(0.07, 1.17);
+    }
+
+    Point heelTip() {
+        return new Point(heel() - 0.012 * length, 0.10 * bone);
+    }
+
+    /** From the shin round toes and heel to the back of the leg, both ends left out. */
+    List<Point> line() {
+        return List.of(
+                new Point(front - 0.008 * length, bone + 0.42 * (ankle - bone)),
+                on(0.10, 1.10),
+                on(0.24, 0.96),
+                on(0.44, 0.75),
+                on(0.64, 0.54),
+                on(0.80, 0.40),
+                on(0.92, 0.33),
+                on(0.985, 0.23),
+                on(1, 0.11),
+                on(0.965, 0.015),
+                on(0.88, 0),
+                on(0.80, 0.03),
+                on(0.62, 0.0),
+                on(0.40, 0.02),
+                new Point(heel() - 0.36 * length, 0.05 * bone),
+                new Point(heel() - 0.20 * length, 0),
+                new Point(heel() - 0.06 * length, 0),
+                new Point(heel() - 0.012 * length, 0.10 * bone),
+                new Point(heel(), 0.36 * bone),
+                new Point(heel() - 0.012 * length, 0.70 * bone),
+                new Point(back + 0.25 * (heel() - back), 1.06 * bone),
+                new Point(back - 0.002 * length, bone + 0.5 * (ankle - bone)));
+    }
+
+    void details(Pen pen) {
+        double r = 0.045 * length;
+        pen.curve(
+                Look.THIN,
+                new Point(-r, bone - 0.3 * r),
+                new Point(-0.4 * r, bone + 0.9 * r),
+                new Point(0.7 * r, bone + 0.7 * r),
+                new Point(r, bone - 0.3 * r));
+        pen.curve(Look.THIN, on(0.86, 0.19), on(0.80, 0.16), on(0.775, 0.04));
+        pen.curve(Look.THIN, on(0.985, 0.22), on(0.945, 0.23), on(0.925, 0.17));
+    }
+}
