@@ -42,19 +42,25 @@ final class CrotchWay {
     }
 
     List<Point> between() {
+        Point from = new Point(figure.front(leaves) - off, leaves);
+        double span = lowest().x() - from.x();
+        double fall = leaves - crotch;
         List<Point> all = new ArrayList<>();
-        all.add(new Point(figure.front(leaves) - off, leaves));
-        all.add(new Point(0.80 * figure.front(crotch), crotch + 0.25 * (leaves - crotch)));
+        all.add(from);
+        all.add(new Point(from.x() + 0.07 * span, crotch + 0.50 * fall));
+        all.add(new Point(from.x() + 0.32 * span, crotch + 0.13 * fall));
         all.addAll(behind());
         return all;
     }
 
     List<Point> behind() {
-        double depth = figure.back(crotch) - lowest().x();
+        Point to = new Point(figure.back(returns) + off, returns);
+        double span = to.x() - lowest().x();
+        double fall = returns - crotch;
         return List.of(
                 lowest(),
-                new Point(lowest().x() + 0.55 * depth, crotch + 0.04 * (returns - crotch)),
-                new Point(lowest().x() + 0.98 * depth, crotch + 0.42 * (returns - crotch)),
-                new Point(figure.back(returns) + off, returns));
+                new Point(lowest().x() + 0.58 * span, crotch + 0.13 * fall),
+                new Point(lowest().x() + 0.90 * span, crotch + 0.50 * fall),
+                to);
     }
 }

@@ -57,7 +57,7 @@ final class SideFigure {
     private void legs() {
         Depths depths = new Depths(body);
         level(0, depths.leg(Measure.ANKLE_GIRTH, 1.10), 0.05);
-        level(1, depths.leg(Measure.CALF_GIRTH, 1.03), 0.13);
+        level(1, depths.leg(Measure.CALF_GIRTH, 1.03), 0.08);
         level(3, depths.leg(Measure.KNEE_GIRTH, 1.06), -0.14);
         fronts[2] = fronts[1] + 0.30 * (fronts[3] - fronts[1]);
         backs[2] = backs[1] + 0.62 * (backs[3] - backs[1]);

@@ -19,13 +19,13 @@ final class SideFoot {
     SideFoot(Body body, double front, double back) {
         this.length = body.mm(Measure.FOOT_LENGTH);
         this.bone = body.mm(Measure.ANKLE_BONE_HEIGHT);
-        this.ankle = Math.max(body.mm(Measure.ANKLE_HEIGHT), 1.2 * bone);
+        this.ankle = body.mm(Measure.ANKLE_HEIGHT);
         this.front = front;
         this.back = back;
     }
 
     double heel() {
-        return back + 0.055 * length;
+        return back + 0.068 * length;
     }
 
     double toe() {
@@ -47,7 +47,13 @@ final class SideFoot {
 
     /** Where the foot bends in front. */
     Point bend() {
-        return on(0.07, 1.17);
+        return on(0.10, 1).plus(new Point(0, 0.50 * (ankle - bone)));
+    }
+
+    /** The same without the ends that are stretched where the toes are pointed. */
+    List<Point> pointed() {
+        List<Point> all = line();
+        return all.subList(1, all.size() - 2);
     }
 
     Point heelTip() {
@@ -57,20 +63,21 @@ final class SideFoot {
     /** From the shin round toes and heel to the back of the leg, both ends left out. */
     List<Point> line() {
         return List.of(
-                new Point(front - 0.008 * length, bone + 0.42 * (ankle - bone)),
-                on(0.10, 1.10),
-                on(0.24, 0.96),
-                on(0.44, 0.75),
-                on(0.64, 0.54),
+                on(0.035, 1).plus(new Point(0, 0.74 * (ankle - bone))),
+                bend(),
+                on(0.19, 1.10),
+                on(0.30, 0.97),
+                on(0.46, 0.77),
+                on(0.64, 0.56),
                 on(0.80, 0.40),
                 on(0.92, 0.33),
                 on(0.985, 0.23),
                 on(1, 0.11),
                 on(0.965, 0.015),
                 on(0.88, 0),
-                on(0.80, 0.03),
-                on(0.62, 0.0),
-                on(0.40, 0.02),
+                on(0.80, 0.02),
+                on(0.66, 0),
+                on(0.42, 0.02),
                 new Point(heel() - 0.36 * length, 0.05 * bone),
                 new Point(heel() - 0.20 * length, 0),
                 new Point(heel() - 0.06 * length, 0),

@@ -82,9 +82,11 @@ final class Smooth {
     }
 
     private static double slope(double[] x, double[] y, int i) {
-        if (i == 0 || i == x.length - 1) {
-            int from = i == 0 ? 0 : i - 1;
-            return (y[from + 1] - y[from]) / (x[from + 1] - x[from]);
+        if (i == 0) {
+            return 0; // level at the ankle, where a leg is thinnest
+        }
+        if (i == x.length - 1) {
+            return (y[i] - y[i - 1]) / (x[i] - x[i - 1]);
         }
         double before = (y[i] - y[i - 1]) / (x[i] - x[i - 1]);
         double after = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);

@@ -96,11 +96,11 @@ final class TapeLengths {
         SideFoot foot = figure.foot();
         Point pivot = new Point(0, foot.bone());
         Pen pen = window.pen((foot.heel() + foot.toe()) / 2, foot.length() * 1.5);
-        double cut = figure.ankle() * 1.12;
+        double cut = figure.ankle() * 1.08;
         double high = window.high();
         List<Point> all = new ArrayList<>(figure.fronts(high, cut));
-        foot.line().forEach(p -> all.add(turned(p, pivot)));
-        all.addAll(figure.backs(cut, high));
+        foot.pointed().forEach(p -> all.add(turned(p, pivot)));
+        all.addAll(figure.backs(figure.ankle() * 1.75, high));
         pen.curve(Look.BODY, all);
         pen.circle(Look.THIN, pivot, 0.035 * foot.length());
         Point tip = turned(foot.heelTip(), pivot);

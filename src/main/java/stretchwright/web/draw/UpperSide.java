@@ -55,12 +55,14 @@ final class UpperSide {
                 face(0.375, 0.20),
                 face(0.345, 0.14),
                 face(0.355, 0.04),
-                face(0.27, -0.005),
-                face(0.08, -0.05),
-                new Point(-0.030 * tall, up(0.88)),
-                new Point(-0.72 * chest(), up(0.72)),
-                new Point(-chest(), up(woman ? 0.40 : 0.50)),
-                new Point(-(woman ? 0.90 : 0.98) * chest(), up(woman ? 0.24 : 0.28)));
+                face(0.29, -0.01),
+                face(0.13, 0.02),
+                face(0.09, -0.14),
+                new Point(-0.034 * tall, up(0.86)),
+                new Point(-0.74 * chest(), up(0.69)),
+                new Point(-0.97 * chest(), up(woman ? 0.55 : 0.58)),
+                new Point(-(woman ? 1 : 0.98) * chest(), up(woman ? 0.46 : 0.42)),
+                new Point(-(woman ? 0.86 : 0.94) * chest(), up(woman ? 0.34 : 0.26)));
         List<Point> back = List.of(
                 new Point(0.98 * shoulders(), up(0.24)),
                 new Point(1.10 * shoulders(), up(0.52)),

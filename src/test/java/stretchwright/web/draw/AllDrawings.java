@@ -20,7 +20,17 @@ final class AllDrawings {
             tapes(all, figure.word(), UsualFigure.of(figure));
         }
         tapes(all, "random", SampleBody.random(7));
+        boots(all);
         return all;
+    }
+
+    private static void boots(Map<String, Drawing> all) {
+        for (BootKind kind : BootKind.values()) {
+            all.put("boot-" + kind, Boots.of(kind, VOICE));
+            for (BootMeasure measure : BootMeasure.values()) {
+                all.put("boot-" + kind + "-" + measure, Boots.of(measure, kind, VOICE));
+            }
+        }
     }
 
     private static void tapes(Map<String, Drawing> all, String who, Body body) {
