@@ -30,7 +30,8 @@ final class BootShape {
     /** A boot as it usually is, to show how one is measured. */
     static Boot usual(BootKind kind) {
         double top = kind == BootKind.HOCKEY ? 300 : kind == BootKind.INLINE ? 310 : 285;
-        return new Boot("", top, kind.heeled() ? 400 : 380, 370, 70, 85, false, Boot.Dressing.LEG_FIRST);
+        return new Boot(
+                "", top, kind.heeled() ? 400 : 380, 370, kind.heeled() ? 60 : 36, 85, false, Boot.Dressing.LEG_FIRST);
     }
 
     BootKind kind() {
@@ -181,6 +182,21 @@ final class BootShape {
         }
     }
 
+    /** What cloth over it hides, in pencil: the collar, and the shell down to the hem. */
+    void hidden(Pen pen, double frontHem, double backHem) {
+        pen.curve(Look.PENCILLED, collarLine());
+        List<Point> before = Smooth.sampled(front(), 8).stream()
+                .filter(p -> p.y() > frontHem + 2)
+                .toList();
+        List<Point> behind = Smooth.sampled(back(), 8).stream()
+                .filter(p -> p.y() > backHem + 2)
+                .toList();
+        if (before.size() > 1 && behind.size() > 1) {
+            pen.line(Look.PENCILLED, before, false);
+            pen.line(Look.PENCILLED, behind, false);
+        }
+    }
+
     /** How wide the boot is seen at a height: front and back, for a tape round it. */
     double frontAt(double height) {
         return across(front(), height);
@@ -192,12 +208,15 @@ final class BootShape {
 
     private static double across(List<Point> run, double height) {
         List<Point> all = Smooth.sampled(run, 8);
-        Point nearest = all.get(0);
-        for (Point p : all) {
-            if (Math.abs(p.y() - height) < Math.abs(nearest.y() - height)) {
-                nearest = p;
+        for (int i = 1; i < all.size(); i++) {
+            Point a = all.get(i - 1);
+            Point b = all.get(i);
+            if ((a.y() - height) * (b.y() - height) <= 0 && a.y() != b.y()) {
+                return a.towards(b, (height - a.y()) / (b.y() - a.y())).x();
             }
         }
-        return nearest.x();
+        Point first = all.get(0);
+        Point last = all.get(all.size() - 1);
+        return Math.abs(first.y() - height) < Math.abs(last.y() - height) ? first.x() : last.x();
     }
 }

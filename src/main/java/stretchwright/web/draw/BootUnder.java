@@ -123,10 +123,10 @@ final class BootUnder {
             wheel(pen, Look.THIN, x + 7, 56, 29);
             wheel(pen, Look.TOOL, x, 57, 30);
         }
+        pen.line(Look.BODY, List.of(below(-188, 8), below(-200, 34), below(-190, 38), below(-172, 8)), true);
         pen.runs(Look.TOOL, List.of(
-                List.of(below(-186, 8), below(-200, 30)),
-                List.of(below(-208, 34), below(-208, 52), below(-190, 56), below(-178, 46)),
-                List.of(below(-182, 30), below(-168, 8))));
+                List.of(below(-212, 36), below(-198, 32), below(-182, 42)),
+                List.of(below(-186, 58), below(-196, 62), below(-206, 58))));
     }
 
     private void wheel(Pen pen, Look look, double x, double y, double radius) {

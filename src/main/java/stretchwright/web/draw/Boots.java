@@ -30,8 +30,8 @@ public final class Boots {
         this.voice = voice;
         double high = shape.top() + 46 - under.ground() + 14;
         double scale = Math.min((HEIGHT - 2 * EDGE) / high, 1.0);
-        double middle = (shape.toe() + shape.heel()) / 2;
-        this.pen = new Pen(new Point(WIDTH / 2 - scale * middle, EDGE + scale * (shape.top() + 46)), scale);
+        double left = Math.min(under.front(), shape.toe()) - 16;
+        this.pen = new Pen(new Point(EDGE - scale * left, EDGE + scale * (shape.top() + 46)), scale);
     }
 
     /** The boot alone. */

@@ -27,15 +27,25 @@ final class Pen {
 
     private final Point origin;
     private final double scale;
-    private final StringBuilder out = new StringBuilder();
+    private final StringBuilder out;
 
     /**
      * @param origin px of the point 0, 0
      * @param scale px for a mm
      */
     Pen(Point origin, double scale) {
+        this(origin, scale, new StringBuilder());
+    }
+
+    private Pen(Point origin, double scale, StringBuilder out) {
         this.origin = origin;
         this.scale = scale;
+        this.out = out;
+    }
+
+    /** The same pen in the same drawing, for something whose own origin lies at a point. */
+    Pen from(Point mm) {
+        return new Pen(at(mm), scale, out);
     }
 
     /** In px itself, y up from the lower edge. */
@@ -43,12 +53,13 @@ final class Pen {
         return new Pen(new Point(0, height), 1);
     }
 
-    double scale() {
-        return scale;
-    }
-
     Point at(Point mm) {
         return new Point(origin.x() + scale * mm.x(), origin.y() - scale * mm.y());
+    }
+
+    /** The point in mm that is shown there. */
+    Point shownAt(Point px) {
+        return new Point((px.x() - origin.x()) / scale, (origin.y() - px.y()) / scale);
     }
 
     /** The length in mm that is so many px. */

@@ -88,6 +88,29 @@ final class SideFoot {
                 new Point(back - 0.002 * length, bone + 0.5 * (ankle - bone)));
     }
 
+    /** x of its front at a height between floor and ankle: instep and toes. */
+    double frontAt(double height) {
+        return across(line().subList(0, 10), height);
+    }
+
+    double backAt(double height) {
+        List<Point> all = line();
+        return across(all.subList(all.size() - 6, all.size()), height);
+    }
+
+    private static double across(List<Point> run, double height) {
+        for (int i = 1; i < run.size(); i++) {
+            Point a = run.get(i - 1);
+            Point b = run.get(i);
+            if ((a.y() - height) * (b.y() - height) <= 0 && a.y() != b.y()) {
+                return a.towards(b, (height - a.y()) / (b.y() - a.y())).x();
+            }
+        }
+        Point first = run.get(0);
+        Point last = run.get(run.size() - 1);
+        return Math.abs(first.y() - height) < Math.abs(last.y() - height) ? first.x() : last.x();
+    }
+
     void details(Pen pen) {
         double r = 0.045 * length;
         pen.curve(
