@@ -74,7 +74,7 @@ public final class Boots {
 
     private void drawn(boolean guard) {
         under.draw(pen, guard);
-        shape.shell(pen);
+        shape.shell(pen, true);
     }
 
     private void measured(BootMeasure measure) {

@@ -145,6 +145,20 @@ final class FrontFigure {
         details(pen, low, to);
     }
 
+    /** Both legs of a pair from its upper edge down to its hems, as one piece of cloth. */
+    void worn(Pen pen, double hem, double top) {
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        List<Point> outer = outerLine(top, hem);
+        List<Point> inner = innerLine(hem, crotch);
+        pen.runs(
+                Look.WORN,
+                List.of(
+                        outer,
+                        inner,
+                        Smooth.reversed(inner).stream().map(Point::mirrored).toList(),
+                        Smooth.reversed(outer).stream().map(Point::mirrored).toList()));
+    }
+
     private void details(Pen pen, double low, double high) {
         double size = body.mm(Measure.STATURE) / 1650;
         double knee = body.mm(Measure.KNEE_HEIGHT);

@@ -8,6 +8,8 @@ import stretchwright.ground.Point;
  * down turned and, for the other hand, mirrored.
  */
 final class Hand {
+    private static final double SIZE = 0.88;
+
     private final Pen pen;
     private final Point tip;
     private final double degrees;
@@ -31,7 +33,7 @@ final class Hand {
     }
 
     private Point set(double x, double y) {
-        Point p = new Point(x, y).turned(degrees);
+        Point p = new Point(SIZE * x, SIZE * y).turned(degrees);
         return tip.plus(mirrored ? p.mirrored() : p);
     }
 
@@ -71,7 +73,7 @@ final class Hand {
                 set(66, -20)));
         pen.curve(Look.THIN, set(0, -7), set(5, -9), set(3, -14));
         pen.curve(Look.THIN, set(99, 28), set(102, 3), set(100, -22));
-        pen.line(Look.THIN, set(99, 28), set(122, 29));
-        pen.line(Look.THIN, set(100, -22), set(122, -24));
+        pen.line(Look.THIN, set(99, 28), set(114, 29));
+        pen.line(Look.THIN, set(100, -22), set(115, -23));
     }
 }

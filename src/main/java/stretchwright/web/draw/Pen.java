@@ -57,6 +57,11 @@ final class Pen {
         return new Point(origin.x() + scale * mm.x(), origin.y() - scale * mm.y());
     }
 
+    /** Another scale in the same drawing. */
+    Pen of(Point mm, double pxForMm) {
+        return new Pen(at(mm), pxForMm, out);
+    }
+
     /** The point in mm that is shown there. */
     Point shownAt(Point px) {
         return new Point((px.x() - origin.x()) / scale, (origin.y() - px.y()) / scale);

@@ -24,7 +24,7 @@ public final class WornView {
     private final SideFigure figure;
     private final Optional<BootShape> boot;
     private final WornEdges edges;
-    private final Pen pen;
+    private Pen pen;
     private final double width;
     private final double height;
 
@@ -137,26 +137,45 @@ public final class WornView {
         return out;
     }
 
+    /** In mm of the body, to draw more on it. */
+    Pen pen() {
+        return pen;
+    }
+
+    /** So many px further to the right, in a wider drawing; before it is drawn. */
+    Pen shifted(double px) {
+        pen = pen.from(new Point(pen.mm(px), 0));
+        return pen;
+    }
+
+    SideFigure figure() {
+        return figure;
+    }
+
     public Drawing drawing(Voice voice) {
-        if (boot.isPresent()) {
-            BootShape shape = boot.get();
-            pen.curve(Look.BODY, figure.fronts(figure.top(), bone() + shape.top()));
-            pen.curve(Look.BODY, figure.backs(bone() + shape.top(), figure.top()));
-            Pen lifted = pen.from(new Point(0, bone()));
-            new BootUnder(shape).draw(lifted, false);
-            shape.shell(lifted);
-            cloth();
-            shape.hidden(lifted, edges.frontHem() - bone(), edges.backHem() - bone());
-        } else {
-            figure.draw(pen, -1, figure.top());
-            cloth();
-        }
+        draw();
         return new Drawing(
                 voice.say(Tell.said("worn.title")),
                 voice.say(boot.isPresent() ? Tell.said("worn.over-boot") : Tell.said("worn.bare")),
                 width,
                 height,
                 pen.drawn());
+    }
+
+    void draw() {
+        if (boot.isPresent()) {
+            BootShape shape = boot.get();
+            pen.curve(Look.BODY, figure.fronts(figure.top(), bone() + shape.top()));
+            pen.curve(Look.BODY, figure.backs(bone() + shape.top(), figure.top()));
+            Pen lifted = pen.from(new Point(0, bone()));
+            new BootUnder(shape).draw(lifted, false);
+            shape.shell(lifted, edges.frontHem() > bone() + shape.top());
+            cloth();
+            shape.hidden(lifted, edges.frontHem() - bone(), edges.backHem() - bone());
+        } else {
+            figure.draw(pen, -1, figure.top());
+            cloth();
+        }
     }
 
     private void cloth() {

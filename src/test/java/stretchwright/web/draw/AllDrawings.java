@@ -10,6 +10,8 @@ import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Voice;
+import stretchwright.intake.WearingSymptom;
+import stretchwright.pattern.Style.Leg;
 
 /** Every drawing of the room, by a name that can stand in an address. */
 final class AllDrawings {
@@ -28,6 +30,13 @@ final class AllDrawings {
             all.put("hands-" + hands, hands.drawing(VOICE));
         }
         worn(all);
+        for (Leg leg : Leg.values()) {
+            all.put("ends-" + leg, WhereLegEnds.of(leg, Figure.WOMAN, BootKind.FIGURE, VOICE));
+            all.put("ends-child-" + leg, WhereLegEnds.of(leg, Figure.CHILD, BootKind.ROLLER, VOICE));
+        }
+        for (WearingSymptom symptom : WearingSymptom.values()) {
+            all.put("symptom-" + symptom, WornPlaces.of(symptom, VOICE));
+        }
         return all;
     }
 
@@ -42,7 +51,7 @@ final class AllDrawings {
                     WornView.of(body, Optional.empty(), new WornEdges(waist + 10, waist + 30, ankle, ankle), 0.55)
                             .drawing(VOICE));
             for (BootKind kind : BootKind.values()) {
-                Boot boot = named(kind, BootShape.usual(kind)).scaled(figure == Figure.CHILD ? 0.8 : 1);
+                Boot boot = BootShape.usual(kind).scaled(figure == Figure.CHILD ? 0.8 : 1);
                 double hem = bone - boot.ankleToHem();
                 all.put(
                         "worn-" + figure.word() + "-" + kind,
@@ -50,18 +59,6 @@ final class AllDrawings {
                                 .drawing(VOICE));
             }
         }
-    }
-
-    private static Boot named(BootKind kind, Boot b) {
-        return new Boot(
-                kind.name().toLowerCase(Locale.ROOT),
-                b.topGirth(),
-                b.heelGirth(),
-                b.hemGirth(),
-                b.ankleToHem(),
-                b.ankleToTop(),
-                false,
-                b.dressing());
     }
 
     private static void boots(Map<String, Drawing> all) {
