@@ -12,7 +12,7 @@ final class BootSole {
     private BootSole() {}
 
     static Drawing of(BootMeasure measure, BootKind kind, Voice voice) {
-        Pen pen = new Pen(new Point(285, 110), 1.2);
+        Pen pen = new Pen(new Point(264, 110), 1.15);
         pen.shape(Look.BODY, List.of(
                 new Point(-206, -2),
                 new Point(-196, 30),

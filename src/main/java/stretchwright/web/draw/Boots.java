@@ -128,10 +128,10 @@ public final class Boots {
         }
         pen.words(
                 Look.LETTERS,
-                new Point(shape.collarBack().x() + 14, 2),
-                Pen.Side.START,
+                new Point(-140, 66),
+                Pen.Side.MIDDLE,
                 voice.say(Tell.said("word.ankle-bone")));
-        pen.line(Look.THIN, new Point(shape.collarBack().x() + 10, 6), new Point(12, 2));
+        pen.line(Look.THIN, new Point(-104, 60), new Point(-12, 5));
         pen.read(Point.ORIGIN, new Point(0, to));
     }
 

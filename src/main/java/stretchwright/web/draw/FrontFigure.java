@@ -163,8 +163,8 @@ final class FrontFigure {
         double size = body.mm(Measure.STATURE) / 1650;
         double knee = body.mm(Measure.KNEE_HEIGHT);
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
-        if (crotch < high) {
-            double hip = outerHeights[5];
+        double hip = outerHeights[5];
+        if (hip + 0.13 * (top() - hip) < high) {
             both(
                     pen,
                     Look.THIN,

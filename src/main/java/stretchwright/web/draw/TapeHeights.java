@@ -73,7 +73,7 @@ final class TapeHeights {
         SideFigure figure = new SideFigure(body);
         SideFoot foot = figure.foot();
         Pen pen = window.pen((foot.heel() + foot.toe()) / 2, foot.length() * 1.7);
-        floor(pen, foot.length(), (foot.heel() + foot.toe()) / 2);
+        floor(pen, 0.8 * foot.length(), (foot.heel() + foot.toe()) / 2);
         figure.draw(pen, window.low(), window.high());
         double x = foot.heel() + pen.mm(30);
         rule(pen, x, foot.bone() * 2.2);

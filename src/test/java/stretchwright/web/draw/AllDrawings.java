@@ -24,7 +24,9 @@ final class AllDrawings {
         for (Figure figure : Figure.values()) {
             tapes(all, figure.word(), UsualFigure.of(figure));
         }
-        tapes(all, "random", SampleBody.random(7));
+        for (int seed = 0; seed < 12; seed++) {
+            tapes(all, "invented" + seed, SampleBody.random(seed));
+        }
         boots(all);
         for (ClothHands hands : ClothHands.values()) {
             all.put("hands-" + hands, hands.drawing(VOICE));
@@ -74,7 +76,7 @@ final class AllDrawings {
         for (Measure measure : Measure.values()) {
             for (TapeFigure.Size size : TapeFigure.Size.values()) {
                 all.put(
-                        "tape-" + who + "-" + measure.name().toLowerCase(Locale.ROOT) + "-" + size.name(),
+                        "tape-" + who + "-" + measure + "-" + size.name(),
                         TapeFigure.of(measure, body, size, VOICE));
             }
         }
