@@ -88,6 +88,14 @@ final class FrontFigure {
         return Smooth.at(innerHeights, inners, height) + aside(height);
     }
 
+    /** The widest place between two heights, from the middle. */
+    double widest(double low, double high) {
+        return Smooth.steps(low, high, 30).stream()
+                .mapToDouble(this::outer)
+                .max()
+                .orElseThrow();
+    }
+
     double top() {
         return outerHeights[outerHeights.length - 1];
     }

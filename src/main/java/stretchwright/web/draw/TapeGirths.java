@@ -15,7 +15,7 @@ final class TapeGirths {
 
     static String of(Measure measure, Body body, TapeFigure.Window window, Voice voice) {
         FrontFigure figure = new FrontFigure(body, 0);
-        double wide = 2 * figure.outer(body.mm(Measure.HIP_HEIGHT)) * 1.45;
+        double wide = 2 * figure.widest(window.low(), window.high()) * 1.45;
         Pen pen = window.pen(0, wide, measure == Measure.MID_THIGH_GIRTH ? 50 : measure == Measure.KNEE_GIRTH ? 0 : 40);
         double low = window.low();
         double floor = low < 0 ? low : low - pen.mm(0);

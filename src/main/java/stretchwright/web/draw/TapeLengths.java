@@ -100,6 +100,7 @@ final class TapeLengths {
         double high = window.high();
         List<Point> all = new ArrayList<>(figure.fronts(high, cut));
         foot.pointed().forEach(p -> all.add(turned(p, pivot)));
+        all.add(new Point(figure.back(figure.ankle()) + 0.004 * foot.length(), 1.24 * figure.ankle()));
         all.addAll(figure.backs(figure.ankle() * 1.75, high));
         pen.curve(Look.BODY, all);
         pen.circle(Look.THIN, pivot, 0.035 * foot.length());
