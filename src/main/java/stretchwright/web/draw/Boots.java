@@ -14,6 +14,8 @@ public final class Boots {
     private static final double WIDTH = 390;
     private static final double HEIGHT = 360;
     private static final double EDGE = 12;
+    /** How much higher a hem lies on the instep than behind, mm (free drawing, no source). */
+    private static final double SLOPE = 26;
 
     private final BootKind kind;
     private final BootShape shape;
@@ -82,7 +84,7 @@ public final class Boots {
             case TOP_GIRTH -> loop(shape.collarFront(), shape.collarBack());
             case HEM_GIRTH -> {
                 double hem = -boot.ankleToHem();
-                loop(new Point(shape.frontAt(hem), hem + 26), new Point(shape.backAt(hem), hem));
+                loop(new Point(shape.frontAt(hem + SLOPE), hem + SLOPE), new Point(shape.backAt(hem), hem));
                 bone();
             }
             case HEEL_GIRTH -> loop(shape.instep(), shape.heelTip());
@@ -117,7 +119,7 @@ public final class Boots {
         if (hem) {
             pen.curve(
                     Look.SEAM,
-                    new Point(shape.frontAt(to), to + 26),
+                    new Point(shape.frontAt(to + SLOPE), to + SLOPE),
                     new Point((shape.frontAt(to) + shape.backAt(to)) / 2, to + 2),
                     new Point(shape.backAt(to), to));
             pen.words(

@@ -24,7 +24,7 @@ final class AllDrawings {
         for (Figure figure : Figure.values()) {
             tapes(all, figure.word(), UsualFigure.of(figure));
         }
-        for (int seed = 0; seed < 12; seed++) {
+        for (int seed = 0; seed < 6; seed++) {
             tapes(all, "invented" + seed, SampleBody.random(seed));
         }
         boots(all);

@@ -119,9 +119,18 @@ class DrawingsTest {
         Element svg = parsed(name);
         Drawing drawing = ALL.get(name);
         for (Element path : elements(svg, "path")) {
-            for (Point p : PathPoints.of(path.getAttribute("d"))) {
-                inside(drawing, name + " " + path.getAttribute("class"), p.x(), p.y());
-            }
+            List<Point> points = PathPoints.of(path.getAttribute("d"));
+            String what = name + " " + path.getAttribute("class");
+            inside(
+                    drawing,
+                    what,
+                    points.stream().mapToDouble(Point::x).min().orElseThrow(),
+                    points.stream().mapToDouble(Point::y).min().orElseThrow());
+            inside(
+                    drawing,
+                    what,
+                    points.stream().mapToDouble(Point::x).max().orElseThrow(),
+                    points.stream().mapToDouble(Point::y).max().orElseThrow());
         }
         for (Element circle : elements(svg, "circle")) {
             double r = number(circle, "r");
