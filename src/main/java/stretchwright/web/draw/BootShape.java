@@ -31,7 +31,14 @@ final class BootShape {
     static Boot usual(BootKind kind) {
         double top = kind == BootKind.HOCKEY ? 300 : kind == BootKind.INLINE ? 310 : 285;
         return new Boot(
-                kind.name(), top, kind.heeled() ? 400 : 380, 370, kind.heeled() ? 60 : 36, 85, false, Boot.Dressing.LEG_FIRST);
+                kind.name(),
+                top,
+                kind.heeled() ? 400 : 380,
+                370,
+                kind.heeled() ? 60 : 36,
+                85,
+                false,
+                Boot.Dressing.LEG_FIRST);
     }
 
     BootKind kind() {
@@ -183,9 +190,17 @@ final class BootShape {
             List<Point> welt = new ArrayList<>(Smooth.reversed(welt()));
             pen.runs(Look.BODY, List.of(under, block.subList(0, 2), block.subList(2, 4), welt));
         } else {
-            pen.runs(Look.BODY, List.of(
-                    List.of(over(-204, 14), over(-198, 2), over(-186, 0), over(-90, -1), over(50, 0), over(57, 8)),
-                    Smooth.reversed(welt())));
+            pen.runs(
+                    Look.BODY,
+                    List.of(
+                            List.of(
+                                    over(-204, 14),
+                                    over(-198, 2),
+                                    over(-186, 0),
+                                    over(-90, -1),
+                                    over(50, 0),
+                                    over(57, 8)),
+                            Smooth.reversed(welt())));
         }
     }
 

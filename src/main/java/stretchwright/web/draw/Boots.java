@@ -40,8 +40,7 @@ public final class Boots {
     public static Drawing of(BootKind kind, Voice voice) {
         Boots boots = new Boots(kind, voice);
         boots.drawn(false);
-        return new Drawing(
-                voice.say(title(kind)), voice.say(described(kind)), WIDTH, HEIGHT, boots.pen.drawn());
+        return new Drawing(voice.say(title(kind)), voice.say(described(kind)), WIDTH, HEIGHT, boots.pen.drawn());
     }
 
     public static Drawing of(BootMeasure measure, BootKind kind, Voice voice) {
@@ -128,11 +127,7 @@ public final class Boots {
                     Pen.Side.START,
                     voice.say(Tell.said("word.hem")));
         }
-        pen.words(
-                Look.LETTERS,
-                new Point(-140, 66),
-                Pen.Side.MIDDLE,
-                voice.say(Tell.said("word.ankle-bone")));
+        pen.words(Look.LETTERS, new Point(-140, 66), Pen.Side.MIDDLE, voice.say(Tell.said("word.ankle-bone")));
         pen.line(Look.THIN, new Point(-104, 60), new Point(-12, 5));
         pen.read(Point.ORIGIN, new Point(0, to));
     }

@@ -72,11 +72,10 @@ public enum ClothHands {
         pen.words(Look.LETTERS, p(224, 47), Pen.Side.MIDDLE, "100");
         pen.words(Look.PENCIL_LETTERS, p(370, 47), Pen.Side.END, voice.say(Tell.said("word.mm")));
         List<Point> folded = List.of(p(76, 84), p(124, 80), p(195, 79), p(274, 80), p(322, 84));
-        pen.runs(Look.CLOTH_INSIDE, List.of(
-                folded, List.of(p(330, 164), p(262, 148), p(195, 145), p(130, 148), p(66, 164))));
         pen.runs(
-                Look.CLOTH,
-                List.of(folded, List.of(p(326, 134), p(262, 122), p(195, 119), p(130, 122), p(70, 134))));
+                Look.CLOTH_INSIDE,
+                List.of(folded, List.of(p(330, 164), p(262, 148), p(195, 145), p(130, 148), p(66, 164))));
+        pen.runs(Look.CLOTH, List.of(folded, List.of(p(326, 134), p(262, 122), p(195, 119), p(130, 122), p(70, 134))));
         pen.line(Look.PENCILLED, p(224, 78), p(224, 190));
         pin(pen, p(124, 72), 40);
         pin(pen, p(274, 72), 40);
@@ -92,9 +91,11 @@ public enum ClothHands {
         box(pen, Look.TOOL, 112, 244, 156, 258);
         box(pen, Look.TOOL, 112, 90, 156, 102);
         pen.line(Look.TICK, p(134, 90), p(134, 76));
-        pen.runs(Look.TOOL, List.of(
-                List.of(p(128, 76), p(128, 66), p(112, 54), p(112, 12)),
-                List.of(p(156, 12), p(156, 54), p(140, 66), p(140, 76))));
+        pen.runs(
+                Look.TOOL,
+                List.of(
+                        List.of(p(128, 76), p(128, 66), p(112, 54), p(112, 12)),
+                        List.of(p(156, 12), p(156, 54), p(140, 66), p(140, 76))));
         pen.curve(Look.THIN, p(112, 42), p(123, 45), p(134, 42), p(145, 39), p(156, 42));
         for (double y : new double[] {134, 212}) {
             pen.line(Look.TAPE, p(118, y), p(150, y));
@@ -117,13 +118,22 @@ public enum ClothHands {
         Pen body = pen.of(p(150, 138 - 0.5 * hip), 0.5);
         figure.draw(body, hip - 255, hip + 245);
         double across = figure.outer(hip) + 6;
-        body.runs(Look.CLOTH, List.of(
-                band(figure, hip + 75, -1, across),
-                List.of(p(across - 8, hip + 72), p(across, hip), p(across - 4, hip - 78)),
-                band(figure, hip - 75, 1, across),
-                List.of(p(-across + 4, hip - 78), p(-across, hip), p(-across + 8, hip + 72))));
-        body.runs(Look.CLOTH_INSIDE, List.of(List.of(
-                p(52, hip + 50), p(92, hip + 72), p(100, hip), p(92, hip - 112), p(52, hip - 98), p(60, hip - 20))));
+        body.runs(
+                Look.CLOTH,
+                List.of(
+                        band(figure, hip + 75, -1, across),
+                        List.of(p(across - 8, hip + 72), p(across, hip), p(across - 4, hip - 78)),
+                        band(figure, hip - 75, 1, across),
+                        List.of(p(-across + 4, hip - 78), p(-across, hip), p(-across + 8, hip + 72))));
+        body.runs(
+                Look.CLOTH_INSIDE,
+                List.of(List.of(
+                        p(52, hip + 50),
+                        p(92, hip + 72),
+                        p(100, hip),
+                        p(92, hip - 112),
+                        p(52, hip - 98),
+                        p(60, hip - 20))));
         for (double y : new double[] {40, -20, -80}) {
             body.line(Look.TICK, p(40, hip + y - 8), p(68, hip + y - 14));
             body.dot(Look.DOT, p(68, hip + y - 14), 4);
@@ -151,11 +161,13 @@ public enum ClothHands {
             double x = 138 + 19 * i;
             pen.line(Look.RIBBON, p(x, 40), p(x, 214));
         }
-        pen.runs(Look.CLOTH_INSIDE, List.of(
-                List.of(p(104, 58), p(150, 70), p(240, 70), p(286, 58)),
-                List.of(p(278, 96), p(278, 156), p(286, 194)),
-                List.of(p(240, 182), p(150, 182), p(104, 194)),
-                List.of(p(112, 156), p(112, 96))));
+        pen.runs(
+                Look.CLOTH_INSIDE,
+                List.of(
+                        List.of(p(104, 58), p(150, 70), p(240, 70), p(286, 58)),
+                        List.of(p(278, 96), p(278, 156), p(286, 194)),
+                        List.of(p(240, 182), p(150, 182), p(104, 194)),
+                        List.of(p(112, 156), p(112, 96))));
         for (int i = 0; i < 7; i++) {
             double x = 138 + 19 * i;
             pen.line(Look.PENCILLED, p(x, 72), p(x, 180));

@@ -58,8 +58,7 @@ final class FrontFigure {
             depths.waistBreadth() + 0.008 * body.mm(Measure.STATURE)
         };
         this.innerHeights =
-                new double[] {ankle, calf - 0.1 * (knee - calf), knee, knee + 0.2 * (furrow - knee), middle, furrow
-                };
+                new double[] {ankle, calf - 0.1 * (knee - calf), knee, knee + 0.2 * (furrow - knee), middle, furrow};
         double inKnee = Math.max(GAP, middles[2] - half[2]);
         this.inners = new double[] {
             Math.max(GAP, middles[0] - half[0]),
@@ -184,14 +183,20 @@ final class FrontFigure {
         if (knee > low + 40 * size && knee < high - 40 * size) {
             double axis = (outer(knee) + inner(knee)) / 2;
             double w = 0.46 * (outer(knee) - inner(knee)) / 2;
-            both(pen, Look.THIN, List.of(
-                    new Point(axis - w, knee + 20 * size),
-                    new Point(axis - w, knee - 10 * size),
-                    new Point(axis - 0.4 * w, knee - 30 * size)));
-            both(pen, Look.THIN, List.of(
-                    new Point(axis + w, knee + 20 * size),
-                    new Point(axis + w, knee - 10 * size),
-                    new Point(axis + 0.4 * w, knee - 30 * size)));
+            both(
+                    pen,
+                    Look.THIN,
+                    List.of(
+                            new Point(axis - w, knee + 20 * size),
+                            new Point(axis - w, knee - 10 * size),
+                            new Point(axis - 0.4 * w, knee - 30 * size)));
+            both(
+                    pen,
+                    Look.THIN,
+                    List.of(
+                            new Point(axis + w, knee + 20 * size),
+                            new Point(axis + w, knee - 10 * size),
+                            new Point(axis + 0.4 * w, knee - 30 * size)));
         }
         if (low < ankle()) {
             toes(pen);
@@ -204,9 +209,12 @@ final class FrontFigure {
         double middle = (outer(ankle()) + inner(ankle())) / 2;
         double[] between = {-0.025, 0.04, 0.095, 0.145};
         for (double x : between) {
-            both(pen, Look.THIN, List.of(
-                    new Point(middle + x * length, 0.02 * bone),
-                    new Point(middle + (x + 0.004) * length, (0.24 - 0.5 * Math.abs(x)) * bone)));
+            both(
+                    pen,
+                    Look.THIN,
+                    List.of(
+                            new Point(middle + x * length, 0.02 * bone),
+                            new Point(middle + (x + 0.004) * length, (0.24 - 0.5 * Math.abs(x)) * bone)));
         }
     }
 

@@ -141,8 +141,8 @@ final class Pen {
         Point right = at(middle.plus(new Point(across, 0)));
         path(
                 look,
-                "M" + told(left) + "A" + number(across * scale) + ' ' + number(high * scale) + " 0 0 "
-                        + (lower ? 0 : 1) + ' ' + told(right));
+                "M" + told(left) + "A" + number(across * scale) + ' ' + number(high * scale) + " 0 0 " + (lower ? 0 : 1)
+                        + ' ' + told(right));
     }
 
     /** A tape round something: in front drawn out, behind dotted. */
@@ -172,8 +172,7 @@ final class Pen {
         Point[] points = new Point[way.length];
         for (int i = 0; i < way.length; i++) {
             double a = Math.toRadians(way[i][0]);
-            points[i] = middle.plus(
-                    new Point(across * way[i][1] * Math.cos(a), high * way[i][1] * Math.sin(a)));
+            points[i] = middle.plus(new Point(across * way[i][1] * Math.cos(a), high * way[i][1] * Math.sin(a)));
         }
         curve(Look.RING, points);
     }

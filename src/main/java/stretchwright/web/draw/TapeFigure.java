@@ -87,8 +87,7 @@ public final class TapeFigure {
             double scale = Math.min((height - 2 * EDGE) / (high - low), (width - 2 * EDGE) / wide);
             double spare = height - 2 * EDGE - scale * (high - low);
             return new Pen(
-                    new Point(width / 2 - aside - scale * middle, height - EDGE - spare / 2 + scale * low),
-                    scale);
+                    new Point(width / 2 - aside - scale * middle, height - EDGE - spare / 2 + scale * low), scale);
         }
     }
 
@@ -102,15 +101,10 @@ public final class TapeFigure {
             case FOOT_LENGTH -> TapeLengths.foot(body, window, voice);
             case ANKLE_BONE_HEIGHT -> TapeHeights.bone(body, window, voice);
             case CROTCH_HEIGHT -> TapeHeights.innerLeg(body, window, voice);
-            case WAIST_HEIGHT, HIP_HEIGHT, KNEE_HEIGHT, CALF_HEIGHT, ANKLE_HEIGHT -> TapeHeights.beside(
-                    measure, body, window, voice);
-            case WAIST_GIRTH,
-                    HIP_GIRTH,
-                    THIGH_GIRTH,
-                    MID_THIGH_GIRTH,
-                    KNEE_GIRTH,
-                    CALF_GIRTH,
-                    ANKLE_GIRTH -> TapeGirths.of(measure, body, window, voice);
+            case WAIST_HEIGHT, HIP_HEIGHT, KNEE_HEIGHT, CALF_HEIGHT, ANKLE_HEIGHT ->
+                TapeHeights.beside(measure, body, window, voice);
+            case WAIST_GIRTH, HIP_GIRTH, THIGH_GIRTH, MID_THIGH_GIRTH, KNEE_GIRTH, CALF_GIRTH, ANKLE_GIRTH ->
+                TapeGirths.of(measure, body, window, voice);
         };
     }
 

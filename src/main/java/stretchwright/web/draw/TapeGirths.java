@@ -30,16 +30,10 @@ final class TapeGirths {
             halfway(pen, figure, height, voice);
         }
         if (measure == Measure.CALF_GIRTH || measure == Measure.HIP_GIRTH) {
-            label(
-                    pen,
-                    new Point(figure.outer(height) + pen.mm(14), height),
-                    voice.say(Tell.said("word.fullest")));
+            label(pen, new Point(figure.outer(height) + pen.mm(14), height), voice.say(Tell.said("word.fullest")));
         }
         if (measure == Measure.ANKLE_GIRTH) {
-            label(
-                    pen,
-                    new Point(figure.outer(height) + pen.mm(14), height),
-                    voice.say(Tell.said("word.thinnest")));
+            label(pen, new Point(figure.outer(height) + pen.mm(14), height), voice.say(Tell.said("word.thinnest")));
         }
         double from = trunk ? -figure.outer(height) : figure.inner(height);
         round(pen, from, figure.outer(height), height);

@@ -16,7 +16,8 @@ final class TapeLengths {
     static String stature(Body body, TapeFigure.Window window, Voice voice) {
         SideFigure figure = new SideFigure(body);
         double tall = body.mm(Measure.STATURE);
-        double wall = Math.max(0.09 * tall, Math.max(figure.back(figure.hip()), figure.foot().heel()) + 2);
+        double wall = Math.max(
+                0.09 * tall, Math.max(figure.back(figure.hip()), figure.foot().heel()) + 2);
         Pen pen = window.pen(0.02 * tall, 0.45 * tall);
         TapeHeights.floor(pen, 0.17 * tall);
         pen.line(Look.TICK, new Point(wall, 0), new Point(wall, 1.02 * tall));

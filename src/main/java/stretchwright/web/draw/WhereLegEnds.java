@@ -24,16 +24,17 @@ public final class WhereLegEnds {
         boolean boot = leg == Leg.OVER_BOOT;
         WornEdges edges = new WornEdges(waist, waist, hem + (boot ? 15 : 0), hem);
         WornView view = WornView.of(
-                body,
-                boot ? Optional.of(BootShape.usual(kind).scaled(size)) : Optional.empty(),
-                edges,
-                SCALE);
+                body, boot ? Optional.of(BootShape.usual(kind).scaled(size)) : Optional.empty(), edges, SCALE);
         view.draw();
         if (leg == Leg.STIRRUP) {
             strap(view);
         }
         return new Drawing(
-                voice.say(title(leg)), voice.say(described(leg)), view.width(), view.height(), view.pen().drawn());
+                voice.say(title(leg)),
+                voice.say(described(leg)),
+                view.width(),
+                view.height(),
+                view.pen().drawn());
     }
 
     private static double hem(Leg leg, Body body) {
@@ -52,7 +53,8 @@ public final class WhereLegEnds {
     private static void strap(WornView view) {
         SideFoot foot = view.figure().foot();
         double bone = foot.bone();
-        view.pen().runs(
+        view.pen()
+                .runs(
                         Look.WORN,
                         List.of(
                                 List.of(new Point(foot.frontAt(bone) - 10, bone), new Point(-62, 2)),

@@ -53,14 +53,16 @@ public final class WornPlaces {
         double w = front.waist();
         double out = front.outer(w);
         return switch (symptom) {
-            case BAND_SLIDES_DOWN -> at(From.FRONT, -95)
-                    .band(w - 135)
-                    .arrow(p(out + 70, w + 10), p(out + 70, w - 120))
-                    .ring(p(0, w - 110), 205, 62);
-            case BAND_ROLLS_OVER -> front.band(w - 62)
-                    .line(Look.TICK, p(-out, w - 4), p(0, w - 26), p(out, w - 4))
-                    .line(Look.TICK, p(-out, w - 24), p(0, w - 46), p(out, w - 24))
-                    .ring(p(0, w - 22), 175, 58);
+            case BAND_SLIDES_DOWN ->
+                at(From.FRONT, -95)
+                        .band(w - 135)
+                        .arrow(p(out + 70, w + 10), p(out + 70, w - 120))
+                        .ring(p(0, w - 110), 205, 62);
+            case BAND_ROLLS_OVER ->
+                front.band(w - 62)
+                        .line(Look.TICK, p(-out, w - 4), p(0, w - 26), p(out, w - 4))
+                        .line(Look.TICK, p(-out, w - 24), p(0, w - 46), p(out, w - 24))
+                        .ring(p(0, w - 22), 175, 58);
             case GAPE_AT_BACK_WAIST -> {
                 WornScene side = at(From.SIDE, -8);
                 double b = side.back(w);
@@ -68,27 +70,32 @@ public final class WornPlaces {
                         .line(Look.RIBBON, p(b + 8, w - 130), p(b + 40, w - 60), p(b + 48, w - 6))
                         .ring(p(b + 22, w - 40), 68, 88);
             }
-            case FOLDS_BELOW_BACK_BAND -> at(From.BACK, 0)
-                    .band(w - 45)
-                    .folds(p(0, w - 92), 78, 3, 26)
-                    .ring(p(0, w - 92), 125, 66);
+            case FOLDS_BELOW_BACK_BAND ->
+                at(From.BACK, 0).band(w - 45).folds(p(0, w - 92), 78, 3, 26).ring(p(0, w - 92), 125, 66);
             case BAND_DROPS_SITTING -> {
                 WornScene back = at(From.BACK, 0).band(w - 45);
-                yield back.line(Look.RIBBON, p(-out, w), p(-0.5 * out, w - 62), p(0, w - 84), p(0.5 * out, w - 62), p(out, w))
+                yield back.line(
+                                Look.RIBBON,
+                                p(-out, w),
+                                p(-0.5 * out, w - 62),
+                                p(0, w - 84),
+                                p(0.5 * out, w - 62),
+                                p(out, w))
                         .arrow(p(0, w + 30), p(0, w - 76))
                         .ring(p(0, w - 48), 150, 76);
             }
-            case WAIST_TOO_HIGH -> front.band(w + 10)
-                    .arrow(p(out + 60, w - 40), p(out + 60, w + 60))
-                    .ring(p(0, w + 34), 170, 50);
-            case WAIST_TOO_LOW -> at(From.FRONT, -85)
-                    .band(w - 130)
-                    .line(Look.PENCILLED, p(-out, w), p(0, w - 6), p(out, w))
-                    .ring(p(0, w - 84), 185, 72);
+            case WAIST_TOO_HIGH ->
+                front.band(w + 10)
+                        .arrow(p(out + 60, w - 40), p(out + 60, w + 60))
+                        .ring(p(0, w + 34), 170, 50);
+            case WAIST_TOO_LOW ->
+                at(From.FRONT, -85)
+                        .band(w - 130)
+                        .line(Look.PENCILLED, p(-out, w), p(0, w - 6), p(out, w))
+                        .ring(p(0, w - 84), 185, 72);
             case WAIST_TOO_TIGHT -> front.band(w - 45).tight(-out, out, w - 20).ring(p(0, w - 22), 168, 56);
-            case WAISTBAND_SEAM_SNAPS -> front.band(w - 45)
-                    .burst(p(0, w - 48), 60, false)
-                    .ring(p(0, w - 48), 112, 58);
+            case WAISTBAND_SEAM_SNAPS ->
+                front.band(w - 45).burst(p(0, w - 48), 60, false).ring(p(0, w - 48), 112, 58);
             default -> {
                 double h = front.hip();
                 yield at(From.FRONT, h + 30 - w)
@@ -106,23 +113,27 @@ public final class WornPlaces {
         double h = front.hip();
         front.band(w - 45);
         return switch (symptom) {
-            case CROTCH_HANGS_LOW -> front.line(Look.RIBBON, p(-70, c - 16), p(0, c - 84), p(70, c - 16))
-                    .arrow(p(0, c + 70), p(0, c - 40))
-                    .ring(p(0, c - 30), 112, 88);
+            case CROTCH_HANGS_LOW ->
+                front.line(Look.RIBBON, p(-70, c - 16), p(0, c - 84), p(70, c - 16))
+                        .arrow(p(0, c + 70), p(0, c - 40))
+                        .ring(p(0, c - 30), 112, 88);
             case FOLD_UNDER_FRONT_BAND -> front.folds(p(0, w - 88), 80, 2, 30).ring(p(0, w - 84), 130, 56);
-            case CREASE_INTO_FRONT -> front.line(Look.RIBBON, p(0, c + 4), p(3, c + 50), p(0, c + 108))
-                    .ring(p(0, c + 52), 66, 88);
-            case DRAG_LINES -> front.line(Look.TICK, p(8, c + 6), p(70, c + 42), p(150, c + 96))
-                    .line(Look.TICK, p(-8, c + 6), p(-70, c + 42), p(-150, c + 96))
-                    .line(Look.TICK, p(12, c - 16), p(80, c + 8), p(160, c + 48))
-                    .line(Look.TICK, p(-12, c - 16), p(-80, c + 8), p(-160, c + 48))
-                    .ring(p(0, c + 36), 205, 96);
+            case CREASE_INTO_FRONT ->
+                front.line(Look.RIBBON, p(0, c + 4), p(3, c + 50), p(0, c + 108))
+                        .ring(p(0, c + 52), 66, 88);
+            case DRAG_LINES ->
+                front.line(Look.TICK, p(8, c + 6), p(70, c + 42), p(150, c + 96))
+                        .line(Look.TICK, p(-8, c + 6), p(-70, c + 42), p(-150, c + 96))
+                        .line(Look.TICK, p(12, c - 16), p(80, c + 8), p(160, c + 48))
+                        .line(Look.TICK, p(-12, c - 16), p(-80, c + 8), p(-160, c + 48))
+                        .ring(p(0, c + 36), 205, 96);
             case CROTCH_SEAM_BURSTS -> front.burst(p(0, c + 34), 56, true).ring(p(0, c + 30), 76, 90);
-            case BACK_SEAM_CUTS_IN -> at(From.BACK, 0)
-                    .band(w - 45)
-                    .line(Look.TICK, p(-48, c + 120), p(-10, c + 96), p(-4, c + 40))
-                    .line(Look.TICK, p(48, c + 120), p(10, c + 96), p(4, c + 40))
-                    .ring(p(0, c + 74), 86, 112);
+            case BACK_SEAM_CUTS_IN ->
+                at(From.BACK, 0)
+                        .band(w - 45)
+                        .line(Look.TICK, p(-48, c + 120), p(-10, c + 96), p(-4, c + 40))
+                        .line(Look.TICK, p(48, c + 120), p(10, c + 96), p(4, c + 40))
+                        .ring(p(0, c + 74), 86, 112);
             case SEE_THROUGH -> {
                 WornScene back = at(From.BACK, 0).band(w - 45);
                 for (int i = -4; i <= 4; i++) {
@@ -159,16 +170,17 @@ public final class WornPlaces {
         double c = side.calf();
         return switch (symptom) {
             case TIGHT_CALF -> side.tight(side.face(c) - 4, side.back(c) + 4, c).ring(p(10, c), 92, 70);
-            case BAGGY_KNEES -> side.line(
-                            Look.RIBBON,
-                            p(side.face(k + 90) - 12, k + 90),
-                            p(side.face(k) - 34, k + 20),
-                            p(side.face(k) - 30, k - 22),
-                            p(side.face(k - 90) - 12, k - 90))
-                    .folds(p(side.face(k) + 30, k - 14), 30, 2, 30)
-                    .ring(p(side.face(k) + 6, k), 84, 100);
-            case FOLDS_BEHIND_KNEE -> side.folds(p(side.back(k) - 34, k), 34, 4, 26)
-                    .ring(p(side.back(k) - 20, k), 76, 84);
+            case BAGGY_KNEES ->
+                side.line(
+                                Look.RIBBON,
+                                p(side.face(k + 90) - 12, k + 90),
+                                p(side.face(k) - 34, k + 20),
+                                p(side.face(k) - 30, k - 22),
+                                p(side.face(k - 90) - 12, k - 90))
+                        .folds(p(side.face(k) + 30, k - 14), 30, 2, 30)
+                        .ring(p(side.face(k) + 6, k), 84, 100);
+            case FOLDS_BEHIND_KNEE ->
+                side.folds(p(side.back(k) - 34, k), 34, 4, 26).ring(p(side.back(k) - 20, k), 76, 84);
             default -> {
                 WornScene front = at(From.FRONT, 0);
                 double x = (front.inner(k) + front.outer(k)) / 2;
@@ -196,20 +208,31 @@ public final class WornPlaces {
                 yield (symptom == WearingSymptom.HEM_CREEPS_UP ? side.arrow(p(x, e - 10), p(x, e + up + 40)) : side)
                         .ring(p(2, e + up / 2), 84, 40 + up / 2);
             }
-            case LEGS_TOO_LONG -> new WornScene(From.SIDE, 0, -12, 0)
-                    .folds(p(0, e + 52), 40, 4, 28)
-                    .ring(p(0, e + 40), 84, 92);
-            case HEM_WAVY -> new WornScene(From.SIDE, 0, 0, 0)
-                    .line(Look.RIBBON, p(-52, e + 4), p(-34, e - 14), p(-12, e + 8), p(12, e - 14), p(34, e + 8), p(54, e - 8))
-                    .ring(p(0, e), 90, 56);
-            case HEM_WILL_NOT_PASS -> boot.line(Look.RIBBON, p(-78, 88), p(-10, 10), p(70, -20))
-                    .ring(p(-6, 30), 112, 86);
+            case LEGS_TOO_LONG ->
+                new WornScene(From.SIDE, 0, -12, 0)
+                        .folds(p(0, e + 52), 40, 4, 28)
+                        .ring(p(0, e + 40), 84, 92);
+            case HEM_WAVY ->
+                new WornScene(From.SIDE, 0, 0, 0)
+                        .line(
+                                Look.RIBBON,
+                                p(-52, e + 4),
+                                p(-34, e - 14),
+                                p(-12, e + 8),
+                                p(12, e - 14),
+                                p(34, e + 8),
+                                p(54, e - 8))
+                        .ring(p(0, e), 90, 56);
+            case HEM_WILL_NOT_PASS ->
+                boot.line(Look.RIBBON, p(-78, 88), p(-10, 10), p(70, -20)).ring(p(-6, 30), 112, 86);
             case HEM_RIDES_UP -> boot.arrow(p(104, 20), p(104, 140)).ring(p(0, 104), 98, 66);
-            case LOOSE_LEG -> boot.line(Look.RIBBON, p(62, 190), p(104, 90), p(134, -58), p(70, -80), p(30, -50))
-                    .ring(p(84, -30), 84, 92);
-            default -> boot.line(Look.RIBBON, p(-112, 20), p(-150, 46), p(-170, 26), p(-128, 12), p(-112, 20))
-                    .line(Look.RIBBON, p(-112, 20), p(-168, 4), p(-186, -40))
-                    .ring(p(-140, 6), 76, 78);
+            case LOOSE_LEG ->
+                boot.line(Look.RIBBON, p(62, 190), p(104, 90), p(134, -58), p(70, -80), p(30, -50))
+                        .ring(p(84, -30), 84, 92);
+            default ->
+                boot.line(Look.RIBBON, p(-112, 20), p(-150, 46), p(-170, 26), p(-128, 12), p(-112, 20))
+                        .line(Look.RIBBON, p(-112, 20), p(-168, 4), p(-186, -40))
+                        .ring(p(-140, 6), 76, 78);
         };
     }
 }

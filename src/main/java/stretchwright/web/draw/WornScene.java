@@ -48,9 +48,7 @@ final class WornScene {
         boolean side = from == From.SIDE || boot;
         this.height = side ? view.height() : 20 + SCALE * front.top();
         this.width = side ? view.width() + 2 * MARGIN : 200;
-        this.pen = side
-                ? view.shifted(MARGIN)
-                : new Pen(new Point(width / 2, 10 + SCALE * front.top()), SCALE);
+        this.pen = side ? view.shifted(MARGIN) : new Pen(new Point(width / 2, 10 + SCALE * front.top()), SCALE);
         if (side) {
             view.draw();
         } else {

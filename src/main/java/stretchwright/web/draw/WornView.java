@@ -34,16 +34,14 @@ public final class WornView {
         this.boot = boot.map(b -> new BootShape(BootKind.of(b.kind()), b));
         double top = figure.top();
         this.edges = new WornEdges(
-                Math.min(edges.frontTop(), top),
-                Math.min(edges.backTop(), top),
-                edges.frontHem(),
-                edges.backHem());
+                Math.min(edges.frontTop(), top), Math.min(edges.backTop(), top), edges.frontHem(), edges.backHem());
         double low = this.boot.map(b -> bone() + new BootUnder(b).ground()).orElse(0.0);
         double left = this.boot
                 .map(b -> Math.min(b.toe(), new BootUnder(b).front()))
                 .orElse(figure.foot().toe());
         double right = Math.max(
-                widest(), this.boot.map(b -> new BootUnder(b).rear()).orElse(figure.foot().heel()));
+                widest(),
+                this.boot.map(b -> new BootUnder(b).rear()).orElse(figure.foot().heel()));
         left = Math.min(left, deepest());
         this.width = 2 * (EDGE + OFF) + scale * (right - left);
         this.height = 2 * EDGE + scale * (top - low);
@@ -104,7 +102,9 @@ public final class WornView {
                     double top = bone() + b.top();
                     double share = Math.max(0, Math.min(1, (top + EASES - mm) / EASES));
                     double shell = mm >= top ? b.frontAt(b.top()) : b.frontAt(mm - bone());
-                    return mm >= top ? Math.min(leg, leg + share * (shell - leg)) : Math.min(shell, inside(leg, mm, b.top()));
+                    return mm >= top
+                            ? Math.min(leg, leg + share * (shell - leg))
+                            : Math.min(shell, inside(leg, mm, b.top()));
                 })
                 .orElse(leg);
     }
@@ -115,7 +115,9 @@ public final class WornView {
                     double top = bone() + b.top();
                     double share = Math.max(0, Math.min(1, (top + EASES - mm) / EASES));
                     double shell = mm >= top ? b.backAt(b.top()) : b.backAt(mm - bone());
-                    return mm >= top ? Math.max(leg, leg + share * (shell - leg)) : Math.max(shell, -inside(-leg, mm, b.top()));
+                    return mm >= top
+                            ? Math.max(leg, leg + share * (shell - leg))
+                            : Math.max(shell, -inside(-leg, mm, b.top()));
                 })
                 .orElse(leg);
     }

@@ -46,7 +46,12 @@ final class WornWords {
 
     static Said place(WearingSymptom symptom) {
         return switch (symptom) {
-            case BAND_SLIDES_DOWN, BAND_ROLLS_OVER, WAIST_TOO_HIGH, WAIST_TOO_LOW, WAIST_TOO_TIGHT, WAISTBAND_SEAM_SNAPS -> Tell.said("place.waist");
+            case BAND_SLIDES_DOWN,
+                    BAND_ROLLS_OVER,
+                    WAIST_TOO_HIGH,
+                    WAIST_TOO_LOW,
+                    WAIST_TOO_TIGHT,
+                    WAISTBAND_SEAM_SNAPS -> Tell.said("place.waist");
             case GAPE_AT_BACK_WAIST, FOLDS_BELOW_BACK_BAND, BAND_DROPS_SITTING -> Tell.said("place.back-waist");
             case FOLD_UNDER_FRONT_BAND -> Tell.said("place.front-waist");
             case BAND_WILL_NOT_PASS -> Tell.said("place.hip");

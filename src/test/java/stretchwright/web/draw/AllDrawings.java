@@ -1,7 +1,6 @@
 package stretchwright.web.draw;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stretchwright.body.Body;
@@ -57,7 +56,11 @@ final class AllDrawings {
                 double hem = bone - boot.ankleToHem();
                 all.put(
                         "worn-" + figure.word() + "-" + kind,
-                        WornView.of(body, Optional.of(boot), new WornEdges(waist - 5, waist + 20, hem + 15, hem - 5), 0.55)
+                        WornView.of(
+                                        body,
+                                        Optional.of(boot),
+                                        new WornEdges(waist - 5, waist + 20, hem + 15, hem - 5),
+                                        0.55)
                                 .drawing(VOICE));
             }
         }
@@ -75,9 +78,7 @@ final class AllDrawings {
     private static void tapes(Map<String, Drawing> all, String who, Body body) {
         for (Measure measure : Measure.values()) {
             for (TapeFigure.Size size : TapeFigure.Size.values()) {
-                all.put(
-                        "tape-" + who + "-" + measure + "-" + size.name(),
-                        TapeFigure.of(measure, body, size, VOICE));
+                all.put("tape-" + who + "-" + measure + "-" + size.name(), TapeFigure.of(measure, body, size, VOICE));
             }
         }
     }

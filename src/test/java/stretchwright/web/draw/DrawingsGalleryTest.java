@@ -51,11 +51,13 @@ class DrawingsGalleryTest {
     @Test
     void everyClassHasItsLook() throws IOException {
         String css = styles();
-        AllDrawings.all().values().forEach(drawing -> CLASS.matcher(drawing.inside())
-                .results()
-                .flatMap(r -> Stream.of(r.group(1).split(" ")))
-                .distinct()
-                .forEach(c -> assertThat(css).contains("." + c + " {")));
+        AllDrawings.all()
+                .values()
+                .forEach(drawing -> CLASS.matcher(drawing.inside())
+                        .results()
+                        .flatMap(r -> Stream.of(r.group(1).split(" ")))
+                        .distinct()
+                        .forEach(c -> assertThat(css).contains("." + c + " {")));
     }
 
     @Test

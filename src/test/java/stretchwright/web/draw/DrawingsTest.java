@@ -88,7 +88,9 @@ class DrawingsTest {
                 assertThat(element.getAttributes().item(i).getNodeName()).isIn(ATTRIBUTES);
             }
             if (!Set.of("svg", "title", "desc").contains(element.getTagName())) {
-                assertThat(element.hasAttribute("id")).as("ids inside would repeat").isFalse();
+                assertThat(element.hasAttribute("id"))
+                        .as("ids inside would repeat")
+                        .isFalse();
                 assertThat(element.getAttribute("class")).isNotEmpty();
             }
         }
@@ -171,8 +173,15 @@ class DrawingsTest {
 
     @Test
     void noTwoMeasuresLookTheSame() {
-        Stream.of("tape-woman-.*-WIDE", "tape-woman-.*-NARROW", "boot-FIGURE-.*", "symptom-.*", "ends-[A-Z].*", "hands-.*")
-                .forEach(some -> assertThat(names().filter(n -> n.matches(some)).map(n -> ALL.get(n).inside()))
+        Stream.of(
+                        "tape-woman-.*-WIDE",
+                        "tape-woman-.*-NARROW",
+                        "boot-FIGURE-.*",
+                        "symptom-.*",
+                        "ends-[A-Z].*",
+                        "hands-.*")
+                .forEach(some -> assertThat(names().filter(n -> n.matches(some))
+                                .map(n -> ALL.get(n).inside()))
                         .hasSizeGreaterThan(4)
                         .doesNotHaveDuplicates());
     }

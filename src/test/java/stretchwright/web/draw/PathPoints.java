@@ -18,7 +18,8 @@ final class PathPoints {
         List<Point> out = new ArrayList<>();
         Matcher steps = STEP.matcher(d);
         while (steps.find()) {
-            List<Double> n = NUMBER.matcher(steps.group(2)).results()
+            List<Double> n = NUMBER.matcher(steps.group(2))
+                    .results()
                     .map(r -> Double.valueOf(r.group()))
                     .toList();
             switch (steps.group(1)) {
