@@ -13,6 +13,25 @@ final class BootSole {
 
     static Drawing of(BootMeasure measure, BootKind kind, Voice voice) {
         Pen pen = new Pen(new Point(264, 110), 1.15);
+        outline(pen);
+        if (kind.heeled()) {
+            pen.curve(Look.THIN, new Point(-16, 30), new Point(-8, 0), new Point(-16, -28));
+        }
+        mounted(pen, kind);
+        boolean arch = measure == BootMeasure.ARCH_WIDTH;
+        double x = arch ? -52 : -146;
+        Point up = new Point(x, arch ? 29 : 48);
+        Point down = new Point(x, arch ? -25 : -44);
+        pen.read(up, down);
+        return new Drawing(
+                voice.say(Tell.said("tape.title", measure.title())),
+                voice.say(measure.drawn()),
+                WIDTH,
+                HEIGHT,
+                pen.drawn());
+    }
+
+    private static void outline(Pen pen) {
         pen.shape(
                 Look.BODY,
                 List.of(
@@ -32,21 +51,6 @@ final class BootSole {
                         new Point(-110, -38),
                         new Point(-150, -44),
                         new Point(-192, -30)));
-        if (kind.heeled()) {
-            pen.curve(Look.THIN, new Point(-16, 30), new Point(-8, 0), new Point(-16, -28));
-        }
-        mounted(pen, kind);
-        boolean arch = measure == BootMeasure.ARCH_WIDTH;
-        double x = arch ? -52 : -146;
-        Point up = new Point(x, arch ? 29 : 48);
-        Point down = new Point(x, arch ? -25 : -44);
-        pen.read(up, down);
-        return new Drawing(
-                voice.say(Tell.said("tape.title", measure.title())),
-                voice.say(measure.drawn()),
-                WIDTH,
-                HEIGHT,
-                pen.drawn());
     }
 
     private static void mounted(Pen pen, BootKind kind) {

@@ -37,8 +37,16 @@ final class Hand {
         return tip.plus(mirrored ? p.mirrored() : p);
     }
 
+    /** The thumb lies nearer to who looks: it is drawn last. */
     private void draw() {
-        // the thumb lies nearer to who looks: it is drawn last
+        fingers();
+        thumb();
+        pen.curve(Look.THIN, set(99, 28), set(102, 3), set(100, -22));
+        pen.line(Look.THIN, set(99, 28), set(114, 29));
+        pen.line(Look.THIN, set(100, -22), set(115, -23));
+    }
+
+    private void fingers() {
         pen.curve(
                 Look.BODY,
                 List.of(
@@ -60,6 +68,9 @@ final class Hand {
                         set(97, -21)));
         pen.curve(Look.THIN, set(40, 24), set(44, 16), set(40, 9));
         pen.curve(Look.THIN, set(20, 15), set(26, 11), set(27, 7));
+    }
+
+    private void thumb() {
         pen.curve(
                 Look.BODY,
                 List.of(
@@ -76,8 +87,5 @@ final class Hand {
                         set(52, -21),
                         set(66, -20)));
         pen.curve(Look.THIN, set(0, -7), set(5, -9), set(3, -14));
-        pen.curve(Look.THIN, set(99, 28), set(102, 3), set(100, -22));
-        pen.line(Look.THIN, set(99, 28), set(114, 29));
-        pen.line(Look.THIN, set(100, -22), set(115, -23));
     }
 }

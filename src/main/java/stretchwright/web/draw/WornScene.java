@@ -142,6 +142,13 @@ final class WornScene {
         return this;
     }
 
+    /** A fold on either side of the middle. */
+    WornScene both(Point... points) {
+        pen.curve(Look.TICK, points);
+        pen.curve(Look.TICK, java.util.Arrays.stream(points).map(Point::mirrored).toList());
+        return this;
+    }
+
     WornScene arrow(Point from, Point to) {
         pen.arrow(Look.MOVE, from, from.towards(to, 0.5), to);
         return this;
