@@ -39,8 +39,7 @@ final class FrontFigure {
         double top = waist + 0.055 * body.mm(Measure.STATURE);
         double lower = 0.1 * (knee - calf);
         this.outerHeights = new double[] {ankle, calf + lower, knee, middle, furrow, hip, waist, top};
-        this.innerHeights =
-                new double[] {ankle, calf - lower, knee, knee + 0.2 * (furrow - knee), middle, furrow};
+        this.innerHeights = new double[] {ankle, calf - lower, knee, knee + 0.2 * (furrow - knee), middle, furrow};
         this.outers = outers();
         this.inners = inners();
     }

@@ -27,11 +27,7 @@ final class TapeLengths {
         double x = wall + pen.mm(16);
         pen.line(Look.LEVEL, new Point(wall, tall), new Point(x, tall));
         pen.read(new Point(x, 0), new Point(x, tall));
-        pen.words(
-                Look.LETTERS,
-                new Point(-0.065 * tall, tall),
-                Pen.Side.END,
-                voice.say(Tell.said("word.book")));
+        pen.words(Look.LETTERS, new Point(-0.065 * tall, tall), Pen.Side.END, voice.say(Tell.said("word.book")));
         pen.words(
                 Look.LETTERS,
                 new Point(x + pen.mm(14), 0.62 * tall),

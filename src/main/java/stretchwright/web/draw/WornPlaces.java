@@ -127,8 +127,7 @@ public final class WornPlaces {
                         .both(p(12, c - 16), p(80, c + 8), p(160, c + 48))
                         .ring(p(0, c + 36), 205, 96);
             case CROTCH_SEAM_BURSTS -> front.burst(p(0, c + 34), 56, true).ring(p(0, c + 30), 76, 90);
-            default ->
-                front.both(p(10, c + 30), p(70, c - 10), p(150, c - 120)).ring(p(0, c), 150, 92);
+            default -> front.both(p(10, c + 30), p(70, c - 10), p(150, c - 120)).ring(p(0, c), 150, 92);
         };
     }
 
@@ -194,13 +193,12 @@ public final class WornPlaces {
     }
 
     private static WornScene hem(WearingSymptom symptom) {
-        double up =
-                switch (symptom) {
-                    case HEM_CREEPS_UP -> 60;
-                    case LEGS_TOO_SHORT -> 110;
-                    case LEGS_TOO_LONG -> -12;
-                    default -> 0;
-                };
+        double up = switch (symptom) {
+            case HEM_CREEPS_UP -> 60;
+            case LEGS_TOO_SHORT -> 110;
+            case LEGS_TOO_LONG -> -12;
+            default -> 0;
+        };
         WornScene side = new WornScene(From.SIDE, 0, up, 0);
         double e = side.hem();
         double x = side.back(e + up) + 62;

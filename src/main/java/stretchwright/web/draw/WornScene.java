@@ -145,7 +145,8 @@ final class WornScene {
     /** A fold on either side of the middle. */
     WornScene both(Point... points) {
         pen.curve(Look.TICK, points);
-        pen.curve(Look.TICK, java.util.Arrays.stream(points).map(Point::mirrored).toList());
+        pen.curve(
+                Look.TICK, java.util.Arrays.stream(points).map(Point::mirrored).toList());
         return this;
     }
 
