@@ -9,7 +9,7 @@ import stretchwright.ground.Point;
  *
  * <p>Classes that the page's style sheet must have (names as in its own drawings): body, thin, worn, cloth-out, cloth-in,
  * pencilled, grain, sew, ribbon, tapeline, tapeline between, dot, level, arrowhead, mark with holds, look, stop or works; of
- * letters chalktext, lab, f14, f15. New here: "outline tool", an ink line filled with the sheet (rule, book, wheel, guard).
+ * letters lab and f16. New here: "outline tool", an ink line filled with the sheet (rule, book, wheel, guard).
  * Their widths are px at the shown width.
  */
 final class Pen {
