@@ -41,6 +41,7 @@ public final class Server {
 
     /** What the page's own files are, by their names. */
     private static final Map<String, String> OWN = Map.of(
+            "icon.svg", "image/svg+xml",
             "look.css", "text/css",
             "live.js", "text/javascript");
 

@@ -86,8 +86,8 @@
     if (press) { e.preventDefault(); press.click(); }
   });
 
-  // a refused change comes with its page: show it
+  // a change that was refused, or came second, comes with its page: show it
   document.addEventListener("htmx:beforeSwap", e => {
-    if (e.detail.xhr.status === 422) { e.detail.shouldSwap = true; e.detail.isError = false; }
+    if (e.detail.xhr.status === 422 || e.detail.xhr.status === 409) { e.detail.shouldSwap = true; e.detail.isError = false; }
   });
 })();

@@ -89,12 +89,17 @@ final class Browsing implements AutoCloseable {
         context.setDefaultTimeout(20_000);
         Page page = context.newPage();
         page.onConsoleMessage(m -> {
-            if (m.type().equals("error") || m.type().equals("warning")) {
+            if (List.of("error", "warning").contains(m.type()) && !isLeft(m.text())) {
                 complaints.add(page.url() + ": " + m.text());
             }
         });
         page.onPageError(e -> complaints.add(page.url() + ": " + e));
         return page;
+    }
+
+    /** A request that was still under way when the page was left: the library tells it, and nobody misses the answer. */
+    private static boolean isLeft(String told) {
+        return told.startsWith("htmx:sendAbort") || told.startsWith("htmx:afterRequest");
     }
 
     /** What its pages complained of so far: faults of scripts, what a policy refused, files that were not there. */

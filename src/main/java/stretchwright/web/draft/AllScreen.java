@@ -95,8 +95,7 @@ public final class AllScreen implements Screen {
         Opened make = bench.make(ctx);
         Form form = Form.sent(Guard.form(ctx));
         try {
-            bench.change(make, form.value("seen"), "change", text(form));
-            ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+            bench.save(ctx, make, form.value("seen"), "change", text(form));
         } catch (BadInput e) {
             ctx.status(422);
             show(ctx, page(make, form, e.findings()));

@@ -118,8 +118,7 @@ public final class DraftScreen implements Screen {
         try {
             String text = changed(make, sent);
             bench.tried(make, text).session().pattern();
-            bench.change(make, sent.value("seen"), "change", text);
-            ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+            bench.save(ctx, make, sent.value("seen"), "change", text);
         } catch (BadInput e) {
             refused(ctx, make, e);
         }

@@ -263,9 +263,10 @@ final class PatternDrawing {
 
     private void sides(Piece p, Outline at) {
         Box box = p.sewLine().box();
-        double y = at.y(box.maxY() - 0.17 * box.height());
-        side(p, at, y, say("draw.front"), EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE);
-        side(p, at, y, say("draw.back"), EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE);
+        double height = Math.min(upper(p, EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE), upper(p, EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE))
+                - 0.09 * box.height();
+        side(p, at, height, say("draw.front"), EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE);
+        side(p, at, height, say("draw.back"), EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE);
         double middle = at.x(box.centre().x());
         svg.text("name", middle, at.y(box.maxY() - 0.3 * box.height()), "middle", make.voice().say(p.name().said()));
         if (sheet.wide()) {
@@ -278,13 +279,19 @@ final class PatternDrawing {
         }
     }
 
-    private void side(Piece p, Outline at, double y, String word, EdgeName... names) {
+    /** Beside the edge at that height, on the inside. */
+    private void side(Piece p, Outline at, double height, String word, EdgeName... names) {
         for (EdgeName name : names) {
             if (p.has(name)) {
-                Edge edge = p.edge(name);
-                boolean toLeft = edge.line().start().x() < p.sewLine().box().centre().x();
-                double x = at.x(edge.line().start().x());
-                svg.text(sheet.wide() ? "big" : "big less", x + (toLeft ? LETTER : -LETTER), y, toLeft ? "start" : "end", word);
+                Path line = p.edge(name).line();
+                boolean toLeft = line.start().x() < p.sewLine().box().centre().x();
+                double x = at.x(line.at(line.alongAtHeight(height)).x());
+                svg.text(
+                        sheet.wide() ? "big" : "big less",
+                        x + (toLeft ? LETTER : -LETTER),
+                        at.y(height),
+                        toLeft ? "start" : "end",
+                        word);
                 return;
             }
         }

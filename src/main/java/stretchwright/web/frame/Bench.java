@@ -1,13 +1,17 @@
 package stretchwright.web.frame;
 
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.util.List;
 import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import stretchwright.make.Session;
 import stretchwright.workroom.Workroom;
+import stretchwright.workroom.store.Edit;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
+import stretchwright.workroom.store.Saved;
 import stretchwright.workroom.store.Thing;
 
 /** What every screen works with: the workroom, and what its makes became. */
@@ -46,12 +50,13 @@ public final class Bench {
     public Opened opened(Workroom.Stored stored) {
         Session session = drafts.session(
                 stored.thing().id(), stored.version().name(), stored.version().text());
-        return new Opened(stored, session, stored.thing().id().equals(Demo.ID));
+        return new Opened(
+                stored, stored.version().text(), session, stored.thing().id().equals(Demo.ID));
     }
 
     /** The make as it would be with this text; nothing is kept. */
     public Opened tried(Opened make, String text) {
-        return make.with(drafts.tried(make.id(), make.name(), text));
+        return make.with(text, drafts.tried(make.id(), make.name(), text));
     }
 
     /**
@@ -60,10 +65,28 @@ public final class Bench {
      * @param seen number of the version that was on the screen, as the form says it
      */
     public Thing change(Opened make, String seen, String what, String text) {
+        return room.change(what, asSeen(make, seen), text);
+    }
+
+    /**
+     * Stores another text for a make and answers with the make, or with both where somebody else was first.
+     *
+     * @param seen number of the version that was on the screen, as the form says it
+     */
+    public void save(Context ctx, Opened make, String seen, String what, String text) {
+        Edit edit = Edit.after(asSeen(make, seen), make.name(), text);
+        Saved saved = room.store().save(what, List.of(edit)).get(0);
+        if (saved instanceof Saved.Clash clash) {
+            Clashed.show(ctx, make, clash);
+        } else {
+            ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private static Thing asSeen(Opened make, String seen) {
         Thing now = make.stored().thing();
         long number = seen.matches("[0-9]{1,12}") ? Long.parseLong(seen) : now.now();
-        return room.change(
-                what, new Thing(now.id(), now.kind(), now.name(), number, now.place(), now.links(), now.changed()), text);
+        return new Thing(now.id(), now.kind(), now.name(), number, now.place(), now.links(), now.changed());
     }
 
     /** One after the other of what takes seconds. */

@@ -9,11 +9,12 @@ import stretchwright.make.Session;
 import stretchwright.workroom.Workroom;
 
 /**
- * A make that is looked at: the version that stands, and what became of it.
+ * A make that is looked at: the version that stands, and what became of it; or what becomes of another text that is tried.
  *
+ * @param text of what is shown
  * @param demo whether it is the one that comes with the program: it can be tried, and is nobody's
  */
-public record Opened(Workroom.Stored stored, Session session, boolean demo) {
+public record Opened(Workroom.Stored stored, String text, Session session, boolean demo) {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     public String id() {
@@ -26,10 +27,6 @@ public record Opened(Workroom.Stored stored, Session session, boolean demo) {
 
     public String name() {
         return stored.version().name();
-    }
-
-    public String text() {
-        return stored.version().text();
     }
 
     /** Which version was seen: what is changed follows it. */
@@ -48,7 +45,7 @@ public record Opened(Workroom.Stored stored, Session session, boolean demo) {
     }
 
     /** The same, as it would be with another text. */
-    public Opened with(Session other) {
-        return new Opened(stored, other, demo);
+    Opened with(String other, Session became) {
+        return new Opened(stored, other, became, demo);
     }
 }
