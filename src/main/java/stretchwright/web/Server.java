@@ -14,13 +14,17 @@ import java.util.Optional;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Said;
 import stretchwright.web.ask.AskScreen;
-import stretchwright.web.door.Guard;
+import stretchwright.web.door.Door;
+import stretchwright.web.door.Opening;
+import stretchwright.web.door.Reach;
+import stretchwright.web.door.Refusal;
 import stretchwright.web.draft.AllScreen;
 import stretchwright.web.draft.DraftScreen;
 import stretchwright.web.draft.NumbersScreen;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
+import stretchwright.web.join.JoinScreen;
 import stretchwright.web.lay.LayScreen;
 import stretchwright.web.paper.FilesScreen;
 import stretchwright.web.paper.PrintScreen;
@@ -31,9 +35,9 @@ import stretchwright.workroom.jobs.Workers;
 import stretchwright.workroom.store.Address;
 
 /**
- * The room's entry: the page on the loopback address.
+ * The room's entry: the page, on the loopback address or shared.
  *
- * <p>In: a workroom's address and a port, 0 for any free one. Out: a running server with its address. Promise: what is pressed
+ * <p>In: a workroom's address, and where the page is to be had. Out: a running server with its address. Promise: what is pressed
  * becomes the text of a make file and goes the way of the make command, so the page knows no rule of its own.
  */
 public final class Server {
@@ -48,17 +52,31 @@ public final class Server {
     private final Workers workers;
     private final Javalin app;
 
-    private Server(Workroom room, int port) {
+    private final Opening opening;
+
+    private Server(Workroom room, Opening opening, List<Screen> more) {
         this.room = room;
+        this.opening = opening;
         this.workers = Workers.start(room.store().database(), 1);
         app = Javalin.create(c -> {
-            c.jetty.host = "127.0.0.1";
-            c.jetty.port = port;
+            c.jetty.host = opening.host();
+            c.jetty.port = opening.port();
+            c.jetty.modifyServer(PlainAnswers::use);
             c.jetty.modifyServer(s -> s.setStopTimeout(STOP_MILLIS));
             c.startup.showJavalinBanner = false;
             c.http.prefer405over404 = true;
-            open(c, new Bench(room));
+            open(c, new Bench(room), new Door(opening), more);
         });
+    }
+
+    /**
+     * Starts for this machine alone; empty where the port cannot be had.
+     *
+     * @param port 0 for any free one
+     * @throws BadInput where the workroom cannot be opened
+     */
+    public static Optional<Server> start(Address at, int port) {
+        return start(at, Opening.here(port));
     }
 
     /**
@@ -66,8 +84,13 @@ public final class Server {
      *
      * @throws BadInput where the workroom cannot be opened
      */
-    public static Optional<Server> start(Address at, int port) {
-        Server server = new Server(Workroom.open(at), port);
+    public static Optional<Server> start(Address at, Opening opening) {
+        return start(at, opening, List.of());
+    }
+
+    /** @param more screens */
+    static Optional<Server> start(Address at, Opening opening, List<Screen> more) {
+        Server server = new Server(Workroom.open(at), opening, more);
         try {
             server.app.start();
             return Optional.of(server);
@@ -77,8 +100,14 @@ public final class Server {
         }
     }
 
+    /** For this machine's own browser. */
     public String address() {
-        return "http://127.0.0.1:" + app.port() + "/";
+        return opening.own(app.port());
+    }
+
+    /** For other machines in the same network, most likely first; none where it is not shared. */
+    public List<String> reach() {
+        return Reach.addresses(opening, app.port());
     }
 
     /** What is under way is left as it was last kept. */
@@ -88,7 +117,7 @@ public final class Server {
         room.close();
     }
 
-    private static void open(JavalinConfig c, Bench bench) {
+    private static void open(JavalinConfig c, Bench bench, Door door, List<Screen> more) {
         List<Screen> screens = List.of(
                 new StartScreen(bench),
                 new AskScreen(bench),
@@ -98,24 +127,33 @@ public final class Server {
                 new LayScreen(bench),
                 new PrintScreen(bench),
                 new SewScreen(bench),
-                new FilesScreen(bench));
-        c.routes.before(Guard::check);
+                new FilesScreen(bench),
+                new JoinScreen(door));
+        c.routes.before(door::check);
+        c.routes.beforeMatched(door::checkSeal);
         screens.forEach(s -> s.open(c.routes));
+        more.forEach(s -> s.open(c.routes));
         OWN.forEach((name, type) -> c.routes.get("/" + name, ctx -> resource(ctx, name, type)));
         c.routes.get("/htmx.js", ctx -> packaged(ctx, "htmx.org/2.0.10/dist/htmx.min.js"));
-        c.routes.get("/health", ctx -> ctx.json(Map.of("status", "up")));
-        c.routes.exception(BadInput.class, (e, ctx) -> {
+        c.routes.get("/health", ctx -> ctx.contentType("application/json").result("{\"status\":\"up\"}"));
+        answers(c.routes);
+    }
+
+    /** What is not as it should be, in plain words. */
+    private static void answers(RoutesConfig routes) {
+        routes.exception(BadInput.class, (e, ctx) -> {
             ctx.status(422);
             Pages.show(ctx, "plain.jte", PlainPage.of(e));
         });
-        plain(c.routes, 400, Tell.said("plain.400"), Tell.said("plain.400-help"));
-        plain(c.routes, 403, Tell.said("plain.403"), Tell.said("plain.403-help"));
-        plain(c.routes, 404, Tell.said("plain.404"), Tell.said("plain.404-help"));
-        plain(c.routes, 405, Tell.said("plain.405"), Tell.said("plain.405-help"));
-        plain(c.routes, 408, Tell.said("plain.408"), Tell.said("plain.408-help"));
-        plain(c.routes, 413, Tell.said("plain.413"), Tell.said("plain.413-help"));
-        plain(c.routes, 503, Tell.said("plain.503"), Tell.said("plain.503-help"));
-        plain(c.routes, 500, Tell.said("plain.500"), Tell.said("plain.500-help"));
+        routes.error(403, ctx -> Pages.show(ctx, "plain.jte", PlainPage.of(Refusal.told(ctx))));
+        plain(routes, 400, Tell.said("plain.400"), Tell.said("plain.400-help"));
+        plain(routes, 404, Tell.said("plain.404"), Tell.said("plain.404-help"));
+        plain(routes, 405, Tell.said("plain.405"), Tell.said("plain.405-help"));
+        plain(routes, 408, Tell.said("plain.408"), Tell.said("plain.408-help"));
+        plain(routes, 413, Tell.said("plain.413"), Tell.said("plain.413-help"));
+        plain(routes, 415, Tell.said("plain.415"), Tell.said("plain.415-help"));
+        plain(routes, 503, Tell.said("plain.503"), Tell.said("plain.503-help"));
+        plain(routes, 500, Tell.said("plain.500"), Tell.said("plain.500-help"));
     }
 
     private static void plain(RoutesConfig routes, int status, Said title, Said words) {
