@@ -19,7 +19,7 @@ public interface ServeDoor {
     record Share(String host, String phrase) {
         @Override
         public String toString() {
-            return "Share[" + host + "]"; // the phrase is nobody's
+            return "share[" + host + "]"; // the phrase is nobody's
         }
     }
 

@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -18,6 +19,7 @@ import stretchwright.web.door.Door;
 import stretchwright.web.door.Opening;
 import stretchwright.web.door.Reach;
 import stretchwright.web.door.Refusal;
+import stretchwright.web.door.Streams;
 import stretchwright.web.draft.AllScreen;
 import stretchwright.web.draft.DraftScreen;
 import stretchwright.web.draft.NumbersScreen;
@@ -41,7 +43,7 @@ import stretchwright.workroom.store.Address;
  * becomes the text of a make file and goes the way of the make command, so the page knows no rule of its own.
  */
 public final class Server {
-    private static final int STOP_MILLIS = 3000;
+    private static final int STOP_MILLIS = 2000;
 
     /** What the page's own files are, by their names. */
     private static final Map<String, String> OWN = Map.of(
@@ -51,8 +53,8 @@ public final class Server {
     private final Workroom room;
     private final Workers workers;
     private final Javalin app;
-
     private final Opening opening;
+    private final Streams streams = new Streams();
 
     private Server(Workroom room, Opening opening, List<Screen> more) {
         this.room = room;
@@ -65,6 +67,7 @@ public final class Server {
             c.jetty.modifyServer(s -> s.setStopTimeout(STOP_MILLIS));
             c.startup.showJavalinBanner = false;
             c.http.prefer405over404 = true;
+            c.routes.beforeMatched(streams::note);
             open(c, new Bench(room), new Door(opening), more);
         });
     }
@@ -110,11 +113,27 @@ public final class Server {
         return Reach.addresses(opening, app.port());
     }
 
-    /** What is under way is left as it was last kept. */
+    /** What is under way is left as it was last kept; who still listens is cut off. */
     public void stop() {
-        app.stop();
-        workers.close();
-        room.close();
+        Thread jobs = new Thread(workers::close, "jobs-end");
+        jobs.start();
+        streams.end();
+        try {
+            app.stop();
+        } catch (JavalinException e) {
+            return; // somebody was in the middle of sending or being answered, and is cut off
+        } finally {
+            ended(jobs);
+            room.close();
+        }
+    }
+
+    private static void ended(Thread jobs) {
+        try {
+            jobs.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static void open(JavalinConfig c, Bench bench, Door door, List<Screen> more) {

@@ -31,7 +31,7 @@ import stretchwright.workroom.store.Address;
 final class Visitor {
     private static final AtomicInteger NUMBER = new AtomicInteger();
 
-    private static final Pattern SEAL = Pattern.compile("Seal&#34;:&#34;([0-9a-f]{32})&#34;");
+    private static final Pattern SEAL = Pattern.compile("seal&#34;:&#34;([0-9a-f]{32})&#34;");
 
     private final Server server;
     private final HttpClient http =

@@ -16,14 +16,14 @@ public final class Guard {
     public static final int LARGEST = 200_000;
 
     private static final int MOST_FIELDS = 2000;
-    private static final String SENT = "sent form";
+    private static final String SENT = "sent-form";
 
     private Guard() {}
 
     /** The sent form; all values of a name in their order. */
     public static Map<String, List<String>> form(Context ctx) {
         Map<String, List<String>> fields = new LinkedHashMap<>(sent(ctx));
-        fields.remove(Seal.FIELD);
+        fields.remove(Seal.NAME);
         return fields;
     }
 

@@ -12,11 +12,8 @@ import java.util.Optional;
  * (decision 0013). A form that is sent without it, or with another, is refused.
  */
 public final class Seal {
-    /** Field of a form. */
-    public static final String FIELD = "seal";
-
-    /** Header of a request by script. */
-    public static final String HEADER = "Seal";
+    /** Field of a form, and header of a request by script. */
+    public static final String NAME = "seal";
 
     private static final String COOKIE = "stretchwright-seal";
     private static final int LASTS = (int) Duration.ofDays(365).toSeconds();
@@ -38,9 +35,9 @@ public final class Seal {
     }
 
     static void check(Context ctx) {
-        String sent = ctx.header(HEADER);
+        String sent = ctx.header(NAME);
         if (sent == null) {
-            List<String> fields = Guard.sent(ctx).getOrDefault(FIELD, List.of());
+            List<String> fields = Guard.sent(ctx).getOrDefault(NAME, List.of());
             sent = fields.size() == 1 ? fields.get(0) : "";
         }
         String own = brought(ctx).orElse("");

@@ -40,6 +40,6 @@ public final class Pages {
 
     /** The same for requests by script. */
     public static String sealHeader() {
-        return "{\"" + Seal.HEADER + "\":\"" + seal() + "\"}";
+        return "{\"" + Seal.NAME + "\":\"" + seal() + "\"}";
     }
 }
