@@ -1,5 +1,6 @@
 package stretchwright.cli;
 
+import java.util.List;
 import java.util.Optional;
 import stretchwright.workroom.store.Address;
 
@@ -7,8 +8,28 @@ import stretchwright.workroom.store.Address;
 @FunctionalInterface
 public interface ServeDoor {
     /** Opens it for the workroom on the port, 0 for any free one; empty where the port cannot be had. */
-    Optional<Served> open(Address workroom, int port);
+    Optional<Served> open(Address workroom, int port, Optional<Share> share);
 
-    /** An open door. */
-    record Served(String address, Runnable stop) {}
+    /**
+     * With other machines of the network.
+     *
+     * @param host address to listen at, or a name of it
+     * @param phrase that they are asked for
+     */
+    record Share(String host, String phrase) {
+        @Override
+        public String toString() {
+            return "share[" + host + "]"; // the phrase is nobody's
+        }
+    }
+
+    /**
+     * An open door.
+     *
+     * @param address for this machine
+     * @param reach addresses for others, most likely first
+     * @param look shows it in the system's browser, where there is one
+     * @param stop closes it
+     */
+    record Served(String address, List<String> reach, Runnable look, Runnable stop) {}
 }

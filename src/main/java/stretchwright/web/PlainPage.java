@@ -4,6 +4,7 @@ import java.util.List;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.web.door.Refusal;
 import stretchwright.web.frame.Frame;
 
 /** A page without a make: what is the matter, and what to do. */
@@ -14,6 +15,15 @@ public record PlainPage(Frame frame, List<String> lines) {
 
     static PlainPage of(Said heading, Said help) {
         return new PlainPage(Frame.plain("plain", say(heading)), List.of(say(help)));
+    }
+
+    static PlainPage of(Refusal why) {
+        return switch (why) {
+            case HOST -> of(Tell.said("plain.403"), Tell.said("plain.403-help"));
+            case ORIGIN -> of(Tell.said("plain.403-origin"), Tell.said("plain.403-origin-help"));
+            case SEAL -> of(Tell.said("plain.403-seal"), Tell.said("plain.403-seal-help"));
+            case JOIN -> of(Tell.said("plain.403-join"), Tell.said("plain.403-join-help"));
+        };
     }
 
     static PlainPage of(BadInput wrong) {

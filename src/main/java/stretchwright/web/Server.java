@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -14,13 +15,18 @@ import java.util.Optional;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Said;
 import stretchwright.web.ask.AskScreen;
-import stretchwright.web.door.Guard;
+import stretchwright.web.door.Door;
+import stretchwright.web.door.Opening;
+import stretchwright.web.door.Reach;
+import stretchwright.web.door.Refusal;
+import stretchwright.web.door.Streams;
 import stretchwright.web.draft.AllScreen;
 import stretchwright.web.draft.DraftScreen;
 import stretchwright.web.draft.NumbersScreen;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
+import stretchwright.web.join.JoinScreen;
 import stretchwright.web.lay.LayScreen;
 import stretchwright.web.paper.FilesScreen;
 import stretchwright.web.paper.PrintScreen;
@@ -31,13 +37,13 @@ import stretchwright.workroom.jobs.Workers;
 import stretchwright.workroom.store.Address;
 
 /**
- * The room's entry: the page on the loopback address.
+ * The room's entry: the page, on the loopback address or shared.
  *
- * <p>In: a workroom's address and a port, 0 for any free one. Out: a running server with its address. Promise: what is pressed
+ * <p>In: a workroom's address, and where the page is to be had. Out: a running server with its address. Promise: what is pressed
  * becomes the text of a make file and goes the way of the make command, so the page knows no rule of its own.
  */
 public final class Server {
-    private static final int STOP_MILLIS = 3000;
+    private static final int STOP_MILLIS = 2000;
 
     /** What the page's own files are, by their names. */
     private static final Map<String, String> OWN = Map.of(
@@ -48,18 +54,33 @@ public final class Server {
     private final Workroom room;
     private final Workers workers;
     private final Javalin app;
+    private final Opening opening;
+    private final Streams streams = new Streams();
 
-    private Server(Workroom room, int port) {
+    private Server(Workroom room, Opening opening, List<Screen> more) {
         this.room = room;
+        this.opening = opening;
         this.workers = Workers.start(room.store().database(), 1);
         app = Javalin.create(c -> {
-            c.jetty.host = "127.0.0.1";
-            c.jetty.port = port;
+            c.jetty.host = opening.host();
+            c.jetty.port = opening.port();
+            c.jetty.modifyServer(PlainAnswers::use);
             c.jetty.modifyServer(s -> s.setStopTimeout(STOP_MILLIS));
             c.startup.showJavalinBanner = false;
             c.http.prefer405over404 = true;
-            open(c, new Bench(room));
+            c.routes.beforeMatched(streams::note);
+            open(c, new Bench(room), new Door(opening), more);
         });
+    }
+
+    /**
+     * Starts for this machine alone; empty where the port cannot be had.
+     *
+     * @param port 0 for any free one
+     * @throws BadInput where the workroom cannot be opened
+     */
+    public static Optional<Server> start(Address at, int port) {
+        return start(at, Opening.here(port));
     }
 
     /**
@@ -67,8 +88,13 @@ public final class Server {
      *
      * @throws BadInput where the workroom cannot be opened
      */
-    public static Optional<Server> start(Address at, int port) {
-        Server server = new Server(Workroom.open(at), port);
+    public static Optional<Server> start(Address at, Opening opening) {
+        return start(at, opening, List.of());
+    }
+
+    /** @param more screens */
+    static Optional<Server> start(Address at, Opening opening, List<Screen> more) {
+        Server server = new Server(Workroom.open(at), opening, more);
         try {
             server.app.start();
             return Optional.of(server);
@@ -78,18 +104,40 @@ public final class Server {
         }
     }
 
+    /** For this machine's own browser. */
     public String address() {
-        return "http://127.0.0.1:" + app.port() + "/";
+        return opening.own(app.port());
     }
 
-    /** What is under way is left as it was last kept. */
+    /** For other machines in the same network, most likely first; none where it is not shared. */
+    public List<String> reach() {
+        return Reach.addresses(opening, app.port());
+    }
+
+    /** What is under way is left as it was last kept; who still listens is cut off. */
     public void stop() {
-        app.stop();
-        workers.close();
-        room.close();
+        Thread jobs = new Thread(workers::close, "jobs-end");
+        jobs.start();
+        streams.end();
+        try {
+            app.stop();
+        } catch (JavalinException e) {
+            return; // somebody was in the middle of sending or being answered, and is cut off
+        } finally {
+            ended(jobs);
+            room.close();
+        }
     }
 
-    private static void open(JavalinConfig c, Bench bench) {
+    private static void ended(Thread jobs) {
+        try {
+            jobs.join();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void open(JavalinConfig c, Bench bench, Door door, List<Screen> more) {
         List<Screen> screens = List.of(
                 new StartScreen(bench),
                 new AskScreen(bench),
@@ -99,24 +147,33 @@ public final class Server {
                 new LayScreen(bench),
                 new PrintScreen(bench),
                 new SewScreen(bench),
-                new FilesScreen(bench));
-        c.routes.before(Guard::check);
+                new FilesScreen(bench),
+                new JoinScreen(door));
+        c.routes.before(door::check);
+        c.routes.beforeMatched(door::checkSeal);
         screens.forEach(s -> s.open(c.routes));
+        more.forEach(s -> s.open(c.routes));
         OWN.forEach((name, type) -> c.routes.get("/" + name, ctx -> resource(ctx, name, type)));
         c.routes.get("/htmx.js", ctx -> packaged(ctx, "htmx.org/2.0.10/dist/htmx.min.js"));
-        c.routes.get("/health", ctx -> ctx.json(Map.of("status", "up")));
-        c.routes.exception(BadInput.class, (e, ctx) -> {
+        c.routes.get("/health", ctx -> ctx.contentType("application/json").result("{\"status\":\"up\"}"));
+        answers(c.routes);
+    }
+
+    /** What is not as it should be, in plain words. */
+    private static void answers(RoutesConfig routes) {
+        routes.exception(BadInput.class, (e, ctx) -> {
             ctx.status(422);
             Pages.show(ctx, "plain.jte", PlainPage.of(e));
         });
-        plain(c.routes, 400, Tell.said("plain.400"), Tell.said("plain.400-help"));
-        plain(c.routes, 403, Tell.said("plain.403"), Tell.said("plain.403-help"));
-        plain(c.routes, 404, Tell.said("plain.404"), Tell.said("plain.404-help"));
-        plain(c.routes, 405, Tell.said("plain.405"), Tell.said("plain.405-help"));
-        plain(c.routes, 408, Tell.said("plain.408"), Tell.said("plain.408-help"));
-        plain(c.routes, 413, Tell.said("plain.413"), Tell.said("plain.413-help"));
-        plain(c.routes, 503, Tell.said("plain.503"), Tell.said("plain.503-help"));
-        plain(c.routes, 500, Tell.said("plain.500"), Tell.said("plain.500-help"));
+        routes.error(403, ctx -> Pages.show(ctx, "plain.jte", PlainPage.of(Refusal.told(ctx))));
+        plain(routes, 400, Tell.said("plain.400"), Tell.said("plain.400-help"));
+        plain(routes, 404, Tell.said("plain.404"), Tell.said("plain.404-help"));
+        plain(routes, 405, Tell.said("plain.405"), Tell.said("plain.405-help"));
+        plain(routes, 408, Tell.said("plain.408"), Tell.said("plain.408-help"));
+        plain(routes, 413, Tell.said("plain.413"), Tell.said("plain.413-help"));
+        plain(routes, 415, Tell.said("plain.415"), Tell.said("plain.415-help"));
+        plain(routes, 503, Tell.said("plain.503"), Tell.said("plain.503-help"));
+        plain(routes, 500, Tell.said("plain.500"), Tell.said("plain.500-help"));
     }
 
     private static void plain(RoutesConfig routes, int status, Said title, Said words) {

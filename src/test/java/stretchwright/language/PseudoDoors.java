@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,6 +23,8 @@ import stretchwright.cli.Commands;
 import stretchwright.cli.ServeDoor;
 import stretchwright.intake.WearingSymptom;
 import stretchwright.web.Server;
+import stretchwright.web.door.Opening;
+import stretchwright.web.door.Phrase;
 import stretchwright.workroom.store.Address;
 
 /**
@@ -50,6 +53,9 @@ final class PseudoDoors {
             "boot.heel+girth=40",
             "boot.hem+girth=38.5",
             "boot.ankle+to+hem=9");
+
+    /** What a browser was given with its first page. */
+    private static final String SEAL = "0123456789abcdef".repeat(2);
 
     private final Path folder;
     private int number;
@@ -181,6 +187,10 @@ final class PseudoDoors {
         run("body", written("rows.csv", "figure,unit,stature,nose\nwoman,mm,1,2,3\n"), "--out", out("wrong"));
         run("body", written("bodies.csv", "figure,unit,stature\ncat,ell,1\nwoman,mm,many\n"), "--out", out("wrong"));
         run("serve", "--port", "70000");
+        run("serve", "--pass-phrase-file", written("phrase.txt", "short"));
+        run("serve", "--share", "--pass-phrase-file", written("phrase.txt", "short"));
+        run("serve", "--share", "198.51.100.7");
+        run("serve", "--share");
     }
 
     private void page() throws Exception {
@@ -209,6 +219,30 @@ final class PseudoDoors {
         }
         saved("page-filled", get(at));
         saved("page-nothing", get(at + "nothing"));
+        saved("page-join-alone", get(at + "join"));
+        server.stop();
+        shared();
+    }
+
+    /** The page as a phone sees it that has not joined. */
+    private void shared() throws Exception {
+        Phrase phrase = Phrase.of("chalk canvas comet oyster");
+        Opening opening = new Opening("127.0.0.1", 0, Optional.of(phrase));
+        Server server =
+                Server.start(new Address.Folder(folder.resolve("page-room")), opening).orElseThrow();
+        String at = server.address();
+        saved("page-join", get(at + "join"));
+        saved("page-join-wrong", post(at + "join", "phrase=x").body());
+        saved("page-join-first", post(at + "all", "").body());
+        HttpResponse<String> in = post(at + "join", "phrase=chalk+canvas+comet+oyster");
+        HttpRequest joined = HttpRequest.newBuilder(URI.create(at + "join"))
+                .header("Cookie", in.headers().firstValue("Set-Cookie").orElseThrow().replaceAll(";.*", ""))
+                .build();
+        saved(
+                "page-joined",
+                HttpClient.newHttpClient()
+                        .send(joined, HttpResponse.BodyHandlers.ofString())
+                        .body());
         server.stop();
     }
 
@@ -252,6 +286,8 @@ final class PseudoDoors {
 
     private static HttpResponse<String> post(String address, String form) throws Exception {
         HttpRequest request = HttpRequest.newBuilder(URI.create(address))
+                .header("Cookie", "stretchwright-seal=" + SEAL)
+                .header("Seal", SEAL)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(form))
                 .build();
@@ -277,7 +313,7 @@ final class PseudoDoors {
     private void run(List<String> args) throws IOException {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        ServeDoor none = (room, port) -> java.util.Optional.empty();
+        ServeDoor none = (room, port, share) -> java.util.Optional.empty();
         Commands.run(none, new PrintWriter(out), new PrintWriter(err), args.toArray(String[]::new));
         String name = String.format(java.util.Locale.ROOT, "run-%03d", ++number);
         String line = String.join(" ", args) + "\n";

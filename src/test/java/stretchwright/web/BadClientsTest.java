@@ -52,7 +52,9 @@ class BadClientsTest {
     }
 
     private String head(String line, String more) {
-        return line + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\n" + more + "\r\n";
+        String seal = "0123456789abcdef".repeat(2);
+        return line + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: stretchwright-seal=" + seal + "\r\nSeal: " + seal
+                + "\r\n" + more + "\r\n";
     }
 
     private String form(int length) {

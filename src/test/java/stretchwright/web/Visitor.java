@@ -1,8 +1,11 @@
 package stretchwright.web;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.CookieManager;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
@@ -16,6 +19,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -24,11 +29,14 @@ import stretchwright.workroom.store.Address;
 
 /** Who visits a page over real HTTP, for tests. */
 final class Visitor {
-    private static final HttpClient HTTP = HttpClient.newHttpClient();
-
     private static final AtomicInteger NUMBER = new AtomicInteger();
 
+    private static final Pattern SEAL = Pattern.compile("seal&#34;:&#34;([0-9a-f]{32})&#34;");
+
     private final Server server;
+    private final HttpClient http =
+            HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
+    private String seal = "";
 
     /** A page of a new workroom, on a free port. */
     static Server started() {
@@ -62,11 +70,11 @@ final class Visitor {
     }
 
     HttpResponse<String> get(String path) throws Exception {
-        return HTTP.send(request(path).build(), HttpResponse.BodyHandlers.ofString());
+        return http.send(request(path).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     byte[] bytes(String path) throws Exception {
-        return HTTP.send(request(path).build(), HttpResponse.BodyHandlers.ofByteArray())
+        return http.send(request(path).build(), HttpResponse.BodyHandlers.ofByteArray())
                 .body();
     }
 
@@ -78,14 +86,24 @@ final class Visitor {
         return post("all", typed);
     }
 
+    /** As every form of the page has it, in the field and in the browser's cookie. */
+    String seal() throws Exception {
+        if (seal.isEmpty()) {
+            Matcher found = SEAL.matcher(get("join").body());
+            assertThat(found.find()).isTrue();
+            seal = found.group(1);
+        }
+        return seal;
+    }
+
     HttpResponse<String> post(String path, Map<String, List<String>> typed) throws Exception {
-        List<String> pairs = new ArrayList<>();
+        List<String> pairs = new ArrayList<>(List.of("seal=" + seal()));
         typed.forEach((key, values) -> values.forEach(v -> pairs.add(coded(key) + "=" + coded(v))));
         HttpRequest request = request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(pairs.stream().collect(Collectors.joining("&"))))
                 .build();
-        return HTTP.send(request, HttpResponse.BodyHandlers.ofString());
+        return http.send(request, HttpResponse.BodyHandlers.ofString());
     }
 
     private static String coded(String text) {

@@ -2,59 +2,44 @@ package stretchwright.web.door;
 
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
-import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.UnsupportedMediaTypeResponse;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
-/** Who may ask, how much may be sent, and what the browser is told to refuse. */
+/** How much may be sent, and in which way. */
 public final class Guard {
     /** A filled-in form has about 3 kB. */
     public static final int LARGEST = 200_000;
 
     private static final int MOST_FIELDS = 2000;
+    private static final String SENT = "sent-form";
 
     private Guard() {}
 
-    /** Another site whose name was pointed at this machine has its own name in Host; its pages have it in Origin. */
-    public static void check(Context ctx) {
-        headers(ctx);
-        String host = ctx.header("Host");
-        if (!isHere(host, ctx.req().getLocalPort())) {
-            throw new ForbiddenResponse("This page is for this computer only.");
-        }
-        String origin = ctx.header("Origin");
-        if (ctx.req().getMethod().equals("POST") && origin != null && !origin.equals("http://" + host)) {
-            throw new ForbiddenResponse("The form was sent from another site.");
-        }
-    }
-
-    private static boolean isHere(@Nullable String host, int port) {
-        return host != null && (host.equals("127.0.0.1:" + port) || host.equals("localhost:" + port));
-    }
-
-    private static void headers(Context ctx) {
-        ctx.header(
-                "Content-Security-Policy",
-                "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; connect-src 'self'; form-action 'self';"
-                        + " base-uri 'none'; frame-ancestors 'none'");
-        ctx.header("X-Content-Type-Options", "nosniff");
-        // with no-referrer browsers send "Origin: null" from our own form
-        ctx.header("Referrer-Policy", "same-origin");
-        ctx.header("Cache-Control", "no-store");
-    }
-
     /** The sent form; all values of a name in their order. */
     public static Map<String, List<String>> form(Context ctx) {
+        Map<String, List<String>> fields = new LinkedHashMap<>(sent(ctx));
+        fields.remove(Seal.NAME);
+        return fields;
+    }
+
+    /** The same with its seal; read once. */
+    static Map<String, List<String>> sent(Context ctx) {
+        Map<String, List<String>> known = ctx.attribute(SENT);
+        if (known != null) {
+            return known;
+        }
         String type = ctx.header("Content-Type");
         if (type == null || !type.startsWith("application/x-www-form-urlencoded")) {
-            throw new BadRequestResponse("Send the form of the first page.");
+            throw new UnsupportedMediaTypeResponse("Send the form of the page.");
         }
-        return decoded(new String(SentForm.read(ctx, LARGEST), StandardCharsets.UTF_8));
+        Map<String, List<String>> fields = decoded(new String(SentForm.read(ctx, LARGEST), StandardCharsets.UTF_8));
+        ctx.attribute(SENT, fields);
+        return fields;
     }
 
     private static Map<String, List<String>> decoded(String text) {

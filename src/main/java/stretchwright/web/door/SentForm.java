@@ -11,7 +11,6 @@ import java.io.InputStream;
 import java.io.InterruptedIOException;
 import java.time.Duration;
 import java.util.concurrent.Semaphore;
-import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.io.EndPoint;
 
 /** The bytes of a sent form: so many and no more, within seconds, and never so many forms at once that nobody else is served. */
@@ -38,10 +37,7 @@ final class SentForm {
         if (!READING.tryAcquire()) {
             throw new ServiceUnavailableResponse("Too many forms are being sent at this moment.");
         }
-        EndPoint line = ServletContextRequest.getServletContextRequest(ctx.req())
-                .getConnectionMetaData()
-                .getConnection()
-                .getEndPoint();
+        EndPoint line = Streams.line(ctx);
         long usual = line.getIdleTimeout();
         long end = System.nanoTime() + PATIENCE.toNanos();
         try (InputStream in = ctx.req().getInputStream()) {

@@ -1,0 +1,339 @@
+package stretchwright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stretchwright.web.door.Headers;
+import stretchwright.web.door.Opening;
+import stretchwright.web.door.Phrase;
+import stretchwright.workroom.store.Address;
+
+/** Who may ask, over real HTTP: a page for this machine alone, and one that is shared. */
+class DoorTest {
+    private static final String WORDS = "chalk canvas comet oyster";
+
+    private static Server alone;
+    private static Server shared;
+    private static Wire here;
+    private static Wire phone;
+
+    @BeforeAll
+    static void start() throws IOException {
+        alone = Visitor.started();
+        shared = shared();
+        here = Wire.to(alone);
+        phone = Wire.to(shared);
+    }
+
+    @AfterAll
+    static void stop() {
+        alone.stop();
+        shared.stop();
+    }
+
+    private static Server shared() throws IOException {
+        Opening opening = new Opening("127.0.0.1", 0, Optional.of(Phrase.of(WORDS)));
+        return Server.start(new Address.Folder(Files.createTempDirectory("stretchwright-door")), opening)
+                .orElseThrow();
+    }
+
+    private static String joined(Wire who) throws IOException {
+        String answer = who.post("/join", "phrase=" + WORDS.replace(' ', '+'));
+        assertThat(Wire.status(answer)).isEqualTo(303);
+        String session = Wire.cookie(answer, "stretchwright-" + who.port());
+        assertThat(session).matches("stretchwright-\\d+=[0-9a-f]{32}");
+        return session;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/join", "/look.css", "/live.js", "/htmx.js", "/health"})
+    void whoHasNotJoinedIsGivenWhatJoiningNeeds(String path) throws IOException {
+        assertThat(Wire.status(phone.get(path))).isEqualTo(200);
+    }
+
+    /** Whatever is there or not: all of it leads to the pass phrase, or is no address at all. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/",
+                "/makes/demo",
+                "/new/1",
+                "/all",
+                "/nothing",
+                "//look.css",
+                "//",
+                "/look.css/",
+                "/LOOK.CSS",
+                "/health;a=b",
+                "/;/makes/demo",
+                "/join/../makes/demo",
+                "/./makes/demo",
+                "/look.css/../makes/demo",
+                "/%2e%2e/makes/demo",
+                "/join/%2e%2e/makes/demo",
+                "/join%2f..%2fmakes%2fdemo",
+                "/makes%2fdemo",
+                "/join%00/makes/demo",
+                "/join%5c..%5cmakes",
+                "/../../../../etc/passwd",
+                "/makes/demo/file/../../../look.css",
+                "/META-INF/licenses/THIRD-PARTY.txt"
+            })
+    void whoHasNotJoinedSeesNothingElse(String path) throws IOException {
+        String answer = phone.get(path);
+        assertThat(Wire.status(answer)).isIn(303, 400);
+        assertThat(answer).doesNotContain("Rowan", "root:", "Exception", "jetty", "Nothing hangs");
+        if (Wire.status(answer) == 303) {
+            assertThat(answer).contains("Location: /join\r\n");
+        } else {
+            assertThat(answer).contains("This could not be read").contains("X-Content-Type-Options: nosniff");
+        }
+    }
+
+    /** The same tricks of who may ask reach no file and no fault. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/../look.css",
+                "/%2e%2e/look.css",
+                "/makes/demo/file/..%2f..%2flook.css",
+                "/makes/demo/file/%2e%2e%2fmake.yaml",
+                "/makes/demo;x=1/../../etc/passwd",
+                "//makes//demo",
+                "/makes/..%5c..%5cetc",
+                "/makes/%00",
+                "/makes/%zz",
+                "/makes/demo/file/....//pattern.svg"
+            })
+    void pathTricksLeadNowhere(String path) throws IOException {
+        String answer = here.get(path);
+        assertThat(Wire.status(answer)).isIn(400, 404);
+        assertThat(answer).containsAnyOf("Nothing here", "This could not be read").doesNotContain("Exception", "root:");
+    }
+
+    @Test
+    void healthTellsThatThePageIsUpAndNothingElse() throws IOException {
+        assertThat(phone.get("/health")).contains("application/json").endsWith("{\"status\":\"up\"}");
+    }
+
+    @Test
+    void whoHasJoinedIsLetInUntilLeaving() throws IOException {
+        String wrong = phone.post("/join", "phrase=chalk+canvas+comet+oysters");
+        assertThat(Wire.status(wrong)).isEqualTo(422);
+        assertThat(wrong).contains("That is not the pass phrase.").doesNotContain("oyster");
+        String session = joined(phone);
+        assertThat(phone.get("/makes/demo", "Cookie: " + session)).startsWith("HTTP/1.1 200").contains("Rowan");
+        String page = phone.get("/join", "Cookie: " + session);
+        assertThat(page).contains("class=\"qr\"", "http://127.0.0.1:" + phone.port() + "/").doesNotContain("chalk");
+        String cookies = "Cookie: stretchwright-seal=" + Wire.SEAL + "; " + session;
+        String left = phone.post("/leave", "seal=" + Wire.SEAL, cookies);
+        assertThat(Wire.status(left)).isEqualTo(303);
+        assertThat(Wire.status(phone.get("/makes/demo", "Cookie: " + session))).isEqualTo(303);
+    }
+
+    @Test
+    void theCookiesAreForNoScriptAndNoOtherSite() throws IOException {
+        List<String> set = phone.post("/join", "phrase=" + WORDS.replace(' ', '+'))
+                .lines()
+                .filter(l -> l.startsWith("Set-Cookie: "))
+                .toList();
+        assertThat(set).hasSize(2).allSatisfy(c -> assertThat(c)
+                .contains("HttpOnly", "SameSite=Strict", "Path=/")
+                .doesNotContain("Domain"));
+    }
+
+    @Test
+    void anInventedSessionIsNone() throws IOException {
+        for (String token : List.of("0".repeat(32), "", "x", "../../x", "a".repeat(4000))) {
+            String cookie = "Cookie: stretchwright-" + phone.port() + "=" + token;
+            assertThat(Wire.status(phone.get("/", cookie))).as(token).isEqualTo(303);
+        }
+    }
+
+    @Test
+    void whoHasNotJoinedIsToldSoWhereAFormOrAScriptAsks() throws IOException {
+        String form = phone.post("/all", "name=x");
+        assertThat(Wire.status(form)).isEqualTo(403);
+        assertThat(form).contains("Join first");
+        assertThat(phone.get("/makes/demo", "HX-Request: true")).startsWith("HTTP/1.1 403").contains("HX-Redirect: /join");
+    }
+
+    @Test
+    void onThisMachineNobodyIsAsked() throws IOException {
+        assertThat(here.get("/makes/demo")).startsWith("HTTP/1.1 200");
+        assertThat(here.get("/join")).contains("./stretchwright serve --share").doesNotContain("class=\"qr\"", "password");
+        assertThat(Wire.status(here.post("/join", "phrase=x"))).isEqualTo(303);
+    }
+
+    /** Missing, forged, another browser's, only in the cookie, twice. */
+    @Test
+    void aFormWithoutItsSealIsRefused() throws IOException {
+        String other = "f".repeat(32);
+        String own = "Cookie: stretchwright-seal=" + Wire.SEAL;
+        List<String> answers = List.of(
+                here.post("/all", "name=x", "Cookie: a=b"),
+                here.post("/all", "seal=" + Wire.SEAL + "&name=x", "Cookie: a=b"),
+                here.post("/all", "name=x", own),
+                here.post("/all", "seal=&name=x", own),
+                here.post("/all", "seal=" + other, own),
+                here.post("/all", "seal=" + Wire.SEAL + "&seal=" + other, own),
+                here.post("/all", "seal=" + Wire.SEAL, own, "Seal: " + other),
+                here.post("/all", "seal=x", "Cookie: stretchwright-seal=x"),
+                here.post("/all", "seal=", "Cookie: stretchwright-seal="),
+                phone.post("/join", "phrase=" + WORDS.replace(' ', '+'), own));
+        for (String answer : answers) {
+            assertThat(answer).startsWith("HTTP/1.1 403").contains("This form is not known here");
+        }
+        assertThat(Wire.status(here.post("/all", "name=x"))).isEqualTo(422);
+        assertThat(Wire.status(here.post("/all", "name=x", own, "Seal: " + Wire.SEAL)))
+                .isEqualTo(422);
+    }
+
+    @Test
+    void everyAnswerTellsTheBrowserWhatToRefuse() throws IOException {
+        List<String> answers = List.of(
+                here.get("/"),
+                here.get("/look.css"),
+                here.get("/health"),
+                here.get("/nothing"),
+                here.get("/%2e%2e/"),
+                here.ask("PUT /", ""),
+                phone.get("/"),
+                here.get("/", "Host: elsewhere.example"));
+        for (String answer : answers) {
+            Headers.all().forEach((name, value) -> assertThat(answer).contains(name + ": " + value + "\r\n"));
+            assertThat(answer).doesNotContain("Server:", "X-Powered-By");
+        }
+    }
+
+    /** A name that somebody pointed at this machine, in every spelling. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "elsewhere.example:PORT",
+                "127.0.0.1.elsewhere.example:PORT",
+                "localhost.elsewhere.example:PORT",
+                "localhost:1",
+                "127.0.0.1",
+                "127.0.0.2:PORT",
+                "0.0.0.0:PORT",
+                "elsewhere.example@127.0.0.1:PORT",
+                "127.0.0.1:PORT:PORT"
+            })
+    void aForeignHostIsRefused(String host) throws IOException {
+        String answer = here.get("/makes/demo", "Host: " + host.replace("PORT", Integer.toString(here.port())));
+        assertThat(Wire.status(answer)).isIn(400, 403);
+        assertThat(answer).doesNotContain("Rowan");
+    }
+
+    @Test
+    void ourOwnNamesAreNot() throws IOException {
+        for (String host : List.of("127.0.0.1", "localhost", "LocalHost")) {
+            assertThat(Wire.status(here.get("/", "Host: " + host + ":" + here.port()))).isEqualTo(200);
+        }
+    }
+
+    @Test
+    void anotherSitesPageSendsNothingAndTakesNothing() throws IOException {
+        String own = "http://127.0.0.1:" + here.port();
+        for (String origin : List.of("http://elsewhere.example", "null", "http://127.0.0.1:1", "https" + own.substring(4))) {
+            String answer = here.post("/all", "name=x", "Origin: " + origin);
+            assertThat(answer).as(origin).startsWith("HTTP/1.1 403").contains("Not from another site");
+        }
+        assertThat(Wire.status(here.post("/all", "name=x", "Origin: " + own))).isEqualTo(422);
+        for (String site : List.of("cross-site", "same-site")) {
+            String from = "Sec-Fetch-Site: " + site;
+            assertThat(Wire.status(here.post("/all", "name=x", from, "Sec-Fetch-Mode: navigate")))
+                    .isEqualTo(403);
+            assertThat(Wire.status(here.get("/makes/demo/file/pattern.svg", from, "Sec-Fetch-Mode: no-cors")))
+                    .isEqualTo(403);
+            assertThat(Wire.status(here.get("/", from, "Sec-Fetch-Mode: navigate")))
+                    .isEqualTo(200);
+        }
+    }
+
+    @Test
+    void whatIsTooLargeOrOfAnotherKindIsToldInPlainWords() throws IOException {
+        assertThat(here.get("/", "X: " + "a".repeat(20_000))).startsWith("HTTP/1.1 431").contains("Too much at once");
+        assertThat(here.get("/?" + "a".repeat(20_000))).startsWith("HTTP/1.1 414").contains("Too much at once");
+        assertThat(here.post("/all", "name=" + "a".repeat(300_000)))
+                .startsWith("HTTP/1.1 413")
+                .contains("Too large");
+        String[] file = {"Content-Type: multipart/form-data; boundary=b", "Cookie: stretchwright-seal=" + Wire.SEAL};
+        String part = "--b\r\nContent-Disposition: form-data; name=\"f\"; filename=\"x.exe\"\r\n\r\nMZ\r\n--b--\r\n";
+        assertThat(here.ask("POST /all", part, file)).startsWith("HTTP/1.1 415").contains("Not a form of this page");
+        assertThat(here.ask("POST /all", "{}", "Content-Type: application/json"))
+                .startsWith("HTTP/1.1 415");
+    }
+
+    @Test
+    void methodsThatAreNotThereAreToldSo() throws IOException {
+        for (String method : List.of("PUT", "DELETE", "PATCH", "POST")) {
+            assertThat(Wire.status(here.ask(method + " /", "x"))).as(method).isEqualTo(405);
+        }
+        for (String method : List.of("TRACE", "CONNECT", "BREW", "PROPFIND")) {
+            String answer = here.ask(method + " /", "");
+            assertThat(Wire.status(answer)).as(method).isIn(400, 404, 405, 501);
+            assertThat(answer).doesNotContain("Exception", "Connection: close\r\nHost");
+        }
+        assertThat(Wire.status(here.get("/leave"))).isEqualTo(405);
+        assertThat(Wire.status(here.ask("HEAD /", ""))).isEqualTo(200);
+    }
+
+    @Test
+    void aTakenPortIsToldByAnEmptyAnswer() throws IOException {
+        Address room = new Address.Folder(Files.createTempDirectory("stretchwright-door"));
+        assertThat(Server.start(room, Opening.here(here.port()))).isEmpty();
+    }
+
+    /** By the thousand: none is right, few are even looked at, nobody who has joined waits, and memory stays as it was. */
+    @Tag("slow")
+    @Test
+    void wrongPhrasesByTheThousand() throws IOException {
+        Server own = shared();
+        Wire wire = Wire.to(own);
+        String session = "Cookie: " + joined(wire);
+        wire.get("/makes/demo", session);
+        long before = used();
+        long start = System.nanoTime();
+        List<Integer> answers = new ArrayList<>();
+        List<Long> pages = new ArrayList<>();
+        for (int i = 0; i < 3000; i++) {
+            answers.add(Wire.status(wire.post("/join", "phrase=chalk+canvas+comet+oyster+" + i)));
+            if (i % 100 == 0) {
+                long asked = System.nanoTime();
+                assertThat(Wire.status(wire.get("/makes/demo", session))).isEqualTo(200);
+                pages.add(Duration.ofNanos(System.nanoTime() - asked).toMillis());
+            }
+        }
+        Duration took = Duration.ofNanos(System.nanoTime() - start);
+        long grown = used() - before;
+        long looked = answers.stream().filter(a -> a == 422).count();
+        System.out.printf(
+                "3000 wrong phrases: %d looked at, %d ms, slowest page %d ms, memory %+d kB%n",
+                looked, took.toMillis(), pages.stream().max(Long::compare).orElseThrow(), grown / 1000);
+        assertThat(answers).containsOnly(422, 429);
+        assertThat(looked).isBetween(1L, 6 + took.toSeconds() / 12);
+        assertThat(pages).allSatisfy(p -> assertThat(p).isLessThan(1500));
+        assertThat(grown).isLessThan(20_000_000);
+        String refused = wire.post("/join", "phrase=" + WORDS.replace(' ', '+'));
+        assertThat(refused).startsWith("HTTP/1.1 429").contains("Retry-After: ", "Too many tries.");
+        own.stop();
+    }
+
+    private static long used() {
+        System.gc();
+        return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+    }
+}
