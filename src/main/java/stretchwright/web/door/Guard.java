@@ -40,7 +40,7 @@ public final class Guard {
     private static void headers(Context ctx) {
         ctx.header(
                 "Content-Security-Policy",
-                "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; connect-src 'self'; form-action 'self';"
+                "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self';"
                         + " base-uri 'none'; frame-ancestors 'none'");
         ctx.header("X-Content-Type-Options", "nosniff");
         // with no-referrer browsers send "Origin: null" from our own form
