@@ -42,7 +42,8 @@ public final class Server {
     /** What the page's own files are, by their names. */
     private static final Map<String, String> OWN = Map.of(
             "look.css", "text/css",
-            "live.js", "text/javascript");
+            "live.js", "text/javascript",
+            "print.js", "text/javascript");
 
     private final Workroom room;
     private final Workers workers;

@@ -3,6 +3,7 @@ package stretchwright.web.sew;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import stretchwright.ground.Part;
 import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingPlan.Operation;
@@ -15,23 +16,20 @@ public record AllPage(Frame frame, Opened make, boolean ended, List<Row> rows) {
         rows = List.copyOf(rows);
     }
 
-    /**
-     * A step, or a machine that is set up.
-     *
-     * @param after what stands behind the action
-     */
+    /** A step, or a machine that is set up. */
     public record Row(
             String address,
             boolean done,
             String title,
             String action,
-            List<String> after,
+            List<String> watch,
+            List<String> wrong,
             String check,
-            List<Words.Line> settings,
+            String settings,
             Optional<SewPage.Drawing> drawing) {
         public Row {
-            after = List.copyOf(after);
-            settings = List.copyOf(settings);
+            watch = List.copyOf(watch);
+            wrong = List.copyOf(wrong);
         }
     }
 
@@ -46,16 +44,15 @@ public record AllPage(Frame frame, Opened make, boolean ended, List<Row> rows) {
     }
 
     private static Row row(SewPage page) {
-        List<String> after = new ArrayList<>(page.watch());
-        after.addAll(page.wrong());
         return new Row(
                 page.sewing() + "/" + page.key(),
                 page.isDone(),
                 page.now(),
                 page.action(),
-                after,
+                page.watch(),
+                page.wrong(),
                 page.check(),
-                page.settings(),
+                page.settings().stream().map(l -> l.what() + ": " + l.how()).collect(Collectors.joining("; ")),
                 page.drawing());
     }
 
