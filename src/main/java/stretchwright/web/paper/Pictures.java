@@ -58,9 +58,10 @@ final class Pictures {
         return svg.close("g").close("defs").close("svg").toString();
     }
 
+    /** What a sheet adds to the map: of what overlaps, the lower and the left part belong to its neighbours. */
     static String window(SheetMap map, SheetMap.Sheet sheet) {
         Box window = sheet.window();
-        String box = px(window.minX()) + " " + px(top(map) - window.maxY()) + " " + px(map.stepX()) + " "
+        String box = px(window.minX()) + " " + px(top(map) - window.minY() - map.stepY()) + " " + px(map.stepX()) + " "
                 + px(map.stepY());
         return new Svg()
                 .open("svg", "viewBox", box, "aria-hidden", "true")

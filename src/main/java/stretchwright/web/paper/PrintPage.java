@@ -42,6 +42,9 @@ public record PrintPage(
         files = List.copyOf(files);
     }
 
+    /** A map of more columns takes the width that there is. */
+    private static final int WIDEST = 9;
+
     /** A sheet on the map. */
     public record Cell(String name, boolean ticked, String shows, String window) {}
 
@@ -70,9 +73,9 @@ public record PrintPage(
         return say(Tell.said(
                 "print.paper-is",
                 Part.text(p.name()),
-                Part.millimetres(p.width(), 1),
-                Part.millimetres(p.height(), 1),
-                Part.millimetres(p.margin(), 1)));
+                new Part.Number(p.width(), 1),
+                new Part.Number(p.height(), 1),
+                new Part.Number(p.margin(), 1)));
     }
 
     public String plane() {
@@ -102,9 +105,9 @@ public record PrintPage(
                 Pictures.window(map, s));
     }
 
-    /** Few sheets are not drawn as wide as the page. */
-    public boolean isFew() {
-        return map.columns() <= 3;
+    /** How wide the map is drawn. */
+    public String mapKind() {
+        return "map columns-" + Math.min(map.columns(), WIDEST);
     }
 
     public List<Carried> carried() {

@@ -123,10 +123,11 @@ public final class PrintScreen implements Screen {
         Document pages = bench.heavy(() -> {
             SheetMap map = make.session().sheets();
             Document whole = pattern(make);
-            if (!ctx.pathParam("name").equals(whole.name()) || Chosen.unknown(map, names)) {
+            Chosen chosen = Chosen.of(map, names);
+            if (!ctx.pathParam("name").equals(whole.name()) || Chosen.unknown(map, names) || chosen.isNothing()) {
                 throw new NotFoundResponse();
             }
-            return PdfPages.only(whole, Chosen.of(map, names).pages(map, whole.pages()));
+            return PdfPages.only(whole, chosen.pages(map, whole.pages()));
         });
         ctx.header("Content-Disposition", "inline; filename=\"" + pages.name() + "\"");
         ctx.contentType("application/pdf").result(pages.bytes());
