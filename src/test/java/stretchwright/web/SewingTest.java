@@ -64,6 +64,8 @@ class SewingTest {
         done("7", "");
         assertThat(visitor.get(make + "/sew").body()).contains("data-stop=\"8\" data-on");
         assertThat(visitor.get("").body()).contains("is on the machine, step 8 of ", "Go on sewing", make + "/sew\"");
+        visitor.post(make + "/print/paper", Map.of("seen", List.of(""), "print.paper", List.of("A3")));
+        assertThat(visitor.get("").body()).as("also of another paper").contains("is on the machine, step 8 of ");
         done("2", "");
         assertThat(visitor.get(make + "/sew").body())
                 .as("told late: what was done stays done")

@@ -72,13 +72,12 @@ public record StartPage(
         return new StartPage(Frame.plain("start", "Stretchwright"), makes, shelves, Optional.empty(), sewing(bench, things));
     }
 
-    /** The make whose sewing was gone on with last, if nothing was changed since. */
+    /** The make that was worked at last, if it is being sewn. */
     private static Optional<OnMachine> sewing(Bench bench, List<Thing> makes) {
         Store store = bench.room().store();
-        long changed = makes.stream().mapToLong(Thing::changed).max().orElse(0);
         return makes.stream()
-                .filter(t -> Remembered.at(store, t, Remembered.SEWING) >= changed)
-                .max(Comparator.comparingLong(t -> Remembered.at(store, t, Remembered.SEWING)))
+                .max(Comparator.comparingLong(
+                        t -> Math.max(t.changed(), Remembered.at(store, t, Remembered.SEWING))))
                 .flatMap(t -> SewingPlace.of(store, t).filter(SewingPlace::isUnderWay).map(p -> onMachine(t, p)));
     }
 
