@@ -8,6 +8,7 @@ import picocli.CommandLine.Parameters;
 import stretchwright.ground.Part;
 import stretchwright.workroom.Cutting;
 import stretchwright.workroom.Kept;
+import stretchwright.workroom.Remembered;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Thing;
@@ -38,6 +39,9 @@ final class RoomNote extends Task {
         }
         if (heading.strip().equals(Kept.KEPT)) {
             throw RoomThing.wrong("--heading", Tell.said("room.note-kept"), Tell.said("room.note-kept-help"));
+        }
+        if (Remembered.isHeading(heading)) {
+            throw RoomThing.wrong("--heading", Tell.said("room.note-memory"), Tell.said("room.note-memory-help"));
         }
         Workroom room = named().room();
         Thing about = which.need(room, name, Place.HERE);

@@ -14,6 +14,7 @@ import stretchwright.report.Report;
 import stretchwright.workroom.Differences;
 import stretchwright.workroom.Figures;
 import stretchwright.workroom.Kept;
+import stretchwright.workroom.Remembered;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
@@ -69,10 +70,10 @@ final class RoomShow extends Task {
         return Exit.DONE;
     }
 
-    /** Those that tell somebody something: what was kept stands beside its version. */
+    /** Those that tell somebody something: what was kept stands beside its version, and the page remembers for itself. */
     private static List<Thing> notes(Thing thing, Store store) {
         return store.from(thing.id(), Kind.NOTE).stream()
-                .filter(n -> !Kept.isMark(n))
+                .filter(n -> !Kept.isMark(n) && !Remembered.isMemory(n))
                 .toList();
     }
 

@@ -9,6 +9,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.report.Report;
 import stretchwright.workroom.Kept;
+import stretchwright.workroom.Remembered;
 import stretchwright.workroom.store.Step;
 import stretchwright.workroom.store.Store;
 import tools.jackson.databind.node.ArrayNode;
@@ -78,6 +79,8 @@ final class RoomUndo extends Task {
             case "cut" -> Tell.said("step.cut");
             case "stand" -> Tell.said("step.stand");
             case Kept.KEPT -> Tell.said("step.kept");
+            case Remembered.SEWING -> Tell.said("step.sewing");
+            case Remembered.PRINTED -> Tell.said("step.printed");
             case "note" -> Tell.said("step.note");
             case "bin" -> Tell.said("step.bin");
             case "unbinned" -> Tell.said("step.out-again");

@@ -25,6 +25,7 @@ import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.print.Printable;
 import stretchwright.print.kit.FileGroup;
+import stretchwright.print.sheets.SheetMap;
 import stretchwright.report.Report;
 import stretchwright.sewing.SewingPlan;
 
@@ -47,6 +48,7 @@ public final class Session {
     private final Stage<Map<String, Stage<Document>>> documents;
     private final Stage<List<Printable>> printables;
     private final Stage<Map<String, Stage<Document>>> drawn;
+    private final Stage<SheetMap> sheets;
 
     private Session(MakeFile make, Stages rooms, @Nullable Session earlier) {
         this.make = make;
@@ -81,6 +83,11 @@ public final class Session {
                 s -> s.drawn,
                 List.of(pattern.inputs(), make.contrasts(), make.unit(), make.name(), make.wearer(), make.print()),
                 () -> unmade(rooms.drawn(make, pattern())));
+        sheets = stage(
+                earlier,
+                s -> s.sheets,
+                List.of(pattern.inputs(), make.print()),
+                () -> SheetMap.of(pattern(), make.print().sheet().orElseThrow()));
         documents = stage(earlier, s -> s.documents, printables.inputs(), this::all);
     }
 
@@ -137,6 +144,11 @@ public final class Session {
 
     public SewingPlan sewing() {
         return sewing.get();
+    }
+
+    /** How the pattern lies on the sheets of its paper. */
+    public SheetMap sheets() {
+        return sheets.get();
     }
 
     /** What can be had, by name; report.json besides. */

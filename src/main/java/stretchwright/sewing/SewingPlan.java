@@ -1,11 +1,13 @@
 package stretchwright.sewing;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.pattern.Machine;
 import stretchwright.pattern.Stitch;
 
 /**
@@ -32,6 +34,25 @@ public record SewingPlan(
         operations = List.copyOf(operations);
         threads = List.copyOf(threads);
         thread = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(thread));
+    }
+
+    /**
+     * Numbers of the steps before which the sewer sits down at another machine or converts the combined one; the first machine is
+     * among them, for it is set up too. Hand, table and iron are within reach.
+     */
+    public List<Integer> setUps() {
+        List<Integer> steps = new ArrayList<>();
+        Bench bench = Bench.BEGIN;
+        for (Operation o : operations) {
+            Bench.Change change = bench.to(
+                    o.stitch().flatMap(s -> Machine.of(o.place().word()).map(machine -> new Tool(machine, s))));
+            boolean first = bench.at().isEmpty() && change.then().at().isPresent();
+            if (first || change.count() > 0) {
+                steps.add(o.step());
+            }
+            bench = change.then();
+        }
+        return List.copyOf(steps);
     }
 
     /**

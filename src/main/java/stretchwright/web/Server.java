@@ -49,7 +49,8 @@ public final class Server {
     private static final Map<String, String> OWN = Map.of(
             "icon.svg", "image/svg+xml",
             "look.css", "text/css",
-            "live.js", "text/javascript");
+            "live.js", "text/javascript",
+            "print.js", "text/javascript");
 
     private final Workroom room;
     private final Workers workers;

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import stretchwright.ground.Grid;
 import stretchwright.ground.Unit;
 
@@ -87,6 +88,14 @@ public record Paper(String name, double width, double height, double margin, dou
     private static Optional<Paper> sized(String name, double width, double height) {
         boolean fits = Math.min(width, height) >= NARROWEST && Math.max(width, height) <= LONGEST;
         return fits ? Optional.of(new Paper(name, width, height)) : Optional.empty();
+    }
+
+    /** Those that have a name of their own, the home papers first. */
+    public static List<String> names() {
+        return Stream.concat(
+                        Stream.of("A4", "Letter"),
+                        SHEETS.stream().map(Paper::name).filter(n -> !n.equals("A4") && !n.equals("Letter")))
+                .toList();
     }
 
     public static Paper named(String word) {

@@ -2,7 +2,7 @@
  * SHEETS - the pattern on paper: tiles and their map, projector, tracing, sizes over each other.
  *
  * <p>In: a Job, or a NestJob. Out: PDF and SVG. Promise: true to scale, with test squares to prove it. Read first:
- * TiledPdf, PieceDrawing.
+ * TiledPdf, SheetMap, PieceDrawing.
  */
 @NullMarked
 package stretchwright.print.sheets;

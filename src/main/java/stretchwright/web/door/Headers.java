@@ -6,7 +6,7 @@ import java.util.Map;
 public final class Headers {
     private static final Map<String, String> ALL = Map.of(
             "Content-Security-Policy",
-            "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; connect-src 'self'; form-action 'self';"
+            "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self';"
                     + " base-uri 'none'; frame-ancestors 'none'",
             "X-Content-Type-Options",
             "nosniff",

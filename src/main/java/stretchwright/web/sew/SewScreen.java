@@ -2,7 +2,11 @@ package stretchwright.web.sew;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+import stretchwright.web.door.Guard;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Opened;
 import stretchwright.web.frame.Pages;
@@ -18,23 +22,83 @@ public final class SewScreen implements Screen {
 
     @Override
     public void open(RoutesConfig routes) {
-        routes.get("/makes/{id}/sew", ctx -> show(ctx, 1));
-        routes.get("/makes/{id}/sew/{step}", ctx -> show(ctx, step(ctx.pathParam("step"))));
+        routes.get("/sew.js", ctx -> Offline.script(ctx, "sew.js"));
+        routes.get("/makes/{id}/sew", this::place);
+        routes.get("/makes/{id}/sew/all", this::all);
+        routes.get("/makes/{id}/sew/pages.json", this::pages);
+        routes.get("/makes/{id}/sew/worker.js", ctx -> Offline.worker(ctx, bench.make(ctx)));
+        routes.get("/makes/{id}/sew/{step}", this::step);
+        routes.post("/makes/{id}/sew/{step}/done", this::done);
+        routes.post("/makes/{id}/sew/{step}/here", this::here);
     }
 
-    private static int step(String typed) {
-        if (!typed.matches("[0-9]{1,3}")) {
-            throw new NotFoundResponse();
-        }
-        return Integer.parseInt(typed);
+    private Place place(Opened make) {
+        return bench.heavy(() -> new Place(bench.room().store(), make));
     }
 
-    private void show(Context ctx, int step) {
+    /** Where it was left; at the end, all of it. */
+    private void place(Context ctx) {
         Opened make = bench.make(ctx);
-        int last = bench.heavy(() -> make.session().sewing().operations().size());
-        if (step < 1 || step > last) {
-            throw new NotFoundResponse();
+        Place place = place(make);
+        int done = place.done();
+        if (done == place.stops().size()) {
+            showAll(ctx, make, place);
+        } else {
+            show(ctx, make, place, done);
         }
-        Pages.show(ctx, "sew.jte", SewPage.of(make, step));
+    }
+
+    private void all(Context ctx) {
+        Opened make = bench.make(ctx);
+        showAll(ctx, make, place(make));
+    }
+
+    private void pages(Context ctx) {
+        Opened make = bench.make(ctx);
+        Place place = place(make);
+        bench.heavy(() -> {
+            Offline.pages(ctx, make, place.stops());
+            return ctx;
+        });
+    }
+
+    private void step(Context ctx) {
+        Opened make = bench.make(ctx);
+        Place place = place(make);
+        Stop stop = place.stop(ctx.pathParam("step")).orElseThrow(NotFoundResponse::new);
+        show(ctx, make, place, place.stops().indexOf(stop));
+    }
+
+    private void show(Context ctx, Opened make, Place place, int at) {
+        Pages.show(ctx, "sew.jte", bench.heavy(() -> SewPage.of(make, place, at)));
+    }
+
+    private void showAll(Context ctx, Opened make, Place place) {
+        Pages.show(ctx, "sew-all.jte", bench.heavy(() -> AllPage.of(make, place)));
+    }
+
+    /** What is sent is the step that was seen, by its name: after a change of the plan it may stand elsewhere. */
+    private void done(Context ctx) {
+        Opened make = bench.make(ctx);
+        Place place = place(make);
+        Stop stop = meant(ctx, place);
+        place.done(stop);
+        int next = place.stops().indexOf(stop) + 1;
+        String on = next < place.stops().size() ? "/" + place.stops().get(next).key() : "/all";
+        ctx.redirect(make.address() + "/sew" + on, HttpStatus.SEE_OTHER);
+    }
+
+    private void here(Context ctx) {
+        Opened make = bench.make(ctx);
+        Place place = place(make);
+        Stop stop = meant(ctx, place);
+        place.goOnFrom(stop);
+        ctx.redirect(make.address() + "/sew/" + stop.key(), HttpStatus.SEE_OTHER);
+    }
+
+    private static Stop meant(Context ctx, Place place) {
+        Map<String, List<String>> sent = Guard.form(ctx);
+        String name = sent.getOrDefault("name", List.of("")).get(0);
+        return place.meant(ctx.pathParam("step"), name).orElseThrow(NotFoundResponse::new);
     }
 }

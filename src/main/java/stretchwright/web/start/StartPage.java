@@ -1,5 +1,6 @@
 package stretchwright.web.start;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import stretchwright.ground.BadInput;
@@ -12,9 +13,12 @@ import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
 import stretchwright.web.frame.Opened;
+import stretchwright.workroom.Remembered;
+import stretchwright.workroom.SewingPlace;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
+import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
 
 /**
@@ -22,8 +26,10 @@ import stretchwright.workroom.store.Thing;
  *
  * @param makes newest first
  * @param begun where a new make was left; empty where none was
+ * @param sewing what was sewn at last; empty where something else was done since
  */
-public record StartPage(Frame frame, List<Hung> makes, List<Shelf> shelves, Optional<String> begun) {
+public record StartPage(
+        Frame frame, List<Hung> makes, List<Shelf> shelves, Optional<String> begun, Optional<OnMachine> sewing) {
     /** So many hang on the rail. */
     static final int MOST = 11;
 
@@ -46,6 +52,9 @@ public record StartPage(Frame frame, List<Hung> makes, List<Shelf> shelves, Opti
      */
     public record Hung(String address, String name, String about, String outline, String mark, String sentence) {}
 
+    /** A make that is being sewn. */
+    public record OnMachine(String address, String sentence, String left) {}
+
     /** Things of one kind. */
     public record Shelf(String title, List<String> names) {
         public Shelf {
@@ -54,14 +63,29 @@ public record StartPage(Frame frame, List<Hung> makes, List<Shelf> shelves, Opti
     }
 
     static StartPage of(Bench bench) {
-        List<Hung> makes = bench.room().store().list(Kind.MAKE, Place.HERE, "", 0, MOST).stream()
-                .map(t -> hung(bench, t))
-                .toList();
+        List<Thing> things = bench.room().store().list(Kind.MAKE, Place.HERE, "", 0, MOST);
+        List<Hung> makes = things.stream().map(t -> hung(bench, t)).toList();
         List<Shelf> shelves = List.of(
                 shelf(bench, Kind.WEARER, "start.wearers"),
                 shelf(bench, Kind.FABRIC, "start.cloths"),
                 shelf(bench, Kind.BOOT, "start.boots"));
-        return new StartPage(Frame.plain("start", "Stretchwright"), makes, shelves, Optional.empty());
+        return new StartPage(Frame.plain("start", "Stretchwright"), makes, shelves, Optional.empty(), sewing(bench, things));
+    }
+
+    /** The make that was worked at last, if it is being sewn. */
+    private static Optional<OnMachine> sewing(Bench bench, List<Thing> makes) {
+        Store store = bench.room().store();
+        return makes.stream()
+                .max(Comparator.comparingLong(
+                        t -> Math.max(t.changed(), Remembered.at(store, t, Remembered.SEWING))))
+                .flatMap(t -> SewingPlace.of(store, t).filter(SewingPlace::isUnderWay).map(p -> onMachine(t, p)));
+    }
+
+    private static OnMachine onMachine(Thing make, SewingPlace place) {
+        return new OnMachine(
+                "/makes/" + make.id() + "/sew",
+                said("start.sewing", Part.text(make.name()), Part.count(place.next()), Part.count(place.steps())),
+                said("start.sewing-left", new Part.Minutes(place.minutes(), 0)));
     }
 
     private static Shelf shelf(Bench bench, Kind kind, String title) {
@@ -76,7 +100,9 @@ public record StartPage(Frame frame, List<Hung> makes, List<Shelf> shelves, Opti
         Workroom.Stored stored = new Workroom.Stored(thing, bench.room().standing(thing));
         try {
             Opened make = bench.opened(stored);
-            MayCut may = MayCut.of(make.session().fit(), make.voice());
+            Optional<SewingPlace> sewing =
+                    SewingPlace.of(bench.room().store(), thing).filter(SewingPlace::isUnderWay);
+            MayCut may = sewing.map(StartPage::sewn).orElseGet(() -> MayCut.of(make.session().fit(), make.voice()));
             return new Hung(
                     make.address(),
                     make.name(),
@@ -88,6 +114,11 @@ public record StartPage(Frame frame, List<Hung> makes, List<Shelf> shelves, Opti
             return new Hung(
                     "/makes/" + thing.id(), thing.name(), "", "", MayCut.Mark.STOP.word(), said("start.unreadable"));
         }
+    }
+
+    private static MayCut sewn(SewingPlace place) {
+        String at = said("start.sewing-at", Part.count(place.next()), Part.count(place.steps()));
+        return new MayCut(MayCut.Mark.WORKS, at, "");
     }
 
     private static String outline(Opened make) {
