@@ -1,0 +1,195 @@
+package stretchwright.web.draw;
+
+import java.util.ArrayList;
+import java.util.List;
+import stretchwright.body.Body;
+import stretchwright.body.GirthProfile;
+import stretchwright.body.Measure;
+import stretchwright.ground.Point;
+
+/**
+ * A body below the ribs from the front, in mm, its middle over 0 and both legs alike: thighs touch at the crotch, the legs
+ * draw together a little towards the ankles; the outside of a calf is fullest higher than the inside (free drawing, no
+ * source). At every measured level a section is as broad as its girth asks.
+ */
+final class FrontFigure {
+    private static final double GAP = 1.5;
+
+    private final Body body;
+    private final double apart;
+    private final double[] outerHeights;
+    private final double[] outers;
+    private final double[] innerHeights;
+    private final double[] inners;
+
+    /** @param apart how far each foot is set aside further than usual, mm */
+    FrontFigure(Body body, double apart) {
+        this.body = body;
+        this.apart = apart;
+        Depths depths = new Depths(body);
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        double waist = body.mm(Measure.WAIST_HEIGHT);
+        double hip = Math.max(1.02 * crotch, Math.min(body.mm(Measure.HIP_HEIGHT), 0.98 * waist));
+        double furrow = GirthProfile.furrow(body);
+        double middle = (crotch + body.mm(Measure.KNEE_HEIGHT)) / 2;
+        double knee = body.mm(Measure.KNEE_HEIGHT);
+        double calf = body.mm(Measure.CALF_HEIGHT);
+        double ankle = body.mm(Measure.ANKLE_HEIGHT);
+        double top = waist + 0.055 * body.mm(Measure.STATURE);
+        double[] half = {
+            depths.leg(Measure.ANKLE_GIRTH, 0.87),
+            depths.leg(Measure.CALF_GIRTH, 0.97),
+            depths.leg(Measure.KNEE_GIRTH, 0.93),
+            depths.leg(Measure.MID_THIGH_GIRTH, 0.97),
+            depths.leg(Measure.THIGH_GIRTH, 0.97)
+        };
+        double axis = GAP + half[4];
+        double[] middles = {0.74 * axis, 0.80 * axis, 0.83 * axis, 0.94 * axis, axis};
+        double seat = depths.hipBreadth();
+        this.outerHeights = new double[] {ankle, calf + 0.1 * (knee - calf), knee, middle, furrow, hip, waist, top};
+        this.outers = new double[] {
+            middles[0] + half[0],
+            middles[1] + half[1],
+            middles[2] + half[2],
+            middles[3] + half[3],
+            Math.min(middles[4] + half[4], Math.max(seat, middles[3] + half[3])),
+            seat,
+            depths.waistBreadth(),
+            depths.waistBreadth() + 0.008 * body.mm(Measure.STATURE)
+        };
+        this.innerHeights =
+                new double[] {ankle, calf - 0.1 * (knee - calf), knee, knee + 0.2 * (furrow - knee), middle, furrow
+                };
+        double inKnee = Math.max(GAP, middles[2] - half[2]);
+        this.inners = new double[] {
+            Math.max(GAP, middles[0] - half[0]),
+            Math.max(GAP, middles[1] - half[1]),
+            inKnee,
+            inKnee,
+            Math.max(GAP, middles[3] - half[3]),
+            GAP
+        };
+    }
+
+    Body body() {
+        return body;
+    }
+
+    private double aside(double height) {
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        return apart * Math.max(0, Math.min(1, (crotch - height) / crotch));
+    }
+
+    double outer(double height) {
+        return Smooth.at(outerHeights, outers, height) + aside(height);
+    }
+
+    double inner(double height) {
+        return Smooth.at(innerHeights, inners, height) + aside(height);
+    }
+
+    double top() {
+        return outerHeights[outerHeights.length - 1];
+    }
+
+    private double ankle() {
+        return outerHeights[0];
+    }
+
+    private List<Point> outerLine(double from, double to) {
+        return Smooth.steps(from, to, 34).stream()
+                .map(h -> new Point(outer(h), h))
+                .toList();
+    }
+
+    private List<Point> innerLine(double from, double to) {
+        return Smooth.steps(from, to, 26).stream()
+                .map(h -> new Point(inner(h), h))
+                .toList();
+    }
+
+    /** Between the ankle's two sides, toes towards who looks. */
+    private List<Point> foot() {
+        double length = body.mm(Measure.FOOT_LENGTH);
+        double bone = body.mm(Measure.ANKLE_BONE_HEIGHT);
+        double outside = outer(ankle());
+        double inside = inner(ankle());
+        double middle = (outside + inside) / 2;
+        return List.of(
+                new Point(outside + 0.018 * length, bone),
+                new Point(outside + 0.020 * length, 0.66 * bone),
+                new Point(middle + 0.185 * length, 0.34 * bone),
+                new Point(middle + 0.205 * length, 0.13 * bone),
+                new Point(middle + 0.18 * length, 0.01 * bone),
+                new Point(middle + 0.05 * length, 0),
+                new Point(middle - 0.08 * length, 0),
+                new Point(middle - 0.118 * length, 0.10 * bone),
+                new Point(middle - 0.11 * length, 0.34 * bone),
+                new Point(middle - 0.088 * length, 0.66 * bone),
+                new Point(inside - 0.024 * length, 1.12 * bone));
+    }
+
+    /** Pelvis and both legs down to a height, or with the feet where it is below the ankles. */
+    void draw(Pen pen, double low, double high) {
+        double to = Math.min(high, top());
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        List<Point> left = new ArrayList<>(outerLine(to, Math.max(low, ankle())));
+        if (low < ankle()) {
+            left.addAll(foot());
+            left.addAll(innerLine(ankle(), Math.min(to, crotch)));
+            both(pen, Look.BODY, left);
+        } else {
+            both(pen, Look.BODY, left);
+            both(pen, Look.BODY, innerLine(low, Math.min(to, crotch)));
+        }
+        details(pen, low, to);
+    }
+
+    private void details(Pen pen, double low, double high) {
+        double size = body.mm(Measure.STATURE) / 1650;
+        double knee = body.mm(Measure.KNEE_HEIGHT);
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        if (crotch < high) {
+            double hip = outerHeights[5];
+            both(
+                    pen,
+                    Look.THIN,
+                    List.of(
+                            new Point(GAP, crotch),
+                            new Point(0.30 * outer(hip), crotch + 0.32 * (hip - crotch) + 16 * size),
+                            new Point(0.60 * outer(hip), hip + 0.12 * (top() - hip))));
+        }
+        if (knee > low + 40 * size && knee < high - 40 * size) {
+            double axis = (outer(knee) + inner(knee)) / 2;
+            double w = 0.46 * (outer(knee) - inner(knee)) / 2;
+            both(pen, Look.THIN, List.of(
+                    new Point(axis - w, knee + 20 * size),
+                    new Point(axis - w, knee - 10 * size),
+                    new Point(axis - 0.4 * w, knee - 30 * size)));
+            both(pen, Look.THIN, List.of(
+                    new Point(axis + w, knee + 20 * size),
+                    new Point(axis + w, knee - 10 * size),
+                    new Point(axis + 0.4 * w, knee - 30 * size)));
+        }
+        if (low < ankle()) {
+            toes(pen);
+        }
+    }
+
+    private void toes(Pen pen) {
+        double length = body.mm(Measure.FOOT_LENGTH);
+        double bone = body.mm(Measure.ANKLE_BONE_HEIGHT);
+        double middle = (outer(ankle()) + inner(ankle())) / 2;
+        double[] between = {-0.025, 0.04, 0.095, 0.145};
+        for (double x : between) {
+            both(pen, Look.THIN, List.of(
+                    new Point(middle + x * length, 0.02 * bone),
+                    new Point(middle + (x + 0.004) * length, (0.24 - 0.5 * Math.abs(x)) * bone)));
+        }
+    }
+
+    private static void both(Pen pen, Look look, List<Point> line) {
+        pen.curve(look, line);
+        pen.curve(look, line.stream().map(Point::mirrored).toList());
+    }
+}
