@@ -26,6 +26,7 @@ import stretchwright.web.paper.FilesScreen;
 import stretchwright.web.paper.PrintScreen;
 import stretchwright.web.sew.SewScreen;
 import stretchwright.web.start.StartScreen;
+import stretchwright.web.things.WearerScreen;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.jobs.Workers;
 import stretchwright.workroom.store.Address;
@@ -92,6 +93,7 @@ public final class Server {
         List<Screen> screens = List.of(
                 new StartScreen(bench),
                 new AskScreen(bench),
+                new WearerScreen(bench),
                 new DraftScreen(bench),
                 new AllScreen(bench),
                 new NumbersScreen(bench),
