@@ -26,6 +26,8 @@ import stretchwright.web.paper.FilesScreen;
 import stretchwright.web.paper.PrintScreen;
 import stretchwright.web.sew.SewScreen;
 import stretchwright.web.start.StartScreen;
+import stretchwright.web.things.BootScreen;
+import stretchwright.web.things.ClothScreen;
 import stretchwright.web.things.WearerScreen;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.jobs.Workers;
@@ -94,6 +96,8 @@ public final class Server {
                 new StartScreen(bench),
                 new AskScreen(bench),
                 new WearerScreen(bench),
+                new ClothScreen(bench),
+                new BootScreen(bench),
                 new DraftScreen(bench),
                 new AllScreen(bench),
                 new NumbersScreen(bench),

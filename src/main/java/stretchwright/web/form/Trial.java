@@ -50,6 +50,17 @@ public final class Trial {
         }
     }
 
+    /** Everything that is wrong with a boot alone, what it lacks too. */
+    public static List<Finding> boot(Form boot) {
+        Form on = withCloth(boot).with(Map.of("wearer.measurements.stature", "168 cm", "style.leg", "over boot"));
+        try {
+            Make.read("new", text(on).getBytes(StandardCharsets.UTF_8));
+            return List.of();
+        } catch (BadInput e) {
+            return e.findings();
+        }
+    }
+
     /** The make as far as it is known; empty where something is wrong. */
     public static Optional<MakeFile> make(Form answers) {
         try {

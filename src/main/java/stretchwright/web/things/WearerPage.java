@@ -52,6 +52,11 @@ final class WearerPage {
         return page.due.isEmpty() ? page.sentence() : Days.due(page.taken.oldest().orElse(page.today), page.today);
     }
 
+    /** Whether something is to be measured again. */
+    static boolean due(Held wearer) {
+        return !new WearerPage(wearer).due.isEmpty();
+    }
+
     private ThingPage page() {
         return new ThingPage(
                 Frame.plain("thing", wearer.thing().name()), says(), presses(), "", List.of(measures(), makes()), asks(), List.of());
