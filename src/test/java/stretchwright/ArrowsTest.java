@@ -75,7 +75,19 @@ class ArrowsTest {
                             "workroom")),
             Map.entry(
                     "web",
-                    with(NOUNS, "fit", "lay", "sewing", "print", "intake", "report", "make", "many", "workroom")));
+                    with(
+                            NOUNS,
+                            "fit",
+                            "lay",
+                            "sewing",
+                            "print",
+                            "intake",
+                            "report",
+                            "advice",
+                            "make",
+                            "wearing",
+                            "many",
+                            "workroom")));
 
     /** Rooms inside rooms, each with what it may use of its own room; print may use them all, and lay its nest. */
     private static final Map<String, Set<String>> INNER = Map.ofEntries(

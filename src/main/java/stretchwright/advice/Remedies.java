@@ -48,13 +48,26 @@ public final class Remedies {
     }
 
     public static FitReport tried(MakeFile make, Body body, Pattern pattern, FitReport before, Trials rooms) {
+        return advised(make, body, pattern, before, rooms).report();
+    }
+
+    /** The same, and the changes themselves. */
+    public static Advised advised(MakeFile make, Body body, Pattern pattern, FitReport before, Trials rooms) {
         Map<Verdict, List<Offer>> offers = offers(make, body, pattern, before, rooms);
         if (offers.isEmpty()) {
-            return before;
+            return new Advised(before, List.of());
         }
-        return before.with(before.verdicts().stream()
+        List<Remedy> turning = new ArrayList<>();
+        offers.forEach((verdict, of) -> of.stream()
+                .filter(o -> o.tried().turns())
+                .forEach(o -> o.lever()
+                        .make()
+                        .apply(o.amount())
+                        .ifPresent(changed -> turning.add(new Remedy(verdict, o.tried(), changed)))));
+        FitReport report = before.with(before.verdicts().stream()
                 .map(v -> offers.containsKey(v) ? worded(v, offers.get(v)) : v)
                 .toList());
+        return new Advised(report, turning);
     }
 
     /** For each verdict that something was tried on: what turns it, the best first; or what does not. */

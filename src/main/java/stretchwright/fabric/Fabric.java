@@ -11,11 +11,12 @@ import java.util.OptionalDouble;
  * @param test how it stretches
  * @param crosswise whether all this is told as it is worn where the pieces are cut crosswise: what lies along the cloth is across
  * @param learnt what a worn pair of it taught; its pull is in the load curves already
+ * @param usual what of it nobody knows yet, and was taken as usual
  */
-public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise, Learnt learnt) {
+public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise, Learnt learnt, Usual usual) {
     /** As it lies on the table. */
     public Fabric(Quality quality, Roll roll, Test test) {
-        this(quality, roll, test, false, Learnt.NOTHING);
+        this(quality, roll, test, false, Learnt.NOTHING, Usual.NOTHING);
     }
 
     /** @param weight g/m2 */
@@ -151,7 +152,8 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise, L
                         turned,
                         test.hung.turned()),
                 !crosswise,
-                learnt);
+                learnt,
+                usual.turned());
     }
 
     /** As it lies on the table: along runs with the selvage. */
@@ -160,21 +162,29 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise, L
     }
 
     public Fabric with(Quality other) {
-        return new Fabric(other, roll, test, crosswise, learnt);
+        return new Fabric(other, roll, test, crosswise, learnt, usual);
     }
 
     /** The same quality as another roll of it: in another colour or print, of another width. */
     public Fabric with(Roll other) {
-        return new Fabric(quality, other, test, crosswise, learnt);
+        Usual still = usual.with(other.usableWidth() == roll.usableWidth());
+        return new Fabric(quality, other, test, crosswise, learnt, still);
     }
 
     /** With what a worn pair taught. */
     public Fabric with(Learnt other) {
-        return new Fabric(quality, roll, test, crosswise, other);
+        return new Fabric(quality, roll, test, crosswise, other, usual);
     }
 
     public Fabric with(Test other) {
-        return new Fabric(quality, roll, other, crosswise, learnt);
+        Usual still =
+                usual.with(other.stretchAcross() == test.stretchAcross(), other.stretchAlong() == test.stretchAlong());
+        return new Fabric(quality, roll, other, crosswise, learnt, still);
+    }
+
+    /** With what was taken as usual of it. */
+    public Fabric with(Usual other) {
+        return new Fabric(quality, roll, test, crosswise, learnt, other);
     }
 
     /** The same cloth with other places to cut from. */
@@ -189,19 +199,29 @@ public record Fabric(Quality quality, Roll roll, Test test, boolean crosswise, L
 
     /** The same cloth with another stretch and the curves that are assumed for it: a cloth to try with. */
     public Fabric stretching(double across, double along) {
-        return with(new Test(
-                across,
-                along,
-                LoadCurve.assumed(across, quality.weight),
-                LoadCurve.assumed(along, quality.weight),
-                test.recovery,
-                test.showsThroughAt,
-                OptionalDouble.empty(),
-                Assumed.NOTHING));
+        return with(usual.with(false, false))
+                .with(new Test(
+                        across,
+                        along,
+                        LoadCurve.assumed(across, quality.weight),
+                        LoadCurve.assumed(along, quality.weight),
+                        test.recovery,
+                        test.showsThroughAt,
+                        OptionalDouble.empty(),
+                        Assumed.NOTHING));
+    }
+
+    /** Whether the stretch across was not measured, whatever stands for it. */
+    public boolean assumesAcross() {
+        return test.assumed.across() || usual.across();
+    }
+
+    public boolean assumesAlong() {
+        return test.assumed.along() || usual.along();
     }
 
     /**
-     * Which stretch was not measured.
+     * Which stretch was not measured, though the cloth is there.
      *
      * @param across taken from a wrap test
      * @param along taken from the lengths in a pose that the cloth reached: it may stretch more

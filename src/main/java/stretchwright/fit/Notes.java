@@ -36,6 +36,7 @@ public final class Notes {
             "wanted.missed",
             "slip.",
             "garment.estimated",
+            "assumed.usual-width",
             "washed.",
             "lower.boot-top",
             "cover.thin",

@@ -1,15 +1,19 @@
 package stretchwright.intake;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.fabric.Usual;
 import stretchwright.ground.Numbers;
 import stretchwright.ground.Quantities;
 import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.DecimalNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -42,6 +46,12 @@ public final class FabricKeys {
                             m.cloth().roll().name()))))
             .onRoll(Roll.whereTold((a, b) -> plain(a).equals(plain(b))));
 
+    public static final Key<Boolean> USUAL = Row.yes("fabric.usual")
+            .usually(false)
+            .needing(Need.STANDS_IN)
+            .also("no cloth yet")
+            .echoed(Echoed.as("usual", m -> told(m.cloth().usual())));
+
     /** g/m2; leg wear is 120 to 400 (trade values 1.3), the ends leave room. */
     public static final Key<Double> WEIGHT = Key.of(
                     "fabric.weight",
@@ -62,16 +72,14 @@ public final class FabricKeys {
             .needing(Need.oneOf("across"))
             .also("crosswise stretch", "stretch crosswise", "stretch widthwise")
             .in(Row.ofFabric(f -> Optional.of(f.test().stretchAcross())))
-            .echoed(Echoed.<Double>as("")
-                    .orAssumed(m -> m.cloth().test().assumed().across()))
+            .echoed(Echoed.<Double>as("").orAssumed(m -> m.cloth().assumesAcross()))
             .onRoll(Roll.within(SHARE_TOLD));
 
     public static final Key<Double> STRETCH_ALONG = Key.of("fabric.stretch along", new ShareKind(STRETCH), "45 %")
             .needing(Need.oneOf("along"))
             .also("lengthwise stretch", "stretch lengthwise")
             .in(Row.ofFabric(f -> Optional.of(f.test().stretchAlong())))
-            .echoed(Echoed.<Double>as("")
-                    .orAssumed(m -> m.cloth().test().assumed().along()))
+            .echoed(Echoed.<Double>as("").orAssumed(m -> m.cloth().assumesAlong()))
             .onRoll(Roll.within(SHARE_TOLD));
 
     static final Key<List<Double>> FOLD_ACROSS = fold("fabric.fold across", "[{100}, {160}, {102.5}]", "across");
@@ -114,7 +122,7 @@ public final class FabricKeys {
     private FabricKeys() {}
 
     static List<Key<?>> rows() {
-        List<Key<?>> rows = new java.util.ArrayList<>(List.of(FABRIC, NAME));
+        List<Key<?>> rows = new java.util.ArrayList<>(List.of(FABRIC, NAME, USUAL));
         rows.addAll(RollKeys.ofFabric());
         rows.addAll(List.of(
                 WEIGHT,
@@ -181,6 +189,21 @@ public final class FabricKeys {
         ObjectNode out = Schemas.node().put("assumed", curve.isAssumed());
         out.set("readings", kind.json(curve.readings()));
         return out;
+    }
+
+    /** What was taken as usual, by its keys. */
+    private static Optional<JsonNode> told(Usual usual) {
+        ArrayNode out = Schemas.node().putArray("usual");
+        Map<Key<?>, Boolean> all = new LinkedHashMap<>();
+        all.put(RollKeys.FABRIC.width, usual.width());
+        all.put(STRETCH_ACROSS, usual.across());
+        all.put(STRETCH_ALONG, usual.along());
+        all.forEach((key, is) -> {
+            if (is) {
+                out.add(key.name());
+            }
+        });
+        return Optional.<JsonNode>of(out).filter(o -> usual.any());
     }
 
     private static Key<Double> shrinkage(String path, Function<Fabric, Double> get) {

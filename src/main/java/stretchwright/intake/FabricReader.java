@@ -7,6 +7,7 @@ import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.Learnt;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.fabric.Usual;
 
 /** The fabric from what was given. */
 final class FabricReader {
@@ -15,11 +16,15 @@ final class FabricReader {
     /** The wearer's own girths and lengths say what a wrap test and a pose mean; empty where they could not be read. */
     static Optional<Fabric> read(Given given, Optional<Measured> wearer) {
         RollKeys roll = RollKeys.FABRIC;
-        ClothShape shape = ClothShapeReader.read(given, roll, Row.unboxed(given.get(roll.width)), Optional.empty());
+        // what is wrong there is a finding already, and no reason to ask for more
+        boolean usual = given.get(FabricKeys.USUAL).orElse(given.has(FabricKeys.USUAL));
+        boolean usualWidth = usual && !given.has(roll.width);
+        Optional<Double> width =
+                usualWidth ? Optional.of(Usual.usableWidth(Row.unboxed(given.get(roll.selvage)))) : width(given, roll);
+        ClothShape shape = ClothShapeReader.read(given, roll, Row.unboxed(width), Optional.empty());
         HangingReader.Found hung = HangingReader.read(given);
         Optional<StretchReader.Found> found =
-                given.isRead(FabricKeys.FABRIC) ? new StretchReader(given, wearer).read() : Optional.empty();
-        Optional<Double> width = given.get(roll.width);
+                given.isRead(FabricKeys.FABRIC) ? new StretchReader(given, wearer, usual).read() : Optional.empty();
         if (width.isEmpty() || found.isEmpty()) {
             return Optional.empty();
         }
@@ -53,6 +58,15 @@ final class FabricReader {
                                 stretch.wrapped(),
                                 stretch.assumed(),
                                 hung.hung()))
-                .with(learnt));
+                .with(learnt)
+                .with(new Usual(
+                        usualWidth, stretch.usual().across(), stretch.usual().along())));
+    }
+
+    private static Optional<Double> width(Given given, RollKeys roll) {
+        if (given.isRead(FabricKeys.FABRIC) && given.isSection(FabricKeys.FABRIC) && !given.has(roll.width)) {
+            given.missing(roll.width);
+        }
+        return given.get(roll.width);
     }
 }

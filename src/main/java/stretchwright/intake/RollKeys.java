@@ -57,7 +57,7 @@ public final class RollKeys {
 
     static List<Key<?>> ofFabric() {
         return List.of(
-                FABRIC.width.needed(),
+                FABRIC.width.needing(Need.unlessUsual("width")),
                 FABRIC.onHand,
                 FABRIC.outline,
                 FABRIC.selvage,

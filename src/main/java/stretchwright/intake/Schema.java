@@ -43,6 +43,7 @@ public final class Schema {
         ArrayNode needed = Schemas.node().putArray("required");
         List<ObjectNode> either = new ArrayList<>();
         Map<String, List<String>> groups = new LinkedHashMap<>();
+        List<String> standIns = new ArrayList<>();
         for (Key<?> key : table.inside(section)) {
             property(properties, key);
             List<String> names = new ArrayList<>(List.of(key.name()));
@@ -54,9 +55,14 @@ public final class Schema {
             } else if (!key.need().oneOf().isEmpty()) {
                 groups.computeIfAbsent(key.need().oneOf(), g -> new ArrayList<>())
                         .addAll(names);
+            } else if (key.need().standsIn()) {
+                standIns.addAll(names);
             }
         }
-        groups.values().forEach(names -> either.add(oneOf(names)));
+        groups.values().forEach(names -> {
+            names.addAll(standIns);
+            either.add(oneOf(names));
+        });
         if (!needed.isEmpty()) {
             out.set("required", needed);
         }

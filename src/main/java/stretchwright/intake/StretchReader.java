@@ -10,6 +10,7 @@ import stretchwright.body.PoseLength;
 import stretchwright.fabric.Fabric;
 import stretchwright.fabric.FoldTest;
 import stretchwright.fabric.LoadCurve;
+import stretchwright.fabric.Usual;
 import stretchwright.fabric.WrapTest;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
@@ -29,16 +30,26 @@ final class StretchReader {
      * What was found.
      *
      * @param recovery the smaller of both directions
+     * @param usual whether nothing was found of a direction, and the usual stretch taken
      */
     record Found(
-            double across, double along, OptionalDouble recovery, OptionalDouble wrapped, Fabric.Assumed assumed) {}
+            double across,
+            double along,
+            OptionalDouble recovery,
+            OptionalDouble wrapped,
+            Fabric.Assumed assumed,
+            Usual usual) {}
 
     private final Given given;
     private final Optional<Measured> wearer;
 
-    StretchReader(Given given, Optional<Measured> wearer) {
+    private final boolean usual;
+
+    /** @param usual whether the usual stretch is taken where nothing is told of it */
+    StretchReader(Given given, Optional<Measured> wearer, boolean usual) {
         this.given = given;
         this.wearer = wearer;
+        this.usual = usual;
     }
 
     Optional<Found> read() {
@@ -49,14 +60,16 @@ final class StretchReader {
                 FabricKeys.STRETCH_ACROSS,
                 FabricKeys.FOLD_ACROSS,
                 foldAcross,
-                tried(FabricKeys.WRAP_HIP, FabricKeys.WRAP_CALF) || given.has(HangKeys.ACROSS));
+                usual || tried(FabricKeys.WRAP_HIP, FabricKeys.WRAP_CALF) || given.has(HangKeys.ACROSS));
         int before = given.problems();
         boolean reached = given.orUsual(FabricKeys.REACHES_POSE) && posed();
         Optional<Double> along = measured(
                 FabricKeys.STRETCH_ALONG,
                 FabricKeys.FOLD_ALONG,
                 foldAlong,
-                reached || given.problems() > before || given.has(HangKeys.ALONG));
+                usual || reached || given.problems() > before || given.has(HangKeys.ALONG));
+        Usual taken = new Usual(
+                false, usual && !toldAcross(), usual && !toldAlong() && !reached && given.problems() == before);
         OptionalDouble recovery = recovery(foldAcross, foldAlong);
         across = hung(across, FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS, HangKeys.ACROSS, wrap.isPresent());
         along = hung(along, FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG, HangKeys.ALONG, reached);
@@ -68,6 +81,8 @@ final class StretchReader {
         }
         across = acrossAssumed ? within(wrapKey(), wrap.orElseThrow().assumedStretch()) : across;
         along = alongAssumed ? Optional.of(lengthens()) : along;
+        across = taken.across() ? Optional.of(Usual.ACROSS) : across;
+        along = taken.along() ? Optional.of(Usual.ALONG) : along;
         if (across.isEmpty() || along.isEmpty()) {
             return Optional.empty();
         }
@@ -76,7 +91,19 @@ final class StretchReader {
                 along.get(),
                 recovery,
                 Row.unboxed(wrap.map(WrapTest::reduction)),
-                new Fabric.Assumed(acrossAssumed, alongAssumed)));
+                new Fabric.Assumed(acrossAssumed, alongAssumed),
+                taken));
+    }
+
+    /** Whether anything tells of it, right or wrong. */
+    private boolean toldAcross() {
+        return tried(FabricKeys.STRETCH_ACROSS, FabricKeys.FOLD_ACROSS)
+                || tried(FabricKeys.WRAP_HIP, FabricKeys.WRAP_CALF)
+                || given.has(HangKeys.ACROSS);
+    }
+
+    private boolean toldAlong() {
+        return tried(FabricKeys.STRETCH_ALONG, FabricKeys.FOLD_ALONG) || given.has(HangKeys.ALONG);
     }
 
     /** Where no easy pull was read, 500 g on the strip stand for one; where both were, they must be of one cloth. */

@@ -107,8 +107,8 @@ final class TableReader {
 
     private void inside(Key<?> key, Tree.Keys tree, String at) {
         boolean mayBeEmpty = key.kind() instanceof SectionKind kind && kind.empty();
-        boolean asksForSome =
-                table.inside(key.path()).stream().anyMatch(k -> k.need().always());
+        boolean asksForSome = table.inside(key.path()).stream()
+                .anyMatch(k -> k.need().always() || !k.need().oneOf().isEmpty());
         if (tree.names().isEmpty() && !mayBeEmpty && !asksForSome) {
             Part like = Part.text(table.inside(key.path()).get(0).like(given.unit()));
             given.findings().at(at, tree.line(), Tell.said("section.empty"), Tell.said("example", like));

@@ -34,7 +34,7 @@ public record ClothWidths(List<Row> rows) {
     /**
      * One width; what to buy is empty where the pieces do not fit on it.
      *
-     * @param own the width of the make's own cloth, not a common one
+     * @param own the width of the make's own cloth, not a common one nor one that was assumed
      * @param oneWay every piece the same way up
      * @param turned pieces may be turned by half a turn
      */
@@ -75,7 +75,7 @@ public record ClothWidths(List<Row> rows) {
             for (int j = 0; j < widths.size() && i > 0; j++) {
                 lengths = widths.get(j) < widths.get(i) ? lengths.atMost(laid.get(j)) : lengths;
             }
-            rows.add(row(widths.get(i), i == 0, lengths, fabric, counter));
+            rows.add(row(widths.get(i), i == 0 && !fabric.usual().width(), lengths, fabric, counter));
         }
         return new ClothWidths(rows);
     }

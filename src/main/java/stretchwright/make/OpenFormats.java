@@ -13,6 +13,7 @@ import stretchwright.intake.MakeFile;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
 import stretchwright.print.Printable;
+import stretchwright.print.kit.ClothName;
 import stretchwright.print.kit.FileGroup;
 
 /** Joins the pattern in open formats to what is printed. */
@@ -43,9 +44,7 @@ public final class OpenFormats {
     /** Names of the contrasts by the names of the pieces cut from them. */
     public static Map<String, String> cloths(MakeFile make) {
         Map<String, String> cloths = new HashMap<>();
-        make.contrasts()
-                .forEach(c ->
-                        c.pieces().forEach(p -> cloths.put(p, c.fabric().roll().name())));
+        make.contrasts().forEach(c -> c.pieces().forEach(p -> cloths.put(p, ClothName.whole(c.fabric()))));
         return cloths;
     }
 
@@ -55,7 +54,7 @@ public final class OpenFormats {
                 pattern,
                 make.name(),
                 wearer,
-                make.fabric().roll().name(),
+                ClothName.whole(make.fabric()),
                 cloths(make),
                 make.cloth().test().stretchAcross(),
                 make.cloth().test().stretchAlong());

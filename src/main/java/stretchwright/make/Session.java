@@ -10,7 +10,9 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import stretchwright.advice.Advised;
 import stretchwright.advice.Remedies;
+import stretchwright.advice.Remedy;
 import stretchwright.body.Body;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.BadInput;
@@ -39,7 +41,7 @@ public final class Session {
     private final Stage<Body> body;
     private final Stage<Pattern> pattern;
     private final Stage<FitReport> fit;
-    private final Stage<FitReport> advised;
+    private final Stage<Advised> advised;
     private final Stage<List<ClothLay>> lays;
     private final Stage<SewingPlan> sewing;
     private final Stage<Map<String, Stage<Document>>> documents;
@@ -62,7 +64,7 @@ public final class Session {
                 earlier,
                 s -> s.advised,
                 List.of(fit.inputs(), make.unit()),
-                () -> Remedies.tried(make, body(), pattern(), fit(), rooms));
+                () -> Remedies.advised(make, body(), pattern(), fit(), rooms));
         lays = stage(
                 earlier,
                 s -> s.lays,
@@ -120,7 +122,12 @@ public final class Session {
 
     /** The same numbers, and with the verdicts the remedies that were tried. */
     public FitReport advised() {
-        return advised.get();
+        return advised.get().report();
+    }
+
+    /** The changes that turn a verdict. */
+    public List<Remedy> remedies() {
+        return advised.get().remedies();
     }
 
     /** The fabric's own first, then one for each contrast. */

@@ -69,7 +69,9 @@ public final class Incoming {
         Tree.Keys tree = Parts.tree(text);
         List<Item> items = new ArrayList<>();
         for (Kind kind : Parts.KINDS) {
-            Parts.of(tree, kind).ifPresent(part -> items.add(item(store, kind, name(kind, make), part)));
+            if (kind != Kind.FABRIC || !make.cloth().usual().stretch()) { // cloth that nobody has is not in the stash
+                Parts.of(tree, kind).ifPresent(part -> items.add(item(store, kind, name(kind, make), part)));
+            }
         }
         items.add(item(store, Kind.MAKE, shortened(make.name()), text));
         return new Incoming(store, items);

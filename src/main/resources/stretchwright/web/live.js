@@ -79,6 +79,13 @@
     timer = setTimeout(() => { if (held === h) keep(h); }, PAUSE);
   });
 
+  // undo as everywhere
+  document.addEventListener("keydown", e => {
+    if (!(e.ctrlKey || e.metaKey) || e.altKey || e.key.toLowerCase() !== "z" || /INPUT|TEXTAREA|SELECT/.test(e.target.tagName)) return;
+    const press = document.getElementById(e.shiftKey ? "redo" : "undo");
+    if (press) { e.preventDefault(); press.click(); }
+  });
+
   // a refused change comes with its page: show it
   document.addEventListener("htmx:beforeSwap", e => {
     if (e.detail.xhr.status === 422) { e.detail.shouldSwap = true; e.detail.isError = false; }

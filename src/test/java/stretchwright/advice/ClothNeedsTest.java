@@ -52,6 +52,25 @@ class ClothNeedsTest {
                 .isGreaterThan(needs.along().changes().orElseThrow());
     }
 
+    /** What the card asks of a cloth does not hang on what was assumed of one; the assumed width is a common one. */
+    @Tag("slow")
+    @Test
+    void withoutClothTheCardAsksTheSame() throws IOException {
+        String text = Files.readString(Path.of("examples", "evening-practice.yaml"));
+        ShopNeeds told = ClothNeeds.of(fabric(text, "usable width: 145, stretch across: 50 %, stretch along: 40 %"));
+        ShopNeeds usual = ClothNeeds.of(fabric(text, "usual: true"));
+        assertThat(usual.across()).isEqualTo(told.across());
+        assertThat(usual.along()).isEqualTo(told.along());
+        assertThat(usual.lengths().orElseThrow().widths().rows().get(0).own()).isFalse();
+        assertThat(told.lengths().orElseThrow().widths().rows().get(0).own()).isTrue();
+        assertThat(usual.lengths().orElseThrow().widths().rows().get(0).width()).isEqualTo(1450);
+    }
+
+    private static MakeFile fabric(String text, String keys) {
+        String other = text.replaceAll("(?s)\nfabric:\n.*?\nboot:", "\nfabric: {" + keys + "}\nboot:");
+        return Make.read("a.yaml", other.getBytes(StandardCharsets.UTF_8));
+    }
+
     private static boolean goes(MakeFile make, double stretch) {
         Rooms rooms = new Rooms();
         MakeFile trial = make.with(make.fabric().stretching(stretch, 1.0));

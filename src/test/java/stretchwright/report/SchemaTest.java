@@ -102,6 +102,32 @@ class SchemaTest {
         assertThat(schema("make.schema.json").validate(JSON.valueToTree(tree))).isEmpty();
     }
 
+    private static String fabric(String keys) {
+        return SampleText.WHOLE.replaceAll("(?s)fabric:\n.*?boot:", "fabric: {" + keys + "}\nboot:");
+    }
+
+    /** Without cloth nothing else of it is needed, and the report says what was taken as usual. */
+    @Test
+    void aMakeWithoutClothFitsBothSchemas() throws IOException {
+        Schema make = schema("make.schema.json");
+        Load load = new Load(LoadSettings.builder().build());
+        for (String keys : List.of("usual: true", "no cloth yet: true, usable width: 140")) {
+            assertThat(make.validate(JSON.valueToTree(load.loadFromString(fabric(keys)))))
+                    .isEmpty();
+        }
+        for (String keys : List.of("name: Ink", "usual: 3", "usable width: 140, stretch across: 60 %")) {
+            assertThat(make.validate(JSON.valueToTree(load.loadFromString(fabric(keys)))))
+                    .isNotEmpty();
+        }
+        JsonNode report = report(fabric("usual: true, stretch along: 45 %"));
+        assertThat(schema("report.schema.json").validate(report)).isEmpty();
+        assertThat(JSON.writeValueAsString(report.at("/fabric/usual")))
+                .isEqualTo("[\"usable width\",\"stretch across\"]");
+        assertThat(report.at("/fabric/stretchAcrossAssumed").asBoolean()).isTrue();
+        assertThat(report.at("/fabric/stretchAlongAssumed").asBoolean()).isFalse();
+        assertThat(report(SampleText.WHOLE).at("/fabric").has("usual")).isFalse();
+    }
+
     @Test
     void theSchemaOfTheMakeFileNoticesSlips() throws IOException {
         Schema schema = schema("make.schema.json");

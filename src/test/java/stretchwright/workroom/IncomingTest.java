@@ -38,6 +38,23 @@ class IncomingTest {
         }
     }
 
+    /** What nobody has is not on the shelf: it is not listed, cannot be cut from, and leaves no remnant. */
+    @Test
+    void assumedClothDoesNotComeIntoTheStash() {
+        try (Workroom room = Rooms.fresh()) {
+            String text = new String(Rooms.example("evening-practice"), StandardCharsets.UTF_8)
+                    .replaceAll("(?s)\nfabric:\n.*?\nboot:", "\nfabric: {name: Ink, usual: true}\nboot:");
+            Thing make = room.incoming("a.yaml", text.getBytes(StandardCharsets.UTF_8))
+                    .take(Incoming.Same.ASK);
+            assertThat(make.links().fabric()).isEmpty();
+            assertThat(room.store().list(Kind.FABRIC, Place.HERE, "", 0, 9)).isEmpty();
+            Cutting.Cut cut = new Cutting(room, room.needMake("Evening practice")).run(false);
+            assertThat(cut.cloth()).isEmpty();
+            assertThat(cut.remnants()).isEmpty();
+            assertThat(cut.used()).isGreaterThan(1000);
+        }
+    }
+
     @Test
     void broughtAgainItIsNoStep() {
         try (Workroom room = Rooms.fresh()) {

@@ -3,6 +3,7 @@ package stretchwright.print.cards;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import stretchwright.fabric.Usual;
 import stretchwright.ground.Unit;
 import stretchwright.lay.ClothWidths;
 import stretchwright.print.kit.Phrases;
@@ -44,8 +45,8 @@ public record ShopNeeds(
         return new ShopNeeds(
                 Phrases.of("shop.any-wearer"),
                 Phrases.of("shop.usual"),
-                Step.of(0.50, 0.35),
-                Step.of(0.40, 0.20),
+                Step.of(Usual.ACROSS, 0.35),
+                Step.of(Usual.ALONG, 0.20),
                 0.43,
                 List.of(Phrases.of("shop.with-make")),
                 Optional.empty());

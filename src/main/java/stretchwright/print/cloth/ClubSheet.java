@@ -14,11 +14,11 @@ import stretchwright.lay.Lay;
 import stretchwright.pattern.Piece;
 import stretchwright.print.kit.Amounts;
 import stretchwright.print.kit.Canvas;
+import stretchwright.print.kit.ClothName;
 import stretchwright.print.kit.Column;
 import stretchwright.print.kit.Column.Para;
 import stretchwright.print.kit.Ink;
 import stretchwright.print.kit.LaidCloth;
-import stretchwright.print.kit.Letters;
 import stretchwright.print.kit.Paper;
 import stretchwright.print.kit.Phrases;
 import stretchwright.print.kit.SvgCanvas;
@@ -153,7 +153,7 @@ final class ClubSheet {
         String roll = cloth.fabric().roll().shape().outline().isPresent()
                 ? Phrases.of("club.remnant")
                 : Phrases.of("club.roll", Amounts.length(cloth.use().buying().needed(), unit));
-        String name = Letters.shortened(cloth.fabric().roll().name(), Letters.LONGEST_NAME);
+        String name = ClothName.of(cloth.fabric());
         return List.of(
                 new Para(5.5, 0, 0, title()),
                 new Para(TEXT, 0, 0.5, LaySheet.size(lay, unit) + " " + roll + " " + LaySheet.use(lay)),

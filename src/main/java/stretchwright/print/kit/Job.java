@@ -166,7 +166,7 @@ public final class Job {
         return cloths.stream()
                 .filter(l -> l.pieces().stream().anyMatch(p -> p.name().equals(piece.name())))
                 .findFirst()
-                .map(l -> Letters.shortened(l.fabric().roll().name(), Letters.LONGEST_NAME))
+                .map(l -> ClothName.of(l.fabric()))
                 .orElseGet(this::cloth);
     }
 
@@ -185,7 +185,7 @@ public final class Job {
 
     /** "For Rowan, in Ink knit."; of what has no name nothing is said. */
     public String forWhom() {
-        boolean cloth = !fabric().roll().name().isBlank();
+        boolean cloth = !ClothName.whole(fabric()).isBlank();
         if (wearerName.isBlank()) {
             return cloth ? Phrases.of("job.cloth", cloth()) : "";
         }
@@ -193,7 +193,7 @@ public final class Job {
     }
 
     public String cloth() {
-        return Letters.shortened(fabric().roll().name(), Letters.LONGEST_NAME);
+        return ClothName.of(fabric());
     }
 
     public String around() {

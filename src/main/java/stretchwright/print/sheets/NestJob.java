@@ -7,6 +7,7 @@ import stretchwright.ground.Unit;
 import stretchwright.pattern.Nest;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.PieceName;
+import stretchwright.print.kit.ClothName;
 import stretchwright.print.kit.Letters;
 
 /**
@@ -34,6 +35,7 @@ public record NestJob(
     }
 
     String cloth(PieceName piece) {
-        return Letters.shortened(cloths.getOrDefault(piece.word(), fabric.roll().name()), Letters.LONGEST_NAME);
+        String contrast = cloths.get(piece.word());
+        return contrast == null ? ClothName.of(fabric) : Letters.shortened(contrast, Letters.LONGEST_NAME);
     }
 }

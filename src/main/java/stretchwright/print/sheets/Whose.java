@@ -6,8 +6,8 @@ import stretchwright.fabric.Fabric;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
+import stretchwright.print.kit.ClothName;
 import stretchwright.print.kit.Job;
-import stretchwright.print.kit.Letters;
 
 /**
  * What the sheets of a pattern say of it.
@@ -40,6 +40,6 @@ record Whose(String make, String wearer, Fabric fabric, Unit unit, List<String> 
     }
 
     String cloth() {
-        return Letters.shortened(fabric.roll().name(), Letters.LONGEST_NAME);
+        return ClothName.of(fabric);
     }
 }

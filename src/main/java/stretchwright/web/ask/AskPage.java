@@ -31,7 +31,7 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
     }
 
     /** A word to choose. */
-    public record Choice(String value, String words, boolean chosen) {}
+    public record Choice(String value, String words, boolean chosen, String picture) {}
 
     /** A place to type in. */
     public record Entry(String name, String label, String value, String unit) {}
@@ -87,7 +87,8 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
 
     public List<Choice> units() {
         String now = unit().symbol();
-        return List.of(new Choice("cm", "cm", !now.equals("in")), new Choice("in", say("ask.inches"), now.equals("in")));
+        return List.of(new Choice("cm", "cm", !now.equals("in"), ""),
+                new Choice("in", say("ask.inches"), now.equals("in"), ""));
     }
 
     public List<Choice> legs() {
@@ -100,7 +101,8 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
     private List<Choice> choices(String key, List<String> values, List<String> words) {
         List<Choice> out = new ArrayList<>();
         for (int i = 0; i < values.size(); i++) {
-            out.add(new Choice(values.get(i), say(words.get(i)), values.get(i).equals(answers.value(key))));
+            String picture = key.equals("style.leg") ? AskPictures.leg(answers, values.get(i), voice()) : "";
+            out.add(new Choice(values.get(i), say(words.get(i)), values.get(i).equals(answers.value(key)), picture));
         }
         return out;
     }
@@ -129,6 +131,15 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
 
     private Entry stretch(String key, String label) {
         return new Entry(key, say(label), answers.value(key), unit() == Unit.IN ? "in" : "mm");
+    }
+
+    /** Where the tape goes, or what hands do; of a measure one picture for a desk and one for a phone. */
+    public List<String> drawings() {
+        return AskPictures.of(question(), answers, voice());
+    }
+
+    private Voice voice() {
+        return Voice.of(unit());
     }
 
     /** What is wrong with the answer; empty where nothing is. */

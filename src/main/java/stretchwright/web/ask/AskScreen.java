@@ -61,7 +61,7 @@ public final class AskScreen implements Screen {
         Form sent = new Form(Guard.form(ctx));
         Answers answers = Answers.of(store(), sent.value("of"));
         Form now = answers.form().with(Sent.of(question, sent));
-        show(ctx, AskPage.of(question, answers.id(), now, wrong(question, now)));
+        show(ctx, AskPage.of(question, answers.id(), now, wrong(question, now, true)));
     }
 
     private void answer(Context ctx) {
@@ -71,7 +71,8 @@ public final class AskScreen implements Screen {
         boolean skip = sent.value("do").equals("skip") && question.maySkip();
         Map<String, String> given = skip ? nothing(question) : Sent.of(question, sent);
         Form now = answers.form().with(given);
-        List<Finding> wrong = skip ? Sent.noneAtAll(question, now) : wrong(question, now);
+        List<Finding> wrong = skip ? Sent.noneAtAll(question, now)
+                : wrong(question, now, sent.value("do").equals("none"));
         if (!wrong.isEmpty()) {
             ctx.status(422);
             show(ctx, AskPage.of(question, answers.id(), now, wrong));
@@ -92,8 +93,8 @@ public final class AskScreen implements Screen {
         return out;
     }
 
-    private static List<Finding> wrong(Question question, Form now) {
-        return Sent.lacking(question, now).map(List::of).orElseGet(() -> Trial.wrong(now, question.keys()));
+    private static List<Finding> wrong(Question question, Form now, boolean noCloth) {
+        return Sent.lacking(question, now, noCloth).map(List::of).orElseGet(() -> Trial.wrong(now, question.keys()));
     }
 
     /** The make hangs in the workroom, and the note of the answers is put away. */

@@ -33,7 +33,7 @@ final class Sent {
             out.put(key, question == Question.CLOTH ? stretch(sent.value(key), unit) : readings(sent, key));
         }
         if (question == Question.CLOTH) {
-            out.put("fabric.usual", sent.value("do").equals("none") ? "true" : "");
+            out.put("fabric.usual", "true");
             if (sent.value("do").equals("none")) {
                 question.keys().forEach(k -> out.put(k, ""));
             }
@@ -59,8 +59,8 @@ final class Sent {
     }
 
     /** What has to be answered before the next question can be asked. */
-    static Optional<Finding> lacking(Question question, Form now) {
-        boolean cloth = question == Question.CLOTH && now.value("fabric.usual").isBlank();
+    static Optional<Finding> lacking(Question question, Form now, boolean noCloth) {
+        boolean cloth = question == Question.CLOTH && !noCloth;
         return question.keys().stream()
                 .filter(k -> now.value(k).isBlank() && (cloth || isNeeded(question, k, now)))
                 .findFirst()

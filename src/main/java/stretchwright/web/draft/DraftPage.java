@@ -6,6 +6,7 @@ import stretchwright.fit.FitReport;
 import stretchwright.ground.Part;
 import stretchwright.make.Session;
 import stretchwright.web.draft.PatternDrawing.Sheet;
+import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
 import stretchwright.web.frame.Opened;
@@ -23,6 +24,7 @@ public record DraftPage(
         Opened make,
         MayCut says,
         Optional<Session> before,
+        Past past,
         Optional<WhyPanel> why,
         List<String> wrong,
         boolean tried) {
@@ -30,15 +32,33 @@ public record DraftPage(
         wrong = List.copyOf(wrong);
     }
 
-    static DraftPage of(Opened make, Optional<Session> before, String asked, List<String> wrong, boolean tried) {
+    /** A make as it stands. */
+    static DraftPage of(Bench bench, Opened make, String asked, List<String> wrong) {
+        Past past = Past.of(bench, make);
+        return of(make, past.tacking(bench, make), past, asked, wrong, false);
+    }
+
+    /** One that is only tried, over the one that stands. */
+    static DraftPage tried(Bench bench, Opened make, Opened other) {
+        return of(other, Optional.of(make.session()), Past.of(bench, make), "", List.of(), true);
+    }
+
+    private static DraftPage of(
+            Opened make, Optional<Session> before, Past past, String asked, List<String> wrong, boolean tried) {
         return new DraftPage(
                 Frame.of(make, Frame.Stop.DRAFT),
                 make,
                 MayCut.of(make.session().fit(), make.voice()),
                 before,
+                past,
                 WhyPanel.of(make, asked),
                 wrong,
                 tried);
+    }
+
+    /** Whether something stands in the way of cutting that a change may turn. */
+    public boolean mayTurn() {
+        return says.mark() != MayCut.Mark.HOLDS && !make.demo() && !tried;
     }
 
     public String wide() {
@@ -66,6 +86,33 @@ public record DraftPage(
                         make.voice().say(v.about()),
                         make.voice().say(v.message().and(v.remedy()))))
                 .toList();
+    }
+
+    /** "Undo: 1.5 cm longer"; empty where there is nothing to undo. */
+    public String undo() {
+        return past.earlier()
+                .map(v -> make.voice().say(Tell.said("draft.undo", Difference.of(v.text(), make.text()))))
+                .orElse("");
+    }
+
+    public String redo() {
+        return past.later()
+                .map(v -> make.voice().say(Tell.said("draft.redo", Difference.of(make.text(), v.text()))))
+                .orElse("");
+    }
+
+    /** "Keep as version 4"; empty where it is kept. */
+    public String keep() {
+        return past.keptAs().isPresent() || make.demo()
+                ? ""
+                : make.voice().say(Tell.said("draft.keep", Part.count(past.next())));
+    }
+
+    /** What is drawn in tacking. */
+    public String tacking() {
+        return before.isEmpty() || tried
+                ? ""
+                : make.voice().say(Tell.said("draft.tacking", Part.count(past.beforeNumber())));
     }
 
     public String notes() {

@@ -3,6 +3,7 @@ package stretchwright.web.draft;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +16,11 @@ import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Opened;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
+import stretchwright.workroom.Kept;
+import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Store;
+import stretchwright.workroom.store.Thing;
+import stretchwright.workroom.store.Version;
 
 /** A make on the table: what is pressed or dragged is tried, and kept as a version. */
 public final class DraftScreen implements Screen {
@@ -32,11 +38,56 @@ public final class DraftScreen implements Screen {
         routes.get("/makes/{id}", this::show);
         routes.post("/makes/{id}/try", this::tried);
         routes.post("/makes/{id}/change", this::change);
+        routes.get("/makes/{id}/remedies", ctx -> {
+            Opened make = bench.make(ctx);
+            Pages.show(ctx, "remedies.jte", bench.heavy(() -> RemediesPage.of(make)));
+        });
+        routes.get(
+                "/makes/{id}/versions",
+                ctx -> Pages.show(ctx, "versions.jte", VersionsPage.of(bench, bench.make(ctx))));
+        routes.post("/makes/{id}/back", ctx -> stand(ctx, store().earlier(seen(ctx)), "undo"));
+        routes.post("/makes/{id}/forth", ctx -> stand(ctx, store().later(seen(ctx)), "redo"));
+        routes.post("/makes/{id}/stand", this::goTo);
+        routes.post("/makes/{id}/keep", this::keep);
+    }
+
+    private Store store() {
+        return bench.room().store();
+    }
+
+    private Thing seen(Context ctx) {
+        return bench.thing(ctx, Kind.MAKE);
+    }
+
+    /** An earlier or later version stands; where there is none all stays. */
+    private void stand(Context ctx, Optional<Version> version, String what) {
+        Guard.form(ctx);
+        Thing now = seen(ctx);
+        version.ifPresent(v -> store().stand(what, now, v.number()));
+        ctx.redirect("/makes/" + now.id(), HttpStatus.SEE_OTHER);
+    }
+
+    private void goTo(Context ctx) {
+        String number = new Form(Guard.form(ctx)).value("number");
+        Thing now = seen(ctx);
+        Version version = Optional.of(number)
+                .filter(n -> n.matches("[0-9]{1,12}"))
+                .flatMap(n -> store().version(now.id(), Long.parseLong(n)))
+                .orElseThrow(NotFoundResponse::new);
+        store().stand("version", now, version.number());
+        ctx.redirect("/makes/" + now.id(), HttpStatus.SEE_OTHER);
+    }
+
+    private void keep(Context ctx) {
+        Guard.form(ctx);
+        Thing now = seen(ctx);
+        Kept.keep(store(), now);
+        ctx.redirect("/makes/" + now.id(), HttpStatus.SEE_OTHER);
     }
 
     private void show(Context ctx) {
         String why = Optional.ofNullable(ctx.queryParam("why")).orElse("");
-        Pages.show(ctx, "draft.jte", DraftPage.of(bench.make(ctx), Optional.empty(), why, List.of(), false));
+        Pages.show(ctx, "draft.jte", DraftPage.of(bench, bench.make(ctx), why, List.of()));
     }
 
     /** The text of the make with the sent values in it. */
@@ -55,7 +106,7 @@ public final class DraftScreen implements Screen {
         try {
             Opened other = bench.tried(make, changed(make, new Form(Guard.form(ctx))));
             other.session().pattern();
-            Pages.show(ctx, "draft.jte", DraftPage.of(other, Optional.of(make.session()), "", List.of(), true));
+            Pages.show(ctx, "draft.jte", DraftPage.tried(bench, make, other));
         } catch (BadInput e) {
             refused(ctx, make, e);
         }
@@ -75,11 +126,11 @@ public final class DraftScreen implements Screen {
     }
 
     /** The make as it stands, and why it stays so. */
-    private static void refused(Context ctx, Opened make, BadInput e) {
+    private void refused(Context ctx, Opened make, BadInput e) {
         List<String> wrong = e.findings().stream()
                 .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
                 .toList();
         ctx.status(422);
-        Pages.show(ctx, "draft.jte", DraftPage.of(make, Optional.empty(), "", wrong, false));
+        Pages.show(ctx, "draft.jte", DraftPage.of(bench, make, "", wrong));
     }
 }

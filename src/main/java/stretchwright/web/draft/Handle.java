@@ -94,6 +94,16 @@ enum Handle {
         return moved(mm);
     }
 
+    /** What became of it: "waist in front 0.5 cm lower". */
+    Said changed(double before, double after) {
+        Said by = this == BAND
+                ? after > before
+                        ? Tell.said("handle.by-higher", Part.length(after - before))
+                        : Tell.said("handle.by-lower", Part.length(before - after))
+                : moved(after - before);
+        return this == HEM ? by : Tell.said("handle.changed", label(), by);
+    }
+
     /** By so much: "1.5 cm longer". */
     Said moved(double mm) {
         Part by = Part.length(Math.abs(mm));

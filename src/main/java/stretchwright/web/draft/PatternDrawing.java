@@ -5,14 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.ground.Box;
 import stretchwright.ground.Part;
+import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.make.Session;
 import stretchwright.pattern.Edge;
 import stretchwright.pattern.EdgeName;
+import stretchwright.pattern.Level;
 import stretchwright.pattern.Notch;
+import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 import stretchwright.web.draw.Outline;
 import stretchwright.web.draw.Svg;
+import stretchwright.web.draw.WornEdges;
+import stretchwright.web.draw.WornView;
 import stretchwright.web.form.Form;
 import stretchwright.web.frame.Opened;
 
@@ -27,6 +32,17 @@ final class PatternDrawing {
     private final Sheet sheet;
     private final Svg svg = new Svg();
     private final List<PlacedPiece> legs = new ArrayList<>();
+
+    /** Of the pattern's scale. */
+    private static final double WORN = 0.95;
+
+    /** px at the left that she has. */
+    private static final double WORN_ROOM = 176;
+
+    private Optional<PlacedView> wornView = Optional.empty();
+
+    /** Her picture with its place on the sheet. */
+    private record PlacedView(WornView view, double left, double down) {}
 
     /** A piece with its place on the sheet. */
     private record PlacedPiece(Piece piece, Outline at) {}
@@ -75,6 +91,9 @@ final class PatternDrawing {
                 "viewBox", "0 0 " + Math.round(sheet.width()) + " " + Math.round(sheet.height()),
                 "role", "group",
                 "aria-label", say("draw.pattern"));
+        if (sheet.wide()) {
+            worn(top, scale);
+        }
         levels(top, scale);
         legs.forEach(this::piece);
         tacking();
@@ -100,6 +119,7 @@ final class PatternDrawing {
             last = y;
             String name = make.voice().say(row.level().name().said());
             double end = scale > 0 ? at.x(edgeAt(row.level().height())) : 0;
+            wornLevel(row, y);
             svg.path("level", "M" + Outline.px(sheet.left() - 28) + " " + Outline.px(y) + "L" + Outline.px(end) + " "
                     + Outline.px(level));
             svg.text(row.estimated() ? "est" : "", numbersAt(), y + 5, "start", name);
@@ -111,6 +131,54 @@ final class PatternDrawing {
                 svg.path("mark look", ring(end, level));
             }
         }
+    }
+
+    /** The pair on its wearer, at the left, the hem about where that of the piece is. */
+    private void worn(double top, double scale) {
+        Pattern pattern = session.pattern();
+        double band = session.make().style().bandHeight();
+        double front = pattern.onBody(upper(legs.get(0).piece(), EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE));
+        double back =
+                pattern.onBody(upper(legs.get(legs.size() - 1).piece(), EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE));
+        double hem = pattern.level(Level.Name.HEM)
+                .or(() -> pattern.level(Level.Name.ANKLE))
+                .map(l -> pattern.onBody(l.height()))
+                .orElse(0.0);
+        double drop = session.make().style().lower().hemDrop();
+        WornView view = WornView.of(
+                session.body(),
+                session.make().boot(),
+                new WornEdges(front + band, back + band, hem + drop / 2, hem - drop / 2),
+                WORN * scale);
+        double left = Math.max(0, WORN_ROOM - view.width());
+        double down = Math.max(0, top + (legs.get(0).at().y(0) - top) - view.levelY(0));
+        wornView = Optional.of(new PlacedView(view, left, Math.min(down, sheet.height() - view.height())));
+        svg.open("g", "class", "onher", "transform", "translate(" + Outline.px(left) + " "
+                + Outline.px(wornView.get().down()) + ")");
+        svg.drawn(view.drawing(make.voice()).inside());
+        svg.close("g");
+    }
+
+    /** A level line from her to the numbers. */
+    private void wornLevel(LevelRow row, double y) {
+        wornView.ifPresent(v -> {
+            double height = session.pattern().onBody(row.level().height());
+            svg.path(
+                    "level",
+                    "M" + Outline.px(v.left() + v.view().backX(height) + 4) + " "
+                            + Outline.px(v.down() + v.view().levelY(height)) + "L" + Outline.px(numbersAt() - 6) + " "
+                            + Outline.px(y));
+        });
+    }
+
+    private static double upper(Piece piece, EdgeName... names) {
+        for (EdgeName name : names) {
+            if (piece.has(name)) {
+                Path line = piece.edge(name).line();
+                return Math.max(line.start().y(), line.end().y());
+            }
+        }
+        return piece.sewLine().box().maxY();
     }
 
     private double numbersAt() {
@@ -222,12 +290,14 @@ final class PatternDrawing {
         }
     }
 
-    /** The legs as they were, over these. */
+    /** The legs as they were, where they are otherwise now. */
     private void tacking() {
         before.ifPresent(s -> {
             List<Piece> then = s.pattern().legs();
             for (int i = 0; i < Math.min(then.size(), legs.size()); i++) {
-                svg.path("before", legs.get(i).at().path(then.get(i).cutLine().points(), true));
+                Outline at = legs.get(i).at();
+                Moved.runs(then.get(i).cutLine(), legs.get(i).piece().cutLine())
+                        .forEach(run -> svg.path("before", at.path(run, false)));
             }
         });
     }

@@ -31,7 +31,14 @@ final class BootShape {
     static Boot usual(BootKind kind) {
         double top = kind == BootKind.HOCKEY ? 300 : kind == BootKind.INLINE ? 310 : 285;
         return new Boot(
-                "", top, kind.heeled() ? 400 : 380, 370, kind.heeled() ? 60 : 36, 85, false, Boot.Dressing.LEG_FIRST);
+                kind.name(),
+                top,
+                kind.heeled() ? 400 : 380,
+                370,
+                kind.heeled() ? 60 : 36,
+                85,
+                false,
+                Boot.Dressing.LEG_FIRST);
     }
 
     BootKind kind() {
@@ -132,16 +139,23 @@ final class BootShape {
                 : List.of(back, new Point(0.1 * collar, top - 3 * size), front);
     }
 
-    void shell(Pen pen) {
+    /** @param tongue whether it stands out of the collar, as it does where no cloth lies over it */
+    void shell(Pen pen, boolean tongue) {
+        if (tongue) {
+            tongue(pen);
+        }
+        pen.runs(Look.BODY, List.of(front(), welt(), back(), collarLine()));
+        laces(pen);
+        sole(pen);
+    }
+
+    private void tongue(Pen pen) {
         List<Point> tongue = List.of(
                 collarFront().plus(new Point(9 * size, -8 * size)),
                 collarFront().plus(new Point(2 * size, 22 * size)),
                 collarFront().plus(new Point(-13 * size, 22 * size)),
                 new Point(collarFront().x() - 10 * size, 0.55 * top));
         pen.runs(Look.BODY, List.of(tongue));
-        pen.runs(Look.BODY, List.of(front(), welt(), back(), collarLine()));
-        laces(pen);
-        sole(pen);
     }
 
     /** The upper edge of the throat, eyelets, and laces over the tongue. */
@@ -176,9 +190,17 @@ final class BootShape {
             List<Point> welt = new ArrayList<>(Smooth.reversed(welt()));
             pen.runs(Look.BODY, List.of(under, block.subList(0, 2), block.subList(2, 4), welt));
         } else {
-            pen.runs(Look.BODY, List.of(
-                    List.of(over(-204, 14), over(-198, 2), over(-186, 0), over(-90, -1), over(50, 0), over(57, 8)),
-                    Smooth.reversed(welt())));
+            pen.runs(
+                    Look.BODY,
+                    List.of(
+                            List.of(
+                                    over(-204, 14),
+                                    over(-198, 2),
+                                    over(-186, 0),
+                                    over(-90, -1),
+                                    over(50, 0),
+                                    over(57, 8)),
+                            Smooth.reversed(welt())));
         }
     }
 

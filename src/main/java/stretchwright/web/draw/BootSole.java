@@ -12,24 +12,8 @@ final class BootSole {
     private BootSole() {}
 
     static Drawing of(BootMeasure measure, BootKind kind, Voice voice) {
-        Pen pen = new Pen(new Point(285, 110), 1.2);
-        pen.shape(Look.BODY, List.of(
-                new Point(-206, -2),
-                new Point(-196, 30),
-                new Point(-150, 48),
-                new Point(-118, 46),
-                new Point(-60, 30),
-                new Point(-20, 30),
-                new Point(30, 33),
-                new Point(60, 20),
-                new Point(66, 0),
-                new Point(60, -20),
-                new Point(30, -32),
-                new Point(-30, -27),
-                new Point(-70, -24),
-                new Point(-110, -38),
-                new Point(-150, -44),
-                new Point(-192, -30)));
+        Pen pen = new Pen(new Point(264, 110), 1.15);
+        outline(pen);
         if (kind.heeled()) {
             pen.curve(Look.THIN, new Point(-16, 30), new Point(-8, 0), new Point(-16, -28));
         }
@@ -45,6 +29,28 @@ final class BootSole {
                 WIDTH,
                 HEIGHT,
                 pen.drawn());
+    }
+
+    private static void outline(Pen pen) {
+        pen.shape(
+                Look.BODY,
+                List.of(
+                        new Point(-206, -2),
+                        new Point(-196, 30),
+                        new Point(-150, 48),
+                        new Point(-118, 46),
+                        new Point(-60, 30),
+                        new Point(-20, 30),
+                        new Point(30, 33),
+                        new Point(60, 20),
+                        new Point(66, 0),
+                        new Point(60, -20),
+                        new Point(30, -32),
+                        new Point(-30, -27),
+                        new Point(-70, -24),
+                        new Point(-110, -38),
+                        new Point(-150, -44),
+                        new Point(-192, -30)));
     }
 
     private static void mounted(Pen pen, BootKind kind) {
@@ -68,11 +74,7 @@ final class BootSole {
         double reach = kind == BootKind.INLINE ? 100 : 74;
         pen.line(
                 Look.THIN,
-                List.of(
-                        new Point(-212, -half),
-                        new Point(reach, -half),
-                        new Point(reach, half),
-                        new Point(-212, half)),
+                List.of(new Point(-212, -half), new Point(reach, -half), new Point(reach, half), new Point(-212, half)),
                 true);
     }
 }

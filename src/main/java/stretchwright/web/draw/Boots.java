@@ -14,6 +14,8 @@ public final class Boots {
     private static final double WIDTH = 390;
     private static final double HEIGHT = 360;
     private static final double EDGE = 12;
+    /** How much higher a hem lies on the instep than behind, mm (free drawing, no source). */
+    private static final double SLOPE = 26;
 
     private final BootKind kind;
     private final BootShape shape;
@@ -38,8 +40,7 @@ public final class Boots {
     public static Drawing of(BootKind kind, Voice voice) {
         Boots boots = new Boots(kind, voice);
         boots.drawn(false);
-        return new Drawing(
-                voice.say(title(kind)), voice.say(described(kind)), WIDTH, HEIGHT, boots.pen.drawn());
+        return new Drawing(voice.say(title(kind)), voice.say(described(kind)), WIDTH, HEIGHT, boots.pen.drawn());
     }
 
     public static Drawing of(BootMeasure measure, BootKind kind, Voice voice) {
@@ -74,7 +75,7 @@ public final class Boots {
 
     private void drawn(boolean guard) {
         under.draw(pen, guard);
-        shape.shell(pen);
+        shape.shell(pen, true);
     }
 
     private void measured(BootMeasure measure) {
@@ -82,7 +83,7 @@ public final class Boots {
             case TOP_GIRTH -> loop(shape.collarFront(), shape.collarBack());
             case HEM_GIRTH -> {
                 double hem = -boot.ankleToHem();
-                loop(new Point(shape.frontAt(hem), hem + 26), new Point(shape.backAt(hem), hem));
+                loop(new Point(shape.frontAt(hem + SLOPE), hem + SLOPE), new Point(shape.backAt(hem), hem));
                 bone();
             }
             case HEEL_GIRTH -> loop(shape.instep(), shape.heelTip());
@@ -117,7 +118,7 @@ public final class Boots {
         if (hem) {
             pen.curve(
                     Look.SEAM,
-                    new Point(shape.frontAt(to), to + 26),
+                    new Point(shape.frontAt(to + SLOPE), to + SLOPE),
                     new Point((shape.frontAt(to) + shape.backAt(to)) / 2, to + 2),
                     new Point(shape.backAt(to), to));
             pen.words(
@@ -126,12 +127,8 @@ public final class Boots {
                     Pen.Side.START,
                     voice.say(Tell.said("word.hem")));
         }
-        pen.words(
-                Look.LETTERS,
-                new Point(shape.collarBack().x() + 14, 2),
-                Pen.Side.START,
-                voice.say(Tell.said("word.ankle-bone")));
-        pen.line(Look.THIN, new Point(shape.collarBack().x() + 10, 6), new Point(12, 2));
+        pen.words(Look.LETTERS, new Point(-140, 66), Pen.Side.MIDDLE, voice.say(Tell.said("word.ankle-bone")));
+        pen.line(Look.THIN, new Point(-104, 60), new Point(-12, 5));
         pen.read(Point.ORIGIN, new Point(0, to));
     }
 

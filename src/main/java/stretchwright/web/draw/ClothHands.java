@@ -64,25 +64,24 @@ public enum ClothHands {
 
     /** A rule below the fold: 0 under the left pin; the right one is pulled beyond the 100 it marked. */
     private static void fold(Pen pen, Voice voice) {
-        box(pen, Look.TOOL, 84, 40, 372, 76);
-        for (int i = 0; i <= 26; i++) {
-            pen.line(Look.THIN, p(104 + 10 * i, 76), p(104 + 10 * i, i % 5 == 0 ? 64 : 70));
+        box(pen, Look.TOOL, 108, 40, 378, 76);
+        for (int i = 0; i <= 24; i++) {
+            pen.line(Look.THIN, p(124 + 10 * i, 76), p(124 + 10 * i, i % 5 == 0 ? 64 : 70));
         }
-        pen.words(Look.LETTERS, p(104, 47), Pen.Side.MIDDLE, "0");
-        pen.words(Look.LETTERS, p(204, 47), Pen.Side.MIDDLE, "100");
-        pen.words(Look.PENCIL_LETTERS, p(362, 47), Pen.Side.END, voice.say(Tell.said("word.mm")));
-        pen.runs(Look.CLOTH_INSIDE, List.of(
-                List.of(p(60, 84), p(104, 80), p(180, 80), p(264, 80), p(330, 84)),
-                List.of(p(338, 160), p(260, 146), p(180, 144), p(110, 146), p(52, 160))));
-        pen.runs(Look.CLOTH, List.of(
-                List.of(p(60, 84), p(104, 80), p(180, 80), p(264, 80), p(330, 84)),
-                List.of(p(334, 132), p(260, 122), p(180, 120), p(110, 122), p(54, 132))));
-        pen.line(Look.PENCILLED, p(204, 78), p(204, 190));
-        pin(pen, p(104, 72), 40);
-        pin(pen, p(264, 72), 40);
-        Hand.left(pen, p(96, 98), 22);
-        Hand.right(pen, p(272, 98), 22);
-        pen.arrow(Look.MOVE, p(204, 200), p(234, 204), p(264, 200));
+        pen.words(Look.LETTERS, p(124, 47), Pen.Side.MIDDLE, "0");
+        pen.words(Look.LETTERS, p(224, 47), Pen.Side.MIDDLE, "100");
+        pen.words(Look.PENCIL_LETTERS, p(370, 47), Pen.Side.END, voice.say(Tell.said("word.mm")));
+        List<Point> folded = List.of(p(76, 84), p(124, 80), p(195, 79), p(274, 80), p(322, 84));
+        pen.runs(
+                Look.CLOTH_INSIDE,
+                List.of(folded, List.of(p(330, 164), p(262, 148), p(195, 145), p(130, 148), p(66, 164))));
+        pen.runs(Look.CLOTH, List.of(folded, List.of(p(326, 134), p(262, 122), p(195, 119), p(130, 122), p(70, 134))));
+        pen.line(Look.PENCILLED, p(224, 78), p(224, 190));
+        pin(pen, p(124, 72), 40);
+        pin(pen, p(274, 72), 40);
+        Hand.left(pen, p(114, 98), 22);
+        Hand.right(pen, p(284, 98), 22);
+        pen.arrow(Look.MOVE, p(224, 202), p(250, 206), p(278, 202));
     }
 
     /** A strip under a shelf with two marks and a bottle; a hand holds a rule beside the marks. */
@@ -92,9 +91,11 @@ public enum ClothHands {
         box(pen, Look.TOOL, 112, 244, 156, 258);
         box(pen, Look.TOOL, 112, 90, 156, 102);
         pen.line(Look.TICK, p(134, 90), p(134, 76));
-        pen.runs(Look.TOOL, List.of(
-                List.of(p(128, 76), p(128, 66), p(112, 54), p(112, 12)),
-                List.of(p(156, 12), p(156, 54), p(140, 66), p(140, 76))));
+        pen.runs(
+                Look.TOOL,
+                List.of(
+                        List.of(p(128, 76), p(128, 66), p(112, 54), p(112, 12)),
+                        List.of(p(156, 12), p(156, 54), p(140, 66), p(140, 76))));
         pen.curve(Look.THIN, p(112, 42), p(123, 45), p(134, 42), p(145, 39), p(156, 42));
         for (double y : new double[] {134, 212}) {
             pen.line(Look.TAPE, p(118, y), p(150, y));
@@ -114,16 +115,25 @@ public enum ClothHands {
     private static void wrap(Pen pen, Voice voice) {
         FrontFigure figure = new FrontFigure(UsualFigure.of(stretchwright.body.Figure.WOMAN), 0);
         double hip = figure.body().mm(stretchwright.body.Measure.HIP_HEIGHT);
-        Pen body = new Pen(new Point(150, 132 + 0.5 * hip), 0.5);
-        figure.draw(body, hip - 250, hip + 230);
+        Pen body = pen.of(p(150, 138 - 0.5 * hip), 0.5);
+        figure.draw(body, hip - 255, hip + 245);
         double across = figure.outer(hip) + 6;
-        body.runs(Look.CLOTH, List.of(
-                band(figure, hip + 75, -1, across),
-                List.of(p(across - 8, hip + 72), p(across, hip), p(across - 4, hip - 78)),
-                band(figure, hip - 75, 1, across),
-                List.of(p(-across + 4, hip - 78), p(-across, hip), p(-across + 8, hip + 72))));
-        body.runs(Look.CLOTH_INSIDE, List.of(List.of(
-                p(52, hip + 50), p(92, hip + 72), p(100, hip), p(92, hip - 112), p(52, hip - 98), p(60, hip - 20))));
+        body.runs(
+                Look.CLOTH,
+                List.of(
+                        band(figure, hip + 75, -1, across),
+                        List.of(p(across - 8, hip + 72), p(across, hip), p(across - 4, hip - 78)),
+                        band(figure, hip - 75, 1, across),
+                        List.of(p(-across + 4, hip - 78), p(-across, hip), p(-across + 8, hip + 72))));
+        body.runs(
+                Look.CLOTH_INSIDE,
+                List.of(List.of(
+                        p(52, hip + 50),
+                        p(92, hip + 72),
+                        p(100, hip),
+                        p(92, hip - 112),
+                        p(52, hip - 98),
+                        p(60, hip - 20))));
         for (double y : new double[] {40, -20, -80}) {
             body.line(Look.TICK, p(40, hip + y - 8), p(68, hip + y - 14));
             body.dot(Look.DOT, p(68, hip + y - 14), 4);
@@ -146,26 +156,29 @@ public enum ClothHands {
 
     /** Cloth held stretched both ways over bars until they are seen through it. */
     private static void showThrough(Pen pen) {
-        box(pen, Look.TOOL, 106, 46, 284, 236);
-        for (int i = 0; i < 9; i++) {
-            double x = 116 + 19 * i;
-            pen.line(Look.RIBBON, p(x, 46), p(x, 236));
+        box(pen, Look.TOOL, 128, 40, 262, 214);
+        for (int i = 0; i < 7; i++) {
+            double x = 138 + 19 * i;
+            pen.line(Look.RIBBON, p(x, 40), p(x, 214));
         }
-        pen.runs(Look.CLOTH_INSIDE, List.of(
-                List.of(p(80, 72), p(140, 84), p(250, 84), p(310, 72)),
-                List.of(p(302, 110), p(302, 170), p(310, 208)),
-                List.of(p(250, 198), p(140, 198), p(80, 208)),
-                List.of(p(88, 170), p(88, 110))));
-        for (int i = 0; i < 9; i++) {
-            double x = 116 + 19 * i;
-            pen.line(Look.PENCILLED, p(x, 86), p(x, 196));
+        pen.runs(
+                Look.CLOTH_INSIDE,
+                List.of(
+                        List.of(p(104, 58), p(150, 70), p(240, 70), p(286, 58)),
+                        List.of(p(278, 96), p(278, 156), p(286, 194)),
+                        List.of(p(240, 182), p(150, 182), p(104, 194)),
+                        List.of(p(112, 156), p(112, 96))));
+        for (int i = 0; i < 7; i++) {
+            double x = 138 + 19 * i;
+            pen.line(Look.PENCILLED, p(x, 72), p(x, 180));
         }
-        box(pen, Look.TAPE, 158, 106, 232, 176);
-        Hand.left(pen, p(84, 140), 4);
-        Hand.right(pen, p(306, 140), 4);
-        pen.arrow(Look.MOVE, p(118, 22), p(94, 22), p(66, 22));
-        pen.arrow(Look.MOVE, p(272, 22), p(296, 22), p(324, 22));
-        pen.arrow(Look.MOVE, p(195, 206), p(195, 226), p(195, 262));
+        box(pen, Look.TAPE, 158, 92, 232, 160);
+        Hand.left(pen, p(110, 126), 4);
+        Hand.right(pen, p(280, 126), 4);
+        pen.arrow(Look.MOVE, p(106, 196), p(84, 196), p(60, 196));
+        pen.arrow(Look.MOVE, p(284, 196), p(306, 196), p(330, 196));
+        pen.arrow(Look.MOVE, p(195, 222), p(195, 240), p(195, 264));
+        pen.arrow(Look.MOVE, p(195, 34), p(195, 22), p(195, 8));
     }
 
     /** A marked square before and after, between them the water. */

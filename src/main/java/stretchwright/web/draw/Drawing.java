@@ -18,7 +18,8 @@ public record Drawing(String title, String description, double width, double hei
     public String svg(String id, String classes) {
         return "<svg" + (classes.isEmpty() ? "" : " class=\"" + classes + "\"") + " width=\"" + Pen.number(width)
                 + "\" height=\"" + Pen.number(height) + "\" viewBox=\"0 0 " + Pen.number(width) + ' '
-                + Pen.number(height) + "\" direction=\"ltr\" role=\"img\" aria-labelledby=\"" + id + "t " + id + "d\">\n<title id=\"" + id
+                + Pen.number(height) + "\" direction=\"ltr\" role=\"img\" aria-labelledby=\"" + id + "t " + id
+                + "d\">\n<title id=\"" + id
                 + "t\">" + Pen.escaped(title) + "</title>\n<desc id=\"" + id + "d\">" + Pen.escaped(description)
                 + "</desc>\n" + inside + "</svg>\n";
     }

@@ -17,6 +17,7 @@ final class FrontFigure {
 
     private final Body body;
     private final double apart;
+    private final Depths depths;
     private final double[] outerHeights;
     private final double[] outers;
     private final double[] innerHeights;
@@ -26,47 +27,67 @@ final class FrontFigure {
     FrontFigure(Body body, double apart) {
         this.body = body;
         this.apart = apart;
-        Depths depths = new Depths(body);
+        this.depths = new Depths(body);
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
         double waist = body.mm(Measure.WAIST_HEIGHT);
         double hip = Math.max(1.02 * crotch, Math.min(body.mm(Measure.HIP_HEIGHT), 0.98 * waist));
         double furrow = GirthProfile.furrow(body);
-        double middle = (crotch + body.mm(Measure.KNEE_HEIGHT)) / 2;
         double knee = body.mm(Measure.KNEE_HEIGHT);
+        double middle = (crotch + knee) / 2;
         double calf = body.mm(Measure.CALF_HEIGHT);
         double ankle = body.mm(Measure.ANKLE_HEIGHT);
         double top = waist + 0.055 * body.mm(Measure.STATURE);
-        double[] half = {
+        double lower = 0.1 * (knee - calf);
+        this.outerHeights = new double[] {ankle, calf + lower, knee, middle, furrow, hip, waist, top};
+        this.innerHeights = new double[] {ankle, calf - lower, knee, knee + 0.2 * (furrow - knee), middle, furrow};
+        this.outers = outers();
+        this.inners = inners();
+    }
+
+    /** Half breadths at ankle, calf, knee, mid-thigh and thigh. */
+    private double[] halves() {
+        return new double[] {
             depths.leg(Measure.ANKLE_GIRTH, 0.87),
             depths.leg(Measure.CALF_GIRTH, 0.97),
             depths.leg(Measure.KNEE_GIRTH, 0.93),
             depths.leg(Measure.MID_THIGH_GIRTH, 0.97),
             depths.leg(Measure.THIGH_GIRTH, 0.97)
         };
-        double axis = GAP + half[4];
-        double[] middles = {0.74 * axis, 0.80 * axis, 0.83 * axis, 0.94 * axis, axis};
+    }
+
+    /** Where the middle of the leg lies there, from the middle of the body. */
+    private double[] middles() {
+        double axis = GAP + halves()[4];
+        return new double[] {0.74 * axis, 0.80 * axis, 0.83 * axis, 0.94 * axis, axis};
+    }
+
+    private double[] outers() {
+        double[] half = halves();
+        double[] at = middles();
         double seat = depths.hipBreadth();
-        this.outerHeights = new double[] {ankle, calf + 0.1 * (knee - calf), knee, middle, furrow, hip, waist, top};
-        this.outers = new double[] {
-            middles[0] + half[0],
-            middles[1] + half[1],
-            middles[2] + half[2],
-            middles[3] + half[3],
-            Math.min(middles[4] + half[4], Math.max(seat, middles[3] + half[3])),
+        double waist = depths.waistBreadth();
+        return new double[] {
+            at[0] + half[0],
+            at[1] + half[1],
+            at[2] + half[2],
+            at[3] + half[3],
+            Math.min(at[4] + half[4], Math.max(seat, at[3] + half[3])),
             seat,
-            depths.waistBreadth(),
-            depths.waistBreadth() + 0.008 * body.mm(Measure.STATURE)
+            waist,
+            waist + 0.008 * body.mm(Measure.STATURE)
         };
-        this.innerHeights =
-                new double[] {ankle, calf - 0.1 * (knee - calf), knee, knee + 0.2 * (furrow - knee), middle, furrow
-                };
-        double inKnee = Math.max(GAP, middles[2] - half[2]);
-        this.inners = new double[] {
-            Math.max(GAP, middles[0] - half[0]),
-            Math.max(GAP, middles[1] - half[1]),
-            inKnee,
-            inKnee,
-            Math.max(GAP, middles[3] - half[3]),
+    }
+
+    private double[] inners() {
+        double[] half = halves();
+        double[] at = middles();
+        double knee = Math.max(GAP, at[2] - half[2]);
+        return new double[] {
+            Math.max(GAP, at[0] - half[0]),
+            Math.max(GAP, at[1] - half[1]),
+            knee,
+            knee,
+            Math.max(GAP, at[3] - half[3]),
             GAP
         };
     }
@@ -86,6 +107,14 @@ final class FrontFigure {
 
     double inner(double height) {
         return Smooth.at(innerHeights, inners, height) + aside(height);
+    }
+
+    /** The widest place between two heights, from the middle. */
+    double widest(double low, double high) {
+        return Smooth.steps(low, high, 30).stream()
+                .mapToDouble(this::outer)
+                .max()
+                .orElseThrow();
     }
 
     double top() {
@@ -145,12 +174,26 @@ final class FrontFigure {
         details(pen, low, to);
     }
 
+    /** Both legs of a pair from its upper edge down to its hems, as one piece of cloth. */
+    void worn(Pen pen, double hem, double top) {
+        double crotch = body.mm(Measure.CROTCH_HEIGHT);
+        List<Point> outer = outerLine(top, hem);
+        List<Point> inner = innerLine(hem, crotch);
+        pen.runs(
+                Look.WORN,
+                List.of(
+                        outer,
+                        inner,
+                        Smooth.reversed(inner).stream().map(Point::mirrored).toList(),
+                        Smooth.reversed(outer).stream().map(Point::mirrored).toList()));
+    }
+
     private void details(Pen pen, double low, double high) {
         double size = body.mm(Measure.STATURE) / 1650;
         double knee = body.mm(Measure.KNEE_HEIGHT);
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
-        if (crotch < high) {
-            double hip = outerHeights[5];
+        double hip = outerHeights[5];
+        if (hip + 0.13 * (top() - hip) < high) {
             both(
                     pen,
                     Look.THIN,
@@ -160,20 +203,25 @@ final class FrontFigure {
                             new Point(0.60 * outer(hip), hip + 0.12 * (top() - hip))));
         }
         if (knee > low + 40 * size && knee < high - 40 * size) {
-            double axis = (outer(knee) + inner(knee)) / 2;
-            double w = 0.46 * (outer(knee) - inner(knee)) / 2;
-            both(pen, Look.THIN, List.of(
-                    new Point(axis - w, knee + 20 * size),
-                    new Point(axis - w, knee - 10 * size),
-                    new Point(axis - 0.4 * w, knee - 30 * size)));
-            both(pen, Look.THIN, List.of(
-                    new Point(axis + w, knee + 20 * size),
-                    new Point(axis + w, knee - 10 * size),
-                    new Point(axis + 0.4 * w, knee - 30 * size)));
+            kneecap(pen, knee, size, -1);
+            kneecap(pen, knee, size, 1);
         }
         if (low < ankle()) {
             toes(pen);
         }
+    }
+
+    /** One side of each kneecap. */
+    private void kneecap(Pen pen, double knee, double size, int side) {
+        double axis = (outer(knee) + inner(knee)) / 2;
+        double wide = side * 0.23 * (outer(knee) - inner(knee));
+        both(
+                pen,
+                Look.THIN,
+                List.of(
+                        new Point(axis + wide, knee + 20 * size),
+                        new Point(axis + wide, knee - 10 * size),
+                        new Point(axis + 0.4 * wide, knee - 30 * size)));
     }
 
     private void toes(Pen pen) {
@@ -182,9 +230,12 @@ final class FrontFigure {
         double middle = (outer(ankle()) + inner(ankle())) / 2;
         double[] between = {-0.025, 0.04, 0.095, 0.145};
         for (double x : between) {
-            both(pen, Look.THIN, List.of(
-                    new Point(middle + x * length, 0.02 * bone),
-                    new Point(middle + (x + 0.004) * length, (0.24 - 0.5 * Math.abs(x)) * bone)));
+            both(
+                    pen,
+                    Look.THIN,
+                    List.of(
+                            new Point(middle + x * length, 0.02 * bone),
+                            new Point(middle + (x + 0.004) * length, (0.24 - 0.5 * Math.abs(x)) * bone)));
         }
     }
 

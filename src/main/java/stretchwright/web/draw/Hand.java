@@ -8,6 +8,8 @@ import stretchwright.ground.Point;
  * down turned and, for the other hand, mirrored.
  */
 final class Hand {
+    private static final double SIZE = 0.88;
+
     private final Pen pen;
     private final Point tip;
     private final double degrees;
@@ -31,47 +33,59 @@ final class Hand {
     }
 
     private Point set(double x, double y) {
-        Point p = new Point(x, y).turned(degrees);
+        Point p = new Point(SIZE * x, SIZE * y).turned(degrees);
         return tip.plus(mirrored ? p.mirrored() : p);
     }
 
+    /** The thumb lies nearer to who looks: it is drawn last. */
     private void draw() {
-        // the thumb lies nearer to who looks: it is drawn last
-        pen.curve(Look.BODY, List.of(
-                set(96, 27),
-                set(80, 28),
-                set(64, 26),
-                set(46, 26),
-                set(28, 20),
-                set(12, 10),
-                set(1, 3),
-                set(-4, -2),
-                set(0, -6),
-                set(10, -4),
-                set(24, 2),
-                set(38, 5),
-                set(52, 2),
-                set(62, -14),
-                set(80, -22),
-                set(97, -21)));
+        fingers();
+        thumb();
+        pen.curve(Look.THIN, set(99, 28), set(102, 3), set(100, -22));
+        pen.line(Look.THIN, set(99, 28), set(114, 29));
+        pen.line(Look.THIN, set(100, -22), set(115, -23));
+    }
+
+    private void fingers() {
+        pen.curve(
+                Look.BODY,
+                List.of(
+                        set(96, 27),
+                        set(80, 28),
+                        set(64, 26),
+                        set(46, 26),
+                        set(28, 20),
+                        set(12, 10),
+                        set(1, 3),
+                        set(-4, -2),
+                        set(0, -6),
+                        set(10, -4),
+                        set(24, 2),
+                        set(38, 5),
+                        set(52, 2),
+                        set(62, -14),
+                        set(80, -22),
+                        set(97, -21)));
         pen.curve(Look.THIN, set(40, 24), set(44, 16), set(40, 9));
         pen.curve(Look.THIN, set(20, 15), set(26, 11), set(27, 7));
-        pen.curve(Look.BODY, List.of(
-                set(78, -3),
-                set(60, 0),
-                set(44, -3),
-                set(28, -10),
-                set(12, -10),
-                set(0, -6),
-                set(-4, -10),
-                set(2, -16),
-                set(16, -20),
-                set(34, -21),
-                set(52, -21),
-                set(66, -20)));
+    }
+
+    private void thumb() {
+        pen.curve(
+                Look.BODY,
+                List.of(
+                        set(78, -3),
+                        set(60, 0),
+                        set(44, -3),
+                        set(28, -10),
+                        set(12, -10),
+                        set(0, -6),
+                        set(-4, -10),
+                        set(2, -16),
+                        set(16, -20),
+                        set(34, -21),
+                        set(52, -21),
+                        set(66, -20)));
         pen.curve(Look.THIN, set(0, -7), set(5, -9), set(3, -14));
-        pen.curve(Look.THIN, set(99, 28), set(102, 3), set(100, -22));
-        pen.line(Look.THIN, set(99, 28), set(122, 29));
-        pen.line(Look.THIN, set(100, -22), set(122, -24));
     }
 }

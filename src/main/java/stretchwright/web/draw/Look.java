@@ -29,9 +29,8 @@ enum Look {
     MOVE("class=\"arrowhead\""),
     /** The mark "look" at its place in a drawing. */
     RING("class=\"mark look\""),
-    LETTERS("class=\"f15\""),
-    CHALK_LETTERS("class=\"chalktext f15\""),
-    PENCIL_LETTERS("class=\"lab f14\"");
+    LETTERS("class=\"f16\""),
+    PENCIL_LETTERS("class=\"lab f16\"");
 
     private final String attribute;
 

@@ -9,7 +9,7 @@ import stretchwright.ground.Point;
  *
  * <p>Classes that the page's style sheet must have (names as in its own drawings): body, thin, worn, cloth-out, cloth-in,
  * pencilled, grain, sew, ribbon, tapeline, tapeline between, dot, level, arrowhead, mark with holds, look, stop or works; of
- * letters chalktext, lab, f14, f15. New here: "outline tool", an ink line filled with the sheet (rule, book, wheel, guard).
+ * letters lab and f16. New here: "outline tool", an ink line filled with the sheet (rule, book, wheel, guard).
  * Their widths are px at the shown width.
  */
 final class Pen {
@@ -55,6 +55,11 @@ final class Pen {
 
     Point at(Point mm) {
         return new Point(origin.x() + scale * mm.x(), origin.y() - scale * mm.y());
+    }
+
+    /** Another scale in the same drawing. */
+    Pen of(Point mm, double pxForMm) {
+        return new Pen(at(mm), pxForMm, out);
     }
 
     /** The point in mm that is shown there. */
@@ -136,8 +141,8 @@ final class Pen {
         Point right = at(middle.plus(new Point(across, 0)));
         path(
                 look,
-                "M" + told(left) + "A" + number(across * scale) + ' ' + number(high * scale) + " 0 0 "
-                        + (lower ? 0 : 1) + ' ' + told(right));
+                "M" + told(left) + "A" + number(across * scale) + ' ' + number(high * scale) + " 0 0 " + (lower ? 0 : 1)
+                        + ' ' + told(right));
     }
 
     /** A tape round something: in front drawn out, behind dotted. */
@@ -167,8 +172,7 @@ final class Pen {
         Point[] points = new Point[way.length];
         for (int i = 0; i < way.length; i++) {
             double a = Math.toRadians(way[i][0]);
-            points[i] = middle.plus(
-                    new Point(across * way[i][1] * Math.cos(a), high * way[i][1] * Math.sin(a)));
+            points[i] = middle.plus(new Point(across * way[i][1] * Math.cos(a), high * way[i][1] * Math.sin(a)));
         }
         curve(Look.RING, points);
     }

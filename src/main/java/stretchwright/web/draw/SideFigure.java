@@ -23,7 +23,7 @@ final class SideFigure {
         this.body = body;
         double crotch = body.mm(Measure.CROTCH_HEIGHT);
         double waist = body.mm(Measure.WAIST_HEIGHT);
-        double hip = Math.max(crotch + 0.02 * waist, Math.min(body.mm(Measure.HIP_HEIGHT), waist - 0.02 * waist));
+        double hip = Math.max(crotch + 0.01 * waist, Math.min(body.mm(Measure.HIP_HEIGHT), waist - 0.05 * waist));
         double knee = body.mm(Measure.KNEE_HEIGHT);
         double calf = body.mm(Measure.CALF_HEIGHT);
         double furrow = GirthProfile.furrow(body);
@@ -36,8 +36,8 @@ final class SideFigure {
             knee,
             knee + 0.18 * (furrow - knee),
             (crotch + knee) / 2,
-            furrow,
-            hip,
+            furrow - 0.012 * crotch,
+            hip + 0.012 * crotch,
             hip + 0.55 * (waist - hip),
             waist,
             top
@@ -64,7 +64,7 @@ final class SideFigure {
         level(5, depths.leg(Measure.MID_THIGH_GIRTH, 1.02), -0.13);
         fronts[4] = fronts[3] + 0.22 * (fronts[5] - fronts[3]);
         backs[4] = backs[3] + 0.10 * (backs[5] - backs[3]);
-        level(6, depths.leg(Measure.THIGH_GIRTH, 1.02), -0.04);
+        level(6, depths.leg(Measure.THIGH_GIRTH, 1.02), -0.05);
     }
 
     /** A waist that is deeper than the hip goes forward: the back stays hollow above the seat. */
@@ -72,7 +72,7 @@ final class SideFigure {
         Depths depths = new Depths(body);
         double hip = depths.hipDepth();
         double waist = depths.waistDepth();
-        level(7, hip, depths.byFigure(0.12, 0.06, 0.06));
+        level(7, hip, depths.byFigure(0.12, 0.09, 0.07));
         backs[9] = Math.min(0.93 * waist, backs[7] - depths.byFigure(0.20, 0.13, 0.14) * hip);
         fronts[9] = backs[9] - 2 * waist;
         fronts[8] = Math.min(fronts[7], fronts[9]) - depths.byFigure(0.05, 0.01, 0.06) * hip;
@@ -100,7 +100,7 @@ final class SideFigure {
     }
 
     double furrow() {
-        return heights[6];
+        return GirthProfile.furrow(body);
     }
 
     double hip() {

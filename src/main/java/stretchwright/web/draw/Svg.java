@@ -37,6 +37,12 @@ public final class Svg {
         return close("text");
     }
 
+    /** What was drawn elsewhere, as it is. */
+    public Svg drawn(String elements) {
+        out.append(elements);
+        return this;
+    }
+
     public Svg words(String words) {
         escape(words);
         return this;

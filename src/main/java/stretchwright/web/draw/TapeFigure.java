@@ -3,6 +3,7 @@ package stretchwright.web.draw;
 import stretchwright.body.Body;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
+import stretchwright.ground.Point;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 
@@ -78,11 +79,15 @@ public final class TapeFigure {
 
         /** A pen for it with the point of that x in the middle, no larger than what is so wide can be shown. */
         Pen pen(double middle, double wide) {
+            return pen(middle, wide, 0);
+        }
+
+        /** The same so many px further to the left, for words on the right. */
+        Pen pen(double middle, double wide, double aside) {
             double scale = Math.min((height - 2 * EDGE) / (high - low), (width - 2 * EDGE) / wide);
             double spare = height - 2 * EDGE - scale * (high - low);
             return new Pen(
-                    new stretchwright.ground.Point(width / 2 - scale * middle, height - EDGE - spare / 2 + scale * low),
-                    scale);
+                    new Point(width / 2 - aside - scale * middle, height - EDGE - spare / 2 + scale * low), scale);
         }
     }
 
@@ -96,15 +101,10 @@ public final class TapeFigure {
             case FOOT_LENGTH -> TapeLengths.foot(body, window, voice);
             case ANKLE_BONE_HEIGHT -> TapeHeights.bone(body, window, voice);
             case CROTCH_HEIGHT -> TapeHeights.innerLeg(body, window, voice);
-            case WAIST_HEIGHT, HIP_HEIGHT, KNEE_HEIGHT, CALF_HEIGHT, ANKLE_HEIGHT -> TapeHeights.beside(
-                    measure, body, window, voice);
-            case WAIST_GIRTH,
-                    HIP_GIRTH,
-                    THIGH_GIRTH,
-                    MID_THIGH_GIRTH,
-                    KNEE_GIRTH,
-                    CALF_GIRTH,
-                    ANKLE_GIRTH -> TapeGirths.of(measure, body, window, voice);
+            case WAIST_HEIGHT, HIP_HEIGHT, KNEE_HEIGHT, CALF_HEIGHT, ANKLE_HEIGHT ->
+                TapeHeights.beside(measure, body, window, voice);
+            case WAIST_GIRTH, HIP_GIRTH, THIGH_GIRTH, MID_THIGH_GIRTH, KNEE_GIRTH, CALF_GIRTH, ANKLE_GIRTH ->
+                TapeGirths.of(measure, body, window, voice);
         };
     }
 

@@ -15,8 +15,8 @@ final class TapeGirths {
 
     static String of(Measure measure, Body body, TapeFigure.Window window, Voice voice) {
         FrontFigure figure = new FrontFigure(body, 0);
-        double wide = 2 * figure.outer(body.mm(Measure.HIP_HEIGHT)) * 1.45;
-        Pen pen = window.pen(0, wide);
+        double wide = 2 * figure.widest(window.low(), window.high()) * 1.45;
+        Pen pen = window.pen(0, wide, measure == Measure.MID_THIGH_GIRTH ? 50 : measure == Measure.KNEE_GIRTH ? 0 : 40);
         double low = window.low();
         double floor = low < 0 ? low : low - pen.mm(0);
         figure.draw(pen, floor, window.high());
@@ -30,16 +30,10 @@ final class TapeGirths {
             halfway(pen, figure, height, voice);
         }
         if (measure == Measure.CALF_GIRTH || measure == Measure.HIP_GIRTH) {
-            label(
-                    pen,
-                    new Point(figure.outer(height) + pen.mm(14), height),
-                    voice.say(Tell.said("word.fullest")));
+            label(pen, new Point(figure.outer(height) + pen.mm(14), height), voice.say(Tell.said("word.fullest")));
         }
         if (measure == Measure.ANKLE_GIRTH) {
-            label(
-                    pen,
-                    new Point(figure.outer(height) + pen.mm(14), height),
-                    voice.say(Tell.said("word.thinnest")));
+            label(pen, new Point(figure.outer(height) + pen.mm(14), height), voice.say(Tell.said("word.thinnest")));
         }
         double from = trunk ? -figure.outer(height) : figure.inner(height);
         round(pen, from, figure.outer(height), height);

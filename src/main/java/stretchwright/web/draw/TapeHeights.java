@@ -13,13 +13,13 @@ final class TapeHeights {
     static String beside(Measure measure, Body body, TapeFigure.Window window, Voice voice) {
         FrontFigure figure = new FrontFigure(body, 0);
         double height = TapeGirths.height(measure, body);
-        double widest = figure.outer(Math.min(body.mm(Measure.HIP_HEIGHT), window.high()));
+        double widest = figure.widest(window.low(), window.high());
         Pen pen = window.pen(0, 2 * widest * 1.5);
-        floor(pen, widest * 1.45);
+        floor(pen, widest + pen.mm(52));
         figure.draw(pen, window.low(), window.high());
         double x = -widest - pen.mm(34);
         rule(pen, x, Math.min(height * 1.04, window.high()));
-        double to = height > body.mm(Measure.CROTCH_HEIGHT) ? -figure.inner(height) : -figure.inner(height);
+        double to = -figure.inner(height);
         pen.line(Look.LEVEL, new Point(x, height), new Point(to, height));
         if (measure == Measure.WAIST_HEIGHT) {
             pen.line(Look.RIBBON, new Point(-figure.outer(height), height), new Point(figure.outer(height), height));
@@ -73,7 +73,7 @@ final class TapeHeights {
         SideFigure figure = new SideFigure(body);
         SideFoot foot = figure.foot();
         Pen pen = window.pen((foot.heel() + foot.toe()) / 2, foot.length() * 1.7);
-        floor(pen, foot.length(), (foot.heel() + foot.toe()) / 2);
+        floor(pen, 0.8 * foot.length(), (foot.heel() + foot.toe()) / 2);
         figure.draw(pen, window.low(), window.high());
         double x = foot.heel() + pen.mm(30);
         rule(pen, x, foot.bone() * 2.2);

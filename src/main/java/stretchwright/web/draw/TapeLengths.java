@@ -16,29 +16,18 @@ final class TapeLengths {
     static String stature(Body body, TapeFigure.Window window, Voice voice) {
         SideFigure figure = new SideFigure(body);
         double tall = body.mm(Measure.STATURE);
-        double wall = Math.max(0.09 * tall, Math.max(figure.back(figure.hip()), figure.foot().heel()) + 2);
+        double wall = Math.max(
+                0.09 * tall, Math.max(figure.back(figure.hip()), figure.foot().heel()) + 2);
         Pen pen = window.pen(0.02 * tall, 0.45 * tall);
         TapeHeights.floor(pen, 0.17 * tall);
         pen.line(Look.TICK, new Point(wall, 0), new Point(wall, 1.02 * tall));
         new UpperSide(figure).draw(pen);
         figure.details(pen, 0, figure.top());
-        double book = 0.026 * tall;
-        pen.line(
-                Look.TOOL,
-                List.of(
-                        new Point(wall, tall),
-                        new Point(-0.055 * tall, tall),
-                        new Point(-0.055 * tall, tall + book),
-                        new Point(wall, tall + book)),
-                true);
+        box(pen, -0.055 * tall, tall, wall, tall * 1.026);
         double x = wall + pen.mm(16);
         pen.line(Look.LEVEL, new Point(wall, tall), new Point(x, tall));
         pen.read(new Point(x, 0), new Point(x, tall));
-        pen.words(
-                Look.LETTERS,
-                new Point(-0.065 * tall, tall - pen.mm(0)),
-                Pen.Side.END,
-                voice.say(Tell.said("word.book")));
+        pen.words(Look.LETTERS, new Point(-0.065 * tall, tall), Pen.Side.END, voice.say(Tell.said("word.book")));
         pen.words(
                 Look.LETTERS,
                 new Point(x + pen.mm(14), 0.62 * tall),
@@ -100,6 +89,7 @@ final class TapeLengths {
         double high = window.high();
         List<Point> all = new ArrayList<>(figure.fronts(high, cut));
         foot.pointed().forEach(p -> all.add(turned(p, pivot)));
+        all.add(new Point(figure.back(figure.ankle()) + 0.004 * foot.length(), 1.24 * figure.ankle()));
         all.addAll(figure.backs(figure.ankle() * 1.75, high));
         pen.curve(Look.BODY, all);
         pen.circle(Look.THIN, pivot, 0.035 * foot.length());
@@ -127,29 +117,13 @@ final class TapeLengths {
         double toe = foot.toe();
         double heel = foot.heel();
         figure.draw(pen, window.low(), window.high());
-        pen.line(
-                Look.TOOL,
-                List.of(
-                        new Point(toe - pen.mm(40), 0),
-                        new Point(heel, 0),
-                        new Point(heel, -pen.mm(4)),
-                        new Point(toe - pen.mm(40), -pen.mm(4))),
-                true);
+        box(pen, toe - pen.mm(40), -pen.mm(4), heel, 0);
         pen.line(Look.TICK, new Point(heel + pen.mm(1), -pen.mm(4)), new Point(heel + pen.mm(1), foot.bone() * 2.4));
-        double w = pen.mm(5);
-        pen.line(
-                Look.TOOL,
-                List.of(
-                        new Point(toe - w, 0),
-                        new Point(toe - 2 * w, 3 * w),
-                        new Point(toe - 2 * w, foot.bone() * 1.9),
-                        new Point(toe, foot.bone() * 1.9),
-                        new Point(toe, 3 * w)),
-                true);
+        pencil(pen, toe, foot.bone() * 1.9);
         pen.read(new Point(toe, -pen.mm(18)), new Point(heel, -pen.mm(18)));
         pen.words(
                 Look.LETTERS,
-                new Point(toe - 3 * w, foot.bone() * 1.2),
+                new Point(toe - pen.mm(15), foot.bone() * 1.2),
                 Pen.Side.END,
                 voice.say(Tell.said("word.pencil")));
         pen.words(
@@ -158,5 +132,25 @@ final class TapeLengths {
                 Pen.Side.START,
                 voice.say(Tell.said("word.wall")));
         return pen.drawn();
+    }
+
+    private static void pencil(Pen pen, double toe, double high) {
+        double wide = pen.mm(5);
+        pen.line(
+                Look.TOOL,
+                List.of(
+                        new Point(toe - wide, 0),
+                        new Point(toe - 2 * wide, 3 * wide),
+                        new Point(toe - 2 * wide, high),
+                        new Point(toe, high),
+                        new Point(toe, 3 * wide)),
+                true);
+    }
+
+    private static void box(Pen pen, double left, double low, double right, double high) {
+        pen.line(
+                Look.TOOL,
+                List.of(new Point(left, low), new Point(right, low), new Point(right, high), new Point(left, high)),
+                true);
     }
 }

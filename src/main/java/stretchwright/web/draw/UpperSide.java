@@ -42,9 +42,16 @@ final class UpperSide {
         return Math.max(0.064 * tall, 0.92 * lower.back(lower.top()));
     }
 
-    /** Down from the crown over face and breast, the foot, and up the back to the crown. */
     void draw(Pen pen) {
-        List<Point> front = List.of(
+        pen.runs(Look.BODY, List.of(joined(front(), lower.outline(), back())));
+        pen.curve(Look.THIN, face(0.31, 0.47), face(0.26, 0.485), face(0.22, 0.46));
+        pen.curve(Look.THIN, face(-0.06, 0.50), face(-0.16, 0.54), face(-0.17, 0.40), face(-0.08, 0.30));
+        arm(pen);
+    }
+
+    /** Down from the crown over face and breast. */
+    private List<Point> front() {
+        return List.of(
                 face(-0.02, 1),
                 face(0.22, 0.96),
                 face(0.34, 0.80),
@@ -63,7 +70,11 @@ final class UpperSide {
                 new Point(-0.97 * chest(), up(woman ? 0.55 : 0.58)),
                 new Point(-(woman ? 1 : 0.98) * chest(), up(woman ? 0.46 : 0.42)),
                 new Point(-(woman ? 0.86 : 0.94) * chest(), up(woman ? 0.34 : 0.26)));
-        List<Point> back = List.of(
+    }
+
+    /** Up the back to the crown. */
+    private List<Point> back() {
+        return List.of(
                 new Point(0.98 * shoulders(), up(0.24)),
                 new Point(1.10 * shoulders(), up(0.52)),
                 new Point(0.88 * shoulders(), up(0.78)),
@@ -74,10 +85,6 @@ final class UpperSide {
                 face(-0.42, 0.76),
                 face(-0.22, 0.96),
                 face(-0.02, 1));
-        pen.runs(Look.BODY, List.of(joined(front, lower.outline(), back)));
-        pen.curve(Look.THIN, face(0.31, 0.47), face(0.26, 0.485), face(0.22, 0.46));
-        pen.curve(Look.THIN, face(-0.06, 0.50), face(-0.16, 0.54), face(-0.17, 0.40), face(-0.08, 0.30));
-        arm(pen);
     }
 
     private static List<Point> joined(List<Point> front, List<Point> lower, List<Point> back) {

@@ -24,7 +24,7 @@ public final class WornView {
     private final SideFigure figure;
     private final Optional<BootShape> boot;
     private final WornEdges edges;
-    private final Pen pen;
+    private Pen pen;
     private final double width;
     private final double height;
 
@@ -34,16 +34,14 @@ public final class WornView {
         this.boot = boot.map(b -> new BootShape(BootKind.of(b.kind()), b));
         double top = figure.top();
         this.edges = new WornEdges(
-                Math.min(edges.frontTop(), top),
-                Math.min(edges.backTop(), top),
-                edges.frontHem(),
-                edges.backHem());
+                Math.min(edges.frontTop(), top), Math.min(edges.backTop(), top), edges.frontHem(), edges.backHem());
         double low = this.boot.map(b -> bone() + new BootUnder(b).ground()).orElse(0.0);
         double left = this.boot
                 .map(b -> Math.min(b.toe(), new BootUnder(b).front()))
                 .orElse(figure.foot().toe());
         double right = Math.max(
-                widest(), this.boot.map(b -> new BootUnder(b).rear()).orElse(figure.foot().heel()));
+                widest(),
+                this.boot.map(b -> new BootUnder(b).rear()).orElse(figure.foot().heel()));
         left = Math.min(left, deepest());
         this.width = 2 * (EDGE + OFF) + scale * (right - left);
         this.height = 2 * EDGE + scale * (top - low);
@@ -104,7 +102,9 @@ public final class WornView {
                     double top = bone() + b.top();
                     double share = Math.max(0, Math.min(1, (top + EASES - mm) / EASES));
                     double shell = mm >= top ? b.frontAt(b.top()) : b.frontAt(mm - bone());
-                    return mm >= top ? Math.min(leg, leg + share * (shell - leg)) : Math.min(shell, inside(leg, mm, b.top()));
+                    return mm >= top
+                            ? Math.min(leg, leg + share * (shell - leg))
+                            : Math.min(shell, inside(leg, mm, b.top()));
                 })
                 .orElse(leg);
     }
@@ -115,7 +115,9 @@ public final class WornView {
                     double top = bone() + b.top();
                     double share = Math.max(0, Math.min(1, (top + EASES - mm) / EASES));
                     double shell = mm >= top ? b.backAt(b.top()) : b.backAt(mm - bone());
-                    return mm >= top ? Math.max(leg, leg + share * (shell - leg)) : Math.max(shell, -inside(-leg, mm, b.top()));
+                    return mm >= top
+                            ? Math.max(leg, leg + share * (shell - leg))
+                            : Math.max(shell, -inside(-leg, mm, b.top()));
                 })
                 .orElse(leg);
     }
@@ -137,26 +139,45 @@ public final class WornView {
         return out;
     }
 
+    /** In mm of the body, to draw more on it. */
+    Pen pen() {
+        return pen;
+    }
+
+    /** So many px further to the right, in a wider drawing; before it is drawn. */
+    Pen shifted(double px) {
+        pen = pen.from(new Point(pen.mm(px), 0));
+        return pen;
+    }
+
+    SideFigure figure() {
+        return figure;
+    }
+
     public Drawing drawing(Voice voice) {
-        if (boot.isPresent()) {
-            BootShape shape = boot.get();
-            pen.curve(Look.BODY, figure.fronts(figure.top(), bone() + shape.top()));
-            pen.curve(Look.BODY, figure.backs(bone() + shape.top(), figure.top()));
-            Pen lifted = pen.from(new Point(0, bone()));
-            new BootUnder(shape).draw(lifted, false);
-            shape.shell(lifted);
-            cloth();
-            shape.hidden(lifted, edges.frontHem() - bone(), edges.backHem() - bone());
-        } else {
-            figure.draw(pen, -1, figure.top());
-            cloth();
-        }
+        draw();
         return new Drawing(
                 voice.say(Tell.said("worn.title")),
                 voice.say(boot.isPresent() ? Tell.said("worn.over-boot") : Tell.said("worn.bare")),
                 width,
                 height,
                 pen.drawn());
+    }
+
+    void draw() {
+        if (boot.isPresent()) {
+            BootShape shape = boot.get();
+            pen.curve(Look.BODY, figure.fronts(figure.top(), bone() + shape.top()));
+            pen.curve(Look.BODY, figure.backs(bone() + shape.top(), figure.top()));
+            Pen lifted = pen.from(new Point(0, bone()));
+            new BootUnder(shape).draw(lifted, false);
+            shape.shell(lifted, edges.frontHem() > bone() + shape.top());
+            cloth();
+            shape.hidden(lifted, edges.frontHem() - bone(), edges.backHem() - bone());
+        } else {
+            figure.draw(pen, -1, figure.top());
+            cloth();
+        }
     }
 
     private void cloth() {

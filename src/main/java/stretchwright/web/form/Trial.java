@@ -52,7 +52,7 @@ public final class Trial {
 
     /** Everything that is wrong with a boot alone, what it lacks too. */
     public static List<Finding> boot(Form boot) {
-        Form on = withCloth(boot).with(Map.of("wearer.measurements.stature", "168 cm", "style.leg", "over boot"));
+        Form on = boot.with(Map.of("wearer.measurements.stature", "168 cm", "style.leg", "over boot"));
         try {
             Make.read("new", text(on).getBytes(StandardCharsets.UTF_8));
             return List.of();
@@ -93,24 +93,7 @@ public final class Trial {
     }
 
     private static MakeFile read(Form answers) {
-        return Make.read("new", text(withCloth(withoutBoot(answers))).getBytes(StandardCharsets.UTF_8));
-    }
-
-    /** A cloth that is not tested yet would be found wanting: a common one stands in. */
-    private static Form withCloth(Form answers) {
-        Map<String, String> lacking = new LinkedHashMap<>();
-        if (!answers.has("fabric.usable width")) {
-            lacking.put("fabric.usable width", "150 cm");
-        }
-        for (String way : List.of("across", "along")) {
-            boolean told = answers.typed().keySet().stream()
-                    .anyMatch(k -> k.matches("fabric\\.(stretch|fold|hang) " + way)
-                            || k.matches(way.equals("across") ? "fabric\\.wrap (hip|calf)" : "fabric\\.reaches pose"));
-            if (!told) {
-                lacking.put("fabric.stretch " + way, way.equals("across") ? "60 %" : "45 %");
-            }
-        }
-        return answers.with(lacking);
+        return Make.read("new", text(withoutBoot(answers)).getBytes(StandardCharsets.UTF_8));
     }
 
     /** A boot that is measured in part would be found wanting; its values are checked when all are there. */

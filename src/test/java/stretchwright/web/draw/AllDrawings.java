@@ -1,7 +1,6 @@
 package stretchwright.web.draw;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import stretchwright.body.Body;
@@ -10,6 +9,8 @@ import stretchwright.body.Measure;
 import stretchwright.body.SampleBody;
 import stretchwright.boot.Boot;
 import stretchwright.ground.Voice;
+import stretchwright.intake.WearingSymptom;
+import stretchwright.pattern.Style.Leg;
 
 /** Every drawing of the room, by a name that can stand in an address. */
 final class AllDrawings {
@@ -22,12 +23,21 @@ final class AllDrawings {
         for (Figure figure : Figure.values()) {
             tapes(all, figure.word(), UsualFigure.of(figure));
         }
-        tapes(all, "random", SampleBody.random(7));
+        for (int seed = 0; seed < 6; seed++) {
+            tapes(all, "invented" + seed, SampleBody.random(seed));
+        }
         boots(all);
         for (ClothHands hands : ClothHands.values()) {
             all.put("hands-" + hands, hands.drawing(VOICE));
         }
         worn(all);
+        for (Leg leg : Leg.values()) {
+            all.put("ends-" + leg, WhereLegEnds.of(leg, Figure.WOMAN, BootKind.FIGURE, VOICE));
+            all.put("ends-child-" + leg, WhereLegEnds.of(leg, Figure.CHILD, BootKind.ROLLER, VOICE));
+        }
+        for (WearingSymptom symptom : WearingSymptom.values()) {
+            all.put("symptom-" + symptom, WornPlaces.of(symptom, VOICE));
+        }
         return all;
     }
 
@@ -42,26 +52,18 @@ final class AllDrawings {
                     WornView.of(body, Optional.empty(), new WornEdges(waist + 10, waist + 30, ankle, ankle), 0.55)
                             .drawing(VOICE));
             for (BootKind kind : BootKind.values()) {
-                Boot boot = named(kind, BootShape.usual(kind)).scaled(figure == Figure.CHILD ? 0.8 : 1);
+                Boot boot = BootShape.usual(kind).scaled(figure == Figure.CHILD ? 0.8 : 1);
                 double hem = bone - boot.ankleToHem();
                 all.put(
                         "worn-" + figure.word() + "-" + kind,
-                        WornView.of(body, Optional.of(boot), new WornEdges(waist - 5, waist + 20, hem + 15, hem - 5), 0.55)
+                        WornView.of(
+                                        body,
+                                        Optional.of(boot),
+                                        new WornEdges(waist - 5, waist + 20, hem + 15, hem - 5),
+                                        0.55)
                                 .drawing(VOICE));
             }
         }
-    }
-
-    private static Boot named(BootKind kind, Boot b) {
-        return new Boot(
-                kind.name().toLowerCase(Locale.ROOT),
-                b.topGirth(),
-                b.heelGirth(),
-                b.hemGirth(),
-                b.ankleToHem(),
-                b.ankleToTop(),
-                false,
-                b.dressing());
     }
 
     private static void boots(Map<String, Drawing> all) {
@@ -76,9 +78,7 @@ final class AllDrawings {
     private static void tapes(Map<String, Drawing> all, String who, Body body) {
         for (Measure measure : Measure.values()) {
             for (TapeFigure.Size size : TapeFigure.Size.values()) {
-                all.put(
-                        "tape-" + who + "-" + measure.name().toLowerCase(Locale.ROOT) + "-" + size.name(),
-                        TapeFigure.of(measure, body, size, VOICE));
+                all.put("tape-" + who + "-" + measure + "-" + size.name(), TapeFigure.of(measure, body, size, VOICE));
             }
         }
     }

@@ -1,0 +1,249 @@
+package stretchwright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The whole job in a real browser: from an empty workroom to a PDF, by somebody who was never here. */
+@Tag("slow")
+class WholeJobTest {
+    /** Of somebody who reads a screen for the first time (page.md, first use): words a minute, and seconds a field. */
+    private static final double WORDS_A_MINUTE = 200;
+
+    private static final double SECONDS_A_FIELD = 6;
+
+    private static Browsing browsing;
+
+    @BeforeAll
+    static void open() {
+        browsing = Browsing.open();
+    }
+
+    @AfterAll
+    static void close() {
+        if (browsing != null) {
+            browsing.close();
+        }
+    }
+
+    /** What was done on the way. */
+    private static final class Way {
+        private int steps;
+        private int fields;
+        private int words;
+
+        /** All that stands open on the page is read once. */
+        void read(Page page) {
+            steps++;
+            String text = page.locator("main").innerText();
+            words += text.isBlank() ? 0 : text.trim().split("\\s+").length;
+        }
+
+        void typed(Locator field, String value) {
+            fields++;
+            field.fill(value);
+        }
+
+        void picked(Locator choice) {
+            fields++;
+            choice.check();
+        }
+
+        double minutes() {
+            return words / WORDS_A_MINUTE + fields * SECONDS_A_FIELD / 60;
+        }
+
+        @Override
+        public String toString() {
+            return String.format(
+                    java.util.Locale.ROOT,
+                    "%d screens, %d fields, %d words, %.1f minutes",
+                    steps,
+                    fields,
+                    words,
+                    minutes());
+        }
+    }
+
+    /** To the questions in their order: values of the boxes, empty to skip; "none" for no cloth. */
+    private record Answers(String name, String figure, String age, String leg, String unit, List<List<String>> typed) {}
+
+    private static final Answers OWN = new Answers(
+            "Ada",
+            "woman",
+            "",
+            "over the skate boot",
+            "inches",
+            List.of(
+                    List.of("65 1/4"),
+                    List.of("29 1/2"),
+                    List.of("38 3/4"),
+                    List.of("30 1/2"),
+                    List.of("28 1/4"),
+                    List.of("14 1/4"),
+                    List.of("6 3/8", "5 3/4"),
+                    List.of("11 1/2"),
+                    List.of("15 3/4"),
+                    List.of("15 1/4"),
+                    List.of("3 3/4")));
+
+    private static final Answers PUPIL = new Answers(
+            "Kit",
+            "child",
+            "12",
+            "over the skate boot",
+            "cm",
+            List.of(
+                    List.of("150.5"),
+                    List.of("64"),
+                    List.of("79.5"),
+                    List.of("69.5"),
+                    List.of("58.5"),
+                    List.of("30.5"),
+                    List.of("none"),
+                    List.of("25.5"),
+                    List.of("34.5"),
+                    List.of("32"),
+                    List.of("5")));
+
+    private static final Map<String, Answers> JOBS = Map.of("own", OWN, "pupil", PUPIL);
+
+    @ParameterizedTest
+    @CsvSource({"own, LAPTOP", "own, PHONE", "pupil, PHONE"})
+    void aNewcomerComesFromTheEmptyPageToThePattern(String job, String device) throws Exception {
+        Server server = Visitor.started();
+        Browsing.Device in = device.equals("PHONE") ? Browsing.Device.PHONE : Browsing.Device.LAPTOP;
+        Page page = browsing.page(in);
+        Way way = new Way();
+        page.navigate(server.address());
+        Browsing.mustBeOpenToAll(page);
+        way.read(page);
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make")).first().click();
+        answer(page, JOBS.get(job), way);
+        assertThat(page.url()).contains("/makes/");
+        Browsing.mustBeOpenToAll(page);
+        way.read(page);
+        byte[] pdf = printed(page, way);
+        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
+        System.out.printf("%s, %s: from the empty page to the PDF %s%n", job, device, way);
+        assertThat(way.minutes()).isLessThanOrEqualTo(10);
+        assertThat(way.fields).as("fields").isLessThanOrEqualTo(14);
+        assertThat(browsing.complaints()).isEmpty();
+        page.context().close();
+        server.stop();
+    }
+
+    private static void answer(Page page, Answers answers, Way way) {
+        Browsing.mustBeOpenToAll(page);
+        way.read(page);
+        way.typed(page.getByLabel("Name"), answers.name());
+        way.picked(page.getByLabel(answers.figure(), new Page.GetByLabelOptions().setExact(true)));
+        if (!answers.age().isEmpty()) {
+            way.typed(page.getByLabel("Age"), answers.age());
+        }
+        way.picked(page.getByLabel(answers.leg()));
+        press(page, "Next");
+        for (int i = 0; i < answers.typed().size(); i++) {
+            Browsing.mustBeOpenToAll(page);
+            way.read(page);
+            if (i == 0 && !answers.unit().equals("cm")) {
+                way.picked(page.getByLabel(answers.unit()));
+            }
+            List<String> typed = answers.typed().get(i);
+            if (typed.get(0).equals("none")) {
+                press(page, "No cloth yet");
+                continue;
+            }
+            for (int k = 0; k < typed.size(); k++) {
+                way.typed(page.locator(".reads input").nth(k), typed.get(k));
+            }
+            String before = page.url();
+            page.locator(".go button.first").click();
+            page.waitForURL(url -> !url.equals(before));
+        }
+    }
+
+    private static void press(Page page, String words) {
+        String before = page.url();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words)).click();
+        page.waitForURL(url -> !url.equals(before));
+    }
+
+    private static byte[] printed(Page page, Way way) throws Exception {
+        page.locator("nav:visible a", new Page.LocatorOptions().setHasText("Print")).first().click();
+        page.waitForURL("**/print");
+        Browsing.mustBeOpenToAll(page);
+        way.read(page);
+        Download download = page.waitForDownload(
+                () -> page.locator("a[download^='pattern'][download$='.pdf']").first().click());
+        return Files.readAllBytes(download.path());
+    }
+
+    /** With scripting off only liveliness is lost. */
+    @Test
+    void withoutScriptsEveryControlWorks() {
+        Server server = Visitor.started();
+        Page page = browsing.page(Browsing.Device.LAPTOP, ColorScheme.LIGHT, false);
+        page.navigate(server.address() + "new/1");
+        answer(page, OWN, new Way());
+        String drawn = page.locator("#drawing svg.wide path.cut").first().getAttribute("d");
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("longer")).click();
+        assertThat(page.locator("#drawing svg.wide path.cut").first().getAttribute("d")).isNotEqualTo(drawn);
+        assertThat(page.locator("#undo").innerText()).startsWith("Undo: ");
+        page.locator("#undo").click();
+        assertThat(page.locator("#drawing svg.wide path.cut").first().getAttribute("d")).isEqualTo(drawn);
+        server.stop();
+    }
+
+    /** The pattern follows a finger, a mouse and keys, and is kept when they let go; it can be undone. */
+    @Test
+    void theDrawingFollowsWhatMovesIt() {
+        Server server = Visitor.started();
+        Page page = browsing.page(Browsing.Device.LAPTOP);
+        page.navigate(server.address() + "new/1");
+        answer(page, OWN, new Way());
+        String before = waist(page);
+        Locator grip = page.locator("#grip-front_waist");
+        double y = grip.boundingBox().y;
+        page.mouse().move(grip.boundingBox().x + 20, y + 20);
+        page.mouse().down();
+        page.mouse().move(grip.boundingBox().x + 20, y + 34, new com.microsoft.playwright.Mouse.MoveOptions().setSteps(5));
+        page.waitForCondition(() -> !waist(page).equals(before));
+        assertThat(page.locator("#undo").count()).as("nothing is kept while it is held").isZero();
+        page.mouse().up();
+        page.locator("#undo").waitFor();
+        assertThat(page.locator("#undo").innerText()).contains("lower");
+        page.keyboard().press("Control+z");
+        page.waitForCondition(() -> waist(page).equals(before));
+        page.locator("#grip-hem").focus();
+        List<String> seen = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            page.keyboard().press("Shift+ArrowDown");
+        }
+        page.locator("#undo").waitFor();
+        seen.add(page.locator("#undo").innerText());
+        assertThat(seen.get(0)).contains("longer");
+        assertThat(page.evaluate("document.activeElement.id")).isEqualTo("grip-hem");
+        assertThat(browsing.complaints()).isEmpty();
+        server.stop();
+    }
+
+    private static String waist(Page page) {
+        return page.locator("#grip-front_waist").getAttribute("aria-valuenow");
+    }
+}
