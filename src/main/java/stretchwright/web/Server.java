@@ -29,6 +29,7 @@ import stretchwright.web.start.StartScreen;
 import stretchwright.web.things.BootScreen;
 import stretchwright.web.things.ClothScreen;
 import stretchwright.web.things.WearerScreen;
+import stretchwright.web.worn.WornScreen;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.jobs.Workers;
 import stretchwright.workroom.store.Address;
@@ -95,6 +96,7 @@ public final class Server {
         List<Screen> screens = List.of(
                 new StartScreen(bench),
                 new AskScreen(bench),
+                new WornScreen(bench),
                 new WearerScreen(bench),
                 new ClothScreen(bench),
                 new BootScreen(bench),
