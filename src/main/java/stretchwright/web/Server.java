@@ -32,6 +32,10 @@ import stretchwright.web.paper.FilesScreen;
 import stretchwright.web.paper.PrintScreen;
 import stretchwright.web.sew.SewScreen;
 import stretchwright.web.start.StartScreen;
+import stretchwright.web.things.BootScreen;
+import stretchwright.web.things.ClothScreen;
+import stretchwright.web.things.WearerScreen;
+import stretchwright.web.worn.WornScreen;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.jobs.Workers;
 import stretchwright.workroom.store.Address;
@@ -142,6 +146,10 @@ public final class Server {
         List<Screen> screens = List.of(
                 new StartScreen(bench),
                 new AskScreen(bench),
+                new WornScreen(bench),
+                new WearerScreen(bench),
+                new ClothScreen(bench),
+                new BootScreen(bench),
                 new DraftScreen(bench),
                 new AllScreen(bench),
                 new NumbersScreen(bench),

@@ -35,14 +35,19 @@ public record Due(LocalDate day, boolean taken, Period after, List<Measure> meas
     public static Optional<Due> of(MakeFile make, LocalDate entered, LocalDate today) {
         Optional<LocalDate> taken = WearerKeys.MEASURED_ON.of(make.answers()).flatMap(Due::day);
         LocalDate day = taken.orElse(entered);
-        Period after = make.figure() == Figure.CHILD ? CHILD : ADULT;
+        Period after = after(make.figure());
         return day.plus(after).isBefore(today)
                 ? Optional.of(new Due(
                         day, taken.isPresent(), after, List.copyOf(make.given().keySet())))
                 : Optional.empty();
     }
 
-    private static Optional<LocalDate> day(String written) {
+    /** How long measures of such a wearer hold. */
+    public static Period after(Figure figure) {
+        return figure == Figure.CHILD ? CHILD : ADULT;
+    }
+
+    static Optional<LocalDate> day(String written) {
         try {
             return Optional.of(LocalDate.parse(written));
         } catch (DateTimeException e) {

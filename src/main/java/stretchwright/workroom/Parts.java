@@ -96,11 +96,17 @@ final class Parts {
      * What wear taught of a thing that is replaced, and what its first pair showed, goes with it.
      */
     static String with(String makeText, String name, Map<Kind, String> others) {
+        boolean worn = others.containsKey(Kind.WEARER) || others.containsKey(Kind.FABRIC);
+        return with(makeText, name, others, !worn);
+    }
+
+    /** @param learnt whether what wear taught still holds */
+    static String with(String makeText, String name, Map<Kind, String> others, boolean learnt) {
         Tree.Keys make = tree(makeText);
         Map<String, Tree> out = new LinkedHashMap<>();
         make.entries().forEach((key, value) -> {
             String path = Table.keys().named("", key).map(Key::path).orElse(key);
-            if (!isReplaced(path, others)) {
+            if (!isReplaced(path, others) && (learnt || !LEARNT.contains(path))) {
                 out.put(key, path.equals(FileKeys.NAME.path()) ? new Tree.Text(name, 0) : value);
             }
             if (path.equals(FileKeys.UNIT.path())) {
@@ -111,10 +117,8 @@ final class Parts {
         return MakeText.of(new Tree.Keys(out, 0));
     }
 
-    /** A section of one that is replaced, and what a pair of before taught. */
     private static boolean isReplaced(String path, Map<Kind, String> others) {
-        boolean worn = others.containsKey(Kind.WEARER) || others.containsKey(Kind.FABRIC);
-        return others.keySet().stream().anyMatch(k -> k.word().equals(path)) || (worn && LEARNT.contains(path));
+        return others.keySet().stream().anyMatch(k -> k.word().equals(path));
     }
 
     static Unit unit(Tree.Keys file) {

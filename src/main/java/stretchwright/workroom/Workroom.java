@@ -1,13 +1,16 @@
 package stretchwright.workroom;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stretchwright.fabric.Fabric;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Findings;
 import stretchwright.ground.Part;
@@ -106,7 +109,7 @@ public final class Workroom implements AutoCloseable {
         }
 
         public MakeFile read() {
-            return Make.read(version.name(), version.text().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+            return Make.read(version.name(), version.text().getBytes(StandardCharsets.UTF_8));
         }
     }
 
@@ -145,6 +148,54 @@ public final class Workroom implements AutoCloseable {
         Thing t = seen.thing();
         Version v = seen.version();
         return change(what, new Thing(t.id(), t.kind(), v.name(), v.number(), t.place(), v.links(), t.changed()), text);
+    }
+
+    /** The thing of a kind that a make's text holds, as a text of its own with the unit behind every length. */
+    public String own(Kind kind, String makeText) {
+        return Parts.of(Parts.tree(makeText), kind).orElseThrow();
+    }
+
+    /** The text of a make with a thing as it stands in place of its own. */
+    public String with(Stored make, Thing other) {
+        return with(make, other, standing(other).text());
+    }
+
+    /**
+     * The same with what the thing shall say. What wear taught stays where it is the thing that the make has already, unless it is a
+     * cloth that was tested anew.
+     */
+    public String with(Stored make, Thing other, String text) {
+        Links links = make.version().links();
+        boolean same = List.of(links.wearer(), links.fabric(), links.boot(), links.style()).contains(other.id());
+        String kept = Parts.with(make.version().text(), make.version().name(), Map.of(other.kind(), text), true);
+        boolean learnt = other.kind() == Kind.FABRIC
+                ? same && tested(kept).equals(tested(make.version().text()))
+                : same || other.kind() != Kind.WEARER;
+        return learnt ? kept : Parts.with(make.version().text(), make.version().name(), Map.of(other.kind(), text), false);
+    }
+
+    private static Fabric.Test tested(String makeText) {
+        return Make.read("make", makeText.getBytes(StandardCharsets.UTF_8)).cloth().test();
+    }
+
+    /** Another text for a thing that was seen, and a make brought up to date with it, as one step; findings as where it is changed alone. */
+    public Thing change(String what, Thing seen, String text, Stored make) {
+        Thing owner = make.thing();
+        Links was = make.version().links();
+        Links links = switch (seen.kind()) {
+            case WEARER -> new Links(was.origin(), seen.id(), was.fabric(), was.boot(), was.style());
+            case FABRIC -> new Links(was.origin(), was.wearer(), seen.id(), was.boot(), was.style());
+            case BOOT -> new Links(was.origin(), was.wearer(), was.fabric(), seen.id(), was.style());
+            case STYLE -> new Links(was.origin(), was.wearer(), was.fabric(), was.boot(), seen.id());
+            case MAKE, NOTE -> throw new IllegalArgumentException("no part of a make: " + seen.kind());
+        };
+        List<Saved> saved = store.save(
+                what,
+                List.of(
+                        Edit.after(seen, seen.name(), text),
+                        Edit.after(owner, owner.name(), with(make, seen, text)).with(links)));
+        Clashes.mustNot(saved);
+        return ((Saved.Stored) saved.get(0)).thing();
     }
 
     /**

@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import stretchwright.body.Body;
-import stretchwright.body.Doubt;
 import stretchwright.body.Measure;
-import stretchwright.body.Value;
 import stretchwright.ground.Finding;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
+import stretchwright.web.form.Fits;
 import stretchwright.web.form.Form;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
@@ -162,30 +160,14 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
         if (measure.isEmpty() || !wrong.isEmpty() || answers.value(question().keys().get(0)).isBlank()) {
             return Optional.empty();
         }
-        return Trial.body(answers).map(b -> fits(b, measure.get()));
-    }
-
-    private MayCut fits(Body body, Measure measure) {
-        Value taken = body.value(measure);
-        Optional<Doubt> doubt = Trial.doubt(body, measure);
-        String takes = say(Tell.said("ask.takes", Part.length(taken.mm())));
-        return doubt.map(d -> new MayCut(MayCut.Mark.LOOK, takes, say(d.message())))
-                .orElseGet(() -> new MayCut(MayCut.Mark.HOLDS, takes, usual(measure).orElse("")));
-    }
-
-    private Optional<String> usual(Measure measure) {
-        return Trial.expected(answers, measure)
-                .map(v -> say(Tell.said(
-                        "ask.usual", Part.length(v.mm() - 2 * v.spread()), Part.length(v.mm() + 2 * v.spread()))));
+        return Fits.of(answers, measure.get())
+                .map(f -> new MayCut(
+                        f.doubted() ? MayCut.Mark.LOOK : MayCut.Mark.HOLDS, say(f.takes()), say(f.why())));
     }
 
     /** What is taken where the question is skipped; empty where nothing can be. */
     public String skipped() {
-        return question()
-                .measure()
-                .flatMap(m -> Trial.expected(answers, m))
-                .map(v -> say(Tell.said("ask.skipped", Part.length(v.mm()), Part.length(v.spread()))))
-                .orElse("");
+        return question().measure().map(m -> say(Fits.skipped(answers, m))).orElse("");
     }
 
     public String back() {

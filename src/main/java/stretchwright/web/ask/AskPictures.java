@@ -15,6 +15,7 @@ import stretchwright.web.draw.TapeFigure;
 import stretchwright.web.draw.UsualFigure;
 import stretchwright.web.draw.WhereLegEnds;
 import stretchwright.web.form.Form;
+import stretchwright.web.form.Trial;
 
 /** The picture beside a question: on the wearer as far as she is known. */
 final class AskPictures {

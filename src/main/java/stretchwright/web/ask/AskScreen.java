@@ -13,6 +13,7 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.web.door.Guard;
 import stretchwright.web.form.Form;
+import stretchwright.web.form.Trial;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;

@@ -89,6 +89,12 @@ public final class Bench {
         return new Thing(now.id(), now.kind(), now.name(), number, now.place(), now.links(), now.changed());
     }
 
+    /** For good, with what was made for it; nothing of it stays in memory. */
+    public void forget(Thing thing) {
+        room.forget(thing);
+        drafts.clear();
+    }
+
     /** One after the other of what takes seconds. */
     public <T> T heavy(Supplier<T> work) {
         heavy.acquireUninterruptibly();

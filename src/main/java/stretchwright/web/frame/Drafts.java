@@ -50,9 +50,9 @@ final class Drafts {
         }
     }
 
-    void forget(String id) {
+    void clear() {
         synchronized (kept) {
-            kept.remove(id);
+            kept.clear();
         }
     }
 }

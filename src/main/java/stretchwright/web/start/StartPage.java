@@ -13,6 +13,7 @@ import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
 import stretchwright.web.frame.Opened;
+import stretchwright.web.things.Shelved;
 import stretchwright.workroom.Remembered;
 import stretchwright.workroom.SewingPlace;
 import stretchwright.workroom.Workroom;
@@ -55,10 +56,19 @@ public record StartPage(
     /** A make that is being sewn. */
     public record OnMachine(String address, String sentence, String left) {}
 
-    /** Things of one kind. */
-    public record Shelf(String title, List<String> names) {
+    /**
+     * Things of one kind.
+     *
+     * @param fresh where a new one begins
+     */
+    public record Shelf(String title, String fresh, List<Shelved> things) {
         public Shelf {
-            names = List.copyOf(names);
+            things = List.copyOf(things);
+        }
+
+        /** px of a bolt: as thick as there is cloth left. */
+        public int thick(Shelved cloth) {
+            return (int) Math.round(Math.max(6, Math.min(34, 8 + 10 * cloth.metres())));
         }
     }
 
@@ -91,8 +101,9 @@ public record StartPage(
     private static Shelf shelf(Bench bench, Kind kind, String title) {
         return new Shelf(
                 title,
+                Shelved.fresh(kind),
                 bench.room().store().list(kind, Place.HERE, "", 0, MOST).stream()
-                        .map(Thing::name)
+                        .map(t -> Shelved.of(bench, t))
                         .toList());
     }
 

@@ -1,4 +1,4 @@
-package stretchwright.web.ask;
+package stretchwright.web.form;
 
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -15,10 +15,9 @@ import stretchwright.ground.Finding;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
-import stretchwright.web.form.Form;
 
-/** The answers so far as a make, what is not answered yet as usual: what is wrong with them, and what they let expect. */
-final class Trial {
+/** What is known so far as a make, what is not answered yet as usual: what is wrong with it, and what it lets expect. */
+public final class Trial {
     /** Stands in while nothing of the kind was answered; nothing is told of it. */
     private static final Map<String, String> USUAL =
             Map.of("name", "x", "unit", "cm", "wearer.figure", "woman", "fabric.usual", "true");
@@ -26,7 +25,7 @@ final class Trial {
     private Trial() {}
 
     /** The text of the make as it would be now. */
-    static String text(Form answers) {
+    public static String text(Form answers) {
         Map<String, String> lacking = new LinkedHashMap<>();
         USUAL.forEach((key, value) -> {
             if (answers.value(key).isBlank()) {
@@ -37,19 +36,42 @@ final class Trial {
     }
 
     /** Of these keys what is wrong, as far as it can be known now. */
-    static List<Finding> wrong(Form answers, List<String> keys) {
+    public static List<Finding> wrong(Form answers, List<String> keys) {
+        return wrong(answers).stream().filter(f -> keys.contains(f.key())).toList();
+    }
+
+    /** Everything that is wrong, as far as it can be known now. */
+    public static List<Finding> wrong(Form answers) {
         try {
             Session.of(read(answers)).body();
             return List.of();
         } catch (BadInput e) {
-            return e.findings().stream()
-                    .filter(f -> keys.stream().anyMatch(k -> f.key().equals(k)))
-                    .toList();
+            return e.findings();
+        }
+    }
+
+    /** Everything that is wrong with a boot alone, what it lacks too. */
+    public static List<Finding> boot(Form boot) {
+        Form on = boot.with(Map.of("wearer.measurements.stature", "168 cm", "style.leg", "over boot"));
+        try {
+            Make.read("new", text(on).getBytes(StandardCharsets.UTF_8));
+            return List.of();
+        } catch (BadInput e) {
+            return e.findings();
+        }
+    }
+
+    /** The make as far as it is known; empty where something is wrong. */
+    public static Optional<MakeFile> make(Form answers) {
+        try {
+            return Optional.of(read(answers));
+        } catch (BadInput e) {
+            return Optional.empty();
         }
     }
 
     /** The body as far as it is known; empty before the first measure, or where something is wrong. */
-    static Optional<Body> body(Form answers) {
+    public static Optional<Body> body(Form answers) {
         try {
             return Optional.of(Session.of(read(answers)).body());
         } catch (BadInput e) {
@@ -58,13 +80,13 @@ final class Trial {
     }
 
     /** What the other answers let expect of a measure. */
-    static Optional<Value> expected(Form answers, Measure measure) {
+    public static Optional<Value> expected(Form answers, Measure measure) {
         return body(answers.with(Map.of("wearer.measurements." + measure.term(), "")))
                 .map(b -> b.value(measure));
     }
 
     /** Why a measure that was taken is doubted; empty where it is not. */
-    static Optional<Doubt> doubt(Body body, Measure measure) {
+    public static Optional<Doubt> doubt(Body body, Measure measure) {
         return Measuring.doubts(body).stream()
                 .filter(d -> d.measure() == measure)
                 .findFirst();
