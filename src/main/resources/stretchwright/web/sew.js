@@ -30,7 +30,7 @@
   };
 
   const posted = w => fetch(kept + "/" + w.stop + "/done", {
-    method: "POST", redirect: "manual", body: new URLSearchParams({ name: w.name }),
+    method: "POST", redirect: "manual", headers: JSON.parse(document.body.getAttribute("hx-headers")), body: new URLSearchParams({ name: w.name }),
     signal: AbortSignal.timeout(PATIENCE),
   });
 

@@ -11,7 +11,7 @@ public final class Compared {
 
     /** @param before how it was, in tacking */
     public static String drawing(Opened now, Session before, boolean wide) {
-        Opened still = new Opened(now.stored(), now.session(), true);
+        Opened still = new Opened(now.stored(), now.text(), now.session(), true);
         return PatternDrawing.of(still, Optional.of(before), wide ? Sheet.WIDE : Sheet.NARROW);
     }
 }
