@@ -98,7 +98,6 @@ class ArrowsTest {
             Map.entry("print.cloth", Set.of("print.kit")),
             Map.entry("print.fit", Set.of("print.kit")),
             Map.entry("print.cards", Set.of("print.kit")),
-            Map.entry("web.draw", Set.of()),
             Map.entry("workroom.store", Set.of()),
             Map.entry("workroom.archive", Set.of("workroom.store")),
             Map.entry("workroom.jobs", Set.of("workroom.store")),
