@@ -153,6 +153,13 @@ class BundledTest {
             assertThat(jar.stream().map(JarEntry::getName))
                     .noneMatch(n ->
                             n.startsWith("org/eclipse/jetty/websocket/") || n.startsWith("jakarta/servlet/resources/"));
+            assertThat(jar.stream()
+                            .filter(e -> !e.isDirectory())
+                            .map(JarEntry::getName)
+                            .filter(n -> n.startsWith("META-INF/resources/")))
+                    .singleElement()
+                    .asString()
+                    .endsWith("/dist/htmx.min.js");
         }
     }
 }

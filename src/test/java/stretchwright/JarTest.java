@@ -25,6 +25,8 @@ class JarTest {
     private static final String FORM = "unit=cm&name=Jar&wearer.figure=woman&wearer.measurements.hip+girth=96"
             + "&fabric.usable+width=147&fabric.stretch+across=60+%25&fabric.stretch+along=45+%25";
 
+    private static final String SEAL = "0123456789abcdef".repeat(2);
+
     private static ProcessBuilder java(String... words) throws IOException {
         assumeTrue(
                 Files.exists(JAR)
@@ -48,7 +50,7 @@ class JarTest {
     @Test
     void thePageMakesAndShowsAndGivesItsFiles(@TempDir Path folder) throws Exception {
         Path told = Files.createFile(folder.resolve("told"));
-        Process process = java("serve")
+        Process process = java("serve", "--no-browser")
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(told.toFile())
                 .start();
@@ -66,16 +68,20 @@ class JarTest {
     }
 
     private static void uses(String page) throws Exception {
-        assertThat(got(page).body()).contains("<form");
+        assertThat(got(page).body()).contains("href=\"/new/1\"");
+        assertThat(got(page + "htmx.js").body()).contains("htmx");
+        assertThat(got(page + "join").body()).contains("serve --share");
         assertThat(got(page + "nothing").statusCode()).isEqualTo(404);
-        HttpRequest form = HttpRequest.newBuilder(URI.create(page + "make"))
+        HttpRequest form = HttpRequest.newBuilder(URI.create(page + "all"))
+                .header("Cookie", "stretchwright-seal=" + SEAL)
+                .header("seal", SEAL)
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(FORM))
                 .build();
         HttpResponse<String> made = HttpClient.newHttpClient().send(form, HttpResponse.BodyHandlers.ofString());
         assertThat(made.statusCode()).as(made.body()).isEqualTo(303);
         String at = page + made.headers().firstValue("Location").orElseThrow().substring(1);
-        assertThat(got(at).body()).contains("pattern.svg");
+        assertThat(got(at + "/print").body()).contains("pattern.svg");
         assertThat(got(at + "/all.zip").statusCode()).isEqualTo(200);
     }
 

@@ -95,7 +95,7 @@ class DoorTest {
         assertThat(Wire.status(answer)).isIn(303, 400);
         assertThat(answer).doesNotContain("Rowan", "root:", "Exception", "jetty", "Nothing hangs");
         if (Wire.status(answer) == 303) {
-            assertThat(answer).contains("Location: /join\r\n");
+            assertThat(answer).containsPattern("Location: /join(\\?to=(/[A-Za-z0-9._-]+)+)?\r\n");
         } else {
             assertThat(answer).contains("This could not be read").contains("X-Content-Type-Options: nosniff");
         }
@@ -140,6 +140,22 @@ class DoorTest {
         String left = phone.post("/leave", "seal=" + Wire.SEAL, cookies);
         assertThat(Wire.status(left)).isEqualTo(303);
         assertThat(Wire.status(phone.get("/makes/demo", "Cookie: " + session))).isEqualTo(303);
+    }
+
+    @Test
+    void whoJoinsComesToWhatWasAskedFor() throws IOException {
+        assertThat(phone.get("/makes/demo/sew/3")).contains("Location: /join?to=/makes/demo/sew/3\r\n");
+        assertThat(phone.get("/join?to=/makes/demo/sew/3")).contains("name=\"to\" value=\"/makes/demo/sew/3\"");
+        String words = "phrase=" + WORDS.replace(' ', '+');
+        assertThat(phone.post("/join", words + "&to=/makes/demo/sew/3")).contains("Location: /makes/demo/sew/3\r\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"//elsewhere.example", "/%5celsewhere", "http://elsewhere.example", "/a/../b", "%22><script>", ""})
+    void nobodyIsLedElsewhere(String to) throws IOException {
+        assertThat(phone.get("/join?to=" + to)).contains("name=\"to\" value=\"/\"");
+        String sent = phone.post("/join", "phrase=" + WORDS.replace(' ', '+') + "&to=" + to);
+        assertThat(sent).contains("Location: /\r\n");
     }
 
     @Test

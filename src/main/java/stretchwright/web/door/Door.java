@@ -73,7 +73,7 @@ public final class Door {
         if (ctx.header("HX-Request") != null) {
             ctx.header("HX-Redirect", "/join");
         } else if (ctx.req().getMethod().equals("GET")) {
-            ctx.redirect("/join", HttpStatus.SEE_OTHER);
+            ctx.redirect(Wanted.behindJoin(ctx.path()), HttpStatus.SEE_OTHER);
             ctx.skipRemainingHandlers();
             return;
         }

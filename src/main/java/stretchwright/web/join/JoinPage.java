@@ -9,10 +9,11 @@ import stretchwright.web.frame.Frame;
  * How a phone comes to this page.
  *
  * @param state of whoever looks
+ * @param to what was asked for before joining
  * @param wrong with what was typed; empty for nothing
  * @param addresses that another machine finds the page at, most likely first
  */
-public record JoinPage(Frame frame, State state, String wrong, List<String> addresses) {
+public record JoinPage(Frame frame, State state, String to, String wrong, List<String> addresses) {
     public JoinPage {
         addresses = List.copyOf(addresses);
     }
@@ -25,15 +26,15 @@ public record JoinPage(Frame frame, State state, String wrong, List<String> addr
     }
 
     static JoinPage alone() {
-        return new JoinPage(around(), State.ALONE, "", List.of());
+        return new JoinPage(around(), State.ALONE, "/", "", List.of());
     }
 
-    static JoinPage asking(String wrong) {
-        return new JoinPage(around(), State.ASKING, wrong, List.of());
+    static JoinPage asking(String to, String wrong) {
+        return new JoinPage(around(), State.ASKING, to, wrong, List.of());
     }
 
     static JoinPage joined(List<String> addresses) {
-        return new JoinPage(around(), State.JOINED, "", addresses);
+        return new JoinPage(around(), State.JOINED, "/", "", addresses);
     }
 
     private static Frame around() {

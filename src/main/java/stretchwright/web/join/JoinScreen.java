@@ -4,10 +4,12 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
+import java.util.Map;
 import stretchwright.ground.Part;
 import stretchwright.web.door.Door;
 import stretchwright.web.door.Guard;
 import stretchwright.web.door.Reach;
+import stretchwright.web.door.Wanted;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
 
@@ -33,7 +35,8 @@ public final class JoinScreen implements Screen {
         if (!door.opening().isShared()) {
             return JoinPage.alone();
         }
-        return door.mayAsk(ctx) ? JoinPage.joined(addresses(ctx)) : JoinPage.asking("");
+        String to = ctx.queryParam(Wanted.NAME);
+        return door.mayAsk(ctx) ? JoinPage.joined(addresses(ctx)) : JoinPage.asking(Wanted.of(to == null ? "" : to), "");
     }
 
     /** One that was found by another machine already is the best. */
@@ -48,17 +51,23 @@ public final class JoinScreen implements Screen {
             ctx.redirect("/", HttpStatus.SEE_OTHER);
             return;
         }
-        List<String> words = Guard.form(ctx).getOrDefault("phrase", List.of());
-        long wait = door.join(ctx, words.isEmpty() ? "" : words.get(0));
+        Map<String, List<String>> sent = Guard.form(ctx);
+        String to = Wanted.of(first(sent, Wanted.NAME));
+        long wait = door.join(ctx, first(sent, "phrase"));
         if (wait > 0) {
             ctx.status(HttpStatus.TOO_MANY_REQUESTS).header("Retry-After", Long.toString(wait));
-            Pages.show(ctx, PAGE, JoinPage.asking(JoinPage.say(Tell.said("join.wait", Part.count((int) wait)))));
+            Pages.show(ctx, PAGE, JoinPage.asking(to, JoinPage.say(Tell.said("join.wait", Part.count((int) wait)))));
         } else if (door.mayAsk(ctx)) {
-            ctx.redirect("/", HttpStatus.SEE_OTHER);
+            ctx.redirect(to, HttpStatus.SEE_OTHER);
         } else {
             ctx.status(NOT_RIGHT);
-            Pages.show(ctx, PAGE, JoinPage.asking(JoinPage.say(Tell.said("join.wrong"))));
+            Pages.show(ctx, PAGE, JoinPage.asking(to, JoinPage.say(Tell.said("join.wrong"))));
         }
+    }
+
+    private static String first(Map<String, List<String>> sent, String name) {
+        List<String> values = sent.getOrDefault(name, List.of());
+        return values.isEmpty() ? "" : values.get(0);
     }
 
     private void leave(Context ctx) {
