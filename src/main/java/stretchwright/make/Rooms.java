@@ -78,18 +78,26 @@ public final class Rooms implements Stages {
     }
 
     @Override
+    public List<Printable> steps(MakeFile make, Pattern pattern, FitReport fit, SewingPlan sewing) {
+        return Printing.steps(drafted(make, pattern).unlaid(fit, sewing));
+    }
+
+    @Override
     public List<Printable> drawn(MakeFile make, Pattern pattern) {
+        return OpenFormats.added(List.of(Printing.pattern(drafted(make, pattern))), make, pattern);
+    }
+
+    private static Job drafted(MakeFile make, Pattern pattern) {
         List<Job.CutFrom> cloths = new ArrayList<>();
         cloths.add(new Job.CutFrom(make.fabric(), make.ownPieces(pattern)));
         make.contrasts().forEach(c -> cloths.add(new Job.CutFrom(make.asWorn(c.fabric()), c.pieces(pattern))));
-        Job job = new Job(
+        return new Job(
                 make.name(),
                 make.wearer(),
                 make.unit(),
                 pattern,
                 cloths,
                 make.print().sheet().orElseThrow());
-        return OpenFormats.added(List.of(Printing.pattern(job)), make, pattern);
     }
 
     private static TraceGrid grid(MakeFile make) {

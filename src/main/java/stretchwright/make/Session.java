@@ -24,6 +24,7 @@ import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
 import stretchwright.print.Printable;
+import stretchwright.print.Printing;
 import stretchwright.print.kit.FileGroup;
 import stretchwright.print.sheets.SheetMap;
 import stretchwright.report.Report;
@@ -48,6 +49,7 @@ public final class Session {
     private final Stage<Map<String, Stage<Document>>> documents;
     private final Stage<List<Printable>> printables;
     private final Stage<Map<String, Stage<Document>>> drawn;
+    private final Stage<Map<String, Stage<Document>>> steps;
     private final Stage<SheetMap> sheets;
 
     private Session(MakeFile make, Stages rooms, @Nullable Session earlier) {
@@ -83,6 +85,11 @@ public final class Session {
                 s -> s.drawn,
                 List.of(pattern.inputs(), make.contrasts(), make.unit(), make.name(), make.wearer(), make.print()),
                 () -> unmade(rooms.drawn(make, pattern())));
+        steps = stage(
+                earlier,
+                s -> s.steps,
+                List.of(sewing.inputs(), drawn.inputs()),
+                () -> unmade(rooms.steps(make, pattern(), fit(), sewing())));
         sheets = stage(
                 earlier,
                 s -> s.sheets,
@@ -156,6 +163,11 @@ public final class Session {
         return printables.get();
     }
 
+    /** The drawing of a step of the sewing; empty where it has no edges to show. Nothing is laid for it. */
+    public Optional<Document> step(int number) {
+        return Optional.ofNullable(steps.get().get(Printing.stepName(number))).map(Stage::get);
+    }
+
     /** One file; empty where the make has none of that name. What is drawn of the pattern alone asks for nothing else. */
     public Optional<Document> document(String name) {
         Stage<Document> alone = drawn.get().get(name);
@@ -179,6 +191,7 @@ public final class Session {
     private Map<String, Stage<Document>> all() {
         Map<String, Stage<Document>> all = unmade(printables());
         all.putAll(drawn.get());
+        all.putAll(steps.get());
         return all;
     }
 

@@ -39,6 +39,11 @@ public interface Stages extends Trials {
     /** What can be drawn of the pattern alone, each file by its name: among those that can be had of the whole make. */
     List<Printable> drawn(MakeFile make, Pattern pattern);
 
+    /** What can be drawn of the sewing before anything is laid: among those that can be had of the whole make. */
+    default List<Printable> steps(MakeFile make, Pattern pattern, FitReport fit, SewingPlan sewing) {
+        return List.of();
+    }
+
     /** What can be had of the make, each file by its name. */
     List<Printable> printables(MakeFile make, Pattern pattern, FitReport fit, List<ClothLay> lays, SewingPlan sewing);
 }

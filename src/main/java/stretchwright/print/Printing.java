@@ -79,16 +79,26 @@ public final class Printing {
         all.add(new Printable("sewing-booklet.pdf", FileGroup.BOOKLET, () -> BookletPdf.pages(job)));
         all.add(new Printable(BookletPdf.imposedName(job), FileGroup.BOOKLET, () -> BookletPdf.imposed(job)));
         all.add(new Printable("checklist.html", FileGroup.CHECKLIST, () -> Checklist.of(job)));
-        job.sewing().operations().stream()
-                .filter(o -> StepDrawing.shows(job, o))
-                .forEach(o ->
-                        all.add(new Printable(StepDrawing.name(o), FileGroup.STEPS, () -> StepDrawing.svg(job, o))));
+        all.addAll(steps(job));
         if (job.fit().course().size() > 1) {
             all.add(new Printable("fit.svg", FileGroup.FIT, () -> FitSvg.of(job)));
         }
         all.add(new Printable("load.svg", FileGroup.FIT, () -> LoadSvg.of(job)));
         all.add(new Printable("fit.pdf", FileGroup.FIT, () -> FitPdf.of(job)));
         return all;
+    }
+
+    /** A drawing of each step that has edges to show: of a make that is not laid, too. */
+    public static List<Printable> steps(Job job) {
+        return job.sewing().operations().stream()
+                .filter(o -> StepDrawing.shows(job, o))
+                .map(o -> new Printable(StepDrawing.name(o), FileGroup.STEPS, () -> StepDrawing.svg(job, o)))
+                .toList();
+    }
+
+    /** Of the drawing of a step. */
+    public static String stepName(int number) {
+        return StepDrawing.name(number);
     }
 
     /** The pattern as a drawing: of a make that is drafted and no more, too. */

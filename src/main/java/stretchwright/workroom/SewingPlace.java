@@ -17,9 +17,9 @@ import stretchwright.workroom.store.Thing;
  * @param name of the next step; empty when all are done
  */
 public record SewingPlace(int next, boolean setUp, int steps, long minutes, String name) {
-    private static final String SET_UP = " after its machine";
+    /** The values in their order; 1 where the machine is still to be set up, else 0. */
     private static final Pattern REMEMBERED =
-            Pattern.compile("([0-9]{1,3})(" + SET_UP + ")? of ([0-9]{1,3}), ([0-9]{1,6}) min: ?(.*)");
+            Pattern.compile("([0-9]{1,3}) ([01]) ([0-9]{1,3}) ([0-9]{1,6}) ?(.*)");
 
     /** Of a make; empty where its sewing has not begun. */
     public static Optional<SewingPlace> of(Store store, Thing make) {
@@ -32,7 +32,7 @@ public record SewingPlace(int next, boolean setUp, int steps, long minutes, Stri
         return m.matches()
                 ? Optional.of(new SewingPlace(
                         Integer.parseInt(m.group(1)),
-                        m.group(2) != null,
+                        m.group(2).equals("1"),
                         Integer.parseInt(m.group(3)),
                         Long.parseLong(m.group(4)),
                         m.group(5)))
@@ -41,7 +41,8 @@ public record SewingPlace(int next, boolean setUp, int steps, long minutes, Stri
 
     /** The text to remember. */
     public String text() {
-        return next + (setUp ? SET_UP : "") + " of " + steps + ", " + minutes + " min: " + name;
+        return String.join(
+                " ", String.valueOf(next), setUp ? "1" : "0", String.valueOf(steps), String.valueOf(minutes), name);
     }
 
     /** Whether all are done. */

@@ -18,9 +18,11 @@ class RememberedTest {
         SewingPlace place = new SewingPlace(6, true, 17, 40, "hem the key pocket");
         assertThat(SewingPlace.of(place.text())).contains(place);
         assertThat(new SewingPlace(18, false, 17, 0, "").isEnded()).isTrue();
+        assertThat(SewingPlace.of(new SewingPlace(18, false, 17, 0, "").text().strip()))
+                .isPresent();
         assertThat(SewingPlace.of("")).isEmpty();
         assertThat(SewingPlace.of("six of seventeen")).isEmpty();
-        assertThat(SewingPlace.of("99999 of 3, 1 min: x")).isEmpty();
+        assertThat(SewingPlace.of("99999 0 3 1 x")).isEmpty();
     }
 
     /** Two devices count at once; by hand: 2 times 10 are 20, and none is lost. */

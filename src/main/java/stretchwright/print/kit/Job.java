@@ -58,6 +58,11 @@ public final class Job {
         this(makeName, wearerName, unit, pattern, cloths, paper, null);
     }
 
+    /** What is judged and planned and not laid: all but its lays can be drawn. */
+    public Job unlaid(FitReport fit, SewingPlan sewing) {
+        return new Job(makeName, wearerName, unit, pattern, cloths, paper, new Results(fit, List.of(), sewing));
+    }
+
     public Job(
             String makeName,
             String wearerName,

@@ -79,7 +79,11 @@ public final class StepDrawing {
 
     /** Of its file. */
     public static String name(Operation operation) {
-        return String.format(Locale.ROOT, "step-%02d.svg", operation.step());
+        return name(operation.step());
+    }
+
+    public static String name(int number) {
+        return String.format(Locale.ROOT, "step-%02d.svg", number);
     }
 
     private static SvgCanvas picture(Job job, Operation operation) {

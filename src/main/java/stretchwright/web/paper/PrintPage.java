@@ -107,7 +107,7 @@ public record PrintPage(
 
     /** How wide the map is drawn. */
     public String mapKind() {
-        return "map columns-" + Math.min(map.columns(), WIDEST);
+        return "columns-" + Math.min(map.columns(), WIDEST);
     }
 
     public List<Carried> carried() {

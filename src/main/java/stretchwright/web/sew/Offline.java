@@ -43,7 +43,7 @@ final class Offline {
     static void script(Context ctx, String name) throws IOException {
         try (InputStream in =
                 Objects.requireNonNull(Offline.class.getResourceAsStream("/stretchwright/web/" + name))) {
-            ctx.contentType("text/javascript; charset=utf-8").result(in.readAllBytes());
+            ctx.contentType("text/javascript;charset=utf-8").result(in.readAllBytes());
         }
     }
 }

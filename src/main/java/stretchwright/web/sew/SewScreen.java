@@ -6,6 +6,8 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import stretchwright.ground.Document;
 import stretchwright.web.door.Guard;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Opened;
@@ -28,6 +30,7 @@ public final class SewScreen implements Screen {
         routes.get("/makes/{id}/sew/pages.json", this::pages);
         routes.get("/makes/{id}/sew/worker.js", ctx -> Offline.worker(ctx, bench.make(ctx)));
         routes.get("/makes/{id}/sew/{step}", this::step);
+        routes.get("/makes/{id}/sew/{step}/picture.svg", this::picture);
         routes.post("/makes/{id}/sew/{step}/done", this::done);
         routes.post("/makes/{id}/sew/{step}/here", this::here);
     }
@@ -67,6 +70,18 @@ public final class SewScreen implements Screen {
         Place place = place(make);
         Stop stop = place.stop(ctx.pathParam("step")).orElseThrow(NotFoundResponse::new);
         show(ctx, make, place, place.stops().indexOf(stop));
+    }
+
+    private void picture(Context ctx) {
+        Opened make = bench.make(ctx);
+        String step = ctx.pathParam("step");
+        Document drawn = bench.heavy(() -> Optional.of(step)
+                .filter(s -> s.matches("[0-9]{1,3}"))
+                .flatMap(s -> make.session().step(Integer.parseInt(s)))
+                .orElseThrow(NotFoundResponse::new));
+        // the drawing carries its own styles
+        ctx.header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
+        ctx.contentType("image/svg+xml").result(drawn.bytes());
     }
 
     private void show(Context ctx, Opened make, Place place, int at) {

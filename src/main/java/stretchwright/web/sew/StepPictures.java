@@ -1,7 +1,6 @@
 package stretchwright.web.sew;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,11 +14,11 @@ final class StepPictures {
     private StepPictures() {}
 
     static Optional<SewPage.Drawing> of(Opened make, Operation step) {
-        String name = String.format(Locale.ROOT, "step-%02d.svg", step.step());
         return make.session()
-                .document(name)
+                .step(step.step())
                 .map(d -> new SewPage.Drawing(
-                        make.address() + "/file/" + name, shows(new String(d.bytes(), StandardCharsets.UTF_8))));
+                        make.address() + "/sew/" + step.step() + "/picture.svg",
+                        shows(new String(d.bytes(), StandardCharsets.UTF_8))));
     }
 
     private static String shows(String svg) {

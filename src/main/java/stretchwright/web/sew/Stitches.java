@@ -27,7 +27,7 @@ final class Stitches {
             String d = stop.setUp()
                     ? "M" + px((x + end) / 2) + " 1V13"
                     : "M" + px(x + gap / 2) + " " + px(MIDDLE) + "H" + px(end - gap / 2);
-            svg.empty("path", "class", kind + (stop.setUp() ? " across" : ""), "d", d, "data-stop", stop.key());
+            svg.empty("path", "class", stop.setUp() ? String.join(" ", kind, "across") : kind, "d", d, "data-stop", stop.key());
             x = end;
         }
         return svg.close("svg").toString();
