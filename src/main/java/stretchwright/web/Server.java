@@ -14,6 +14,7 @@ import java.util.Optional;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Said;
 import stretchwright.web.ask.AskScreen;
+import stretchwright.web.club.ClubScreen;
 import stretchwright.web.door.Guard;
 import stretchwright.web.draft.AllScreen;
 import stretchwright.web.draft.DraftScreen;
@@ -97,6 +98,7 @@ public final class Server {
                 new StartScreen(bench),
                 new AskScreen(bench),
                 new WornScreen(bench),
+                new ClubScreen(bench),
                 new WearerScreen(bench),
                 new ClothScreen(bench),
                 new BootScreen(bench),
