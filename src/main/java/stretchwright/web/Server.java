@@ -20,6 +20,7 @@ import stretchwright.web.door.Opening;
 import stretchwright.web.door.Reach;
 import stretchwright.web.door.Refusal;
 import stretchwright.web.door.Streams;
+import stretchwright.web.club.ClubScreen;
 import stretchwright.web.draft.AllScreen;
 import stretchwright.web.draft.DraftScreen;
 import stretchwright.web.draft.NumbersScreen;
@@ -147,6 +148,7 @@ public final class Server {
                 new StartScreen(bench),
                 new AskScreen(bench),
                 new WornScreen(bench),
+                new ClubScreen(bench),
                 new WearerScreen(bench),
                 new ClothScreen(bench),
                 new BootScreen(bench),
