@@ -39,6 +39,8 @@ final class PseudoDoors {
             Pattern.compile("<select [^>]*name=\"([^\"]*)\"[^>]*>(.*?)</select>", Pattern.DOTALL);
     private static final Pattern OPTION = Pattern.compile("<option value=\"([^\"]*)\" selected");
 
+    private static final HttpClient VISITOR = HttpClient.newHttpClient();
+
     /** To the first questions. */
     private static final List<String> ANSWERS = List.of(
             "wearer.name=Ada&wearer.figure=woman&style.leg=over+boot",
@@ -203,7 +205,8 @@ final class PseudoDoors {
         saved("page-why", get(at + "makes/demo?why=KNEE_WIDTH"));
         saved("page-form", get(at + "all"));
         saved("page-wrong", post(at + "all", "").body());
-        HttpResponse<String> made = post(at + "all", filled(get(at + "makes/demo/all")));
+        HttpResponse<String> made = post(at + "all", filled(get(at + "makes/demo/all")).replaceAll("(^|&)seen=[0-9]*", ""));
+        saved("page-made", made.body());
         String make = at + made.headers().firstValue("Location").orElseThrow().substring(1);
         saved("page-make", get(make));
         saved("page-refused", post(make + "/change", "style.front+waist=700+mm").body());
@@ -254,7 +257,7 @@ final class PseudoDoors {
             String name = attribute(m.group(1), "name");
             boolean ticked =
                     !m.group(1).contains("type=\"checkbox\"") || m.group(1).contains(" checked");
-            if (!name.isEmpty() && ticked) {
+            if (!name.isEmpty() && !name.equals("seal") && ticked) {
                 pairs.add(name + "=" + encoded(attribute(m.group(1), "value")));
             }
         }
@@ -280,7 +283,7 @@ final class PseudoDoors {
     }
 
     private static HttpResponse<String> answer(String address) throws Exception {
-        return HttpClient.newHttpClient()
+        return VISITOR
                 .send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
     }
 
@@ -291,7 +294,7 @@ final class PseudoDoors {
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(form))
                 .build();
-        return HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
+        return VISITOR.send(request, HttpResponse.BodyHandlers.ofString());
     }
 
     private void saved(String name, String html) throws IOException {
