@@ -24,6 +24,7 @@ import stretchwright.web.club.ClubScreen;
 import stretchwright.web.draft.AllScreen;
 import stretchwright.web.draft.DraftScreen;
 import stretchwright.web.draft.NumbersScreen;
+import stretchwright.web.draft.SwapScreen;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
@@ -153,6 +154,7 @@ public final class Server {
                 new ClothScreen(bench),
                 new BootScreen(bench),
                 new DraftScreen(bench),
+                new SwapScreen(bench),
                 new AllScreen(bench),
                 new NumbersScreen(bench),
                 new LayScreen(bench),

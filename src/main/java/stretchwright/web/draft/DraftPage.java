@@ -119,6 +119,21 @@ public record DraftPage(
         return make.voice().say(Tell.said("draft.notes", Part.count(make.session().fit().all().size())));
     }
 
+    /** What the pair is made for and of, and where another takes its place. */
+    public record Other(String label, String now, String address, String words) {}
+
+    public List<Other> others() {
+        var m = make.session().make();
+        return List.of(
+                other("swap.for", m.wearer(), "wearer", "swap.another-wearer"),
+                other("swap.of", m.cloth().roll().name(), "fabric", "swap.another-cloth"),
+                other("swap.over", m.boot().map(b -> b.kind()).orElse(""), "boot", "swap.another-boot"));
+    }
+
+    private Other other(String label, String now, String kind, String words) {
+        return new Other(say(label), now, make.address() + "/other/" + kind, say(words));
+    }
+
     public String whose() {
         var m = make.session().make();
         String wearer = m.wearer().isBlank() ? say("draft.somebody") : m.wearer();
