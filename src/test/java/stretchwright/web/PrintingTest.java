@@ -140,8 +140,7 @@ class PrintingTest {
         assertThat(nothing.body()).contains("Nothing is ticked.");
         assertThat(print(List.of("ZZ99")).statusCode()).isEqualTo(409);
         String sheet = sheets(page()).get(0);
-        HttpResponse<String> stale =
-                visitor.post(print, Map.of("seen", List.of("1"), "sheet", List.of(sheet, "map")));
+        HttpResponse<String> stale = visitor.post(print, Map.of("seen", List.of("1"), "sheet", List.of(sheet, "map")));
         assertThat(stale.statusCode()).isEqualTo(409);
         assertThat(stale.body()).contains("changed in another window");
         assertThat(ticked(stale.body())).as("what was ticked stays").containsExactlyInAnyOrder("map", sheet);

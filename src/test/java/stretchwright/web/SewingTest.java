@@ -47,7 +47,7 @@ class SewingTest {
             seen.add(key);
             assertThat(page.body()).as(key).containsPattern("<h2 id=\"step\"[^>]*>[^<]+</h2>");
             if (key.endsWith("-machine")) {
-                assertThat(page.body()).as(key).contains("Stitch length", "unplug to thread or change a needle");
+                assertThat(page.body()).as(key).contains("Stitch length", "Needle and knife: ", "unplug to thread or to change a needle.");
             }
             at = Visitor.at(done(key, name(page.body())));
         }
@@ -88,7 +88,8 @@ class SewingTest {
         String other = Visitor.at(visitor.post(typed));
         HttpResponse<String> moved = visitor.post(other + "/sew/6/done", Map.of("name", List.of(name)));
         String on = group(visitor.get(Visitor.at(moved)).body(), "data-stop=\"([0-9]+)[^\"]*\" data-on");
-        assertThat(name(visitor.get(other + "/sew/" + (Integer.parseInt(on) - 1)).body()))
+        assertThat(name(visitor.get(other + "/sew/" + (Integer.parseInt(on) - 1))
+                        .body()))
                 .isEqualTo(name);
     }
 
