@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The sewing of a make over real HTTP: a step a screen, its place kept for every device. */
@@ -75,6 +76,7 @@ class SewingTest {
     }
 
     /** A pocket more comes before the step that was seen. */
+    @Tag("slow")
     @Test
     void theStepThatWasSeenIsDoneAlsoWhereItStandsElsewhereNow() throws Exception {
         String name = name(visitor.get(make + "/sew/6").body());
