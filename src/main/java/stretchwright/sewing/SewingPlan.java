@@ -44,8 +44,8 @@ public record SewingPlan(
         List<Integer> steps = new ArrayList<>();
         Bench bench = Bench.BEGIN;
         for (Operation o : operations) {
-            Bench.Change change = bench.to(
-                    o.stitch().flatMap(s -> Machine.of(o.place().word()).map(machine -> new Tool(machine, s))));
+            Bench.Change change = bench.to(o.stitch()
+                    .flatMap(s -> Machine.of(o.place().word()).map(machine -> new Tool(machine, s))));
             boolean first = bench.at().isEmpty() && change.then().at().isPresent();
             if (first || change.count() > 0) {
                 steps.add(o.step());

@@ -40,10 +40,7 @@ public final class Remembered {
 
     /** As it was remembered last; empty where nothing was. */
     public static Optional<String> of(Store store, Thing make, String heading) {
-        return note(store, make, heading)
-                .flatMap(store::now)
-                .map(v -> v.text())
-                .filter(text -> !text.isBlank());
+        return note(store, make, heading).flatMap(store::now).map(v -> v.text()).filter(text -> !text.isBlank());
     }
 
     /** When it was last remembered, in milliseconds since 1970; 0 where it never was. */

@@ -18,8 +18,7 @@ import stretchwright.workroom.store.Thing;
  */
 public record SewingPlace(int next, boolean setUp, int steps, long minutes, String name) {
     /** The values in their order; 1 where the machine is still to be set up, else 0. */
-    private static final Pattern REMEMBERED =
-            Pattern.compile("([0-9]{1,3}) ([01]) ([0-9]{1,3}) ([0-9]{1,6}) ?(.*)");
+    private static final Pattern REMEMBERED = Pattern.compile("([0-9]{1,3}) ([01]) ([0-9]{1,3}) ([0-9]{1,6}) ?(.*)");
 
     /** Of a make; empty where its sewing has not begun. */
     public static Optional<SewingPlace> of(Store store, Thing make) {

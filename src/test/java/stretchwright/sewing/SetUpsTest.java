@@ -35,7 +35,6 @@ class SetUpsTest {
     }
 
     private static SewingPlan plan(Set<Machine> machines) {
-        return Planning.plan(
-                SampleSewing.withCuff(), SampleFabric.heavyKnit(), SewingTerms.on(machines), List.of());
+        return Planning.plan(SampleSewing.withCuff(), SampleFabric.heavyKnit(), SewingTerms.on(machines), List.of());
     }
 }

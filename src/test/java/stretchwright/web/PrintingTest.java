@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The pattern on paper over real HTTP: which paper, which sheets, and what was printed before. */
@@ -66,6 +67,7 @@ class PrintingTest {
         assertThat(visitor.bytes(Visitor.at(print(every)))).isEqualTo(whole);
     }
 
+    @Tag("slow")
     @Test
     void afterAChangeThoseAreTickedThatWereNotPrintedAsTheyAreNow() throws Exception {
         List<String> sheets = sheets(page());
@@ -91,6 +93,7 @@ class PrintingTest {
         assertThat(ticked(get(print + "?only=%3Cb%3E"))).isEqualTo(ticked(get(print + "?only=all")));
     }
 
+    @Tag("slow")
     @Test
     void thePaperIsAChangeOfTheMake() throws Exception {
         assertThat(sheets(page()).size()).isGreaterThan(10);
@@ -140,8 +143,7 @@ class PrintingTest {
         assertThat(nothing.body()).contains("Nothing is ticked.");
         assertThat(print(List.of("ZZ99")).statusCode()).isEqualTo(409);
         String sheet = sheets(page()).get(0);
-        HttpResponse<String> stale =
-                visitor.post(print, Map.of("seen", List.of("1"), "sheet", List.of(sheet, "map")));
+        HttpResponse<String> stale = visitor.post(print, Map.of("seen", List.of("1"), "sheet", List.of(sheet, "map")));
         assertThat(stale.statusCode()).isEqualTo(409);
         assertThat(stale.body()).contains("changed in another window");
         assertThat(ticked(stale.body())).as("what was ticked stays").containsExactlyInAnyOrder("map", sheet);

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The sewing of a make over real HTTP: a step a screen, its place kept for every device. */
@@ -47,7 +48,7 @@ class SewingTest {
             seen.add(key);
             assertThat(page.body()).as(key).containsPattern("<h2 id=\"step\"[^>]*>[^<]+</h2>");
             if (key.endsWith("-machine")) {
-                assertThat(page.body()).as(key).contains("Stitch length", "unplug to thread or change a needle");
+                assertThat(page.body()).as(key).contains("Stitch length", "Needle and knife: ", "unplug to thread or to change a needle.");
             }
             at = Visitor.at(done(key, name(page.body())));
         }
@@ -75,6 +76,7 @@ class SewingTest {
     }
 
     /** A pocket more comes before the step that was seen. */
+    @Tag("slow")
     @Test
     void theStepThatWasSeenIsDoneAlsoWhereItStandsElsewhereNow() throws Exception {
         String name = name(visitor.get(make + "/sew/6").body());
@@ -88,7 +90,8 @@ class SewingTest {
         String other = Visitor.at(visitor.post(typed));
         HttpResponse<String> moved = visitor.post(other + "/sew/6/done", Map.of("name", List.of(name)));
         String on = group(visitor.get(Visitor.at(moved)).body(), "data-stop=\"([0-9]+)[^\"]*\" data-on");
-        assertThat(name(visitor.get(other + "/sew/" + (Integer.parseInt(on) - 1)).body()))
+        assertThat(name(visitor.get(other + "/sew/" + (Integer.parseInt(on) - 1))
+                        .body()))
                 .isEqualTo(name);
     }
 

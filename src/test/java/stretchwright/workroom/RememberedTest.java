@@ -41,7 +41,9 @@ class RememberedTest {
             assertThat(Remembered.of(store, make, Remembered.SEWING)).contains("20");
             assertThat(store.from(make.id(), Kind.NOTE).stream().allMatch(Remembered::isMemory))
                     .isTrue();
-            assertThat(room.standing(make).number()).as("the make is not changed").isEqualTo(1);
+            assertThat(room.standing(make).number())
+                    .as("the make is not changed")
+                    .isEqualTo(1);
         }
     }
 

@@ -8,9 +8,14 @@ import stretchwright.print.kit.Column.Para;
 public final class Cautions {
     private Cautions() {}
 
+    /** Of whatever machine sews; in full wherever it is said. */
+    public static String needleAndKnife() {
+        return Phrases.of("caution.needle-knife");
+    }
+
     public static List<Para> of(double size) {
         return Stream.of(
-                        Phrases.of("caution.needle-knife"),
+                        needleAndKnife(),
                         Phrases.of("caution.needles"),
                         Phrases.of("caution.children"),
                         Phrases.of("caution.ice"),

@@ -90,8 +90,7 @@ public record SheetMap(Paper paper, int rows, int columns, List<Sheet> sheets, L
                     digest(content.toString())));
         }
         List<Placed> pieces = plane.spots().stream()
-                .map(s -> new Placed(
-                        piece(drawn, s).name(), s.outline().points()))
+                .map(s -> new Placed(piece(drawn, s).name(), s.outline().points()))
                 .toList();
         return new SheetMap(tiles.sheet(), tiles.rows(), tiles.columns(), sheets, pieces);
     }

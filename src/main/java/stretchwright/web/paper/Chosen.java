@@ -52,7 +52,9 @@ public record Chosen(boolean first, Set<String> sheets) {
         List<SheetMap.Sheet> changed =
                 map.sheets().stream().filter(s -> !printed.holds(s)).toList();
         if (only.isEmpty() || only.equals("changed")) {
-            return printed.isNone() || changed.isEmpty() || changed.size() == map.sheets().size()
+            return printed.isNone()
+                            || changed.isEmpty()
+                            || changed.size() == map.sheets().size()
                     ? all(map)
                     : new Chosen(false, names(changed));
         }

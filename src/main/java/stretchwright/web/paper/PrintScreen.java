@@ -112,14 +112,20 @@ public final class PrintScreen implements Screen {
 
     private void refused(Context ctx, Opened make, int status, List<String> names, String why) {
         ctx.status(status);
-        show(ctx, make, Optional.of(names), "", typed(make), List.of(make.voice().say(Tell.said(why))));
+        show(
+                ctx,
+                make,
+                Optional.of(names),
+                "",
+                typed(make),
+                List.of(make.voice().say(Tell.said(why))));
     }
 
     /** Those pages alone, to be opened in the browser. */
     private void sheets(Context ctx) {
         Opened make = bench.make(ctx);
-        List<String> names = List.of(
-                Optional.ofNullable(ctx.queryParam("sheets")).orElse("").split(","));
+        List<String> names =
+                List.of(Optional.ofNullable(ctx.queryParam("sheets")).orElse("").split(","));
         Document pages = bench.heavy(() -> {
             SheetMap map = make.session().sheets();
             Document whole = pattern(make);
@@ -139,13 +145,7 @@ public final class PrintScreen implements Screen {
             throw new NotFoundResponse();
         }
         Form sent = new Form(Guard.form(ctx));
-        Map<String, String> changes = new LinkedHashMap<>();
-        KEYS.stream().filter(k -> sent.has("seen")).forEach(k -> {
-            if (sent.typed().containsKey(k) || sent.has("other")) {
-                changes.put(k, sent.value(k));
-            }
-        });
-        Form changed = typed(make).with(changes);
+        Form changed = typed(make).with(changes(sent));
         try {
             bench.tried(make, changed.makeText()).session().sheets();
             bench.change(make, sent.value("seen"), "paper", changed.makeText());
@@ -157,5 +157,14 @@ public final class PrintScreen implements Screen {
                     .toList();
             show(ctx, make, Optional.empty(), "", changed, wrong);
         }
+    }
+
+    /** A paper by its name; or all that is filled in beside, where what is left empty is as usual. */
+    private static Map<String, String> changes(Form sent) {
+        Map<String, String> changes = new LinkedHashMap<>();
+        KEYS.stream()
+                .filter(k -> sent.has(k) || sent.has("other"))
+                .forEach(k -> changes.put(k, sent.value(k)));
+        return changes;
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stretchwright.ground.Part;
+import stretchwright.print.kit.Cautions;
 import stretchwright.sewing.SewingPlan;
 import stretchwright.sewing.SewingPlan.Operation;
 import stretchwright.web.frame.Frame;
@@ -59,11 +60,16 @@ public record AllPage(Frame frame, Opened make, boolean ended, List<Row> rows) {
     public String heading() {
         SewingPlan plan = make.session().sewing();
         Part steps = Part.count(plan.operations().size());
-        long minutes = Math.round(plan.operations().stream().mapToDouble(Operation::minutes).sum());
+        long minutes = Math.round(
+                plan.operations().stream().mapToDouble(Operation::minutes).sum());
         return say(
                 ended
                         ? Tell.said("sew.all-done", steps)
                         : Tell.said("sew.all-to-do", steps, new Part.Minutes(minutes, 0)));
+    }
+
+    public String caution() {
+        return Cautions.needleAndKnife();
     }
 
     public String sewing() {

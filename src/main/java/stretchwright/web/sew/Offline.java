@@ -19,7 +19,8 @@ final class Offline {
     /** By which a browser sees that what it keeps is of an earlier plan. */
     static String plan(Opened make) {
         return Long.toHexString(make.seen()) + "-"
-                + Integer.toHexString(make.session().sewing().operations().toString().hashCode());
+                + Integer.toHexString(
+                        make.session().sewing().operations().toString().hashCode());
     }
 
     /** Every address of the sewing; the browser asks for each once. */
@@ -41,8 +42,7 @@ final class Offline {
     }
 
     static void script(Context ctx, String name) throws IOException {
-        try (InputStream in =
-                Objects.requireNonNull(Offline.class.getResourceAsStream("/stretchwright/web/" + name))) {
+        try (InputStream in = Objects.requireNonNull(Offline.class.getResourceAsStream("/stretchwright/web/" + name))) {
             ctx.contentType("text/javascript;charset=utf-8").result(in.readAllBytes());
         }
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stretchwright.ground.Part;
 import stretchwright.pattern.Stitch;
+import stretchwright.print.kit.Cautions;
 import stretchwright.sewing.Place;
 import stretchwright.sewing.SewingPlan.Operation;
 import stretchwright.web.frame.Frame;
@@ -32,7 +33,8 @@ public record SewPage(Frame frame, Opened make, List<Stop> stops, int at, int do
     static SewPage of(Opened make, stretchwright.web.sew.Place place, int at) {
         List<Stop> stops = place.stops();
         Operation o = make.session().sewing().operations().get(stops.get(at).step() - 1);
-        String title = make.voice().say(Tell.said("sew.title", Part.count(o.step()), o.name().said()));
+        String title = make.voice()
+                .say(Tell.said("sew.title", Part.count(o.step()), o.name().said()));
         return new SewPage(
                 frame(make, title),
                 make,
@@ -124,9 +126,12 @@ public record SewPage(Frame frame, Opened make, List<Stop> stops, int at, int do
         return setUp() ? "" : words().say(step().check());
     }
 
-    /** The words of the needle and the knife stand at every step that a machine sews. */
-    public boolean isAtMachine() {
-        return step().stitch().filter(s -> s != Stitch.BACKSTITCH_BY_HAND).isPresent();
+    /** The words of the needle and the knife stand at every step that a machine sews; empty at the others. */
+    public String caution() {
+        return step().stitch()
+                .filter(s -> s != Stitch.BACKSTITCH_BY_HAND)
+                .map(s -> Cautions.needleAndKnife())
+                .orElse("");
     }
 
     /** What the machine is set to: all that there is to do where it is set up, folded at its steps. */
@@ -187,7 +192,12 @@ public record SewPage(Frame frame, Opened make, List<Stop> stops, int at, int do
     }
 
     public String stitches() {
-        return Stitches.drawn(stops, at, done, words().say(Tell.said("sew.progress", stepsDone(), Part.count(operations().size()))));
+        return Stitches.drawn(
+                stops,
+                at,
+                done,
+                words().say(Tell.said(
+                        "sew.progress", stepsDone(), Part.count(operations().size()))));
     }
 
     private Part stepsDone() {

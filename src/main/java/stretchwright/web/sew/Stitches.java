@@ -17,7 +17,16 @@ final class Stitches {
     static String drawn(List<Stop> stops, int at, int done, String words) {
         double unit = WIDTH / stops.stream().mapToDouble(Stitches::width).sum();
         Svg svg = new Svg()
-                .open("svg", "viewBox", "0 0 1000 14", "preserveAspectRatio", "none", "role", "img", "aria-label", words);
+                .open(
+                        "svg",
+                        "viewBox",
+                        "0 0 1000 14",
+                        "preserveAspectRatio",
+                        "none",
+                        "role",
+                        "img",
+                        "aria-label",
+                        words);
         double x = 0;
         for (int i = 0; i < stops.size(); i++) {
             Stop stop = stops.get(i);
@@ -27,7 +36,14 @@ final class Stitches {
             String d = stop.setUp()
                     ? "M" + px((x + end) / 2) + " 1V13"
                     : "M" + px(x + gap / 2) + " " + px(MIDDLE) + "H" + px(end - gap / 2);
-            svg.empty("path", "class", stop.setUp() ? String.join(" ", kind, "across") : kind, "d", d, "data-stop", stop.key());
+            svg.empty(
+                    "path",
+                    "class",
+                    stop.setUp() ? String.join(" ", kind, "across") : kind,
+                    "d",
+                    d,
+                    "data-stop",
+                    stop.key());
             x = end;
         }
         return svg.close("svg").toString();

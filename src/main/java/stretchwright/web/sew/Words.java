@@ -54,16 +54,24 @@ public record Words(Voice voice) {
             all.add(line(Tell.said("sew.seam"), Part.text(o.seam())));
         }
         if (!o.help().allowances().isEmpty()) {
-            List<Part> widths =
-                    o.help().allowances().stream().distinct().<Part>map(Part::sewn).toList();
+            List<Part> widths = o.help().allowances().stream()
+                    .distinct()
+                    .<Part>map(Part::sewn)
+                    .toList();
             all.add(line(Tell.said("sew.allowance"), Part.listed(Part.Join.COMMA, widths)));
         }
         if (o.length() > 0) {
             all.add(line(Tell.said("sew.length"), Part.length(o.length())));
         }
-        o.help().demand().ifPresent(d -> all.add(line(
-                Tell.said("sew.worst-pose"),
-                Tell.said(d.breaks() ? "sew.demand-breaks" : "sew.demand", d.pose(), share(d.needed()), share(d.stands())))));
+        o.help()
+                .demand()
+                .ifPresent(d -> all.add(line(
+                        Tell.said("sew.worst-pose"),
+                        Tell.said(
+                                d.breaks() ? "sew.demand-breaks" : "sew.demand",
+                                d.pose(),
+                                share(d.needed()),
+                                share(d.stands())))));
         return all;
     }
 

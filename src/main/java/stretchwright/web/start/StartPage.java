@@ -79,16 +79,17 @@ public record StartPage(
                 shelf(bench, Kind.WEARER, "start.wearers"),
                 shelf(bench, Kind.FABRIC, "start.cloths"),
                 shelf(bench, Kind.BOOT, "start.boots"));
-        return new StartPage(Frame.plain("start", "Stretchwright"), makes, shelves, Optional.empty(), sewing(bench, things));
+        return new StartPage(
+                Frame.plain("start", "Stretchwright"), makes, shelves, Optional.empty(), sewing(bench, things));
     }
 
     /** The make that was worked at last, if it is being sewn. */
     private static Optional<OnMachine> sewing(Bench bench, List<Thing> makes) {
         Store store = bench.room().store();
         return makes.stream()
-                .max(Comparator.comparingLong(
-                        t -> Math.max(t.changed(), Remembered.at(store, t, Remembered.SEWING))))
-                .flatMap(t -> SewingPlace.of(store, t).filter(SewingPlace::isUnderWay).map(p -> onMachine(t, p)));
+                .max(Comparator.comparingLong(t -> Math.max(t.changed(), Remembered.at(store, t, Remembered.SEWING))))
+                .flatMap(t ->
+                        SewingPlace.of(store, t).filter(SewingPlace::isUnderWay).map(p -> onMachine(t, p)));
     }
 
     private static OnMachine onMachine(Thing make, SewingPlace place) {
@@ -113,7 +114,8 @@ public record StartPage(
             Opened make = bench.opened(stored);
             Optional<SewingPlace> sewing =
                     SewingPlace.of(bench.room().store(), thing).filter(SewingPlace::isUnderWay);
-            MayCut may = sewing.map(StartPage::sewn).orElseGet(() -> MayCut.of(make.session().fit(), make.voice()));
+            MayCut may = sewing.map(StartPage::sewn)
+                    .orElseGet(() -> MayCut.of(make.session().fit(), make.voice()));
             return new Hung(
                     make.address(),
                     make.name(),
@@ -151,5 +153,4 @@ public record StartPage(
     private static String said(String key, Part... parts) {
         return Voice.plain().say(Tell.said(key, parts));
     }
-
 }

@@ -41,7 +41,9 @@ class SheetMapTest {
                 drawn.add(places.group(1) + places.group(2));
             }
         }
-        assertThat(map.sheets()).extracting(SheetMap.Sheet::name).isEqualTo(drawn.stream().distinct().toList());
+        assertThat(map.sheets())
+                .extracting(SheetMap.Sheet::name)
+                .isEqualTo(drawn.stream().distinct().toList());
         assertThat(map.pieces()).hasSameSizeAs(job.pattern().pieces());
         assertThat(map.sheets()).allMatch(s -> !s.pieces().isEmpty());
     }
@@ -74,10 +76,13 @@ class SheetMapTest {
         assertThat(two.bytes().length).isLessThan(whole.bytes().length);
         try (PDDocument pdf = Loader.loadPDF(two.bytes())) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(2);
-            for (PDOutlineItem item : pdf.getDocumentCatalog().getDocumentOutline().children()) {
-                assertThat(pdf.getPages().indexOf(item.findDestinationPage(pdf))).isBetween(0, 1);
+            for (PDOutlineItem item :
+                    pdf.getDocumentCatalog().getDocumentOutline().children()) {
+                assertThat(pdf.getPages().indexOf(item.findDestinationPage(pdf)))
+                        .isBetween(0, 1);
             }
-            List<Object> document = pdf.getDocumentCatalog().getStructureTreeRoot().getKids();
+            List<Object> document =
+                    pdf.getDocumentCatalog().getStructureTreeRoot().getKids();
             List<Object> read = ((PDStructureElement) document.get(0)).getKids();
             assertThat(read).isNotEmpty();
             assertThat(read).allMatch(e -> pdf.getPages().indexOf(((PDStructureElement) e).getPage()) >= 0);
@@ -86,7 +91,9 @@ class SheetMapTest {
                     .getParentTree()
                     .getCOSObject()
                     .getDictionaryObject("Nums");
-            assertThat(parents.size()).as("a number and its elements for each page").isEqualTo(4);
+            assertThat(parents.size())
+                    .as("a number and its elements for each page")
+                    .isEqualTo(4);
         }
         assertThat(PdfPages.only(whole, new TreeSet<>(List.of(0, 2)))).isEqualTo(two);
     }
