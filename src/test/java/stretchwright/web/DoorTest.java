@@ -313,6 +313,22 @@ class DoorTest {
         assertThat(Server.start(room, Opening.here(here.port()))).isEmpty();
     }
 
+    @Tag("slow")
+    @Test
+    void aRestartAsksAgainAndAnOpenFormOutlivesIt() throws IOException {
+        Server first = shared();
+        Wire wire = Wire.to(first);
+        String session = "Cookie: " + joined(wire);
+        first.stop();
+        Opening again = new Opening("127.0.0.1", wire.port(), Optional.of(Phrase.of(WORDS)));
+        Server second = Server.start(new Address.Folder(Files.createTempDirectory("stretchwright-door")), again)
+                .orElseThrow();
+        assertThat(Wire.status(wire.get("/", session))).isEqualTo(303);
+        assertThat(Wire.status(wire.post("/join", "phrase=" + WORDS.replace(' ', '+'))))
+                .isEqualTo(303);
+        second.stop();
+    }
+
     /** By the thousand: none is right, few are even looked at, nobody who has joined waits, and memory stays as it was. */
     @Tag("slow")
     @Test
