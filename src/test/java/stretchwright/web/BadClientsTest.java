@@ -10,6 +10,7 @@ import java.net.SocketException;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
+import stretchwright.workroom.store.Address;
 
 /** Clients that dawdle or hang up: the others are served, and nothing of it is told on standard error. Alone, as that is everybody's. */
 @Isolated
@@ -148,6 +150,13 @@ class BadClientsTest {
         }
         millisOfAPage();
         Thread.sleep(1000);
+        assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
+    }
+
+    @Test
+    void aTakenPortIsToldByTheAnswerAlone() throws Exception {
+        Address room = new Address.Folder(Files.createTempDirectory("stretchwright-page"));
+        assertThat(Server.start(room, port)).isEmpty();
         assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
     }
 
