@@ -8,6 +8,9 @@ import io.javalin.util.JavalinBindException;
 import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -49,7 +52,10 @@ import stretchwright.workroom.store.Address;
  * becomes the text of a make file and goes the way of the make command, so the page knows no rule of its own.
  */
 public final class Server {
-    private static final int STOP_MILLIS = 2000;
+    private static final int STOP_MILLIS = 2700;
+
+    /** For who is being answered. */
+    private static final int ANSWER_MILLIS = 1500;
 
     /** What the page's own files are, by their names. */
     private static final Map<String, String> OWN = Map.of(
@@ -72,7 +78,7 @@ public final class Server {
             c.jetty.host = opening.host();
             c.jetty.port = opening.port();
             c.jetty.modifyServer(PlainAnswers::use);
-            c.jetty.modifyServer(s -> s.setStopTimeout(STOP_MILLIS));
+            c.jetty.modifyServer(s -> s.setStopTimeout(ANSWER_MILLIS));
             c.startup.showJavalinBanner = false;
             c.http.prefer405over404 = true;
             c.routes.beforeMatched(streams::note);
@@ -101,6 +107,9 @@ public final class Server {
 
     /** @param more screens */
     static Optional<Server> start(Address at, Opening opening, List<Screen> more) {
+        if (!isFree(opening)) {
+            return Optional.empty();
+        }
         Server server = new Server(Workroom.open(at), opening, more);
         try {
             server.app.start();
@@ -108,6 +117,16 @@ public final class Server {
         } catch (JavalinBindException e) {
             server.stop();
             return Optional.empty();
+        }
+    }
+
+    /** Asked before anything is begun; who takes it in the meantime is told of by Javalin too. */
+    private static boolean isFree(Opening opening) {
+        try (ServerSocket probe = new ServerSocket()) {
+            probe.bind(new InetSocketAddress(opening.host(), opening.port()));
+            return true;
+        } catch (IOException e) {
+            return false;
         }
     }
 
@@ -123,7 +142,9 @@ public final class Server {
 
     /** What is under way is left as it was last kept; who still listens is cut off. */
     public void stop() {
+        long end = System.nanoTime() + Duration.ofMillis(STOP_MILLIS).toNanos();
         Thread jobs = new Thread(workers::close, "jobs-end");
+        jobs.setDaemon(true);
         jobs.start();
         streams.end();
         try {
@@ -131,14 +152,15 @@ public final class Server {
         } catch (JavalinException e) {
             return; // somebody was in the middle of sending or being answered, and is cut off
         } finally {
-            ended(jobs);
+            ended(jobs, end);
             room.close();
         }
     }
 
-    private static void ended(Thread jobs) {
+    /** A job that takes longer to notice goes on, at the next start, from where it was last kept. */
+    private static void ended(Thread jobs, long end) {
         try {
-            jobs.join();
+            jobs.join(Math.max(1, Duration.ofNanos(end - System.nanoTime()).toMillis()));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

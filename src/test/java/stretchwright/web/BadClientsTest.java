@@ -10,6 +10,7 @@ import java.net.SocketException;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
+import stretchwright.workroom.store.Address;
 
 /** Clients that dawdle or hang up: the others are served, and nothing of it is told on standard error. Alone, as that is everybody's. */
 @Isolated
@@ -148,6 +150,60 @@ class BadClientsTest {
         }
         millisOfAPage();
         Thread.sleep(1000);
+        assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
+    }
+
+    @Test
+    void aTakenPortIsToldByTheAnswerAlone() throws Exception {
+        Address room = new Address.Folder(Files.createTempDirectory("stretchwright-page"));
+        assertThat(Server.start(room, port)).isEmpty();
+        assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
+    }
+
+    /** What no browser sends is answered, and not talked about. */
+    @Test
+    void whatMakesNoSenseIsNotTalkedAbout() throws Exception {
+        Wire wire = new Wire(port);
+        for (String path : List.of("/%2e%2e/", "/%zz", "/\u0001", "//", "/;;;", "http://elsewhere.example/", "*", "/?%%%")) {
+            assertThat(Wire.status(wire.get(path))).as(path).isLessThan(500);
+        }
+        for (String host : List.of("Host:", "Host: a b", "Host: [::", "Host: x@y:1", "Host: a:b:c")) {
+            assertThat(Wire.status(wire.get("/", host))).as(host).isBetween(400, 499);
+        }
+        for (String header : List.of("Cookie: ;;=;\u00ff", "Content-Length: -1", "Transfer-Encoding: x", "Expect: y")) {
+            assertThat(Wire.status(wire.ask("POST /all", "", header))).as(header).isBetween(400, 501);
+        }
+        assertThat(Wire.status(wire.get("/", "X: " + "a".repeat(100_000)))).isEqualTo(431);
+        for (String garbage : List.of("\r\n\r\n", "GET\r\n\r\n", "\u0016\u0003\u0001", "GET / HTTP/9.9\r\n\r\n")) {
+            try (Socket socket = send(garbage)) {
+                socket.shutdownOutput();
+                assertThat(answer(socket)).doesNotContain("Exception", "200 OK");
+            }
+        }
+        millisOfAPage();
+        assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
+    }
+
+    /** Heads that drip a letter at a time take no thread each. */
+    @Test
+    void headsThatDripHoldNobodyUp() throws Exception {
+        millisOfAPage();
+        List<Socket> dripping = new ArrayList<>();
+        try {
+            for (int i = 0; i < MANY; i++) {
+                dripping.add(send("GET / HTTP/1.1\r\nX: "));
+            }
+            for (int round = 0; round < 5; round++) {
+                for (Socket socket : dripping) {
+                    socket.getOutputStream().write('x');
+                }
+                assertThat(millisOfAPage()).isLessThan(2500);
+            }
+        } finally {
+            for (Socket socket : dripping) {
+                socket.close();
+            }
+        }
         assertThat(told.toString(StandardCharsets.UTF_8)).isEmpty();
     }
 

@@ -42,6 +42,7 @@ public final class Seal {
         }
         String own = brought(ctx).orElse("");
         if (own.isEmpty() || !Phrase.same(own, sent)) {
+            ctx.header("hx-refresh", "true"); // a page that was overtaken is loaded anew
             throw Refusal.SEAL.of(ctx);
         }
     }
