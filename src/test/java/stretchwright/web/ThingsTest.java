@@ -217,4 +217,19 @@ class ThingsTest {
         assertThat(named.body()).doesNotContain(BAD);
         assertThat(post("wearers/" + wearer + "/hip-girth", "once", "98", "for", "nobody").statusCode()).isEqualTo(404);
     }
+
+    @Test
+    void whatWasCutIsTakenOffAndWhatIsLeftOverComesBack() throws Exception {
+        Map<String, List<String>> other = Visitor.example();
+        other.put("fabric.name", List.of("Knit to cut"));
+        String cut = Visitor.at(visitor.post(other)).replace("makes/", "");
+        Matcher m = Pattern.compile("/cloths/([0-9a-f-]{36})\"><bdi>Knit to cut<").matcher(visitor.get("").body());
+        assertThat(m.find()).isTrue();
+        String at = "cloths/" + m.group(1);
+        assertThat(visitor.get(at).body()).contains("1.60 m left", "not cut yet");
+        assertThat(post(at + "/cut", "make", cut).statusCode()).isEqualTo(303);
+        assertThat(visitor.get(at).body()).contains("took ", "Knit to cut, remnant 1").doesNotContain("1.60 m left", "not cut yet");
+        assertThat(post(at + "/cut", "make", cut).statusCode()).isEqualTo(422);
+        assertThat(post(at + "/cut", "make", make).statusCode()).isEqualTo(404);
+    }
 }
