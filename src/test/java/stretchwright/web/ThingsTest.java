@@ -182,6 +182,23 @@ class ThingsTest {
     }
 
     @Test
+    void aBootOfWhichOnlyTheFirstMeasureIsThereIsKeptAndTheMakeWaitsForTheOthers() throws Exception {
+        String at = Visitor.at(post("boots/new", "name", "Nell", "boot.kind", "figure skate", "unit", "cm"));
+        int seen = 1;
+        for (String one : List.of("top-girth=30.7", "heel-girth=41", "hem-girth=39")) {
+            String[] measure = one.split("=");
+            assertThat(post(at + "/" + measure[0], "reading", measure[1], "for", make, "seen", Integer.toString(seen++)).statusCode())
+                    .as(one)
+                    .isEqualTo(303);
+        }
+        assertThat(visitor.get("makes/" + make + "/make.yaml").body()).doesNotContain("30.7");
+        assertThat(post(at + "/ankle-to-hem", "reading", "14", "for", make, "seen", "4").statusCode()).isEqualTo(303);
+        assertThat(visitor.get("makes/" + make + "/make.yaml").body()).contains("30.7 cm", "39 cm");
+        assertThat(post("boots/" + boot + "/top-girth", "reading", "29", "for", make, "seen", seen("boots/" + boot)).statusCode())
+                .isEqualTo(303);
+    }
+
+    @Test
     void aNewWearerIsMeasuredNamedAndForgottenForGood() throws Exception {
         assertThat(post("wearers/new", "name", "Tiny", "wearer.figure", "child", "unit", "cm").statusCode()).isEqualTo(422);
         String at = Visitor.at(post("wearers/new", "name", "Tiny", "wearer.figure", "child", "wearer.age", "8", "unit", "in"));

@@ -44,13 +44,11 @@ final class ClothPage {
     }
 
     /** "1.3 m left, 58 % across, 30 % along", as far as it is known. */
-    static String known(Held cloth) {
-        return new ClothPage(cloth).sentence();
-    }
-
-    /** How much is left, m; 0 where that is not known. */
-    static double metres(Held cloth) {
-        return new ClothPage(cloth).fabric.map(f -> f.roll().onHand().orElse(0) / 1000).orElse(0.0);
+    static Shelved shelved(Held cloth) {
+        ClothPage page = new ClothPage(cloth);
+        double metres = page.fabric.map(f -> f.roll().onHand().orElse(0) / 1000).orElse(0.0);
+        return new Shelved(
+                cloth.to(""), cloth.thing().name(), page.sentence(), false, Dye.of(cloth).orElse(""), metres);
     }
 
     private String sentence() {

@@ -46,15 +46,12 @@ final class WearerPage {
         return new WearerPage(wearer).page();
     }
 
-    /** What stands on the shelf beside the name. */
-    static String known(Held wearer) {
+    /** "10 of 19 measured, October", or that it is time to measure again. */
+    static Shelved shelved(Held wearer) {
         WearerPage page = new WearerPage(wearer);
-        return page.due.isEmpty() ? page.sentence() : Days.due(page.taken.oldest().orElse(page.today), page.today);
-    }
-
-    /** Whether something is to be measured again. */
-    static boolean due(Held wearer) {
-        return !new WearerPage(wearer).due.isEmpty();
+        boolean old = !page.due.isEmpty();
+        String known = old ? Days.due(page.taken.oldest().orElse(page.today), page.today) : page.sentence();
+        return new Shelved(wearer.to(""), wearer.thing().name(), known, old, "", 0);
     }
 
     private ThingPage page() {
