@@ -120,5 +120,4 @@ public record StartPage(Frame frame, List<Hung> makes, List<Shelf> shelves, Opti
     private static String said(String key, Part... parts) {
         return Voice.plain().say(Tell.said(key, parts));
     }
-
 }

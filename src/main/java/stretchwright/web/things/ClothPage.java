@@ -48,7 +48,12 @@ final class ClothPage {
         ClothPage page = new ClothPage(cloth);
         double metres = page.fabric.map(f -> f.roll().onHand().orElse(0) / 1000).orElse(0.0);
         return new Shelved(
-                cloth.to(""), cloth.thing().name(), page.sentence(), false, Dye.of(cloth).orElse(""), metres);
+                cloth.to(""),
+                cloth.thing().name(),
+                page.sentence(),
+                false,
+                Dye.of(cloth).orElse(""),
+                metres);
     }
 
     private String sentence() {
@@ -116,7 +121,12 @@ final class ClothPage {
         for (ClothTest test : ClothTest.values()) {
             boolean done = test.keys().stream().anyMatch(cloth.form()::has);
             tests.add(new ThingPage.Row(
-                    cloth.to(test.path()), cloth.say(test.title()), done ? value(test) : say("things.not-yet"), !done, "", false));
+                    cloth.to(test.path()),
+                    cloth.say(test.title()),
+                    done ? value(test) : say("things.not-yet"),
+                    !done,
+                    "",
+                    false));
         }
         List<ThingPage.Rows> out = new ArrayList<>();
         out.add(new ThingPage.Rows(say("cloth.tests"), say("cloth.fold-enough"), tests));
@@ -182,7 +192,8 @@ final class ClothPage {
     private List<ThingPage.Ask> asks() {
         long seen = cloth.thing().now();
         List<ThingPage.Ask> out = new ArrayList<>(List.of(
-                new ThingPage.Ask(say("cloth.roll"), List.of(), cloth.to("/roll"), seen, roll(), say("things.keep"), false),
+                new ThingPage.Ask(
+                        say("cloth.roll"), List.of(), cloth.to("/roll"), seen, roll(), say("things.keep"), false),
                 new ThingPage.Ask(
                         say("cloth.dye"),
                         List.of(say("cloth.dye-how")),
@@ -199,8 +210,7 @@ final class ClothPage {
                         setting(),
                         say("things.keep"),
                         false)));
-        List<Blank.Choice> uncut = makes()
-                .filter(m -> cuts(m).findAny().isEmpty())
+        List<Blank.Choice> uncut = makes().filter(m -> cuts(m).findAny().isEmpty())
                 .map(m -> new Blank.Choice(m.id(), m.name()))
                 .toList();
         if (!uncut.isEmpty()) {
@@ -238,7 +248,8 @@ final class ClothPage {
                     String value = cloth.form().value(key);
                     return Blank.text(
                             key,
-                            cloth.say(new Part.Capital(Table.keys().find(key).orElseThrow().label()))
+                            cloth.say(new Part.Capital(
+                                            Table.keys().find(key).orElseThrow().label()))
                                     + (length ? ", " + cloth.unit().symbol() : ""),
                             length ? Held.shown(value, cloth.unit()) : value);
                 })

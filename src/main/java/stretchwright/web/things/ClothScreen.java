@@ -89,10 +89,12 @@ public final class ClothScreen implements Screen {
 
     /** What was not wrong before. */
     private static List<Finding> wrong(Held cloth, Form now) {
+        List<Finding> found = ClothTrial.of(cloth, now).wrong();
+        if (found.isEmpty()) {
+            return found;
+        }
         List<Finding> before = ClothTrial.of(cloth, cloth.form()).wrong();
-        return ClothTrial.of(cloth, now).wrong().stream()
-                .filter(f -> before.stream().noneMatch(f::equals))
-                .toList();
+        return found.stream().filter(f -> before.stream().noneMatch(f::equals)).toList();
     }
 
     /** What was sent as another text of the cloth. */

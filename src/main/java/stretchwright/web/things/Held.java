@@ -107,7 +107,8 @@ record Held(Bench bench, Thing thing, Form form, Optional<Opened> asker) {
         Workroom room = bench.room();
         String text = room.own(thing.kind(), changed.makeText());
         boolean same = text.equals(room.own(thing.kind(), form.makeText()));
-        if (same && asker.map(m -> room.own(thing.kind(), m.text()).equals(text)).orElse(true)) {
+        if (same
+                && asker.map(m -> room.own(thing.kind(), m.text()).equals(text)).orElse(true)) {
             return;
         }
         long number = seen.matches("[0-9]{1,12}") ? Long.parseLong(seen) : thing.now();
@@ -123,7 +124,9 @@ record Held(Bench bench, Thing thing, Form form, Optional<Opened> asker) {
     /** Whether the make can be brought up to date already; a boot of which only the first measure is there waits for the others. */
     private boolean takes(Opened make, Thing then, String text) {
         try {
-            bench.tried(make, bench.room().with(make.stored(), then, text)).session().pattern();
+            bench.tried(make, bench.room().with(make.stored(), then, text))
+                    .session()
+                    .pattern();
             return true;
         } catch (BadInput e) {
             if (e.findings().stream().allMatch(f -> Need.isLack(f.wrong()))) {

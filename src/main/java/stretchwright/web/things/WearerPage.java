@@ -56,7 +56,13 @@ final class WearerPage {
 
     private ThingPage page() {
         return new ThingPage(
-                Frame.plain("thing", wearer.thing().name()), says(), presses(), "", List.of(measures(), makes()), asks(), List.of());
+                Frame.plain("thing", wearer.thing().name()),
+                says(),
+                presses(),
+                "",
+                List.of(measures(), makes()),
+                asks(),
+                List.of());
     }
 
     private String sentence() {
@@ -66,7 +72,11 @@ final class WearerPage {
                         "things.measured",
                         Part.count(taken.days().size()),
                         all,
-                        Part.text(Days.month(taken.days().values().stream().max(LocalDate::compareTo).orElse(day), today))))
+                        Part.text(Days.month(
+                                taken.days().values().stream()
+                                        .max(LocalDate::compareTo)
+                                        .orElse(day),
+                                today))))
                 .orElseGet(() -> say("things.unmeasured"));
     }
 
@@ -93,7 +103,9 @@ final class WearerPage {
                     wearer.to(MeasurePage.path(first)), wearer.say("things.measure-it", first.said()), true));
         } else if (!due.isEmpty()) {
             out.add(new ThingPage.Press(
-                    wearer.to(MeasurePage.path(due.get(0))), wearer.say("things.measure-it", due.get(0).said()), true));
+                    wearer.to(MeasurePage.path(due.get(0))),
+                    wearer.say("things.measure-it", due.get(0).said()),
+                    true));
         }
         wearer.asker().ifPresent(m -> out.add(back(wearer, m, out.isEmpty())));
         return out;
