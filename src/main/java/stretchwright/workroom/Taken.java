@@ -39,7 +39,9 @@ public record Taken(Map<Measure, LocalDate> days) {
                         .orElseThrow();
                 LocalDate came = room.day(first.at());
                 boolean later = first != versions.get(0);
-                days.put(measure, said.filter(day -> !later || came.isBefore(day)).orElse(came));
+                days.put(
+                        measure,
+                        said.filter(day -> !later || came.isBefore(day)).orElse(came));
             }
         }
         return new Taken(days);

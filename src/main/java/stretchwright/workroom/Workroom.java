@@ -166,16 +166,21 @@ public final class Workroom implements AutoCloseable {
      */
     public String with(Stored make, Thing other, String text) {
         Links links = make.version().links();
-        boolean same = List.of(links.wearer(), links.fabric(), links.boot(), links.style()).contains(other.id());
+        boolean same = List.of(links.wearer(), links.fabric(), links.boot(), links.style())
+                .contains(other.id());
         String kept = Parts.with(make.version().text(), make.version().name(), Map.of(other.kind(), text), true);
         boolean learnt = other.kind() == Kind.FABRIC
                 ? same && tested(kept).equals(tested(make.version().text()))
                 : same || other.kind() != Kind.WEARER;
-        return learnt ? kept : Parts.with(make.version().text(), make.version().name(), Map.of(other.kind(), text), false);
+        return learnt
+                ? kept
+                : Parts.with(make.version().text(), make.version().name(), Map.of(other.kind(), text), false);
     }
 
     private static Fabric.Test tested(String makeText) {
-        return Make.read("make", makeText.getBytes(StandardCharsets.UTF_8)).cloth().test();
+        return Make.read("make", makeText.getBytes(StandardCharsets.UTF_8))
+                .cloth()
+                .test();
     }
 
     /** Another text for a thing that was seen, and a make brought up to date with it, as one step; findings as where it is changed alone. */

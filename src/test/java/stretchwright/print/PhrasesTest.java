@@ -88,6 +88,28 @@ class PhrasesTest {
                             "stitch length",
                             "first pair.")),
             Map.entry(
+                    "keys of the make file that are read off a cloth, or a first pair",
+                    List.of(
+                            "stitch length",
+                            "fabric.on hand",
+                            "fabric.hang across",
+                            "fabric.hang along",
+                            "fabric.wrap hip",
+                            "fabric.wrap calf",
+                            "fabric.shows through at",
+                            "fabric.shrinkage across",
+                            "fabric.shrinkage along",
+                            "fabric.strip.back across",
+                            "fabric.strip.width across",
+                            "fabric.strip.after 30 min",
+                            "fabric.strip.back along",
+                            "fabric.strip.width along",
+                            "fabric.reaches pose",
+                            "first pair.")),
+            Map.entry(
+                    "classes of drawings and pages, and how a month is written",
+                    List.of("lab est halo", "small halo", "thing new", "LLLL uuuu")),
+            Map.entry(
                     "terms in the make file and the report that are written otherwise than their constants",
                     Stream.of(
                                     Stream.of("own profile", "%.1f %% off every girth"),

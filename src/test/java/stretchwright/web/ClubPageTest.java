@@ -29,7 +29,8 @@ class ClubPageTest {
         server = Visitor.started();
         visitor = new Visitor(server);
         MAKES.add(Visitor.at(visitor.post(Visitor.example())).replace("makes/", ""));
-        Matcher m = Pattern.compile("/cloths/([0-9a-f-]{36})\"").matcher(visitor.get("").body());
+        Matcher m = Pattern.compile("/cloths/([0-9a-f-]{36})\"")
+                .matcher(visitor.get("").body());
         assertThat(m.find()).isTrue();
         cloth = m.group(1);
         Form child = Form.of(Files.readString(Path.of("examples/roller-child.yaml")));
@@ -54,10 +55,15 @@ class ClubPageTest {
         assertThat(visitor.get("club").body()).contains("Saturday rink", "Lay them together");
         HttpResponse<String> two = club("", "");
         assertThat(two.statusCode()).isEqualTo(422);
-        assertThat(two.body()).contains("One roll is one cloth").containsPattern("value=\"" + MAKES.get(1) + "\" checked");
-        assertThat(club(cloth, "<b>long</b>").body()).contains("Give the length of the table").doesNotContain("<b>long</b>");
+        assertThat(two.body())
+                .contains("One roll is one cloth")
+                .containsPattern("value=\"" + MAKES.get(1) + "\" checked");
+        assertThat(club(cloth, "<b>long</b>").body())
+                .contains("Give the length of the table")
+                .doesNotContain("<b>long</b>");
         assertThat(visitor.post("club", Map.of("table", List.of("3"))).body()).contains("Tick the makes");
-        assertThat(visitor.post("club", Map.of("make", List.of("nobody"))).statusCode()).isEqualTo(404);
+        assertThat(visitor.post("club", Map.of("make", List.of("nobody"))).statusCode())
+                .isEqualTo(404);
         assertThat(club(MAKES.get(0), "").statusCode()).isEqualTo(404);
     }
 
@@ -66,7 +72,8 @@ class ClubPageTest {
         String at = Visitor.at(club(cloth, ""));
         String page = visitor.get(at).body();
         assertThat(page).contains("It goes on when this page is closed", "hx-get=\"/" + at + "\"");
-        assertThat(visitor.post(at + "/stop", Map.of("x", List.of("y"))).statusCode()).isEqualTo(303);
+        assertThat(visitor.post(at + "/stop", Map.of("x", List.of("y"))).statusCode())
+                .isEqualTo(303);
         assertThat(visitor.get(at).body()).contains("Stopped").doesNotContain("hx-get");
         assertThat(visitor.get("club").body()).contains("href=\"/" + at + "\"");
         assertThat(visitor.get("club/nobody").statusCode()).isEqualTo(404);

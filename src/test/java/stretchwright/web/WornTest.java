@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
@@ -47,7 +48,8 @@ class WornTest {
     void everySymptomHasAPictureAndAnAddress() throws Exception {
         String page = visitor.get("makes/demo/worn").body();
         for (WearingSymptom symptom : WearingSymptom.values()) {
-            assertThat(page).contains("worn?what=" + symptom.word().replace(' ', '+') + "\"", "<b>" + symptom.word() + "</b>");
+            assertThat(page)
+                    .contains("worn?what=" + symptom.word().replace(' ', '+') + "\"", "<b>" + symptom.word() + "</b>");
         }
         assertThat(page.split("<svg", -1)).hasSizeGreaterThan(WearingSymptom.values().length);
     }
@@ -55,18 +57,25 @@ class WornTest {
     @Test
     void aSymptomWithTwoCuresAsksFirstAndThenShowsTheChangeBesideTheOneBefore() throws Exception {
         String asked = visitor.get("makes/demo/worn?what=crotch+hangs+low").body();
-        assertThat(asked).contains("Is the leg at its limit", "answer=yes", "answer=no").doesNotContain("class=\"before\"");
-        String shown = visitor.get("makes/demo/worn?what=crotch+hangs+low&answer=no").body();
-        assertThat(shown).contains("front waist: -0.5 cm", "class=\"before\"").doesNotContain("Make version", "role=\"slider\"");
+        assertThat(asked)
+                .contains("Is the leg at its limit", "answer=yes", "answer=no")
+                .doesNotContain("class=\"before\"");
+        String shown =
+                visitor.get("makes/demo/worn?what=crotch+hangs+low&answer=no").body();
+        assertThat(shown)
+                .contains("front waist: -0.5 cm", "class=\"before\"")
+                .doesNotContain("Make version", "role=\"slider\"");
     }
 
     @Test
+    @Tag("slow")
     void theVersionThatIsMadeSaysWhatTheCommandWrites() throws Exception {
         String make = make();
         String before = visitor.get(make + "/make.yaml").body();
         String shown = visitor.get(make + "/worn?what=legs+too+short").body();
         assertThat(shown).contains("Make version 2");
-        assertThat(post(make + "/worn", "what", "legs too short", "seen", "1").statusCode()).isEqualTo(303);
+        assertThat(post(make + "/worn", "what", "legs too short", "seen", "1").statusCode())
+                .isEqualTo(303);
         MakeFile read = Make.read("make", before.getBytes(java.nio.charset.StandardCharsets.UTF_8));
         String day = java.time.LocalDate.now(java.time.ZoneId.systemDefault()).toString();
         String written = Wearing.of(read, "legs too short", "", day)
@@ -80,19 +89,25 @@ class WornTest {
     void whatIsNotInThePatternChangesNothingAndSaysSo() throws Exception {
         String make = make();
         String shown = visitor.get(make + "/worn?what=hem+wavy").body();
-        assertThat(shown).contains("This is in the sewing", "none: the pattern stays as it is").doesNotContain("Make version");
-        assertThat(post(make + "/worn", "what", "hem wavy", "seen", "1").statusCode()).isEqualTo(422);
+        assertThat(shown)
+                .contains("This is in the sewing", "none: the pattern stays as it is")
+                .doesNotContain("Make version");
+        assertThat(post(make + "/worn", "what", "hem wavy", "seen", "1").statusCode())
+                .isEqualTo(422);
     }
 
     @Test
+    @Tag("slow")
     void marksOnAFirstPairTeachBeforeAnythingIsKept() throws Exception {
         String make = make();
         String before = visitor.get(make + "/make.yaml").body();
-        HttpResponse<String> look = post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "look", "seen", "1");
+        HttpResponse<String> look =
+                post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "look", "seen", "1");
         assertThat(look.statusCode()).isEqualTo(200);
         assertThat(look.body()).contains("Keep what they teach", "value=\"6.4\"");
         assertThat(visitor.get(make + "/make.yaml").body()).isEqualTo(before);
-        assertThat(post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "keep", "seen", "1").statusCode())
+        assertThat(post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "keep", "seen", "1")
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(visitor.get(make + "/make.yaml").body()).contains("learnt:");
         HttpResponse<String> none = post(make + "/worn/marks", "do", "keep", "seen", "2");
@@ -103,12 +118,16 @@ class WornTest {
     }
 
     @Test
+    @Tag("slow")
     void whoWasSecondIsToldAndTheDemoIsNobodysToChange() throws Exception {
         String make = make();
-        assertThat(post(make + "/worn", "what", "legs too long", "seen", "1").statusCode()).isEqualTo(303);
-        assertThat(post(make + "/worn", "what", "waist too high", "seen", "1").statusCode()).isEqualTo(422);
+        assertThat(post(make + "/worn", "what", "legs too long", "seen", "1").statusCode())
+                .isEqualTo(303);
+        assertThat(post(make + "/worn", "what", "waist too high", "seen", "1").statusCode())
+                .isEqualTo(422);
         assertThat(visitor.get(make + "/worn?what=it+bites").statusCode()).isEqualTo(404);
-        assertThat(post("makes/demo/worn", "what", "legs too long").statusCode()).isEqualTo(404);
+        assertThat(post("makes/demo/worn", "what", "legs too long").statusCode())
+                .isEqualTo(404);
         assertThat(post("makes/demo/worn/marks", "do", "keep").statusCode()).isEqualTo(404);
     }
 }

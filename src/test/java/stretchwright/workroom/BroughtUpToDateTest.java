@@ -42,7 +42,8 @@ class BroughtUpToDateTest {
             assertThat(now.version().text()).contains("hip growth");
             assertThat(room.with(now, wearer)).doesNotContain("36.9"); // the wearer as she was seen
             room.store().undo();
-            assertThat(stored(room, make).read().given().get(Measure.CALF_GIRTH)).isNotEqualTo(369.0);
+            assertThat(stored(room, make).read().given().get(Measure.CALF_GIRTH))
+                    .isNotEqualTo(369.0);
             assertThat(room.standing(thing(room, wearer.id())).text()).doesNotContain("36.9");
         }
     }
@@ -96,7 +97,10 @@ class BroughtUpToDateTest {
         try (Workroom room = Workroom.open(at, Clock.fixed(Instant.parse("2026-06-01T12:00:00Z"), ZoneOffset.UTC))) {
             Thing thing = thing(room, Rooms.with(room, "roller-child").links().wearer());
             wearer = thing.id();
-            room.change("save", thing, room.standing(thing).text().replace("wearer:", "wearer:\n  measured on: 2026-05-20"));
+            room.change(
+                    "save",
+                    thing,
+                    room.standing(thing).text().replace("wearer:", "wearer:\n  measured on: 2026-05-20"));
         }
         try (Workroom room = Workroom.open(at, Rooms.NOVEMBER)) {
             Thing thing = thing(room, wearer);

@@ -22,8 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
  * @param totals what to buy, and what laying together saves
  * @param tables as they are cut, each with its drawing
  */
-public record ClubJob(
-        Frame frame, Job job, long inLine, List<String> totals, List<Table> tables, List<File> files) {
+public record ClubJob(Frame frame, Job job, long inLine, List<String> totals, List<Table> tables, List<File> files) {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final int MOST = 500;
 
@@ -53,9 +52,13 @@ public record ClubJob(
                 .filter(d -> d.name().equals("club.json"))
                 .findFirst()
                 .map(d -> JSON.readTree(new String(d.bytes(), StandardCharsets.UTF_8)));
-        Voice voice = Voice.of(club.flatMap(c -> Unit.of(c.path("unit").asString())).orElse(Unit.CM));
+        Voice voice =
+                Voice.of(club.flatMap(c -> Unit.of(c.path("unit").asString())).orElse(Unit.CM));
         String at = "/club/" + job.id() + "/file/";
-        List<String> drawings = documents.stream().map(Document::name).filter(n -> n.endsWith(".svg")).toList();
+        List<String> drawings = documents.stream()
+                .map(Document::name)
+                .filter(n -> n.endsWith(".svg"))
+                .toList();
         long before = jobs.list(MOST).stream()
                 .filter(j -> !j.state().over() && j.number() < job.number())
                 .count();
@@ -65,7 +68,9 @@ public record ClubJob(
                 before,
                 club.map(c -> totals(c.path("club"), voice)).orElse(List.of()),
                 club.map(c -> tables(c.path("club"), voice, at, drawings)).orElse(List.of()),
-                documents.stream().map(d -> new File(at + d.name(), d.name(), d.kind())).toList());
+                documents.stream()
+                        .map(d -> new File(at + d.name(), d.name(), d.kind()))
+                        .toList());
     }
 
     private static List<String> totals(JsonNode club, Voice voice) {
@@ -125,7 +130,11 @@ public record ClubJob(
 
     /** Address of the papers to cut by; empty before they are there. */
     public String papers() {
-        return files.stream().filter(f -> f.name().endsWith(".pdf")).map(File::address).findFirst().orElse("");
+        return files.stream()
+                .filter(f -> f.name().endsWith(".pdf"))
+                .map(File::address)
+                .findFirst()
+                .orElse("");
     }
 
     public String address() {

@@ -60,7 +60,11 @@ public record ClubPage(
     }
 
     private static String cloth(Bench bench, Thing make) {
-        return bench.room().store().thing(make.links().fabric()).map(Thing::name).orElse("");
+        return bench.room()
+                .store()
+                .thing(make.links().fabric())
+                .map(Thing::name)
+                .orElse("");
     }
 
     public MayCut says() {

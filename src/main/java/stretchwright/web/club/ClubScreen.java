@@ -105,14 +105,14 @@ public final class ClubScreen implements Screen {
         if (ticked.isEmpty() || ticked.size() > Club.MOST) {
             throw wrong(ticked.isEmpty() ? Tell.said("club.none") : Tell.said("club.many", Part.count(Club.MOST)));
         }
-        Optional<Thing> cloth = sent.value("cloth").isBlank()
-                ? Optional.empty()
-                : Optional.of(here(sent.value("cloth"), Kind.FABRIC));
+        Optional<Thing> cloth =
+                sent.value("cloth").isBlank() ? Optional.empty() : Optional.of(here(sent.value("cloth"), Kind.FABRIC));
         List<Asked.File> out = new ArrayList<>();
         for (String id : ticked) {
             Thing make = here(id, Kind.MAKE);
             Workroom.Stored stored = new Workroom.Stored(make, bench.room().standing(make));
-            String text = cloth.map(c -> bench.room().with(stored, c)).orElse(stored.version().text());
+            String text = cloth.map(c -> bench.room().with(stored, c))
+                    .orElse(stored.version().text());
             about.add(id);
             about.addAll(make.links().all());
             out.add(new Asked.File(make.name(), text.getBytes(StandardCharsets.UTF_8)));
@@ -167,7 +167,8 @@ public final class ClubScreen implements Screen {
                 .orElseThrow(NotFoundResponse::new);
         if (name.endsWith(".svg")) {
             // the drawing carries its own styles
-            ctx.header("Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
+            ctx.header(
+                    "Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
         }
         ctx.contentType(TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/octet-stream"))
                 .result(document.bytes());

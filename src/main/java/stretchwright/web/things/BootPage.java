@@ -123,8 +123,15 @@ final class BootPage {
                 boot.to("/how"),
                 boot.thing().now(),
                 List.of(
-                        Blank.text("boot.kind", say("things.boot-kind"), boot.form().value("boot.kind")),
-                        Blank.pick("boot.dressing", say("boots.dressing"), boot.form().value("boot.dressing"), ways),
+                        Blank.text(
+                                "boot.kind",
+                                say("things.boot-kind"),
+                                boot.form().value("boot.kind")),
+                        Blank.pick(
+                                "boot.dressing",
+                                say("boots.dressing"),
+                                boot.form().value("boot.dressing"),
+                                ways),
                         Blank.pick("unit", say("things.unit"), boot.unit().symbol(), WearerPage.units())),
                 say("things.keep"),
                 false);
@@ -144,7 +151,9 @@ final class BootPage {
                 "/boots/" + boot.thing().id() + path(measure),
                 boot.thing().now(),
                 boot.askerId(),
-                last ? say("things.keep") : boot.say("things.next", key(all[at + 1]).label()),
+                last
+                        ? say("things.keep")
+                        : boot.say("things.next", key(all[at + 1]).label()),
                 next,
                 at > 0 ? boot.to(path(all[at - 1])) : boot.to(""));
         return new ReadingPage(
@@ -154,7 +163,8 @@ final class BootPage {
                 boot.say(title(measure)),
                 boot.say("boots.how-one", new Part.Capital(key(measure).help())),
                 say("boots.guards"),
-                List.of(Blank.number("reading", say("ask.reading"), typed, boot.unit().symbol())),
+                List.of(Blank.number(
+                        "reading", say("ask.reading"), typed, boot.unit().symbol())),
                 Optional.empty(),
                 List.of(),
                 fits(typed, wrong),
@@ -168,8 +178,7 @@ final class BootPage {
     private Optional<MayCut> fits(String typed, List<Finding> wrong) {
         OptionalDouble mm = Quantities.length(typed, boot.unit());
         return mm.isPresent() && wrong.isEmpty()
-                ? Optional.of(new MayCut(
-                        MayCut.Mark.HOLDS, boot.say("fits.takes", Part.length(mm.getAsDouble())), ""))
+                ? Optional.of(new MayCut(MayCut.Mark.HOLDS, boot.say("fits.takes", Part.length(mm.getAsDouble())), ""))
                 : Optional.empty();
     }
 

@@ -1,24 +1,32 @@
 package stretchwright.web.things;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stretchwright.fabric.ClothKnown;
 import stretchwright.fabric.Fabric;
 import stretchwright.ground.Part;
 import stretchwright.ground.Voice;
 import stretchwright.intake.Table;
+import stretchwright.pattern.Stitch;
 import stretchwright.web.form.Form;
 import stretchwright.web.frame.Demo;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
 import stretchwright.workroom.Cutting;
 import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
 
 /** A cloth: how much there is, what it does, what worked on it and what is left. */
 final class ClothPage {
+    /** Of more makes nobody looks for one here. */
+    private static final int MOST = 500;
+
     private static final List<String> SETTING = List.of("stitch", "stitch length", "needle", "note");
 
     private final Held cloth;
@@ -36,13 +44,16 @@ final class ClothPage {
     }
 
     /** "1.3 m left, 58 % across, 30 % along", as far as it is known. */
-    static String known(Held cloth) {
-        return new ClothPage(cloth).sentence();
-    }
-
-    /** How much is left, m; 0 where that is not known. */
-    static double metres(Held cloth) {
-        return new ClothPage(cloth).fabric.map(f -> f.roll().onHand().orElse(0) / 1000).orElse(0.0);
+    static Shelved shelved(Held cloth) {
+        ClothPage page = new ClothPage(cloth);
+        double metres = page.fabric.map(f -> f.roll().onHand().orElse(0) / 1000).orElse(0.0);
+        return new Shelved(
+                cloth.to(""),
+                cloth.thing().name(),
+                page.sentence(),
+                false,
+                Dye.of(cloth).orElse(""),
+                metres);
     }
 
     private String sentence() {
@@ -110,7 +121,12 @@ final class ClothPage {
         for (ClothTest test : ClothTest.values()) {
             boolean done = test.keys().stream().anyMatch(cloth.form()::has);
             tests.add(new ThingPage.Row(
-                    cloth.to(test.path()), cloth.say(test.title()), done ? value(test) : say("things.not-yet"), !done, "", false));
+                    cloth.to(test.path()),
+                    cloth.say(test.title()),
+                    done ? value(test) : say("things.not-yet"),
+                    !done,
+                    "",
+                    false));
         }
         List<ThingPage.Rows> out = new ArrayList<>();
         out.add(new ThingPage.Rows(say("cloth.tests"), say("cloth.fold-enough"), tests));
@@ -141,7 +157,7 @@ final class ClothPage {
                     .skip(1)
                     .map(k -> cloth.form().value("fabric.settings." + number + "." + k))
                     .filter(v -> !v.isEmpty())
-                    .collect(java.util.stream.Collectors.joining(", "));
+                    .collect(Collectors.joining(", "));
             out.add(ThingPage.Row.of("", cloth.form().value("fabric.settings." + i + ".stitch"), told));
         }
         return out;
@@ -161,16 +177,13 @@ final class ClothPage {
                             Part.text(text.value("fabric.usable width")),
                             Part.text(text.value("fabric.on hand")))));
         }
-        store.list(Kind.MAKE, stretchwright.workroom.store.Place.HERE, "", 0, 500).stream()
-                .filter(m -> m.links().fabric().equals(cloth.thing().id()))
-                .forEach(m -> out.add(ThingPage.Row.of("/makes/" + m.id(), m.name(), took(store, m))));
+        makes().forEach(m -> out.add(ThingPage.Row.of("/makes/" + m.id(), m.name(), took(m))));
         return out;
     }
 
-    private String took(Store store, Thing make) {
-        return store.from(make.id(), Kind.NOTE).stream()
-                .filter(n -> n.name().equals(Cutting.CUT))
-                .flatMap(n -> store.now(n).stream())
+    private String took(Thing make) {
+        return cuts(make)
+                .flatMap(n -> cloth.bench().room().store().now(n).stream())
                 .map(v -> cloth.say("cloth.took", Part.text(v.text())))
                 .findFirst()
                 .orElseGet(() -> say("cloth.uncut"));
@@ -178,8 +191,9 @@ final class ClothPage {
 
     private List<ThingPage.Ask> asks() {
         long seen = cloth.thing().now();
-        return List.of(
-                new ThingPage.Ask(say("cloth.roll"), List.of(), cloth.to("/roll"), seen, roll(), say("things.keep"), false),
+        List<ThingPage.Ask> out = new ArrayList<>(List.of(
+                new ThingPage.Ask(
+                        say("cloth.roll"), List.of(), cloth.to("/roll"), seen, roll(), say("things.keep"), false),
                 new ThingPage.Ask(
                         say("cloth.dye"),
                         List.of(say("cloth.dye-how")),
@@ -195,7 +209,33 @@ final class ClothPage {
                         seen,
                         setting(),
                         say("things.keep"),
-                        false));
+                        false)));
+        List<Blank.Choice> uncut = makes().filter(m -> cuts(m).findAny().isEmpty())
+                .map(m -> new Blank.Choice(m.id(), m.name()))
+                .toList();
+        if (!uncut.isEmpty()) {
+            out.add(new ThingPage.Ask(
+                    say("cloth.was-cut"),
+                    List.of(say("cloth.was-cut-how")),
+                    cloth.to("/cut"),
+                    seen,
+                    List.of(Blank.pick("make", say("cloth.which-make"), "", uncut)),
+                    say("cloth.was-cut"),
+                    false));
+        }
+        return out;
+    }
+
+    /** Those that are made of it. */
+    private Stream<Thing> makes() {
+        return cloth.bench().room().store().list(Kind.MAKE, Place.HERE, "", 0, MOST).stream()
+                .filter(m -> m.links().fabric().equals(cloth.thing().id()));
+    }
+
+    /** Notes that a make was cut. */
+    private Stream<Thing> cuts(Thing make) {
+        return cloth.bench().room().store().from(make.id(), Kind.NOTE).stream()
+                .filter(n -> n.name().equals(Cutting.CUT));
     }
 
     static final List<String> ROLL = List.of("usable width", "on hand", "price", "weight");
@@ -208,7 +248,8 @@ final class ClothPage {
                     String value = cloth.form().value(key);
                     return Blank.text(
                             key,
-                            cloth.say(new Part.Capital(Table.keys().find(key).orElseThrow().label()))
+                            cloth.say(new Part.Capital(
+                                            Table.keys().find(key).orElseThrow().label()))
                                     + (length ? ", " + cloth.unit().symbol() : ""),
                             length ? Held.shown(value, cloth.unit()) : value);
                 })
@@ -216,7 +257,7 @@ final class ClothPage {
     }
 
     private List<Blank> setting() {
-        List<Blank.Choice> stitches = java.util.Arrays.stream(stretchwright.pattern.Stitch.values())
+        List<Blank.Choice> stitches = Arrays.stream(Stitch.values())
                 .map(s -> new Blank.Choice(s.plainName(), s.plainName()))
                 .toList();
         return List.of(

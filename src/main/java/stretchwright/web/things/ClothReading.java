@@ -47,6 +47,7 @@ final class ClothReading {
 
     private ReadingPage page(List<Finding> wrong) {
         Voice voice = Voice.of(cloth.unit());
+        ClothTrial trial = ClothTrial.of(cloth, now);
         return new ReadingPage(
                 Frame.plain("ask", cloth.thing().name()),
                 way(),
@@ -57,12 +58,12 @@ final class ClothReading {
                 readings(),
                 Optional.empty(),
                 folds(),
-                fits(wrong),
+                fits(trial, wrong),
                 cloth.words(wrong),
                 test == ClothTest.FOLD ? "" : say("cloth.fold-enough"),
                 test.hands().drawing(voice).svg("hands", "hands"),
                 "",
-                curve(voice));
+                trial.fabric().map(f -> LoadPlot.of(f.test(), voice)).orElse(""));
     }
 
     private ReadingPage.Way way() {
@@ -95,7 +96,10 @@ final class ClothReading {
             case WRAP ->
                 List.of(
                         number("hip", Tell.said("cloth.wrap-hip"), ""),
-                        number("calf", Tell.said("cloth.wrap-calf"), cloth.unit().symbol()));
+                        number(
+                                "calf",
+                                Tell.said("cloth.wrap-calf"),
+                                cloth.unit().symbol()));
             case SHOW_THROUGH -> List.of(number("at", Tell.said("cloth.shows-at"), "%"));
             case WASH ->
                 List.of(
@@ -124,11 +128,14 @@ final class ClothReading {
         Blank others = Blank.text("others", say("cloth.others"), typed.getOrDefault("others", ""));
         return List.of(
                 new Fold(say("cloth.strip"), List.of(say("cloth.strip-how")), blanks, open),
-                new Fold(say("cloth.other-weights"), List.of(), List.of(others), !others.value().isEmpty()));
+                new Fold(
+                        say("cloth.other-weights"),
+                        List.of(),
+                        List.of(others),
+                        !others.value().isEmpty()));
     }
 
-    private Optional<MayCut> fits(List<Finding> wrong) {
-        ClothTrial trial = ClothTrial.of(cloth, now);
+    private Optional<MayCut> fits(ClothTrial trial, List<Finding> wrong) {
         if (!wrong.isEmpty() || test.keys().stream().noneMatch(now::has)) {
             return Optional.empty();
         }
@@ -145,11 +152,6 @@ final class ClothReading {
                         Part.share(f.quality().shrinkageAcross()),
                         Part.share(f.quality().shrinkageAlong()));
         };
-    }
-
-    private String curve(Voice voice) {
-        ClothTrial trial = ClothTrial.of(cloth, now);
-        return trial.fabric().map(f -> LoadPlot.of(f.test(), voice)).orElse("");
     }
 
     private String say(String key) {

@@ -15,7 +15,11 @@ import stretchwright.web.form.Form;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
+import stretchwright.workroom.Cutting;
+import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Kind;
+import stretchwright.workroom.store.Place;
+import stretchwright.workroom.store.Thing;
 
 /** Cloths: one test at a time. */
 public final class ClothScreen implements Screen {
@@ -33,6 +37,7 @@ public final class ClothScreen implements Screen {
         routes.post("/cloths/{id}/roll", ctx -> change(ctx, ClothScreen::roll));
         routes.post("/cloths/{id}/setting", ctx -> change(ctx, ClothScreen::setting));
         routes.post("/cloths/{id}/dye", this::dye);
+        routes.post("/cloths/{id}/cut", this::cut);
         routes.get("/cloths/{id}/{test}", ctx -> reading(ctx, ClothReading.of(held(ctx, Held.asker(ctx)), test(ctx))));
         routes.post("/cloths/{id}/{test}/look", this::look);
         routes.post("/cloths/{id}/{test}", this::take);
@@ -84,10 +89,12 @@ public final class ClothScreen implements Screen {
 
     /** What was not wrong before. */
     private static List<Finding> wrong(Held cloth, Form now) {
+        List<Finding> found = ClothTrial.of(cloth, now).wrong();
+        if (found.isEmpty()) {
+            return found;
+        }
         List<Finding> before = ClothTrial.of(cloth, cloth.form()).wrong();
-        return ClothTrial.of(cloth, now).wrong().stream()
-                .filter(f -> before.stream().noneMatch(f::equals))
-                .toList();
+        return found.stream().filter(f -> before.stream().noneMatch(f::equals)).toList();
     }
 
     /** What was sent as another text of the cloth. */
@@ -142,5 +149,29 @@ public final class ClothScreen implements Screen {
         }
         Dye.keep(cloth, sent.value("dye"));
         ctx.redirect(cloth.to(""), HttpStatus.SEE_OTHER);
+    }
+
+    /** The cloth falls by what the lay of a make used, and what is left over comes back as remnants. */
+    private void cut(Context ctx) {
+        Form sent = new Form(Guard.form(ctx));
+        Held cloth = held(ctx, Held.asker(ctx));
+        Workroom room = bench.room();
+        Thing make = room.store()
+                .thing(sent.value("make"))
+                .filter(t -> t.kind() == Kind.MAKE && t.place() == Place.HERE)
+                .filter(t -> t.links().fabric().equals(cloth.thing().id()))
+                .orElseThrow(NotFoundResponse::new);
+        try {
+            Workroom.Stored stored = new Workroom.Stored(make, room.standing(make));
+            Cutting.Cut cut = bench.heavy(() -> new Cutting(room, stored).run(false));
+            boolean there = cut.cloth()
+                    .flatMap(c -> room.store().thing(c.id()))
+                    .filter(c -> c.place() == Place.HERE)
+                    .isPresent();
+            ctx.redirect(there ? cloth.to("") : "/", HttpStatus.SEE_OTHER); // a remnant that is used up lies in the bin
+        } catch (BadInput e) {
+            ctx.status(422);
+            show(ctx, cloth, cloth.words(e.findings()));
+        }
     }
 }

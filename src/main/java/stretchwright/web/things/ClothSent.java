@@ -123,17 +123,17 @@ final class ClothSent {
         String was = sent.value("was").isBlank() ? Double.toString(marks().fromMm(marked())) : sent.value("was");
         String pulled = sent.value("pulled");
         if (!sent.value("rested").isBlank()) {
-            out.put(test.keys().get(0), Stream.of(was, pulled, sent.value("rested"))
-                    .map(t -> with(t, marks()))
-                    .collect(Collectors.joining("; ")));
+            out.put(
+                    test.keys().get(0),
+                    Stream.of(was, pulled, sent.value("rested"))
+                            .map(t -> with(t, marks()))
+                            .collect(Collectors.joining("; ")));
             return;
         }
         OptionalDouble from = Quantities.length(was, marks());
         OptionalDouble to = Quantities.length(pulled, marks());
         boolean lengths = from.isPresent() && to.isPresent() && to.getAsDouble() > from.getAsDouble();
-        out.put(
-                test.keys().get(1),
-                lengths ? share(to.getAsDouble() / from.getAsDouble() - 1) : pulled);
+        out.put(test.keys().get(1), lengths ? share(to.getAsDouble() / from.getAsDouble() - 1) : pulled);
     }
 
     private void hang(Form sent, Map<String, String> out) {
@@ -145,7 +145,8 @@ final class ClothSent {
                 .map(String::strip)
                 .filter(t -> !t.isEmpty())
                 .forEach(pairs::add);
-        pairs.sort(Comparator.comparingDouble(p -> Quantities.force(p.split("=")[0]).orElse(Double.MAX_VALUE)));
+        pairs.sort(Comparator.comparingDouble(
+                p -> Quantities.force(p.split("=")[0]).orElse(Double.MAX_VALUE)));
         out.put(test.keys().get(0), String.join("; ", pairs));
         String back = Stream.of("back-1", "back-2")
                 .map(sent::value)

@@ -12,10 +12,16 @@ enum ClothTest {
     FOLD_ALONG("fold-along", ClothHands.FOLD, Tell.said("cloth.fold-along"), Tell.said("cloth.fold-along-how")),
     HANGING("hanging", ClothHands.HANGING, Tell.said("cloth.hanging"), Tell.said("cloth.hanging-how")),
     HANGING_ALONG(
-            "hanging-along", ClothHands.HANGING, Tell.said("cloth.hanging-along"), Tell.said("cloth.hanging-along-how")),
+            "hanging-along",
+            ClothHands.HANGING,
+            Tell.said("cloth.hanging-along"),
+            Tell.said("cloth.hanging-along-how")),
     WRAP("wrap", ClothHands.WRAP, Tell.said("cloth.wrap"), Tell.said("cloth.wrap-how")),
     SHOW_THROUGH(
-            "show-through", ClothHands.SHOW_THROUGH, Tell.said("cloth.show-through"), Tell.said("cloth.show-through-how")),
+            "show-through",
+            ClothHands.SHOW_THROUGH,
+            Tell.said("cloth.show-through"),
+            Tell.said("cloth.show-through-how")),
     WASH("wash", ClothHands.WASH, Tell.said("cloth.wash"), Tell.said("cloth.wash-how"));
 
     private final String path;
@@ -65,8 +71,7 @@ enum ClothTest {
                         "fabric.strip.back across",
                         "fabric.strip.width across",
                         "fabric.strip.after 30 min");
-            case HANGING_ALONG ->
-                List.of("fabric.hang along", "fabric.strip.back along", "fabric.strip.width along");
+            case HANGING_ALONG -> List.of("fabric.hang along", "fabric.strip.back along", "fabric.strip.width along");
             case WRAP -> List.of("fabric.wrap hip", "fabric.wrap calf");
             case SHOW_THROUGH -> List.of("fabric.shows through at");
             case WASH -> List.of("fabric.shrinkage across", "fabric.shrinkage along");

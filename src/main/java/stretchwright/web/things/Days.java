@@ -14,7 +14,8 @@ final class Days {
     /** "October", or "October 2024". */
     static String month(LocalDate day, LocalDate today) {
         String pattern = day.getYear() == today.getYear() ? "LLLL" : "LLLL uuuu";
-        return DateTimeFormatter.ofPattern(pattern, Locale.forLanguageTag(Voice.tag())).format(day);
+        return DateTimeFormatter.ofPattern(pattern, Locale.forLanguageTag(Voice.tag()))
+                .format(day);
     }
 
     /** "4 months ago: measure again". */

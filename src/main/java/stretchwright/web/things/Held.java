@@ -11,6 +11,7 @@ import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
+import stretchwright.intake.Need;
 import stretchwright.web.form.Form;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Opened;
@@ -97,7 +98,7 @@ record Held(Bench bench, Thing thing, Form form, Optional<Opened> asker) {
     }
 
     /**
-     * What it says now is stored, and the make that asked is brought up to date; nothing happens where it says nothing new.
+     * What it says now is stored, and the make that asked is brought up to date as soon as it can be; nothing happens where it says nothing new.
      *
      * @param seen number of the version that was on the screen
      * @throws BadInput where the make cannot be drafted so, or somebody else was first
@@ -106,18 +107,32 @@ record Held(Bench bench, Thing thing, Form form, Optional<Opened> asker) {
         Workroom room = bench.room();
         String text = room.own(thing.kind(), changed.makeText());
         boolean same = text.equals(room.own(thing.kind(), form.makeText()));
-        if (same && asker.map(m -> room.own(thing.kind(), m.text()).equals(text)).orElse(true)) {
+        if (same
+                && asker.map(m -> room.own(thing.kind(), m.text()).equals(text)).orElse(true)) {
             return;
         }
         long number = seen.matches("[0-9]{1,12}") ? Long.parseLong(seen) : thing.now();
         Thing then = new Thing(
                 thing.id(), thing.kind(), thing.name(), number, thing.place(), thing.links(), thing.changed());
-        if (asker.isEmpty()) {
+        if (asker.filter(m -> takes(m, then, text)).isPresent()) {
+            room.change(what, then, text, asker.get().stored());
+        } else {
             room.change(what, then, text);
-            return;
         }
-        Opened make = asker.get();
-        bench.tried(make, room.with(make.stored(), then, text)).session().pattern();
-        room.change(what, then, text, make.stored());
+    }
+
+    /** Whether the make can be brought up to date already; a boot of which only the first measure is there waits for the others. */
+    private boolean takes(Opened make, Thing then, String text) {
+        try {
+            bench.tried(make, bench.room().with(make.stored(), then, text))
+                    .session()
+                    .pattern();
+            return true;
+        } catch (BadInput e) {
+            if (e.findings().stream().allMatch(f -> Need.isLack(f.wrong()))) {
+                return false;
+            }
+            throw e;
+        }
     }
 }

@@ -34,7 +34,8 @@ final class LoadPlot {
         this.test = test;
         this.voice = voice;
         this.most = Math.max(test.loadAcross().lastExtension(), test.loadAlong().lastExtension());
-        this.pull = Math.max(strip(test.loadAcross(), most(test.loadAcross())), strip(test.loadAlong(), most(test.loadAlong())));
+        this.pull = Math.max(
+                strip(test.loadAcross(), most(test.loadAcross())), strip(test.loadAlong(), most(test.loadAlong())));
     }
 
     /** @param test as the cloth lies on the table */
@@ -114,12 +115,17 @@ final class LoadPlot {
         }
         svg.path(curve.isAssumed() ? "pencilled" : "drawn", path.toString());
         if (!curve.isAssumed()) {
-            curve.readings().forEach(r -> svg.empty(
-                    "circle",
-                    "class", "dot",
-                    "cx", Outline.px(x(r.extension())),
-                    "cy", Outline.px(y(r.tension() * LoadCurve.STRIP_WIDTH)),
-                    "r", "5"));
+            curve.readings()
+                    .forEach(r -> svg.empty(
+                            "circle",
+                            "class",
+                            "dot",
+                            "cx",
+                            Outline.px(x(r.extension())),
+                            "cy",
+                            Outline.px(y(r.tension() * LoadCurve.STRIP_WIDTH)),
+                            "r",
+                            "5"));
         }
         svg.text(
                 curve.isAssumed() ? "lab est halo" : "small halo",

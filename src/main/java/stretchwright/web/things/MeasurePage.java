@@ -42,14 +42,15 @@ final class MeasurePage {
     }
 
     static Optional<Measure> at(String path) {
-        return Arrays.stream(Measure.values()).filter(m -> path(m).equals("/" + path)).findFirst();
+        return Arrays.stream(Measure.values())
+                .filter(m -> path(m).equals("/" + path))
+                .findFirst();
     }
 
     /** As it was kept. */
     static ReadingPage of(Held wearer, Measure measure) {
-        List<String> kept = Arrays.stream(wearer.form()
-                        .value(SentReadings.key(measure))
-                        .split(";"))
+        List<String> kept = Arrays.stream(
+                        wearer.form().value(SentReadings.key(measure)).split(";"))
                 .map(t -> Held.shown(t, wearer.unit()))
                 .filter(t -> !t.isEmpty())
                 .toList();
@@ -70,6 +71,7 @@ final class MeasurePage {
     private ReadingPage page(List<Finding> wrong) {
         MeasureGuide guide = MeasureGuide.of(measure);
         String unit = wearer.unit().symbol();
+        Body body = body(wrong);
         return new ReadingPage(
                 Frame.plain("ask", wearer.thing().name()),
                 way(),
@@ -85,8 +87,8 @@ final class MeasurePage {
                 fits(),
                 wrong(wrong),
                 skipped(),
-                drawing(TapeFigure.Size.WIDE, "wide"),
-                drawing(TapeFigure.Size.NARROW, "narrow"),
+                drawing(body, TapeFigure.Size.WIDE, "wide"),
+                drawing(body, TapeFigure.Size.NARROW, "narrow"),
                 "");
     }
 
@@ -94,9 +96,7 @@ final class MeasurePage {
         int at = measure.ordinal();
         Measure[] all = Measure.values();
         String next = at + 1 < all.length ? wearer.to(path(all[at + 1])) : wearer.to("");
-        String goes = at + 1 < all.length
-                ? wearer.say("things.next", all[at + 1].said())
-                : say("things.keep");
+        String goes = at + 1 < all.length ? wearer.say("things.next", all[at + 1].said()) : say("things.keep");
         return new ReadingPage.Way(
                 "/wearers/" + wearer.thing().id() + path(measure),
                 wearer.thing().now(),
@@ -115,13 +115,16 @@ final class MeasurePage {
         List<Blank> blanks = new ArrayList<>();
         if (measure.ofLeg()) {
             for (Side side : Side.values()) {
-                blanks.add(Blank.number(side.word(), say(word(side)), leg(side), wearer.unit().symbol()));
+                blanks.add(Blank.number(
+                        side.word(), say(word(side)), leg(side), wearer.unit().symbol()));
             }
         }
         if (measure.roundLeg()) {
             for (Side side : Side.values()) {
                 blanks.add(Blank.tick(
-                        "hard-" + side.word(), say(hardWord(side)), now.ticked(SentReadings.hard(side), measure.term())));
+                        "hard-" + side.word(),
+                        say(hardWord(side)),
+                        now.ticked(SentReadings.hard(side), measure.term())));
             }
         }
         boolean apart = blanks.stream().anyMatch(b -> !b.value().isEmpty());
@@ -140,9 +143,11 @@ final class MeasurePage {
     }
 
     private String leg(Side side) {
-        return String.join("; ", Arrays.stream(now.value(SentReadings.key(measure, side)).split(";"))
-                .map(t -> Held.shown(t, wearer.unit()))
-                .toList());
+        return String.join(
+                "; ",
+                Arrays.stream(now.value(SentReadings.key(measure, side)).split(";"))
+                        .map(t -> Held.shown(t, wearer.unit()))
+                        .toList());
     }
 
     private static String word(Side side) {
@@ -175,7 +180,9 @@ final class MeasurePage {
         return Fits.of(now, measure)
                 .map(f -> new MayCut(
                         f.doubted() ? MayCut.Mark.LOOK : MayCut.Mark.HOLDS,
-                        readings.leavesOne() ? say("things.left-out") + " " + wearer.say(f.takes()) : wearer.say(f.takes()),
+                        readings.leavesOne()
+                                ? say("things.left-out") + " " + wearer.say(f.takes())
+                                : wearer.say(f.takes()),
                         wearer.say(f.why())));
     }
 
@@ -183,9 +190,13 @@ final class MeasurePage {
         return now.has(SentReadings.key(measure)) ? "" : wearer.say(Fits.skipped(now, measure));
     }
 
-    private String drawing(TapeFigure.Size size, String classes) {
+    /** As it is drawn: with what was typed, or as it was kept, or a usual one. */
+    private Body body(List<Finding> wrong) {
         Figure figure = WearerKeys.figure(now.value(WearerKeys.FIGURE.path())).orElse(Figure.WOMAN);
-        Body body = Trial.body(now).or(() -> Trial.body(wearer.form())).orElseGet(() -> UsualFigure.of(figure));
+        return Trial.body(wrong.isEmpty() ? now : wearer.form()).orElseGet(() -> UsualFigure.of(figure));
+    }
+
+    private String drawing(Body body, TapeFigure.Size size, String classes) {
         Drawing drawing = TapeFigure.of(measure, body, size, Voice.of(wearer.unit()));
         return drawing.svg("tape" + classes, classes);
     }

@@ -98,7 +98,9 @@ final class NewThing {
             Pages.show(
                     ctx,
                     "thing.jte",
-                    kind == Kind.WEARER ? wearer(sent, wrong) : kind == Kind.FABRIC ? cloth(sent, wrong) : boot(sent, wrong));
+                    kind == Kind.WEARER
+                            ? wearer(sent, wrong)
+                            : kind == Kind.FABRIC ? cloth(sent, wrong) : boot(sent, wrong));
         }
     }
 
@@ -110,7 +112,8 @@ final class NewThing {
         if (bench.room().store().named(kind, name).isPresent()) {
             throw wrong(Tell.said("things.taken"));
         }
-        Map<String, String> values = new LinkedHashMap<>(Map.of("unit", sent.value("unit").equals("in") ? "in" : "cm"));
+        Map<String, String> values =
+                new LinkedHashMap<>(Map.of("unit", sent.value("unit").equals("in") ? "in" : "cm"));
         sent.typed().forEach((key, typed) -> {
             if (key.startsWith(kind.word() + ".")) {
                 values.put(key, typed.get(0));
@@ -122,7 +125,9 @@ final class NewThing {
             values.put("boot.kind", say("things.boot"));
         }
         Form form = Form.empty().with(values);
-        if (kind == Kind.WEARER && values.getOrDefault("wearer.figure", "").equals("child") && sent.value("wearer.age").isBlank()) {
+        if (kind == Kind.WEARER
+                && values.getOrDefault("wearer.figure", "").equals("child")
+                && sent.value("wearer.age").isBlank()) {
             throw wrong(Tell.said("things.child-age"));
         }
         List<Finding> found = Trial.wrong(form, List.copyOf(values.keySet()));
@@ -136,7 +141,9 @@ final class NewThing {
     /** A boot is called by its kind and whose it is. */
     private static String name(Kind kind, Form sent) {
         String plain = sent.value("name").strip();
-        String boot = sent.value("boot.kind").isBlank() ? say("things.boot") : sent.value("boot.kind").strip();
+        String boot = sent.value("boot.kind").isBlank()
+                ? say("things.boot")
+                : sent.value("boot.kind").strip();
         return kind == Kind.BOOT ? boot + ", " + plain : plain;
     }
 

@@ -20,11 +20,8 @@ public record Shelved(String address, String name, String known, boolean due, St
         String name = thing.name();
         try {
             return switch (thing.kind()) {
-                case WEARER ->
-                    new Shelved(held.to(""), name, WearerPage.known(held), WearerPage.due(held), "", 0);
-                case FABRIC ->
-                    new Shelved(
-                            held.to(""), name, ClothPage.known(held), false, Dye.of(held).orElse(""), ClothPage.metres(held));
+                case WEARER -> WearerPage.shelved(held);
+                case FABRIC -> ClothPage.shelved(held);
                 case BOOT -> new Shelved(held.to(""), name, BootPage.known(held), false, "", 0);
                 case STYLE, MAKE, NOTE -> throw new IllegalArgumentException("no shelf for a " + thing.kind());
             };

@@ -59,7 +59,13 @@ public record ThingPage(
      * @param grave whether it takes something away for good
      */
     public record Ask(
-            String title, List<String> lines, String action, long seen, List<Blank> blanks, String press, boolean grave) {
+            String title,
+            List<String> lines,
+            String action,
+            long seen,
+            List<Blank> blanks,
+            String press,
+            boolean grave) {
         public Ask {
             lines = List.copyOf(lines);
             blanks = List.copyOf(blanks);

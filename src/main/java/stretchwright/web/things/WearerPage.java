@@ -46,20 +46,23 @@ final class WearerPage {
         return new WearerPage(wearer).page();
     }
 
-    /** What stands on the shelf beside the name. */
-    static String known(Held wearer) {
+    /** "10 of 19 measured, October", or that it is time to measure again. */
+    static Shelved shelved(Held wearer) {
         WearerPage page = new WearerPage(wearer);
-        return page.due.isEmpty() ? page.sentence() : Days.due(page.taken.oldest().orElse(page.today), page.today);
-    }
-
-    /** Whether something is to be measured again. */
-    static boolean due(Held wearer) {
-        return !new WearerPage(wearer).due.isEmpty();
+        boolean old = !page.due.isEmpty();
+        String known = old ? Days.due(page.taken.oldest().orElse(page.today), page.today) : page.sentence();
+        return new Shelved(wearer.to(""), wearer.thing().name(), known, old, "", 0);
     }
 
     private ThingPage page() {
         return new ThingPage(
-                Frame.plain("thing", wearer.thing().name()), says(), presses(), "", List.of(measures(), makes()), asks(), List.of());
+                Frame.plain("thing", wearer.thing().name()),
+                says(),
+                presses(),
+                "",
+                List.of(measures(), makes()),
+                asks(),
+                List.of());
     }
 
     private String sentence() {
@@ -69,7 +72,11 @@ final class WearerPage {
                         "things.measured",
                         Part.count(taken.days().size()),
                         all,
-                        Part.text(Days.month(taken.days().values().stream().max(LocalDate::compareTo).orElse(day), today))))
+                        Part.text(Days.month(
+                                taken.days().values().stream()
+                                        .max(LocalDate::compareTo)
+                                        .orElse(day),
+                                today))))
                 .orElseGet(() -> say("things.unmeasured"));
     }
 
@@ -96,7 +103,9 @@ final class WearerPage {
                     wearer.to(MeasurePage.path(first)), wearer.say("things.measure-it", first.said()), true));
         } else if (!due.isEmpty()) {
             out.add(new ThingPage.Press(
-                    wearer.to(MeasurePage.path(due.get(0))), wearer.say("things.measure-it", due.get(0).said()), true));
+                    wearer.to(MeasurePage.path(due.get(0))),
+                    wearer.say("things.measure-it", due.get(0).said()),
+                    true));
         }
         wearer.asker().ifPresent(m -> out.add(back(wearer, m, out.isEmpty())));
         return out;

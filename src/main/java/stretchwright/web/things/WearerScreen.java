@@ -42,7 +42,9 @@ public final class WearerScreen implements Screen {
         routes.post("/wearers/{id}/today", this::today);
         routes.post("/wearers/{id}/consent", this::consent);
         routes.post("/wearers/{id}/forget", this::forget);
-        routes.get("/wearers/{id}/{measure}", ctx -> reading(ctx, MeasurePage.of(held(ctx, Held.asker(ctx)), measure(ctx))));
+        routes.get(
+                "/wearers/{id}/{measure}",
+                ctx -> reading(ctx, MeasurePage.of(held(ctx, Held.asker(ctx)), measure(ctx))));
         routes.post("/wearers/{id}/{measure}/look", this::look);
         routes.post("/wearers/{id}/{measure}", this::take);
     }
@@ -93,18 +95,20 @@ public final class WearerScreen implements Screen {
 
     /** What is the matter with this measure, or with others because of it. */
     private static List<Finding> wrong(Held wearer, Measure measure, Form now) {
-        List<Finding> before = Trial.wrong(wearer.form());
         List<String> own = new ArrayList<>(List.of(SentReadings.key(measure)));
         for (Side side : Side.values()) {
             own.add(SentReadings.key(measure, side));
             own.add(SentReadings.hard(side));
         }
         boolean none = now.typed().keySet().stream().noneMatch(k -> k.startsWith("wearer.measurements."));
-        return none
-                ? List.of()
-                : Trial.wrong(now).stream()
-                        .filter(f -> own.contains(f.key()) || before.stream().noneMatch(f::equals))
-                        .toList();
+        List<Finding> found = none ? List.of() : Trial.wrong(now);
+        if (found.isEmpty()) {
+            return found;
+        }
+        List<Finding> before = Trial.wrong(wearer.form());
+        return found.stream()
+                .filter(f -> own.contains(f.key()) || before.stream().noneMatch(f::equals))
+                .toList();
     }
 
     /** With the day since when all measures are as they are, so that nobody takes them for older than they are. */
@@ -112,14 +116,15 @@ public final class WearerScreen implements Screen {
         if (now.typed().equals(wearer.form().typed())) {
             return now;
         }
-        Map<Measure, LocalDate> days = new LinkedHashMap<>(
-                Taken.of(bench.room(), wearer.thing()).days());
+        Map<Measure, LocalDate> days =
+                new LinkedHashMap<>(Taken.of(bench.room(), wearer.thing()).days());
         days.put(measure, bench.room().today());
         Optional<LocalDate> oldest = days.entrySet().stream()
                 .filter(e -> now.has(SentReadings.key(e.getKey())))
                 .map(Map.Entry::getValue)
                 .min(LocalDate::compareTo);
-        return oldest.map(day -> now.with(Map.of(WearerKeys.MEASURED_ON.path(), day.toString()))).orElse(now);
+        return oldest.map(day -> now.with(Map.of(WearerKeys.MEASURED_ON.path(), day.toString())))
+                .orElse(now);
     }
 
     private void unit(Context ctx) {
@@ -146,7 +151,11 @@ public final class WearerScreen implements Screen {
             return;
         }
         String day = bench.room().today().toString();
-        bench.room().note(wearer.thing(), WearerPage.CONSENT, day + ": " + sent.value("agreed").strip());
+        bench.room()
+                .note(
+                        wearer.thing(),
+                        WearerPage.CONSENT,
+                        day + ": " + sent.value("agreed").strip());
         ctx.redirect(wearer.to(""), HttpStatus.SEE_OTHER);
     }
 

@@ -49,8 +49,8 @@ public record Cured(
         if (!wearing.findings().isEmpty()) {
             return none(wearing, voice, wearing.findings());
         }
-        List<String> lines = new ArrayList<>(
-                WearingLines.of(wearing, voice).stream().skip(1).toList());
+        List<String> lines =
+                new ArrayList<>(WearingLines.of(wearing, voice).stream().skip(1).toList());
         if (!wearing.changesThePattern()) {
             return new Cured(
                     MayCut.Mark.LOOK, voice.say(wearing.why()), lines, Optional.empty(), "", "", "", List.of());
@@ -69,7 +69,8 @@ public record Cured(
                 && !told.startsWith(" ")
                 && told.charAt(WearingLines.COLUMN - 1) == ' ';
         return labelled
-                ? told.substring(0, WearingLines.COLUMN).strip() + ": " + told.substring(WearingLines.COLUMN).strip()
+                ? told.substring(0, WearingLines.COLUMN).strip() + ": "
+                        + told.substring(WearingLines.COLUMN).strip()
                 : told.strip();
     }
 
@@ -81,7 +82,10 @@ public record Cured(
             Session before = make.session();
             int next = make.demo()
                     ? 2
-                    : Kept.of(bench.room().store(), make.stored().thing()).versions().size() + 1;
+                    : Kept.of(bench.room().store(), make.stored().thing())
+                                    .versions()
+                                    .size()
+                            + 1;
             return new Cured(
                     MayCut.Mark.HOLDS,
                     voice.say(wearing.why()),

@@ -127,10 +127,9 @@ public final class WornScreen implements Screen {
                 ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
                 return;
             }
-            List<String> taught =
-                    worn.map(w -> WearingLines.of(w, make.voice())).orElse(List.of()).stream()
-                            .map(Cured::line)
-                            .toList();
+            List<String> taught = worn.map(w -> WearingLines.of(w, make.voice())).orElse(List.of()).stream()
+                    .map(Cured::line)
+                    .toList();
             ctx.status(text.isPresent() ? 200 : 422);
             show(ctx, WornPage.of(make).with(sent, taught, words(make, findings.all())));
         } catch (BadInput e) {
