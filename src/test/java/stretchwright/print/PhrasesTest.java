@@ -235,7 +235,7 @@ class PhrasesTest {
                             "text/html; charset=utf-8",
                             "text/javascript; charset=utf-8",
                             "default-src 'none'; img-src 'self'; style-src 'self'; script-src 'self'; connect-src 'self'; worker-src 'self'; form-action 'self';",
-                            "camera=(), microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=(), midi=(), hid=()",
+                            "camera=(), microphone=(), geolocation=(), payment=(), usb=(), serial=(), midi=(), hid=()",
                             " base-uri 'none'; frame-ancestors 'none'",
                             "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'",
                             "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline';",

@@ -90,11 +90,18 @@ final class Browsing implements AutoCloseable {
         Page page = context.newPage();
         page.onConsoleMessage(m -> {
             if (List.of("error", "warning").contains(m.type()) && !isLeft(m.text())) {
-                complaints.add(page.url() + ": " + m.text());
+                complain(page, m.text());
             }
         });
-        page.onPageError(e -> complaints.add(page.url() + ": " + e));
+        page.onPageError(e -> complain(page, e));
         return page;
+    }
+
+    /** Each once, with the first page that it was heard of. */
+    private void complain(Page page, String words) {
+        if (complaints.stream().noneMatch(c -> c.endsWith(": " + words))) {
+            complaints.add(page.url() + ": " + words);
+        }
     }
 
     /** A request that was still under way when the page was left: the library tells it, and nobody misses the answer. */

@@ -14,7 +14,7 @@ public final class Headers {
             "Referrer-Policy",
             "same-origin",
             "Permissions-Policy",
-            "camera=(), microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=(), midi=(), hid=()",
+            "camera=(), microphone=(), geolocation=(), payment=(), usb=(), serial=(), midi=(), hid=()",
             "Cross-Origin-Opener-Policy",
             "same-origin",
             "Cross-Origin-Resource-Policy",

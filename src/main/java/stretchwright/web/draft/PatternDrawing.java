@@ -37,7 +37,7 @@ final class PatternDrawing {
     private static final double WORN = 0.95;
 
     /** px at the left that she has. */
-    private static final double WORN_ROOM = 176;
+    private static final double WORN_ROOM = 186;
 
     private Optional<PlacedView> wornView = Optional.empty();
 
@@ -55,7 +55,7 @@ final class PatternDrawing {
      * @param aside where the other pieces stand; 0 for none
      */
     record Sheet(double width, double height, double left, double room, double aside, boolean wide) {
-        static final Sheet WIDE = new Sheet(930, 660, 410, 300, 740, true);
+        static final Sheet WIDE = new Sheet(930, 660, 428, 280, 722, true);
         static final Sheet NARROW = new Sheet(390, 420, 150, 200, 0, false);
     }
 
@@ -110,8 +110,8 @@ final class PatternDrawing {
         Outline at = legs.get(0).at();
         double last = 0;
         if (sheet.wide()) {
-            svg.text("lab", sheet.left() - 100, top - 24, "end", say("draw.on-her"));
-            svg.text("lab", sheet.left() - 34, top - 24, "end", unitHead());
+            svg.text("lab", sheet.left() - 112, top - 24, "end", say("draw.on-her"));
+            svg.text("lab", sheet.left() - 32, top - 24, "end", unitHead());
         }
         for (LevelRow row : LevelRow.of(session)) {
             double level = at.y(row.level().height());
@@ -120,13 +120,13 @@ final class PatternDrawing {
             String name = make.voice().say(row.level().name().said());
             double end = scale > 0 ? at.x(edgeAt(row.level().height())) : 0;
             wornLevel(row, y);
-            svg.path("level", "M" + Outline.px(sheet.left() - 28) + " " + Outline.px(y) + "L" + Outline.px(end) + " "
+            svg.path("level", "M" + Outline.px(sheet.left() - 26) + " " + Outline.px(y) + "L" + Outline.px(end) + " "
                     + Outline.px(level));
             svg.text(row.estimated() ? "est" : "", numbersAt(), y + 5, "start", name);
             if (sheet.wide()) {
-                number(row, sheet.left() - 100, y + 5, say("draw.on-her"), row.onHer());
+                number(row, sheet.left() - 112, y + 5, say("draw.on-her"), row.onHer());
             }
-            number(row, sheet.left() - 34, y + 5, say("draw.as-cut"), row.asCut());
+            number(row, sheet.left() - 32, y + 5, say("draw.as-cut"), row.asCut());
             if (row.looks()) {
                 svg.path("mark look", ring(end, level));
             }
@@ -145,11 +145,10 @@ final class PatternDrawing {
                 .map(l -> pattern.onBody(l.height()))
                 .orElse(0.0);
         double drop = session.make().style().lower().hemDrop();
-        WornView view = WornView.of(
-                session.body(),
-                session.make().boot(),
-                new WornEdges(front + band, back + band, hem + drop / 2, hem - drop / 2),
-                WORN * scale);
+        WornEdges edges = new WornEdges(front + band, back + band, hem + drop / 2, hem - drop / 2);
+        WornView full = WornView.of(session.body(), session.make().boot(), edges, WORN * scale);
+        double fitting = Math.min(1, Math.min(WORN_ROOM / full.width(), (sheet.height() - 8) / full.height()));
+        WornView view = WornView.of(session.body(), session.make().boot(), edges, fitting * WORN * scale);
         double left = Math.max(0, WORN_ROOM - view.width());
         double down = Math.max(0, top + (legs.get(0).at().y(0) - top) - view.levelY(0));
         wornView = Optional.of(new PlacedView(view, left, Math.min(down, sheet.height() - view.height())));
@@ -182,7 +181,7 @@ final class PatternDrawing {
     }
 
     private double numbersAt() {
-        return sheet.wide() ? sheet.left() - 220 : 8;
+        return sheet.wide() ? sheet.left() - 238 : 8;
     }
 
     private String unitHead() {
