@@ -50,7 +50,11 @@ class JarTest {
     @Test
     void thePageMakesAndShowsAndGivesItsFiles(@TempDir Path folder) throws Exception {
         Path told = Files.createFile(folder.resolve("told"));
-        Process process = java("serve", "--no-browser", "--workroom", folder.resolve("room").toString())
+        Process process = java(
+                        "serve",
+                        "--no-browser",
+                        "--workroom",
+                        folder.resolve("room").toString())
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(told.toFile())
                 .start();

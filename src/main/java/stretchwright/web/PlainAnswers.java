@@ -1,7 +1,7 @@
 package stretchwright.web;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -30,7 +30,12 @@ final class PlainAnswers extends ErrorHandler {
 
     @Override
     protected void generateResponse(
-            Request request, Response response, int code, String message, @Nullable Throwable cause, Callback callback) {
+            Request request,
+            Response response,
+            int code,
+            String message,
+            @Nullable Throwable cause,
+            Callback callback) {
         Headers.all().forEach(response.getHeaders()::put);
         response.getHeaders().put(HttpHeader.CONTENT_TYPE, HTML);
         response.write(true, page(code), callback);

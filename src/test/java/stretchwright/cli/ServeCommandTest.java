@@ -29,8 +29,8 @@ class ServeCommandTest {
 
     /** The door cannot be had, so that the command ends. */
     private int serve(String... more) {
-        List<String> line = new ArrayList<>(
-                List.of("serve", "--no-browser", "--workroom", folder.resolve("room").toString()));
+        List<String> line = new ArrayList<>(List.of(
+                "serve", "--no-browser", "--workroom", folder.resolve("room").toString()));
         line.addAll(List.of(more));
         ServeDoor door = (room, port, share) -> {
             opened.add(share);
@@ -66,7 +66,8 @@ class ServeCommandTest {
     void nothingIsOpenedWithoutAGoodPhrase() throws Exception {
         assertThat(serve("--share", "--pass-phrase-file", file("eleven lett"))).isEqualTo(Exit.INPUT);
         assertThat(serve("--share", "--pass-phrase-file", file(""))).isEqualTo(Exit.INPUT);
-        assertThat(serve("--share", "--pass-phrase-file", file("x".repeat(100_000)))).isEqualTo(Exit.INPUT);
+        assertThat(serve("--share", "--pass-phrase-file", file("x".repeat(100_000))))
+                .isEqualTo(Exit.INPUT);
         assertThat(serve("--share", "--pass-phrase-file", folder.resolve("none").toString()))
                 .isEqualTo(Exit.INPUT);
         assertThat(serve("--pass-phrase-file", file(WORDS))).isEqualTo(Exit.INPUT);
@@ -97,7 +98,8 @@ class ServeCommandTest {
     @Test
     void theEnvironmentComesBeforeTheTerminal() throws Exception {
         Findings findings = new Findings("serve");
-        assertThat(phrase(Optional.of(WORDS), typed("never asked here"), findings)).contains(WORDS);
+        assertThat(phrase(Optional.of(WORDS), typed("never asked here"), findings))
+                .contains(WORDS);
         assertThat(phrase(Optional.of("short"), typed(WORDS, WORDS), findings)).isEmpty();
         assertThat(findings.all()).hasSize(1);
     }
@@ -107,7 +109,8 @@ class ServeCommandTest {
         Findings findings = new Findings("serve");
         assertThat(phrase(Optional.empty(), typed(WORDS, WORDS), findings)).contains(WORDS);
         assertThat(findings.all()).isEmpty();
-        assertThat(phrase(Optional.empty(), typed(WORDS, WORDS + "s"), findings)).isEmpty();
+        assertThat(phrase(Optional.empty(), typed(WORDS, WORDS + "s"), findings))
+                .isEmpty();
         assertThat(phrase(Optional.empty(), typed("short", "short"), findings)).isEmpty();
         assertThat(phrase(Optional.empty(), typed(), findings)).isEmpty();
         assertThat(phrase(Optional.empty(), Optional.empty(), findings)).isEmpty();
@@ -137,7 +140,8 @@ class ServeCommandTest {
             came.addAll(List.of(PhraseWords.some(random).split(" ")));
         }
         assertThat(came).hasSize(256);
-        int shortest = words.stream().map(String::length).sorted().limit(1).findFirst().orElseThrow();
+        int shortest =
+                words.stream().map(String::length).sorted().limit(1).findFirst().orElseThrow();
         assertThat(PhraseWords.WORDS * (shortest + 1) - 1).isGreaterThanOrEqualTo(PassPhrase.SHORTEST);
     }
 }

@@ -196,7 +196,8 @@ final class PseudoDoors {
     }
 
     private void page() throws Exception {
-        Server server = Server.start(new Address.Folder(folder.resolve("page-room")), 0).orElseThrow();
+        Server server =
+                Server.start(new Address.Folder(folder.resolve("page-room")), 0).orElseThrow();
         String at = server.address();
         saved("page-start", get(at));
         for (String screen : List.of("", "/lay", "/print", "/sew", "/sew/2", "/numbers")) {
@@ -231,15 +232,17 @@ final class PseudoDoors {
     private void shared() throws Exception {
         Phrase phrase = Phrase.of("chalk canvas comet oyster");
         Opening opening = new Opening("127.0.0.1", 0, Optional.of(phrase));
-        Server server =
-                Server.start(new Address.Folder(folder.resolve("page-room")), opening).orElseThrow();
+        Server server = Server.start(new Address.Folder(folder.resolve("page-room")), opening)
+                .orElseThrow();
         String at = server.address();
         saved("page-join", get(at + "join"));
         saved("page-join-wrong", post(at + "join", "phrase=x").body());
         saved("page-join-first", post(at + "all", "").body());
         HttpResponse<String> in = post(at + "join", "phrase=chalk+canvas+comet+oyster");
         HttpRequest joined = HttpRequest.newBuilder(URI.create(at + "join"))
-                .header("Cookie", in.headers().firstValue("Set-Cookie").orElseThrow().replaceAll(";.*", ""))
+                .header(
+                        "Cookie",
+                        in.headers().firstValue("Set-Cookie").orElseThrow().replaceAll(";.*", ""))
                 .build();
         saved(
                 "page-joined",

@@ -55,8 +55,8 @@ class BadClientsTest {
 
     private String head(String line, String more) {
         String seal = "0123456789abcdef".repeat(2);
-        return line + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: stretchwright-seal=" + seal + "\r\nSeal: " + seal
-                + "\r\n" + more + "\r\n";
+        return line + " HTTP/1.1\r\nHost: 127.0.0.1:" + port + "\r\nCookie: stretchwright-seal=" + seal + "\r\nSeal: "
+                + seal + "\r\n" + more + "\r\n";
     }
 
     private String form(int length) {
@@ -164,14 +164,17 @@ class BadClientsTest {
     @Test
     void whatMakesNoSenseIsNotTalkedAbout() throws Exception {
         Wire wire = new Wire(port);
-        for (String path : List.of("/%2e%2e/", "/%zz", "/\u0001", "//", "/;;;", "http://elsewhere.example/", "*", "/?%%%")) {
+        for (String path :
+                List.of("/%2e%2e/", "/%zz", "/\u0001", "//", "/;;;", "http://elsewhere.example/", "*", "/?%%%")) {
             assertThat(Wire.status(wire.get(path))).as(path).isLessThan(500);
         }
         for (String host : List.of("Host:", "Host: a b", "Host: [::", "Host: x@y:1", "Host: a:b:c")) {
             assertThat(Wire.status(wire.get("/", host))).as(host).isBetween(400, 499);
         }
         for (String header : List.of("Cookie: ;;=;\u00ff", "Content-Length: -1", "Transfer-Encoding: x", "Expect: y")) {
-            assertThat(Wire.status(wire.ask("POST /all", "", header))).as(header).isBetween(400, 501);
+            assertThat(Wire.status(wire.ask("POST /all", "", header)))
+                    .as(header)
+                    .isBetween(400, 501);
         }
         assertThat(Wire.status(wire.get("/", "X: " + "a".repeat(100_000)))).isEqualTo(431);
         for (String garbage : List.of("\r\n\r\n", "GET\r\n\r\n", "\u0016\u0003\u0001", "GET / HTTP/9.9\r\n\r\n")) {

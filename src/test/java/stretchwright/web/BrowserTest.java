@@ -15,7 +15,8 @@ class BrowserTest {
         assertThat(Browser.command("Mac OS X", Map.of(), AT)).contains(List.of("open", AT));
         assertThat(Browser.command("Windows 11", Map.of(), AT).orElseThrow()).endsWith(AT);
         assertThat(Browser.command("Linux", Map.of("DISPLAY", ":0"), AT)).contains(List.of("xdg-open", AT));
-        assertThat(Browser.command("Linux", Map.of("WAYLAND_DISPLAY", "wayland-0"), AT)).isPresent();
+        assertThat(Browser.command("Linux", Map.of("WAYLAND_DISPLAY", "wayland-0"), AT))
+                .isPresent();
     }
 
     @Test

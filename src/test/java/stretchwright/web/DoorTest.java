@@ -112,9 +112,13 @@ class DoorTest {
         assertThat(Wire.status(wrong)).isEqualTo(422);
         assertThat(wrong).contains("That is not the pass phrase.").doesNotContain("oyster");
         String session = joined(phone);
-        assertThat(phone.get("/makes/demo", "Cookie: " + session)).startsWith("HTTP/1.1 200").contains("Rowan");
+        assertThat(phone.get("/makes/demo", "Cookie: " + session))
+                .startsWith("HTTP/1.1 200")
+                .contains("Rowan");
         String page = phone.get("/join", "Cookie: " + session);
-        assertThat(page).contains("class=\"qr\"", "http://127.0.0.1:" + phone.port() + "/").doesNotContain("chalk");
+        assertThat(page)
+                .contains("class=\"qr\"", "http://127.0.0.1:" + phone.port() + "/")
+                .doesNotContain("chalk");
         String cookies = "Cookie: stretchwright-seal=" + Wire.SEAL + "; " + session;
         String left = phone.post("/leave", "seal=" + Wire.SEAL, cookies);
         assertThat(Wire.status(left)).isEqualTo(303);
@@ -130,7 +134,9 @@ class DoorTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"//elsewhere.example", "/%5celsewhere", "http://elsewhere.example", "/a/../b", "%22><script>", ""})
+    @ValueSource(
+            strings = {"//elsewhere.example", "/%5celsewhere", "http://elsewhere.example", "/a/../b", "%22><script>", ""
+            })
     void nobodyIsLedElsewhere(String to) throws IOException {
         assertThat(phone.get("/join?to=" + to)).contains("name=\"to\" value=\"/\"");
         String sent = phone.post("/join", "phrase=" + WORDS.replace(' ', '+') + "&to=" + to);
@@ -143,9 +149,11 @@ class DoorTest {
                 .lines()
                 .filter(l -> l.startsWith("Set-Cookie: "))
                 .toList();
-        assertThat(set).hasSize(2).allSatisfy(c -> assertThat(c)
-                .contains("HttpOnly", "SameSite=Strict", "Path=/")
-                .doesNotContain("Domain"));
+        assertThat(set)
+                .hasSize(2)
+                .allSatisfy(c -> assertThat(c)
+                        .contains("HttpOnly", "SameSite=Strict", "Path=/")
+                        .doesNotContain("Domain"));
     }
 
     @Test
@@ -161,7 +169,9 @@ class DoorTest {
         String form = phone.post("/all", "name=x");
         assertThat(Wire.status(form)).isEqualTo(403);
         assertThat(form).contains("Join first");
-        assertThat(phone.get("/makes/demo", "HX-Request: true")).startsWith("HTTP/1.1 403").contains("HX-Redirect: /join");
+        assertThat(phone.get("/makes/demo", "HX-Request: true"))
+                .startsWith("HTTP/1.1 403")
+                .contains("HX-Redirect: /join");
     }
 
     /** Missing, forged, another browser's, only in the cookie, twice. */

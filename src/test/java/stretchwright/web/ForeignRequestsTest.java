@@ -44,13 +44,17 @@ class ForeignRequestsTest {
     void pathTricksLeadNowhere(String path) throws IOException {
         String answer = here.get(path);
         assertThat(Wire.status(answer)).isIn(400, 404);
-        assertThat(answer).containsAnyOf("Nothing here", "This could not be read").doesNotContain("Exception", "root:");
+        assertThat(answer)
+                .containsAnyOf("Nothing here", "This could not be read")
+                .doesNotContain("Exception", "root:");
     }
 
     @Test
     void onThisMachineNobodyIsAsked() throws IOException {
         assertThat(here.get("/makes/demo")).startsWith("HTTP/1.1 200");
-        assertThat(here.get("/join")).contains("./stretchwright serve --share").doesNotContain("class=\"qr\"", "password");
+        assertThat(here.get("/join"))
+                .contains("./stretchwright serve --share")
+                .doesNotContain("class=\"qr\"", "password");
         assertThat(Wire.status(here.post("/join", "phrase=x"))).isEqualTo(303);
     }
 
@@ -77,14 +81,16 @@ class ForeignRequestsTest {
     @Test
     void ourOwnNamesAreNot() throws IOException {
         for (String host : List.of("127.0.0.1", "localhost", "LocalHost")) {
-            assertThat(Wire.status(here.get("/", "Host: " + host + ":" + here.port()))).isEqualTo(200);
+            assertThat(Wire.status(here.get("/", "Host: " + host + ":" + here.port())))
+                    .isEqualTo(200);
         }
     }
 
     @Test
     void anotherSitesPageSendsNothingAndTakesNothing() throws IOException {
         String own = "http://127.0.0.1:" + here.port();
-        for (String origin : List.of("http://elsewhere.example", "null", "http://127.0.0.1:1", "https" + own.substring(4))) {
+        for (String origin :
+                List.of("http://elsewhere.example", "null", "http://127.0.0.1:1", "https" + own.substring(4))) {
             String answer = here.post("/all", "name=x", "Origin: " + origin);
             assertThat(answer).as(origin).startsWith("HTTP/1.1 403").contains("Not from another site");
         }
@@ -102,8 +108,12 @@ class ForeignRequestsTest {
 
     @Test
     void whatIsTooLargeOrOfAnotherKindIsToldInPlainWords() throws IOException {
-        assertThat(here.get("/", "X: " + "a".repeat(20_000))).startsWith("HTTP/1.1 431").contains("Too much at once");
-        assertThat(here.get("/?" + "a".repeat(20_000))).startsWith("HTTP/1.1 414").contains("Too much at once");
+        assertThat(here.get("/", "X: " + "a".repeat(20_000)))
+                .startsWith("HTTP/1.1 431")
+                .contains("Too much at once");
+        assertThat(here.get("/?" + "a".repeat(20_000)))
+                .startsWith("HTTP/1.1 414")
+                .contains("Too much at once");
         assertThat(here.post("/all", "name=" + "a".repeat(300_000)))
                 .startsWith("HTTP/1.1 413")
                 .contains("Too large");

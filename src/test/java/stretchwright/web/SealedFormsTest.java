@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 
 /** Every form that sends something carries the seal, in each template; without it the door refuses the form. */
 class SealedFormsTest {
-    private static final Pattern FORM =
-            Pattern.compile("<form\\b[^\\n]*?\\bmethod=[\"']?post\\b(.*?)</form>", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
+    private static final Pattern FORM = Pattern.compile(
+            "<form\\b[^\\n]*?\\bmethod=[\"']?post\\b(.*?)</form>", Pattern.DOTALL | Pattern.CASE_INSENSITIVE);
 
     private static final String SEAL = "@template.seal()";
 

@@ -44,7 +44,9 @@ class StopTest {
         assertThat(took).isLessThan(Duration.ofSeconds(3));
         for (Socket socket : open) {
             socket.setSoTimeout(1000);
-            assertThat(socket.getInputStream().readAllBytes()).as("the line is closed").isNotNull();
+            assertThat(socket.getInputStream().readAllBytes())
+                    .as("the line is closed")
+                    .isNotNull();
             socket.close();
         }
     }

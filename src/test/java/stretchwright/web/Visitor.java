@@ -60,8 +60,9 @@ final class Visitor {
     /** A filled form, each time under another name. */
     static Map<String, List<String>> example() {
         try {
-            Map<String, List<String>> typed = new LinkedHashMap<>(
-                    Form.of(Files.readString(Path.of("examples/evening-practice.yaml"))).typed());
+            Map<String, List<String>> typed =
+                    new LinkedHashMap<>(Form.of(Files.readString(Path.of("examples/evening-practice.yaml")))
+                            .typed());
             typed.put("name", List.of("Evening practice " + NUMBER.incrementAndGet()));
             return typed;
         } catch (IOException e) {

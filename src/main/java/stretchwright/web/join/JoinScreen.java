@@ -36,7 +36,9 @@ public final class JoinScreen implements Screen {
             return JoinPage.alone();
         }
         String to = ctx.queryParam(Wanted.NAME);
-        return door.mayAsk(ctx) ? JoinPage.joined(addresses(ctx)) : JoinPage.asking(Wanted.of(to == null ? "" : to), "");
+        return door.mayAsk(ctx)
+                ? JoinPage.joined(addresses(ctx))
+                : JoinPage.asking(Wanted.of(to == null ? "" : to), "");
     }
 
     /** One that was found by another machine already is the best. */

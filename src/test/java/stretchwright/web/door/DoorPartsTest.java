@@ -25,7 +25,9 @@ class DoorPartsTest {
     @Test
     void anOpenPageNeedsAPhrase() {
         for (String host : new String[] {"0.0.0.0", "192.168.1.5", "::", "no.such.name.invalid"}) {
-            assertThatThrownBy(() -> new Opening(host, 0, Optional.empty())).as(host).hasMessageContaining("must have");
+            assertThatThrownBy(() -> new Opening(host, 0, Optional.empty()))
+                    .as(host)
+                    .hasMessageContaining("must have");
         }
         assertThat(Opening.here(0).isShared()).isFalse();
         assertThat(new Opening("::1", 0, Optional.empty()).own(8000)).isEqualTo("http://[::1]:8000/");
