@@ -15,6 +15,7 @@ import stretchwright.workroom.Differences;
 import stretchwright.workroom.Figures;
 import stretchwright.workroom.Kept;
 import stretchwright.workroom.Workroom;
+import stretchwright.workroom.jobs.KeptLays;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Store;
@@ -72,7 +73,7 @@ final class RoomShow extends Task {
     /** Those that tell somebody something: what was kept stands beside its version. */
     private static List<Thing> notes(Thing thing, Store store) {
         return store.from(thing.id(), Kind.NOTE).stream()
-                .filter(n -> !Kept.isMark(n))
+                .filter(n -> !Kept.isMark(n) && !KeptLays.isMark(n))
                 .toList();
     }
 

@@ -39,7 +39,14 @@ final class LayCheck {
     private final Fabric fabric;
     private final LayTerms terms;
     private final Lay lay;
-    private final List<String> faults = new ArrayList<>();
+    private final List<Fault> faults = new ArrayList<>();
+
+    /**
+     * What does not hold.
+     *
+     * @param who the placements that it is about
+     */
+    record Fault(Trouble.Kind kind, List<Lay.Placement> who, String words) {}
 
     private LayCheck(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
         this.pieces = pieces;
@@ -54,6 +61,10 @@ final class LayCheck {
     }
 
     static List<String> faults(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
+        return found(pieces, fabric, terms, lay).stream().map(Fault::words).toList();
+    }
+
+    static List<Fault> found(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
         LayCheck check = new LayCheck(pieces, fabric, terms, lay);
         check.cloth();
         check.gaps();
@@ -71,7 +82,17 @@ final class LayCheck {
     }
 
     private void fault(String format, Object... values) {
-        faults.add(String.format(Locale.ROOT, format, values));
+        fault(Trouble.Kind.OTHER, List.of(), format, values);
+    }
+
+    private void fault(Trouble.Kind kind, List<Lay.Placement> who, String format, Object... values) {
+        faults.add(new Fault(kind, who, String.format(Locale.ROOT, format, values)));
+    }
+
+    private void fault(Trouble.Kind kind, Lay.Placement who, String format, Object... values) {
+        List<Object> all = new ArrayList<>(List.of(who.piece(), who.copy()));
+        all.addAll(List.of(values));
+        fault(kind, List.of(who), format, all.toArray());
     }
 
     private void cloth() {
@@ -124,7 +145,7 @@ final class LayCheck {
                 || Outline.greatest(x) > Grid.units(lay.fabricWidth())
                 || Outline.least(y) < 0
                 || Outline.greatest(y) > Grid.units(lay.spreadLength())) {
-            fault("%s %d reaches beyond the cloth", placement.piece(), placement.copy());
+            fault(Trouble.Kind.BEYOND, placement, "%s %d reaches beyond the cloth");
         }
     }
 
@@ -139,9 +160,7 @@ final class LayCheck {
         double length = piece.grain().from().distance(piece.grain().to());
         double off = Math.toDegrees(Math.asin(Math.min(1, Grid.mm(Math.abs(ends.get(0) - ends.get(1))) / length)));
         if (off > terms.tilt() + ROUNDED / length || !ends.equals(said)) {
-            fault(
-                    "the grain of %s %d lies %s from the selvage, not %s",
-                    placement.piece(), placement.copy(), ends, said);
+            fault(Trouble.Kind.TURNED, placement, "the grain of %s %d lies %s from the selvage, not %s", ends, said);
         }
     }
 
@@ -160,13 +179,13 @@ final class LayCheck {
         double off = placement.rotation() - 180 * Math.rint(placement.rotation() / 180);
         boolean turned = Math.abs(placement.rotation()) > 90;
         if (Math.abs(off) > terms.tilt() + TINY || turned && fabric.roll().oneWay()) {
-            fault("%s %d is turned by %.1f degrees", placement.piece(), placement.copy(), placement.rotation());
+            fault(Trouble.Kind.TURNED, placement, "%s %d is turned by %.1f degrees", placement.rotation());
         }
         if (placement.unfolded() != (onFold && !folded)) {
-            fault("%s %d is wrongly %s", placement.piece(), placement.copy(), onFold ? "folded" : "unfolded");
+            fault(Trouble.Kind.OTHER, placement, "%s %d is wrongly %s", onFold ? "folded" : "unfolded");
         }
         if (onFold && folded && !(placement.x() == 0 && placement.rotation() == 0 && !placement.mirrored())) {
-            fault("%s %d does not lie on the fold", placement.piece(), placement.copy());
+            fault(Trouble.Kind.FOLD, placement, "%s %d does not lie on the fold");
         }
     }
 
@@ -189,7 +208,7 @@ final class LayCheck {
                         : Outline.least(along) >= doubled;
         };
         if (!holds) {
-            fault("%s %d goes through %d layers", placement.piece(), placement.copy(), placement.layers());
+            fault(Trouble.Kind.LAYERS, placement, "%s %d goes through %d layers", placement.layers());
         }
     }
 
@@ -205,7 +224,7 @@ final class LayCheck {
         for (boolean lower : both ? new boolean[] {false, true} : new boolean[] {false}) {
             for (Polygon flaw : cloth.flaws()) {
                 if (piece.intersection(Gaps.geometry(spread(flaw, lower, fold))).getArea() > FLECK) {
-                    fault("%s %d lies on a flaw", placement.piece(), placement.copy());
+                    fault(Trouble.Kind.FLAW, placement, "%s %d lies on a flaw");
                 }
             }
             if (cloth.outline().isPresent()) {
@@ -215,7 +234,7 @@ final class LayCheck {
                 double above =
                         piece.getEnvelopeInternal().getMaxY() - outline.box().maxY();
                 if (off > FLECK && above <= 0) {
-                    fault("%s %d reaches beyond the remnant", placement.piece(), placement.copy());
+                    fault(Trouble.Kind.REMNANT, placement, "%s %d reaches beyond the remnant");
                 }
             }
         }
@@ -232,7 +251,7 @@ final class LayCheck {
             for (int i = 0; i < outlines.size(); i++) {
                 for (int j = 0; j < i; j++) {
                     if (Gaps.nearer(outlines.get(i), outlines.get(j), terms.gap())) {
-                        fault("%s is nearer to %s than %.1f mm", named(i), named(j), terms.gap());
+                        fault(Trouble.Kind.NEAR, both(i, j), "%s is nearer to %s than %.1f mm", named(i), named(j), terms.gap());
                     }
                 }
             }
@@ -256,6 +275,8 @@ final class LayCheck {
         }
         if (heights.size() > 1) {
             fault(
+                    Trouble.Kind.PRINT,
+                    List.of(),
                     "the notch %s lies at %d heights of the print",
                     terms.matchAt().get(), heights.size());
         }
@@ -270,10 +291,14 @@ final class LayCheck {
                         units(outlines.get(i), false),
                         units(outlines.get(j), true),
                         units(outlines.get(j), false))) {
-                    fault("%s overlaps %s", named(i), named(j));
+                    fault(Trouble.Kind.OVERLAPS, both(i, j), "%s overlaps %s", named(i), named(j));
                 }
             }
         }
+    }
+
+    private List<Lay.Placement> both(int i, int j) {
+        return List.of(lay.placements().get(i), lay.placements().get(j));
     }
 
     private String named(int i) {

@@ -2,10 +2,12 @@ package stretchwright.web.frame;
 
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.util.Map;
 import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import stretchwright.make.Session;
 import stretchwright.workroom.Workroom;
+import stretchwright.workroom.jobs.KeptLays;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Thing;
@@ -44,9 +46,14 @@ public final class Bench {
     }
 
     public Opened opened(Workroom.Stored stored) {
+        String id = stored.thing().id();
+        boolean demo = id.equals(Demo.ID);
         Session session = drafts.session(
-                stored.thing().id(), stored.version().name(), stored.version().text());
-        return new Opened(stored, session, stored.thing().id().equals(Demo.ID));
+                id,
+                stored.version().name(),
+                stored.version().text(),
+                demo ? Map.of() : KeptLays.of(room.store(), id));
+        return new Opened(stored, session, demo);
     }
 
     /** The make as it would be with this text; nothing is kept. */
