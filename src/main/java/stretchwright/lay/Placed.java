@@ -71,6 +71,11 @@ public record Placed(Lay.Method method, double doubled, List<Spot> spots, boolea
         return new Placed(method, doubled, others, true);
     }
 
+    /** The same, put by whomever. */
+    public Placed byHand(boolean hand) {
+        return new Placed(method, doubled, spots, hand);
+    }
+
     /** Names of those that are asked for and are not there. */
     public List<String> strangers(Set<String> ids) {
         return ids.stream()

@@ -90,7 +90,7 @@ public final class Relaying {
                 .max()
                 .orElseThrow();
         // the floor is below every lay that holds; one that does not is told without
-        double length = Grid.snap(top) * (placed.method() == Lay.Method.FOLDED_CROSSWISE ? 2 : 1);
+        double length = Math.max(1, Grid.snap(top)) * (placed.method() == Lay.Method.FOLDED_CROSSWISE ? 2 : 1);
         return new Lay(
                 placed.method(),
                 Grid.mm(width(placed)),

@@ -1,10 +1,14 @@
 package stretchwright.make;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import stretchwright.fabric.Fabric;
+import stretchwright.lay.Buying;
 import stretchwright.lay.ClothLay;
+import stretchwright.lay.ClothUse;
 import stretchwright.lay.Lay;
+import stretchwright.lay.OnHand;
 import stretchwright.lay.Onward;
 import stretchwright.lay.Placed;
 import stretchwright.lay.Relaying;
@@ -30,6 +34,24 @@ public record Laid(ClothLay usual, Fabric fabric, LayTerms terms) {
     /** That lay where it can stand instead of the usual one. */
     public Optional<Lay> instead(Placed placed) {
         return relaying().instead(usual.lay(), placed);
+    }
+
+    /** With what follows from a lay alone: nothing is tried for the cloth at hand. */
+    public ClothLay with(Lay lay, Buying.Counter counter) {
+        return new ClothLay(
+                usual.fabric(),
+                usual.pieces(),
+                lay,
+                ClothUse.of(lay, usual.pieces(), fabric, terms.matchAt(), counter, Optional.empty()));
+    }
+
+    /** What is left of the cloth at hand by that lay, mm, negative where it is short; empty where none is at hand. */
+    public OptionalDouble spare(Lay lay) {
+        Buying buying = Buying.of(lay.length(), fabric, Buying.Counter.METRIC);
+        OptionalDouble have = fabric.roll().onHand();
+        return have.isEmpty()
+                ? have
+                : OptionalDouble.of(have.getAsDouble() - OnHand.needed(lay.length(), fabric, buying));
     }
 
     /** Whether the cloth lets a piece be turned by half a turn. */

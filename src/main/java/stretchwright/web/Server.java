@@ -42,7 +42,8 @@ public final class Server {
     /** What the page's own files are, by their names. */
     private static final Map<String, String> OWN = Map.of(
             "look.css", "text/css",
-            "live.js", "text/javascript");
+            "live.js", "text/javascript",
+            "lay.js", "text/javascript");
 
     private final Workroom room;
     private final Workers workers;
@@ -89,13 +90,15 @@ public final class Server {
     }
 
     private static void open(JavalinConfig c, Bench bench) {
+        LayScreen lay = new LayScreen(bench);
+        c.events.serverStopping(lay::close);
         List<Screen> screens = List.of(
                 new StartScreen(bench),
                 new AskScreen(bench),
                 new DraftScreen(bench),
                 new AllScreen(bench),
                 new NumbersScreen(bench),
-                new LayScreen(bench),
+                lay,
                 new PrintScreen(bench),
                 new SewScreen(bench),
                 new FilesScreen(bench));

@@ -45,11 +45,11 @@ public final class PlacedText {
         }
     }
 
-    /** @param length of the lay, mm: what was found is told without laying the pieces anew */
-    static Document document(Lay lay) {
+    /** Its length besides: what was found is told without laying the pieces anew. */
+    static Document document(double length, Placed placed) {
         ObjectNode out = Json.node();
-        out.put("length", lay.length());
-        put(out, Placed.of(lay));
+        out.put("length", length);
+        put(out, placed);
         return new Document(NAME, "lay", 1, Json.bytes(out));
     }
 

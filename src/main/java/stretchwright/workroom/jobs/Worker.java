@@ -125,9 +125,11 @@ final class Worker {
                 return false;
             }
             long reached = spells.reached(next, before.reached());
-            List<Document> files = List.of(PlacedText.document(next));
+            // around what a person pinned it need not be shorter than the usual lay
+            Placed found = Placed.of(next).byHand(asked.from().byHand());
+            List<Document> files = List.of(PlacedText.document(next.length(), found));
             if (reached >= job.asked()) {
-                return found(job, asked.cloth(), next) && end(job.id(), List.of(), files);
+                return kept(job, asked.cloth(), found) && end(job.id(), List.of(), files);
             }
             keep(job.id(), reached, files);
             // as it stands now: somebody may have stopped it, or come farther
@@ -145,14 +147,14 @@ final class Worker {
     }
 
     /** From then on it is the make's lay, where nobody stopped the search. */
-    private boolean found(Job job, int cloth, Lay lay) {
+    private boolean kept(Job job, int cloth, Placed lay) {
         boolean on = database.read(h -> JobRows.one(h, job.id()))
                 .filter(j -> !j.state().over())
                 .isPresent();
         if (on) {
             Store store = new Store(database, clock);
             database.read(h -> JobRows.about(h, job.id()))
-                    .forEach(make -> KeptLays.keep(store, make, cloth, Placed.of(lay)));
+                    .forEach(make -> KeptLays.keep(store, make, cloth, lay));
         }
         return true;
     }
