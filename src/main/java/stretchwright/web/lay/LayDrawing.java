@@ -55,7 +55,8 @@ final class LayDrawing {
         double sides = room.width - room.left - room.right;
         scale = Math.min(sides / across, room.most / shown.reach());
         height = TOP + scale * shown.reach() + BELOW;
-        at = new Outline(scale, room.left + scale * left() + (sides - scale * across) / 2, height - BELOW);
+        double idle = room.wide() ? 0 : (sides - scale * across) / 2;
+        at = new Outline(scale, room.left + scale * left() + idle, height - BELOW);
     }
 
     static String of(Shown shown, Voice voice, Unit unit, Room room, String address, String words) {

@@ -88,9 +88,14 @@ public record LayPage(
         return !shown.lay().shortest() && shown.troubles().isEmpty() && !make.demo();
     }
 
+    /** What is to be known of a lay that was kept before; empty for nothing. */
+    public String gaveWay() {
+        return table.gaveWay() ? say("lay.kept-no-more") : "";
+    }
+
     /** Whether the lay that stands is not the one that was found at once. */
     public boolean own() {
-        return !make.demo() && !table.usual().placements().equals(table.standing().lay().placements());
+        return table.gaveWay() || !make.demo() && !table.usual().placements().equals(table.standing().lay().placements());
     }
 
     public String wide() {

@@ -75,7 +75,10 @@ public final class LayScreen implements Screen, AutoCloseable {
     }
 
     private Table table(Opened make, int cloth) {
-        return Table.of(make, cloth, search(make, cloth));
+        Optional<Placed> kept = make.demo()
+                ? Optional.empty()
+                : Optional.ofNullable(KeptLays.of(bench.room().store(), make.id()).get(cloth));
+        return Table.of(make, cloth, search(make, cloth), kept);
     }
 
     private Optional<PieceSearch> search(Opened make, int cloth) {
@@ -154,6 +157,9 @@ public final class LayScreen implements Screen, AutoCloseable {
             return;
         }
         Touched touched = touched(table, form);
+        if (touched.placed().isEmpty() && table.standing().lay().shortest()) {
+            throw new Touched.Refused("lay.none-shorter");
+        }
         touched.placed().ifPresent(p -> keep(make, cloth, touched));
         Placed from = touched.placed().orElseGet(() -> Placed.of(table.standing().lay()));
         boolean hand = touched.touched();

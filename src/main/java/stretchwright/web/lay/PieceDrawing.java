@@ -21,6 +21,11 @@ final class PieceDrawing {
     private static final double LETTER = 8.6;
     /** Below this a grain line would be all arrow heads, px. */
     private static final double GRAIN = 46;
+    /** A piece no higher than this has its words in its middle, px. */
+    private static final double LOW = 140;
+
+    private static final double[] MIDDLE_FIRST = {0.5, 0.4, 0.6};
+    private static final double[] HIGH_FIRST = {0.3, 0.22, 0.4, 0.5, 0.6, 0.7};
 
     private final Svg svg;
     private final Outline at;
@@ -119,7 +124,7 @@ final class PieceDrawing {
             List<Line> some = lines.subList(0, fewer);
             double high = some.stream().mapToDouble(Line::height).sum();
             double broad = some.stream().mapToDouble(Line::width).max().orElse(0);
-            Chord room = room(outline, high, broad);
+            Chord room = room(p, outline, high + 3, broad);
             if (room.width() >= broad) {
                 write(some, room.middle(), room.y - high / 2);
                 return;
@@ -140,7 +145,7 @@ final class PieceDrawing {
         List<Line> out = new ArrayList<>();
         String name = step.number() + "  " + (wide ? names.plain(p).toUpperCase(Locale.ROOT) : names.plain(p));
         double letter = wide ? LETTER + 2 : LETTER - 1;
-        out.add(new Line(wide ? "name oncard onpaper" : "oncard onpaper f13 strong", name, 20, letter * name.length()));
+        out.add(new Line(wide ? "name oncard onpaper" : "oncard onpaper f13 strong", name, wide ? 20 : 15, letter * name.length()));
         String hand = names.hand(p);
         if (!hand.isEmpty()) {
             boolean big = hand.length() == 1;
@@ -165,17 +170,17 @@ final class PieceDrawing {
     }
 
     /** Where on the middle of the piece so much height is free, the broadest. */
-    private Chord room(Polygon outline, double high, double broad) {
+    private Chord room(Lay.Placement p, Polygon outline, double high, double broad) {
         Box box = outline.box();
         double top = at.y(box.maxY());
         double foot = at.y(box.minY());
         Chord best = new Chord(0, 0, 0);
-        for (double share : new double[] {0.4, 0.3, 0.5, 0.6, 0.22, 0.7}) {
+        for (double share : foot - top < LOW ? MIDDLE_FIRST : HIGH_FIRST) {
             double y = top + share * (foot - top);
             if (y - high / 2 < top || y + high / 2 > foot) {
                 y = (top + foot) / 2;
             }
-            Chord here = free(outline, y, high);
+            Chord here = free(p, outline, y, high);
             if (here.width() > best.width()) {
                 best = here;
             }
@@ -186,11 +191,20 @@ final class PieceDrawing {
         return best;
     }
 
-    private Chord free(Polygon outline, double y, double high) {
+    private Chord free(Lay.Placement p, Polygon outline, double y, double high) {
         Chord out = chord(outline, y);
         for (double part : new double[] {-0.5, -0.25, 0.25, 0.5}) {
             Chord other = chord(outline, y + part * high);
             out = new Chord(Math.max(out.from, other.from), Math.min(out.to, other.to), y);
+        }
+        List<Point> ends = shown.grain(p);
+        double grain = at.x(ends.get(0).x());
+        double foot = at.y(Math.min(ends.get(0).y(), ends.get(1).y()));
+        double head = at.y(Math.max(ends.get(0).y(), ends.get(1).y()));
+        boolean beside = foot - head >= GRAIN && y + high / 2 > head && y - high / 2 < foot;
+        if (beside && grain > out.from && grain < out.to) {
+            boolean left = grain - out.from > out.to - grain;
+            out = left ? new Chord(out.from, grain - 6, y) : new Chord(grain + 6, out.to, y);
         }
         return out.width() > 8 ? new Chord(out.from + 4, out.to - 4, y) : new Chord(0, 0, y);
     }

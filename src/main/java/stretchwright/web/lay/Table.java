@@ -20,15 +20,17 @@ import stretchwright.workroom.jobs.PieceSearch;
  * @param cloth its number among the make's lays, from 0
  * @param standing the lay that papers are made from
  * @param search the newest that was asked for it
+ * @param kept the lay that was put by hand or found for it, which may hold no more
  */
-public record Table(Opened make, int cloth, Laid laid, ClothLay standing, Optional<PieceSearch> search) {
-    static Table of(Opened make, int cloth, Optional<PieceSearch> search) {
+public record Table(Opened make, int cloth, Laid laid, ClothLay standing, Optional<PieceSearch> search, Optional<Placed> kept) {
+    static Table of(Opened make, int cloth, Optional<PieceSearch> search, Optional<Placed> kept) {
         return new Table(
                 make,
                 cloth,
                 make.session().laid(cloth),
                 make.session().lays().get(cloth),
-                search);
+                search,
+                kept);
     }
 
     Lay usual() {
@@ -69,6 +71,11 @@ public record Table(Opened make, int cloth, Laid laid, ClothLay standing, Option
                 .filter(Relaying.Tried::holds)
                 .map(Relaying.Tried::lay)
                 .filter(l -> l.length() < standing.lay().length());
+    }
+
+    /** Whether what was kept had to give way to the usual lay. */
+    boolean gaveWay() {
+        return kept.isPresent() && laid.instead(kept.get()).isEmpty();
     }
 
     List<Shown> others() {

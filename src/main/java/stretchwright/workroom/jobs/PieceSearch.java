@@ -16,9 +16,7 @@ import stretchwright.lay.nest.Effort;
  */
 public record PieceSearch(Job job, Asked.Pieces asked, long before, Optional<Placed> best, double length) {
     /** Some minutes of work: of one garment nothing was found later, where it was tried. */
-    private static final Effort MOST = new Effort(1800, 600);
-
-    private static final long SEED = 1;
+    private static final Effort MOST = new Effort(7200, 2400);
 
     /** The newest that was asked for a make and one of its cloths. */
     public static Optional<PieceSearch> newest(Jobs jobs, String make, int cloth) {
@@ -43,10 +41,11 @@ public record PieceSearch(Job job, Asked.Pieces asked, long before, Optional<Pla
                         PlacedText.length(files.get(0)));
     }
 
-    /** Into the queue. */
+    /** Into the queue; looking once more looks elsewhere. */
     public static Job ask(Jobs jobs, String name, String make, String text, int cloth, Placed from, Set<String> pinned) {
         Asked.File file = new Asked.File(name, text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        return jobs.add(name, new Asked.Pieces(file, cloth, from, pinned, SEED, MOST), Set.of(make));
+        long seed = 1 + jobs.about(make).size();
+        return jobs.add(name, new Asked.Pieces(file, cloth, from, pinned, seed, MOST), Set.of(make));
     }
 
     public boolean over() {
