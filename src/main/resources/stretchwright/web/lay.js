@@ -188,7 +188,15 @@
   const listen = () => {
     if (source || !live() || !live().dataset.looking || !window.EventSource) return;
     source = new EventSource(live().dataset.make + "/lay/events?cloth=" + live().dataset.cloth);
-    source.addEventListener("lay", show);
+    let last = null;
+    source.addEventListener("lay", e => {
+      const now = JSON.parse(e.data);
+      const seen = [now.state, now.before, now.mm].join(" ");
+      const share = document.getElementById("share");
+      if (share && now.of) share.value = now.reached / now.of;
+      if (last !== null && last !== seen || waits) show();
+      last = seen;
+    });
     source.addEventListener("over", () => { source.close(); source = null; show(); });
   };
   const settled = () => {

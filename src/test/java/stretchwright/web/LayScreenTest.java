@@ -104,7 +104,7 @@ class LayScreenTest {
         return Double.parseDouble(m.group(1));
     }
 
-    /** Until so many have come, or it is over. */
+    /** Until so many have come that tell a length, or it is over. */
     private static List<String> events(Server server, String make, int most) throws Exception {
         HttpRequest request = new Visitor(server)
                 .request(make + "/lay/events")
@@ -116,7 +116,7 @@ class LayScreenTest {
         try (Stream<String> lines = answer.body()) {
             for (Iterator<String> all = lines.iterator(); out.size() < most && all.hasNext(); ) {
                 String line = all.next();
-                if (line.startsWith("data:")) {
+                if (line.startsWith("data:") && line.contains("\"mm\"")) {
                     out.add(line.substring(5).strip());
                 }
             }

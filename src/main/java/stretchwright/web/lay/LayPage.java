@@ -66,6 +66,12 @@ public record LayPage(
         return search.filter(s -> !s.over()).isPresent();
     }
 
+    /** How far a search has come, 0 to 1. */
+    public String share() {
+        return search.map(s -> String.valueOf((double) s.job().reached() / s.job().asked()))
+                .orElse("0");
+    }
+
     public String job() {
         return search.map(s -> s.job().id()).orElse("");
     }

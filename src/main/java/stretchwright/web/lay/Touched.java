@@ -1,6 +1,7 @@
 package stretchwright.web.lay;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -69,6 +70,9 @@ public record Touched(int cloth, Optional<Placed> placed, Set<String> pinned, St
         Optional<Placed> placed = one(form, "placed").map(Touched::read);
         Set<String> pinned = new LinkedHashSet<>(form.getOrDefault("pinned", List.of()));
         String picked = one(form, "piece").orElse("");
+        if (placed.filter(p -> !ofSamePieces(p, stands)).isPresent()) {
+            throw new Refused("lay.other-pieces");
+        }
         Placed now = placed.orElse(stands);
         Set<String> named = new LinkedHashSet<>(pinned);
         if (!picked.isEmpty()) {
@@ -78,6 +82,21 @@ public record Touched(int cloth, Optional<Placed> placed, Set<String> pinned, St
             throw new Refused("lay.no-piece");
         }
         return new Touched(cloth, placed, pinned, picked);
+    }
+
+    /** A hand moves and turns the pieces of the lay that stands, no more. */
+    private static boolean ofSamePieces(Placed one, Placed other) {
+        return one.method() == other.method()
+                && one.doubled() == other.doubled()
+                && cuttings(one).equals(cuttings(other));
+    }
+
+    /** Each as if it lay at the corner. */
+    private static List<Placed.Spot> cuttings(Placed placed) {
+        return placed.spots().stream()
+                .map(s -> s.at(0, 0, 0))
+                .sorted(Comparator.comparing(Placed.Spot::id))
+                .toList();
     }
 
     private static Optional<String> one(Map<String, List<String>> form, String key) {
