@@ -72,7 +72,7 @@ public final class Relaying {
         }
         Lay lay = lay(usual, placed);
         List<LayCheck.Fault> faults = LayCheck.found(pieces, fabric, terms, lay);
-        return Optional.of(new Tried(lay, faults.stream().map(f -> trouble(lay, f)).toList()));
+        return Optional.of(new Tried(lay, troubles(lay, faults)));
     }
 
     private Piece piece(String name) {
@@ -136,6 +136,17 @@ public final class Relaying {
                 s.unfolded(),
                 s.layers(),
                 grain);
+    }
+
+    /** Of two that overlap it need not be told that they are near. */
+    private List<Trouble> troubles(Lay lay, List<LayCheck.Fault> faults) {
+        return faults.stream()
+                .filter(f -> f.kind() != Trouble.Kind.NEAR
+                        || faults.stream()
+                                .noneMatch(o -> o.kind() == Trouble.Kind.OVERLAPS
+                                        && o.who().equals(f.who())))
+                .map(f -> trouble(lay, f))
+                .toList();
     }
 
     private Trouble trouble(Lay lay, LayCheck.Fault fault) {

@@ -265,8 +265,9 @@ final class PieceDrawing {
     }
 
     private void cross(Polygon outline) {
-        double x = at.x(outline.box().centre().x());
         double y = at.y(outline.box().maxY()) + 16;
+        Chord here = chord(outline, y);
+        double x = here.width() > 40 ? here.from + 16 : at.x(outline.box().centre().x());
         svg.path("crossed", "M" + Outline.px(x - 8) + " " + Outline.px(y - 8) + "l16 16m0 -16l-16 16");
     }
 }

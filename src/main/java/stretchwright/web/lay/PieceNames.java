@@ -78,9 +78,12 @@ final class PieceNames {
         return shown.troubles().stream().map(this::trouble).toList();
     }
 
-    private String trouble(Trouble t) {
+    private String trouble(Trouble told) {
+        // told of the piece that is held
+        boolean held = told.other() >= 0 && shown.isPicked(shown.placements().get(told.other()));
+        Trouble t = held ? new Trouble(told.kind(), told.other(), told.piece(), told.mm()) : told;
         Part one = t.piece() < 0 ? Part.text("") : new Part.Capital(Part.text(name(shown.placements().get(t.piece()))));
-        Part mm = Part.length(Math.max(1, t.mm()));
+        Part mm = Part.sewn(Math.max(1, Math.ceil(t.mm() - 0.01)));
         return voice.say(
                 switch (t.kind()) {
                     case OVERLAPS -> Tell.said("lay.overlaps", one, other(t), mm);
