@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.fabric.ClothShape;
 import stretchwright.fabric.Fabric;
@@ -21,6 +22,7 @@ import stretchwright.pattern.Piece;
 import stretchwright.pattern.SamplePattern;
 import stretchwright.pattern.Style.LayWay;
 
+@Tag("slow")
 class OnwardTest {
     private static final Fabric CLOTH = SampleFabric.heavyKnit();
     private static final List<Piece> PIECES = SamplePattern.overBoot().pieces();

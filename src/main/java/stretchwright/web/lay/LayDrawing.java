@@ -174,7 +174,9 @@ final class LayDrawing {
     }
 
     private void edge(String kind, double x0, double y0, double x1, double y1) {
-        svg.line(kind, at.x(x0), at.y(y0), at.x(x1), at.y(y1));
+        // what runs along the edge of the cloth is seen on it
+        double in = x0 != x1 ? 0 : x0 == 0 ? 2.5 : x0 == lay.fabricWidth() ? -2.5 : 0;
+        svg.line(kind, at.x(x0) + in, at.y(y0), at.x(x1) + in, at.y(y1));
     }
 
     private void leftovers() {

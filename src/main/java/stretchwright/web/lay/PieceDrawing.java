@@ -5,6 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
@@ -235,24 +237,21 @@ final class PieceDrawing {
     /** Too narrow for words side by side: along the piece, or its number alone. */
     private void upright(Lay.Placement p, Polygon outline) {
         Box box = outline.box();
-        String name = shown.step(p).number() + "  " + names.name(p);
-        double x = at.x(box.centre().x());
         double y = at.y(box.centre().y());
-        double across = (at.x(box.maxX()) - at.x(box.minX()));
         double along = at.y(box.minY()) - at.y(box.maxY());
-        if (across >= 17 && along >= LETTER * name.length()) {
-            svg.open(
-                            "text",
-                            "class",
-                            "oncard f13 strong",
-                            "transform",
-                            "translate(" + Outline.px(x + 5) + " " + Outline.px(y) + ") rotate(-90)",
-                            "text-anchor",
-                            "middle")
-                    .words(name)
+        Chord room = free(p, outline, y, Math.min(along - 4, 60));
+        int number = shown.step(p).number();
+        Optional<String> words = Stream.of(names.name(p), names.plain(p))
+                .map(n -> number + "  " + n)
+                .filter(n -> room.width() >= 17 && along >= LETTER * n.length())
+                .findFirst();
+        if (words.isPresent()) {
+            String where = "translate(" + Outline.px(room.middle() + 5) + " " + Outline.px(y) + ") rotate(-90)";
+            svg.open("text", "class", "oncard onpaper f13 strong", "transform", where, "text-anchor", "middle")
+                    .words(words.get())
                     .close("text");
-        } else if (across >= 10 && along >= 14) {
-            svg.text("oncard f13 strong", x, y + 5, "middle", String.valueOf(shown.step(p).number()));
+        } else if (room.width() >= 6 && along >= 14) {
+            svg.text("oncard onpaper f13 strong", room.middle(), y + 5, "middle", String.valueOf(number));
         }
     }
 
