@@ -71,7 +71,7 @@ public final class Relaying {
             return Optional.empty();
         }
         Lay lay = lay(usual, placed);
-        List<LayCheck.Fault> faults = LayCheck.found(pieces, fabric, terms, lay);
+        List<Faults.Fault> faults = LayCheck.found(pieces, fabric, terms, lay);
         return Optional.of(new Tried(lay, troubles(lay, faults)));
     }
 
@@ -139,7 +139,7 @@ public final class Relaying {
     }
 
     /** Of two that overlap it need not be told that they are near. */
-    private List<Trouble> troubles(Lay lay, List<LayCheck.Fault> faults) {
+    private List<Trouble> troubles(Lay lay, List<Faults.Fault> faults) {
         return faults.stream()
                 .filter(f -> f.kind() != Trouble.Kind.NEAR
                         || faults.stream()
@@ -149,7 +149,7 @@ public final class Relaying {
                 .toList();
     }
 
-    private Trouble trouble(Lay lay, LayCheck.Fault fault) {
+    private Trouble trouble(Lay lay, Faults.Fault fault) {
         List<Integer> who =
                 fault.who().stream().map(p -> lay.placements().indexOf(p)).toList();
         int one = who.isEmpty() ? -1 : who.get(0);
@@ -157,7 +157,7 @@ public final class Relaying {
         return new Trouble(fault.kind(), one, other, far(lay, fault, one, other));
     }
 
-    private double far(Lay lay, LayCheck.Fault fault, int one, int other) {
+    private double far(Lay lay, Faults.Fault fault, int one, int other) {
         return switch (fault.kind()) {
             case OVERLAPS -> wayOut(outline(lay, one), outline(lay, other));
             case BEYOND -> beyond(lay, outline(lay, one));

@@ -58,8 +58,7 @@ class RelayingTest {
     @Test
     void twoThatOverlapAreNotToldToBeNearAsWell() {
         Relaying gap = new Relaying(PIECES, CLOTH, LayTerms.of(LayWay.ANY).gap(15));
-        Lay usual = USUAL;
-        assertThat(gap.tried(usual, row(-12, 0)).orElseThrow().troubles())
+        assertThat(gap.tried(USUAL, row(-12, 0)).orElseThrow().troubles())
                 .extracting(Trouble::kind)
                 .containsExactlyInAnyOrder(Trouble.Kind.NEAR, Trouble.Kind.OVERLAPS);
     }

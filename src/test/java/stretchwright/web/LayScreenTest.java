@@ -360,6 +360,8 @@ class LayScreenTest {
             }
             assertThat(visitor.get(make + "/lay").body()).doesNotContain("Take the first lay again");
             assertThat(visitor.get(make + "/lay?cloth=7").statusCode()).isEqualTo(404);
+            assertThat(visitor.get("makes/none/lay/events").statusCode()).isEqualTo(404);
+            assertThat(visitor.get(make + "/lay/events?cloth=7").statusCode()).isEqualTo(404);
             assertThat(visitor.get(make + "/lay?cloth=x").statusCode()).isEqualTo(404);
             assertThat(visitor.get(make + "/lay?piece=%3Cb%3E").statusCode()).isEqualTo(200);
             assertThat(press(visitor, "makes/demo", "do", "search").statusCode()).isEqualTo(422);

@@ -82,7 +82,27 @@ final class LayDrawing {
     }
 
     private String drawn(String address, String words) {
-        String id = "rib-" + room.kind + "-" + shown.number();
+        opened();
+        svg.open("g", "role", "img", "aria-label", words);
+        cloth("rib-" + room.kind + "-" + shown.number());
+        edges();
+        if (room.wide()) {
+            leftovers();
+        }
+        spoiled();
+        if (room.wide()) {
+            new Ruler(svg, at, voice, unit).draw(lay, shown.reach());
+            direction();
+        }
+        below();
+        svg.close("g");
+        PieceDrawing pieces = new PieceDrawing(svg, at, shown, voice, room.wide());
+        shown.placements().forEach(p -> pieces.draw(p, address));
+        return svg.close("svg").toString();
+    }
+
+    /** With what turns a place on the screen into one on the cloth. */
+    private void opened() {
         svg.open(
                 "svg",
                 "class",
@@ -101,22 +121,6 @@ final class LayDrawing {
                 Outline.px(at.foot()),
                 "data-fold",
                 String.valueOf(lay.fold()));
-        svg.open("g", "role", "img", "aria-label", words);
-        cloth(id);
-        edges();
-        if (room.wide()) {
-            leftovers();
-        }
-        spoiled();
-        if (room.wide()) {
-            new Ruler(svg, at, voice, unit).draw(lay, shown.reach());
-            direction();
-        }
-        below();
-        svg.close("g");
-        PieceDrawing pieces = new PieceDrawing(svg, at, shown, voice, room.wide());
-        shown.placements().forEach(p -> pieces.draw(p, address));
-        return svg.close("svg").toString();
     }
 
     /** The ground, with selvages beside the usable width; of a remnant what there is of it. */
@@ -193,32 +197,34 @@ final class LayDrawing {
         Box all = new Box(0, 0, lay.fabricWidth(), shown.reach());
         for (Polygon flaw : shown.fabric().roll().shape().flaws()) {
             for (Polygon layer : layers(flaw)) {
-                if (!layer.box().meets(all) || Clipping.inside(layer.points(), true, all).isEmpty()) {
-                    continue;
-                }
-                Box box = layer.box();
-                Point c = box.centre();
-                double rx = Math.max(8, scale * box.width() / 2);
-                double ry = Math.max(8, scale * box.height() / 2);
-                svg.empty(
-                        "ellipse",
-                        "class",
-                        "chalked",
-                        "cx",
-                        Outline.px(at.x(c.x())),
-                        "cy",
-                        Outline.px(at.y(c.y())),
-                        "rx",
-                        Outline.px(rx),
-                        "ry",
-                        Outline.px(ry));
-                svg.path(
-                        "chalked",
-                        "M" + Outline.px(at.x(c.x()) - 5) + " " + Outline.px(at.y(c.y()) - 5) + "l10 10m0 -10l-10 10");
-                if (room.wide()) {
-                    svg.text("oncloth", at.x(c.x()) + rx + 5, at.y(c.y()) + 5, "start", say("lay.flaw"));
+                if (layer.box().meets(all)
+                        && !Clipping.inside(layer.points(), true, all).isEmpty()) {
+                    flaw(layer.box());
                 }
             }
+        }
+    }
+
+    private void flaw(Box box) {
+        double x = at.x(box.centre().x());
+        double y = at.y(box.centre().y());
+        double rx = Math.max(8, scale * box.width() / 2);
+        double ry = Math.max(8, scale * box.height() / 2);
+        svg.empty(
+                "ellipse",
+                "class",
+                "chalked",
+                "cx",
+                Outline.px(x),
+                "cy",
+                Outline.px(y),
+                "rx",
+                Outline.px(rx),
+                "ry",
+                Outline.px(ry));
+        svg.path("chalked", "M" + Outline.px(x - 5) + " " + Outline.px(y - 5) + "l10 10m0 -10l-10 10");
+        if (room.wide()) {
+            svg.text("oncloth", x + rx + 5, y + 5, "start", say("lay.flaw"));
         }
     }
 

@@ -97,7 +97,7 @@ final class LayEvents implements AutoCloseable {
             w.last = now;
             w.client.sendEvent("lay", node(search.orElseThrow(), w.voice));
         } else if (w.still % STILL == 0) {
-            w.client.sendComment("still looking");
+            w.client.sendComment("-");
         }
         drop(w, w.client.terminated());
     }

@@ -42,10 +42,14 @@ public final class LayScreen implements Screen, AutoCloseable {
         routes.get("/makes/{id}/lay", this::show);
         routes.post("/makes/{id}/lay", this::pressed);
         routes.post("/makes/{id}/lay/cloth", this::cloth);
-        routes.get("/makes/{id}/lay/events", new SseHandler(client -> {
-            Opened make = bench.make(client.ctx());
-            events.add(client, make, cloth(make, client.ctx().queryParam("cloth")));
-        }));
+        routes.get("/makes/{id}/lay/events", this::events);
+    }
+
+    /** What is wrong with the address is told before anything is promised. */
+    private void events(Context ctx) {
+        Opened make = bench.make(ctx);
+        int cloth = cloth(make, ctx.queryParam("cloth"));
+        new SseHandler(client -> events.add(client, make, cloth)).handle(ctx);
     }
 
     @Override

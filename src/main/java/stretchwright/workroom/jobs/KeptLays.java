@@ -17,7 +17,7 @@ import stretchwright.workroom.store.Thing;
  * into archives, back and forth in its history, and out of the house with it.
  */
 public final class KeptLays {
-    private static final String LAY = "lay ";
+    private static final String LAY = "lay-";
     private static final String HEADING = LAY + "[1-9][0-9]?";
 
     private KeptLays() {}
