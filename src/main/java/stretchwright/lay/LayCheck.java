@@ -53,7 +53,9 @@ final class LayCheck {
     }
 
     static List<String> faults(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
-        return found(pieces, fabric, terms, lay).stream().map(Faults.Fault::words).toList();
+        return found(pieces, fabric, terms, lay).stream()
+                .map(Faults.Fault::words)
+                .toList();
     }
 
     static List<Faults.Fault> found(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
@@ -138,7 +140,8 @@ final class LayCheck {
         double length = piece.grain().from().distance(piece.grain().to());
         double off = Math.toDegrees(Math.asin(Math.min(1, Grid.mm(Math.abs(ends.get(0) - ends.get(1))) / length)));
         if (off > terms.tilt() + ROUNDED / length || !ends.equals(said)) {
-            faults.add(Trouble.Kind.TURNED, placement, "the grain of %s %d lies %s from the selvage, not %s", ends, said);
+            faults.add(
+                    Trouble.Kind.TURNED, placement, "the grain of %s %d lies %s from the selvage, not %s", ends, said);
         }
     }
 
@@ -229,7 +232,13 @@ final class LayCheck {
             for (int i = 0; i < outlines.size(); i++) {
                 for (int j = 0; j < i; j++) {
                     if (Gaps.nearer(outlines.get(i), outlines.get(j), terms.gap())) {
-                        faults.add(Trouble.Kind.NEAR, both(i, j), "%s is nearer to %s than %.1f mm", named(i), named(j), terms.gap());
+                        faults.add(
+                                Trouble.Kind.NEAR,
+                                both(i, j),
+                                "%s is nearer to %s than %.1f mm",
+                                named(i),
+                                named(j),
+                                terms.gap());
                     }
                 }
             }
@@ -256,7 +265,8 @@ final class LayCheck {
                     Trouble.Kind.PRINT,
                     List.of(),
                     "the notch %s lies at %d heights of the print",
-                    terms.matchAt().get(), heights.size());
+                    terms.matchAt().get(),
+                    heights.size());
         }
     }
 

@@ -92,7 +92,9 @@ public final class Onward {
                     && (from.method() != Lay.Method.FOLDED_OFF_THE_MIDDLE
                             || plan.spreads().get(0).doubled == Grid.units(from.doubled()));
             List<List<Lay.Placement>> own = same ? own(plan, from) : List.of();
-            if (same && own.stream().mapToInt(List::size).sum() == from.placements().size()) {
+            if (same
+                    && own.stream().mapToInt(List::size).sum()
+                            == from.placements().size()) {
                 List<Spread> spreads = plan.spreads().stream()
                         .map(s -> tilted ? s.tilted(terms.tilt()) : s)
                         .toList();

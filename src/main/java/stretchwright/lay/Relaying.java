@@ -64,9 +64,12 @@ public final class Relaying {
     public Optional<Tried> tried(Lay usual, Placed placed) {
         Set<String> known = pieces.stream().map(p -> p.name().word()).collect(Collectors.toSet());
         boolean strange = placed.spots().stream()
-                .anyMatch(s -> !known.contains(s.piece()) || s.unfolded() && !piece(s.piece()).onFold());
+                .anyMatch(s -> !known.contains(s.piece())
+                        || s.unfolded() && !piece(s.piece()).onFold());
         boolean permitted = placed.method() == usual.method()
-                || new Permitted(pieces, fabric, terms).methods(new Findings("lay")).contains(placed.method());
+                || new Permitted(pieces, fabric, terms)
+                        .methods(new Findings("lay"))
+                        .contains(placed.method());
         if (strange || !permitted || placed.spots().isEmpty()) {
             return Optional.empty();
         }
@@ -86,7 +89,8 @@ public final class Relaying {
         List<Lay.Placement> placements =
                 placed.spots().stream().map(this::placement).toList();
         double top = placements.stream()
-                .mapToDouble(p -> OnCloth.outline(piece(p.piece().word()), p).box().maxY())
+                .mapToDouble(
+                        p -> OnCloth.outline(piece(p.piece().word()), p).box().maxY())
                 .max()
                 .orElseThrow();
         // the floor is below every lay that holds; one that does not is told without

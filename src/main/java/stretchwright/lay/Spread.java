@@ -44,8 +44,7 @@ final class Spread {
         this(method, doubled, cuts, List.of(), fabric, terms);
     }
 
-    private Spread(
-            Lay.Method method, long doubled, List<Cut> cuts, List<Shape> still, Fabric fabric, LayTerms terms) {
+    private Spread(Lay.Method method, long doubled, List<Cut> cuts, List<Shape> still, Fabric fabric, LayTerms terms) {
         this.method = method;
         this.doubled = doubled;
         this.cuts = List.copyOf(cuts);

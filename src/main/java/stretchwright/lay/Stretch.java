@@ -36,7 +36,15 @@ final class Stretch {
         for (int i = 0; i < pinned.size(); i++) {
             Lay.Placement p = pinned.get(i);
             Point at = new Point(p.x(), p.y());
-            top = Math.max(top, stillCuts.get(i).outline().placed(false, p.rotation(), at).box().maxY() - foot);
+            top = Math.max(
+                    top,
+                    stillCuts
+                                    .get(i)
+                                    .outline()
+                                    .placed(false, p.rotation(), at)
+                                    .box()
+                                    .maxY()
+                            - foot);
         }
         this.pinnedTop = Grid.snap(top);
         this.free = pinned.isEmpty() ? spread : spread.around(cuts, stillCuts, pinned, foot);
@@ -50,8 +58,8 @@ final class Stretch {
     record Found(Stretch stretch, Layout layout, double length) {
         /** With the stretch beginning here. */
         List<Lay.Placement> placements(double from) {
-            List<Lay.Placement> out = new ArrayList<>(
-                    stretch.moving.isEmpty() ? List.of() : stretch.free.placements(layout, from));
+            List<Lay.Placement> out =
+                    new ArrayList<>(stretch.moving.isEmpty() ? List.of() : stretch.free.placements(layout, from));
             // those before a pinned piece kept their length, so it stays where it was
             out.addAll(stretch.pinned);
             return out;
@@ -72,8 +80,7 @@ final class Stretch {
         if (moving.isEmpty()) {
             return new Found(this, new Layout(List.of(), 0), pinnedTop);
         }
-        Layout layout = new LaySearch(free, seed, clock)
-                .longer(start(), effort, Math.max(enough, pinnedTop), clock);
+        Layout layout = new LaySearch(free, seed, clock).longer(start(), effort, Math.max(enough, pinnedTop), clock);
         return new Found(this, layout, Grid.snap(Math.max(pinnedTop, free.length(layout))));
     }
 
@@ -93,6 +100,10 @@ final class Stretch {
         }
         long y = free.along(p.y() - foot);
         return new Layout.Spot(
-                part, variant, free.across(p.x()), y, y + part.variants().get(variant).exact().maxY);
+                part,
+                variant,
+                free.across(p.x()),
+                y,
+                y + part.variants().get(variant).exact().maxY);
     }
 }

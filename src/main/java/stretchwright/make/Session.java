@@ -148,7 +148,9 @@ public final class Session {
     /** One of the cloths with the usual lay on it: to be put by hand, or searched on. */
     public Laid laid(int cloth) {
         return new Laid(
-                usualLays.get().get(cloth), Cloths.fabric(cloth, make), make.style().lay());
+                usualLays.get().get(cloth),
+                Cloths.fabric(cloth, make),
+                make.style().lay());
     }
 
     public SewingPlan sewing() {

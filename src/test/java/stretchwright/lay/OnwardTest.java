@@ -30,8 +30,7 @@ class OnwardTest {
 
     private static Lay quick(Fabric cloth, LayTerms terms) {
         Findings findings = new Findings("test");
-        List<Lay> ways = Laying.ways(
-                PIECES, cloth, terms, Optional.empty(), SearchWork.of(1, Effort.NONE), findings);
+        List<Lay> ways = Laying.ways(PIECES, cloth, terms, Optional.empty(), SearchWork.of(1, Effort.NONE), findings);
         assertThat(findings.all()).isEmpty();
         return ways.get(0);
     }

@@ -42,8 +42,9 @@ class LayScreenTest {
 
     /** Laid on a remnant with flaws: a search comes down to it step by step, and not to the floor. */
     private static String remnant(Visitor visitor) throws Exception {
-        Map<String, List<String>> form = new LinkedHashMap<>(
-                Form.of(Files.readString(Path.of("examples/from-a-remnant.yaml"))).typed());
+        Map<String, List<String>> form =
+                new LinkedHashMap<>(Form.of(Files.readString(Path.of("examples/from-a-remnant.yaml")))
+                        .typed());
         form.put("name", List.of("Remnant " + visitor.get("").body().split("/makes/").length));
         return Visitor.at(visitor.post(form));
     }
@@ -157,16 +158,35 @@ class LayScreenTest {
             double before = now(visitor.get(make + "/lay").body());
             HttpResponse<String> moved = press(visitor, make, "do", "far", "by", "10", "piece", "cuff 1");
             moved = press(
-                    visitor, make, "do", "far", "by", "10", "piece", "cuff 1", "placed", hidden(moved.body(), "placed"));
+                    visitor,
+                    make,
+                    "do",
+                    "far",
+                    "by",
+                    "10",
+                    "piece",
+                    "cuff 1",
+                    "placed",
+                    hidden(moved.body(), "placed"));
             moved = press(
-                    visitor, make, "do", "move", "dy", "200", "piece", "cuff 1", "placed", hidden(moved.body(), "placed"));
+                    visitor,
+                    make,
+                    "do",
+                    "move",
+                    "dy",
+                    "200",
+                    "piece",
+                    "cuff 1",
+                    "placed",
+                    hidden(moved.body(), "placed"));
             assertThat(moved.body()).contains("Keep this lay", "longer than before");
             HttpResponse<String> kept = press(visitor, make, "do", "keep", "placed", hidden(moved.body(), "placed"));
             assertThat(kept.statusCode()).isEqualTo(303);
             String page = visitor.get(make + "/lay").body();
             assertThat(now(page)).isGreaterThan(before + 10);
             assertThat(page).contains("Take the first lay again");
-            double length = JSON.readTree(visitor.get(make + "/file/report.json").body())
+            double length = JSON.readTree(
+                            visitor.get(make + "/file/report.json").body())
                     .get("lay")
                     .get("length")
                     .asDouble();
@@ -184,7 +204,8 @@ class LayScreenTest {
         double stopped;
         try {
             String far = spread(placed(visitor, make));
-            assertThat(press(visitor, make, "do", "keep", "placed", far).statusCode()).isEqualTo(303);
+            assertThat(press(visitor, make, "do", "keep", "placed", far).statusCode())
+                    .isEqualTo(303);
             double long0 = now(visitor.get(make + "/lay").body());
             assertThat(press(visitor, make, "do", "search").statusCode()).isEqualTo(303);
             List<String> events = events(server, make, 4);
@@ -199,9 +220,11 @@ class LayScreenTest {
             assertThat(page).contains("Good enough, stop", "data-looking=\"yes\"", "Still looking");
             assertThat(press(visitor, make, "do", "stop", "job", "no-such-job").statusCode())
                     .isEqualTo(422);
-            assertThat(press(visitor, make, "do", "stop", "job", hidden(page, "job")).statusCode())
+            assertThat(press(visitor, make, "do", "stop", "job", hidden(page, "job"))
+                            .statusCode())
                     .isEqualTo(303);
-            assertThat(press(visitor, make, "do", "stop", "job", hidden(page, "job")).statusCode())
+            assertThat(press(visitor, make, "do", "stop", "job", hidden(page, "job"))
+                            .statusCode())
                     .isEqualTo(422);
             stopped = now(visitor.get(make + "/lay").body());
             assertThat(10 * stopped).isLessThanOrEqualTo(lengths.get(lengths.size() - 1) + 1);
@@ -239,7 +262,10 @@ class LayScreenTest {
         try {
             List<String> events = events(again, make, 2);
             assertThat(JSON.readTree(events.get(0)).get("mm").asDouble()).isLessThanOrEqualTo(before);
-            assertThat(JSON.readTree(events.get(events.size() - 1)).get("reached").asLong()).isGreaterThan(60);
+            assertThat(JSON.readTree(events.get(events.size() - 1))
+                            .get("reached")
+                            .asLong())
+                    .isGreaterThan(60);
             assertThat(new Visitor(again).get(other + "/lay").body()).contains("Second in line");
         } finally {
             again.stop();
@@ -254,7 +280,8 @@ class LayScreenTest {
             String make = remnant(visitor);
             String far = spread(placed(visitor, make));
             double y = spot(far, "cuff 1");
-            assertThat(press(visitor, make, "do", "search", "placed", far, "pinned", "cuff 1").statusCode())
+            assertThat(press(visitor, make, "do", "search", "placed", far, "pinned", "cuff 1")
+                            .statusCode())
                     .isEqualTo(303);
             events(server, make, 3);
             String page = visitor.get(make + "/lay").body();
@@ -294,7 +321,8 @@ class LayScreenTest {
                     .isEqualTo(303);
             assertThat(visitor.get(make + "/lay").body()).contains("It fits your remnant");
             now = hidden(visitor.get(make + "/lay").body(), "seen");
-            assertThat(post(visitor, at, "do", "no-flaw", "seen", now, "flaw", "1").statusCode())
+            assertThat(post(visitor, at, "do", "no-flaw", "seen", now, "flaw", "1")
+                            .statusCode())
                     .isEqualTo(303);
             assertThat(visitor.get(make + "/make.yaml").body()).doesNotContain("flaws:");
         });
@@ -356,7 +384,9 @@ class LayScreenTest {
             for (String[] fields : wrong) {
                 HttpResponse<String> answer = press(visitor, make, fields);
                 assertThat(answer.statusCode()).as("%s", List.of(fields)).isEqualTo(422);
-                assertThat(answer.body()).contains("role=\"alert\"").doesNotContain("<script>alert", "value=\"<script>");
+                assertThat(answer.body())
+                        .contains("role=\"alert\"")
+                        .doesNotContain("<script>alert", "value=\"<script>");
             }
             assertThat(visitor.get(make + "/lay").body()).doesNotContain("Take the first lay again");
             assertThat(visitor.get(make + "/lay?cloth=7").statusCode()).isEqualTo(404);
@@ -364,8 +394,10 @@ class LayScreenTest {
             assertThat(visitor.get(make + "/lay/events?cloth=7").statusCode()).isEqualTo(404);
             assertThat(visitor.get(make + "/lay?cloth=x").statusCode()).isEqualTo(404);
             assertThat(visitor.get(make + "/lay?piece=%3Cb%3E").statusCode()).isEqualTo(200);
-            assertThat(press(visitor, "makes/demo", "do", "search").statusCode()).isEqualTo(422);
-            assertThat(press(visitor, "makes/none", "do", "search").statusCode()).isEqualTo(404);
+            assertThat(press(visitor, "makes/demo", "do", "search").statusCode())
+                    .isEqualTo(422);
+            assertThat(press(visitor, "makes/none", "do", "search").statusCode())
+                    .isEqualTo(404);
         });
     }
 
@@ -375,14 +407,16 @@ class LayScreenTest {
             press(visitor, make, "do", "keep", "placed", spread(placed(visitor, make)));
             double far = now(visitor.get(make + "/lay").body());
             String seen = hidden(visitor.get(make + "/lay").body(), "seen");
-            assertThat(post(visitor, make + "/change", "seen", seen, "style.hold", "light").statusCode())
+            assertThat(post(visitor, make + "/change", "seen", seen, "style.hold", "light")
+                            .statusCode())
                     .isEqualTo(303);
             String page = visitor.get(make + "/lay").body();
             assertThat(now(page)).isLessThan(far);
             assertThat(page).contains("The lay that you kept no more holds");
             // and with the pieces as they were it is there again
             String back = hidden(page, "seen");
-            assertThat(post(visitor, make + "/change", "seen", back, "style.hold", "medium").statusCode())
+            assertThat(post(visitor, make + "/change", "seen", back, "style.hold", "medium")
+                            .statusCode())
                     .isEqualTo(303);
             assertThat(now(visitor.get(make + "/lay").body())).isEqualTo(far);
         });

@@ -18,7 +18,8 @@ public final class Bench {
     private final Drafts drafts = new Drafts();
 
     /** Papers and plans take seconds of a whole core; a drawing that follows a finger does not wait behind them. */
-    private final Semaphore heavy = new Semaphore(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), true);
+    private final Semaphore heavy =
+            new Semaphore(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), true);
 
     public Bench(Workroom room) {
         this.room = room;
@@ -49,10 +50,7 @@ public final class Bench {
         String id = stored.thing().id();
         boolean demo = id.equals(Demo.ID);
         Session session = drafts.session(
-                id,
-                stored.version().name(),
-                stored.version().text(),
-                demo ? Map.of() : KeptLays.of(room.store(), id));
+                id, stored.version().name(), stored.version().text(), demo ? Map.of() : KeptLays.of(room.store(), id));
         return new Opened(stored, session, demo);
     }
 
@@ -70,7 +68,9 @@ public final class Bench {
         Thing now = make.stored().thing();
         long number = seen.matches("[0-9]{1,12}") ? Long.parseLong(seen) : now.now();
         return room.change(
-                what, new Thing(now.id(), now.kind(), now.name(), number, now.place(), now.links(), now.changed()), text);
+                what,
+                new Thing(now.id(), now.kind(), now.name(), number, now.place(), now.links(), now.changed()),
+                text);
     }
 
     /** One after the other of what takes seconds. */

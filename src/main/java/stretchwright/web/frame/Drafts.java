@@ -32,7 +32,10 @@ final class Drafts {
         Session session = (read ? last.session : with(last, name, text)).put(places);
         synchronized (kept) {
             kept.put(id, new Drafted(text, places, session));
-            kept.keySet().stream().limit(Math.max(0, kept.size() - MOST)).toList().forEach(kept::remove);
+            kept.keySet().stream()
+                    .limit(Math.max(0, kept.size() - MOST))
+                    .toList()
+                    .forEach(kept::remove);
         }
         return session;
     }

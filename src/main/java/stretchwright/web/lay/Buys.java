@@ -58,13 +58,13 @@ final class Buys {
         lines.add(Tell.said("buy.sum", Part.text(ClothWords.sum(buying, unit))));
         cloth.use()
                 .onHand()
-                .ifPresent(hand -> lines.add(Tell.said(
-                        "buy.on-hand", Part.length(hand.have()), Part.text(ClothWords.onHand(hand, unit)))));
+                .ifPresent(hand -> lines.add(
+                        Tell.said("buy.on-hand", Part.length(hand.have()), Part.text(ClothWords.onHand(hand, unit)))));
         cloth.fabric()
                 .roll()
                 .price()
-                .ifPresent(p -> lines.add(Tell.said(
-                        "buy.price", Part.text(Voice.fixed(p.perMetre() * buying.bought() / 1000, 2)))));
+                .ifPresent(p -> lines.add(
+                        Tell.said("buy.price", Part.text(Voice.fixed(p.perMetre() * buying.bought() / 1000, 2)))));
     }
 
     private static Part pieces(ClothLay cloth) {

@@ -137,8 +137,7 @@ final class LayDrawing {
                 grounds.add(at.path(part.points(), true));
             }
         } else {
-            grounds.add(at.path(
-                    new Box(-left(), 0, lay.fabricWidth() + right(), shown.reach()).corners(), true));
+            grounds.add(at.path(new Box(-left(), 0, lay.fabricWidth() + right(), shown.reach()).corners(), true));
         }
         grounds.forEach(d -> svg.path("ground", d));
         grounds.forEach(d -> svg.empty("path", "fill", "url(#" + id + ")", "d", d));
@@ -149,8 +148,7 @@ final class LayDrawing {
         double fold = lay.fold();
         return fold == 0
                 ? List.of(place)
-                : List.of(
-                        place.placed(false, 0, new Point(-fold, 0)), place.placed(true, 0, new Point(fold, 0)));
+                : List.of(place.placed(false, 0, new Point(-fold, 0)), place.placed(true, 0, new Point(fold, 0)));
     }
 
     private void edges() {
@@ -170,7 +168,12 @@ final class LayDrawing {
             edge("chalked dots", lay.doubled(), 0, lay.doubled(), h);
         }
         if (part) {
-            edge("selvage", shown.fabric().roll().usableWidth() / 2, 0, shown.fabric().roll().usableWidth() / 2, lay.doubled());
+            edge(
+                    "selvage",
+                    shown.fabric().roll().usableWidth() / 2,
+                    0,
+                    shown.fabric().roll().usableWidth() / 2,
+                    lay.doubled());
             edge("chalked dots", 0, lay.doubled(), w, lay.doubled());
         }
         String end = lay.method() == Lay.Method.FOLDED_CROSSWISE ? "chalked folded" : "chalked ends";
@@ -236,9 +239,7 @@ final class LayDrawing {
         double x = at.x(lay.fabricWidth() + right()) + 22;
         double foot = at.y(shown.reach() * 0.35);
         double tip = at.y(shown.reach() * 0.65);
-        svg.path(
-                "grain",
-                "M" + Outline.px(x) + " " + Outline.px(foot) + "V" + Outline.px(tip) + "m-8 12l8 -12l8 12");
+        svg.path("grain", "M" + Outline.px(x) + " " + Outline.px(foot) + "V" + Outline.px(tip) + "m-8 12l8 -12l8 12");
         svg.text("lab", x, foot + 18, "middle", say("lay.tops"));
     }
 

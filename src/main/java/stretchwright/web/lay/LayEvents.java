@@ -86,7 +86,8 @@ final class LayEvents implements AutoCloseable {
     private void tell(Watcher w) {
         Optional<PieceSearch> search = PieceSearch.newest(jobs, w.make, w.cloth);
         boolean over = search.map(PieceSearch::over).orElse(true);
-        String now = search.map(s -> s.job().state() + " " + s.before() + " " + s.job().reached())
+        String now = search.map(
+                        s -> s.job().state() + " " + s.before() + " " + s.job().reached())
                 .orElse("");
         w.still++;
         if (over) {

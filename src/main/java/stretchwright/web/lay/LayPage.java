@@ -68,7 +68,8 @@ public record LayPage(
 
     /** How far a search has come, 0 to 1. */
     public String share() {
-        return search.map(s -> String.valueOf((double) s.job().reached() / s.job().asked()))
+        return search.map(
+                        s -> String.valueOf((double) s.job().reached() / s.job().asked()))
                 .orElse("0");
     }
 
@@ -101,7 +102,11 @@ public record LayPage(
 
     /** Whether the lay that stands is not the one that was found at once. */
     public boolean own() {
-        return table.gaveWay() || !make.demo() && !table.usual().placements().equals(table.standing().lay().placements());
+        return table.gaveWay()
+                || !make.demo()
+                        && !table.usual()
+                                .placements()
+                                .equals(table.standing().lay().placements());
     }
 
     public String wide() {
@@ -133,8 +138,9 @@ public record LayPage(
     /** What a drawing shows, in words. */
     private String described(Shown of) {
         PieceNames names = new PieceNames(of, make.voice());
-        List<Part> pieces =
-                of.placements().stream().map(p -> (Part) Part.text(names.label(p))).toList();
+        List<Part> pieces = of.placements().stream()
+                .map(p -> (Part) Part.text(names.label(p)))
+                .toList();
         return say(Tell.said(
                 "lay.described",
                 of.lay().method().said(),
@@ -176,7 +182,8 @@ public record LayPage(
         }
         double moved = table.standing().lay().placements().stream()
                 .filter(p -> Placed.id(p).equals(touched.picked()))
-                .mapToDouble(p -> Math.hypot(p.x() - at.get().x(), p.y() - at.get().y()))
+                .mapToDouble(
+                        p -> Math.hypot(p.x() - at.get().x(), p.y() - at.get().y()))
                 .findFirst()
                 .orElse(0);
         boolean free = shown.troubles().stream()
@@ -184,9 +191,7 @@ public record LayPage(
         if (!free) {
             return "";
         }
-        return moved < 0.01
-                ? say("lay.unmoved")
-                : say(Tell.said("lay.moved", Part.length(Math.max(1, moved))));
+        return moved < 0.01 ? say("lay.unmoved") : say(Tell.said("lay.moved", Part.length(Math.max(1, moved))));
     }
 
     /** How the cloth can lie, each way with what it needs. */

@@ -62,7 +62,9 @@ public final class LayScreen implements Screen, AutoCloseable {
         int cloth = cloth(make, ctx.queryParam("cloth"));
         String piece = Objects.requireNonNullElse(ctx.queryParam("piece"), "");
         show(ctx, make, cloth, List.of(), table -> {
-            boolean there = Placed.of(table.standing().lay()).strangers(java.util.Set.of(piece)).isEmpty();
+            boolean there = Placed.of(table.standing().lay())
+                    .strangers(java.util.Set.of(piece))
+                    .isEmpty();
             return Touched.none(cloth, there ? piece : "");
         });
     }
@@ -81,7 +83,8 @@ public final class LayScreen implements Screen, AutoCloseable {
     private Table table(Opened make, int cloth) {
         Optional<Placed> kept = make.demo()
                 ? Optional.empty()
-                : Optional.ofNullable(KeptLays.of(bench.room().store(), make.id()).get(cloth));
+                : Optional.ofNullable(
+                        KeptLays.of(bench.room().store(), make.id()).get(cloth));
         return Table.of(make, cloth, search(make, cloth), kept);
     }
 
@@ -111,8 +114,17 @@ public final class LayScreen implements Screen, AutoCloseable {
                 ctx.redirect(make.address() + "/lay" + (cloth == 0 ? "" : "?cloth=" + cloth), HttpStatus.SEE_OTHER);
                 return;
             }
-            show(ctx, make, cloth, List.of(), table -> touched(table, form).done(what, form, table.standing().lay(), s ->
-                    table.turned(table.shown(touched(table, form)), s)));
+            show(
+                    ctx,
+                    make,
+                    cloth,
+                    List.of(),
+                    table -> touched(table, form)
+                            .done(
+                                    what,
+                                    form,
+                                    table.standing().lay(),
+                                    s -> table.turned(table.shown(touched(table, form)), s)));
         } catch (Touched.Refused e) {
             ctx.status(422);
             show(ctx, make, cloth, List.of(make.voice().say(e.why())), table -> asBefore(table, form));
@@ -165,20 +177,25 @@ public final class LayScreen implements Screen, AutoCloseable {
             throw new Touched.Refused("lay.none-shorter");
         }
         touched.placed().ifPresent(p -> keep(make, cloth, touched));
-        Placed from = touched.placed().orElseGet(() -> Placed.of(table.standing().lay()));
+        Placed from =
+                touched.placed().orElseGet(() -> Placed.of(table.standing().lay()));
         boolean hand = touched.touched();
         PieceSearch.ask(jobs, make.name(), make.id(), make.text(), cloth, from.byHand(hand), touched.pinned());
     }
 
     private void stop(Opened make, int cloth, String job) {
-        Optional<PieceSearch> search = search(make, cloth).filter(s -> !s.over() && s.job().id().equals(job));
+        Optional<PieceSearch> search =
+                search(make, cloth).filter(s -> !s.over() && s.job().id().equals(job));
         if (search.isEmpty() || !jobs.cancel(job)) {
             throw new Touched.Refused("lay.search-gone");
         }
         Table table = table(make, cloth);
         search(make, cloth)
                 .flatMap(PieceSearch::best)
-                .filter(p -> table.laid().tried(p).filter(t -> shorter(t.lay(), table.standing().lay()) && t.holds()).isPresent())
+                .filter(p -> table.laid()
+                        .tried(p)
+                        .filter(t -> shorter(t.lay(), table.standing().lay()) && t.holds())
+                        .isPresent())
                 .ifPresent(p -> KeptLays.keep(bench.room().store(), make.id(), cloth, p));
     }
 
@@ -197,7 +214,9 @@ public final class LayScreen implements Screen, AutoCloseable {
 
     /** A search for what is no longer wanted. */
     private void over(Opened make, int cloth) {
-        search(make, cloth).filter(s -> !s.over()).ifPresent(s -> jobs.cancel(s.job().id()));
+        search(make, cloth)
+                .filter(s -> !s.over())
+                .ifPresent(s -> jobs.cancel(s.job().id()));
     }
 
     /** What is told of the cloth, and how it is to lie: keys of the make, stored as a version. */

@@ -84,7 +84,12 @@ final class PieceDrawing {
         if (low - high < GRAIN) {
             return;
         }
-        svg.line("cardline", at.x(ends.get(0).x()), at.y(ends.get(0).y()), at.x(ends.get(1).x()), at.y(ends.get(1).y()));
+        svg.line(
+                "cardline",
+                at.x(ends.get(0).x()),
+                at.y(ends.get(0).y()),
+                at.x(ends.get(1).x()),
+                at.y(ends.get(1).y()));
         // to the top of the piece, whichever way that lies
         boolean down = shown.step(p).headDown();
         double tip = down ? low : high;
@@ -94,18 +99,20 @@ final class PieceDrawing {
                 "M" + Outline.px(x - 5) + " " + Outline.px(tip + back) + "L" + Outline.px(x) + " " + Outline.px(tip)
                         + "L" + Outline.px(x + 5) + " " + Outline.px(tip + back));
         if (wide) {
-            shown.step(p).weights().forEach(w -> svg.empty(
-                    "rect",
-                    "class",
-                    "weight",
-                    "x",
-                    Outline.px(at.x(w.x()) - 4),
-                    "y",
-                    Outline.px(at.y(w.y()) - 4),
-                    "width",
-                    "8",
-                    "height",
-                    "8"));
+            shown.step(p)
+                    .weights()
+                    .forEach(w -> svg.empty(
+                            "rect",
+                            "class",
+                            "weight",
+                            "x",
+                            Outline.px(at.x(w.x()) - 4),
+                            "y",
+                            Outline.px(at.y(w.y()) - 4),
+                            "width",
+                            "8",
+                            "height",
+                            "8"));
         }
     }
 
@@ -147,7 +154,11 @@ final class PieceDrawing {
         List<Line> out = new ArrayList<>();
         String name = step.number() + "  " + (wide ? names.plain(p).toUpperCase(Locale.ROOT) : names.plain(p));
         double letter = wide ? LETTER + 2 : LETTER - 1;
-        out.add(new Line(wide ? "name oncard onpaper" : "oncard onpaper f13 strong", name, wide ? 20 : 15, letter * name.length()));
+        out.add(new Line(
+                wide ? "name oncard onpaper" : "oncard onpaper f13 strong",
+                name,
+                wide ? 20 : 15,
+                letter * name.length()));
         String hand = names.hand(p);
         if (!hand.isEmpty()) {
             boolean big = hand.length() == 1;
@@ -266,7 +277,8 @@ final class PieceDrawing {
     private void cross(Polygon outline) {
         double y = at.y(outline.box().maxY()) + 16;
         Chord here = chord(outline, y);
-        double x = here.width() > 40 ? here.from + 16 : at.x(outline.box().centre().x());
+        double x =
+                here.width() > 40 ? here.from + 16 : at.x(outline.box().centre().x());
         svg.path("crossed", "M" + Outline.px(x - 8) + " " + Outline.px(y - 8) + "l16 16m0 -16l-16 16");
     }
 }

@@ -24,7 +24,9 @@ final class PieceNames {
     String name(Lay.Placement p) {
         String hand = hand(p);
         String several = copy(p);
-        return voice.say(p.piece().said()) + (several.isEmpty() ? "" : " " + several) + (hand.isEmpty() ? "" : " " + hand);
+        return voice.say(p.piece().said())
+                + (several.isEmpty() ? "" : " " + several)
+                + (hand.isEmpty() ? "" : " " + hand);
     }
 
     /** The name alone, for the drawing, where the side stands by itself. */
@@ -82,7 +84,9 @@ final class PieceNames {
         // told of the piece that is held
         boolean held = told.other() >= 0 && shown.isPicked(shown.placements().get(told.other()));
         Trouble t = held ? new Trouble(told.kind(), told.other(), told.piece(), told.mm()) : told;
-        Part one = t.piece() < 0 ? Part.text("") : new Part.Capital(Part.text(name(shown.placements().get(t.piece()))));
+        Part one = t.piece() < 0
+                ? Part.text("")
+                : new Part.Capital(Part.text(name(shown.placements().get(t.piece()))));
         Part mm = Part.sewn(Math.max(1, Math.ceil(t.mm() - 0.01)));
         return voice.say(
                 switch (t.kind()) {

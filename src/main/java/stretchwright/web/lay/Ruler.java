@@ -34,11 +34,17 @@ final class Ruler {
         double now = at.y(lay.spreadLength());
         double factor = lay.length() / lay.spreadLength();
         double floor = at.y(lay.floor() / factor);
-        StringBuilder d = new StringBuilder("M" + Outline.px(X) + " " + Outline.px(at.foot()) + "V" + Outline.px(at.y(reach)));
+        StringBuilder d =
+                new StringBuilder("M" + Outline.px(X) + " " + Outline.px(at.foot()) + "V" + Outline.px(at.y(reach)));
         for (int i = 0; i * tick <= reach; i++) {
             double y = at.y(i * tick);
             boolean big = i % major == 0;
-            d.append('M').append(Outline.px(X)).append(' ').append(Outline.px(y)).append('h').append(big ? -14 : -6);
+            d.append('M')
+                    .append(Outline.px(X))
+                    .append(' ')
+                    .append(Outline.px(y))
+                    .append('h')
+                    .append(big ? -14 : -6);
             boolean clear = y > Math.max(floor, now) + 3 * LINE || y < now - 2 * LINE;
             if (big && clear) {
                 double value = inches ? i : i * tick / 10;
@@ -47,12 +53,23 @@ final class Ruler {
         }
         svg.path("ruler", d.toString());
         svg.path("drawn", "M" + Outline.px(X - 16) + " " + Outline.px(now) + "H" + Outline.px(at.left()));
-        svg.text("name", WORDS, now - 4, "end", voice.say(Tell.said("lay.now", Part.text(Amounts.length(lay.length(), unit)))));
+        svg.text(
+                "name",
+                WORDS,
+                now - 4,
+                "end",
+                voice.say(Tell.said("lay.now", Part.text(Amounts.length(lay.length(), unit)))));
         if (!lay.shortest()) {
             double words = Math.max(floor, now + LINE - 12) + LINE;
             svg.path("thin", "M" + Outline.px(X - 16) + " " + Outline.px(floor) + "H" + Outline.px(at.left()));
             svg.text("lab", WORDS, words, "end", voice.say(Tell.said("lay.none-under")));
-            svg.text("lab", WORDS, words + LINE, "end", voice.say(new Part.Length(lay.floor(), Part.Told.WRITTEN, unit == Unit.MM ? 0 : 1, false).atMost()));
+            svg.text(
+                    "lab",
+                    WORDS,
+                    words + LINE,
+                    "end",
+                    voice.say(
+                            new Part.Length(lay.floor(), Part.Told.WRITTEN, unit == Unit.MM ? 0 : 1, false).atMost()));
         }
     }
 }

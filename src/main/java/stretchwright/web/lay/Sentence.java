@@ -89,7 +89,8 @@ final class Sentence {
             return under(search, now);
         }
         if (search.job().state() == Job.State.FAILED) {
-            return say(Tell.said("lay.failed", Part.text(String.join(" ", search.job().told()))));
+            return say(Tell.said(
+                    "lay.failed", Part.text(String.join(" ", search.job().told()))));
         }
         double shorter = table.usual().length() - lay.length();
         Said found = shorter > 0.5
@@ -103,12 +104,17 @@ final class Sentence {
             return page.say("lay.changed-since");
         }
         Said on = Tell.said("lay.looking", now, least());
-        return say(switch ((int) Math.min(4, search.before())) {
-            case 0 -> search.job().state() == Job.State.QUEUED ? Tell.said("lay.begins").and(on) : on;
-            case 1 -> Tell.said("lay.second").and(Tell.said("lay.goes-on"));
-            case 2 -> Tell.said("lay.third").and(Tell.said("lay.goes-on"));
-            default -> Tell.said("lay.in-line", Part.count(search.before())).and(Tell.said("lay.goes-on"));
-        });
+        return say(
+                switch ((int) Math.min(4, search.before())) {
+                    case 0 ->
+                        search.job().state() == Job.State.QUEUED
+                                ? Tell.said("lay.begins").and(on)
+                                : on;
+                    case 1 -> Tell.said("lay.second").and(Tell.said("lay.goes-on"));
+                    case 2 -> Tell.said("lay.third").and(Tell.said("lay.goes-on"));
+                    default ->
+                        Tell.said("lay.in-line", Part.count(search.before())).and(Tell.said("lay.goes-on"));
+                });
     }
 
     private Part length(double mm) {

@@ -22,15 +22,11 @@ import stretchwright.workroom.jobs.PieceSearch;
  * @param search the newest that was asked for it
  * @param kept the lay that was put by hand or found for it, which may hold no more
  */
-public record Table(Opened make, int cloth, Laid laid, ClothLay standing, Optional<PieceSearch> search, Optional<Placed> kept) {
+public record Table(
+        Opened make, int cloth, Laid laid, ClothLay standing, Optional<PieceSearch> search, Optional<Placed> kept) {
     static Table of(Opened make, int cloth, Optional<PieceSearch> search, Optional<Placed> kept) {
         return new Table(
-                make,
-                cloth,
-                make.session().laid(cloth),
-                make.session().lays().get(cloth),
-                search,
-                kept);
+                make, cloth, make.session().laid(cloth), make.session().lays().get(cloth), search, kept);
     }
 
     Lay usual() {
@@ -45,17 +41,14 @@ public record Table(Opened make, int cloth, Laid laid, ClothLay standing, Option
     Shown shown(Touched touched) {
         if (touched.placed().isPresent()) {
             Relaying.Tried tried = tried(touched.placed().get());
-            return new Shown(cloth, laid.with(tried.lay(), counter()), tried.troubles(), touched.pinned(), touched.picked());
+            return new Shown(
+                    cloth, laid.with(tried.lay(), counter()), tried.troubles(), touched.pinned(), touched.picked());
         }
         Set<String> pinned = touched.pinned().isEmpty()
                 ? search.filter(s -> !s.over()).map(s -> s.asked().pinned()).orElse(Set.of())
                 : touched.pinned();
         return new Shown(
-                cloth,
-                best().map(l -> laid.with(l, counter())).orElse(standing),
-                List.of(),
-                pinned,
-                touched.picked());
+                cloth, best().map(l -> laid.with(l, counter())).orElse(standing), List.of(), pinned, touched.picked());
     }
 
     /** @throws Touched.Refused where it is a lay of other pieces */

@@ -100,7 +100,9 @@ public record Touched(int cloth, Optional<Placed> placed, Set<String> pinned, St
     }
 
     private static Optional<String> one(Map<String, List<String>> form, String key) {
-        return form.getOrDefault(key, List.of()).stream().filter(v -> !v.isBlank()).findFirst();
+        return form.getOrDefault(key, List.of()).stream()
+                .filter(v -> !v.isBlank())
+                .findFirst();
     }
 
     private static Placed read(String text) {
@@ -173,12 +175,16 @@ public record Touched(int cloth, Optional<Placed> placed, Set<String> pinned, St
     private Touched back(Lay standing) {
         Placed.Spot was = spot(Placed.of(standing));
         Touched there = with(standing, s -> was);
-        boolean none = there.placed.orElseThrow().spots().equals(Placed.of(standing).spots());
+        boolean none =
+                there.placed.orElseThrow().spots().equals(Placed.of(standing).spots());
         return new Touched(cloth, none ? Optional.empty() : there.placed, pinned, picked);
     }
 
     private Placed.Spot spot(Placed in) {
-        return in.spots().stream().filter(s -> s.id().equals(picked)).findFirst().orElseThrow();
+        return in.spots().stream()
+                .filter(s -> s.id().equals(picked))
+                .findFirst()
+                .orElseThrow();
     }
 
     private Touched with(Lay standing, UnaryOperator<Placed.Spot> change) {
@@ -187,8 +193,10 @@ public record Touched(int cloth, Optional<Placed> placed, Set<String> pinned, St
         for (Placed.Spot s : now.spots()) {
             spots.add(s.id().equals(picked) ? change.apply(s) : s);
         }
-        Placed.Spot there = spots.stream().filter(s -> s.id().equals(picked)).findFirst().orElseThrow();
-        boolean near = Math.abs(there.x()) < standing.fabricWidth() + FAR && Math.abs(there.y()) < standing.spreadLength() + FAR;
+        Placed.Spot there =
+                spots.stream().filter(s -> s.id().equals(picked)).findFirst().orElseThrow();
+        boolean near = Math.abs(there.x()) < standing.fabricWidth() + FAR
+                && Math.abs(there.y()) < standing.spreadLength() + FAR;
         if (!near) {
             throw new Refused("lay.too-far");
         }

@@ -111,11 +111,11 @@ public final class Jobs {
 
     /** How many that are not over were asked before that number. */
     public long before(long number) {
-        return database.read(h -> h.createQuery(
-                        "SELECT count(*) FROM job WHERE number < :number AND state IN ('queued', 'running')")
-                .bind("number", number)
-                .mapTo(long.class)
-                .one());
+        return database.read(
+                h -> h.createQuery("SELECT count(*) FROM job WHERE number < :number AND state IN ('queued', 'running')")
+                        .bind("number", number)
+                        .mapTo(long.class)
+                        .one());
     }
 
     public Optional<Job> numbered(long number) {

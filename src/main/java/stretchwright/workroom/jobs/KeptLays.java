@@ -59,7 +59,8 @@ public final class KeptLays {
         Optional<Thing> note = notes(store, make).stream()
                 .filter(n -> n.name().equals(heading))
                 .findFirst();
-        boolean same = note.flatMap(store::now).filter(v -> v.text().equals(text)).isPresent();
+        boolean same =
+                note.flatMap(store::now).filter(v -> v.text().equals(text)).isPresent();
         if (!same) {
             store.save(
                     "lay",

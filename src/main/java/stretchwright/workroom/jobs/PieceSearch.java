@@ -21,7 +21,9 @@ public record PieceSearch(Job job, Asked.Pieces asked, long before, Optional<Pla
     /** The newest that was asked for a make and one of its cloths. */
     public static Optional<PieceSearch> newest(Jobs jobs, String make, int cloth) {
         for (Job job : jobs.about(make)) {
-            if (job.kind() == Job.Kind.PIECES && Asked.of(job) instanceof Asked.Pieces asked && asked.cloth() == cloth) {
+            if (job.kind() == Job.Kind.PIECES
+                    && Asked.of(job) instanceof Asked.Pieces asked
+                    && asked.cloth() == cloth) {
                 return Optional.of(of(jobs, job, asked));
             }
         }
@@ -42,7 +44,8 @@ public record PieceSearch(Job job, Asked.Pieces asked, long before, Optional<Pla
     }
 
     /** Into the queue; looking once more looks elsewhere. */
-    public static Job ask(Jobs jobs, String name, String make, String text, int cloth, Placed from, Set<String> pinned) {
+    public static Job ask(
+            Jobs jobs, String name, String make, String text, int cloth, Placed from, Set<String> pinned) {
         Asked.File file = new Asked.File(name, text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
         long seed = 1 + jobs.about(make).size();
         return jobs.add(name, new Asked.Pieces(file, cloth, from, pinned, seed, MOST), Set.of(make));

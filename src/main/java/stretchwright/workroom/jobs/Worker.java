@@ -153,8 +153,7 @@ final class Worker {
                 .isPresent();
         if (on) {
             Store store = new Store(database, clock);
-            database.read(h -> JobRows.about(h, job.id()))
-                    .forEach(make -> KeptLays.keep(store, make, cloth, lay));
+            database.read(h -> JobRows.about(h, job.id())).forEach(make -> KeptLays.keep(store, make, cloth, lay));
         }
         return true;
     }
