@@ -107,7 +107,7 @@ final class RoomJobs extends Task {
     }
 
     private void tell(Job job) {
-        Part way = job.kind() == Job.Kind.LAY
+        Part way = job.kind().inRounds()
                 ? Tell.said("job.of", Part.count(job.reached()), Part.count(job.asked()))
                 : Part.text("");
         console()

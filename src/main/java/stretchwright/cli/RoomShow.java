@@ -16,6 +16,7 @@ import stretchwright.workroom.Figures;
 import stretchwright.workroom.Kept;
 import stretchwright.workroom.Remembered;
 import stretchwright.workroom.Workroom;
+import stretchwright.workroom.jobs.KeptLays;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Store;
@@ -73,7 +74,7 @@ final class RoomShow extends Task {
     /** Those that tell somebody something: what was kept stands beside its version, and the page remembers for itself. */
     private static List<Thing> notes(Thing thing, Store store) {
         return store.from(thing.id(), Kind.NOTE).stream()
-                .filter(n -> !Kept.isMark(n) && !Remembered.isMemory(n))
+                .filter(n -> !Kept.isMark(n) && !Remembered.isMemory(n) && !KeptLays.isMark(n))
                 .toList();
     }
 

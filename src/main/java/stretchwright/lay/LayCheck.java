@@ -3,7 +3,6 @@ package stretchwright.lay;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
 import stretchwright.fabric.ClothShape;
@@ -39,7 +38,7 @@ final class LayCheck {
     private final Fabric fabric;
     private final LayTerms terms;
     private final Lay lay;
-    private final List<String> faults = new ArrayList<>();
+    private final Faults faults = new Faults();
 
     private LayCheck(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
         this.pieces = pieces;
@@ -54,6 +53,12 @@ final class LayCheck {
     }
 
     static List<String> faults(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
+        return found(pieces, fabric, terms, lay).stream()
+                .map(Faults.Fault::words)
+                .toList();
+    }
+
+    static List<Faults.Fault> found(List<Piece> pieces, Fabric fabric, LayTerms terms, Lay lay) {
         LayCheck check = new LayCheck(pieces, fabric, terms, lay);
         check.cloth();
         check.gaps();
@@ -67,11 +72,7 @@ final class LayCheck {
         }
         check.overlaps();
         pieces.forEach(check::demand);
-        return List.copyOf(check.faults);
-    }
-
-    private void fault(String format, Object... values) {
-        faults.add(String.format(Locale.ROOT, format, values));
+        return check.faults.all();
     }
 
     private void cloth() {
@@ -81,18 +82,18 @@ final class LayCheck {
             case OPEN, FOLDED_CROSSWISE, PART_FOLDED -> fabric.roll().usableWidth();
         };
         if (lay.method() == Lay.Method.FOLDED_OFF_THE_MIDDLE && lay.doubled() > width + TINY) {
-            fault("%.2f mm lie double of a spread %.2f mm wide", lay.doubled(), width);
+            faults.add("%.2f mm lie double of a spread %.2f mm wide", lay.doubled(), width);
         }
         if (lay.method() == Lay.Method.FOLDED_CROSSWISE
                 && (fabric.roll().oneWay() || fabric.roll().repeatAlong() > 0)) {
-            fault("cloth with a direction or a repeat is folded crosswise");
+            faults.add("cloth with a direction or a repeat is folded crosswise");
         }
         double spare = width - lay.fabricWidth();
         if (!(spare > -TINY && spare < Grid.STEP + TINY)) {
-            fault("the lay is %.2f mm wide, the cloth %.2f mm", lay.fabricWidth(), width);
+            faults.add("the lay is %.2f mm wide, the cloth %.2f mm", lay.fabricWidth(), width);
         }
         if (Grid.units(lay.floor()) > Grid.units(lay.length())) {
-            fault("the floor of %.2f mm lies above the length of %.2f mm", lay.floor(), lay.length());
+            faults.add("the floor of %.2f mm lies above the length of %.2f mm", lay.floor(), lay.length());
         }
     }
 
@@ -124,7 +125,7 @@ final class LayCheck {
                 || Outline.greatest(x) > Grid.units(lay.fabricWidth())
                 || Outline.least(y) < 0
                 || Outline.greatest(y) > Grid.units(lay.spreadLength())) {
-            fault("%s %d reaches beyond the cloth", placement.piece(), placement.copy());
+            faults.add(Trouble.Kind.BEYOND, placement, "%s %d reaches beyond the cloth");
         }
     }
 
@@ -139,9 +140,8 @@ final class LayCheck {
         double length = piece.grain().from().distance(piece.grain().to());
         double off = Math.toDegrees(Math.asin(Math.min(1, Grid.mm(Math.abs(ends.get(0) - ends.get(1))) / length)));
         if (off > terms.tilt() + ROUNDED / length || !ends.equals(said)) {
-            fault(
-                    "the grain of %s %d lies %s from the selvage, not %s",
-                    placement.piece(), placement.copy(), ends, said);
+            faults.add(
+                    Trouble.Kind.TURNED, placement, "the grain of %s %d lies %s from the selvage, not %s", ends, said);
         }
     }
 
@@ -160,13 +160,13 @@ final class LayCheck {
         double off = placement.rotation() - 180 * Math.rint(placement.rotation() / 180);
         boolean turned = Math.abs(placement.rotation()) > 90;
         if (Math.abs(off) > terms.tilt() + TINY || turned && fabric.roll().oneWay()) {
-            fault("%s %d is turned by %.1f degrees", placement.piece(), placement.copy(), placement.rotation());
+            faults.add(Trouble.Kind.TURNED, placement, "%s %d is turned by %.1f degrees", placement.rotation());
         }
         if (placement.unfolded() != (onFold && !folded)) {
-            fault("%s %d is wrongly %s", placement.piece(), placement.copy(), onFold ? "folded" : "unfolded");
+            faults.add(Trouble.Kind.OTHER, placement, "%s %d is wrongly %s", onFold ? "folded" : "unfolded");
         }
         if (onFold && folded && !(placement.x() == 0 && placement.rotation() == 0 && !placement.mirrored())) {
-            fault("%s %d does not lie on the fold", placement.piece(), placement.copy());
+            faults.add(Trouble.Kind.FOLD, placement, "%s %d does not lie on the fold");
         }
     }
 
@@ -189,7 +189,7 @@ final class LayCheck {
                         : Outline.least(along) >= doubled;
         };
         if (!holds) {
-            fault("%s %d goes through %d layers", placement.piece(), placement.copy(), placement.layers());
+            faults.add(Trouble.Kind.LAYERS, placement, "%s %d goes through %d layers", placement.layers());
         }
     }
 
@@ -205,7 +205,7 @@ final class LayCheck {
         for (boolean lower : both ? new boolean[] {false, true} : new boolean[] {false}) {
             for (Polygon flaw : cloth.flaws()) {
                 if (piece.intersection(Gaps.geometry(spread(flaw, lower, fold))).getArea() > FLECK) {
-                    fault("%s %d lies on a flaw", placement.piece(), placement.copy());
+                    faults.add(Trouble.Kind.FLAW, placement, "%s %d lies on a flaw");
                 }
             }
             if (cloth.outline().isPresent()) {
@@ -215,7 +215,7 @@ final class LayCheck {
                 double above =
                         piece.getEnvelopeInternal().getMaxY() - outline.box().maxY();
                 if (off > FLECK && above <= 0) {
-                    fault("%s %d reaches beyond the remnant", placement.piece(), placement.copy());
+                    faults.add(Trouble.Kind.REMNANT, placement, "%s %d reaches beyond the remnant");
                 }
             }
         }
@@ -232,7 +232,13 @@ final class LayCheck {
             for (int i = 0; i < outlines.size(); i++) {
                 for (int j = 0; j < i; j++) {
                     if (Gaps.nearer(outlines.get(i), outlines.get(j), terms.gap())) {
-                        fault("%s is nearer to %s than %.1f mm", named(i), named(j), terms.gap());
+                        faults.add(
+                                Trouble.Kind.NEAR,
+                                both(i, j),
+                                "%s is nearer to %s than %.1f mm",
+                                named(i),
+                                named(j),
+                                terms.gap());
                     }
                 }
             }
@@ -255,9 +261,12 @@ final class LayCheck {
                     });
         }
         if (heights.size() > 1) {
-            fault(
+            faults.add(
+                    Trouble.Kind.PRINT,
+                    List.of(),
                     "the notch %s lies at %d heights of the print",
-                    terms.matchAt().get(), heights.size());
+                    terms.matchAt().get(),
+                    heights.size());
         }
     }
 
@@ -270,10 +279,14 @@ final class LayCheck {
                         units(outlines.get(i), false),
                         units(outlines.get(j), true),
                         units(outlines.get(j), false))) {
-                    fault("%s overlaps %s", named(i), named(j));
+                    faults.add(Trouble.Kind.OVERLAPS, both(i, j), "%s overlaps %s", named(i), named(j));
                 }
             }
         }
+    }
+
+    private List<Lay.Placement> both(int i, int j) {
+        return List.of(lay.placements().get(i), lay.placements().get(j));
     }
 
     private String named(int i) {
@@ -289,7 +302,7 @@ final class LayCheck {
                 continue;
             }
             if (!copies.add(placement.copy())) {
-                fault("%s %d lies there twice", piece.name(), placement.copy());
+                faults.add("%s %d lies there twice", piece.name(), placement.copy());
             }
             boolean pair = placement.layers() == 2 && !(piece.onFold() && !placement.unfolded());
             plain += pair || !placement.mirrored() ? 1 : 0;
@@ -300,7 +313,7 @@ final class LayCheck {
                 ? plain == turnedOver && plain + turnedOver == piece.cut()
                 : plain + turnedOver == piece.cut() && (turnedOver == 0 || alike);
         if (!met) {
-            fault(
+            faults.add(
                     "%s: %d as drawn and %d mirrored are cut, wanted are %d%s",
                     piece.name(), plain, turnedOver, piece.cut(), piece.mirrored() ? " in mirrored pairs" : "");
         }

@@ -41,6 +41,10 @@ final class Spread {
     private final LayTerms terms;
 
     private Spread(Lay.Method method, long doubled, List<Cut> cuts, Fabric fabric, LayTerms terms) {
+        this(method, doubled, cuts, List.of(), fabric, terms);
+    }
+
+    private Spread(Lay.Method method, long doubled, List<Cut> cuts, List<Shape> still, Fabric fabric, LayTerms terms) {
         this.method = method;
         this.doubled = doubled;
         this.cuts = List.copyOf(cuts);
@@ -48,13 +52,40 @@ final class Spread {
         this.fabric = fabric;
         this.terms = terms;
         this.margin = Grid.units(Grown.margin(terms.gap()));
-        this.strip = new Strip(width + 2 * margin, Taken.on(fabric, method, doubled, margin));
+        List<Shape> taken = new ArrayList<>(Taken.on(fabric, method, doubled, margin));
+        taken.addAll(still);
+        this.strip = new Strip(width + 2 * margin, taken);
         this.parts = parts();
     }
 
     /** The same stretch with the grain allowed to stand off the selvage. */
     Spread tilted(double degrees) {
         return new Spread(method, doubled, cuts, fabric, terms.tilt(degrees));
+    }
+
+    /**
+     * The same stretch with only these cuttings to be laid, round others that stay where they are.
+     *
+     * @param foot where the stretch begins along the lay, mm
+     */
+    Spread around(List<Cut> moving, List<Cut> still, List<Lay.Placement> placements, double foot) {
+        List<Shape> taken = new ArrayList<>();
+        for (int i = 0; i < still.size(); i++) {
+            Lay.Placement p = placements.get(i);
+            Point at = new Point(Grid.mm(across(p.x())), Grid.mm(along(p.y() - foot)));
+            taken.add(Grown.by(still.get(i).outline().placed(false, p.rotation(), at), terms.gap()));
+        }
+        return new Spread(method, doubled, moving, taken, fabric, terms);
+    }
+
+    /** A place across the cloth as the search's strip has it, in units. */
+    long across(double x) {
+        return Grid.units(x) + margin;
+    }
+
+    /** The same along it, from where the stretch begins. */
+    long along(double y) {
+        return Grid.units(y) + margin;
     }
 
     static Spread of(Lay.Method method, List<Cut> cuts, Fabric fabric, LayTerms terms) {

@@ -2,6 +2,7 @@ package stretchwright.make;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import stretchwright.fabric.Fabric;
@@ -13,6 +14,7 @@ import stretchwright.intake.Echo;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.Nearest;
 import stretchwright.lay.ClothLay;
+import stretchwright.lay.Placed;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Piece;
 
@@ -40,6 +42,28 @@ public final class Cloths {
             here.all().forEach(f -> findings.add(f.key().replaceFirst("^fabric", key), f.wrong(), f.right()));
         }
         return findings.isEmpty() ? Optional.of(out) : Optional.empty();
+    }
+
+    /** The same with the pieces put as they were kept, wherever that holds. */
+    static List<ClothLay> put(List<ClothLay> usual, Map<Integer, Placed> places, MakeFile make, Stages stages) {
+        List<ClothLay> out = new ArrayList<>(usual);
+        places.forEach((cloth, placed) -> {
+            if (cloth < usual.size()) {
+                ClothLay at = usual.get(cloth);
+                Fabric fabric = fabric(cloth, make);
+                new Laid(at, fabric, make.style().lay())
+                        .instead(placed)
+                        .map(lay -> new ClothLay(
+                                at.fabric(), at.pieces(), lay, stages.cloth(at.pieces(), fabric, make, lay)))
+                        .ifPresent(lay -> out.set(cloth, lay));
+            }
+        });
+        return List.copyOf(out);
+    }
+
+    /** The fabric, or the contrast with that number less one. */
+    static Fabric fabric(int cloth, MakeFile make) {
+        return cloth == 0 ? make.cloth() : make.contrasts().get(cloth - 1).fabric();
     }
 
     /** Findings where what is asked of the cloths names what the pattern does not have. */

@@ -20,6 +20,7 @@ import stretchwright.ground.Document;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
 import stretchwright.lay.ClothLay;
+import stretchwright.lay.Placed;
 import stretchwright.pattern.LayTerms;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
@@ -44,6 +45,8 @@ public final class Session {
     private final Stage<Pattern> pattern;
     private final Stage<FitReport> fit;
     private final Stage<Advised> advised;
+    private final Map<Integer, Placed> places;
+    private final Stage<List<ClothLay>> usualLays;
     private final Stage<List<ClothLay>> lays;
     private final Stage<SewingPlan> sewing;
     private final Stage<Map<String, Stage<Document>>> documents;
@@ -52,9 +55,10 @@ public final class Session {
     private final Stage<Map<String, Stage<Document>>> steps;
     private final Stage<SheetMap> sheets;
 
-    private Session(MakeFile make, Stages rooms, @Nullable Session earlier) {
+    private Session(MakeFile make, Stages rooms, Map<Integer, Placed> places, @Nullable Session earlier) {
         this.make = make;
         this.rooms = rooms;
+        this.places = Map.copyOf(places);
         Style unlaid = make.style()
                 .with(LayTerms.of(Style.LayWay.ANY).crosswise(make.style().lay().crosswise()));
         body = stage(earlier, s -> s.body, List.of(make.measured()), () -> need(f -> rooms.body(make.measured(), f)));
@@ -69,11 +73,16 @@ public final class Session {
                 s -> s.advised,
                 List.of(fit.inputs(), make.unit()),
                 () -> Remedies.advised(make, body(), pattern(), fit(), rooms));
+        usualLays = stage(
+                earlier,
+                s -> s.usualLays,
+                List.of(pattern.inputs(), make.contrasts(), make.style().lay(), make.seed(), make.unit()),
+                () -> need(f -> Cloths.laid(pattern(), make, rooms, f)));
         lays = stage(
                 earlier,
                 s -> s.lays,
-                List.of(pattern.inputs(), make.contrasts(), make.style().lay(), make.seed(), make.unit()),
-                () -> need(f -> Cloths.laid(pattern(), make, rooms, f)));
+                List.of(usualLays.inputs(), this.places),
+                () -> Cloths.put(usualLays.get(), this.places, make, rooms));
         sewing = stage(earlier, s -> s.sewing, List.of(fit.inputs(), make.sewing(), make.unit()), this::planned);
         printables = stage(
                 earlier,
@@ -103,12 +112,20 @@ public final class Session {
     }
 
     static Session of(MakeFile make, Stages rooms) {
-        return new Session(make, rooms, null);
+        return new Session(make, rooms, Map.of(), null);
     }
 
     /** Another make, or this one changed: what does not depend on the change is not computed again. */
     public Session with(MakeFile changed) {
-        return new Session(changed, rooms, this);
+        return new Session(changed, rooms, places, this);
+    }
+
+    /**
+     * The same with pieces put on some cloths by hand or by a longer search, by the number of the cloth in {@link #lays}. Where such
+     * a lay does not hold, of this pattern or on this cloth, the usual one stands.
+     */
+    public Session put(Map<Integer, Placed> put) {
+        return put.equals(places) ? this : new Session(make, rooms, put, this);
     }
 
     private static <T> Stage<T> stage(
@@ -147,6 +164,14 @@ public final class Session {
     /** The fabric's own first, then one for each contrast. */
     public List<ClothLay> lays() {
         return lays.get();
+    }
+
+    /** One of the cloths with the usual lay on it: to be put by hand, or searched on. */
+    public Laid laid(int cloth) {
+        return new Laid(
+                usualLays.get().get(cloth),
+                Cloths.fabric(cloth, make),
+                make.style().lay());
     }
 
     public SewingPlan sewing() {

@@ -62,6 +62,7 @@ public final class Server {
             "icon.svg", "image/svg+xml",
             "look.css", "text/css",
             "live.js", "text/javascript",
+            "lay.js", "text/javascript",
             "print.js", "text/javascript");
 
     private final Workroom room;
@@ -167,6 +168,8 @@ public final class Server {
     }
 
     private static void open(JavalinConfig c, Bench bench, Door door, List<Screen> more) {
+        LayScreen lay = new LayScreen(bench);
+        c.events.serverStopping(lay::close);
         List<Screen> screens = List.of(
                 new StartScreen(bench),
                 new AskScreen(bench),
@@ -179,7 +182,7 @@ public final class Server {
                 new SwapScreen(bench),
                 new AllScreen(bench),
                 new NumbersScreen(bench),
-                new LayScreen(bench),
+                lay,
                 new PrintScreen(bench),
                 new SewScreen(bench),
                 new FilesScreen(bench),

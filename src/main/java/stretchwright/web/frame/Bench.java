@@ -4,11 +4,13 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import stretchwright.make.Session;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Edit;
+import stretchwright.workroom.jobs.KeptLays;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Saved;
@@ -20,7 +22,8 @@ public final class Bench {
     private final Drafts drafts = new Drafts();
 
     /** Papers and plans take seconds of a whole core; a drawing that follows a finger does not wait behind them. */
-    private final Semaphore heavy = new Semaphore(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), true);
+    private final Semaphore heavy =
+            new Semaphore(Math.max(1, Runtime.getRuntime().availableProcessors() - 1), true);
 
     public Bench(Workroom room) {
         this.room = room;
@@ -48,10 +51,11 @@ public final class Bench {
     }
 
     public Opened opened(Workroom.Stored stored) {
+        String id = stored.thing().id();
+        boolean demo = id.equals(Demo.ID);
         Session session = drafts.session(
-                stored.thing().id(), stored.version().name(), stored.version().text());
-        return new Opened(
-                stored, stored.version().text(), session, stored.thing().id().equals(Demo.ID));
+                id, stored.version().name(), stored.version().text(), demo ? Map.of() : KeptLays.of(room.store(), id));
+        return new Opened(stored, stored.version().text(), session, demo);
     }
 
     /** The make as it would be with this text; nothing is kept. */

@@ -3,6 +3,7 @@ package stretchwright.web.frame;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import stretchwright.lay.Placed;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
 
@@ -13,23 +14,28 @@ final class Drafts {
 
     private final Map<String, Drafted> kept = new LinkedHashMap<>(16, 0.75f, true);
 
-    private record Drafted(String text, Session session) {}
+    private record Drafted(String text, Map<Integer, Placed> places, Session session) {}
 
     /**
      * What the text becomes.
      *
      * @param id of the make that it is a text of
+     * @param places of pieces that were put by hand or found by a search
      * @throws stretchwright.ground.BadInput where it is no make
      */
-    Session session(String id, String name, String text) {
+    Session session(String id, String name, String text, Map<Integer, Placed> places) {
         Drafted last = last(id);
-        if (last != null && last.text.equals(text)) {
+        if (last != null && last.text.equals(text) && last.places.equals(places)) {
             return last.session;
         }
-        Session session = with(last, name, text);
+        boolean read = last != null && last.text.equals(text);
+        Session session = (read ? last.session : with(last, name, text)).put(places);
         synchronized (kept) {
-            kept.put(id, new Drafted(text, session));
-            kept.keySet().stream().limit(Math.max(0, kept.size() - MOST)).toList().forEach(kept::remove);
+            kept.put(id, new Drafted(text, places, session));
+            kept.keySet().stream()
+                    .limit(Math.max(0, kept.size() - MOST))
+                    .toList()
+                    .forEach(kept::remove);
         }
         return session;
     }

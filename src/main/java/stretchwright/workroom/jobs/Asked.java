@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Part;
+import stretchwright.lay.Placed;
 import stretchwright.lay.nest.Effort;
 import stretchwright.lay.nest.StripInstance;
 
@@ -28,6 +30,29 @@ public sealed interface Asked {
         @Override
         public Job.Kind kind() {
             return Job.Kind.LAY;
+        }
+
+        @Override
+        public long size() {
+            return effort.explore() + effort.compress();
+        }
+    }
+
+    /**
+     * A make's own pieces on one of its cloths, searched on from a lay that holds.
+     *
+     * @param cloth its number among the make's lays, from 0
+     * @param pinned pieces that stay where they are, by {@link Placed.Spot#id}
+     */
+    record Pieces(File make, int cloth, Placed from, Set<String> pinned, long seed, Effort effort) implements Asked {
+        public Pieces {
+            pinned = Set.copyOf(pinned);
+            mustEnd(effort);
+        }
+
+        @Override
+        public Job.Kind kind() {
+            return Job.Kind.PIECES;
         }
 
         @Override

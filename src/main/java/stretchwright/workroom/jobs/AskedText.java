@@ -5,6 +5,8 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Json;
 import stretchwright.ground.Part;
@@ -29,6 +31,13 @@ final class AskedText {
         if (asked instanceof Asked.Lay lay) {
             search(out, lay.seed(), lay.effort());
             write(out.putObject("instance"), lay.instance());
+        } else if (asked instanceof Asked.Pieces pieces) {
+            search(out, pieces.seed(), pieces.effort());
+            write(out.putObject("make"), pieces.make());
+            out.put("cloth", pieces.cloth());
+            PlacedText.put(out.putObject("from"), pieces.from());
+            ArrayNode pinned = out.putArray("pinned");
+            pieces.pinned().stream().sorted().forEach(pinned::add);
         } else if (asked instanceof Asked.Club club) {
             search(out, club.seed(), club.effort());
             club.table().ifPresent(mm -> out.put("table", mm));
@@ -71,6 +80,7 @@ final class AskedText {
             JsonNode root = READER.readTree(job.input());
             return switch (job.kind()) {
                 case LAY -> new Asked.Lay(instance(root.required("instance")), seed(root), effort(root));
+                case PIECES -> pieces(root);
                 case CLUB -> new Asked.Club(files(root.required("makes")), table(root), seed(root), effort(root));
                 case SIZES ->
                     new Asked.Sizes(
@@ -87,6 +97,18 @@ final class AskedText {
                     Tell.said("job.unreadable", Part.text(String.valueOf(e.getMessage()))),
                     Tell.said("job.again"));
         }
+    }
+
+    private static Asked pieces(JsonNode root) {
+        Set<String> pinned = new TreeSet<>();
+        root.required("pinned").forEach(p -> pinned.add(p.asString()));
+        return new Asked.Pieces(
+                file(root.required("make")),
+                root.required("cloth").asInt(),
+                PlacedText.read(root.required("from")),
+                pinned,
+                seed(root),
+                effort(root));
     }
 
     private static long seed(JsonNode root) {

@@ -38,12 +38,18 @@ public record Job(
 
     public enum Kind {
         LAY,
+        PIECES,
         CLUB,
         SIZES;
 
         /** As it stands in the database and on the screen. */
         public String word() {
             return name().toLowerCase(Locale.ROOT);
+        }
+
+        /** Whether it comes on in rounds, and its best is there before its end. */
+        public boolean inRounds() {
+            return this == LAY || this == PIECES;
         }
 
         static Optional<Kind> of(String word) {

@@ -35,6 +35,14 @@ final class JobRows {
                 .findOne();
     }
 
+    /** The things that it was asked for. */
+    static List<String> about(Handle h, String id) {
+        return h.createQuery("SELECT thing FROM job_about WHERE job = :id ORDER BY thing")
+                .bind("id", id)
+                .mapTo(String.class)
+                .list();
+    }
+
     static void insert(Handle h, Job job) {
         h.createUpdate(
                         "INSERT INTO job (id, number, kind, name, input, state, reached, asked, tries, told, added, begun, ended)"

@@ -100,6 +100,24 @@ public final class Jobs {
                 .list());
     }
 
+    /** Those that were asked for a thing of the store, newest first. */
+    public List<Job> about(String thing) {
+        return database.read(h -> h.createQuery("SELECT job.* FROM job JOIN job_about ON job_about.job = job.id"
+                        + " WHERE job_about.thing = :thing ORDER BY job.number DESC")
+                .bind("thing", thing)
+                .map((row, context) -> JobRows.job(row))
+                .list());
+    }
+
+    /** How many that are not over were asked before that number. */
+    public long before(long number) {
+        return database.read(
+                h -> h.createQuery("SELECT count(*) FROM job WHERE number < :number AND state IN ('queued', 'running')")
+                        .bind("number", number)
+                        .mapTo(long.class)
+                        .one());
+    }
+
     public Optional<Job> numbered(long number) {
         return database.read(h -> h.createQuery("SELECT * FROM job WHERE number = :number")
                 .bind("number", number)

@@ -22,7 +22,7 @@ final class LaySpells {
     static final int LONG = 400;
 
     /** Between the seeds of spells: 2^64 over the golden mean, odd, so that all differ. */
-    private static final long APART = 0x9E3779B97F4A7C15L;
+    static final long APART = 0x9E3779B97F4A7C15L;
 
     private final Asked.Lay asked;
     private final int threads;

@@ -11,8 +11,11 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.lay.Lay;
+import stretchwright.lay.Placed;
 import stretchwright.lay.nest.LayClock;
 import stretchwright.workroom.store.Database;
+import stretchwright.workroom.store.Store;
 
 /**
  * Does one job to its end, or as far as it comes.
@@ -66,7 +69,11 @@ final class Worker {
             return end(id, Job.State.FAILED, told(Tell.said("job.tries", Part.count(MOST_TRIES))));
         }
         try {
-            return begun.get().kind() == Job.Kind.LAY ? lay(begun.get()) : whole(begun.get());
+            return switch (begun.get().kind()) {
+                case LAY -> lay(begun.get());
+                case PIECES -> pieces(begun.get());
+                case CLUB, SIZES -> whole(begun.get());
+            };
         } catch (Failed e) {
             return !closing.getAsBoolean() && end(id, Job.State.FAILED, e.told);
         }
@@ -105,6 +112,54 @@ final class Worker {
         }
         List<Document> files = database.read(h -> JobRows.files(h, job.id()));
         return Optional.of(computed(() -> new LaySpells.State(job.reached(), LaidText.read(files.get(0)))));
+    }
+
+    private boolean pieces(Job job) {
+        Asked.Pieces asked = computed(() -> (Asked.Pieces) Asked.of(job));
+        PieceSpells spells = computed(() -> new PieceSpells(asked, LayClock.of(closing, closing)));
+        Job now = job;
+        while (!now.state().over()) {
+            Job before = now;
+            Lay next = computed(() -> spells.next(start(before, spells), before.reached()));
+            if (closing.getAsBoolean()) {
+                return false;
+            }
+            long reached = spells.reached(next, before.reached());
+            // around what a person pinned it need not be shorter than the usual lay
+            Placed found = Placed.of(next).byHand(asked.from().byHand());
+            List<Document> files = List.of(PlacedText.document(next.length(), found));
+            if (reached >= job.asked()) {
+                return kept(job, asked.cloth(), found) && end(job.id(), List.of(), files);
+            }
+            keep(job.id(), reached, files);
+            // as it stands now: somebody may have stopped it, or come farther
+            Optional<Job> again = database.read(h -> JobRows.one(h, job.id()));
+            if (again.isEmpty()) {
+                return true;
+            }
+            now = again.get();
+        }
+        return true;
+    }
+
+    private Lay start(Job job, PieceSpells spells) {
+        return job.reached() == 0 ? spells.first() : spells.from(PlacedText.read(best(job)));
+    }
+
+    /** From then on it is the make's lay, where nobody stopped the search. */
+    private boolean kept(Job job, int cloth, Placed lay) {
+        boolean on = database.read(h -> JobRows.one(h, job.id()))
+                .filter(j -> !j.state().over())
+                .isPresent();
+        if (on) {
+            Store store = new Store(database, clock);
+            database.read(h -> JobRows.about(h, job.id())).forEach(make -> KeptLays.keep(store, make, cloth, lay));
+        }
+        return true;
+    }
+
+    private Document best(Job job) {
+        return database.read(h -> JobRows.files(h, job.id())).get(0);
     }
 
     private boolean whole(Job job) {

@@ -81,11 +81,11 @@ public final class Workers implements AutoCloseable {
         }
     }
 
-    /** Out of the queue, or into it again for who comes next. */
+    /** Out of the queue, or into it again at its own place, before what was asked later, for who comes next. */
     private static CompletionHandler<Void> after(boolean nothingLeft) {
         return nothingLeft
                 ? new CompletionHandler.OnCompleteRemove<>()
-                : (complete, operations) -> operations.reschedule(complete, complete.getTimeDone());
+                : (complete, operations) -> operations.reschedule(complete, complete.getExecution().executionTime);
     }
 
     /** What is under way is left as it was last kept, for this program's next start or another's workers. */
