@@ -26,7 +26,8 @@ public final class KeyChanges {
         Optional<T> is = key.lens().get().apply(after);
         return was.equals(is)
                 ? Optional.empty()
-                : Optional.of(is.map(v -> written(key.kind().json(v), key.kind().symbol())).orElse(""));
+                : Optional.of(is.map(v -> written(key.kind().json(v), key.kind().symbol()))
+                        .orElse(""));
     }
 
     private static String written(JsonNode value, String symbol) {

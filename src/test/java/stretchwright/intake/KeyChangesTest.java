@@ -38,7 +38,8 @@ class KeyChangesTest {
             MakeFile read = Make.read("x", changed.getBytes(StandardCharsets.UTF_8));
             assertThat(Session.of(read).fit().verdicts())
                     .as("%s: %s", remedy.tried().change(), changes)
-                    .noneMatch(v -> v.saysTheSame(remedy.verdict()) && v.severity() == remedy.verdict().severity());
+                    .noneMatch(v -> v.saysTheSame(remedy.verdict())
+                            && v.severity() == remedy.verdict().severity());
         }
     }
 

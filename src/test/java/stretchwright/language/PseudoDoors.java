@@ -206,7 +206,8 @@ final class PseudoDoors {
         saved("page-why", get(at + "makes/demo?why=KNEE_WIDTH"));
         saved("page-form", get(at + "all"));
         saved("page-wrong", post(at + "all", "").body());
-        HttpResponse<String> made = post(at + "all", filled(get(at + "makes/demo/all")).replaceAll("(^|&)seen=[0-9]*", ""));
+        HttpResponse<String> made =
+                post(at + "all", filled(get(at + "makes/demo/all")).replaceAll("(^|&)seen=[0-9]*", ""));
         saved("page-made", made.body());
         String make = at + made.headers().firstValue("Location").orElseThrow().substring(1);
         saved("page-make", get(make));
@@ -286,8 +287,7 @@ final class PseudoDoors {
     }
 
     private static HttpResponse<String> answer(String address) throws Exception {
-        return VISITOR
-                .send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
+        return VISITOR.send(HttpRequest.newBuilder(URI.create(address)).build(), HttpResponse.BodyHandlers.ofString());
     }
 
     private static HttpResponse<String> post(String address, String form) throws Exception {

@@ -102,7 +102,8 @@ class ScreensTest {
             for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
                 Page page = browsing.page(device, scheme, true);
                 for (Map.Entry<String, String> screen : SCREENS.entrySet()) {
-                    int status = page.navigate(server.address() + screen.getValue()).status();
+                    int status =
+                            page.navigate(server.address() + screen.getValue()).status();
                     String where = screen.getKey() + ", " + device + ", " + scheme;
                     if (status != 200) {
                         faults.add(where + ": " + status);
@@ -133,8 +134,10 @@ class ScreensTest {
     /** The four of a screen beside each other. */
     private static void written(String name, List<BufferedImage> four) throws IOException {
         Files.createDirectories(PICTURES);
-        int width = four.stream().mapToInt(i -> (int) (SCALE * i.getWidth()) + 8).sum();
-        int height = four.stream().mapToInt(i -> (int) (SCALE * i.getHeight())).max().orElse(0);
+        int width =
+                four.stream().mapToInt(i -> (int) (SCALE * i.getWidth()) + 8).sum();
+        int height =
+                four.stream().mapToInt(i -> (int) (SCALE * i.getHeight())).max().orElse(0);
         BufferedImage sheet = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = sheet.createGraphics();
         g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);

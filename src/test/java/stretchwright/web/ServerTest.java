@@ -54,7 +54,9 @@ class ServerTest {
     @Test
     void theDemoIsLookedAtAndStoredNowhere() throws Exception {
         for (String screen : List.of("", "/lay", "/print", "/sew", "/sew/2", "/numbers", "/all", "/file/pattern.svg")) {
-            assertThat(visitor.get("makes/demo" + screen).statusCode()).as(screen).isEqualTo(200);
+            assertThat(visitor.get("makes/demo" + screen).statusCode())
+                    .as(screen)
+                    .isEqualTo(200);
         }
         assertThat(visitor.get("makes/demo").body()).contains("Rowan", "FRONT", "BACK");
         assertThat(visitor.get("").body()).doesNotContain("href=\"/makes/demo\"><svg");

@@ -48,7 +48,9 @@ class SewingTest {
             seen.add(key);
             assertThat(page.body()).as(key).containsPattern("<h2 id=\"step\"[^>]*>[^<]+</h2>");
             if (key.endsWith("-machine")) {
-                assertThat(page.body()).as(key).contains("Stitch length", "Needle and knife: ", "unplug to thread or to change a needle.");
+                assertThat(page.body())
+                        .as(key)
+                        .contains("Stitch length", "Needle and knife: ", "unplug to thread or to change a needle.");
             }
             at = Visitor.at(done(key, name(page.body())));
         }

@@ -132,7 +132,9 @@ class WholeJobTest {
         Way way = new Way();
         page.navigate(server.address());
         way.read(page);
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make")).first().click();
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make"))
+                .first()
+                .click();
         answer(page, JOBS.get(job), way);
         assertThat(page.url()).contains("/makes/");
         way.read(page);
@@ -177,16 +179,19 @@ class WholeJobTest {
 
     private static void press(Page page, String words) {
         String before = page.url();
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words)).click();
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(words))
+                .click();
         page.waitForURL(url -> !url.equals(before));
     }
 
     private static byte[] printed(Page page, Way way) throws Exception {
-        page.locator("nav:visible a", new Page.LocatorOptions().setHasText("Print")).first().click();
+        page.locator("nav:visible a", new Page.LocatorOptions().setHasText("Print"))
+                .first()
+                .click();
         page.waitForURL("**/print");
         way.read(page);
-        Download download = page.waitForDownload(
-                () -> page.locator("a[download^='pattern'][download$='.pdf']").first().click());
+        Download download = page.waitForDownload(() ->
+                page.locator("a[download^='pattern'][download$='.pdf']").first().click());
         return Files.readAllBytes(download.path());
     }
 
@@ -198,11 +203,14 @@ class WholeJobTest {
         page.navigate(server.address() + "new/1");
         answer(page, OWN, new Way());
         String drawn = page.locator("#drawing svg.wide path.cut").first().getAttribute("d");
-        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("longer")).click();
-        assertThat(page.locator("#drawing svg.wide path.cut").first().getAttribute("d")).isNotEqualTo(drawn);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("longer"))
+                .click();
+        assertThat(page.locator("#drawing svg.wide path.cut").first().getAttribute("d"))
+                .isNotEqualTo(drawn);
         assertThat(page.locator("#undo").innerText()).startsWith("Undo: ");
         page.locator("#undo").click();
-        assertThat(page.locator("#drawing svg.wide path.cut").first().getAttribute("d")).isEqualTo(drawn);
+        assertThat(page.locator("#drawing svg.wide path.cut").first().getAttribute("d"))
+                .isEqualTo(drawn);
         server.stop();
     }
 
@@ -218,9 +226,12 @@ class WholeJobTest {
         double y = grip.boundingBox().y;
         page.mouse().move(grip.boundingBox().x + 20, y + 20);
         page.mouse().down();
-        page.mouse().move(grip.boundingBox().x + 20, y + 34, new com.microsoft.playwright.Mouse.MoveOptions().setSteps(5));
+        page.mouse()
+                .move(grip.boundingBox().x + 20, y + 34, new com.microsoft.playwright.Mouse.MoveOptions().setSteps(5));
         page.waitForCondition(() -> !waist(page).equals(before));
-        assertThat(page.locator("#undo").count()).as("nothing is kept while it is held").isZero();
+        assertThat(page.locator("#undo").count())
+                .as("nothing is kept while it is held")
+                .isZero();
         page.mouse().up();
         page.locator("#undo").waitFor();
         assertThat(page.locator("#undo").innerText()).contains("lower");

@@ -31,7 +31,9 @@ record Answers(Optional<Thing> note, Form form) {
             return none();
         }
         Thing note = store.thing(id)
-                .filter(t -> t.kind() == Kind.NOTE && t.place() == Place.HERE && t.name().equals(HEADING))
+                .filter(t -> t.kind() == Kind.NOTE
+                        && t.place() == Place.HERE
+                        && t.name().equals(HEADING))
                 .orElseThrow(NotFoundResponse::new);
         Version now = store.now(note).orElseThrow(NotFoundResponse::new);
         return new Answers(Optional.of(note), Form.of(now.text()));

@@ -87,7 +87,8 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
 
     public List<Choice> units() {
         String now = unit().symbol();
-        return List.of(new Choice("cm", "cm", !now.equals("in"), ""),
+        return List.of(
+                new Choice("cm", "cm", !now.equals("in"), ""),
                 new Choice("in", say("ask.inches"), now.equals("in"), ""));
     }
 
@@ -110,7 +111,8 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
     public List<Entry> entries() {
         return switch (question()) {
             case WHO -> List.of();
-            case CLOTH -> List.of(stretch("fabric.stretch across", "ask.across"), stretch("fabric.stretch along", "ask.along"));
+            case CLOTH ->
+                List.of(stretch("fabric.stretch across", "ask.across"), stretch("fabric.stretch along", "ask.along"));
             case STATURE, WAIST, SEAT, INNER_LEG, THROUGH_THE_LEGS, CALF, BOOT_TOP, BOOT_HEEL, BOOT_HEM, ANKLE_TO_HEM ->
                 twice(question().keys().get(0));
         };
@@ -120,7 +122,8 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
     private List<Entry> twice(String key) {
         List<String> readings = Arrays.asList(answers.value(key).split(";\\s*", 2));
         String unit = unit().symbol();
-        Entry once = new Entry(key, question().isOfBoot() ? say("ask.reading") : say("ask.once"), readings.get(0), unit);
+        Entry once =
+                new Entry(key, question().isOfBoot() ? say("ask.reading") : say("ask.once"), readings.get(0), unit);
         return question().isOfBoot()
                 ? List.of(once)
                 : List.of(
@@ -157,12 +160,13 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
     /** Whether the answer agrees with itself and with the others; empty before there is one. */
     public Optional<MayCut> fits() {
         Optional<Measure> measure = question().measure();
-        if (measure.isEmpty() || !wrong.isEmpty() || answers.value(question().keys().get(0)).isBlank()) {
+        if (measure.isEmpty()
+                || !wrong.isEmpty()
+                || answers.value(question().keys().get(0)).isBlank()) {
             return Optional.empty();
         }
         return Fits.of(answers, measure.get())
-                .map(f -> new MayCut(
-                        f.doubted() ? MayCut.Mark.LOOK : MayCut.Mark.HOLDS, say(f.takes()), say(f.why())));
+                .map(f -> new MayCut(f.doubted() ? MayCut.Mark.LOOK : MayCut.Mark.HOLDS, say(f.takes()), say(f.why())));
     }
 
     /** What is taken where the question is skipped; empty where nothing can be. */

@@ -22,17 +22,15 @@ final class AskPictures {
     private AskPictures() {}
 
     static List<String> of(Question question, Form answers, Voice voice) {
-        return question.measure()
-                .map(m -> tape(m, answers, voice))
-                .orElseGet(() -> switch (question) {
-                    case CLOTH -> List.of(ClothHands.FOLD.drawing(voice).svg("picture", ""));
-                    case BOOT_TOP, BOOT_HEEL, BOOT_HEM, ANKLE_TO_HEM ->
-                        BootMeasure.of(question.keys().get(0))
-                                .map(m -> Boots.of(m, boot(answers), voice).svg("picture", ""))
-                                .stream()
-                                .toList();
-                    case WHO, STATURE, WAIST, SEAT, INNER_LEG, THROUGH_THE_LEGS, CALF -> List.of();
-                });
+        return question.measure().map(m -> tape(m, answers, voice)).orElseGet(() -> switch (question) {
+            case CLOTH -> List.of(ClothHands.FOLD.drawing(voice).svg("picture", ""));
+            case BOOT_TOP, BOOT_HEEL, BOOT_HEM, ANKLE_TO_HEM ->
+                BootMeasure.of(question.keys().get(0))
+                        .map(m -> Boots.of(m, boot(answers), voice).svg("picture", ""))
+                        .stream()
+                        .toList();
+            case WHO, STATURE, WAIST, SEAT, INNER_LEG, THROUGH_THE_LEGS, CALF -> List.of();
+        });
     }
 
     private static List<String> tape(Measure measure, Form answers, Voice voice) {

@@ -47,7 +47,8 @@ public final class AskScreen implements Screen {
     }
 
     private void ask(Context ctx) {
-        Answers answers = Answers.of(store(), Optional.ofNullable(ctx.queryParam("of")).orElse(""));
+        Answers answers =
+                Answers.of(store(), Optional.ofNullable(ctx.queryParam("of")).orElse(""));
         show(ctx, AskPage.of(question(ctx), answers.id(), answers.form(), List.of()));
     }
 
@@ -71,7 +72,8 @@ public final class AskScreen implements Screen {
         boolean skip = sent.value("do").equals("skip") && question.maySkip();
         Map<String, String> given = skip ? nothing(question) : Sent.of(question, sent);
         Form now = answers.form().with(given);
-        List<Finding> wrong = skip ? Sent.noneAtAll(question, now)
+        List<Finding> wrong = skip
+                ? Sent.noneAtAll(question, now)
                 : wrong(question, now, sent.value("do").equals("none"));
         if (!wrong.isEmpty()) {
             ctx.status(422);

@@ -9,13 +9,7 @@ import stretchwright.web.form.Form;
 
 /** The first questions, in their order; those on the boot are asked only where the leg ends over one. */
 enum Question {
-    WHO(
-            Tell.said("ask.who"),
-            Tell.said("ask.who-how"),
-            "wearer.name",
-            "wearer.figure",
-            "wearer.age",
-            "style.leg"),
+    WHO(Tell.said("ask.who"), Tell.said("ask.who-how"), "wearer.name", "wearer.figure", "wearer.age", "style.leg"),
     STATURE(Measure.STATURE, Tell.said("ask.stature"), Tell.said("ask.stature-how")),
     WAIST(Measure.WAIST_GIRTH, Tell.said("ask.waist"), Tell.said("ask.waist-how")),
     SEAT(Measure.HIP_GIRTH, Tell.said("ask.seat"), Tell.said("ask.seat-how")),

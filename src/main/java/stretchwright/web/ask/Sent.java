@@ -71,15 +71,17 @@ final class Sent {
     static List<Finding> noneAtAll(Question question, Form now) {
         boolean none = now.typed().keySet().stream().noneMatch(k -> k.startsWith("wearer.measurements."));
         return question == Question.CALF && none
-                ? List.of(new Finding(
-                        "new", question.keys().get(0), 0, Tell.said("ask.lack-all"), Said.NOTHING, Unit.CM))
+                ? List.of(
+                        new Finding("new", question.keys().get(0), 0, Tell.said("ask.lack-all"), Said.NOTHING, Unit.CM))
                 : List.of();
     }
 
     private static boolean isNeeded(Question question, String key, Form now) {
         return switch (question) {
-            case WHO -> List.of("wearer.figure", "style.leg").contains(key)
-                    || key.equals("wearer.age") && now.value("wearer.figure").equals("child");
+            case WHO ->
+                List.of("wearer.figure", "style.leg").contains(key)
+                        || key.equals("wearer.age")
+                                && now.value("wearer.figure").equals("child");
             case CLOTH -> false;
             case STATURE, WAIST, SEAT, INNER_LEG, THROUGH_THE_LEGS, CALF -> true;
             case BOOT_TOP, BOOT_HEEL, BOOT_HEM, ANKLE_TO_HEM -> true;

@@ -86,7 +86,8 @@ public final class AllScreen implements Screen {
     /** Under a name that hangs there already another make would never be seen. */
     private void mustBeFree(String name) {
         if (bench.room().store().named(Kind.MAKE, name).isPresent()) {
-            Finding taken = new Finding("form", "name", 0, Tell.said("all.taken"), Tell.said("all.taken-help"), Unit.CM);
+            Finding taken =
+                    new Finding("form", "name", 0, Tell.said("all.taken"), Tell.said("all.taken-help"), Unit.CM);
             throw new BadInput(List.of(taken));
         }
     }

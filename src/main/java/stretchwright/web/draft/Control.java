@@ -43,16 +43,15 @@ public record Control(String label, String now, List<Press> presses) {
         List<Press> presses = new ArrayList<>();
         press(make, handle, now - step, handle.less()).ifPresent(presses::add);
         press(make, handle, now + step, handle.more()).ifPresent(presses::add);
-        return new Control(
-                make.voice().say(handle.label()), make.voice().say(handle.now(now)), presses);
+        return new Control(make.voice().say(handle.label()), make.voice().say(handle.now(now)), presses);
     }
 
     /** At its limit nothing more can be pressed. */
     private static Optional<Press> press(Opened make, Handle handle, double mm, Said words) {
         return mm < handle.least() - 0.01 || mm > handle.most() + 0.01
                 ? Optional.empty()
-                : Optional.of(new Press(
-                        handle.key(), Handle.written(mm), make.voice().say(words), false));
+                : Optional.of(
+                        new Press(handle.key(), Handle.written(mm), make.voice().say(words), false));
     }
 
     private static Control hold(Opened make, Form form) {

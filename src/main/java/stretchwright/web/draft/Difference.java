@@ -20,7 +20,8 @@ final class Difference {
         Form is = Form.of(after);
         Set<String> keys = new LinkedHashSet<>(is.typed().keySet());
         keys.addAll(was.typed().keySet());
-        keys.removeIf(k -> was.typed().getOrDefault(k, java.util.List.of())
+        keys.removeIf(k -> was.typed()
+                .getOrDefault(k, java.util.List.of())
                 .equals(is.typed().getOrDefault(k, java.util.List.of())));
         if (keys.isEmpty()) {
             return Tell.said("difference.none");
@@ -34,7 +35,8 @@ final class Difference {
         if (handle.isPresent()) {
             return handle.get().changed(handle.get().value(was), handle.get().value(is));
         }
-        Said label = Table.keys().find(key).map(Key::label).orElseGet(() -> Tell.said("difference.key", Part.text(key)));
+        Said label =
+                Table.keys().find(key).map(Key::label).orElseGet(() -> Tell.said("difference.key", Part.text(key)));
         String value = is.value(key);
         return value.isBlank()
                 ? Tell.said("difference.gone", label)

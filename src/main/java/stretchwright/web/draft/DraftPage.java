@@ -116,7 +116,9 @@ public record DraftPage(
     }
 
     public String notes() {
-        return make.voice().say(Tell.said("draft.notes", Part.count(make.session().fit().all().size())));
+        return make.voice()
+                .say(Tell.said(
+                        "draft.notes", Part.count(make.session().fit().all().size())));
     }
 
     /** What the pair is made for and of, and where another takes its place. */
@@ -142,8 +144,7 @@ public record DraftPage(
                 : m.cloth().roll().name();
         return m.boot()
                 .map(b -> make.voice()
-                        .say(Tell.said(
-                                "draft.for-boot", Part.text(wearer), Part.text(cloth), Part.text(b.kind()))))
+                        .say(Tell.said("draft.for-boot", Part.text(wearer), Part.text(cloth), Part.text(b.kind()))))
                 .orElseGet(() -> make.voice().say(Tell.said("draft.for", Part.text(wearer), Part.text(cloth))));
     }
 

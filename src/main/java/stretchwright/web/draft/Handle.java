@@ -78,8 +78,8 @@ enum Handle {
 
     /** In mm. */
     double value(Form form) {
-        OptionalDouble mm = Quantities.length(
-                form.value(key), Unit.of(form.value("unit")).orElse(Unit.CM));
+        OptionalDouble mm =
+                Quantities.length(form.value(key), Unit.of(form.value("unit")).orElse(Unit.CM));
         return mm.orElse(usual);
     }
 

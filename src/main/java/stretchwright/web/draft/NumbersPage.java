@@ -21,7 +21,9 @@ public record NumbersPage(Frame frame, Opened make) {
 
     public List<FitTables.Table> tables() {
         return FitTables.of(
-                make.session().fit(), make.session().pattern(), make.session().make().unit());
+                make.session().fit(),
+                make.session().pattern(),
+                make.session().make().unit());
     }
 
     /** What the signs in them mean. */
@@ -60,7 +62,8 @@ public record NumbersPage(Frame frame, Opened make) {
     public String measuresTitle() {
         return make.voice()
                 .say(Tell.said(
-                        "result.measures", Part.text(make.session().make().unit().symbol())));
+                        "result.measures",
+                        Part.text(make.session().make().unit().symbol())));
     }
 
     public List<String> measuresHead() {

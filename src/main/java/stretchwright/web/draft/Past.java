@@ -49,7 +49,8 @@ record Past(
         try {
             return before.filter(v -> !v.text().equals(make.text()))
                     .map(v -> bench.tried(make, v.text()).session())
-                    .filter(s -> !s.pattern().legs().equals(make.session().pattern().legs()));
+                    .filter(s ->
+                            !s.pattern().legs().equals(make.session().pattern().legs()));
         } catch (stretchwright.ground.BadInput e) {
             return Optional.empty();
         }

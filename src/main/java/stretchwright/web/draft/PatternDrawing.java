@@ -74,11 +74,13 @@ final class PatternDrawing {
     private String drawn() {
         List<Piece> all = session.pattern().legs();
         double wide = all.stream().mapToDouble(p -> p.cutLine().box().width()).sum();
-        double low = all.stream().mapToDouble(p -> p.cutLine().box().minY()).min().orElse(0);
-        double high = all.stream().mapToDouble(p -> p.cutLine().box().maxY()).max().orElse(1);
+        double low =
+                all.stream().mapToDouble(p -> p.cutLine().box().minY()).min().orElse(0);
+        double high =
+                all.stream().mapToDouble(p -> p.cutLine().box().maxY()).max().orElse(1);
         double top = sheet.wide() ? 52 : 34;
-        double scale = Math.min(
-                (sheet.height() - top - 40) / (high - low), (sheet.room() - 12 * (all.size() - 1)) / wide);
+        double scale =
+                Math.min((sheet.height() - top - 40) / (high - low), (sheet.room() - 12 * (all.size() - 1)) / wide);
         double x = sheet.left();
         for (Piece p : all) {
             Box box = p.cutLine().box();
@@ -87,10 +89,14 @@ final class PatternDrawing {
         }
         svg.open(
                 "svg",
-                "class", sheet.wide() ? "wide" : "narrow",
-                "viewBox", "0 0 " + Math.round(sheet.width()) + " " + Math.round(sheet.height()),
-                "role", "group",
-                "aria-label", say("draw.pattern"));
+                "class",
+                sheet.wide() ? "wide" : "narrow",
+                "viewBox",
+                "0 0 " + Math.round(sheet.width()) + " " + Math.round(sheet.height()),
+                "role",
+                "group",
+                "aria-label",
+                say("draw.pattern"));
         if (sheet.wide()) {
             worn(top, scale);
         }
@@ -120,8 +126,10 @@ final class PatternDrawing {
             String name = make.voice().say(row.level().name().said());
             double end = scale > 0 ? at.x(edgeAt(row.level().height())) : 0;
             wornLevel(row, y);
-            svg.path("level", "M" + Outline.px(sheet.left() - 26) + " " + Outline.px(y) + "L" + Outline.px(end) + " "
-                    + Outline.px(level));
+            svg.path(
+                    "level",
+                    "M" + Outline.px(sheet.left() - 26) + " " + Outline.px(y) + "L" + Outline.px(end) + " "
+                            + Outline.px(level));
             svg.text(row.estimated() ? "est" : "", numbersAt(), y + 5, "start", name);
             if (sheet.wide()) {
                 number(row, sheet.left() - 112, y + 5, say("draw.on-her"), row.onHer());
@@ -152,8 +160,13 @@ final class PatternDrawing {
         double left = Math.max(0, WORN_ROOM - view.width());
         double down = Math.max(0, top + (legs.get(0).at().y(0) - top) - view.levelY(0));
         wornView = Optional.of(new PlacedView(view, left, Math.min(down, sheet.height() - view.height())));
-        svg.open("g", "class", "onher", "transform", "translate(" + Outline.px(left) + " "
-                + Outline.px(wornView.get().down()) + ")");
+        svg.open(
+                "g",
+                "class",
+                "onher",
+                "transform",
+                "translate(" + Outline.px(left) + " "
+                        + Outline.px(wornView.get().down()) + ")");
         svg.drawn(view.drawing(make.voice()).inside());
         svg.close("g");
     }
@@ -198,11 +211,10 @@ final class PatternDrawing {
         if (row.why().isPresent()) {
             svg.open(
                     "a",
-                    "href", make.address() + "?why=" + row.why().get().name(),
+                    "href",
+                    make.address() + "?why=" + row.why().get().name(),
                     "aria-label",
-                            make.voice()
-                                    .say(Tell.said(
-                                            "draw.why", Part.text(name), Part.text(column), Part.text(told))));
+                    make.voice().say(Tell.said("draw.why", Part.text(name), Part.text(column), Part.text(told))));
             svg.text(kind, x, y, "end", told).close("a");
         } else {
             svg.text("lab", x, y, "end", told);
@@ -256,18 +268,25 @@ final class PatternDrawing {
     }
 
     private static String head(double x, double y, int down) {
-        return "M" + Outline.px(x - 4) + " " + Outline.px(y + 8 * down) + "L" + Outline.px(x) + " " + Outline.px(y) + "L"
-                + Outline.px(x + 4) + " " + Outline.px(y + 8 * down);
+        return "M" + Outline.px(x - 4) + " " + Outline.px(y + 8 * down) + "L" + Outline.px(x) + " " + Outline.px(y)
+                + "L" + Outline.px(x + 4) + " " + Outline.px(y + 8 * down);
     }
 
     private void sides(Piece p, Outline at) {
         Box box = p.sewLine().box();
-        double height = Math.min(upper(p, EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE), upper(p, EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE))
+        double height = Math.min(
+                        upper(p, EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE),
+                        upper(p, EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE))
                 - 0.09 * box.height();
         side(p, at, height, say("draw.front"), EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE);
         side(p, at, height, say("draw.back"), EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE);
         double middle = at.x(box.centre().x());
-        svg.text("name", middle, at.y(box.maxY() - 0.3 * box.height()), "middle", make.voice().say(p.name().said()));
+        svg.text(
+                "name",
+                middle,
+                at.y(box.maxY() - 0.3 * box.height()),
+                "middle",
+                make.voice().say(p.name().said()));
         if (sheet.wide()) {
             svg.text(
                     "small",
@@ -318,13 +337,13 @@ final class PatternDrawing {
             boolean tall = box.height() > box.width() && scale * box.height() > 150;
             if (scale * box.width() <= sheet.width() - sheet.aside() && !tall) {
                 y += 22;
-                svg.text("name", sheet.aside(), y - 8, "start", make.voice().say(p.name().said()));
                 svg.text(
-                        "small",
-                        sheet.width() - 10,
+                        "name",
+                        sheet.aside(),
                         y - 8,
-                        "end",
-                        make.voice().say(p.timesCut()));
+                        "start",
+                        make.voice().say(p.name().said()));
+                svg.text("small", sheet.width() - 10, y - 8, "end", make.voice().say(p.timesCut()));
                 piece(new PlacedPiece(
                         p, new Outline(scale, sheet.aside() - scale * box.minX(), y + scale * box.maxY())));
                 y += scale * box.height() + 26;
@@ -336,7 +355,11 @@ final class PatternDrawing {
         Form form = Form.of(make.text());
         PlacedPiece front = legs.get(0);
         PlacedPiece back = legs.get(legs.size() - 1);
-        grip(Handle.HEM, form, front.at().x(front.piece().cutLine().box().centre().x()), lowest(front) + 4);
+        grip(
+                Handle.HEM,
+                form,
+                front.at().x(front.piece().cutLine().box().centre().x()),
+                lowest(front) + 4);
         corner(front, EdgeName.FRONT_CROTCH).ifPresent(p -> grip(Handle.FRONT_WAIST, form, p.x(), p.y()));
         corner(back, EdgeName.BACK_CROTCH).ifPresent(p -> grip(Handle.BACK_WAIST, form, p.x(), p.y()));
     }
@@ -362,20 +385,34 @@ final class PatternDrawing {
         String told = make.voice().say(handle.now(now));
         svg.open(
                 "g",
-                "class", "grip",
-                "transform", "translate(" + Outline.px(x) + " " + Outline.px(y) + ")",
-                "role", "slider",
-                "tabindex", "0",
-                "id", "grip-" + handle.name().toLowerCase(java.util.Locale.ROOT) + (sheet.wide() ? "" : "-small"),
-                "aria-label", make.voice().say(handle.label()),
-                "aria-valuemin", Long.toString(Math.round(handle.least())),
-                "aria-valuemax", Long.toString(Math.round(handle.most())),
-                "aria-valuenow", Long.toString(Math.round(now)),
-                "aria-valuetext", told,
-                "data-key", handle.key(),
-                "data-mm", Double.toString(now),
-                "data-px", Outline.px(front().scale() * 1000),
-                "data-up", Boolean.toString(handle.upwards()));
+                "class",
+                "grip",
+                "transform",
+                "translate(" + Outline.px(x) + " " + Outline.px(y) + ")",
+                "role",
+                "slider",
+                "tabindex",
+                "0",
+                "id",
+                "grip-" + handle.name().toLowerCase(java.util.Locale.ROOT) + (sheet.wide() ? "" : "-small"),
+                "aria-label",
+                make.voice().say(handle.label()),
+                "aria-valuemin",
+                Long.toString(Math.round(handle.least())),
+                "aria-valuemax",
+                Long.toString(Math.round(handle.most())),
+                "aria-valuenow",
+                Long.toString(Math.round(now)),
+                "aria-valuetext",
+                told,
+                "data-key",
+                handle.key(),
+                "data-mm",
+                Double.toString(now),
+                "data-px",
+                Outline.px(front().scale() * 1000),
+                "data-up",
+                Boolean.toString(handle.upwards()));
         svg.empty("rect", "class", "hit", "x", "-22", "y", "-22", "width", "44", "height", "44");
         svg.path("slab", "M-12 -12H11Q15 -12 15.5 -8L17 7Q17.3 12 13 12H-13Q-17.3 12 -17 7L-15.5 -8Q-15 -12 -11 -12Z");
         svg.path("arrow", "M0 -6.5V6.5M-4 -3L0 -7L4 -3M-4 3L0 7L4 3");

@@ -67,9 +67,7 @@ public final class SwapScreen implements Screen {
                         });
         List<Thing> things = bench.room().store().list(kind, Place.HERE, "", 0, MOST);
         Pages.show(
-                ctx,
-                "swap.jte",
-                new Page(Frame.of(make, Frame.Stop.DRAFT), make, kind.word(), heading, things, wrong));
+                ctx, "swap.jte", new Page(Frame.of(make, Frame.Stop.DRAFT), make, kind.word(), heading, things, wrong));
     }
 
     private void swap(Context ctx) {

@@ -33,8 +33,8 @@ public record WhyPanel(String title, String rule, List<Input> inputs, String sou
 
     private static WhyPanel panel(Opened make, Reason reason) {
         Voice voice = make.voice();
-        String title = voice.say(Tell.said(
-                "why.title", reason.dimension().said(), value(reason.value(), reason.unit())));
+        String title =
+                voice.say(Tell.said("why.title", reason.dimension().said(), value(reason.value(), reason.unit())));
         return new WhyPanel(
                 title,
                 voice.say(reason.rule()),
@@ -44,7 +44,10 @@ public record WhyPanel(String title, String rule, List<Input> inputs, String sou
 
     private static Input input(Voice voice, Reason.Input input) {
         String words = voice.say(Tell.said(
-                "why.input", input.name(), value(input.value(), input.unit()), input.from().said()));
+                "why.input",
+                input.name(),
+                value(input.value(), input.unit()),
+                input.from().said()));
         return new Input(words, input.from() instanceof Dimension d ? d.what().name() : "");
     }
 

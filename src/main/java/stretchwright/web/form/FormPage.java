@@ -3,7 +3,6 @@ package stretchwright.web.form;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Finding;
-import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;

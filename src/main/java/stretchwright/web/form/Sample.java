@@ -15,6 +15,7 @@ final class Sample {
     static String typed(Key<?> row, Unit unit) {
         String text = row.name() + ": " + row.example(unit);
         Tree.Keys one = YamlTree.read(text, new Findings("example")).orElseThrow();
-        return String.join("; ", Written.typed(Objects.requireNonNull(one.entries().get(row.name())), row.input()));
+        return String.join(
+                "; ", Written.typed(Objects.requireNonNull(one.entries().get(row.name())), row.input()));
     }
 }

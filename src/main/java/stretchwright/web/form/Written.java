@@ -23,8 +23,7 @@ final class Written {
     /** @param text of a make, or of a part of one, that reads without a finding */
     static Map<String, List<String>> of(String text) {
         Written written = new Written();
-        YamlTree.read(text, new Findings("make"))
-                .ifPresent(file -> written.section(file, "", "", Table.keys()));
+        YamlTree.read(text, new Findings("make")).ifPresent(file -> written.section(file, "", "", Table.keys()));
         return written.fields;
     }
 
@@ -35,7 +34,11 @@ final class Written {
     private void section(Tree.Keys tree, String section, String at, Keys table) {
         for (String name : tree.names()) {
             Key<?> key = table.named(section, name).orElseThrow();
-            value(Objects.requireNonNull(tree.entries().get(name)), key, at.isEmpty() ? key.name() : at + "." + key.name(), table);
+            value(
+                    Objects.requireNonNull(tree.entries().get(name)),
+                    key,
+                    at.isEmpty() ? key.name() : at + "." + key.name(),
+                    table);
         }
     }
 
@@ -49,7 +52,8 @@ final class Written {
             places(value, key, path);
         } else {
             Optional<Key<?>> stands = key.whereValueStands(table);
-            stands.ifPresent(k -> fields.put(path + k.path().substring(key.path().length()), typed(value, k.input())));
+            stands.ifPresent(
+                    k -> fields.put(path + k.path().substring(key.path().length()), typed(value, k.input())));
         }
     }
 

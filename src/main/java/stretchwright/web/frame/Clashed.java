@@ -20,7 +20,9 @@ public record Clashed(Frame frame, Opened make, String told, List<String> lines,
 
     static void show(Context ctx, Opened make, Saved.Clash clash) {
         String at = CLOCK.format(Instant.ofEpochMilli(clash.theirs().at()).atZone(ZoneId.systemDefault()));
-        List<String> lines = Differences.between(clash.theirs().text(), clash.yours().text()).stream()
+        List<String> lines = Differences.between(
+                        clash.theirs().text(), clash.yours().text())
+                .stream()
                 .map(make.voice()::say)
                 .toList();
         ctx.status(HttpStatus.CONFLICT);

@@ -61,7 +61,11 @@ public record Frame(String title, String heading, String kind, List<Tab> tabs, S
                 .map(s -> new Tab(make.address() + s.path, s.words(), s == here))
                 .toList();
         return new Frame(
-                here.words() + ": " + make.name(), make.name(), here.name().toLowerCase(java.util.Locale.ROOT), tabs, make.kept());
+                here.words() + ": " + make.name(),
+                make.name(),
+                here.name().toLowerCase(java.util.Locale.ROOT),
+                tabs,
+                make.kept());
     }
 
     public String tag() {

@@ -162,9 +162,7 @@ public final class PrintScreen implements Screen {
     /** A paper by its name; or all that is filled in beside, where what is left empty is as usual. */
     private static Map<String, String> changes(Form sent) {
         Map<String, String> changes = new LinkedHashMap<>();
-        KEYS.stream()
-                .filter(k -> sent.has(k) || sent.has("other"))
-                .forEach(k -> changes.put(k, sent.value(k)));
+        KEYS.stream().filter(k -> sent.has(k) || sent.has("other")).forEach(k -> changes.put(k, sent.value(k)));
         return changes;
     }
 }

@@ -53,7 +53,8 @@ class WrittenTest {
     void placesOfListsAreNumbered() {
         Form form = Form.of("style:\n  pockets:\n    - {kind: phone, width: 9}\n    - {kind: hip pad, width: 12}\n");
         assertThat(form.typed()).contains(Map.entry("style.pockets.2.kind", List.of("hip pad")));
-        assertThat(form.with(Map.of("style.pockets.1.width", "", "name", " Two ")).typed())
+        assertThat(form.with(Map.of("style.pockets.1.width", "", "name", " Two "))
+                        .typed())
                 .doesNotContainKey("style.pockets.1.width")
                 .contains(Map.entry("name", List.of("Two")));
     }
