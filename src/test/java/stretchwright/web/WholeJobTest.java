@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -135,7 +136,7 @@ class WholeJobTest {
         page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make"))
                 .first()
                 .click();
-        answer(page, JOBS.get(job), way);
+        answer(page, Objects.requireNonNull(JOBS.get(job)), way);
         assertThat(page.url()).contains("/makes/");
         way.read(page);
         byte[] pdf = printed(page, way);

@@ -3,6 +3,7 @@ package stretchwright.web.frame;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import stretchwright.lay.Placed;
 import stretchwright.make.Make;
 import stretchwright.make.Session;
@@ -14,7 +15,11 @@ final class Drafts {
 
     private final Map<String, Drafted> kept = new LinkedHashMap<>(16, 0.75f, true);
 
-    private record Drafted(String text, Map<Integer, Placed> places, Session session) {}
+    private record Drafted(String text, Map<Integer, Placed> places, Session session) {
+        boolean says(String other) {
+            return text.equals(other);
+        }
+    }
 
     /**
      * What the text becomes.
@@ -25,11 +30,11 @@ final class Drafts {
      */
     Session session(String id, String name, String text, Map<Integer, Placed> places) {
         Drafted last = last(id);
-        if (last != null && last.text.equals(text) && last.places.equals(places)) {
+        if (last != null && last.says(text) && last.places.equals(places)) {
             return last.session;
         }
-        boolean read = last != null && last.text.equals(text);
-        Session session = (read ? last.session : with(last, name, text)).put(places);
+        Session read = last != null && last.says(text) ? last.session : with(last, name, text);
+        Session session = read.put(places);
         synchronized (kept) {
             kept.put(id, new Drafted(text, places, session));
             kept.keySet().stream()
@@ -45,12 +50,12 @@ final class Drafts {
         return with(last(id), name, text);
     }
 
-    private static Session with(@org.jspecify.annotations.Nullable Drafted last, String name, String text) {
+    private static Session with(@Nullable Drafted last, String name, String text) {
         var make = Make.read(name, text.getBytes(StandardCharsets.UTF_8));
         return last == null ? Session.of(make) : last.session.with(make);
     }
 
-    private @org.jspecify.annotations.Nullable Drafted last(String id) {
+    private @Nullable Drafted last(String id) {
         synchronized (kept) {
             return kept.get(id);
         }
