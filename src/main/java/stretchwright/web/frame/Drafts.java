@@ -28,8 +28,8 @@ final class Drafts {
         if (last != null && last.text.equals(text) && last.places.equals(places)) {
             return last.session;
         }
-        boolean read = last != null && last.text.equals(text);
-        Session session = (read ? last.session : with(last, name, text)).put(places);
+        Session read = last != null && last.text.equals(text) ? last.session : with(last, name, text);
+        Session session = read.put(places);
         synchronized (kept) {
             kept.put(id, new Drafted(text, places, session));
             kept.keySet().stream()
