@@ -95,7 +95,9 @@ final class Sentence {
         double shorter = table.usual().length() - lay.length();
         Said found = shorter > 0.5
                 ? Tell.said("lay.found", now, up(shorter), least())
-                : Tell.said("lay.found-none", now, least());
+                : search.job().state() == Job.State.CANCELLED
+                        ? Tell.said("lay.stopped-none", now, least())
+                        : Tell.said("lay.found-none", now, least());
         return say(found);
     }
 
