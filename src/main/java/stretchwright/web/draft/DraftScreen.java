@@ -117,6 +117,10 @@ public final class DraftScreen implements Screen {
         Form sent = new Form(Guard.form(ctx));
         try {
             String text = changed(make, sent);
+            if (Form.of(text).equals(Form.of(make.text()))) {
+                ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+                return;
+            }
             bench.tried(make, text).session().pattern();
             bench.save(ctx, make, sent.value("seen"), "change", text);
         } catch (BadInput e) {

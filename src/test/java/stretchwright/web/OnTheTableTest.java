@@ -1,0 +1,216 @@
+package stretchwright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A make on the table over HTTP: changed, undone, kept, by two windows at once; and the first questions with bad answers. */
+class OnTheTableTest {
+    private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([0-9]+)\"");
+
+    private static Server server;
+    private static Visitor visitor;
+
+    @BeforeAll
+    static void start() {
+        server = Visitor.started();
+        visitor = new Visitor(server);
+    }
+
+    @AfterAll
+    static void stop() {
+        server.stop();
+    }
+
+    private static String make() throws Exception {
+        return Visitor.at(visitor.post(Visitor.example()));
+    }
+
+    private static String seen(String at) throws Exception {
+        Matcher m = SEEN.matcher(visitor.get(at).body());
+        assertThat(m.find()).isTrue();
+        return m.group(1);
+    }
+
+    private static HttpResponse<String> change(String at, String seen, String key, String value) throws Exception {
+        return visitor.post(at + "/change", Map.of("seen", List.of(seen), key, List.of(value)));
+    }
+
+    private static String text(String at) throws Exception {
+        return visitor.get(at + "/make.yaml").body();
+    }
+
+    @Test
+    void whatIsChangedIsUndoneAndDoneAgainWithoutEnd() throws Exception {
+        String at = make();
+        String first = text(at);
+        assertThat(change(at, seen(at), "style.front waist", "-10 mm").statusCode())
+                .isEqualTo(303);
+        String second = text(at);
+        assertThat(change(at, seen(at), "style.hold", "firm").statusCode()).isEqualTo(303);
+        String third = text(at);
+        assertThat(List.of(first, second, third)).doesNotHaveDuplicates();
+        assertThat(visitor.get(at).body()).contains("Undo: Hold: firm");
+        visitor.post(at + "/back", Map.of());
+        assertThat(text(at)).isEqualTo(second);
+        assertThat(visitor.get(at).body()).contains("Undo: Waist in front 1.0 cm lower", "Again: Hold: firm");
+        visitor.post(at + "/back", Map.of());
+        visitor.post(at + "/back", Map.of());
+        assertThat(text(at)).isEqualTo(first);
+        visitor.post(at + "/forth", Map.of());
+        visitor.post(at + "/forth", Map.of());
+        visitor.post(at + "/forth", Map.of());
+        assertThat(text(at)).isEqualTo(third);
+    }
+
+    @Test
+    void whatIsOnlyTriedIsNotStored() throws Exception {
+        String at = make();
+        String before = text(at);
+        HttpResponse<String> tried =
+                visitor.post(at + "/try", Map.of("seen", List.of("1"), "style.shifts.hem", List.of("15 mm")));
+        assertThat(tried.statusCode()).isEqualTo(200);
+        assertThat(tried.body()).contains("1.5 cm longer", "class=\"before\"");
+        assertThat(text(at)).isEqualTo(before);
+    }
+
+    @Test
+    void aVersionThatIsKeptHasANumberAndComesBack() throws Exception {
+        String at = make();
+        String first = text(at);
+        change(at, seen(at), "style.front waist", "-20 mm");
+        assertThat(visitor.get(at).body()).contains("Keep as version 2", "Tacking: version 1", "class=\"before\"");
+        visitor.post(at + "/keep", Map.of());
+        assertThat(visitor.get(at).body()).doesNotContain("Keep as version");
+        String versions = visitor.get(at + "/versions").body();
+        assertThat(versions).contains("Version 2", "Version 1", "2.0 cm lower");
+        visitor.post(at + "/stand", Map.of("number", List.of("1")));
+        assertThat(text(at)).isEqualTo(first);
+    }
+
+    @Test
+    void theSecondOfTwoWindowsIsToldAndBothAreKept() throws Exception {
+        String at = make();
+        String seen = seen(at);
+        assertThat(change(at, seen, "style.front waist", "-10 mm").statusCode()).isEqualTo(303);
+        HttpResponse<String> second = change(at, seen, "style.front waist", "15 mm");
+        assertThat(second.statusCode()).isEqualTo(409);
+        assertThat(second.body()).contains("Changed in another window", "style.front waist", "-10", "15", "Keep mine instead");
+        assertThat(text(at)).contains("-10 mm");
+        Matcher mine = Pattern.compile("name=\"number\" value=\"([0-9]+)\"").matcher(second.body());
+        assertThat(mine.find()).isTrue();
+        visitor.post(at + "/stand", Map.of("number", List.of(mine.group(1))));
+        assertThat(text(at)).contains("15 mm").doesNotContain("-10 mm");
+    }
+
+    @Test
+    void whatCannotBeIsToldAndLeavesAllAsItWas() throws Exception {
+        String at = make();
+        String before = text(at);
+        for (Map.Entry<String, String> bad : List.of(
+                Map.entry("style.front waist", "700 mm"),
+                Map.entry("style.front waist", "<script>alert(1)</script>"),
+                Map.entry("style.hold", "'; DROP TABLE thing; --"),
+                Map.entry("wearer.measurements.hip girth", "NaN"))) {
+            HttpResponse<String> answer = change(at, seen(at), bad.getKey(), bad.getValue());
+            assertThat(answer.statusCode()).as(bad.toString()).isEqualTo(422);
+            assertThat(answer.body()).doesNotContain("<script>alert");
+        }
+        assertThat(text(at)).isEqualTo(before);
+        assertThat(change(at, seen(at), "no.such key", "1").statusCode()).isEqualTo(303);
+        assertThat(visitor.get(at).body()).as("nothing was changed, so nothing can be undone").doesNotContain("Undo: ");
+        assertThat(visitor.post(at + "/stand", Map.of("number", List.of("999"))).statusCode())
+                .isEqualTo(404);
+        assertThat(visitor.post(at + "/stand", Map.of("number", List.of("x"))).statusCode())
+                .isEqualTo(404);
+        assertThat(visitor.post("makes/none/change", Map.of()).statusCode()).isEqualTo(404);
+        assertThat(visitor.post("makes/demo/change", Map.of("style.hold", List.of("firm")))
+                        .statusCode())
+                .as("the demo is nobody's")
+                .isIn(404, 422);
+        assertThat(visitor.get("makes/demo/make.yaml").body()).contains("hold: medium");
+    }
+
+    @Test
+    void anotherClothTakesThePlaceOfThisOne() throws Exception {
+        Map<String, List<String>> other = Visitor.example();
+        other.put("fabric.name", List.of("Moss"));
+        other.put("fabric.stretch across", List.of("80 %"));
+        other.remove("fabric.load across");
+        visitor.post(other);
+        String at = make();
+        String page = visitor.get(at + "/other/fabric").body();
+        Matcher moss = Pattern.compile("value=\"([0-9a-f-]{36})\"><bdi>Moss").matcher(page);
+        assertThat(moss.find()).isTrue();
+        HttpResponse<String> answer = visitor.post(
+                at + "/other/fabric", Map.of("seen", List.of(seen(at)), "thing", List.of(moss.group(1))));
+        assertThat(answer.statusCode()).isEqualTo(303);
+        assertThat(text(at)).contains("Moss", "80 %");
+        assertThat(visitor.get(at + "/other/style").statusCode()).isEqualTo(404);
+        assertThat(visitor.post(at + "/other/boot", Map.of("thing", List.of(moss.group(1))))
+                        .statusCode())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void remediesAreAPressAway() throws Exception {
+        Map<String, List<String>> typed = Visitor.example();
+        typed.put("style.waistband.elastic", List.of("none"));
+        String at = Visitor.at(visitor.post(typed));
+        assertThat(visitor.get(at).body()).contains("What would turn it?");
+        Matcher offer = Pattern.compile("name=\"(style\\.[^\"]+)\" value=\"([^\"]*)\"")
+                .matcher(visitor.get(at + "/remedies").body());
+        assertThat(offer.find()).isTrue();
+        assertThat(change(at, seen(at), offer.group(1), offer.group(2)).statusCode())
+                .isEqualTo(303);
+        assertThat(visitor.get(at).body()).contains("Ready to cut.");
+    }
+
+    private static HttpResponse<String> answer(int question, Map<String, String> typed) throws Exception {
+        Map<String, List<String>> all = new java.util.LinkedHashMap<>();
+        typed.forEach((k, v) -> all.put(k, List.of(v)));
+        return visitor.post("new/" + question, all);
+    }
+
+    @Test
+    void badAnswersAreToldBesideTheQuestion() throws Exception {
+        assertThat(answer(1, Map.of("wearer.name", "Kit")).statusCode()).isEqualTo(422);
+        assertThat(answer(1, Map.of("wearer.figure", "child", "style.leg", "ankle")).body())
+                .contains("of a child the age is needed");
+        assertThat(answer(2, Map.of("wearer.measurements.stature", "tall", "unit", "cm")).statusCode())
+                .isEqualTo(422);
+        assertThat(answer(2, Map.of("wearer.measurements.stature", "")).body()).contains("or skip it");
+        assertThat(answer(10, Map.of("boot.heel girth", "")).body()).contains("never guessed");
+        assertThat(answer(7, Map.of("do", "skip")).body()).contains("One of the six measures is needed");
+        assertThat(answer(8, Map.of("fabric.stretch across", "160", "do", "next")).statusCode())
+                .isEqualTo(422);
+        for (String nothing : List.of("new/0", "new/13", "new/x", "new/1?of=nothing", "new/99999999999999")) {
+            assertThat(visitor.get(nothing).statusCode()).as(nothing).isEqualTo(404);
+        }
+        assertThat(answer(2, Map.of("of", "../../x", "wearer.measurements.stature", "165"))
+                        .statusCode())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void whatIsTypedIsJudgedBesideTheOthers() throws Exception {
+        HttpResponse<String> first = answer(
+                1, Map.of("wearer.name", "Kit", "wearer.figure", "woman", "style.leg", "ankle"));
+        String of = first.headers().firstValue("Location").orElseThrow().replaceAll(".*of=", "");
+        answer(2, Map.of("of", of, "wearer.measurements.stature", "165", "unit", "cm"));
+        assertThat(visitor.get("new/4?of=" + of).body()).contains("Skipped, it is estimated: about ");
+        String look = visitor.post(
+                        "new/4/look",
+                        Map.of("of", List.of(of), "wearer.measurements.hip girth", List.of("97"), "unit", List.of("cm")))
+                .body();
+        assertThat(look).contains("We take 97.0 cm.", "is usual");
+        assertThat(visitor.get("new/4?of=" + of).body()).doesNotContain("value=\"97\"");
+    }
+}
