@@ -1,12 +1,15 @@
 package stretchwright.workroom;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.UUID;
 import java.util.function.UnaryOperator;
 import stretchwright.workroom.store.Edit;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Links;
+import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Saved;
 import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
@@ -65,20 +68,32 @@ public final class Remembered {
         throw new IllegalStateException("others were first " + TRIES + " times");
     }
 
-    /** Whether it is what is remembered now: where two began at one moment, the same one of them always is. */
+    /** Whether nobody else was first. */
     private static boolean stands(Store store, Thing make, String heading, Optional<Thing> note, String text) {
-        Edit edit = note.map(n -> Edit.after(n, heading, text))
-                .orElseGet(() -> Edit.fresh(Kind.NOTE, heading, text, Links.from(make.id())));
-        Saved saved = store.save(heading, List.of(edit)).get(0);
-        return saved instanceof Saved.Stored stored
-                && note(store, make, heading)
-                        .filter(n -> n.id().equals(stored.thing().id()))
-                        .isPresent();
+        Edit edit = note.map(n -> Edit.after(n, heading, text)).orElseGet(() -> first(make, heading, text));
+        return store.save(heading, List.of(edit)).get(0) instanceof Saved.Stored;
+    }
+
+    /** Of two who begin at one moment the second finds the first one's: a make has one note of a heading. */
+    private static Edit first(Thing make, String heading, String text) {
+        return new Edit(
+                id(make, heading),
+                Kind.NOTE,
+                0,
+                heading,
+                text,
+                Links.from(make.id()),
+                Optional.empty(),
+                "",
+                Place.HERE);
+    }
+
+    private static String id(Thing make, String heading) {
+        return UUID.nameUUIDFromBytes((heading + " " + make.id()).getBytes(StandardCharsets.UTF_8))
+                .toString();
     }
 
     private static Optional<Thing> note(Store store, Thing make, String heading) {
-        return store.from(make.id(), Kind.NOTE).stream()
-                .filter(n -> n.name().equals(heading))
-                .min(java.util.Comparator.comparing(Thing::id));
+        return store.thing(id(make, heading)).filter(n -> n.place() == Place.HERE);
     }
 }
