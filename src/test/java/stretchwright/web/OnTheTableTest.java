@@ -102,7 +102,8 @@ class OnTheTableTest {
         assertThat(change(at, seen, "style.front waist", "-10 mm").statusCode()).isEqualTo(303);
         HttpResponse<String> second = change(at, seen, "style.front waist", "15 mm");
         assertThat(second.statusCode()).isEqualTo(409);
-        assertThat(second.body()).contains("Changed in another window", "style.front waist", "-10", "15", "Keep mine instead");
+        assertThat(second.body())
+                .contains("Changed in another window", "style.front waist", "-10", "15", "Keep mine instead");
         assertThat(text(at)).contains("-10 mm");
         Matcher mine = Pattern.compile("name=\"number\" value=\"([0-9]+)\"").matcher(second.body());
         assertThat(mine.find()).isTrue();
@@ -125,7 +126,9 @@ class OnTheTableTest {
         }
         assertThat(text(at)).isEqualTo(before);
         assertThat(change(at, seen(at), "no.such key", "1").statusCode()).isEqualTo(303);
-        assertThat(visitor.get(at).body()).as("nothing was changed, so nothing can be undone").doesNotContain("Undo: ");
+        assertThat(visitor.get(at).body())
+                .as("nothing was changed, so nothing can be undone")
+                .doesNotContain("Undo: ");
         assertThat(visitor.post(at + "/stand", Map.of("number", List.of("999"))).statusCode())
                 .isEqualTo(404);
         assertThat(visitor.post(at + "/stand", Map.of("number", List.of("x"))).statusCode())
@@ -149,8 +152,8 @@ class OnTheTableTest {
         String page = visitor.get(at + "/other/fabric").body();
         Matcher moss = Pattern.compile("value=\"([0-9a-f-]{36})\"><bdi>Moss").matcher(page);
         assertThat(moss.find()).isTrue();
-        HttpResponse<String> answer = visitor.post(
-                at + "/other/fabric", Map.of("seen", List.of(seen(at)), "thing", List.of(moss.group(1))));
+        HttpResponse<String> answer =
+                visitor.post(at + "/other/fabric", Map.of("seen", List.of(seen(at)), "thing", List.of(moss.group(1))));
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(text(at)).contains("Moss", "80 %");
         assertThat(visitor.get(at + "/other/style").statusCode()).isEqualTo(404);
@@ -182,14 +185,17 @@ class OnTheTableTest {
     @Test
     void badAnswersAreToldBesideTheQuestion() throws Exception {
         assertThat(answer(1, Map.of("wearer.name", "Kit")).statusCode()).isEqualTo(422);
-        assertThat(answer(1, Map.of("wearer.figure", "child", "style.leg", "ankle")).body())
+        assertThat(answer(1, Map.of("wearer.figure", "child", "style.leg", "ankle"))
+                        .body())
                 .contains("of a child the age is needed");
-        assertThat(answer(2, Map.of("wearer.measurements.stature", "tall", "unit", "cm")).statusCode())
+        assertThat(answer(2, Map.of("wearer.measurements.stature", "tall", "unit", "cm"))
+                        .statusCode())
                 .isEqualTo(422);
         assertThat(answer(2, Map.of("wearer.measurements.stature", "")).body()).contains("or skip it");
         assertThat(answer(10, Map.of("boot.heel girth", "")).body()).contains("never guessed");
         assertThat(answer(7, Map.of("do", "skip")).body()).contains("One of the six measures is needed");
-        assertThat(answer(8, Map.of("fabric.stretch across", "160", "do", "next")).statusCode())
+        assertThat(answer(8, Map.of("fabric.stretch across", "160", "do", "next"))
+                        .statusCode())
                 .isEqualTo(422);
         for (String nothing : List.of("new/0", "new/13", "new/x", "new/1?of=nothing", "new/99999999999999")) {
             assertThat(visitor.get(nothing).statusCode()).as(nothing).isEqualTo(404);
@@ -201,14 +207,20 @@ class OnTheTableTest {
 
     @Test
     void whatIsTypedIsJudgedBesideTheOthers() throws Exception {
-        HttpResponse<String> first = answer(
-                1, Map.of("wearer.name", "Kit", "wearer.figure", "woman", "style.leg", "ankle"));
+        HttpResponse<String> first =
+                answer(1, Map.of("wearer.name", "Kit", "wearer.figure", "woman", "style.leg", "ankle"));
         String of = first.headers().firstValue("Location").orElseThrow().replaceAll(".*of=", "");
         answer(2, Map.of("of", of, "wearer.measurements.stature", "165", "unit", "cm"));
         assertThat(visitor.get("new/4?of=" + of).body()).contains("Skipped, it is estimated: about ");
         String look = visitor.post(
                         "new/4/look",
-                        Map.of("of", List.of(of), "wearer.measurements.hip girth", List.of("97"), "unit", List.of("cm")))
+                        Map.of(
+                                "of",
+                                List.of(of),
+                                "wearer.measurements.hip girth",
+                                List.of("97"),
+                                "unit",
+                                List.of("cm")))
                 .body();
         assertThat(look).contains("We take 97.0 cm.", "is usual");
         assertThat(visitor.get("new/4?of=" + of).body()).doesNotContain("value=\"97\"");

@@ -90,7 +90,7 @@ class ServerTest {
         assertThat(answer.statusCode()).isEqualTo(303);
         String at = Visitor.at(answer);
         assertThat(visitor.get(at).body()).contains("mid-thigh", "Rowan");
-        assertThat(visitor.get(at + "/lay").body()).contains("/file/lay.svg\"");
+        assertThat(visitor.get(at + "/lay").body()).contains("class=\"ground\"", "Cutting card");
         assertThat(visitor.get(at + "/print").body()).contains("pattern.svg");
         assertThat(visitor.get(at + "/numbers").body())
                 .contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");

@@ -2,13 +2,12 @@ package stretchwright.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -191,9 +190,12 @@ class WholeJobTest {
                 .click();
         page.waitForURL("**/print");
         way.read(page);
-        Download download = page.waitForDownload(() ->
-                page.locator("a[download^='pattern'][download$='.pdf']").first().click());
-        return Files.readAllBytes(download.path());
+        Response pdf = page.waitForResponse(
+                r -> r.url().contains(".pdf") && r.status() == 200,
+                () -> page.locator("#press").click());
+        String address = pdf.url();
+        page.goBack();
+        return page.request().get(address).body();
     }
 
     /** With scripting off only liveliness is lost. */

@@ -2,7 +2,7 @@ package stretchwright.web.draft;
 
 import java.util.Optional;
 import stretchwright.make.Session;
-import stretchwright.web.draft.PatternDrawing.Sheet;
+import stretchwright.web.draft.Spread.Sheet;
 import stretchwright.web.frame.Opened;
 
 /** A pattern beside the one before it, to look at on another screen: nothing of it can be moved. */

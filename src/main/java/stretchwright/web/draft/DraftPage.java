@@ -5,7 +5,7 @@ import java.util.Optional;
 import stretchwright.fit.FitReport;
 import stretchwright.ground.Part;
 import stretchwright.make.Session;
-import stretchwright.web.draft.PatternDrawing.Sheet;
+import stretchwright.web.draft.Spread.Sheet;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
