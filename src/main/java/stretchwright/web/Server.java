@@ -192,6 +192,8 @@ public final class Server {
         screens.forEach(s -> s.open(c.routes));
         more.forEach(s -> s.open(c.routes));
         OWN.forEach((name, type) -> c.routes.get("/" + name, ctx -> resource(ctx, name, type)));
+        // beside a PDF a browser asks for this one of its own accord
+        c.routes.get("/favicon.ico", ctx -> resource(ctx, "icon.svg", "image/svg+xml"));
         c.routes.get("/htmx.js", ctx -> packaged(ctx, "htmx.org/2.0.10/dist/htmx.min.js"));
         c.routes.get("/health", ctx -> ctx.contentType("application/json").result("{\"status\":\"up\"}"));
         answers(c.routes);

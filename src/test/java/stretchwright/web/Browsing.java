@@ -80,12 +80,16 @@ final class Browsing implements AutoCloseable {
     }
 
     Page page(Device device, ColorScheme scheme, boolean scripts) {
+        return page(device, scheme, scripts, "en-GB");
+    }
+
+    Page page(Device device, ColorScheme scheme, boolean scripts, String language) {
         BrowserContext context = browser.newContext(new Browser.NewContextOptions()
                 .setViewportSize(device.width(), device.height())
                 .setHasTouch(device.touch())
                 .setColorScheme(scheme)
                 .setJavaScriptEnabled(scripts)
-                .setLocale("en-GB"));
+                .setLocale(language));
         context.setDefaultTimeout(20_000);
         Page page = context.newPage();
         page.onConsoleMessage(m -> {

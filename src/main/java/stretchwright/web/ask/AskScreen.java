@@ -24,6 +24,9 @@ import stretchwright.workroom.store.Thing;
 
 /** The first questions, one on each page; after the last one the pattern. */
 public final class AskScreen implements Screen {
+    /** The one country that measures cloth and people in inches (CLDR 45, measurementSystem). */
+    private static final String INCHES = "US";
+
     private final Bench bench;
 
     public AskScreen(Bench bench) {
@@ -49,7 +52,19 @@ public final class AskScreen implements Screen {
     private void ask(Context ctx) {
         Answers answers =
                 Answers.of(store(), Optional.ofNullable(ctx.queryParam("of")).orElse(""));
-        show(ctx, AskPage.of(question(ctx), answers.id(), answers.form(), List.of()));
+        show(ctx, AskPage.of(question(ctx), answers.id(), usual(ctx, answers.form()), List.of()));
+    }
+
+    /** What stands in a question before it is answered: most come for a leg over the boot, and measure as their country does. */
+    private static Form usual(Context ctx, Form answers) {
+        Map<String, String> usual = new LinkedHashMap<>();
+        if (answers.value("style.leg").isBlank()) {
+            usual.put("style.leg", "over boot");
+        }
+        if (answers.value("unit").isBlank()) {
+            usual.put("unit", ctx.req().getLocale().getCountry().equals(INCHES) ? "in" : "cm");
+        }
+        return answers.with(usual);
     }
 
     private static void show(Context ctx, AskPage page) {
@@ -60,6 +75,10 @@ public final class AskScreen implements Screen {
     private void look(Context ctx) {
         Question question = question(ctx);
         Form sent = new Form(Guard.form(ctx));
+        if (!sent.value("of").isEmpty() && store().thing(sent.value("of")).filter(t -> t.place() == Place.HERE).isEmpty()) {
+            ctx.status(HttpStatus.NO_CONTENT); // it was finished while this was under way
+            return;
+        }
         Answers answers = Answers.of(store(), sent.value("of"));
         Form now = answers.form().with(Sent.of(question, sent));
         show(ctx, AskPage.of(question, answers.id(), now, wrong(question, now, true)));
