@@ -75,7 +75,10 @@ public final class AskScreen implements Screen {
     private void look(Context ctx) {
         Question question = question(ctx);
         Form sent = new Form(Guard.form(ctx));
-        if (!sent.value("of").isEmpty() && store().thing(sent.value("of")).filter(t -> t.place() == Place.HERE).isEmpty()) {
+        if (!sent.value("of").isEmpty()
+                && store().thing(sent.value("of"))
+                        .filter(t -> t.place() == Place.HERE)
+                        .isEmpty()) {
             ctx.status(HttpStatus.NO_CONTENT); // it was finished while this was under way
             return;
         }
