@@ -20,14 +20,24 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The sentences of the make file and of the page: each is used, and each that is used is there. */
 class WordsTest {
     private static final Pattern LITERAL = Pattern.compile("\"([a-z0-9-]+(?:\\.[a-z0-9-]+)*)\"");
-    private static final Pattern SAID = Pattern.compile("(?:Tell\\.said|page\\.say)\\(\\s*\"([a-z0-9.-]+)\"");
+    private static final Pattern SAID = Pattern.compile("(?:Tell\\.said|\\bsay)\\(\\s*\"([a-z0-9.-]+)\"");
 
     private static Stream<String> files(Path folder) {
         try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(p -> p.toString().matches(".*\\.(java|jte)")).map(WordsTest::text).toList().stream();
+            return all
+                    .filter(p -> p.toString().matches(".*\\.(java|jte)"))
+                    .filter(p -> p.getParent().equals(folder) || !hasItsOwn(p.getParent()))
+                    .map(WordsTest::text)
+                    .toList()
+                    .stream();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A room inside may have sentences of its own. */
+    private static boolean hasItsOwn(Path folder) {
+        return Files.exists(Path.of(folder.toString().replace("java", "resources"), "words.properties"));
     }
 
     private static String text(Path file) {
