@@ -12,7 +12,7 @@ final class Unmarked {
     private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,}[\\s,;:.()/'-]+\\p{L}{2,}.*");
 
     private static final Pattern FILE = Pattern.compile(
-            "[\\w./-]+\\.(yaml|json|csv|pdf|svg|png|dxf|plt|html|md|zip|java)\\b|target/[\\w./-]+|--\\w+");
+            "[\\w./-]+\\.(yaml|json|csv|pdf|svg|png|dxf|plt|html|md|zip|java)\\b|target/[\\w./-]+|--[\\w-]+");
     private static final Pattern UNIT = Pattern.compile("\\b(mm|cm2?|m|in|yd|kPa|mmHg|N|kN|g|dpi|sq|L|R|A|B)\\b");
 
     private final Pattern allowed;
