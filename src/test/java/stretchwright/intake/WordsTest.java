@@ -26,7 +26,7 @@ class WordsTest {
         try (Stream<Path> all = Files.walk(folder)) {
             return all
                     .filter(p -> p.toString().matches(".*\\.(java|jte)"))
-                    .filter(p -> p.getParent().equals(folder) || !hasItsOwn(p.getParent()))
+                    .filter(p -> !hasItsOwn(p, folder))
                     .map(WordsTest::text)
                     .toList()
                     .stream();
@@ -36,8 +36,10 @@ class WordsTest {
     }
 
     /** A room inside may have sentences of its own. */
-    private static boolean hasItsOwn(Path folder) {
-        return Files.exists(Path.of(folder.toString().replace("java", "resources"), "words.properties"));
+    private static boolean hasItsOwn(Path file, Path room) {
+        Path inside = room.relativize(file).subpath(0, 1);
+        Path words = Path.of(room.toString().replace("java", "resources"), inside.toString(), "words.properties");
+        return Files.exists(words);
     }
 
     private static String text(Path file) {
