@@ -1,15 +1,14 @@
 package stretchwright.body;
 
-import java.util.Arrays;
+import stretchwright.ground.MonotoneCurve;
 
 /**
  * Girths from the waist down to the ankle: round the whole body above the crotch, round one leg below it; the one
  * profile that draft and fit share.
  *
  * <p>In: a body. Out: girth in mm at a height in mm above the floor; for a leg above the crotch and below the ankle level
- * the girth of that end. Promise: smooth, through the measured girths, no bulge or hollow that was not measured. Maths:
- * monotone piecewise cubic interpolation (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980; slopes after Fritsch and
- * Butland, SIAM J. Sci. Stat. Comput. 5, 1984).
+ * the girth of that end. Promise: smooth, through the measured girths, no bulge or hollow that was not measured
+ * ({@link MonotoneCurve}).
  */
 public final class GirthProfile {
     /**
@@ -21,21 +20,13 @@ public final class GirthProfile {
     /** From the furrow up to the crotch the thigh grows as it does below, but by no more than this (no source). */
     private static final double MOST_GROWTH_TO_CROTCH = 0.05;
 
-    private final double[] heights;
-    private final double[] girths;
-    private final double[] slopes;
+    /** Of one leg; level at the ankle, where the girth is smallest. */
+    private final MonotoneCurve leg;
+
     private final TrunkProfile trunk;
 
     private GirthProfile(double[] heights, double[] girths, TrunkProfile trunk) {
-        for (int i = 1; i < heights.length; i++) {
-            if (!(heights[i] > heights[i - 1])) {
-                throw new IllegalArgumentException(
-                        "the levels of a leg must rise from ankle to crotch: " + Arrays.toString(heights));
-            }
-        }
-        this.heights = heights;
-        this.girths = girths;
-        this.slopes = slopes(heights, girths);
+        this.leg = new MonotoneCurve(heights, girths);
         this.trunk = trunk;
     }
 
@@ -76,46 +67,6 @@ public final class GirthProfile {
 
     /** Girth of one leg, mm, at a height above the floor, mm. */
     public double girthAt(double height) {
-        int last = heights.length - 1;
-        if (height <= heights[0]) {
-            return girths[0];
-        }
-        if (height >= heights[last]) {
-            return girths[last];
-        }
-        int i = 0;
-        while (height > heights[i + 1]) {
-            i++;
-        }
-        double h = heights[i + 1] - heights[i];
-        double t = (height - heights[i]) / h;
-        double rest = 1 - t;
-        return rest * rest * (1 + 2 * t) * girths[i]
-                + t * t * (3 - 2 * t) * girths[i + 1]
-                + h * t * rest * (rest * slopes[i] - t * slopes[i + 1]);
-    }
-
-    private static double[] slopes(double[] x, double[] y) {
-        int n = x.length;
-        double[] secant = new double[n - 1];
-        for (int i = 0; i + 1 < n; i++) {
-            secant[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
-        }
-        double[] slope = new double[n];
-        slope[n - 1] = secant[n - 2];
-        for (int i = 1; i + 1 < n; i++) {
-            slope[i] = inner(x[i] - x[i - 1], secant[i - 1], x[i + 1] - x[i], secant[i]);
-        }
-        return slope; // level at the ankle, where the girth is smallest
-    }
-
-    /** Weighted harmonic mean of the two secants; level where they disagree in sign. */
-    private static double inner(double before, double secantBefore, double after, double secantAfter) {
-        if (secantBefore * secantAfter <= 0) {
-            return 0;
-        }
-        double w1 = 2 * after + before;
-        double w2 = after + 2 * before;
-        return (w1 + w2) / (w1 / secantBefore + w2 / secantAfter);
+        return leg.at(height);
     }
 }

@@ -20,7 +20,7 @@ final class Shown {
     private static final Pattern UNSEEN = Pattern.compile("<(script|style)\\b.*?</\\1>", Pattern.DOTALL);
     private static final Pattern COMMENT = Pattern.compile("<!--.*?-->|<\\?.*?\\?>|<!DOCTYPE[^>]*>", Pattern.DOTALL);
     private static final Pattern SPOKEN =
-            Pattern.compile("\\b(?:alt|title|aria-label|placeholder|data-(?:at|all|next|last))=\"([^\"]*)\"");
+            Pattern.compile("\\b(?:alt|title|aria-label|data-(?:at|all|next|last))=\"([^\"]*)\"");
     private static final Pattern TAG = Pattern.compile("<[^>]*>");
 
     private Shown() {}

@@ -5,6 +5,7 @@ import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
+import stretchwright.ground.MonotoneCurve;
 import stretchwright.ground.Point;
 
 /**
@@ -19,9 +20,8 @@ final class FrontFigure {
     private final double apart;
     private final Depths depths;
     private final double[] outerHeights;
-    private final double[] outers;
-    private final double[] innerHeights;
-    private final double[] inners;
+    private final MonotoneCurve outline;
+    private final MonotoneCurve inside;
 
     /** @param apart how far each foot is set aside further than usual, mm */
     FrontFigure(Body body, double apart) {
@@ -39,9 +39,9 @@ final class FrontFigure {
         double top = waist + 0.055 * body.mm(Measure.STATURE);
         double lower = 0.1 * (knee - calf);
         this.outerHeights = new double[] {ankle, calf + lower, knee, middle, furrow, hip, waist, top};
-        this.innerHeights = new double[] {ankle, calf - lower, knee, knee + 0.2 * (furrow - knee), middle, furrow};
-        this.outers = outers();
-        this.inners = inners();
+        double[] innerHeights = {ankle, calf - lower, knee, knee + 0.2 * (furrow - knee), middle, furrow};
+        this.outline = Smooth.through(outerHeights, outers());
+        this.inside = Smooth.through(innerHeights, inners());
     }
 
     /** Half breadths at ankle, calf, knee, mid-thigh and thigh. */
@@ -102,11 +102,11 @@ final class FrontFigure {
     }
 
     double outer(double height) {
-        return Smooth.at(outerHeights, outers, height) + aside(height);
+        return outline.at(height) + aside(height);
     }
 
     double inner(double height) {
-        return Smooth.at(innerHeights, inners, height) + aside(height);
+        return inside.at(height) + aside(height);
     }
 
     /** The widest place between two heights, from the middle. */

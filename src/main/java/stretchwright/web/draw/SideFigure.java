@@ -5,6 +5,7 @@ import java.util.List;
 import stretchwright.body.Body;
 import stretchwright.body.GirthProfile;
 import stretchwright.body.Measure;
+import stretchwright.ground.MonotoneCurve;
 import stretchwright.ground.Point;
 
 /**
@@ -17,6 +18,8 @@ final class SideFigure {
     private final double[] heights;
     private final double[] fronts;
     private final double[] backs;
+    private final MonotoneCurve front;
+    private final MonotoneCurve back;
     private final SideFoot foot;
 
     SideFigure(Body body) {
@@ -46,6 +49,8 @@ final class SideFigure {
         this.backs = new double[heights.length];
         legs();
         trunk();
+        this.front = Smooth.through(heights, fronts);
+        this.back = Smooth.through(heights, backs);
         this.foot = new SideFoot(body, fronts[0], backs[0]);
     }
 
@@ -109,11 +114,11 @@ final class SideFigure {
 
     /** x of the front at a height from the ankle up; it is negative. */
     double front(double height) {
-        return Smooth.at(heights, fronts, height);
+        return front.at(height);
     }
 
     double back(double height) {
-        return Smooth.at(heights, backs, height);
+        return back.at(height);
     }
 
     List<Point> fronts(double from, double to) {

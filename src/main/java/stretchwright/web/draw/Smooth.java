@@ -1,13 +1,14 @@
 package stretchwright.web.draw;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import stretchwright.ground.MonotoneCurve;
 import stretchwright.ground.Point;
 
 /**
  * Smooth lines of drawings. Promise: a curve passes every point in the direction of the chord from the one before to the
- * one after; values between levels never leave those of the two levels (monotone cubic, Fritsch and Butland, SIAM J. Sci.
- * Stat. Comput. 5, 1984).
+ * one after; values between levels never leave those of the two levels ({@link MonotoneCurve}).
  */
 final class Smooth {
     private Smooth() {}
@@ -60,37 +61,19 @@ final class Smooth {
         return out;
     }
 
-    /** The value at a height between levels that rise; beyond the ends the nearest end's. */
-    static double at(double[] heights, double[] values, double height) {
-        int last = heights.length - 1;
-        if (height <= heights[0]) {
-            return values[0];
+    /** Through values at heights from below; of an odd body a height that does not lie above the one before is left out. */
+    static MonotoneCurve through(double[] heights, double[] values) {
+        int[] rising = new int[heights.length];
+        int count = 1;
+        for (int i = 1; i < heights.length; i++) {
+            if (heights[i] > heights[rising[count - 1]]) {
+                rising[count++] = i;
+            }
         }
-        if (height >= heights[last]) {
-            return values[last];
-        }
-        int i = 0;
-        while (height > heights[i + 1]) {
-            i++;
-        }
-        double h = heights[i + 1] - heights[i];
-        double t = (height - heights[i]) / h;
-        double rest = 1 - t;
-        return rest * rest * (1 + 2 * t) * values[i]
-                + t * t * (3 - 2 * t) * values[i + 1]
-                + h * t * rest * (rest * slope(heights, values, i) - t * slope(heights, values, i + 1));
-    }
-
-    private static double slope(double[] x, double[] y, int i) {
-        if (i == 0) {
-            return 0; // level at the ankle, where a leg is thinnest
-        }
-        if (i == x.length - 1) {
-            return (y[i] - y[i - 1]) / (x[i] - x[i - 1]);
-        }
-        double before = (y[i] - y[i - 1]) / (x[i] - x[i - 1]);
-        double after = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
-        return before * after <= 0 ? 0 : 2 * before * after / (before + after);
+        int[] kept = Arrays.copyOf(rising, count);
+        return new MonotoneCurve(
+                Arrays.stream(kept).mapToDouble(i -> heights[i]).toArray(),
+                Arrays.stream(kept).mapToDouble(i -> values[i]).toArray());
     }
 
     /** So many heights from one to the other, both ends among them. */

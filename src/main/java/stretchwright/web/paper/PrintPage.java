@@ -8,9 +8,11 @@ import java.util.stream.IntStream;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.intake.Table;
 import stretchwright.pattern.PieceName;
 import stretchwright.print.kit.Paper;
 import stretchwright.print.sheets.SheetMap;
+import stretchwright.web.form.Field;
 import stretchwright.web.form.Form;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
@@ -161,6 +163,11 @@ public record PrintPage(
 
     public String address() {
         return make.address() + "/print";
+    }
+
+    /** What a key of the make is, and what is taken where it is left empty: as its row in the table says it. */
+    public String hint(String key) {
+        return make.voice().say(new Field(key, Table.keys().find(key).orElseThrow()).hint());
     }
 
     public String say(String key) {

@@ -1,0 +1,74 @@
+package stretchwright.ground;
+
+import java.util.Arrays;
+
+/**
+ * A smooth curve through values at places that rise, without a bulge or hollow between them; level at its first place, beyond
+ * its ends the value of that end.
+ *
+ * <p>Maths: monotone piecewise cubic interpolation (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980; slopes after Fritsch and
+ * Butland, SIAM J. Sci. Stat. Comput. 5, 1984).
+ */
+public final class MonotoneCurve {
+    private final double[] places;
+    private final double[] values;
+    private final double[] slopes;
+
+    /** @throws IllegalArgumentException where there are fewer than two places, or they do not rise */
+    public MonotoneCurve(double[] places, double[] values) {
+        boolean rise = places.length > 1 && places.length == values.length;
+        for (int i = 1; rise && i < places.length; i++) {
+            rise = places[i] > places[i - 1];
+        }
+        if (!rise) {
+            throw new IllegalArgumentException("the places of a curve must rise: " + Arrays.toString(places));
+        }
+        this.places = places.clone();
+        this.values = values.clone();
+        this.slopes = slopes(places, values);
+    }
+
+    public double at(double place) {
+        int last = places.length - 1;
+        if (place <= places[0]) {
+            return values[0];
+        }
+        if (place >= places[last]) {
+            return values[last];
+        }
+        int i = 0;
+        while (place > places[i + 1]) {
+            i++;
+        }
+        double h = places[i + 1] - places[i];
+        double t = (place - places[i]) / h;
+        double rest = 1 - t;
+        return rest * rest * (1 + 2 * t) * values[i]
+                + t * t * (3 - 2 * t) * values[i + 1]
+                + h * t * rest * (rest * slopes[i] - t * slopes[i + 1]);
+    }
+
+    private static double[] slopes(double[] x, double[] y) {
+        int n = x.length;
+        double[] secant = new double[n - 1];
+        for (int i = 0; i + 1 < n; i++) {
+            secant[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
+        }
+        double[] slope = new double[n];
+        slope[n - 1] = secant[n - 2];
+        for (int i = 1; i + 1 < n; i++) {
+            slope[i] = inner(x[i] - x[i - 1], secant[i - 1], x[i + 1] - x[i], secant[i]);
+        }
+        return slope;
+    }
+
+    /** Weighted harmonic mean of the two secants; level where they disagree in sign. */
+    private static double inner(double before, double secantBefore, double after, double secantAfter) {
+        if (secantBefore * secantAfter <= 0) {
+            return 0;
+        }
+        double w1 = 2 * after + before;
+        double w2 = after + 2 * before;
+        return (w1 + w2) / (w1 / secantBefore + w2 / secantAfter);
+    }
+}
