@@ -7,44 +7,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** A make on the table over HTTP: changed, undone, kept, by two windows at once; and the first questions with bad answers. */
 class OnTheTableTest {
     private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([0-9]+)\"");
 
-    private static Server server;
-    private static Visitor visitor;
-
-    @BeforeAll
-    static void start() {
-        server = Visitor.started();
-        visitor = new Visitor(server);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
-    }
+    @RegisterExtension
+    private static final OpenPage PAGE = new OpenPage();
 
     private static String make() throws Exception {
-        return Visitor.at(visitor.post(Visitor.example()));
+        return Visitor.at(PAGE.visitor().post(Visitor.example()));
     }
 
     private static String seen(String at) throws Exception {
-        Matcher m = SEEN.matcher(visitor.get(at).body());
+        Matcher m = SEEN.matcher(PAGE.visitor().get(at).body());
         assertThat(m.find()).isTrue();
         return m.group(1);
     }
 
     private static HttpResponse<String> change(String at, String seen, String key, String value) throws Exception {
-        return visitor.post(at + "/change", Map.of("seen", List.of(seen), key, List.of(value)));
+        return PAGE.visitor().post(at + "/change", Map.of("seen", List.of(seen), key, List.of(value)));
     }
 
     private static String text(String at) throws Exception {
-        return visitor.get(at + "/make.yaml").body();
+        return PAGE.visitor().get(at + "/make.yaml").body();
     }
 
     @Test
@@ -57,16 +45,16 @@ class OnTheTableTest {
         assertThat(change(at, seen(at), "style.hold", "firm").statusCode()).isEqualTo(303);
         String third = text(at);
         assertThat(List.of(first, second, third)).doesNotHaveDuplicates();
-        assertThat(visitor.get(at).body()).contains("Undo: Hold: firm");
-        visitor.post(at + "/back", Map.of());
+        assertThat(PAGE.visitor().get(at).body()).contains("Undo: Hold: firm");
+        PAGE.visitor().post(at + "/back", Map.of());
         assertThat(text(at)).isEqualTo(second);
-        assertThat(visitor.get(at).body()).contains("Undo: Waist in front 1.0 cm lower", "Again: Hold: firm");
-        visitor.post(at + "/back", Map.of());
-        visitor.post(at + "/back", Map.of());
+        assertThat(PAGE.visitor().get(at).body()).contains("Undo: Waist in front 1.0 cm lower", "Again: Hold: firm");
+        PAGE.visitor().post(at + "/back", Map.of());
+        PAGE.visitor().post(at + "/back", Map.of());
         assertThat(text(at)).isEqualTo(first);
-        visitor.post(at + "/forth", Map.of());
-        visitor.post(at + "/forth", Map.of());
-        visitor.post(at + "/forth", Map.of());
+        PAGE.visitor().post(at + "/forth", Map.of());
+        PAGE.visitor().post(at + "/forth", Map.of());
+        PAGE.visitor().post(at + "/forth", Map.of());
         assertThat(text(at)).isEqualTo(third);
     }
 
@@ -75,7 +63,7 @@ class OnTheTableTest {
         String at = make();
         String before = text(at);
         HttpResponse<String> tried =
-                visitor.post(at + "/try", Map.of("seen", List.of("1"), "style.shifts.hem", List.of("15 mm")));
+                PAGE.visitor().post(at + "/try", Map.of("seen", List.of("1"), "style.shifts.hem", List.of("15 mm")));
         assertThat(tried.statusCode()).isEqualTo(200);
         assertThat(tried.body()).contains("1.5 cm longer", "class=\"before\"");
         assertThat(text(at)).isEqualTo(before);
@@ -86,12 +74,13 @@ class OnTheTableTest {
         String at = make();
         String first = text(at);
         change(at, seen(at), "style.front waist", "-20 mm");
-        assertThat(visitor.get(at).body()).contains("Keep as version 2", "Tacking: version 1", "class=\"before\"");
-        visitor.post(at + "/keep", Map.of());
-        assertThat(visitor.get(at).body()).doesNotContain("Keep as version");
-        String versions = visitor.get(at + "/versions").body();
+        assertThat(PAGE.visitor().get(at).body())
+                .contains("Keep as version 2", "Tacking: version 1", "class=\"before\"");
+        PAGE.visitor().post(at + "/keep", Map.of());
+        assertThat(PAGE.visitor().get(at).body()).doesNotContain("Keep as version");
+        String versions = PAGE.visitor().get(at + "/versions").body();
         assertThat(versions).contains("Version 2", "Version 1", "2.0 cm lower");
-        visitor.post(at + "/stand", Map.of("number", List.of("1")));
+        PAGE.visitor().post(at + "/stand", Map.of("number", List.of("1")));
         assertThat(text(at)).isEqualTo(first);
     }
 
@@ -107,7 +96,7 @@ class OnTheTableTest {
         assertThat(text(at)).contains("-10 mm");
         Matcher mine = Pattern.compile("name=\"number\" value=\"([0-9]+)\"").matcher(second.body());
         assertThat(mine.find()).isTrue();
-        visitor.post(at + "/stand", Map.of("number", List.of(mine.group(1))));
+        PAGE.visitor().post(at + "/stand", Map.of("number", List.of(mine.group(1))));
         assertThat(text(at)).contains("15 mm").doesNotContain("-10 mm");
     }
 
@@ -126,19 +115,25 @@ class OnTheTableTest {
         }
         assertThat(text(at)).isEqualTo(before);
         assertThat(change(at, seen(at), "no.such key", "1").statusCode()).isEqualTo(303);
-        assertThat(visitor.get(at).body())
+        assertThat(PAGE.visitor().get(at).body())
                 .as("nothing was changed, so nothing can be undone")
                 .doesNotContain("Undo: ");
-        assertThat(visitor.post(at + "/stand", Map.of("number", List.of("999"))).statusCode())
+        assertThat(PAGE.visitor()
+                        .post(at + "/stand", Map.of("number", List.of("999")))
+                        .statusCode())
                 .isEqualTo(404);
-        assertThat(visitor.post(at + "/stand", Map.of("number", List.of("x"))).statusCode())
+        assertThat(PAGE.visitor()
+                        .post(at + "/stand", Map.of("number", List.of("x")))
+                        .statusCode())
                 .isEqualTo(404);
-        assertThat(visitor.post("makes/none/change", Map.of()).statusCode()).isEqualTo(404);
-        assertThat(visitor.post("makes/demo/change", Map.of("style.hold", List.of("firm")))
+        assertThat(PAGE.visitor().post("makes/none/change", Map.of()).statusCode())
+                .isEqualTo(404);
+        assertThat(PAGE.visitor()
+                        .post("makes/demo/change", Map.of("style.hold", List.of("firm")))
                         .statusCode())
                 .as("the demo is nobody's")
                 .isIn(404, 422);
-        assertThat(visitor.get("makes/demo/make.yaml").body()).contains("hold: medium");
+        assertThat(PAGE.visitor().get("makes/demo/make.yaml").body()).contains("hold: medium");
     }
 
     @Test
@@ -147,17 +142,18 @@ class OnTheTableTest {
         other.put("fabric.name", List.of("Moss"));
         other.put("fabric.stretch across", List.of("80 %"));
         other.remove("fabric.load across");
-        visitor.post(other);
+        PAGE.visitor().post(other);
         String at = make();
-        String page = visitor.get(at + "/other/fabric").body();
+        String page = PAGE.visitor().get(at + "/other/fabric").body();
         Matcher moss = Pattern.compile("value=\"([0-9a-f-]{36})\"><bdi>Moss").matcher(page);
         assertThat(moss.find()).isTrue();
-        HttpResponse<String> answer =
-                visitor.post(at + "/other/fabric", Map.of("seen", List.of(seen(at)), "thing", List.of(moss.group(1))));
+        HttpResponse<String> answer = PAGE.visitor()
+                .post(at + "/other/fabric", Map.of("seen", List.of(seen(at)), "thing", List.of(moss.group(1))));
         assertThat(answer.statusCode()).isEqualTo(303);
         assertThat(text(at)).contains("Moss", "80 %");
-        assertThat(visitor.get(at + "/other/style").statusCode()).isEqualTo(404);
-        assertThat(visitor.post(at + "/other/boot", Map.of("thing", List.of(moss.group(1))))
+        assertThat(PAGE.visitor().get(at + "/other/style").statusCode()).isEqualTo(404);
+        assertThat(PAGE.visitor()
+                        .post(at + "/other/boot", Map.of("thing", List.of(moss.group(1))))
                         .statusCode())
                 .isEqualTo(404);
     }
@@ -166,20 +162,20 @@ class OnTheTableTest {
     void remediesAreAPressAway() throws Exception {
         Map<String, List<String>> typed = Visitor.example();
         typed.put("style.waistband.elastic", List.of("none"));
-        String at = Visitor.at(visitor.post(typed));
-        assertThat(visitor.get(at).body()).contains("What would turn it?");
+        String at = Visitor.at(PAGE.visitor().post(typed));
+        assertThat(PAGE.visitor().get(at).body()).contains("What would turn it?");
         Matcher offer = Pattern.compile("name=\"(style\\.[^\"]+)\" value=\"([^\"]*)\"")
-                .matcher(visitor.get(at + "/remedies").body());
+                .matcher(PAGE.visitor().get(at + "/remedies").body());
         assertThat(offer.find()).isTrue();
         assertThat(change(at, seen(at), offer.group(1), offer.group(2)).statusCode())
                 .isEqualTo(303);
-        assertThat(visitor.get(at).body()).contains("Ready to cut.");
+        assertThat(PAGE.visitor().get(at).body()).contains("Ready to cut.");
     }
 
     private static HttpResponse<String> answer(int question, Map<String, String> typed) throws Exception {
         Map<String, List<String>> all = new java.util.LinkedHashMap<>();
         typed.forEach((k, v) -> all.put(k, List.of(v)));
-        return visitor.post("new/" + question, all);
+        return PAGE.visitor().post("new/" + question, all);
     }
 
     @Test
@@ -198,7 +194,7 @@ class OnTheTableTest {
                         .statusCode())
                 .isEqualTo(422);
         for (String nothing : List.of("new/0", "new/13", "new/x", "new/1?of=nothing", "new/99999999999999")) {
-            assertThat(visitor.get(nothing).statusCode()).as(nothing).isEqualTo(404);
+            assertThat(PAGE.visitor().get(nothing).statusCode()).as(nothing).isEqualTo(404);
         }
         assertThat(answer(2, Map.of("of", "../../x", "wearer.measurements.stature", "165"))
                         .statusCode())
@@ -211,8 +207,9 @@ class OnTheTableTest {
                 answer(1, Map.of("wearer.name", "Kit", "wearer.figure", "woman", "style.leg", "ankle"));
         String of = first.headers().firstValue("Location").orElseThrow().replaceAll(".*of=", "");
         answer(2, Map.of("of", of, "wearer.measurements.stature", "165", "unit", "cm"));
-        assertThat(visitor.get("new/4?of=" + of).body()).contains("Skipped, it is estimated: about ");
-        String look = visitor.post(
+        assertThat(PAGE.visitor().get("new/4?of=" + of).body()).contains("Skipped, it is estimated: about ");
+        String look = PAGE.visitor()
+                .post(
                         "new/4/look",
                         Map.of(
                                 "of",
@@ -223,6 +220,6 @@ class OnTheTableTest {
                                 List.of("cm")))
                 .body();
         assertThat(look).contains("We take 97.0 cm.", "is usual");
-        assertThat(visitor.get("new/4?of=" + of).body()).doesNotContain("value=\"97\"");
+        assertThat(PAGE.visitor().get("new/4?of=" + of).body()).doesNotContain("value=\"97\"");
     }
 }

@@ -7,9 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import stretchwright.ground.Document;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
@@ -18,24 +17,13 @@ import stretchwright.web.form.Form;
 
 /** What a sent form is answered with: findings where they belong, nothing dropped in silence. */
 class SentFormsTest {
-    private static Server server;
-    private static Visitor visitor;
-
-    @BeforeAll
-    static void start() {
-        server = Visitor.started();
-        visitor = new Visitor(server);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
-    }
+    @RegisterExtension
+    private static final OpenPage PAGE = new OpenPage();
 
     /** Those that a make cannot be without, in the form's own words; nothing is said of a field that may be left empty. */
     @Test
     void onTheEmptyFormTheNeededFieldsAreMarked() throws Exception {
-        HttpResponse<String> answer = visitor.post(Map.of());
+        HttpResponse<String> answer = PAGE.visitor().post(Map.of());
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(wrong(answer.body()))
                 .containsExactlyInAnyOrder(
@@ -79,10 +67,11 @@ class SentFormsTest {
     void onlyTheTickedFilesAreListedZippedAndReported() throws Exception {
         Map<String, List<String>> typed = Visitor.example();
         typed.put("print.files", List.of("lay", "fit"));
-        HttpResponse<String> answer = visitor.post(typed);
+        HttpResponse<String> answer = PAGE.visitor().post(typed);
         String at = Visitor.at(answer);
-        String page = visitor.get(at + "/print").body();
-        Made made = stretchwright.make.Session.of(Make.read("form", visitor.bytes(at + "/make.yaml")))
+        String page = PAGE.visitor().get(at + "/print").body();
+        Made made = stretchwright.make.Session.of(
+                        Make.read("form", PAGE.visitor().bytes(at + "/make.yaml")))
                 .made(java.util.Set.of(stretchwright.print.kit.FileGroup.LAY, stretchwright.print.kit.FileGroup.FIT));
         List<String> names = made.documents().stream().map(Document::name).toList();
         assertThat(names).contains("lay.pdf", "report.json").doesNotContain("pattern.dxf");
@@ -91,13 +80,13 @@ class SentFormsTest {
                         .results()
                         .map(m -> m.group(1)))
                 .containsExactlyElementsOf(names);
-        assertThat(Visitor.unzipped(visitor.bytes(at + "/all.zip")).keySet())
+        assertThat(Visitor.unzipped(PAGE.visitor().bytes(at + "/all.zip")).keySet())
                 .containsExactlyInAnyOrderElementsOf(
                         java.util.stream.Stream.concat(names.stream(), java.util.stream.Stream.of("make.yaml"))
                                 .toList());
-        assertThat(visitor.bytes(at + "/file/report.json"))
+        assertThat(PAGE.visitor().bytes(at + "/file/report.json"))
                 .isEqualTo(made.report().bytes());
-        assertThat(visitor.get(at + "/file/pattern.svg").statusCode())
+        assertThat(PAGE.visitor().get(at + "/file/pattern.svg").statusCode())
                 .as("a drawing on the page itself")
                 .isEqualTo(200);
     }
@@ -108,7 +97,7 @@ class SentFormsTest {
         typed.put("foo", List.of("<b>bar"));
         typed.put("style.legs", List.of("1"));
         typed.put("stretchwright", List.of("2"));
-        HttpResponse<String> answer = visitor.post(typed);
+        HttpResponse<String> answer = PAGE.visitor().post(typed);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body())
                 .contains(
@@ -124,7 +113,7 @@ class SentFormsTest {
         typed.put("name", List.of("One", "Two"));
         typed.put("style.pockets.1.kind", List.of("phone"));
         typed.put("style.pockets.01.kind", List.of("knee pad"));
-        HttpResponse<String> answer = visitor.post(typed);
+        HttpResponse<String> answer = PAGE.visitor().post(typed);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(wrong(answer.body())).contains("name", "style-pockets-1-kind");
         assertThat(answer.body()).contains("is filled in more than once. Keep one of them.");
@@ -143,7 +132,7 @@ class SentFormsTest {
     }
 
     private static String refused(Map<String, List<String>> typed) throws Exception {
-        HttpResponse<String> answer = visitor.post(typed);
+        HttpResponse<String> answer = PAGE.visitor().post(typed);
         assertThat(answer.statusCode()).isEqualTo(422);
         return answer.body();
     }

@@ -10,9 +10,8 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import stretchwright.ground.Document;
 import stretchwright.intake.MakeFile;
 import stretchwright.make.Made;
@@ -21,20 +20,10 @@ import stretchwright.web.form.Form;
 
 /** The page over real HTTP. */
 class ServerTest {
-    private static Server server;
-    private static Visitor visitor;
+    @RegisterExtension
+    private static final OpenPage PAGE = new OpenPage();
+
     private static final HttpClient HTTP = HttpClient.newHttpClient();
-
-    @BeforeAll
-    static void start() {
-        server = Visitor.started();
-        visitor = new Visitor(server);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
-    }
 
     @Test
     void theFirstPageOfANewWorkroomIsEmptyAndTellsTheBrowserWhatToRefuse() throws Exception {
@@ -54,12 +43,12 @@ class ServerTest {
     @Test
     void theDemoIsLookedAtAndStoredNowhere() throws Exception {
         for (String screen : List.of("", "/lay", "/print", "/sew", "/sew/2", "/numbers", "/all", "/file/pattern.svg")) {
-            assertThat(visitor.get("makes/demo" + screen).statusCode())
+            assertThat(PAGE.visitor().get("makes/demo" + screen).statusCode())
                     .as(screen)
                     .isEqualTo(200);
         }
-        assertThat(visitor.get("makes/demo").body()).contains("Rowan", "FRONT", "BACK");
-        assertThat(visitor.get("").body()).doesNotContain("href=\"/makes/demo\"><svg");
+        assertThat(PAGE.visitor().get("makes/demo").body()).contains("Rowan", "FRONT", "BACK");
+        assertThat(PAGE.visitor().get("").body()).doesNotContain("href=\"/makes/demo\"><svg");
     }
 
     @Test
@@ -68,7 +57,7 @@ class ServerTest {
                 "name", List.of("Two pockets"),
                 "style.pockets.1.kind", List.of("phone"),
                 "style.pockets.1.width", List.of("9"));
-        HttpResponse<String> page = visitor.post("all/more", typed);
+        HttpResponse<String> page = PAGE.visitor().post("all/more", typed);
         assertThat(page.statusCode()).isEqualTo(200);
         assertThat(page.body()).contains("value=\"Two pockets\"", "name=\"style.pockets.2.kind\"");
     }
@@ -79,39 +68,41 @@ class ServerTest {
         typed.put("style.pockets.1.kind", List.of("phone"));
         typed.put("style.pockets.1.width", List.of("9"));
         typed.put("style.pockets.1.height", List.of("tall"));
-        HttpResponse<String> answer = visitor.post(typed);
+        HttpResponse<String> answer = PAGE.visitor().post(typed);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("id=\"style-pockets-1-height-wrong\"", "<details open>");
     }
 
     @Test
     void aPressShowsTheResultAndItsFilesAreThoseOfTheCommand() throws Exception {
-        HttpResponse<String> answer = visitor.post(Visitor.example());
+        HttpResponse<String> answer = PAGE.visitor().post(Visitor.example());
         assertThat(answer.statusCode()).isEqualTo(303);
         String at = Visitor.at(answer);
-        assertThat(visitor.get(at).body()).contains("mid-thigh", "Rowan");
-        assertThat(visitor.get(at + "/lay").body()).contains("class=\"ground\"", "Cutting card");
-        assertThat(visitor.get(at + "/print").body()).contains("pattern.svg");
-        assertThat(visitor.get(at + "/numbers").body())
+        assertThat(PAGE.visitor().get(at).body()).contains("mid-thigh", "Rowan");
+        assertThat(PAGE.visitor().get(at + "/lay").body()).contains("class=\"ground\"", "Cutting card");
+        assertThat(PAGE.visitor().get(at + "/print").body()).contains("pattern.svg");
+        assertThat(PAGE.visitor().get(at + "/numbers").body())
                 .contains("/file/fit.svg\"", "/file/load.svg\"", "Poses: stretch needed", "wanted mmHg");
-        byte[] yaml = visitor.bytes(at + "/make.yaml");
+        byte[] yaml = PAGE.visitor().bytes(at + "/make.yaml");
         Made made =
                 stretchwright.make.Session.of(Make.read("form", yaml)).made(stretchwright.print.kit.FileGroup.all());
-        assertThat(visitor.get(at + "/sew").body())
+        assertThat(PAGE.visitor().get(at + "/sew").body())
                 .contains(stretchwright.ground.Voice.plain()
                         .say(made.sewing().operations().get(0).name().said()));
-        Map<String, byte[]> zipped = Visitor.unzipped(visitor.bytes(at + "/all.zip"));
+        Map<String, byte[]> zipped = Visitor.unzipped(PAGE.visitor().bytes(at + "/all.zip"));
         assertThat(zipped).hasSize(made.documents().size() + 1);
-        assertThat(visitor.get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
+        assertThat(PAGE.visitor().get(at + "/file/pattern.dxf").headers().firstValue("Content-Type"))
                 .hasValueSatisfying(type -> assertThat(type).startsWith("image/vnd.dxf"));
-        assertThat(visitor.get(at + "/file/report.json").headers().firstValue("Content-Type"))
+        assertThat(PAGE.visitor().get(at + "/file/report.json").headers().firstValue("Content-Type"))
                 .hasValueSatisfying(type -> assertThat(type).startsWith("application/json"));
         for (Document d : made.documents()) {
-            assertThat(visitor.bytes(at + "/file/" + d.name())).as(d.name()).isEqualTo(d.bytes());
+            assertThat(PAGE.visitor().bytes(at + "/file/" + d.name()))
+                    .as(d.name())
+                    .isEqualTo(d.bytes());
             assertThat(zipped.get(d.name())).as("zipped " + d.name()).isEqualTo(d.bytes());
         }
-        assertThat(visitor.get(at + "/all").body()).contains("value=\"Rowan\"");
-        assertThat(visitor.get(at + "/file/nothing.pdf").statusCode()).isEqualTo(404);
+        assertThat(PAGE.visitor().get(at + "/all").body()).contains("value=\"Rowan\"");
+        assertThat(PAGE.visitor().get(at + "/file/nothing.pdf").statusCode()).isEqualTo(404);
     }
 
     @Test
@@ -120,7 +111,7 @@ class ServerTest {
         typed.put("wearer.measurements.hip girth", List.of("ninety"));
         typed.put("fabric.stretch across", List.of("sixty"));
         typed.remove("fabric.usable width");
-        HttpResponse<String> answer = visitor.post(typed);
+        HttpResponse<String> answer = PAGE.visitor().post(typed);
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body())
                 .contains("value=\"ninety\"", "value=\"sixty\"", "id=\"wearer-measurements-hip-girth-wrong\"")
@@ -138,7 +129,7 @@ class ServerTest {
         Map<String, List<String>> typed = Visitor.example();
         typed.put("name", List.of(nasty));
         typed.put("wearer.age", List.of("x"));
-        assertThat(visitor.post(typed).body()).contains("&lt;script>").doesNotContain("<script>alert");
+        assertThat(PAGE.visitor().post(typed).body()).contains("&lt;script>").doesNotContain("<script>alert");
         MakeFile read = Make.read(
                 "x",
                 new Form(Map.of(
@@ -160,17 +151,17 @@ class ServerTest {
                         .getBytes(StandardCharsets.UTF_8));
         assertThat(read.name()).isEqualTo(nasty);
         typed.put("name", List.of("n".repeat(10_000)));
-        assertThat(visitor.post(typed).statusCode()).isEqualTo(422);
+        assertThat(PAGE.visitor().post(typed).statusCode()).isEqualTo(422);
     }
 
     @Test
     void whatIsNotAskedForIsRefusedWithAPlainPage() throws Exception {
-        assertThat(visitor.get("makes/nothing").statusCode()).isEqualTo(404);
-        assertThat(visitor.get("makes/nothing").body()).contains("<bdi>Nothing here</bdi>");
-        assertThat(visitor.get("makes").statusCode()).isIn(404, 405);
+        assertThat(PAGE.visitor().get("makes/nothing").statusCode()).isEqualTo(404);
+        assertThat(PAGE.visitor().get("makes/nothing").body()).contains("<bdi>Nothing here</bdi>");
+        assertThat(PAGE.visitor().get("makes").statusCode()).isIn(404, 405);
         Map<String, List<String>> large = Map.of("name", List.of("n".repeat(300_000)));
-        assertThat(visitor.post(large).statusCode()).isEqualTo(413);
-        HttpRequest foreign = HttpRequest.newBuilder(URI.create(server.address() + "all"))
+        assertThat(PAGE.visitor().post(large).statusCode()).isEqualTo(413);
+        HttpRequest foreign = HttpRequest.newBuilder(URI.create(PAGE.server().address() + "all"))
                 .header("Origin", "http://elsewhere.example")
                 .POST(HttpRequest.BodyPublishers.ofString("name=x"))
                 .build();
@@ -180,7 +171,7 @@ class ServerTest {
 
     @Test
     void aForeignHostIsRefused() throws Exception {
-        int port = URI.create(server.address()).getPort();
+        int port = URI.create(PAGE.server().address()).getPort();
         try (Socket socket = new Socket("127.0.0.1", port)) {
             String request = "GET / HTTP/1.1\r\nHost: elsewhere.example:" + port + "\r\nConnection: close\r\n\r\n";
             socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
@@ -194,7 +185,7 @@ class ServerTest {
         java.nio.file.Path folder = java.nio.file.Files.createTempDirectory("stretchwright-page");
         assertThat(Server.start(
                         new stretchwright.workroom.store.Address.Folder(folder),
-                        URI.create(server.address()).getPort()))
+                        URI.create(PAGE.server().address()).getPort()))
                 .isEmpty();
     }
 }

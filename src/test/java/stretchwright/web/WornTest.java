@@ -6,10 +6,9 @@ import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import stretchwright.ground.Findings;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.WearingSymptom;
@@ -18,22 +17,11 @@ import stretchwright.wearing.Wearing;
 
 /** After wearing, over real HTTP. */
 class WornTest {
-    private static Server server;
-    private static Visitor visitor;
-
-    @BeforeAll
-    static void start() {
-        server = Visitor.started();
-        visitor = new Visitor(server);
-    }
-
-    @AfterAll
-    static void stop() {
-        server.stop();
-    }
+    @RegisterExtension
+    private static final OpenPage PAGE = new OpenPage();
 
     private static String make() throws Exception {
-        return Visitor.at(visitor.post(Visitor.example()));
+        return Visitor.at(PAGE.visitor().post(Visitor.example()));
     }
 
     private static HttpResponse<String> post(String path, String... pairs) throws Exception {
@@ -41,12 +29,12 @@ class WornTest {
         for (int i = 0; i < pairs.length; i += 2) {
             typed.put(pairs[i], List.of(pairs[i + 1]));
         }
-        return visitor.post(path, typed);
+        return PAGE.visitor().post(path, typed);
     }
 
     @Test
     void everySymptomHasAPictureAndAnAddress() throws Exception {
-        String page = visitor.get("makes/demo/worn").body();
+        String page = PAGE.visitor().get("makes/demo/worn").body();
         for (WearingSymptom symptom : WearingSymptom.values()) {
             assertThat(page)
                     .contains("worn?what=" + symptom.word().replace(' ', '+') + "\"", "<b>" + symptom.word() + "</b>");
@@ -56,12 +44,14 @@ class WornTest {
 
     @Test
     void aSymptomWithTwoCuresAsksFirstAndThenShowsTheChangeBesideTheOneBefore() throws Exception {
-        String asked = visitor.get("makes/demo/worn?what=crotch+hangs+low").body();
+        String asked =
+                PAGE.visitor().get("makes/demo/worn?what=crotch+hangs+low").body();
         assertThat(asked)
                 .contains("Is the leg at its limit", "answer=yes", "answer=no")
                 .doesNotContain("class=\"before\"");
-        String shown =
-                visitor.get("makes/demo/worn?what=crotch+hangs+low&answer=no").body();
+        String shown = PAGE.visitor()
+                .get("makes/demo/worn?what=crotch+hangs+low&answer=no")
+                .body();
         assertThat(shown)
                 .contains("front waist: -0.5 cm", "class=\"before\"")
                 .doesNotContain("Make version", "role=\"slider\"");
@@ -71,8 +61,8 @@ class WornTest {
     @Tag("slow")
     void theVersionThatIsMadeSaysWhatTheCommandWrites() throws Exception {
         String make = make();
-        String before = visitor.get(make + "/make.yaml").body();
-        String shown = visitor.get(make + "/worn?what=legs+too+short").body();
+        String before = PAGE.visitor().get(make + "/make.yaml").body();
+        String shown = PAGE.visitor().get(make + "/worn?what=legs+too+short").body();
         assertThat(shown).contains("Make version 2");
         assertThat(post(make + "/worn", "what", "legs too short", "seen", "1").statusCode())
                 .isEqualTo(303);
@@ -81,14 +71,14 @@ class WornTest {
         String written = Wearing.of(read, "legs too short", "", day)
                 .written(before, new Findings("make"))
                 .orElseThrow();
-        assertThat(visitor.get(make + "/make.yaml").body()).isEqualTo(written);
-        assertThat(visitor.get(make + "/versions").body()).contains("Version 2");
+        assertThat(PAGE.visitor().get(make + "/make.yaml").body()).isEqualTo(written);
+        assertThat(PAGE.visitor().get(make + "/versions").body()).contains("Version 2");
     }
 
     @Test
     void whatIsNotInThePatternChangesNothingAndSaysSo() throws Exception {
         String make = make();
-        String shown = visitor.get(make + "/worn?what=hem+wavy").body();
+        String shown = PAGE.visitor().get(make + "/worn?what=hem+wavy").body();
         assertThat(shown)
                 .contains("This is in the sewing", "none: the pattern stays as it is")
                 .doesNotContain("Make version");
@@ -100,16 +90,16 @@ class WornTest {
     @Tag("slow")
     void marksOnAFirstPairTeachBeforeAnythingIsKept() throws Exception {
         String make = make();
-        String before = visitor.get(make + "/make.yaml").body();
+        String before = PAGE.visitor().get(make + "/make.yaml").body();
         HttpResponse<String> look =
                 post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "look", "seen", "1");
         assertThat(look.statusCode()).isEqualTo(200);
         assertThat(look.body()).contains("Keep what they teach", "value=\"6.4\"");
-        assertThat(visitor.get(make + "/make.yaml").body()).isEqualTo(before);
+        assertThat(PAGE.visitor().get(make + "/make.yaml").body()).isEqualTo(before);
         assertThat(post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "keep", "seen", "1")
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(visitor.get(make + "/make.yaml").body()).contains("learnt:");
+        assertThat(PAGE.visitor().get(make + "/make.yaml").body()).contains("learnt:");
         HttpResponse<String> none = post(make + "/worn/marks", "do", "keep", "seen", "2");
         assertThat(none.statusCode()).isEqualTo(422);
         HttpResponse<String> wrong = post(make + "/worn/marks", "first pair.knee along", "<b>x</b>", "do", "look");
@@ -125,7 +115,8 @@ class WornTest {
                 .isEqualTo(303);
         assertThat(post(make + "/worn", "what", "waist too high", "seen", "1").statusCode())
                 .isEqualTo(422);
-        assertThat(visitor.get(make + "/worn?what=it+bites").statusCode()).isEqualTo(404);
+        assertThat(PAGE.visitor().get(make + "/worn?what=it+bites").statusCode())
+                .isEqualTo(404);
         assertThat(post("makes/demo/worn", "what", "legs too long").statusCode())
                 .isEqualTo(404);
         assertThat(post("makes/demo/worn/marks", "do", "keep").statusCode()).isEqualTo(404);
