@@ -199,6 +199,7 @@ class LauncherTest {
     }
 
     /** No place for it, say: the command was done before, and the next one does not try again. */
+    @Tag("slow")
     @Test
     void anArchiveThatCannotBeWrittenChangesNothing() throws Exception {
         Map<String, String> java = fakeJava("Xshare:dump");

@@ -125,6 +125,7 @@ class SizesCommandTest {
                 .contains("nor.csv");
     }
 
+    @Tag("slow")
     @Test
     void aSurveyIsWrittenAndReplaced() throws IOException {
         for (int i = 0; i < 2; i++) {

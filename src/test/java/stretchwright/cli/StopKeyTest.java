@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.Main;
@@ -27,6 +28,7 @@ class StopKeyTest {
     @TempDir
     private Path folder;
 
+    @Tag("slow")
     @Test
     void whatWasFoundIsWritten() throws IOException, InterruptedException {
         Path instance = Files.writeString(folder.resolve("angles.json"), INSTANCE);

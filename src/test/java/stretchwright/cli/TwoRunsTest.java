@@ -15,6 +15,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.Main;
@@ -100,6 +101,7 @@ class TwoRunsTest {
     }
 
     /** Another process has the folder; it is killed, and cannot tidy up. */
+    @Tag("slow")
     @Test
     void whatAKilledRunLeavesHoldsNobodyUp() throws Exception {
         Process process = new ProcessBuilder(List.of(

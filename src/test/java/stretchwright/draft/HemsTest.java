@@ -80,6 +80,7 @@ class HemsTest {
         }
     }
 
+    @Tag("slow")
     @Test
     void everyBodyKeepsEveryInvariantWithAStirrup() {
         Style style = Style.usual(Style.Leg.STIRRUP).with(LowerEnd.PLAIN.strap(40));

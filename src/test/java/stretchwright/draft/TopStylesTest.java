@@ -20,6 +20,7 @@ import stretchwright.pattern.TopEnd;
 class TopStylesTest {
     private static final int BODIES = 100;
 
+    @Tag("slow")
     @Test
     void someBodiesKeepEveryInvariantInEveryTop() {
         keep(0.60, 8);

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Figure;
@@ -136,6 +137,7 @@ class TopTest {
     }
 
     /** Bodies at random, the front lowered by the most that may be asked for under a low rise: drafted soundly, or told. */
+    @Tag("slow")
     @Test
     void aFrontLoweredTooFarIsAFindingThatNamesIt() {
         TopEnd low = TopEnd.band(20).dropped(60).raised(-50, 60);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.exchange.PlotReader.Lettering;
 import stretchwright.exchange.PlotReader.Stroke;
@@ -19,6 +20,7 @@ class PlotTest {
 
     private double worst;
 
+    @Tag("slow")
     @Test
     void thePenFollowsEveryPiece() {
         int pieces = 0;

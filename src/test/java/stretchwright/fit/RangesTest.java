@@ -203,6 +203,7 @@ class RangesTest {
     }
 
     /** A tenth of a percent of stretch or reduction moves a chance by less than 2 in 100. */
+    @Tag("slow")
     @Test
     void noVerdictHangsOnATenthOfAPercent() {
         Body body = SampleBody.smallAdult();

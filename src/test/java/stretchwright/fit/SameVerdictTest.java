@@ -6,6 +6,7 @@ import static stretchwright.ground.InWords.words;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.SampleBody;
@@ -55,6 +56,7 @@ class SameVerdictTest {
      * A second opinion, on random bodies whose cloth is a little stiffer: what is worded the same but for its digits is the
      * same, and no verdict of one garment is the same as another of it.
      */
+    @Tag("slow")
     @Test
     void wordsWithoutTheirDigitsAgree() {
         int compared = 0;

@@ -199,6 +199,7 @@ class ClothUseTest {
                         .length());
     }
 
+    @Tag("slow")
     @Test
     void ownWidthNearACommonOneIsToldOnceBesideTwoOthersAndATooNarrowClothHasNoLength() {
         Fabric common = cloth(OptionalDouble.empty(), 0, 0, true).with(1603, true);

@@ -68,6 +68,7 @@ class LayingTest {
         assertThat(lay.placements()).allMatch(p -> p.layers() == 1);
     }
 
+    @Tag("slow")
     @Test
     void anyTakesTheShorter() {
         for (boolean oneWay : new boolean[] {true, false}) {

@@ -62,6 +62,7 @@ class ContrastTest {
                 .containsExactly(20.0, 0.0);
     }
 
+    @Tag("slow")
     @Test
     void everyPieceLiesOnItsOwnCloth() {
         Made made = run("[{name: Rust, pieces: [cuff, waistband], usable width: 80, price: 9 per m}]");

@@ -61,6 +61,7 @@ class FewNotesTest {
         return judged;
     }
 
+    @Tag("slow")
     @Test
     void anyStyleHasAFew() {
         assertThat(styles(1, 150)).isGreaterThan(20);

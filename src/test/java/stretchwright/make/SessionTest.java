@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import stretchwright.body.Body;
 import stretchwright.body.Measured;
@@ -158,6 +159,7 @@ class SessionTest {
         assertThat(rooms.asked).isEqualTo(new TreeMap<>(java.util.Map.of("body", 1, "draft", 1, "pattern.svg", 1)));
     }
 
+    @Tag("slow")
     @Test
     void aFileThatTheMakeHasNotIsEmpty() {
         assertThat(session().document("../make.yaml")).isEmpty();

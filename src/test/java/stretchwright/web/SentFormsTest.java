@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import stretchwright.ground.Document;
@@ -63,6 +64,7 @@ class SentFormsTest {
         assertThat(wrong(refused(typed))).containsExactly("fabric-contrasts");
     }
 
+    @Tag("slow")
     @Test
     void onlyTheTickedFilesAreListedZippedAndReported() throws Exception {
         Map<String, List<String>> typed = Visitor.example();

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import stretchwright.ground.Document;
@@ -73,6 +74,7 @@ class ServerTest {
         assertThat(answer.body()).contains("id=\"style-pockets-1-height-wrong\"", "<details open>");
     }
 
+    @Tag("slow")
     @Test
     void aPressShowsTheResultAndItsFilesAreThoseOfTheCommand() throws Exception {
         HttpResponse<String> answer = PAGE.visitor().post(Visitor.example());

@@ -81,6 +81,7 @@ class ThingsTest {
                         "Blade guards on, or wheels blocked, while you measure");
     }
 
+    @Tag("slow")
     @Test
     void whatIsBeingTypedIsToldBesideTheOthersAndNothingIsStored() throws Exception {
         String before = seen("wearers/" + wearer + "/calf-girth");
@@ -93,6 +94,7 @@ class ThingsTest {
         assertThat(seen("wearers/" + wearer + "/calf-girth")).isEqualTo(before);
     }
 
+    @Tag("slow")
     @Test
     void readingsThatDifferAskForAThirdAndTheTwoThatAgreeCount() throws Exception {
         String path = "wearers/" + wearer + "/ankle-girth";

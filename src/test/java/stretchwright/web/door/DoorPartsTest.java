@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The parts of the door by themselves, with a clock of their own. */
 class DoorPartsTest {
     private final AtomicLong clock = new AtomicLong();
 
+    @Tag("slow")
     @Test
     void aPhraseIsItselfWhateverWhiteSpaceStandsAroundIt() {
         Phrase phrase = Phrase.of("  chalk canvas\u00A0 comet \n");
