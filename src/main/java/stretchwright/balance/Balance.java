@@ -1,7 +1,9 @@
 package stretchwright.balance;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /** Where a garment settles on the body, pose after pose. */
@@ -24,6 +26,14 @@ public final class Balance {
     record State(double[] slides, double[] anchors) {
         static State placed(int unknowns) {
             return new State(new double[unknowns], new double[unknowns]);
+        }
+    }
+
+    /** A garment goes through the same poses again and again. */
+    private record Placed(Placing placing, Net net) {
+        static Placed of(Tube tube, Pose pose) {
+            Placing placing = new Placing(tube, pose);
+            return new Placed(placing, placing.net());
         }
     }
 
@@ -58,12 +68,15 @@ public final class Balance {
             throw new IllegalArgumentException("a balance needs a pose");
         }
         List<Settled> all = new ArrayList<>();
-        int unknowns = new Placing(tube, poses.get(0)).net().unknowns;
+        Map<Pose, Placed> places = new IdentityHashMap<>();
+        int unknowns =
+                places.computeIfAbsent(poses.get(0), p -> Placed.of(tube, p)).net().unknowns;
         State free = State.placed(unknowns);
         State kept = State.placed(unknowns);
         for (Pose pose : poses) {
-            Placing placing = new Placing(tube, pose);
-            Net net = placing.net();
+            Placed placed = places.computeIfAbsent(pose, p -> Placed.of(tube, p));
+            Placing placing = placed.placing();
+            Net net = placed.net();
             State from = near.isEmpty() ? free : new State(placing.slides(near.get(all.size())), free.anchors());
             Settling settled = run(tube, placing, net, from, Hold.NONE, Settling.GIVE);
             Settling held = pulls ? run(tube, placing, net, kept, Hold.PLACED, Settling.GIVE) : settled;

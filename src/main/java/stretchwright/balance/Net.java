@@ -39,15 +39,22 @@ final class Net {
         press = strands.presses();
     }
 
-    private double strain(int s, double[] u) {
-        return start[s] + first[s] * u[i[s]] + second[s] * u[j[s]];
+    int strands() {
+        return amount.length;
+    }
+
+    /** Of each strand at these slides; what follows is asked of strains. */
+    void strains(double[] u, double[] into) {
+        for (int s = 0; s < into.length; s++) {
+            into[s] = start[s] + first[s] * u[i[s]] + second[s] * u[j[s]];
+        }
     }
 
     /** Of cloth, elastic and weight; friction apart. */
-    double energy(double[] u) {
+    double energy(double[] u, double[] strain) {
         double sum = 0;
         for (int s = 0; s < amount.length; s++) {
-            sum += amount[s] * curve[s].energy(strain(s, u));
+            sum += amount[s] * curve[s].energy(strain[s]);
         }
         for (int k = 0; k < unknowns; k++) {
             sum += load[k] * u[k];
@@ -55,19 +62,25 @@ final class Net {
         return sum;
     }
 
-    void gradient(double[] u, double[] into) {
+    void tensions(double[] strain, double[] into) {
+        for (int s = 0; s < into.length; s++) {
+            into[s] = curve[s].tension(strain[s]);
+        }
+    }
+
+    void gradient(double[] tension, double[] into) {
         System.arraycopy(load, 0, into, 0, unknowns);
         for (int s = 0; s < amount.length; s++) {
-            double force = amount[s] * curve[s].tension(strain(s, u));
+            double force = amount[s] * tension[s];
             into[i[s]] += force * first[s];
             into[j[s]] += force * second[s];
         }
     }
 
     /** Adds to rows of five around the diagonal. */
-    void addHessian(double[] u, double[] rows) {
+    void addHessian(double[] strain, double[] rows) {
         for (int s = 0; s < amount.length; s++) {
-            double stiffness = amount[s] * curve[s].stiffness(strain(s, u));
+            double stiffness = amount[s] * curve[s].stiffness(strain[s]);
             add(rows, i[s], i[s], stiffness * first[s] * first[s]);
             if (i[s] != j[s]) {
                 add(rows, j[s], j[s], stiffness * second[s] * second[s]);
@@ -78,11 +91,10 @@ final class Net {
     }
 
     /** Most that friction holds of each unknown, from how cloth and elastic press there; none where it stands off. */
-    void capacity(double[] u, double[] into) {
+    void capacity(double[] tension, double[] into) {
         System.arraycopy(grip, 0, into, 0, unknowns);
         for (int p = 0; p < press.length; p++) {
-            int s = pressing[p];
-            into[pressed[p]] += press[p] * curve[s].tension(strain(s, u));
+            into[pressed[p]] += press[p] * tension[pressing[p]];
         }
         for (int k = 0; k < unknowns; k++) {
             into[k] = Math.max(0, into[k]);
@@ -90,11 +102,11 @@ final class Net {
     }
 
     /** Adds how friction itself changes with the slides: row k times factor[k]. */
-    void addCapacitySlope(double[] u, double[] factor, double[] rows) {
+    void addCapacitySlope(double[] strain, double[] factor, double[] rows) {
         for (int p = 0; p < press.length; p++) {
             int s = pressing[p];
             int row = pressed[p];
-            double slope = factor[row] * press[p] * curve[s].stiffness(strain(s, u));
+            double slope = factor[row] * press[p] * curve[s].stiffness(strain[s]);
             add(rows, row, i[s], slope * first[s]);
             if (i[s] != j[s]) {
                 add(rows, row, j[s], slope * second[s]);

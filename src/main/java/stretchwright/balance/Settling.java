@@ -22,16 +22,16 @@ final class Settling {
     private static final int MOST = 1200;
     private static final int HALVINGS = 30;
 
-    private final Net net;
     private final double give;
     private final boolean[] held;
-    private final double[] u;
+    private Strained here;
+    private Strained there;
     private final double[] anchor;
     private final double[] capacity;
     private final double[] fresh;
     private final double[] gradient;
     private final double[] best;
-    private final double[] trial;
+    private final double[] factor;
     private final double[] step;
     private final double[] rows;
     private double least = Double.POSITIVE_INFINITY;
@@ -40,35 +40,35 @@ final class Settling {
     private Settled.Outcome outcome = Settled.Outcome.UNFINISHED;
 
     Settling(Net net, double give, double[] slides, double[] anchors, boolean[] held) {
-        this.net = net;
         this.give = give;
         this.held = held;
-        u = slides.clone();
         anchor = anchors.clone();
+        here = new Strained(net, slides, anchor, give);
+        there = new Strained(net, slides, anchor, give);
         int n = net.unknowns;
         capacity = new double[n];
         fresh = new double[n];
         gradient = new double[n];
         best = slides.clone();
-        trial = new double[n];
+        factor = new double[n];
         step = new double[n];
         rows = new double[n * Net.BAND];
     }
 
     /** Slides until the forces balance, it falls by more than a length, or patience ends. */
     Settling settle(double length) {
-        net.capacity(u, capacity);
+        here.capacity(capacity);
         double share = 1;
         double last = Double.POSITIVE_INFINITY;
         for (iterations = 0; iterations < MOST; iterations++) {
-            net.capacity(u, fresh);
+            here.capacity(fresh);
             residual = leftOver();
             keepBest();
             if (residual < STOP) {
                 outcome = Settled.Outcome.SETTLED;
                 break;
             }
-            if (Arrays.stream(u).anyMatch(slide -> Math.abs(slide) > length)) {
+            if (Arrays.stream(here.slides()).anyMatch(slide -> Math.abs(slide) > length)) {
                 outcome = Settled.Outcome.FALLS;
                 break;
             }
@@ -82,7 +82,8 @@ final class Settling {
             }
         }
         if (outcome == Settled.Outcome.UNFINISHED) {
-            System.arraycopy(best, 0, u, 0, u.length);
+            System.arraycopy(best, 0, here.slides(), 0, best.length);
+            here.moved();
             residual = least;
         }
         return this;
@@ -91,19 +92,19 @@ final class Settling {
     private void keepBest() {
         if (residual < least) {
             least = residual;
-            System.arraycopy(u, 0, best, 0, u.length);
+            System.arraycopy(here.slides(), 0, best, 0, best.length);
         }
     }
 
     private void lag(double share) {
-        for (int k = 0; k < u.length; k++) {
+        for (int k = 0; k < capacity.length; k++) {
             capacity[k] += share * (fresh[k] - capacity[k]);
         }
     }
 
     /** Forces left over with friction as it is at this state, which stay in the gradient, and their sum. */
     private double leftOver() {
-        forces(u, fresh, gradient);
+        forces(here, fresh, gradient);
         double sum = 0;
         for (double force : gradient) {
             sum += Math.abs(force);
@@ -111,26 +112,17 @@ final class Settling {
         return sum;
     }
 
-    private void forces(double[] at, double[] friction, double[] into) {
-        net.gradient(at, into);
+    private void forces(Strained at, double[] friction, double[] into) {
+        double[] pull = at.pull();
+        double[] hold = at.hold();
         for (int k = 0; k < into.length; k++) {
-            into[k] = held[k] ? 0 : into[k] + friction[k] * Math.tanh((at[k] - anchor[k]) / give);
+            into[k] = held[k] ? 0 : pull[k] + friction[k] * hold[k];
         }
-    }
-
-    /** Cloth and friction, friction of a given capacity. */
-    private double energy(double[] at) {
-        double sum = net.energy(at);
-        for (int k = 0; k < at.length; k++) {
-            double x = Math.abs(at[k] - anchor[k]) / give;
-            sum += capacity[k] * give * (x + Math.log1p(Math.exp(-2 * x)));
-        }
-        return sum;
     }
 
     /** The slow way that finds what the others circle round: friction is renewed only once all else balances. */
     private void patient() {
-        forces(u, capacity, gradient);
+        forces(here, capacity, gradient);
         double sum = 0;
         for (double force : gradient) {
             sum += Math.abs(force);
@@ -142,34 +134,40 @@ final class Settling {
     }
 
     private void lagged() {
-        forces(u, capacity, gradient);
+        forces(here, capacity, gradient);
         fillRows(capacity);
         if (!direct()) {
             return;
         }
         double slope = 0;
-        for (int k = 0; k < u.length; k++) {
+        for (int k = 0; k < step.length; k++) {
             slope += step[k] * gradient[k];
         }
-        double before = energy(u);
+        double before = here.energy(capacity);
         double part = 1;
         for (int halving = 0; halving < HALVINGS; halving++) {
             move(part);
-            if (energy(trial) <= before + 1e-4 * part * slope + 1e-13 * Math.abs(before)) {
+            if (there.energy(capacity) <= before + 1e-4 * part * slope + 1e-13 * Math.abs(before)) {
                 break;
             }
             part /= 2;
         }
-        System.arraycopy(trial, 0, u, 0, u.length);
+        accept();
+    }
+
+    private void accept() {
+        Strained left = here;
+        here = there;
+        there = left;
     }
 
     /** A step that knows how friction changes with the slides; false, and nothing moved, where it does not help. */
     private boolean steepened() {
         fillRows(fresh);
-        for (int k = 0; k < u.length; k++) {
-            trial[k] = held[k] || fresh[k] == 0 ? 0 : Math.tanh((u[k] - anchor[k]) / give);
+        for (int k = 0; k < factor.length; k++) {
+            factor[k] = held[k] || fresh[k] == 0 ? 0 : here.hold()[k];
         }
-        net.addCapacitySlope(u, trial, rows);
+        here.addCapacitySlope(factor, rows);
         freeze();
         double before = squares(gradient);
         if (!direct()) {
@@ -178,16 +176,16 @@ final class Settling {
         double part = 1;
         for (int halving = 0; halving < 8; halving++) {
             move(part);
-            net.capacity(trial, fresh);
-            forces(trial, fresh, gradient);
+            there.capacity(fresh);
+            forces(there, fresh, gradient);
             if (squares(gradient) < before * (1 - 0.1 * part)) {
-                System.arraycopy(trial, 0, u, 0, u.length);
-                System.arraycopy(fresh, 0, capacity, 0, u.length);
+                accept();
+                System.arraycopy(fresh, 0, capacity, 0, fresh.length);
                 return true;
             }
             part /= 2;
         }
-        net.capacity(u, fresh);
+        here.capacity(fresh);
         return false;
     }
 
@@ -201,9 +199,9 @@ final class Settling {
 
     private void fillRows(double[] friction) {
         Arrays.fill(rows, 0);
-        net.addHessian(u, rows);
-        for (int k = 0; k < u.length; k++) {
-            double t = Math.tanh((u[k] - anchor[k]) / give);
+        here.addHessian(rows);
+        for (int k = 0; k < friction.length; k++) {
+            double t = here.hold()[k];
             rows[k * Net.BAND + 2] += friction[k] * (1 - t * t) / give + 1e-9;
         }
         freeze();
@@ -211,8 +209,8 @@ final class Settling {
 
     /** Rows and columns of held unknowns. */
     private void freeze() {
-        for (int k = 0; k < u.length; k++) {
-            for (int c = Math.max(0, k - 2); held[k] && c <= Math.min(u.length - 1, k + 2); c++) {
+        for (int k = 0; k < held.length; k++) {
+            for (int c = Math.max(0, k - 2); held[k] && c <= Math.min(held.length - 1, k + 2); c++) {
                 rows[k * Net.BAND + c - k + 2] = c == k ? 1 : 0;
                 rows[c * Net.BAND + k - c + 2] = c == k ? 1 : 0;
             }
@@ -221,7 +219,7 @@ final class Settling {
 
     /** Newton's step from rows and gradient, no longer than is safe. */
     private boolean direct() {
-        for (int k = 0; k < u.length; k++) {
+        for (int k = 0; k < step.length; k++) {
             step[k] = -gradient[k];
         }
         if (!Banded.solve(rows, step)) {
@@ -239,17 +237,21 @@ final class Settling {
     }
 
     private void move(double part) {
-        for (int k = 0; k < u.length; k++) {
-            trial[k] = u[k] + part * step[k];
+        double[] from = here.slides();
+        double[] to = there.slides();
+        for (int k = 0; k < to.length; k++) {
+            to[k] = from[k] + part * step[k];
         }
+        there.moved();
     }
 
     double[] slides() {
-        return u.clone();
+        return here.slides().clone();
     }
 
     /** Where friction hangs on in the next pose: it keeps what of each slide is elastic. */
     double[] anchors() {
+        double[] u = here.slides();
         double[] next = new double[u.length];
         for (int k = 0; k < u.length; k++) {
             double elastic = u[k] - anchor[k];
@@ -260,14 +262,13 @@ final class Settling {
 
     /** What cloth, elastic and weight pull on an unknown, N, towards the hem. */
     double pull(int unknown) {
-        net.gradient(u, gradient);
-        return -gradient[unknown];
+        return -here.pull()[unknown];
     }
 
     /** The same with friction: what a hand at a held edge feels, N. */
     double reaction(int unknown) {
-        net.capacity(u, fresh);
-        return pull(unknown) - fresh[unknown] * Math.tanh((u[unknown] - anchor[unknown]) / give);
+        here.capacity(fresh);
+        return pull(unknown) - fresh[unknown] * here.hold()[unknown];
     }
 
     Settled.Outcome outcome() {

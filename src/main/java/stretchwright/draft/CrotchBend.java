@@ -165,7 +165,8 @@ record CrotchBend(
         double sum = 0;
         for (int i = 0; i < GAUSS.length; i++) {
             for (double u : new double[] {GAUSS[i], 1 - GAUSS[i]}) {
-                sum += WEIGHT[i] * StrictMath.hypot(rise, slant * (curve - 2 * (curve - 1) * u));
+                double across = slant * (curve - 2 * (curve - 1) * u);
+                sum += WEIGHT[i] * Math.sqrt(rise * rise + across * across);
             }
         }
         return sum;

@@ -27,7 +27,7 @@ record Fork(
         LegCurves.Inseam back = curves.side(1, width, share);
         Path frontPath = front.from(0);
         double length = frontPath.length();
-        double backLength = back.from(0).length();
+        double backLength = back.length(0);
         if (backLength < length) {
             // only where a maker moved an edge: then the front crotch point slides down
             OptionalDouble drop = Inseams.drop(curves, front, backLength);

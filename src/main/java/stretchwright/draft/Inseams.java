@@ -30,7 +30,7 @@ final class Inseams {
      * no bearable lowering makes it so.
      */
     static OptionalDouble drop(LegCurves curves, LegCurves.Inseam longer, double length) {
-        return Roots.between(d -> longer.from(d).length() - length, 0, most(curves));
+        return Roots.between(d -> longer.length(d) - length, 0, most(curves));
     }
 
     /**

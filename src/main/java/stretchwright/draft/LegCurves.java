@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import stretchwright.ground.Path;
 import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
@@ -238,6 +239,10 @@ final class LegCurves {
         private final ShapeCurve upper;
         private final ShapeCurve lower;
         private final Optional<FlareCurve> flare;
+        private @Nullable Tail tail;
+
+        /** From a height down. */
+        private record Tail(double top, double length) {}
 
         private Inseam(int side, double crotchWidth, double middle) {
             this.side = side;
@@ -285,9 +290,49 @@ final class LegCurves {
         Path from(double below) {
             List<Point> points = new ArrayList<>();
             for (double y : heights(line.crotch() - below)) {
-                points.add(new Point(side * out(y), y));
+                points.add(point(y));
             }
             return new Path(points);
+        }
+
+        private Point point(double y) {
+            return new Point(side * out(y), y);
+        }
+
+        /** Of {@link #from}: below the highest stop that no lowering reaches it is measured once. */
+        double length(double below) {
+            Tail rest = tail();
+            Point last = null;
+            double sum = 0;
+            for (double y : heights(line.crotch() - below)) {
+                if (y < rest.top()) {
+                    break;
+                }
+                Point next = point(y);
+                sum += last == null ? 0 : last.distance(next);
+                last = next;
+            }
+            return sum + rest.length();
+        }
+
+        private Tail tail() {
+            if (tail == null) {
+                double low = line.crotch() - Inseams.most(LegCurves.this) - FINE_BELOW;
+                double top = Double.NEGATIVE_INFINITY;
+                for (double h : height) {
+                    top = h <= Math.min(low, height[1]) ? Math.max(top, h) : top;
+                }
+                double from = top;
+                double length = top == Double.NEGATIVE_INFINITY
+                        ? 0
+                        : new Path(heights(line.crotch()).stream()
+                                        .filter(y -> y <= from)
+                                        .map(this::point)
+                                        .toList())
+                                .length();
+                tail = new Tail(top, length);
+            }
+            return tail;
         }
     }
 

@@ -1,5 +1,7 @@
 package stretchwright.draft;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import stretchwright.body.Body;
 import stretchwright.body.Figure;
@@ -69,7 +71,10 @@ final class Rise {
     private final double scale;
     private final double crotch;
     private final double radius;
-    private Fork last;
+    private final Map<Place, Fork> forks = new HashMap<>();
+
+    /** What a fork hangs on. */
+    private record Place(double width, double share) {}
 
     Rise(Order order, Frame frame, LegCurves curves, double crotch) {
         this.order = order;
@@ -81,7 +86,6 @@ final class Rise {
         // where the body has it: a crotch line moved by hand leaves hip and waist where they are
         this.crotch = crotch + order.shift(Shift.CROTCH_LINE);
         this.radius = radius(body);
-        this.last = Fork.of(curves, leastWidth(), Frame.FRONT_EXTENSION_SHARE);
     }
 
     /** The least radius of the sewn crotch seam, mm. */
@@ -281,10 +285,7 @@ final class Rise {
     }
 
     private Fork fork(double width, double share) {
-        if (last.width() != width || last.share() != share) {
-            last = Fork.of(curves, width, share);
-        }
-        return last;
+        return forks.computeIfAbsent(new Place(width, share), p -> Fork.of(curves, p.width(), p.share()));
     }
 
     /** Over the body, from top edge to top edge, mm. */

@@ -29,28 +29,17 @@ final class Course {
     private final Fabric fabric;
     private final LegShape shape;
 
-    private Course(
-            List<FitReport.LevelFit> fits,
-            Pattern pattern,
-            Body body,
-            Fabric fabric,
-            Optional<Boot> boot,
-            Style style) {
+    /**
+     * Of one leg.
+     *
+     * @param fits the levels of the pattern, in its order
+     * @param shape of that leg
+     */
+    Course(List<FitReport.LevelFit> fits, Pattern pattern, Fabric fabric, LegShape shape) {
         this.fits = fits;
         this.pattern = pattern;
         this.fabric = fabric;
-        shape = new LegShape(pattern, body, boot, style);
-    }
-
-    /** Of one leg: the levels are those of the pattern, in its order. */
-    static Course on(
-            List<FitReport.LevelFit> fits,
-            Pattern pattern,
-            Body body,
-            Fabric fabric,
-            Optional<Boot> boot,
-            Style style) {
-        return new Course(fits, pattern, body, fabric, boot, style);
+        this.shape = shape;
     }
 
     static List<FitReport.CoursePoint> of(
@@ -60,7 +49,7 @@ final class Course {
             Fabric fabric,
             Optional<Boot> boot,
             Style style) {
-        return on(fits, pattern, body, fabric, boot, style).points(STEP);
+        return new Course(fits, pattern, fabric, new LegShape(pattern, body, boot, style)).points(STEP);
     }
 
     /** @param apart at most so far between two heights, mm on the flat piece */

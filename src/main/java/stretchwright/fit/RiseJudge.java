@@ -23,6 +23,9 @@ final class RiseJudge {
     /** Farther than this from its place, mm, a top edge is seen and felt (common practice, no source). */
     static final double OFF_ITS_PLACE = 10;
 
+    /** Drafts are solved to less than this, mm: a slip of the tape by just so much is not told by chance. */
+    private static final double HAIR = 0.05;
+
     /** And beyond this the measures do not belong together: the cloth has given all it can (no source). */
     static final double FAR_OFF = 25;
 
@@ -61,7 +64,7 @@ final class RiseJudge {
         double asked = pattern.shift(Shift.SIDE_WAIST);
         double off = (pattern.level(Level.Name.WAIST).orElseThrow().height() - asked - flat - pattern.above())
                 / (1 - pattern.reductions().rise());
-        if (Math.abs(off) <= OFF_ITS_PLACE) {
+        if (Math.abs(off) <= OFF_ITS_PLACE + HAIR) {
             return;
         }
         boolean far = Math.abs(off) > FAR_OFF;

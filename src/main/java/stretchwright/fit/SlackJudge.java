@@ -82,9 +82,7 @@ final class SlackJudge {
     record Loose(double length, double of) {}
 
     Loose loose() {
-        List<CoursePoint> points =
-                below(Course.on(levels, leg.pattern(), leg.body(), leg.fabric(), leg.boot(), leg.style())
-                        .points(APART));
+        List<CoursePoint> points = below(new Course(levels, leg.pattern(), leg.fabric(), shape).points(APART));
         if (points.isEmpty()) {
             return new Loose(0, 0);
         }

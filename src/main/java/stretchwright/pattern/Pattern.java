@@ -125,7 +125,11 @@ public record Pattern(
 
     /** Where a height of the flat piece lies on the body, mm above the floor: the rise may be reduced otherwise than the leg. */
     public double onBody(double flat) {
-        double crotch = crotchLine();
+        return onBody(flat, crotchLine());
+    }
+
+    /** The same for who knows the crotch line already. */
+    public double onBody(double flat, double crotch) {
         return flat <= crotch
                 ? flat / (1 - reductions.along())
                 : crotch / (1 - reductions.along()) + (flat - crotch) / (1 - reductions.rise());

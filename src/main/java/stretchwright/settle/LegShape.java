@@ -50,7 +50,15 @@ public final class LegShape {
     private final Style style;
     private final WhichLeg leg;
     private final GirthProfile profile;
-    private final List<List<Point>> outlines;
+    private final List<FlatWidths> outlines;
+    private final double crotchLine;
+    private final double kneeShare;
+
+    /** Lowest spot of the leg's own outline, mm on the flat piece. */
+    private final double foot;
+
+    private final double lowestTop;
+    private final double bootTop;
 
     /** @param pattern of one leg, or of two that are alike; @param boot as worn with this style */
     public LegShape(Pattern pattern, Body body, Optional<Boot> boot, Style style) {
@@ -69,8 +77,15 @@ public final class LegShape {
                 .filter(p -> p.name().kind().isOfLeg())
                 .filter(p -> leg == WhichLeg.BOTH || p.name().leg() == leg)
                 .map(Piece::sewLine)
-                .map(line -> line.points())
+                .map(line -> new FlatWidths(line.points()))
                 .toList();
+        crotchLine = pattern.crotchLine();
+        kneeShare = kneeShare(pattern);
+        foot = outlines.stream().mapToDouble(FlatWidths::foot).min().orElseThrow();
+        lowestTop = lowestTop(pattern);
+        bootTop = hemOn.map(b -> onBody(
+                        pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(0.0)))
+                .orElse(-1.0);
     }
 
     public WhichLeg leg() {
@@ -127,7 +142,7 @@ public final class LegShape {
         if (isDouble(level)) {
             return 0;
         }
-        double more = level == Level.Name.KNEE ? kneeShare() : 0;
+        double more = level == Level.Name.KNEE ? kneeShare : 0;
         double taken = level == Level.Name.HIP
                 ? pattern.reductions().rise()
                 : pattern.reductions().along();
@@ -135,7 +150,7 @@ public final class LegShape {
     }
 
     /** By which share the front over the knee is longer than drafted without shaping; 0 where it is not shaped. */
-    private double kneeShare() {
+    private static double kneeShare(Pattern pattern) {
         double front = 0;
         double back = 0;
         for (Piece piece : pattern.legs()) {
@@ -161,7 +176,6 @@ public final class LegShape {
     /** From the crotch down to the hem, at most so far apart on the flat piece, mm. */
     public List<Place> places(double apart) {
         List<Place> out = new ArrayList<>();
-        double foot = foot();
         double top = Math.min(
                 tip(), pattern.level(Level.Name.CROTCH).map(Level::height).orElse(Double.MAX_VALUE));
         int steps = (int) Math.max(1, Math.ceil((top - foot) / apart));
@@ -178,15 +192,6 @@ public final class LegShape {
                             onBody(foot), girth(hem), hem.width(), along(Level.Name.HEM), layers(Level.Name.HEM))));
         }
         return out;
-    }
-
-    /** Lowest spot of the leg's own outline, mm on the flat piece. */
-    private double foot() {
-        return outlines.stream()
-                .flatMap(List::stream)
-                .mapToDouble(Point::y)
-                .min()
-                .orElseThrow();
     }
 
     /** The lower of the inseams' upper ends: the back's lies below the front's, and above it no level line goes round. */
@@ -211,18 +216,15 @@ public final class LegShape {
     }
 
     public double onBody(double flat) {
-        return pattern.onBody(flat);
+        return pattern.onBody(flat, crotchLine);
     }
 
     /** Height of the boot's top edge above the floor, mm; below the floor where none counts. */
     double bootTop() {
-        return hemOn.map(b -> onBody(
-                        pattern.level(Level.Name.BOOT_TOP).map(Level::height).orElse(0.0)))
-                .orElse(-1.0);
+        return bootTop;
     }
 
     private double girthAt(double height) {
-        double bootTop = bootTop();
         if (height <= bootTop + HAIR) {
             return hemOn.orElseThrow().girthBelowTop(bootTop - height);
         }
@@ -272,6 +274,10 @@ public final class LegShape {
 
     /** The flat height of the lowest spot of the leg's top edge. */
     double lowestTop() {
+        return lowestTop;
+    }
+
+    private static double lowestTop(Pattern pattern) {
         return pattern.legs().stream()
                 .flatMap(p -> p.edges().stream())
                 .filter(e -> e.name() == EdgeName.WAIST_EDGE)
@@ -284,19 +290,8 @@ public final class LegShape {
     /** Of the flat leg at a height: from its first to its last crossing with the sew line, over all parts. */
     double width(double y) {
         double sum = 0;
-        for (List<Point> line : outlines) {
-            double low = Double.MAX_VALUE;
-            double high = -Double.MAX_VALUE;
-            Point a = line.get(line.size() - 1);
-            for (Point b : line) {
-                if ((a.y() > y) != (b.y() > y)) {
-                    double x = a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
-                    low = Math.min(low, x);
-                    high = Math.max(high, x);
-                }
-                a = b;
-            }
-            sum += Math.max(0, high - low);
+        for (FlatWidths outline : outlines) {
+            sum += outline.at(y);
         }
         return sum;
     }

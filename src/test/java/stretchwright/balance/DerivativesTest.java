@@ -62,32 +62,39 @@ class DerivativesTest {
 
     private static void check(Net net, double[] u) {
         int n = u.length;
-        double[] gradient = new double[n];
+        Strained at = at(net, u);
+        double[] gradient = at.pull();
         double[] ones = new double[n];
         java.util.Arrays.fill(ones, 1);
         double[] hessian = new double[n * Net.BAND];
         double[] friction = new double[n * Net.BAND];
-        net.gradient(u, gradient);
-        net.addHessian(u, hessian);
-        net.addCapacitySlope(u, ones, friction);
+        at.addHessian(hessian);
+        at.addCapacitySlope(ones, friction);
         double[] middle = new double[n];
-        net.capacity(u, middle);
+        at.capacity(middle);
         for (int column = 0; column < n; column++) {
             double[] up = u.clone();
             double[] down = u.clone();
             up[column] += 1e-5;
             down[column] -= 1e-5;
-            double slope = (net.energy(up) - net.energy(down)) / 2e-5;
+            double slope = (energy(net, up) - energy(net, down)) / 2e-5;
             assertThat(gradient[column]).isCloseTo(slope, within(1e-6));
+            agree(hessian, at(net, up).pull(), at(net, down).pull(), column, ones);
             double[] above = new double[n];
             double[] below = new double[n];
-            net.gradient(up, above);
-            net.gradient(down, below);
-            agree(hessian, above, below, column, ones);
-            net.capacity(up, above);
-            net.capacity(down, below);
+            at(net, up).capacity(above);
+            at(net, down).capacity(below);
             agree(friction, above, below, column, middle);
         }
+    }
+
+    private static Strained at(Net net, double[] u) {
+        return new Strained(net, u, new double[u.length], Settling.GIVE);
+    }
+
+    /** Of the cloth alone. */
+    private static double energy(Net net, double[] u) {
+        return at(net, u).energy(new double[u.length]);
     }
 
     /** Rows where friction is none are left out: there its slope has a corner. */

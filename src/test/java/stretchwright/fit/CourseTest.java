@@ -22,6 +22,7 @@ import stretchwright.pattern.Machine;
 import stretchwright.pattern.Parts;
 import stretchwright.pattern.Pattern;
 import stretchwright.pattern.Style;
+import stretchwright.settle.LegShape;
 
 class CourseTest {
     private static final Fabric FABRIC = SampleFabric.heavyKnit();
@@ -60,7 +61,7 @@ class CourseTest {
 
     private static void check(String as, Pattern pattern, Body body, Optional<Boot> boot, Style style) {
         List<FitReport.LevelFit> levels = Levels.of(pattern, body, FABRIC, boot, style);
-        Course course = Course.on(levels, pattern, body, FABRIC, boot, style);
+        Course course = new Course(levels, pattern, FABRIC, new LegShape(pattern, body, boot, style));
         for (int i = 0; i < levels.size(); i++) {
             Level level = pattern.levels().get(i);
             FitReport.LevelFit fit = levels.get(i);

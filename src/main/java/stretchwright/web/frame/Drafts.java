@@ -11,7 +11,7 @@ import stretchwright.make.Session;
 /** What makes became, those that were asked for last; of a make that is changed what does not hang on the change stays. */
 final class Drafts {
     /** Each holds some megabytes once its papers were asked for. */
-    static final int MOST = 16;
+    static final int MOST = 64;
 
     private final Map<String, Drafted> kept = new LinkedHashMap<>(16, 0.75f, true);
 
