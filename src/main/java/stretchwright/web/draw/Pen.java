@@ -1,7 +1,6 @@
 package stretchwright.web.draw;
 
 import java.util.List;
-import java.util.Locale;
 import stretchwright.ground.Point;
 
 /**
@@ -195,9 +194,7 @@ final class Pen {
 
     /** To a tenth, without idle zeros. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.1f", value);
-        String plain = text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-        return plain.equals("-0") ? "0" : plain;
+        return Outline.px(value);
     }
 
     static String escaped(String words) {
