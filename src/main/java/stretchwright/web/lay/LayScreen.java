@@ -229,8 +229,8 @@ public final class LayScreen implements Screen, AutoCloseable {
             }
             String text = changed(make, sent);
             bench.heavy(() -> bench.tried(make, text).session().lays());
-            bench.change(make, sent.value("seen"), sent.value("do"), text);
-            ctx.redirect(make.address() + "/lay", HttpStatus.SEE_OTHER);
+            bench.saved(ctx, make, sent.value("seen"), sent.value("do"), text)
+                    .ifPresent(t -> ctx.redirect(make.address() + "/lay", HttpStatus.SEE_OTHER));
         } catch (Touched.Refused e) {
             refused(ctx, make, List.of(make.voice().say(e.why())));
         } catch (BadInput e) {
