@@ -27,11 +27,17 @@ import stretchwright.workroom.store.Thing;
  * What hangs and lies in the workroom.
  *
  * @param makes newest first
+ * @param allMakes where the others are too; empty where all hang here
  * @param begun a new make that was left in the middle of its questions; empty where something else was done since
  * @param sewing what was sewn at last; empty where something else was done since
  */
 public record StartPage(
-        Frame frame, List<Hung> makes, List<Shelf> shelves, Optional<Begun> begun, Optional<OnMachine> sewing) {
+        Frame frame,
+        List<Hung> makes,
+        String allMakes,
+        List<Shelf> shelves,
+        Optional<Begun> begun,
+        Optional<OnMachine> sewing) {
     /** So many hang on the rail. */
     static final int MOST = 11;
 
@@ -66,8 +72,9 @@ public record StartPage(
      * Things of one kind.
      *
      * @param fresh where a new one begins
+     * @param all where the others are too; empty where all lie here
      */
-    public record Shelf(String title, String fresh, List<Shelved> things) {
+    public record Shelf(String title, String fresh, List<Shelved> things, String all) {
         public Shelf {
             things = List.copyOf(things);
         }
@@ -87,7 +94,12 @@ public record StartPage(
                 shelf(bench, Kind.FABRIC, "start.cloths"),
                 shelf(bench, Kind.BOOT, "start.boots"));
         return new StartPage(
-                Frame.plain("start", "Stretchwright"), makes, shelves, begun(bench, things), sewing(bench, things));
+                Frame.plain("start", "Stretchwright"),
+                makes,
+                all(bench, Kind.MAKE),
+                shelves,
+                begun(bench, things),
+                sewing(bench, things));
     }
 
     /** When a make was last changed or sewn. */
@@ -122,7 +134,13 @@ public record StartPage(
                 Shelved.fresh(kind),
                 bench.room().store().list(kind, Place.HERE, "", 0, MOST).stream()
                         .map(t -> Shelved.of(bench, t))
-                        .toList());
+                        .toList(),
+                all(bench, kind));
+    }
+
+    /** Where everything of a kind is found, if there is more than is shown here. */
+    private static String all(Bench bench, Kind kind) {
+        return bench.room().store().count(kind, Place.HERE) > MOST ? ListPage.shelf(kind) : "";
     }
 
     private static Opened opened(Bench bench, Thing thing) {
