@@ -142,7 +142,8 @@ public final class Incoming {
         if (same == Same.ASK && overwrites()) {
             throw refused();
         }
-        List<Item> taken = same == Same.BESIDE ? items.stream().map(this::beside).toList() : items;
+        List<Item> taken =
+                same == Same.BESIDE ? items.stream().map(this::beside).toList() : items;
         Map<Kind, String> ids = new EnumMap<>(Kind.class);
         taken.forEach(i -> ids.put(i.kind(), i.there().map(Thing::id).orElseGet(Store::freshId)));
         List<Edit> edits = taken.stream()

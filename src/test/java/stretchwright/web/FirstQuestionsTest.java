@@ -77,7 +77,8 @@ class FirstQuestionsTest {
         String of = begun("Kim");
         answer("2", of, "wearer.measurements.stature", "165");
         for (String typed : List.of("90", "100", "1.6")) {
-            HttpResponse<String> answer = answer("8", of, "fabric.stretch across", typed, "fabric.stretch along", "140");
+            HttpResponse<String> answer =
+                    answer("8", of, "fabric.stretch across", typed, "fabric.stretch along", "140");
             assertThat(answer.statusCode()).as(typed).isEqualTo(422);
             assertThat(answer.body()).contains(typed + " is no longer than what you hold");
         }

@@ -32,7 +32,8 @@ class RefusedFieldsTest {
     void ofACloth() throws Exception {
         String cloth = Visitor.at(post("cloths/new", "name", "Crepe", "fabric.usable width", "140", "unit", "cm"));
         standsIn(post(cloth + "/roll", "fabric.usable width", "wide", "seen", "1"), cloth + "/roll", "wide");
-        HttpResponse<String> setting = post(cloth + "/setting", "stitch", "zigzag", "stitch length", "long", "needle", "75/11");
+        HttpResponse<String> setting =
+                post(cloth + "/setting", "stitch", "zigzag", "stitch length", "long", "needle", "75/11");
         standsIn(setting, cloth + "/setting", "75/11");
     }
 

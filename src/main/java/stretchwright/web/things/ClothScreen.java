@@ -54,9 +54,7 @@ public final class ClothScreen implements Screen {
     private static void show(Context ctx, Held cloth, List<String> wrong) {
         ThingPage page = ClothPage.of(cloth);
         Pages.show(
-                ctx,
-                "thing.jte",
-                wrong.isEmpty() ? page : page.refused(ctx.path(), new Form(Guard.form(ctx)), wrong));
+                ctx, "thing.jte", wrong.isEmpty() ? page : page.refused(ctx.path(), new Form(Guard.form(ctx)), wrong));
     }
 
     private static void reading(Context ctx, ReadingPage page) {

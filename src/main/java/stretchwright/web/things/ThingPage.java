@@ -94,7 +94,8 @@ public record ThingPage(
         }
 
         private Ask with(Form sent) {
-            List<Blank> typed = blanks.stream().map(b -> b.with(sent.value(b.name()))).toList();
+            List<Blank> typed =
+                    blanks.stream().map(b -> b.with(sent.value(b.name()))).toList();
             return new Ask(title, lines, action, seen, typed, press, grave, true);
         }
     }
