@@ -34,6 +34,8 @@ public final class Incoming {
         ASK,
         /** What is there stays; the make keeps its own text all the same. */
         KEEP,
+        /** What is there stays; the file's come beside it, under the same name with a number. */
+        BESIDE,
         /** The file's become the newest version. */
         REPLACE
     }
@@ -53,6 +55,9 @@ public final class Incoming {
             return !differences.isEmpty();
         }
     }
+
+    /** Letters for a number behind a name. */
+    private static final int MOST_DIGITS = 8;
 
     private final Store store;
     private final List<Item> items;
@@ -137,9 +142,11 @@ public final class Incoming {
         if (same == Same.ASK && overwrites()) {
             throw refused();
         }
+        List<Item> taken =
+                same == Same.BESIDE ? items.stream().map(this::beside).toList() : items;
         Map<Kind, String> ids = new EnumMap<>(Kind.class);
-        items.forEach(i -> ids.put(i.kind(), i.there().map(Thing::id).orElseGet(Store::freshId)));
-        List<Edit> edits = items.stream()
+        taken.forEach(i -> ids.put(i.kind(), i.there().map(Thing::id).orElseGet(Store::freshId)));
+        List<Edit> edits = taken.stream()
                 .filter(i -> i.there().isEmpty() || (i.differs() && same == Same.REPLACE))
                 .map(i -> edit(id(ids, i.kind()), i, i.kind() == Kind.MAKE ? links(ids) : Links.NONE))
                 .toList();
@@ -147,6 +154,17 @@ public final class Incoming {
             Clashes.mustNot(store.save("import", edits));
         }
         return store.thing(id(ids, Kind.MAKE)).orElseThrow();
+    }
+
+    /** Under the first number that is free or says the same already; a make is not doubled. */
+    private Item beside(Item item) {
+        Item other = item;
+        for (int i = 2; other.differs() && item.kind() != Kind.MAKE; i++) {
+            int most = Math.min(item.name().length(), Names.LONGEST - MOST_DIGITS);
+            String plain = item.name().substring(0, most).strip();
+            other = item(store, item.kind(), plain + " " + i, item.text());
+        }
+        return other;
     }
 
     private static String id(Map<Kind, String> ids, Kind kind) {

@@ -57,7 +57,7 @@ class DoorTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/join", "/look.css", "/live.js", "/htmx.js", "/health"})
+    @ValueSource(strings = {"/join", "/look.css", "/icon.svg", "/favicon.ico", "/live.js", "/htmx.js", "/health"})
     void whoHasNotJoinedIsGivenWhatJoiningNeeds(String path) throws IOException {
         assertThat(Wire.status(phone.get(path))).isEqualTo(200);
     }

@@ -37,7 +37,7 @@ class LayScreenTest extends LayVisits {
             String page = visitor.get(make + "/lay").body();
             assertThat(page).contains(">flaw<", "Not there").contains("ellipse");
             HttpResponse<String> stale = post(visitor, at, with(flaw, "seen", seen));
-            assertThat(stale.statusCode()).isEqualTo(422);
+            assertThat(stale.statusCode()).isEqualTo(409);
             String now = hidden(page, "seen");
             assertThat(post(visitor, at, "do", "outline", "seen", now, "outline", "0 = 0\n147 = 0\n147 = 250\n0 = 260")
                             .statusCode())
@@ -71,9 +71,26 @@ class LayScreenTest extends LayVisits {
             for (String[] fields : wrong) {
                 HttpResponse<String> answer = post(visitor, at, with(fields, "seen", seen));
                 assertThat(answer.statusCode()).as("%s", List.of(fields)).isEqualTo(422);
-                assertThat(answer.body()).contains("role=\"alert\"").doesNotContain("<b>x");
+                assertThat(answer.body()).contains("role=\"alert\"").doesNotContain("><b>x");
             }
             assertThat(visitor.get(make + "/make.yaml").body()).isEqualTo(before);
+        });
+    }
+
+    @Test
+    void whatIsRefusedOfTheClothStandsInItsFieldsStill() throws Exception {
+        visited((visitor, make) -> {
+            String seen = hidden(visitor.get(make + "/lay").body(), "seen");
+            String at = make + "/lay/cloth";
+            String flaw = post(visitor, at, "do", "flaw", "seen", seen, "from left", "30,5", "wide", "two")
+                    .body();
+            assertThat(flaw)
+                    .contains("name=\"from left\" value=\"30,5\"", "name=\"wide\" value=\"two\"", "id=\"flaws\" open")
+                    .doesNotContain("id=\"outline\" open");
+            String corners = "0 = 0\n147 = 0\n147 = here";
+            String outline = post(visitor, at, "do", "outline", "seen", seen, "outline", corners)
+                    .body();
+            assertThat(outline).contains(">" + corners + "</textarea>", "id=\"outline\" open");
         });
     }
 }

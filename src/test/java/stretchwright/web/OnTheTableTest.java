@@ -101,6 +101,23 @@ class OnTheTableTest {
     }
 
     @Test
+    void onEveryScreenTheSecondOfTwoWindowsIsToldInTheSameWords() throws Exception {
+        String at = make();
+        String seen = seen(at);
+        assertThat(change(at, seen, "style.front waist", "-10 mm").statusCode()).isEqualTo(303);
+        Map<String, Map<String, List<String>>> stale = Map.of(
+                "/lay/cloth", Map.of("seen", List.of(seen), "do", List.of("way"), "way", List.of("open")),
+                "/print/paper", Map.of("seen", List.of(seen), "print.paper", List.of("A3")),
+                "/worn", Map.of("seen", List.of(seen), "what", List.of("legs too short")));
+        for (Map.Entry<String, Map<String, List<String>>> one : stale.entrySet()) {
+            HttpResponse<String> second = PAGE.visitor().post(at + one.getKey(), one.getValue());
+            assertThat(second.statusCode()).as(one.getKey()).isEqualTo(409);
+            assertThat(second.body()).as(one.getKey()).contains("Changed in another window", "Keep mine instead");
+        }
+        assertThat(text(at)).contains("-10 mm").doesNotContain("A3");
+    }
+
+    @Test
     void whatCannotBeIsToldAndLeavesAllAsItWas() throws Exception {
         String at = make();
         String before = text(at);

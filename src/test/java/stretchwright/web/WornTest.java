@@ -53,7 +53,7 @@ class WornTest {
                 .get("makes/demo/worn?what=crotch+hangs+low&answer=no")
                 .body();
         assertThat(shown)
-                .contains("front waist: -0.5 cm", "class=\"before\"")
+                .contains("<li>change: front waist: -0.5 cm", "class=\"before\"")
                 .doesNotContain("Make version", "role=\"slider\"");
     }
 
@@ -80,7 +80,7 @@ class WornTest {
         String make = make();
         String shown = PAGE.visitor().get(make + "/worn?what=hem+wavy").body();
         assertThat(shown)
-                .contains("This is in the sewing", "none: the pattern stays as it is")
+                .contains("This is in the sewing", "<li>change: none: the pattern stays as it is</li>")
                 .doesNotContain("Make version");
         assertThat(post(make + "/worn", "what", "hem wavy", "seen", "1").statusCode())
                 .isEqualTo(422);
@@ -114,7 +114,7 @@ class WornTest {
         assertThat(post(make + "/worn", "what", "legs too long", "seen", "1").statusCode())
                 .isEqualTo(303);
         assertThat(post(make + "/worn", "what", "waist too high", "seen", "1").statusCode())
-                .isEqualTo(422);
+                .isEqualTo(409);
         assertThat(PAGE.visitor().get(make + "/worn?what=it+bites").statusCode())
                 .isEqualTo(404);
         assertThat(post("makes/demo/worn", "what", "legs too long").statusCode())

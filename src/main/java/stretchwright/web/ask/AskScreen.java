@@ -118,7 +118,10 @@ public final class AskScreen implements Screen {
     }
 
     private static List<Finding> wrong(Question question, Form now, boolean noCloth) {
-        return Sent.lacking(question, now, noCloth).map(List::of).orElseGet(() -> Trial.wrong(now, question.keys()));
+        return Sent.lacking(question, now, noCloth)
+                .or(() -> Sent.notPulled(question, now))
+                .map(List::of)
+                .orElseGet(() -> Trial.wrong(now, question.keys()));
     }
 
     /** The make hangs in the workroom, and the note of the answers is put away. */
@@ -127,7 +130,7 @@ public final class AskScreen implements Screen {
             Form whole = answers.form().with(Map.of("name", NewName.of(store(), answers.form())));
             byte[] text = Trial.text(whole).getBytes(StandardCharsets.UTF_8);
             Incoming incoming = bench.room().incoming("new", text);
-            Thing make = incoming.take(Incoming.Same.KEEP);
+            Thing make = incoming.take(Incoming.Same.BESIDE);
             answers.note().ifPresent(n -> store().move(Answers.HEADING, List.of(n.id()), Place.BIN));
             ctx.redirect("/makes/" + make.id(), HttpStatus.SEE_OTHER);
         } catch (BadInput e) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Finding;
+import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
@@ -65,6 +66,24 @@ final class Sent {
                 .filter(k -> now.value(k).isBlank() && (cloth || isNeeded(question, k, now)))
                 .findFirst()
                 .map(k -> new Finding("new", k, 0, lack(question), Said.NOTHING, Unit.CM));
+    }
+
+    /** A cloth that is pulled becomes longer than what was held; a share by which it does is told by its sign. */
+    static Optional<Finding> notPulled(Question question, Form now) {
+        return question.keys().stream()
+                .filter(k -> question == Question.CLOTH && isLength(now.value(k)))
+                .findFirst()
+                .map(k -> new Finding(
+                        "new",
+                        k,
+                        0,
+                        Tell.said("ask.not-pulled", Part.text(now.value(k))),
+                        Tell.said("ask.not-pulled-help"),
+                        Unit.CM));
+    }
+
+    private static boolean isLength(String typed) {
+        return !typed.contains("%") && Quantities.length(typed, Unit.MM).isPresent();
     }
 
     /** Who skips every measure leaves nothing to draft from. */

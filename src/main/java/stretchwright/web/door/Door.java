@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 /** Who may ask: the right name, from our own pages, and, where the page is shared, with the pass phrase. */
 public final class Door {
     /** What is given to everybody: how to join, how that looks, and that the page is up. */
-    private static final Set<String> OPEN = Set.of("/join", "/look.css", "/live.js", "/htmx.js", "/health");
+    private static final Set<String> OPEN =
+            Set.of("/join", "/look.css", "/icon.svg", "/favicon.ico", "/live.js", "/htmx.js", "/health");
 
     /** What changes nothing. */
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");

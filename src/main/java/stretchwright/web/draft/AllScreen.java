@@ -75,7 +75,7 @@ public final class AllScreen implements Screen {
             mustBeFree(form.value("name"));
             Thing made = bench.room()
                     .incoming("form", text.getBytes(StandardCharsets.UTF_8))
-                    .take(Incoming.Same.KEEP);
+                    .take(Incoming.Same.BESIDE);
             ctx.redirect("/makes/" + made.id(), HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
             ctx.status(422);

@@ -5,6 +5,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import stretchwright.make.Session;
@@ -64,27 +65,25 @@ public final class Bench {
     }
 
     /**
-     * Stores another text for a make; a finding with both where somebody else was first.
-     *
-     * @param seen number of the version that was on the screen, as the form says it
-     */
-    public Thing change(Opened make, String seen, String what, String text) {
-        return room.change(what, asSeen(make, seen), text);
-    }
-
-    /**
      * Stores another text for a make and answers with the make, or with both where somebody else was first.
      *
      * @param seen number of the version that was on the screen, as the form says it
      */
     public void save(Context ctx, Opened make, String seen, String what, String text) {
-        Edit edit = Edit.after(asSeen(make, seen), make.name(), text);
-        Saved saved = room.store().save(what, List.of(edit)).get(0);
-        if (saved instanceof Saved.Clash clash) {
-            Clashed.show(ctx, make, clash);
-        } else {
+        if (saved(ctx, make, seen, what, text).isPresent()) {
             ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
         }
+    }
+
+    /** The same without an answer where it was stored; empty where somebody else was first, and that is answered. */
+    public Optional<Thing> saved(Context ctx, Opened make, String seen, String what, String text) {
+        Edit edit = Edit.after(asSeen(make, seen), make.name(), text);
+        Saved saved = room.store().save(what, List.of(edit)).get(0);
+        if (saved instanceof Saved.Stored stored) {
+            return Optional.of(stored.thing());
+        }
+        Clashed.show(ctx, make, (Saved.Clash) saved);
+        return Optional.empty();
     }
 
     private static Thing asSeen(Opened make, String seen) {

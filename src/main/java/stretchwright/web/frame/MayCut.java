@@ -5,6 +5,7 @@ import java.util.List;
 import stretchwright.fit.FitReport;
 import stretchwright.fit.FitReport.Severity;
 import stretchwright.ground.Part;
+import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
 
 /**
@@ -38,10 +39,20 @@ public record MayCut(Mark mark, String sentence, String why) {
         FitReport.Verdict first = worst.get(0);
         String why = voice.say(first.message());
         if (first.severity() == Severity.STOP) {
-            return new MayCut(Mark.STOP, voice.say(Tell.said("may.not", first.about())), why);
+            return new MayCut(Mark.STOP, voice.say(not(first)), why);
         }
         return worst.size() == 1
                 ? new MayCut(Mark.LOOK, voice.say(Tell.said("may.look-one")), why)
                 : new MayCut(Mark.LOOK, voice.say(Tell.said("may.look", Part.count(worst.size()))), why);
+    }
+
+    /** What will not pass is told as it will be felt. */
+    private static Said not(FitReport.Verdict stop) {
+        return switch (stop.kind()) {
+            case BAND_OPENING -> Tell.said("may.not-band");
+            case HEM_OPENING -> Tell.said("may.not-hem");
+            case LEG_OPENING -> Tell.said("may.not-leg");
+            default -> Tell.said("may.not", stop.about());
+        };
     }
 }

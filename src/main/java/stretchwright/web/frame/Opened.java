@@ -1,8 +1,11 @@
 package stretchwright.web.frame;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import stretchwright.ground.Part;
 import stretchwright.ground.Voice;
 import stretchwright.make.Session;
@@ -15,7 +18,8 @@ import stretchwright.workroom.Workroom;
  * @param demo whether it is the one that comes with the program: it can be tried, and is nobody's
  */
 public record Opened(Workroom.Stored stored, String text, Session session, boolean demo) {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+    private static final String CLOCK = "HH:mm";
+    private static final String DAY = "d LLLL uuuu";
 
     public String id() {
         return stored.thing().id();
@@ -38,9 +42,12 @@ public record Opened(Workroom.Stored stored, String text, Session session, boole
         return Voice.of(session.make().unit());
     }
 
-    /** When it was last kept. */
+    /** When it was last kept, on another day the day. */
     String kept() {
-        String at = CLOCK.format(Instant.ofEpochMilli(stored.version().at()).atZone(ZoneId.systemDefault()));
+        ZonedDateTime then = Instant.ofEpochMilli(stored.version().at()).atZone(ZoneId.systemDefault());
+        boolean today = then.toLocalDate().equals(LocalDate.now(then.getZone()));
+        String at = DateTimeFormatter.ofPattern(today ? CLOCK : DAY, Locale.forLanguageTag(Voice.tag()))
+                .format(then);
         return demo ? voice().say(Tell.said("kept.demo")) : voice().say(Tell.said("kept.at", Part.text(at)));
     }
 

@@ -7,6 +7,7 @@ import stretchwright.ground.Said;
 import stretchwright.lay.Lay;
 import stretchwright.lay.Placed;
 import stretchwright.print.cloth.ClothWords;
+import stretchwright.web.form.Form;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
 import stretchwright.web.frame.Opened;
@@ -17,6 +18,7 @@ import stretchwright.workroom.jobs.PieceSearch;
  *
  * @param shown the cloth that is worked on
  * @param others the make's other cloths
+ * @param ofCloth what was typed of the cloth and refused; empty else
  * @param wrong what could not be done
  */
 public record LayPage(
@@ -27,6 +29,7 @@ public record LayPage(
         List<Shown> others,
         Touched touched,
         Optional<PieceSearch> search,
+        Form ofCloth,
         List<String> wrong) {
     public LayPage {
         others = List.copyOf(others);
@@ -34,7 +37,7 @@ public record LayPage(
     }
 
     /** @param touched what was done by hand to the lay that stands */
-    static LayPage of(Table table, Touched touched, List<String> wrong) {
+    static LayPage of(Table table, Touched touched, Form ofCloth, List<String> wrong) {
         return new LayPage(
                 Frame.of(table.make(), Frame.Stop.LAY),
                 table.make(),
@@ -43,6 +46,7 @@ public record LayPage(
                 table.others(),
                 touched,
                 table.search(),
+                ofCloth,
                 wrong);
     }
 
@@ -222,7 +226,7 @@ public record LayPage(
     }
 
     public OwnCloth ownCloth() {
-        return OwnCloth.of(make);
+        return OwnCloth.of(make, ofCloth);
     }
 
     public String say(String key) {

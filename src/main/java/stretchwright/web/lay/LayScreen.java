@@ -74,9 +74,13 @@ public final class LayScreen implements Screen, AutoCloseable {
     }
 
     private void show(Context ctx, Opened make, int cloth, List<String> wrong, Hand hand) {
+        show(ctx, make, cloth, wrong, Form.empty(), hand);
+    }
+
+    private void show(Context ctx, Opened make, int cloth, List<String> wrong, Form ofCloth, Hand hand) {
         Pages.show(ctx, "lay.jte", bench.heavy(() -> {
             Table table = table(make, cloth);
-            return LayPage.of(table, hand.on(table), wrong);
+            return LayPage.of(table, hand.on(table), ofCloth, wrong);
         }));
     }
 
@@ -229,14 +233,15 @@ public final class LayScreen implements Screen, AutoCloseable {
             }
             String text = changed(make, sent);
             bench.heavy(() -> bench.tried(make, text).session().lays());
-            bench.change(make, sent.value("seen"), sent.value("do"), text);
-            ctx.redirect(make.address() + "/lay", HttpStatus.SEE_OTHER);
+            bench.saved(ctx, make, sent.value("seen"), sent.value("do"), text)
+                    .ifPresent(t -> ctx.redirect(make.address() + "/lay", HttpStatus.SEE_OTHER));
         } catch (Touched.Refused e) {
-            refused(ctx, make, List.of(make.voice().say(e.why())));
+            refused(ctx, make, sent, List.of(make.voice().say(e.why())));
         } catch (BadInput e) {
             refused(
                     ctx,
                     make,
+                    sent,
                     e.findings().stream()
                             .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
                             .toList());
@@ -258,8 +263,8 @@ public final class LayScreen implements Screen, AutoCloseable {
         };
     }
 
-    private void refused(Context ctx, Opened make, List<String> wrong) {
+    private void refused(Context ctx, Opened make, Form sent, List<String> wrong) {
         ctx.status(422);
-        show(ctx, make, 0, wrong, table -> Touched.none(0, ""));
+        show(ctx, make, 0, wrong, sent, table -> Touched.none(0, ""));
     }
 }

@@ -12,8 +12,9 @@ import stretchwright.web.frame.Opened;
  * Flaws and the outline of a remnant, as they stand in the make and can be told by its maker: each is a key of it.
  *
  * @param outline one corner a line; empty for cloth with straight selvages
+ * @param sent what was typed and refused; empty else
  */
-public record OwnCloth(List<Flaw> flaws, String outline, String unit) {
+public record OwnCloth(List<Flaw> flaws, String outline, String unit, Form sent) {
     static final String FLAWS = "fabric.flaws";
     static final String ON_HAND = "fabric.on hand";
     static final String OUTLINE = ON_HAND + ".outline";
@@ -26,7 +27,7 @@ public record OwnCloth(List<Flaw> flaws, String outline, String unit) {
     /** A place to lay round, as it was written. */
     public record Flaw(int number, String fromLeft, String fromEnd, String wide, String along) {}
 
-    static OwnCloth of(Opened make) {
+    static OwnCloth of(Opened make, Form sent) {
         Form form = Form.of(make.text());
         List<Flaw> flaws = new ArrayList<>();
         for (int i = 1; form.has(FLAWS + "." + i); i++) {
@@ -39,7 +40,20 @@ public record OwnCloth(List<Flaw> flaws, String outline, String unit) {
                     form.value(at + "long")));
         }
         Unit unit = make.session().make().unit();
-        return new OwnCloth(flaws, form.value(OUTLINE).replaceAll("\\s*;\\s*", "\n"), unit.symbol());
+        String outline = sent.value("do").equals("outline")
+                ? sent.value("outline")
+                : form.value(OUTLINE).replaceAll("\\s*;\\s*", "\n");
+        return new OwnCloth(flaws, outline, unit.symbol(), sent);
+    }
+
+    /** Of a flaw that was refused. */
+    public String typed(String part) {
+        return isRefused("flaw") ? sent.value(part) : "";
+    }
+
+    /** Whether that is what was typed last, and refused. */
+    public boolean isRefused(String what) {
+        return sent.value("do").equals(what);
     }
 
     /** The make with one flaw more. */

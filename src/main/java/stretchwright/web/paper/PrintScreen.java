@@ -148,8 +148,8 @@ public final class PrintScreen implements Screen {
         Form changed = typed(make).with(changes(sent));
         try {
             bench.tried(make, changed.makeText()).session().sheets();
-            bench.change(make, sent.value("seen"), "paper", changed.makeText());
-            ctx.redirect(make.address() + "/print", HttpStatus.SEE_OTHER);
+            bench.saved(ctx, make, sent.value("seen"), "paper", changed.makeText())
+                    .ifPresent(t -> ctx.redirect(make.address() + "/print", HttpStatus.SEE_OTHER));
         } catch (BadInput e) {
             ctx.status(422);
             List<String> wrong = e.findings().stream()

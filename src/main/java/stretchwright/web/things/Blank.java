@@ -45,6 +45,10 @@ public record Blank(String name, String label, String value, String unit, Input 
         return new Blank(name, label, value, "", Input.PICK, choices);
     }
 
+    Blank with(String typed) {
+        return new Blank(name, label, typed, unit, input, choices);
+    }
+
     public String id() {
         return name.replaceAll("[^a-z0-9]+", "-");
     }

@@ -47,7 +47,9 @@ public final class BootScreen implements Screen {
     }
 
     private static void show(Context ctx, Held boot, List<String> wrong) {
-        Pages.show(ctx, "thing.jte", BootPage.of(boot).with(wrong));
+        ThingPage page = BootPage.of(boot);
+        Pages.show(
+                ctx, "thing.jte", wrong.isEmpty() ? page : page.refused(ctx.path(), new Form(Guard.form(ctx)), wrong));
     }
 
     private static void reading(Context ctx, ReadingPage page) {

@@ -52,7 +52,9 @@ public final class ClothScreen implements Screen {
     }
 
     private static void show(Context ctx, Held cloth, List<String> wrong) {
-        Pages.show(ctx, "thing.jte", ClothPage.of(cloth).with(wrong));
+        ThingPage page = ClothPage.of(cloth);
+        Pages.show(
+                ctx, "thing.jte", wrong.isEmpty() ? page : page.refused(ctx.path(), new Form(Guard.form(ctx)), wrong));
     }
 
     private static void reading(Context ctx, ReadingPage page) {

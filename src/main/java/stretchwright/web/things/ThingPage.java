@@ -1,6 +1,7 @@
 package stretchwright.web.things;
 
 import java.util.List;
+import stretchwright.web.form.Form;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
 
@@ -25,8 +26,16 @@ public record ThingPage(
         wrong = List.copyOf(wrong);
     }
 
-    ThingPage with(List<String> found) {
-        return new ThingPage(frame, says, presses, drawing, lists, asks, found);
+    /**
+     * The same where something that was sent is refused: it stands in its fields still.
+     *
+     * @param path that it was sent to
+     */
+    ThingPage refused(String path, Form sent, List<String> found) {
+        List<Ask> typed = asks.stream()
+                .map(a -> a.action().replaceFirst("\\?.*", "").equals(path) ? a.with(sent) : a)
+                .toList();
+        return new ThingPage(frame, says, presses, drawing, lists, typed, found);
     }
 
     /** Somewhere to go on. */
@@ -57,6 +66,7 @@ public record ThingPage(
      * Something small to fill in and send.
      *
      * @param grave whether it takes something away for good
+     * @param open whether it was filled in just now
      */
     public record Ask(
             String title,
@@ -65,10 +75,28 @@ public record ThingPage(
             long seen,
             List<Blank> blanks,
             String press,
-            boolean grave) {
+            boolean grave,
+            boolean open) {
         public Ask {
             lines = List.copyOf(lines);
             blanks = List.copyOf(blanks);
+        }
+
+        Ask(
+                String title,
+                List<String> lines,
+                String action,
+                long seen,
+                List<Blank> blanks,
+                String press,
+                boolean grave) {
+            this(title, lines, action, seen, blanks, press, grave, false);
+        }
+
+        private Ask with(Form sent) {
+            List<Blank> typed =
+                    blanks.stream().map(b -> b.with(sent.value(b.name()))).toList();
+            return new Ask(title, lines, action, seen, typed, press, grave, true);
         }
     }
 }

@@ -58,7 +58,9 @@ public final class WearerScreen implements Screen {
     }
 
     private static void show(Context ctx, Held wearer, List<String> wrong) {
-        Pages.show(ctx, "thing.jte", WearerPage.of(wearer).with(wrong));
+        ThingPage page = WearerPage.of(wearer);
+        Pages.show(
+                ctx, "thing.jte", wrong.isEmpty() ? page : page.refused(ctx.path(), new Form(Guard.form(ctx)), wrong));
     }
 
     private static void reading(Context ctx, ReadingPage page) {

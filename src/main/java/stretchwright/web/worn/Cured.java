@@ -36,6 +36,9 @@ public record Cured(
         String narrow,
         String make,
         List<String> wrong) {
+    /** Of a line that is about something, as the command writes it. */
+    private static final String MARGIN = "  ";
+
     public Cured {
         lines = lines.stream().map(Cured::line).toList();
         wrong = List.copyOf(wrong);
@@ -63,15 +66,16 @@ public record Cured(
         return changed(bench, make, wearing, text.get(), lines);
     }
 
-    /** What a line is about stands in a column of its own there, and before a colon here. */
+    /** What a line is about stands behind a margin in a column of its own there, and before a colon here. */
     static String line(String told) {
-        boolean labelled = told.length() > WearingLines.COLUMN
-                && !told.startsWith(" ")
-                && told.charAt(WearingLines.COLUMN - 1) == ' ';
+        String plain = told.strip();
+        boolean labelled = told.startsWith(MARGIN + plain)
+                && plain.length() > WearingLines.COLUMN
+                && plain.charAt(WearingLines.COLUMN - 1) == ' ';
         return labelled
-                ? told.substring(0, WearingLines.COLUMN).strip() + ": "
-                        + told.substring(WearingLines.COLUMN).strip()
-                : told.strip();
+                ? plain.substring(0, WearingLines.COLUMN).strip() + ": "
+                        + plain.substring(WearingLines.COLUMN).strip()
+                : plain;
     }
 
     private static Cured changed(Bench bench, Opened make, Wearing wearing, String text, List<String> lines) {

@@ -94,17 +94,19 @@ public final class WornScreen implements Screen {
             return;
         }
         try {
-            keep(make, sent.value("seen"), text.get());
-            ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+            keep(ctx, make, sent.value("seen"), text.get());
         } catch (BadInput e) {
             ctx.status(422);
             show(ctx, page.with(Form.empty(), List.of(), words(make, e.findings())));
         }
     }
 
-    private void keep(Opened make, String seen, String text) {
-        Thing now = bench.change(make, seen, "after", text);
-        Kept.keep(bench.room().store(), now);
+    private void keep(Context ctx, Opened make, String seen, String text) {
+        Optional<Thing> now = bench.saved(ctx, make, seen, "after", text);
+        if (now.isPresent()) {
+            Kept.keep(bench.room().store(), now.get());
+            ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+        }
     }
 
     private static List<String> words(Opened make, List<Finding> findings) {
@@ -123,8 +125,7 @@ public final class WornScreen implements Screen {
             Optional<FirstWorn> worn = FirstWorn.of(marked(make, sent), findings);
             Optional<String> text = worn.flatMap(w -> w.written(make.text(), findings));
             if (text.isPresent() && sent.value("do").equals("keep")) {
-                keep(make, sent.value("seen"), text.get());
-                ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
+                keep(ctx, make, sent.value("seen"), text.get());
                 return;
             }
             List<String> taught = worn.map(w -> WearingLines.of(w, make.voice())).orElse(List.of()).stream()
