@@ -9,6 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A make on the table over HTTP: changed, undone, kept, by two windows at once; and the first questions with bad answers. */
 class OnTheTableTest {
@@ -216,6 +218,18 @@ class OnTheTableTest {
         assertThat(answer(2, Map.of("of", "../../x", "wearer.measurements.stature", "165"))
                         .statusCode())
                 .isEqualTo(404);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"en-US, Letter", "en-GB, A4"})
+    void theSheetsAreThoseOfTheCountry(String language, String paper) throws Exception {
+        HttpResponse<String> first =
+                answer(1, Map.of("wearer.name", language, "wearer.figure", "woman", "style.leg", "ankle"));
+        String of = first.headers().firstValue("Location").orElseThrow().replaceAll(".*of=", "");
+        answer(2, Map.of("of", of, "wearer.measurements.stature", "165 cm"));
+        String at = Visitor.at(PAGE.visitor()
+                .post("new/8", Map.of("of", List.of(of), "do", List.of("none")), "Accept-Language", language));
+        assertThat(PAGE.visitor().get(at + "/print").body()).contains("aria-pressed=\"true\">" + paper + "<");
     }
 
     @Test

@@ -97,14 +97,17 @@ final class Visitor {
         return seal;
     }
 
-    HttpResponse<String> post(String path, Map<String, List<String>> typed) throws Exception {
+    /** @param headers names and values in turns */
+    HttpResponse<String> post(String path, Map<String, List<String>> typed, String... headers) throws Exception {
         List<String> pairs = new ArrayList<>(List.of("seal=" + seal()));
         typed.forEach((key, values) -> values.forEach(v -> pairs.add(coded(key) + "=" + coded(v))));
-        HttpRequest request = request(path)
+        HttpRequest.Builder request = request(path)
                 .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(pairs.stream().collect(Collectors.joining("&"))))
-                .build();
-        return http.send(request, HttpResponse.BodyHandlers.ofString());
+                .POST(HttpRequest.BodyPublishers.ofString(pairs.stream().collect(Collectors.joining("&"))));
+        for (int i = 0; i < headers.length; i += 2) {
+            request.header(headers[i], headers[i + 1]);
+        }
+        return http.send(request.build(), HttpResponse.BodyHandlers.ofString());
     }
 
     private static String coded(String text) {

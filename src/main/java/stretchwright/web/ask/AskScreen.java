@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stretchwright.ground.BadInput;
 import stretchwright.ground.Finding;
 import stretchwright.web.door.Guard;
@@ -26,6 +27,10 @@ import stretchwright.workroom.store.Thing;
 public final class AskScreen implements Screen {
     /** The one country that measures cloth and people in inches (CLDR 45, measurementSystem). */
     private static final String INCHES = "US";
+
+    /** Where sheets of paper are Letter and not A4 (CLDR 45, paperSize). */
+    private static final Set<String> LETTER =
+            Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
 
     private final Bench bench;
 
@@ -127,7 +132,11 @@ public final class AskScreen implements Screen {
     /** The make hangs in the workroom, and the note of the answers is put away. */
     private void finish(Context ctx, Question last, Answers answers) {
         try {
-            Form whole = answers.form().with(Map.of("name", NewName.of(store(), answers.form())));
+            Map<String, String> more = new LinkedHashMap<>(Map.of("name", NewName.of(store(), answers.form())));
+            if (LETTER.contains(ctx.req().getLocale().getCountry())) {
+                more.put("print.paper", "Letter");
+            }
+            Form whole = answers.form().with(more);
             byte[] text = Trial.text(whole).getBytes(StandardCharsets.UTF_8);
             Incoming incoming = bench.room().incoming("new", text);
             Thing make = incoming.take(Incoming.Same.BESIDE);
