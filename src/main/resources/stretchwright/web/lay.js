@@ -3,6 +3,7 @@
 
 (() => {
   const PAUSE = 350; // ms after the last key until what was moved is sent
+  const AGAIN = 3000; // ms until the program is asked again after it was away
   const SPEAK = 15000; // ms between two things that are spoken while it looks
   const live = () => document.getElementById("live");
   const form = () => document.getElementById("hand");
@@ -184,6 +185,15 @@
       if (again) again.focus({ preventScroll: true });
     });
   };
+  let away = false;
+  const lost = now => {
+    away = now;
+    const at = document.querySelector(".kept[data-waits]");
+    if (!at) return;
+    if (at.dataset.before === undefined) at.dataset.before = at.textContent;
+    at.textContent = now ? at.dataset.away : at.dataset.before;
+    at.classList.toggle("waits", now);
+  };
   const sentence = () => document.querySelector(".says h2").textContent + " " + document.querySelector(".says p").textContent;
   const listen = () => {
     if (source || !live() || !live().dataset.looking || !window.EventSource) return;
@@ -198,6 +208,12 @@
       last = seen;
     });
     source.addEventListener("over", () => { source.close(); source = null; show(); });
+    // the program is away: the browser asks again by itself, and the page is fetched anew as soon as somebody answers
+    source.addEventListener("error", () => {
+      lost(true);
+      if (source && source.readyState === EventSource.CLOSED) { source = null; setTimeout(listen, AGAIN); }
+    });
+    source.addEventListener("open", () => { if (away) { lost(false); show(); } });
   };
   const settled = () => {
     document.querySelectorAll(".live-only").forEach(b => { b.hidden = false; });

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import stretchwright.make.Session;
+import stretchwright.workroom.Kept;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.jobs.KeptLays;
 import stretchwright.workroom.store.Edit;
@@ -58,6 +59,17 @@ public final class Bench {
         return new Opened(stored, stored.version().text(), session, demo);
     }
 
+    /** The make as it stood on the screen from which a change came, so that the change is of what was seen. */
+    public Opened onScreen(Opened make, String seen) {
+        Thing thing = asSeen(make, seen);
+        return make.demo() || thing.now() == make.seen()
+                ? make
+                : room.store()
+                        .version(make.id(), thing.now())
+                        .map(v -> opened(new Workroom.Stored(make.stored().thing(), v)))
+                        .orElse(make);
+    }
+
     /** The make as it would be with this text; nothing is kept. */
     public Opened tried(Opened make, String text) {
         return make.with(text, drafts.tried(make.id(), make.name(), text));
@@ -81,7 +93,7 @@ public final class Bench {
         Edit edit = Edit.after(asSeen(make, seen), make.name(), text);
         Saved saved = room.store().save(what, List.of(edit)).get(0);
         if (saved instanceof Saved.Clash clash) {
-            Clashed.show(ctx, make, clash);
+            Clashed.show(ctx, make, clash, Kept.of(room.store(), make.stored().thing()).next());
         } else {
             ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
         }
