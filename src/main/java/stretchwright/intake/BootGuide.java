@@ -56,7 +56,8 @@ public record BootGuide(Key<?> key, String how, String wrong) {
     }
 
     private Said needed() {
-        String when = key.need().always() ? BootKeys.BOOT.need().when() : key.need().when();
+        String when =
+                key.need().always() ? BootKeys.BOOT.need().when() : key.need().when();
         if (!when.isEmpty()) {
             return Tell.said("boot-guide.needed", Part.text(key.path()), Tell.said(when));
         }

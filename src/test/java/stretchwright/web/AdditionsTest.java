@@ -47,7 +47,8 @@ class AdditionsTest {
         assertThat(PAGE.visitor().get(at).body()).contains("add a pocket", "add a panel");
         assertThat(press(at, "phone pocket").statusCode()).isEqualTo(303);
         assertThat(text(at)).contains("phone").contains("90 mm").contains("160 mm");
-        assertThat(PAGE.visitor().get(at).body()).contains("9.0 cm by 16.0 cm", "Undo: with a phone pocket", "no pocket");
+        assertThat(PAGE.visitor().get(at).body())
+                .contains("9.0 cm by 16.0 cm", "Undo: with a phone pocket", "no pocket");
         assertThat(press(at, "phone pocket").statusCode()).isEqualTo(303);
         assertThat(text(at)).isEqualTo(before);
     }
@@ -58,7 +59,9 @@ class AdditionsTest {
         String before = text(at);
         assertThat(press(at, "contrast panel").statusCode()).isEqualTo(303);
         assertThat(text(at)).contains("Other colour").contains("side panel").contains("60 mm");
-        assertThat(PAGE.visitor().get(at).body()).contains("6.0 cm wide", "Undo: with a contrast panel", "no panel");
+        assertThat(PAGE.visitor().get(at).body())
+                .contains("6.0 cm wide", "Undo: with a contrast panel", "no panel")
+                .contains(">side panel</text>");
         assertThat(press(at, "contrast panel").statusCode()).isEqualTo(303);
         assertThat(text(at)).isEqualTo(before);
     }

@@ -21,6 +21,9 @@ import stretchwright.workroom.store.Address;
 class InterruptedTest extends LayVisits {
     private static final String WAITS = "Not connected. Your changes wait here.";
 
+    private static final Locator.WaitForOptions ATTACHED =
+            new Locator.WaitForOptions().setState(com.microsoft.playwright.options.WaitForSelectorState.ATTACHED);
+
     private static Browsing browsing;
 
     @BeforeAll
@@ -126,12 +129,14 @@ class InterruptedTest extends LayVisits {
         String make = Visitor.at(new Visitor(server).post(Visitor.example()));
         Page page = at(server, make);
         for (int i = 0; i < 4; i++) {
-            page.evaluate("[...document.querySelectorAll('#change button')].find(b => b.name === 'style.shifts.hem' && b.textContent === 'longer').click()");
+            page.evaluate(
+                    "[...document.querySelectorAll('#change button')].find(b => b.name === 'style.shifts.hem' && b.textContent === 'longer').click()");
         }
         page.locator("#grip-front_waist").focus();
         page.keyboard().press("Shift+ArrowDown");
         page.evaluate("[...document.querySelectorAll('#change button')].find(b => b.value === 'firm').click()");
-        page.waitForCondition(() -> page.locator("button[value=firm][aria-pressed=true]").count() == 1);
+        page.waitForCondition(
+                () -> page.locator("button[value=firm][aria-pressed=true]").count() == 1);
         assertThat(page.locator("main").innerText()).doesNotContain("another window");
         assertThat(text(server, make))
                 .contains("hem: \"20.0 mm\"", "front waist: \"-10 mm\"")
@@ -147,8 +152,10 @@ class InterruptedTest extends LayVisits {
         Visitor visitor = new Visitor(server);
         String make = Visitor.at(visitor.post(Visitor.example()));
         Page page = at(server, make + "/sew");
-        page.waitForCondition(() -> (boolean) page.evaluate(
-                "navigator.serviceWorker.ready.then(async () => !!navigator.serviceWorker.controller && (await caches.keys()).length > 0)"));
+        page.waitForCondition(
+                () -> (boolean)
+                        page.evaluate(
+                                "navigator.serviceWorker.ready.then(async () => !!navigator.serviceWorker.controller && (await caches.keys()).length > 0)"));
         String first = page.url();
         page.context().setOffline(true);
         for (int i = 0; i < 3; i++) {
@@ -201,9 +208,43 @@ class InterruptedTest extends LayVisits {
         assertThat(page.locator("#drawing path").count()).isGreaterThan(2);
         double after = now(new Visitor(started).get(make + "/lay").body());
         assertThat(after).isLessThanOrEqualTo(before);
-        assertThat(page.locator("#drawing").innerText()).contains(String.format(java.util.Locale.ROOT, "now %.1f cm", after));
+        assertThat(page.locator("#drawing").innerText())
+                .contains(String.format(java.util.Locale.ROOT, "now %.1f cm", after));
         page.context().close();
         started.stop();
+    }
+
+    /** A piece that was moved stays where it is, and what was pressed goes on. */
+    @Test
+    void aLayGoesOnAfterTheNetworkWasGone() throws Exception {
+        Server server = server();
+        Visitor visitor = new Visitor(server);
+        String make = remnant(visitor);
+        double before = spot(placed(visitor, make).toString(), "cuff 1");
+        Page page = at(server, make + "/lay");
+        page.context().setOffline(true);
+        Locator cuff =
+                page.locator("#drawing svg.wide a.held-by[data-id='cuff 1']").first();
+        cuff.focus();
+        page.keyboard().press("Shift+ArrowUp");
+        waitFor(page, status(page), WAITS);
+        page.keyboard().press("ArrowUp");
+        page.waitForTimeout(1000);
+        page.context().setOffline(false);
+        page.waitForCondition(() -> !status(page).innerText().contains("Not connected."));
+        page.locator("#hand input[name=placed]:not([value=''])").waitFor(ATTACHED);
+        page.waitForCondition(() ->
+                Math.abs(spot(page.locator("#hand input[name=placed]").inputValue(), "cuff 1") - before - 11) < 0.05);
+        page.navigate(server.address() + make + "/lay");
+        page.context().setOffline(true);
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Look for a shorter lay"))
+                .click();
+        waitFor(page, status(page), WAITS);
+        page.context().setOffline(false);
+        page.locator("#share").waitFor();
+        page.waitForCondition(() -> !status(page).innerText().contains("Not connected."));
+        page.context().close();
+        server.stop();
     }
 
     /** The table stays usable: what was pressed while the program was away is kept by the one that came after it. */

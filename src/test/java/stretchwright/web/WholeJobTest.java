@@ -22,11 +22,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The whole job in a real browser: from an empty workroom to a PDF, by somebody who was never here. */
 @Tag("slow")
 class WholeJobTest {
-    /** Of somebody who reads a screen for the first time (page.md, first use): words a minute, and seconds a field. */
-    private static final double WORDS_A_MINUTE = 200;
-
-    private static final double SECONDS_A_FIELD = 6;
-
     private static Browsing browsing;
 
     @BeforeAll
@@ -38,67 +33,6 @@ class WholeJobTest {
     static void close() {
         if (browsing != null) {
             browsing.close();
-        }
-    }
-
-    /** What was done on the way. */
-    private static final class Way {
-        private int steps;
-        private int fields;
-        private int presses;
-        private int words;
-
-        /** All that stands open on the page is read once. */
-        void read(Page page) {
-            steps++;
-            String text = page.locator("main").innerText();
-            words += text.isBlank() ? 0 : text.trim().split("\\s+").length;
-        }
-
-        void typed(Locator field, String value) {
-            fields++;
-            field.fill(value);
-        }
-
-        void picked(Locator choice) {
-            fields++;
-            choice.check();
-        }
-
-        /** A line of the drawing, moved by keys: a field as well. */
-        void moved(Page page, String grip, String key, int times) {
-            fields++;
-            String before = page.locator(grip).getAttribute("aria-valuenow");
-            page.locator(grip).focus();
-            for (int i = 0; i < times; i++) {
-                page.keyboard().press(key);
-            }
-            page.waitForCondition(() -> !page.locator(grip).getAttribute("aria-valuenow").equals(before));
-            page.locator("#undo").waitFor();
-        }
-
-        /** A button that changes something, and is not only the way on. */
-        void pressed(Page page, String button, String undo) {
-            presses++;
-            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button))
-                    .click();
-            page.locator("#undo", new Page.LocatorOptions().setHasText(undo)).waitFor();
-        }
-
-        double minutes() {
-            return words / WORDS_A_MINUTE + (fields + presses) * SECONDS_A_FIELD / 60;
-        }
-
-        @Override
-        public String toString() {
-            return String.format(
-                    java.util.Locale.ROOT,
-                    "%d screens, %d fields, %d presses, %d words, %.1f minutes",
-                    steps,
-                    fields,
-                    presses,
-                    words,
-                    minutes());
         }
     }
 
@@ -171,7 +105,7 @@ class WholeJobTest {
         Browsing.Device in = device.equals("PHONE") ? Browsing.Device.PHONE : Browsing.Device.LAPTOP;
         String language = JOBS.get(job) == OWN ? "en-US" : "en-GB";
         Page page = browsing.page(in, ColorScheme.LIGHT, true, language);
-        Way way = new Way();
+        TimedWay way = new TimedWay();
         page.navigate(server.address());
         way.read(page);
         page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make"))
@@ -184,7 +118,7 @@ class WholeJobTest {
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         System.out.printf("%s, %s: from the empty page to the PDF %s%n", job, device, way);
         assertThat(way.minutes()).isLessThanOrEqualTo(10);
-        assertThat(way.fields).as("fields").isLessThanOrEqualTo(14);
+        assertThat(way.fields()).as("fields").isLessThanOrEqualTo(14);
         assertThat(browsing.complaints()).isEmpty();
         page.context().close();
         server.stop();
@@ -195,7 +129,7 @@ class WholeJobTest {
     void aLowRiseWithPocketAndPanelOverHockeyBootsNeedsNoOtherScreen() throws Exception {
         Server server = Visitor.started();
         Page page = browsing.page(Browsing.Device.LAPTOP);
-        Way way = new Way();
+        TimedWay way = new TimedWay();
         page.navigate(server.address());
         way.read(page);
         page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make"))
@@ -209,19 +143,21 @@ class WholeJobTest {
         way.pressed(page, "add a panel", "with a contrast panel");
         way.read(page);
         String make = page.request().get(page.url() + "/make.yaml").text();
-        assertThat(make).containsPattern("front waist: \"-30(\\.0)? mm\"").containsPattern("back waist: \"-20(\\.0)? mm\"");
+        assertThat(make)
+                .containsPattern("front waist: \"-30(\\.0)? mm\"")
+                .containsPattern("back waist: \"-20(\\.0)? mm\"");
         assertThat(make).contains("phone").contains("side panel");
         byte[] pdf = printed(page, way);
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         System.out.printf("hockey, LAPTOP: from the empty page to the PDF %s%n", way);
         assertThat(way.minutes()).isLessThanOrEqualTo(10);
-        assertThat(way.fields).as("fields").isLessThanOrEqualTo(14);
+        assertThat(way.fields()).as("fields").isLessThanOrEqualTo(14);
         assertThat(browsing.complaints()).isEmpty();
         page.context().close();
         server.stop();
     }
 
-    private static void answer(Page page, Answers answers, Way way) {
+    private static void answer(Page page, Answers answers, TimedWay way) {
         way.read(page);
         way.typed(page.getByLabel("Name"), answers.name());
         way.picked(page.getByLabel(answers.figure(), new Page.GetByLabelOptions().setExact(true)));
@@ -259,7 +195,7 @@ class WholeJobTest {
         page.waitForURL(url -> !url.equals(before));
     }
 
-    private static byte[] printed(Page page, Way way) throws Exception {
+    private static byte[] printed(Page page, TimedWay way) throws Exception {
         page.locator("nav:visible a", new Page.LocatorOptions().setHasText("Print"))
                 .first()
                 .click();
@@ -277,7 +213,7 @@ class WholeJobTest {
         Server server = Visitor.started();
         Page page = browsing.page(Browsing.Device.LAPTOP, ColorScheme.LIGHT, false);
         page.navigate(server.address() + "new/1");
-        answer(page, OWN, new Way());
+        answer(page, OWN, new TimedWay());
         String drawn = page.locator("#drawing svg.wide path.cut").first().getAttribute("d");
         page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("longer"))
                 .click();
@@ -296,7 +232,7 @@ class WholeJobTest {
         Server server = Visitor.started();
         Page page = browsing.page(Browsing.Device.LAPTOP);
         page.navigate(server.address() + "new/1");
-        answer(page, OWN, new Way());
+        answer(page, OWN, new TimedWay());
         String before = waist(page);
         Locator grip = page.locator("#grip-front_waist");
         double y = grip.boundingBox().y;

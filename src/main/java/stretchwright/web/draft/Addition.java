@@ -105,10 +105,14 @@ enum Addition {
         String place = Lists.free(form, Lists.POCKETS);
         Key<?> list = Table.keys().find(Lists.POCKETS).orElseThrow();
         return form.with(Map.of(
-                Lists.POCKETS, "",
-                place + ".kind", "phone",
-                place + ".width", usual(list.parts().find("width").orElseThrow()),
-                place + ".height", usual(list.parts().find("height").orElseThrow())));
+                Lists.POCKETS,
+                "",
+                place + ".kind",
+                "phone",
+                place + ".width",
+                usual(list.parts().find("width").orElseThrow()),
+                place + ".height",
+                usual(list.parts().find("height").orElseThrow())));
     }
 
     private static Form withPanel(Form form, String contrastName) {

@@ -41,10 +41,8 @@ public record Control(String label, String now, List<Press> presses) {
     }
 
     private static Control added(Opened make, Form form, Addition addition) {
-        Press press = new Press(
-                DraftScreen.DO, addition.word(), make.voice().say(addition.press(form)), false);
-        return new Control(
-                make.voice().say(addition.label()), make.voice().say(addition.now(form)), List.of(press));
+        Press press = new Press(DraftScreen.DO, addition.word(), make.voice().say(addition.press(form)), false);
+        return new Control(make.voice().say(addition.label()), make.voice().say(addition.now(form)), List.of(press));
     }
 
     private static Control moved(Opened make, Form form, Handle handle) {

@@ -93,7 +93,11 @@ public final class Bench {
         Edit edit = Edit.after(asSeen(make, seen), make.name(), text);
         Saved saved = room.store().save(what, List.of(edit)).get(0);
         if (saved instanceof Saved.Clash clash) {
-            Clashed.show(ctx, make, clash, Kept.of(room.store(), make.stored().thing()).next());
+            Clashed.show(
+                    ctx,
+                    make,
+                    clash,
+                    Kept.of(room.store(), make.stored().thing()).next());
         } else {
             ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
         }
