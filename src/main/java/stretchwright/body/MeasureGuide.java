@@ -1,20 +1,12 @@
 package stretchwright.body;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
+import stretchwright.ground.TextFile;
 import stretchwright.ground.Voice;
 
 /**
@@ -27,6 +19,8 @@ import stretchwright.ground.Voice;
  */
 public record MeasureGuide(
         Measure measure, Optional<String> iso, String how, String wrong, String alone, double aloneTolerance) {
+
+    private static final List<String> PARTS = List.of("measure", "iso", "how", "wrong", "alone", "alone mm");
 
     private static final Map<Measure, MeasureGuide> ALL = read();
 
@@ -50,7 +44,7 @@ public record MeasureGuide(
 
     /** The whole guide, as docs/measuring.md. */
     public static String text(Voice voice) {
-        StringBuilder out = new StringBuilder(lines("guide-start.txt"));
+        StringBuilder out = new StringBuilder(TextFile.text(MeasureGuide.class, "guide-start.txt"));
         for (Measure measure : Measure.values()) {
             out.append('\n').append(of(measure).section(voice));
         }
@@ -93,26 +87,13 @@ public record MeasureGuide(
 
     private static Map<Measure, MeasureGuide> read() {
         Map<Measure, MeasureGuide> all = new EnumMap<>(Measure.class);
-        for (String block : lines("guide.txt").split("\n\n")) {
-            Map<String, String> parts = new HashMap<>();
-            for (String line : block.lines().filter(l -> !l.startsWith("#")).toList()) {
-                String[] part = line.split(": ", 2);
-                parts.put(part[0], part[1].strip());
-            }
-            if (!parts.isEmpty()) {
-                MeasureGuide guide = of(parts);
-                all.put(guide.measure, guide);
-            }
-        }
+        TextFile.blocks(MeasureGuide.class, "guide.txt", PARTS).stream()
+                .map(MeasureGuide::of)
+                .forEach(guide -> all.put(guide.measure, guide));
         return all;
     }
 
     private static MeasureGuide of(Map<String, String> parts) {
-        for (String key : List.of("measure", "iso", "how", "wrong", "alone", "alone mm")) {
-            if (!parts.containsKey(key)) {
-                throw new IllegalStateException("the guide lacks \"" + key + "\" in " + parts);
-            }
-        }
         return new MeasureGuide(
                 Measure.of(parts.getOrDefault("measure", "")).orElseThrow(),
                 Optional.of(parts.getOrDefault("iso", "")).filter(t -> !t.equals("none")),
@@ -120,24 +101,5 @@ public record MeasureGuide(
                 parts.getOrDefault("wrong", ""),
                 parts.getOrDefault("alone", ""),
                 Double.parseDouble(parts.getOrDefault("alone mm", "")));
-    }
-
-    /** In the program's language ("guide_de.txt") where there is such a file. */
-    private static String lines(String resource) {
-        String own = resource.replace(".txt", "_" + Voice.tag() + ".txt");
-        try (InputStream in = Stream.of(own, resource)
-                .map(MeasureGuide.class::getResourceAsStream)
-                .filter(Objects::nonNull)
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("the program lacks its " + resource))) {
-            return String.join(
-                            "\n",
-                            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
-                                    .lines()
-                                    .toList())
-                    + "\n";
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

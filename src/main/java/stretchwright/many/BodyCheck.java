@@ -25,6 +25,7 @@ import stretchwright.ground.Numbers;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.intake.BootGuide;
 import stretchwright.intake.MakeFile;
 import stretchwright.intake.MakeReader;
 import stretchwright.intake.YamlTree;
@@ -70,9 +71,9 @@ public final class BodyCheck {
         return new BodyCheck(read, new Findings(fileName, read.unit()));
     }
 
-    /** How to take every measure, as text. */
+    /** How to take every measure of a wearer and of a laced boot, as docs/measuring.md has it. */
     public static String guide() {
-        return MeasureGuide.text(Voice.plain());
+        return MeasureGuide.text(Voice.plain()) + BootGuide.text(Voice.plain());
     }
 
     /** Where the measures do not go together; then there is no drawing. */

@@ -67,6 +67,11 @@ public record Kept(List<Version> versions) {
                 .findFirst();
     }
 
+    /** The number that one more would be kept under. */
+    public int next() {
+        return versions.size() + 1;
+    }
+
     /** The one that was kept last. */
     public Version last() {
         return versions.get(versions.size() - 1);

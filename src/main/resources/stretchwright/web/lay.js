@@ -3,6 +3,7 @@
 
 (() => {
   const PAUSE = 350; // ms after the last key until what was moved is sent
+  const AGAIN = 3000; // ms until the program is asked again after it was away
   const SPEAK = 15000; // ms between two things that are spoken while it looks
   const live = () => document.getElementById("live");
   const form = () => document.getElementById("hand");
@@ -35,11 +36,14 @@
     busy = true;
     return htmx.ajax("POST", form().getAttribute("action"), {
       target: "#live", select: "#live", swap: "outerHTML", source: document.body, values,
-    }).then(() => {
+    }).then(() => true, () => false).then(there => {
       busy = false;
+      lost(!there, "waits");
+      if (!there) return false;
       settled();
       const again = pieces(focus).find(a => a.getBoundingClientRect().width > 0);
       if (again) again.focus({ preventScroll: true });
+      return true;
     });
   };
   const send = () => {
@@ -47,7 +51,12 @@
     held = null;
     if (!h || busy) { held = h; if (h) timer = setTimeout(send, PAUSE); return; }
     if (!h.dx && !h.dy) return;
-    post({ do: "move", piece: h.id, dx: h.dx.toFixed(2), dy: h.dy.toFixed(2) }, h.id);
+    post({ do: "move", piece: h.id, dx: h.dx.toFixed(2), dy: h.dy.toFixed(2) }, h.id).then(there => {
+      if (there || held && held.id !== h.id) return;
+      // it stays where it was moved to, and is told when somebody answers
+      held = { id: h.id, dx: h.dx + (held ? held.dx : 0), dy: h.dy + (held ? held.dy : 0) };
+      timer = setTimeout(send, AGAIN);
+    });
   };
 
   const KEYS = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
@@ -177,12 +186,23 @@
     busy = true;
     htmx.ajax("GET", page + (picked ? (page.includes("?") ? "&" : "?") + "piece=" + encodeURIComponent(picked) : ""), {
       target: "#live", select: "#live", swap: "outerHTML", source: document.body,
-    }).then(() => {
+    }).then(() => true, () => false).then(there => {
       busy = false;
+      lost(!there);
+      if (!there) { waits = true; return; }
       settled();
       const again = focus && pieces(focus).find(a => a.getBoundingClientRect().width > 0);
       if (again) again.focus({ preventScroll: true });
     });
+  };
+  let away = false;
+  const lost = (now, words = "away") => {
+    away = now;
+    const at = document.querySelector(".kept[data-waits]");
+    if (!at) return;
+    if (at.dataset.before === undefined) at.dataset.before = at.textContent;
+    at.textContent = now ? at.dataset[words] : at.dataset.before;
+    at.classList.toggle("waits", now);
   };
   const sentence = () => document.querySelector(".says h2").textContent + " " + document.querySelector(".says p").textContent;
   const listen = () => {
@@ -198,6 +218,12 @@
       last = seen;
     });
     source.addEventListener("over", () => { source.close(); source = null; show(); });
+    // the program is away: the browser asks again by itself, and the page is fetched anew as soon as somebody answers
+    source.addEventListener("error", () => {
+      lost(true);
+      if (source && source.readyState === EventSource.CLOSED) { source = null; setTimeout(listen, AGAIN); }
+    });
+    source.addEventListener("open", () => { if (away) { lost(false); show(); } });
   };
   const settled = () => {
     document.querySelectorAll(".live-only").forEach(b => { b.hidden = false; });
@@ -206,6 +232,14 @@
     speak(sentence(), !live().dataset.looking);
     listen();
   };
+  // what was pressed and could not be sent is pressed again when somebody may answer
+  document.addEventListener("htmx:sendError", e => {
+    const event = e.detail.requestConfig && e.detail.requestConfig.triggeringEvent, button = event && event.submitter;
+    if (!button) return;
+    lost(true, "waits");
+    setTimeout(() => { if (button.isConnected) button.click(); }, AGAIN);
+  });
+  document.addEventListener("htmx:afterOnLoad", () => { if (away) lost(false); });
   document.addEventListener("htmx:afterSettle", () => { if (live() && !busy) settled(); });
   settled();
 })();

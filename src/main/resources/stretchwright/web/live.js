@@ -1,45 +1,124 @@
 // Liveliness only: without it every control is a form that works.
 "use strict";
 
-// What is moved by finger, mouse or keys: tried while it moves, kept when it is let go.
+// What is pressed or moved is sent one after the other, in its order; what cannot be sent waits and is told.
+// What is moved by finger, mouse or keys is tried while it moves, and kept when it is let go.
 (() => {
   const PAUSE = 400; // ms after the last key until a move by keys is kept
+  const AGAIN = 5000; // ms between attempts to send what waits
+  const SILENT = 5000; // ms until a connection that says nothing counts as none
   let held = null;
   let timer = 0;
 
   const live = () => document.getElementById("live");
-  const send = (path, values, done) => htmx.ajax("POST", live().dataset.make + path, {
-    target: "#live", select: "#live", swap: "outerHTML", source: document.body,
-    values: { ...values, seen: live().dataset.seen },
-  }).then(done);
 
+  // --- one request is under way at a time
+  const wishes = []; // asked for and not answered yet
+  let under = false;
+  let waits = false;
+  let again = 0;
+
+  const tell = lost => {
+    waits = lost;
+    const at = document.querySelector(".kept[data-waits]");
+    if (!at) return;
+    if (at.dataset.before === undefined) at.dataset.before = at.textContent;
+    const words = lost ? at.dataset.waits : at.dataset.before;
+    if (at.textContent !== words) at.textContent = words;
+    at.classList.toggle("waits", lost);
+  };
+  const post = (path, values) => {
+    under = true;
+    const silent = setTimeout(() => tell(true), SILENT);
+    return htmx.ajax("POST", path, {
+      target: "#live", select: "#live", swap: "outerHTML", source: document.body,
+      values: { ...values, seen: live().dataset.seen },
+    }).then(() => true, () => false).then(there => {
+      clearTimeout(silent);
+      under = false;
+      tell(!there);
+      return there;
+    });
+  };
+  const buttons = () => live() ? [...live().querySelectorAll("form[hx-post] button")] : [];
+  const like = b => buttons().find(x => b.id ? x.id === b.id : x.name === b.name && x.textContent === b.words);
+  const read = button => {
+    const values = {};
+    for (const [k, v] of new FormData(button.form, button)) if (k !== "seal" && k !== "seen") values[k] = v;
+    return { path: button.form.getAttribute("action"), values };
+  };
+  const next = () => {
+    if (under || !wishes.length || !live()) return;
+    const wish = wishes[0];
+    if (wish.late && wish.button) { // pressed before the page was drawn anew: what its button says now
+      const now = like(wish.button);
+      if (!now) { wishes.shift(); next(); return; }
+      Object.assign(wish, read(now));
+    }
+    post(wish.path, wish.values).then(there => {
+      clearTimeout(again);
+      if (!there) { again = setTimeout(next, AGAIN); return; }
+      wishes.shift();
+      wishes.forEach(w => { w.late = true; });
+      if (wish.done) wish.done();
+      next();
+    });
+  };
+  const wish = w => {
+    const first = wishes[0];
+    // what waits for one connection is one change, so that whoever was first elsewhere is told of all of it
+    if (waits && !under && first && first.path === w.path && !first.values.do && !w.values.do && w.path.endsWith("/change")) {
+      Object.assign(first.values, w.values);
+      first.button = null;
+    } else wishes.push(w);
+    next();
+  };
+  addEventListener("online", next);
+  addEventListener("beforeunload", e => { if (waits && wishes.length) e.preventDefault(); });
+
+  document.addEventListener("submit", e => {
+    const form = e.target, button = e.submitter;
+    if (!window.htmx || !button || !live() || !live().dataset.queued || !live().contains(form) || !form.hasAttribute("hx-post")) return;
+    e.preventDefault();
+    e.stopImmediatePropagation();
+    if (held && held.keys) { clearTimeout(timer); keep(held); }
+    const asked = { id: button.id, name: button.name, words: button.textContent, value: button.value };
+    wish({
+      ...read(button), button: asked, late: under,
+      done: () => {
+        if (document.activeElement !== document.body) return;
+        const same = like(asked) || buttons().find(b => asked.name && b.name === asked.name && b.value === asked.value);
+        if (same) same.focus({ preventScroll: true });
+      },
+    });
+  }, true);
+
+  // --- a line that is held
   const grip = id => document.getElementById(id);
   const start = g => ({
     id: g.id, key: g.dataset.key, from: Number(g.dataset.mm), now: Number(g.dataset.mm),
     perMm: Number(g.dataset.px) / 1000, up: g.dataset.up === "true",
     least: Number(g.getAttribute("aria-valuemin")), most: Number(g.getAttribute("aria-valuemax")),
-    busy: false, asked: null,
+    asked: null,
   });
   const within = (h, mm) => Math.min(h.most, Math.max(h.least, Math.round(mm)));
   const value = h => ({ [h.key]: h.now + " mm" });
 
-  // one request is under way at a time; the newest wish is the next one
+  // the newest place is the one that is tried next
   const attempt = h => {
-    if (h.busy) { h.asked = h.now; return; }
-    h.busy = true;
-    send("/try", value(h), () => {
-      h.busy = false;
-      const again = grip(h.id);
-      if (again) { again.classList.add("held"); if (h.keys) again.focus(); }
-      if (h.asked !== null && held === h) { h.asked = null; attempt(h); }
-      else if (h.keep) { h.keep = false; keep(h); }
+    if (under || wishes.length) { h.asked = h.now; return; }
+    h.asked = null;
+    post(live().dataset.make + "/try", value(h)).then(there => {
+      const same = grip(h.id);
+      if (same && held === h) { same.classList.add("held"); if (h.keys) same.focus(); }
+      if (there && held === h && h.asked !== null) attempt(h);
+      else next();
     });
   };
   const keep = h => {
-    if (h.busy) { h.keep = true; h.asked = null; return; }
     held = null;
-    if (h.now === h.from) { send("/try", value(h)); return; }
-    send("/change", value(h), () => { if (h.keys && grip(h.id)) grip(h.id).focus(); });
+    const path = live().dataset.make + (h.now === h.from ? "/try" : "/change");
+    wish({ path, values: value(h), done: () => { if (h.keys && grip(h.id) && document.activeElement === document.body) grip(h.id).focus(); } });
   };
 
   document.addEventListener("pointerdown", e => {

@@ -23,6 +23,7 @@
   const show = () => {
     const list = waiting();
     tell(list.length ? told.dataset.waits : before);
+    if (status) status.classList.toggle("waits", list.length > 0);
     const done = new Set(list.map(w => w.stop));
     const all = Array.from(document.querySelectorAll(".stitches [data-stop]"));
     const last = all.reduce((at, s, i) => done.has(s.dataset.stop) ? i : at, -1);

@@ -29,8 +29,12 @@ abstract class LayVisits {
     @TempDir
     private Path folder;
 
+    Address room() {
+        return new Address.Folder(folder.resolve("room"));
+    }
+
     Server server() {
-        return Server.start(new Address.Folder(folder.resolve("room")), 0).orElseThrow();
+        return Server.start(room(), 0).orElseThrow();
     }
 
     /** Laid on a remnant with flaws: a search comes down to it step by step, and not to the floor. */

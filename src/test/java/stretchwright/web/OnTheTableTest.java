@@ -94,7 +94,7 @@ class OnTheTableTest {
         HttpResponse<String> second = change(at, seen, "style.front waist", "15 mm");
         assertThat(second.statusCode()).isEqualTo(409);
         assertThat(second.body())
-                .contains("Changed in another window", "style.front waist", "-10", "15", "Keep mine instead");
+                .contains("Changed in another window", "style.front waist", "-10", "15", "Keep mine as version 2");
         assertThat(text(at)).contains("-10 mm");
         Matcher mine = Pattern.compile("name=\"number\" value=\"([0-9]+)\"").matcher(second.body());
         assertThat(mine.find()).isTrue();
@@ -114,7 +114,7 @@ class OnTheTableTest {
         for (Map.Entry<String, Map<String, List<String>>> one : stale.entrySet()) {
             HttpResponse<String> second = PAGE.visitor().post(at + one.getKey(), one.getValue());
             assertThat(second.statusCode()).as(one.getKey()).isEqualTo(409);
-            assertThat(second.body()).as(one.getKey()).contains("Changed in another window", "Keep mine instead");
+            assertThat(second.body()).as(one.getKey()).contains("Changed in another window", "Keep mine as version ");
         }
         assertThat(text(at)).contains("-10 mm").doesNotContain("A3");
     }

@@ -34,7 +34,15 @@ public record Control(String label, String now, List<Press> presses) {
             }
         }
         out.add(hold(make, form));
+        for (Addition addition : Addition.values()) {
+            out.add(added(make, form, addition));
+        }
         return out;
+    }
+
+    private static Control added(Opened make, Form form, Addition addition) {
+        Press press = new Press(DraftScreen.DO, addition.word(), make.voice().say(addition.press(form)), false);
+        return new Control(make.voice().say(addition.label()), make.voice().say(addition.now(form)), List.of(press));
     }
 
     private static Control moved(Opened make, Form form, Handle handle) {

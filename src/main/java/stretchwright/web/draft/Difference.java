@@ -1,5 +1,6 @@
 package stretchwright.web.draft;
 
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +26,14 @@ final class Difference {
                 .equals(is.typed().getOrDefault(k, java.util.List.of())));
         if (keys.isEmpty()) {
             return Tell.said("difference.none");
+        }
+        Optional<Addition> added = Arrays.stream(Addition.values())
+                .filter(a -> a.isIn(was) != a.isIn(is))
+                .findFirst();
+        if (added.isPresent()) {
+            keys.removeIf(added.get()::owns);
+            Said told = added.get().changed(is);
+            return keys.isEmpty() ? told : Tell.said("difference.more", told, Part.count(keys.size()));
         }
         Said first = told(keys.iterator().next(), was, is);
         return keys.size() == 1 ? first : Tell.said("difference.more", first, Part.count(keys.size() - 1L));

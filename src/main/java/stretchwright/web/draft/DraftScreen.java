@@ -24,8 +24,11 @@ import stretchwright.workroom.store.Version;
 
 /** A make on the table: what is pressed or dragged is tried, and kept as a version. */
 public final class DraftScreen implements Screen {
+    /** Under which a form sends what it adds. */
+    static final String DO = "do";
+
     /** Fields of the form that are no keys of a make. */
-    private static final List<String> OF_PAGE = List.of("seen", "do");
+    private static final List<String> OF_PAGE = List.of("seen", DO);
 
     private final Bench bench;
 
@@ -68,13 +71,17 @@ public final class DraftScreen implements Screen {
     }
 
     private void goTo(Context ctx) {
-        String number = new Form(Guard.form(ctx)).value("number");
+        Form sent = new Form(Guard.form(ctx));
+        String number = sent.value("number");
         Thing now = seen(ctx);
         Version version = Optional.of(number)
                 .filter(n -> n.matches("[0-9]{1,12}"))
                 .flatMap(n -> store().version(now.id(), Long.parseLong(n)))
                 .orElseThrow(NotFoundResponse::new);
-        store().stand("version", now, version.number());
+        Thing stands = store().stand("version", now, version.number());
+        if (sent.value("keep").equals("yes")) {
+            Kept.keep(store(), stands);
+        }
         ctx.redirect("/makes/" + now.id(), HttpStatus.SEE_OTHER);
     }
 
@@ -102,9 +109,10 @@ public final class DraftScreen implements Screen {
     }
 
     private void tried(Context ctx) {
-        Opened make = bench.make(ctx);
+        Form sent = new Form(Guard.form(ctx));
+        Opened make = bench.onScreen(bench.make(ctx), sent.value("seen"));
         try {
-            Opened other = bench.tried(make, changed(make, new Form(Guard.form(ctx))));
+            Opened other = bench.tried(make, changed(make, sent));
             other.session().pattern();
             Pages.show(ctx, "draft.jte", DraftPage.tried(bench, make, other));
         } catch (BadInput e) {
@@ -113,18 +121,47 @@ public final class DraftScreen implements Screen {
     }
 
     private void change(Context ctx) {
-        Opened make = bench.make(ctx);
+        Opened now = bench.make(ctx);
         Form sent = new Form(Guard.form(ctx));
+        Opened make = bench.onScreen(now, sent.value("seen"));
         try {
-            String text = changed(make, sent);
-            if (Form.of(text).equals(Form.of(make.text()))) {
+            String text = drafted(make, wanted(make, sent));
+            if (Form.of(text).equals(Form.of(make.text())) || Form.of(text).equals(Form.of(now.text()))) {
                 ctx.redirect(make.address(), HttpStatus.SEE_OTHER);
                 return;
             }
-            bench.tried(make, text).session().pattern();
-            bench.save(ctx, make, sent.value("seen"), "change", text);
+            bench.save(ctx, now, sent.value("seen"), "change", text);
         } catch (BadInput e) {
             refused(ctx, make, e);
+        }
+    }
+
+    /** Texts that say what was asked for, the best first. */
+    private static List<String> wanted(Opened make, Form sent) {
+        return Addition.of(sent.value(DO))
+                .map(a -> a.pressed(Form.of(make.text()), make.voice().say(Tell.said("addition.contrast"))).stream()
+                        .map(Form::makeText)
+                        .toList())
+                .orElseGet(() -> List.of(changed(make, sent)));
+    }
+
+    /** The first that can be drafted; where none can, it is told of the first. */
+    private String drafted(Opened make, List<String> texts) {
+        for (String text : texts.subList(1, texts.size())) {
+            if (!canBeDrafted(make, texts.get(0)) && canBeDrafted(make, text)) {
+                return text;
+            }
+        }
+        bench.tried(make, texts.get(0)).session().pattern();
+        return texts.get(0);
+    }
+
+    private boolean canBeDrafted(Opened make, String text) {
+        try {
+            bench.tried(make, text).session().pattern();
+            return true;
+        } catch (BadInput e) {
+            return false;
         }
     }
 

@@ -39,7 +39,7 @@ record Past(
                 store.earlier(make.stored().thing()),
                 store.later(make.stored().thing()),
                 kept.number(make.seen()),
-                kept.versions().size() + 1,
+                kept.next(),
                 last,
                 last.map(v -> kept.number(v.number()).orElse(1)).orElse(1));
     }

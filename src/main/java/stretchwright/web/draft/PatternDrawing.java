@@ -25,7 +25,7 @@ final class PatternDrawing {
 
     /** @param before how it was, in tacking; empty where nothing is compared */
     static String of(Opened make, Optional<Session> before, Sheet sheet) {
-        List<Piece> all = make.session().pattern().legs();
+        List<Piece> all = ofLeg(make.session());
         double wide = all.stream().mapToDouble(p -> p.cutLine().box().width()).sum();
         double low =
                 all.stream().mapToDouble(p -> p.cutLine().box().minY()).min().orElse(0);
@@ -44,6 +44,13 @@ final class PatternDrawing {
         return new PatternDrawing(new Spread(make, sheet, legs, new Svg()), before).drawn(top, scale);
     }
 
+    /** Front, panel and back beside each other, as they are sewn. */
+    private static List<Piece> ofLeg(Session session) {
+        return session.pattern().pieces().stream()
+                .filter(p -> p.name().kind().isOfLeg())
+                .toList();
+    }
+
     private String drawn(double top, double scale) {
         Sheet sheet = spread.sheet();
         spread.svg()
@@ -60,6 +67,7 @@ final class PatternDrawing {
         Optional<WornBeside> worn = sheet.wide() ? WornBeside.draw(spread, top) : Optional.empty();
         new LevelLines(spread, worn).draw(top);
         spread.legs().forEach(lines::draw);
+        spread.legs().forEach(lines::words);
         tacking();
         if (sheet.aside() > 0) {
             others(scale);
@@ -72,18 +80,16 @@ final class PatternDrawing {
 
     /** The legs as they were, where they are otherwise now. */
     private void tacking() {
-        before.ifPresent(s -> {
-            List<Piece> then = s.pattern().legs();
-            for (int i = 0; i < Math.min(then.size(), spread.legs().size()); i++) {
-                Outline at = spread.legs().get(i).at();
-                Moved.runs(then.get(i).cutLine(), spread.legs().get(i).piece().cutLine())
-                        .forEach(run -> spread.svg().path("before", at.path(run, false)));
-            }
-        });
+        before.ifPresent(s -> spread.legs()
+                .forEach(leg -> ofLeg(s).stream()
+                        .filter(then -> then.name().equals(leg.piece().name()))
+                        .forEach(then -> Moved.runs(then.cutLine(), leg.piece().cutLine())
+                                .forEach(run ->
+                                        spread.svg().path("before", leg.at().path(run, false))))));
     }
 
     private void others(double scale) {
-        double y = 70;
+        double y = 92;
         for (Piece p : spread.session().pattern().pieces()) {
             if (p.name().kind().isOfLeg() || y > spread.sheet().height() - 60) {
                 continue;

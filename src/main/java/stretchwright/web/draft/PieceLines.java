@@ -6,12 +6,18 @@ import stretchwright.ground.Point;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Notch;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.PieceKind;
 import stretchwright.web.draw.Outline;
 
 /** Lines and words of a piece. */
 final class PieceLines {
     private static final double NOTCH_MM = 18;
     private static final double LETTER = 13;
+
+    /** Room that the words FRONT and BACK need, and how often a piece is cut, px; a narrower piece says it by its name, or on paper. */
+    private static final double FOR_SIDES = 140;
+
+    private static final double FOR_TIMES = 120;
 
     private final Spread spread;
 
@@ -35,8 +41,12 @@ final class PieceLines {
         }
         if (p.name().kind().isOfLeg()) {
             grain(p, at);
-            sides(p, at);
         }
+    }
+
+    /** Of a piece of the leg; after all outlines, as a name may be broader than a narrow piece. */
+    void words(Spread.Placed placed) {
+        sides(placed.piece(), placed.at());
     }
 
     private void grain(Piece p, Outline at) {
@@ -58,22 +68,27 @@ final class PieceLines {
                         Spread.upper(p, EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE),
                         Spread.upper(p, EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE))
                 - 0.09 * box.height();
-        side(p, at, height, spread.say("draw.front"), EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE);
-        side(p, at, height, spread.say("draw.back"), EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE);
+        double room = at.x(box.maxX()) - at.x(box.minX());
+        if (room > FOR_SIDES) {
+            side(p, at, height, spread.say("draw.front"), EdgeName.FRONT_CROTCH, EdgeName.FRONT_EDGE);
+            side(p, at, height, spread.say("draw.back"), EdgeName.BACK_CROTCH, EdgeName.BACK_EDGE);
+        }
         double middle = at.x(box.centre().x());
+        // between two others a panel says its name lower down than they do
+        double down = (p.name().kind() == PieceKind.SIDE_PANEL ? 0.42 : 0.3) * box.height();
         spread.svg()
                 .text(
-                        "name",
+                        "name onpiece",
                         middle,
-                        at.y(box.maxY() - 0.3 * box.height()),
+                        at.y(box.maxY() - down),
                         "middle",
                         spread.make().voice().say(p.name().said()));
-        if (spread.sheet().wide()) {
+        if (spread.sheet().wide() && room > FOR_TIMES) {
             spread.svg()
                     .text(
                             "small",
                             middle,
-                            at.y(box.maxY() - 0.3 * box.height()) + 18,
+                            at.y(box.maxY() - down) + 18,
                             "middle",
                             spread.make().voice().say(p.timesCut()));
         }

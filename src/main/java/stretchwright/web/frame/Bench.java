@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 import stretchwright.make.Session;
+import stretchwright.workroom.Kept;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.jobs.KeptLays;
 import stretchwright.workroom.store.Edit;
@@ -59,6 +60,17 @@ public final class Bench {
         return new Opened(stored, stored.version().text(), session, demo);
     }
 
+    /** The make as it stood on the screen from which a change came, so that the change is of what was seen. */
+    public Opened onScreen(Opened make, String seen) {
+        Thing thing = asSeen(make, seen);
+        return make.demo() || thing.now() == make.seen()
+                ? make
+                : room.store()
+                        .version(make.id(), thing.now())
+                        .map(v -> opened(new Workroom.Stored(make.stored().thing(), v)))
+                        .orElse(make);
+    }
+
     /** The make as it would be with this text; nothing is kept. */
     public Opened tried(Opened make, String text) {
         return make.with(text, drafts.tried(make.id(), make.name(), text));
@@ -82,7 +94,11 @@ public final class Bench {
         if (saved instanceof Saved.Stored stored) {
             return Optional.of(stored.thing());
         }
-        Clashed.show(ctx, make, (Saved.Clash) saved);
+        Clashed.show(
+                ctx,
+                make,
+                (Saved.Clash) saved,
+                Kept.of(room.store(), make.stored().thing()).next());
         return Optional.empty();
     }
 

@@ -10,15 +10,20 @@ import stretchwright.ground.Part;
 import stretchwright.workroom.Differences;
 import stretchwright.workroom.store.Saved;
 
-/** Two changed one make: the later is told, shown the difference, and may let either stand. Both are kept. */
-public record Clashed(Frame frame, Opened make, String told, List<String> lines, long mine) {
+/**
+ * Two changed one make: the later is told, shown the difference, and may let either stand. Both are kept.
+ *
+ * @param mine the number of the later one in the history
+ * @param next under which it would be kept
+ */
+public record Clashed(Frame frame, Opened make, String told, List<String> lines, long mine, int next) {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     public Clashed {
         lines = List.copyOf(lines);
     }
 
-    static void show(Context ctx, Opened make, Saved.Clash clash) {
+    static void show(Context ctx, Opened make, Saved.Clash clash, int next) {
         String at = CLOCK.format(Instant.ofEpochMilli(clash.theirs().at()).atZone(ZoneId.systemDefault()));
         List<String> lines = Differences.between(
                         clash.theirs().text(), clash.yours().text())
@@ -34,7 +39,13 @@ public record Clashed(Frame frame, Opened make, String told, List<String> lines,
                         make,
                         make.voice().say(Tell.said("clashed.told", Part.text(at))),
                         lines,
-                        clash.yours().number()));
+                        clash.yours().number(),
+                        next));
+    }
+
+    /** "Keep mine as version 5". */
+    public String keepMine() {
+        return make.voice().say(Tell.said("clashed.mine", Part.count(next)));
     }
 
     public String say(String key) {

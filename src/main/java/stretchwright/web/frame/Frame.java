@@ -84,6 +84,16 @@ public record Frame(String title, String heading, String kind, List<Tab> tabs, S
         return say("tab.job");
     }
 
+    /** What is told where a change cannot be sent. */
+    public String waits() {
+        return say("kept.waits");
+    }
+
+    /** What is told where a search cannot be looked at. */
+    public String away() {
+        return say("kept.away");
+    }
+
     public String skip() {
         return say("tab.skip");
     }

@@ -9,6 +9,7 @@ import stretchwright.ground.Finding;
 import stretchwright.ground.Part;
 import stretchwright.ground.Quantities;
 import stretchwright.ground.Voice;
+import stretchwright.intake.BootGuide;
 import stretchwright.intake.Key;
 import stretchwright.intake.Table;
 import stretchwright.web.draw.BootKind;
@@ -156,17 +157,18 @@ final class BootPage {
                         : boot.say("things.next", key(all[at + 1]).label()),
                 next,
                 at > 0 ? boot.to(path(all[at - 1])) : boot.to(""));
+        BootGuide guide = BootGuide.of(measure.path());
         return new ReadingPage(
                 Frame.plain("ask", boot.thing().name()),
                 way,
                 boot.say("things.where", Part.count(at + 1), Part.count(all.length)),
                 boot.say(title(measure)),
-                boot.say("boots.how-one", new Part.Capital(key(measure).help())),
+                guide.how(),
                 say("boots.guards"),
                 List.of(Blank.number(
                         "reading", say("ask.reading"), typed, boot.unit().symbol())),
                 Optional.empty(),
-                List.of(),
+                List.of(Fold.of(say("boots.watch"), boot.say("things.wrong", Part.text(guide.wrong())))),
                 fits(typed, wrong),
                 boot.words(wrong),
                 key(measure).need().always() ? say("boots.never") : "",

@@ -22,9 +22,10 @@ import stretchwright.body.Value;
 import stretchwright.ground.Document;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
+import stretchwright.many.BodyCheck;
 
 /**
- * docs/measuring.md and its picture are what the program's data say. After a change of the data write them anew: the
+ * docs/measuring.md and its pictures are what the program's data say; those of the boot are held by BootPicturesTest. After a change of the data write them anew: the
  * same test with -Dstretchwright.write=docs.
  */
 class MeasuringDocTest {
@@ -49,10 +50,10 @@ class MeasuringDocTest {
     @Test
     void textAndPictureAreThoseOfTheData() throws IOException {
         if ("docs".equals(System.getProperty("stretchwright.write"))) {
-            Files.writeString(TEXT, MeasureGuide.text(Voice.plain()));
+            Files.writeString(TEXT, BodyCheck.guide());
             Files.writeString(PICTURE, picture());
         }
-        assertThat(Files.readString(TEXT)).isEqualTo(MeasureGuide.text(Voice.plain()));
+        assertThat(Files.readString(TEXT)).isEqualTo(BodyCheck.guide());
         assertThat(Files.readString(PICTURE)).isEqualTo(picture());
     }
 
