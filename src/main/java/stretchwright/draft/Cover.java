@@ -185,8 +185,6 @@ final class Cover {
                 Inputs.measured(Tell.said("input.sole-length"), sole.length().orElseThrow()),
                 Inputs.measured(Tell.said("input.sole-width"), sole.width().orElseThrow()),
                 order.hem());
-        return HemWidths.ease(order) == 0
-                ? plain
-                : plain.with(HemWidths.eased(HemWidths.ease(order)));
+        return HemWidths.ease(order) == 0 ? plain : plain.with(HemWidths.eased(HemWidths.ease(order)));
     }
 }

@@ -223,7 +223,10 @@ public final class DraftCheck {
         for (EdgeName name : List.of(EdgeName.FRONT_INSEAM, EdgeName.BACK_INSEAM)) {
             int turns = Smoothness.changes(leg.edge(name).line(), straightBelow(leg));
             Said edge = Tell.said("about.edge", name.said());
-            say(turns <= (bellied(leg) ? BELLIED : 1) + eased(), edge, Tell.said("check.bends", edge, Part.count(turns)));
+            say(
+                    turns <= (bellied(leg) ? BELLIED : 1) + eased(),
+                    edge,
+                    Tell.said("check.bends", edge, Part.count(turns)));
         }
         marks(leg);
     }

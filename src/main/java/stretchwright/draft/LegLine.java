@@ -118,7 +118,8 @@ record LegLine(
         double flat = 1 - order.reductions().along();
         double hem = HemHeights.of(order).value() * flat;
         double end = hem + style.cuffHeight().orElse(0);
-        Node flare = new Node(end, HemLine.of(order).across(HemWidths.edge(order).value()), Level.Name.HEM);
+        Node flare =
+                new Node(end, HemLine.of(order).across(HemWidths.edge(order).value()), Level.Name.HEM);
         double top = HemHeights.bootTop(body, boot) * flat;
         double ankle = body.mm(Measure.ANKLE_HEIGHT) * flat;
         Node narrow = top >= ankle

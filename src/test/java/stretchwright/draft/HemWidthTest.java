@@ -79,7 +79,9 @@ class HemWidthTest {
                 double miss = Math.abs(hem(pattern.get()) - hem(plain.get()) - mm);
                 out.add(miss);
                 assertThat(sharpest(pattern.get())).as(who + ", no kink").isGreaterThan(15);
-                assertThat(DraftCheck.broken(body, wider, pattern.get())).as(who).isEmpty();
+                assertThat(DraftCheck.broken(body, wider, pattern.get()))
+                        .as(who)
+                        .isEmpty();
                 assertThat(pattern.get().reasons().toString()).as(who).contains("input.ease");
             }
         }
@@ -111,7 +113,9 @@ class HemWidthTest {
         }
         Collections.sort(misses);
         int n = misses.size();
-        System.out.printf("hems: %d, off by %.2f mm at the 99th of 100, %.2f at most%n", n, misses.get(n * 99 / 100), misses.get(n - 1));
+        System.out.printf(
+                "hems: %d, off by %.2f mm at the 99th of 100, %.2f at most%n",
+                n, misses.get(n * 99 / 100), misses.get(n - 1));
         assertThat(n).isGreaterThan(30 * 3 * styles().size() * 9 / 10);
         assertThat(misses.get(n * 99 / 100)).isLessThan(CLOSE);
     }
@@ -120,8 +124,7 @@ class HemWidthTest {
     void nothingAskedChangesNothing() {
         Body body = SampleBody.smallAdult();
         for (Style style : styles()) {
-            assertThat(draft(body, style.withEase(Map.of(Level.Name.HEM, 0.0))))
-                    .isEqualTo(draft(body, style));
+            assertThat(draft(body, style.withEase(Map.of(Level.Name.HEM, 0.0)))).isEqualTo(draft(body, style));
         }
     }
 }

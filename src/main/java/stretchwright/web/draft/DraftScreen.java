@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Quantities;
 import stretchwright.intake.Table;
 import stretchwright.web.door.Guard;
 import stretchwright.web.form.Form;
@@ -24,8 +25,11 @@ import stretchwright.workroom.store.Version;
 
 /** A make on the table: what is pressed or dragged is tried, and kept as a version. */
 public final class DraftScreen implements Screen {
+    /** Names the field that is typed in: emptied it does not arrive, and is as usual again. */
+    private static final String OF = "of";
+
     /** Fields of the form that are no keys of a make. */
-    private static final List<String> OF_PAGE = List.of("seen", "do");
+    private static final List<String> OF_PAGE = List.of("seen", "do", OF);
 
     private final Bench bench;
 
@@ -87,28 +91,46 @@ public final class DraftScreen implements Screen {
 
     private void show(Context ctx) {
         String why = Optional.ofNullable(ctx.queryParam("why")).orElse("");
-        Pages.show(ctx, "draft.jte", DraftPage.of(bench, bench.make(ctx), why, List.of()));
+        Pages.show(ctx, "draft.jte", DraftPage.of(bench, bench.make(ctx), why, Refused.NOTHING));
+    }
+
+    /** Whether a field was sent as it was shown: nothing is asked for then. */
+    private static boolean stands(Opened make, String key, String value) {
+        return Handle.of(key)
+                .filter(h -> value.strip().equals(Control.shown(make, h)))
+                .isPresent();
+    }
+
+    /** The unit stands beside the field: a number in it is never of a doubtful unit. */
+    private static String withUnit(Opened make, String typed) {
+        return Quantities.number(typed).isPresent()
+                ? typed.strip() + " " + make.session().make().unit().symbol()
+                : typed;
     }
 
     /** The text of the make with the sent values in it. */
     private static String changed(Opened make, Form sent) {
         Map<String, String> changes = new LinkedHashMap<>();
         sent.typed().forEach((key, values) -> {
-            if (!OF_PAGE.contains(key) && Table.keys().find(key).isPresent()) {
-                changes.put(key, values.get(0));
+            if (!OF_PAGE.contains(key) && Table.keys().find(key).isPresent() && !stands(make, key, values.get(0))) {
+                changes.put(key, Handle.of(key).isPresent() ? withUnit(make, values.get(0)) : values.get(0));
             }
         });
+        Handle.of(sent.value(OF))
+                .filter(h -> !sent.typed().containsKey(h.key()))
+                .ifPresent(h -> changes.put(h.key(), ""));
         return Form.of(make.text()).with(changes).makeText();
     }
 
     private void tried(Context ctx) {
         Opened make = bench.make(ctx);
+        Form sent = new Form(Guard.form(ctx));
         try {
-            Opened other = bench.tried(make, changed(make, new Form(Guard.form(ctx))));
+            Opened other = bench.tried(make, changed(make, sent));
             other.session().pattern();
             Pages.show(ctx, "draft.jte", DraftPage.tried(bench, make, other));
         } catch (BadInput e) {
-            refused(ctx, make, e);
+            refused(ctx, make, sent, e);
         }
     }
 
@@ -124,16 +146,13 @@ public final class DraftScreen implements Screen {
             bench.tried(make, text).session().pattern();
             bench.save(ctx, make, sent.value("seen"), "change", text);
         } catch (BadInput e) {
-            refused(ctx, make, e);
+            refused(ctx, make, sent, e);
         }
     }
 
     /** The make as it stands, and why it stays so. */
-    private void refused(Context ctx, Opened make, BadInput e) {
-        List<String> wrong = e.findings().stream()
-                .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
-                .toList();
+    private void refused(Context ctx, Opened make, Form sent, BadInput e) {
         ctx.status(422);
-        Pages.show(ctx, "draft.jte", DraftPage.of(bench, make, "", wrong));
+        Pages.show(ctx, "draft.jte", DraftPage.of(bench, make, "", new Refused(sent, e.findings())));
     }
 }

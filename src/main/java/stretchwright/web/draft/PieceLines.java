@@ -88,7 +88,7 @@ final class PieceLines {
                 double x = at.x(line.at(line.alongAtHeight(height)).x());
                 spread.svg()
                         .text(
-                                spread.sheet().wide() ? "big" : "big less",
+                                spread.sheet().wide() ? "big" : "big least",
                                 x + (toLeft ? LETTER : -LETTER),
                                 at.y(height),
                                 toLeft ? "start" : "end",
