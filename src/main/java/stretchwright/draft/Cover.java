@@ -63,11 +63,12 @@ final class Cover {
         return body * (1 - order.reductions().along());
     }
 
-    /** Half the way round the sole, on the flat piece. */
+    /** Half the way round the sole, on the flat piece: the finished hem of this garment, with its ease. */
     static double soleEdge(Order order) {
         return order.boot().orElseThrow().sole().around()
-                / 2
-                * (1 - order.reductions().hem());
+                        / 2
+                        * (1 - order.reductions().hem())
+                + HemWidths.ease(order) / 2;
     }
 
     /** Flat length of the loop round heel and instep. */
@@ -162,18 +163,7 @@ final class Cover {
                                         sole.ankleToSole().orElseThrow()),
                                 order.along())
                         .reason(Dimension.of(cover.name(), What.HEIGHT)),
-                Ruled.of(
-                                cover.edge(EdgeName.LOWER_EDGE).length(),
-                                Tell.said("rule.cover-lower"),
-                                SOURCE,
-                                Inputs.measured(
-                                        Tell.said("input.sole-length"),
-                                        sole.length().orElseThrow()),
-                                Inputs.measured(
-                                        Tell.said("input.sole-width"),
-                                        sole.width().orElseThrow()),
-                                order.hem())
-                        .reason(Dimension.of(cover.name(), What.LOWER_EDGE)),
+                lower(order, cover).reason(Dimension.of(cover.name(), What.LOWER_EDGE)),
                 Ruled.of(
                                 CoverFront.nearest(
                                         cover.edge(EdgeName.FRONT_EDGE).line(), Point.ORIGIN),
@@ -184,5 +174,17 @@ final class Cover {
                         .reason(Dimension.of(cover.name(), What.HEEL_TO_INSTEP)),
                 Ruled.of(upper, Tell.said("rule.cover-upper"), SOURCE, new Input(hem.said(), 2 * upper, "mm", hem))
                         .reason(Dimension.of(cover.name(), What.UPPER_EDGE)));
+    }
+
+    private static Ruled lower(Order order, Piece cover) {
+        Boot.Sole sole = order.boot().orElseThrow().sole();
+        Ruled plain = Ruled.of(
+                cover.edge(EdgeName.LOWER_EDGE).length(),
+                Tell.said("rule.cover-lower"),
+                SOURCE,
+                Inputs.measured(Tell.said("input.sole-length"), sole.length().orElseThrow()),
+                Inputs.measured(Tell.said("input.sole-width"), sole.width().orElseThrow()),
+                order.hem());
+        return HemWidths.ease(order) == 0 ? plain : plain.with(HemWidths.eased(HemWidths.ease(order)));
     }
 }

@@ -223,9 +223,17 @@ public final class DraftCheck {
         for (EdgeName name : List.of(EdgeName.FRONT_INSEAM, EdgeName.BACK_INSEAM)) {
             int turns = Smoothness.changes(leg.edge(name).line(), straightBelow(leg));
             Said edge = Tell.said("about.edge", name.said());
-            say(turns <= (bellied(leg) ? BELLIED : 1), edge, Tell.said("check.bends", edge, Part.count(turns)));
+            say(
+                    turns <= (bellied(leg) ? BELLIED : 1) + eased(),
+                    edge,
+                    Tell.said("check.bends", edge, Part.count(turns)));
         }
         marks(leg);
+    }
+
+    /** Where a maker asks for another hem, the leg runs from the calf to it: it may bend once more. */
+    private int eased() {
+        return style.ease().getOrDefault(Level.Name.HEM, 0.0) == 0 ? 0 : 1;
     }
 
     /** Where a pressure is planned the leg follows the thigh, which is fullest in its middle. */

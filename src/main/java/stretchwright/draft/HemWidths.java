@@ -17,13 +17,29 @@ final class HemWidths {
 
     private HemWidths() {}
 
-    /** Length of the finished edge. */
+    /** Length of the finished edge, as its maker wants it; what must pass it is for the fit check to say. */
     static Ruled edge(Order order) {
+        Ruled plain = plain(order);
+        double ease = Cover.wanted(order.style()) ? 0 : ease(order);
+        return ease == 0 ? plain : plain.with(plain.value() + ease).with(eased(ease));
+    }
+
+    /** As its rules give it. */
+    static Ruled plain(Order order) {
         Ruled edge = order.boot()
                 .filter(b -> order.style().lower().outsideBoot())
                 .map(b -> overBoot(b, order))
                 .orElseGet(() -> onLeg(order, HemHeights.of(order).value()));
         return edge.with(Inputs.stretchAcross(order.fabric()));
+    }
+
+    static Input eased(double ease) {
+        return Inputs.style(Tell.said("input.ease", Level.Name.HEM.said()), ease);
+    }
+
+    /** What is added to the hem of the garment, mm; of a cover that is its own lower edge. */
+    static double ease(Order order) {
+        return order.style().ease().getOrDefault(Level.Name.HEM, 0.0);
     }
 
     /** On the leg itself: as the body is there, and for the heel to pass where it must. */

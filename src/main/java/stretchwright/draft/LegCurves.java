@@ -107,8 +107,13 @@ final class LegCurves {
             drop = turn * throatSlope / 2;
         }
         width = even;
+        double end = width[n - 1] / 2 - drop + line.wider() / 2;
+        for (int round = 0; line.wider() != 0 && round < THROAT_ROUNDS; round++) {
+            width[n - 1] = 2 * (end + turn * throatSlope / 2);
+            throatSlope = ShapeCurve.evenSlopes(height, width, 1)[n - 1] / 2;
+        }
         intoTurn = throatSlope;
-        narrowHalf = width[n - 1] / 2 - drop;
+        narrowHalf = end;
     }
 
     private static boolean bellied(Holding holding, Node node) {

@@ -28,6 +28,7 @@ import stretchwright.pattern.Style;
  * @param hemHeight of the finished edge on the flat piece, at the inseam
  * @param bootTop of the boot's top edge on the flat piece, where the leg lies over it
  * @param bootCovered from the narrow down to the finished edge
+ * @param wider by how much a leg without a flare is to end wider than its narrow, as the maker wants it, mm
  */
 record LegLine(
         double crotch,
@@ -37,7 +38,8 @@ record LegLine(
         double hemHeight,
         double turn,
         double bootCovered,
-        OptionalDouble bootTop) {
+        OptionalDouble bootTop,
+        double wider) {
     /**
      * Above a boot's collar its tongue and padding stand about this much over it, mm: there the leg turns from the
      * body's line to the boot's (common practice, no source: docs/maths/draft.md, the leg).
@@ -92,7 +94,7 @@ record LegLine(
     private static LegLine onLeg(Order order, List<Node> onBody) {
         Style style = order.style();
         double hem = HemHeights.of(order).value() * (1 - order.reductions().along());
-        double width = HemLine.of(order).across(HemWidths.edge(order).value());
+        double width = HemLine.of(order).across(HemWidths.plain(order).value());
         Node narrow = new Node(hem + style.cuffHeight().orElse(0), width, Level.Name.HEM);
         List<Node> above = style.leg() == Style.Leg.KNEE ? aboveKnee(order, onBody.get(0), narrow) : onBody;
         return assemble(order, above, narrow, Optional.empty(), hem, 0, OptionalDouble.empty());
@@ -116,9 +118,8 @@ record LegLine(
         double flat = 1 - order.reductions().along();
         double hem = HemHeights.of(order).value() * flat;
         double end = hem + style.cuffHeight().orElse(0);
-        double edge = HemWidths.edge(order).value();
-        double width = HemLine.of(order).across(edge);
-        Node flare = new Node(end, width, Level.Name.HEM);
+        Node flare =
+                new Node(end, HemLine.of(order).across(HemWidths.edge(order).value()), Level.Name.HEM);
         double top = HemHeights.bootTop(body, boot) * flat;
         double ankle = body.mm(Measure.ANKLE_HEIGHT) * flat;
         Node narrow = top >= ankle
@@ -128,7 +129,9 @@ record LegLine(
         OptionalDouble bootTop =
                 top >= ankle && top > end + SHORTEST_MARK ? OptionalDouble.of(top) : OptionalDouble.empty();
         if (narrow.height() - end < SHORTEST_FLARE) {
-            return assemble(order, onBody, flare, Optional.empty(), hem, covered, bootTop);
+            double plain = HemLine.of(order).across(HemWidths.plain(order).value());
+            Node last = new Node(end, plain, Level.Name.HEM);
+            return assemble(order, onBody, last, Optional.empty(), hem, covered, bootTop);
         }
         return assemble(order, onBody, narrow, Optional.of(flare), hem, covered, bootTop);
     }
@@ -156,7 +159,10 @@ record LegLine(
         double crotch =
                 order.body().mm(Measure.CROTCH_HEIGHT) * (1 - order.reductions().along())
                         - order.shift(Shift.CROTCH_LINE);
-        return new LegLine(crotch, leg, narrow, flare, hem, turn, covered, bootTop);
+        double wider = flare.isPresent()
+                ? 0
+                : HemLine.of(order).across(HemWidths.edge(order).value()) - narrow.width();
+        return new LegLine(crotch, leg, narrow, flare, hem, turn, covered, bootTop, wider);
     }
 
     /** Above a boot: longer than the tongue where a strong calf would turn in so fast that the edge bent with less than 60 mm. */

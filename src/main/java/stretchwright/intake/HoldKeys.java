@@ -18,7 +18,7 @@ import tools.jackson.databind.node.StringNode;
 
 /** Rows of the hold, and of what is added to the width at a level. */
 public final class HoldKeys {
-    /** Those at which an ease can be asked for, from the top down; at the waist it is the band's. */
+    /** Those at which an ease can be asked for, from the top down; at the waist it is the band's, at the hem the finished edge's. */
     static final List<Level.Name> EASED = List.of(
             Level.Name.WAIST,
             Level.Name.HIP,
@@ -26,7 +26,8 @@ public final class HoldKeys {
             Level.Name.MID_THIGH,
             Level.Name.KNEE,
             Level.Name.CALF,
-            Level.Name.ANKLE);
+            Level.Name.ANKLE,
+            Level.Name.HEM);
 
     /** Those at which a pressure can. */
     static final List<Level.Name> LEVELS = List.of(

@@ -48,7 +48,8 @@
     return { path: button.form.getAttribute("action"), values };
   };
   const next = () => {
-    if (under || !wishes.length || !live()) return;
+    if (under || !live()) return;
+    if (!wishes.length) { if (held && held.asked !== null) attempt(held); return; }
     const wish = wishes[0];
     if (wish.late && wish.button) { // pressed before the page was drawn anew: what its button says now
       const now = like(wish.button);
@@ -97,7 +98,7 @@
   const grip = id => document.getElementById(id);
   const start = g => ({
     id: g.id, key: g.dataset.key, from: Number(g.dataset.mm), now: Number(g.dataset.mm),
-    perMm: Number(g.dataset.px) / 1000, up: g.dataset.up === "true",
+    perMm: Number(g.dataset.px) / 1000, usual: Number(g.dataset.usual), way: g.dataset.way,
     least: Number(g.getAttribute("aria-valuemin")), most: Number(g.getAttribute("aria-valuemax")),
     asked: null,
   });
@@ -111,14 +112,13 @@
     post(live().dataset.make + "/try", value(h)).then(there => {
       const same = grip(h.id);
       if (same && held === h) { same.classList.add("held"); if (h.keys) same.focus(); }
-      if (there && held === h && h.asked !== null) attempt(h);
-      else next();
+      if (there || wishes.length) next();
     });
   };
   const keep = h => {
-    held = null;
+    if (held === h) held = null;
     const path = live().dataset.make + (h.now === h.from ? "/try" : "/change");
-    wish({ path, values: value(h), done: () => { if (h.keys && grip(h.id) && document.activeElement === document.body) grip(h.id).focus(); } });
+    wish({ path, values: value(h), done: () => { if (h.keys && !held && grip(h.id) && document.activeElement === document.body) grip(h.id).focus(); } });
   };
 
   document.addEventListener("pointerdown", e => {
@@ -126,16 +126,19 @@
     if (!g || !live()) return;
     e.preventDefault();
     g.focus();
-    held = Object.assign(start(g), { y: e.clientY, ratio: g.ownerSVGElement.viewBox.baseVal.width / g.ownerSVGElement.getBoundingClientRect().width });
+    if (held && held.keys && held.now !== held.from) { clearTimeout(timer); keep(held); }
+    held = Object.assign(start(g), { x: e.clientX, y: e.clientY, ratio: g.ownerSVGElement.viewBox.baseVal.width / g.ownerSVGElement.getBoundingClientRect().width });
     g.classList.add("held");
   });
   document.addEventListener("pointermove", e => {
     if (!held || held.keys) return;
     e.preventDefault();
-    const mm = (e.clientY - held.y) * held.ratio / held.perMm;
-    const now = within(held, held.from + (held.up ? -mm : mm));
+    const moved = { UP: held.y - e.clientY, DOWN: e.clientY - held.y, OUT: e.clientX - held.x }[held.way];
+    const now = within(held, held.from + moved * held.ratio / held.perMm);
     if (now !== held.now) { held.now = now; attempt(held); }
   }, { passive: false });
+  // a page that scrolls under a finger takes the slab away from it
+  document.addEventListener("touchstart", e => { if (e.target.closest && e.target.closest(".grip")) e.preventDefault(); }, { passive: false });
   const letGo = () => { if (held && !held.keys) keep(held); };
   document.addEventListener("pointerup", letGo);
   document.addEventListener("pointercancel", letGo);
@@ -144,12 +147,15 @@
   document.addEventListener("keydown", e => {
     const g = e.target.closest && e.target.closest(".grip");
     if (!g) return;
-    if (!held || !held.keys || held.id !== g.id) held = Object.assign(start(g), { keys: true });
+    if (!held || !held.keys || held.id !== g.id) {
+      if (held && held.keys && held.now !== held.from) { clearTimeout(timer); keep(held); }
+      held = Object.assign(start(g), { keys: true });
+    }
     const h = held;
-    if (e.key === "Escape" || e.key === "Home") h.now = e.key === "Home" ? 0 : h.from;
+    if (e.key === "Escape" || e.key === "Home") h.now = e.key === "Home" ? h.usual : h.from;
     else if (STEPS[e.key]) {
       const by = STEPS[e.key] * (e.shiftKey ? 10 : 1);
-      const flip = !h.up && e.key.match(/Up|Down/) ? -1 : 1;
+      const flip = h.way === "DOWN" && e.key.match(/Up|Down/) ? -1 : 1;
       h.now = within(h, h.now + flip * by);
     } else return;
     e.preventDefault();
@@ -157,6 +163,60 @@
     clearTimeout(timer);
     timer = setTimeout(() => { if (held === h) keep(h); }, PAUSE);
   });
+
+  // what is typed: drawn at once, kept by Enter; what makes no sense leaves the drawing and says so beside it
+  const field = e => e.target.closest && e.target.closest(".typing input[type=text]");
+  const beside = (input, page) => {
+    const id = input.id.replace(/typed$/, "wrong");
+    const own = page.getElementById(id);
+    const others = page.querySelector(".wrong");
+    const words = own && own.textContent.trim() || others && others.textContent.trim() || "";
+    document.getElementById(id).textContent = words;
+    input.toggleAttribute("aria-invalid", words !== "");
+    return words === "";
+  };
+  const redrawn = (input, page) => {
+    const now = input.id.replace(/typed$/, "now");
+    document.getElementById(now).textContent = page.getElementById(now).textContent;
+    for (const part of ["#drawing", "#live > .says"]) {
+      document.querySelector(part).replaceWith(document.importNode(page.querySelector(part), true));
+      htmx.process(document.querySelector(part));
+    }
+  };
+  let reading = null;
+  const sketch = input => {
+    if (reading) { reading = input; return; }
+    reading = input;
+    const asked = input.value;
+    htmx.ajax("POST", live().dataset.make + "/try", {
+      source: document.body, swap: "none", values: { [input.name]: asked, of: input.name, seen: live().dataset.seen },
+      handler: (_, info) => {
+        const page = new DOMParser().parseFromString(info.xhr.responseText, "text/html");
+        if (input.isConnected && page.getElementById(input.id) && beside(input, page)) redrawn(input, page);
+      },
+    }).finally(() => {
+      const next = reading;
+      reading = null;
+      if (next.isConnected && (next !== input || next.value !== asked)) sketch(next);
+    });
+  };
+  document.addEventListener("input", e => {
+    const input = field(e);
+    if (!input || !live()) return;
+    input.closest(".control").classList.toggle("dirty", input.value !== input.defaultValue);
+    sketch(input);
+  });
+  document.addEventListener("keydown", e => {
+    const input = field(e);
+    if (!input || e.key !== "Escape" || input.value === input.defaultValue) return;
+    input.value = input.defaultValue;
+    input.dispatchEvent(new Event("input", { bubbles: true }));
+  });
+
+  // what was unfolded stays so when the page is drawn anew
+  let unfolded = [];
+  document.addEventListener("htmx:beforeSwap", () => { unfolded = [...document.querySelectorAll("#live details[open][id]")].map(d => d.id); });
+  document.addEventListener("htmx:afterSwap", () => unfolded.forEach(id => { const d = document.getElementById(id); if (d) d.open = true; }));
 
   // undo as everywhere
   document.addEventListener("keydown", e => {

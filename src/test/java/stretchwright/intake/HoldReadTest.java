@@ -33,10 +33,10 @@ class HoldReadTest {
 
     @Test
     void easeIsReadByLevelAndMayTakeOff() {
-        assertThat(read(SampleText.with(LINE, LINE + "\n  ease: {calf: 1 cm, mid-thigh: -5 mm}"))
+        assertThat(read(SampleText.with(LINE, LINE + "\n  ease: {calf: 1 cm, mid-thigh: -5 mm, hem: 15 mm}"))
                         .style()
                         .ease())
-                .isEqualTo(Map.of(Level.Name.CALF, 10.0, Level.Name.MID_THIGH, -5.0));
+                .isEqualTo(Map.of(Level.Name.CALF, 10.0, Level.Name.MID_THIGH, -5.0, Level.Name.HEM, 15.0));
     }
 
     @ParameterizedTest

@@ -131,7 +131,7 @@ final class NotWritten {
                             "chalktext halo",
                             "small halo",
                             "lab est halo",
-                            "big less",
+                            "big least",
                             "mark look",
                             "num est",
                             "thing new",
@@ -235,6 +235,10 @@ final class NotWritten {
                             "oncard onpaper f13 strong",
                             "oncard onpaper strong ",
                             "oncard onpaper ")),
+            Map.entry("patterns of days", List.of("d.M. HH:mm", "d LLLL uuuu")),
+            Map.entry(
+                    "what the draft's additions and lines are called in the make and in the style sheet",
+                    List.of("contrast panel", "side panel", "name onpiece", "grip quiet", "chalktext onpiece")),
             Map.entry("what only developers see", List.of(" pages, ", " bytes)", "no finding")),
             Map.entry(
                     "what the system says",

@@ -285,7 +285,7 @@ class InterruptedTest extends LayVisits {
                 second.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("See it"))
                         .click();
             }
-            second.locator("#change dl").waitFor();
+            second.locator("#change dl").first().waitFor();
             assertThat(text(server, make)).contains(mine ? "hold: \"firm\"" : "hem: \"5.0 mm\"");
             second.navigate(server.address() + make + "/versions");
             second.locator("details.saved summary").click();
@@ -294,7 +294,7 @@ class InterruptedTest extends LayVisits {
             assertThat(other.innerText()).contains(mine ? "Hold: medium and 1 more" : "Hold: firm and 1 more");
             assertThat(second.locator("main").innerText().contains("Version 2")).isEqualTo(mine);
             other.getByRole(AriaRole.BUTTON).click();
-            second.locator("#change dl").waitFor();
+            second.locator("#change dl").first().waitFor();
             assertThat(text(server, make)).contains(mine ? "hem: \"5.0 mm\"" : "hold: \"firm\"");
             first.context().close();
         }

@@ -220,6 +220,21 @@ class OnTheTableTest {
                 .isEqualTo(404);
     }
 
+    @Test
+    void anUndoThatWasMeantForAnotherVersionUndoesNothing() throws Exception {
+        String at = make();
+        String before = seen(at);
+        change(at, before, "style.hold", "firm");
+        String text = text(at);
+        HttpResponse<String> late = PAGE.visitor().post(at + "/back", Map.of("seen", List.of(before)));
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).contains("nothing was undone");
+        assertThat(text(at)).isEqualTo(text);
+        assertThat(PAGE.visitor().post(at + "/back", Map.of("seen", List.of(seen(at)))).statusCode())
+                .isEqualTo(303);
+        assertThat(text(at)).isNotEqualTo(text);
+    }
+
     @ParameterizedTest
     @CsvSource({"en-US, Letter", "en-GB, A4"})
     void theSheetsAreThoseOfTheCountry(String language, String paper) throws Exception {

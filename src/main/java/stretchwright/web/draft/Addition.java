@@ -40,6 +40,11 @@ enum Addition {
         return word;
     }
 
+    /** Of its line and its button on the page. */
+    String id() {
+        return word.replace(' ', '-');
+    }
+
     static Optional<Addition> of(String word) {
         return Arrays.stream(values()).filter(a -> a.word.equals(word)).findFirst();
     }

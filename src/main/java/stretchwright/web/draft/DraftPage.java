@@ -16,7 +16,7 @@ import stretchwright.web.frame.Opened;
  *
  * @param before what it is compared with; empty for nothing
  * @param why a number that was asked about
- * @param wrong what is the matter with the change that was asked for; then everything else stands as before it
+ * @param refused a change that was asked for and cannot be
  * @param tried whether it is only tried, and not kept
  */
 public record DraftPage(
@@ -26,25 +26,21 @@ public record DraftPage(
         Optional<Session> before,
         Past past,
         Optional<WhyPanel> why,
-        List<String> wrong,
+        Refused refused,
         boolean tried) {
-    public DraftPage {
-        wrong = List.copyOf(wrong);
-    }
-
     /** A make as it stands. */
-    static DraftPage of(Bench bench, Opened make, String asked, List<String> wrong) {
+    static DraftPage of(Bench bench, Opened make, String asked, Refused refused) {
         Past past = Past.of(bench, make);
-        return of(make, past.tacking(bench, make), past, asked, wrong, false);
+        return of(make, past.tacking(bench, make), past, asked, refused, false);
     }
 
     /** One that is only tried, over the one that stands. */
     static DraftPage tried(Bench bench, Opened make, Opened other) {
-        return of(other, Optional.of(make.session()), Past.of(bench, make), "", List.of(), true);
+        return of(other, Optional.of(make.session()), Past.of(bench, make), "", Refused.NOTHING, true);
     }
 
     private static DraftPage of(
-            Opened make, Optional<Session> before, Past past, String asked, List<String> wrong, boolean tried) {
+            Opened make, Optional<Session> before, Past past, String asked, Refused refused, boolean tried) {
         return new DraftPage(
                 Frame.of(make, Frame.Stop.DRAFT),
                 make,
@@ -52,7 +48,7 @@ public record DraftPage(
                 before,
                 past,
                 WhyPanel.of(make, asked),
-                wrong,
+                refused,
                 tried);
     }
 
@@ -70,7 +66,25 @@ public record DraftPage(
     }
 
     public List<Control> controls() {
-        return Control.of(make);
+        return new Control.Lines(make, refused).first();
+    }
+
+    /** Widths at the levels. */
+    public List<Control> levels() {
+        return new Control.Lines(make, refused).levels();
+    }
+
+    /** Whether they are unfolded: one of them is not as usual, or was refused. */
+    public boolean levelsOpen() {
+        String usual = say("handle.as-usual");
+        return levels().stream()
+                .anyMatch(c -> !c.now().equals(usual)
+                        || !c.typed().orElseThrow().finding().isEmpty());
+    }
+
+    /** What is the matter with a change that was asked for, beyond what stands at its field. */
+    public List<String> wrong() {
+        return refused.others(make.voice());
     }
 
     /** One verdict: its severity as a class and as told. */

@@ -8,7 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import stretchwright.ground.BadInput;
+import stretchwright.ground.Finding;
+import stretchwright.ground.Quantities;
+import stretchwright.ground.Said;
 import stretchwright.intake.Table;
 import stretchwright.web.door.Guard;
 import stretchwright.web.form.Form;
@@ -27,8 +31,11 @@ public final class DraftScreen implements Screen {
     /** Under which a form sends what it adds. */
     static final String DO = "do";
 
+    /** Names the field that is typed in: emptied it does not arrive, and is as usual again. */
+    private static final String OF = "of";
+
     /** Fields of the form that are no keys of a make. */
-    private static final List<String> OF_PAGE = List.of("seen", DO);
+    private static final List<String> OF_PAGE = List.of("seen", DO, OF);
 
     private final Bench bench;
 
@@ -48,8 +55,8 @@ public final class DraftScreen implements Screen {
         routes.get(
                 "/makes/{id}/versions",
                 ctx -> Pages.show(ctx, "versions.jte", VersionsPage.of(bench, bench.make(ctx))));
-        routes.post("/makes/{id}/back", ctx -> stand(ctx, store().earlier(seen(ctx)), "undo"));
-        routes.post("/makes/{id}/forth", ctx -> stand(ctx, store().later(seen(ctx)), "redo"));
+        routes.post("/makes/{id}/back", ctx -> stand(ctx, store()::earlier, "undo"));
+        routes.post("/makes/{id}/forth", ctx -> stand(ctx, store()::later, "redo"));
         routes.post("/makes/{id}/stand", this::goTo);
         routes.post("/makes/{id}/keep", this::keep);
     }
@@ -62,11 +69,19 @@ public final class DraftScreen implements Screen {
         return bench.thing(ctx, Kind.MAKE);
     }
 
-    /** An earlier or later version stands; where there is none all stays. */
-    private void stand(Context ctx, Optional<Version> version, String what) {
-        Guard.form(ctx);
+    /** An earlier or later version stands; where there is none all stays, and where the press was meant for another one too. */
+    private void stand(Context ctx, Function<Thing, Optional<Version>> which, String what) {
+        Form sent = new Form(Guard.form(ctx));
         Thing now = seen(ctx);
-        version.ifPresent(v -> store().stand(what, now, v.number()));
+        if (!sent.value("seen").isBlank() && !sent.value("seen").equals(Long.toString(now.now()))) {
+            Opened make = bench.make(ctx);
+            Finding late = new Finding(
+                    make.name(), "seen", 0, Tell.said("draft.late"), Said.NOTHING, make.session().make().unit());
+            ctx.status(HttpStatus.CONFLICT);
+            Pages.show(ctx, "draft.jte", DraftPage.of(bench, make, "", new Refused(Form.empty(), List.of(late))));
+            return;
+        }
+        which.apply(now).ifPresent(v -> store().stand(what, now, v.number()));
         ctx.redirect("/makes/" + now.id(), HttpStatus.SEE_OTHER);
     }
 
@@ -94,17 +109,34 @@ public final class DraftScreen implements Screen {
 
     private void show(Context ctx) {
         String why = Optional.ofNullable(ctx.queryParam("why")).orElse("");
-        Pages.show(ctx, "draft.jte", DraftPage.of(bench, bench.make(ctx), why, List.of()));
+        Pages.show(ctx, "draft.jte", DraftPage.of(bench, bench.make(ctx), why, Refused.NOTHING));
+    }
+
+    /** Whether a field was sent as it was shown: nothing is asked for then. */
+    private static boolean stands(Opened make, String key, String value) {
+        return Handle.of(key)
+                .filter(h -> value.strip().equals(Control.shown(make, h)))
+                .isPresent();
+    }
+
+    /** The unit stands beside the field: a number in it is never of a doubtful unit. */
+    private static String withUnit(Opened make, String typed) {
+        return Quantities.number(typed).isPresent()
+                ? typed.strip() + " " + make.session().make().unit().symbol()
+                : typed;
     }
 
     /** The text of the make with the sent values in it. */
     private static String changed(Opened make, Form sent) {
         Map<String, String> changes = new LinkedHashMap<>();
         sent.typed().forEach((key, values) -> {
-            if (!OF_PAGE.contains(key) && Table.keys().find(key).isPresent()) {
-                changes.put(key, values.get(0));
+            if (!OF_PAGE.contains(key) && Table.keys().find(key).isPresent() && !stands(make, key, values.get(0))) {
+                changes.put(key, Handle.of(key).isPresent() ? withUnit(make, values.get(0)) : values.get(0));
             }
         });
+        Handle.of(sent.value(OF))
+                .filter(h -> !sent.typed().containsKey(h.key()))
+                .ifPresent(h -> changes.put(h.key(), ""));
         return Form.of(make.text()).with(changes).makeText();
     }
 
@@ -116,7 +148,7 @@ public final class DraftScreen implements Screen {
             other.session().pattern();
             Pages.show(ctx, "draft.jte", DraftPage.tried(bench, make, other));
         } catch (BadInput e) {
-            refused(ctx, make, e);
+            refused(ctx, make, sent, e);
         }
     }
 
@@ -132,7 +164,7 @@ public final class DraftScreen implements Screen {
             }
             bench.save(ctx, now, sent.value("seen"), "change", text);
         } catch (BadInput e) {
-            refused(ctx, make, e);
+            refused(ctx, make, sent, e);
         }
     }
 
@@ -166,11 +198,8 @@ public final class DraftScreen implements Screen {
     }
 
     /** The make as it stands, and why it stays so. */
-    private void refused(Context ctx, Opened make, BadInput e) {
-        List<String> wrong = e.findings().stream()
-                .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
-                .toList();
+    private void refused(Context ctx, Opened make, Form sent, BadInput e) {
         ctx.status(422);
-        Pages.show(ctx, "draft.jte", DraftPage.of(bench, make, "", wrong));
+        Pages.show(ctx, "draft.jte", DraftPage.of(bench, make, "", new Refused(sent, e.findings())));
     }
 }

@@ -1,6 +1,8 @@
 package stretchwright.web.draft;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stretchwright.ground.Part;
@@ -9,37 +11,78 @@ import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.intake.Key;
 import stretchwright.intake.Table;
+import stretchwright.pattern.Level;
 import stretchwright.web.form.Form;
 
 /** What can be moved at the drawing itself, with what it is in the make. */
 enum Handle {
-    HEM("style.shifts.hem", 0, false),
-    FRONT_WAIST("style.front waist", 0, true),
-    BACK_WAIST("style.back waist", 0, true),
-    BAND("style.waistband.height", 60, true);
+    HEM("style.shifts.hem", Way.DOWN),
+    AT_HEM(Level.Name.HEM),
+    FRONT_WAIST("style.front waist", Way.UP),
+    BACK_WAIST("style.back waist", Way.UP),
+    BAND("style.waistband.height", Way.UP),
+    AT_WAIST(Level.Name.WAIST),
+    AT_HIP(Level.Name.HIP),
+    AT_CROTCH(Level.Name.CROTCH),
+    AT_MID_THIGH(Level.Name.MID_THIGH),
+    AT_KNEE(Level.Name.KNEE),
+    AT_CALF(Level.Name.CALF),
+    AT_ANKLE(Level.Name.ANKLE);
+
+    /** Those of the widths between waist and hem, from the top down. */
+    static final List<Handle> LEVELS = List.of(AT_WAIST, AT_HIP, AT_CROTCH, AT_MID_THIGH, AT_KNEE, AT_CALF, AT_ANKLE);
+
+    /** Where more of it leads on the drawing. */
+    enum Way {
+        UP,
+        DOWN,
+        /** Away from the middle of the piece, on both sides. */
+        OUT
+    }
 
     /** One press, mm; in inches a quarter of one. */
     private static final double STEP = 5;
 
     private static final double STEP_IN = 6.35;
 
-    private final String key;
-    private final double usual;
-    private final boolean upwards;
+    /** As high as the intake takes it, mm. */
+    private static final double USUAL_BAND = 60;
 
-    /** @param upwards whether more of it moves the line up the drawing */
-    Handle(String key, double usual, boolean upwards) {
+    /** Nearer than this, mm, two values are one. */
+    private static final double SAME = 0.05;
+
+    private final String key;
+    private final Way way;
+    private final Optional<Level.Name> level;
+
+    Handle(String key, Way way) {
         this.key = key;
-        this.usual = usual;
-        this.upwards = upwards;
+        this.way = way;
+        this.level = Optional.empty();
+    }
+
+    Handle(Level.Name level) {
+        this.key = "style.ease." + level.word();
+        this.way = Way.OUT;
+        this.level = Optional.of(level);
     }
 
     String key() {
         return key;
     }
 
-    boolean upwards() {
-        return upwards;
+    Way way() {
+        return way;
+    }
+
+    /** Whose width it is; empty for heights and lengths. */
+    Optional<Level.Name> level() {
+        return level;
+    }
+
+    /** Its name within the page. */
+    String id() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     static Optional<Handle> of(String key) {
@@ -58,59 +101,76 @@ enum Handle {
         return row().range().most();
     }
 
+    /** As it is where the make says nothing of it, mm. */
+    double usual() {
+        return this == BAND ? USUAL_BAND : 0;
+    }
+
     Said label() {
         return switch (this) {
             case HEM -> Tell.said("handle.hem");
+            case AT_HEM -> Tell.said("handle.hem-width");
             case FRONT_WAIST -> Tell.said("handle.front-waist");
             case BACK_WAIST -> Tell.said("handle.back-waist");
             case BAND -> Tell.said("handle.band");
+            default -> level.orElseThrow().said();
         };
+    }
+
+    /** The same where it stands alone. */
+    Said spoken() {
+        return LEVELS.contains(this) ? Tell.said("handle.width-at", label()) : label();
     }
 
     /** What less of it does, in one word. */
     Said less() {
-        return this == HEM ? Tell.said("handle.shorter") : Tell.said("handle.lower");
+        return switch (this) {
+            case HEM -> Tell.said("handle.shorter");
+            case AT_HEM -> Tell.said("handle.narrower");
+            case FRONT_WAIST, BACK_WAIST, BAND -> Tell.said("handle.lower");
+            default -> Tell.said("handle.tighter");
+        };
     }
 
     Said more() {
-        return this == HEM ? Tell.said("handle.longer") : Tell.said("handle.higher");
+        return switch (this) {
+            case HEM -> Tell.said("handle.longer");
+            case AT_HEM -> Tell.said("handle.wider");
+            case FRONT_WAIST, BACK_WAIST, BAND -> Tell.said("handle.higher");
+            default -> Tell.said("handle.looser");
+        };
     }
 
     /** In mm. */
     double value(Form form) {
         OptionalDouble mm =
                 Quantities.length(form.value(key), Unit.of(form.value("unit")).orElse(Unit.CM));
-        return mm.orElse(usual);
+        return mm.orElse(usual());
     }
 
-    /** How it stands, beside what is usual. */
+    boolean isUsual(double mm) {
+        return this != BAND && Math.abs(mm) < SAME;
+    }
+
+    /** How it stands, beside what is usual; at its limit, that it goes no further. */
     Said now(double mm) {
-        if (this == BAND) {
-            return Tell.said("handle.high", Part.length(mm));
-        }
-        if (Math.abs(mm) < 0.05) {
+        if (isUsual(mm)) {
             return Tell.said("handle.as-usual");
         }
-        return moved(mm);
+        Said told = this == BAND ? Tell.said("handle.high", Part.length(mm)) : moved(mm);
+        return mm <= least() + SAME || mm >= most() - SAME ? Tell.said("handle.limit", told) : told;
     }
 
     /** What became of it: "waist in front 0.5 cm lower". */
     Said changed(double before, double after) {
-        Said by = this == BAND
-                ? after > before
-                        ? Tell.said("handle.by-higher", Part.length(after - before))
-                        : Tell.said("handle.by-lower", Part.length(before - after))
-                : moved(after - before);
+        Said by = moved(after - before);
         return this == HEM ? by : Tell.said("handle.changed", label(), by);
     }
 
     /** By so much: "1.5 cm longer". */
     Said moved(double mm) {
         Part by = Part.length(Math.abs(mm));
-        if (this == HEM) {
-            return mm > 0 ? Tell.said("handle.by-longer", by) : Tell.said("handle.by-shorter", by);
-        }
-        return mm > 0 ? Tell.said("handle.by-higher", by) : Tell.said("handle.by-lower", by);
+        return Tell.said("handle.by", by, mm > 0 ? more() : less());
     }
 
     static double step(Unit unit) {
@@ -120,9 +180,5 @@ enum Handle {
     /** As the make is to say it. */
     static String written(double mm) {
         return Math.round(mm * 100) / 100.0 + " mm";
-    }
-
-    double within(double mm) {
-        return Math.max(least(), Math.min(most(), mm));
     }
 }

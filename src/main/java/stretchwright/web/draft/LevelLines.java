@@ -1,9 +1,7 @@
 package stretchwright.web.draft;
 
-import java.util.List;
 import java.util.Optional;
 import stretchwright.ground.Part;
-import stretchwright.ground.Point;
 import stretchwright.web.draw.Outline;
 
 /** The levels of the garment: lines from the body to the piece, and the numbers between them. */
@@ -28,7 +26,7 @@ final class LevelLines {
             double y = Math.max(level, last + 18);
             last = y;
             String name = spread.make().voice().say(row.level().name().said());
-            double end = at.x(edgeAt(row.level().height()));
+            double end = at.x(Spread.edgeAt(spread.front().piece(), row.level().height(), true));
             wornLevel(row, y);
             spread.svg()
                     .path(
@@ -77,20 +75,6 @@ final class LevelLines {
         } else {
             spread.svg().text("lab", x, y, "end", told);
         }
-    }
-
-    /** Where the first leg's left outline is at a height, mm. */
-    private double edgeAt(double height) {
-        List<Point> points = spread.front().piece().cutLine().points();
-        double left = Double.MAX_VALUE;
-        for (int i = 0; i < points.size(); i++) {
-            Point a = points.get(i);
-            Point b = points.get((i + 1) % points.size());
-            if (Math.min(a.y(), b.y()) <= height && Math.max(a.y(), b.y()) >= height && a.y() != b.y()) {
-                left = Math.min(left, a.x() + (b.x() - a.x()) * (height - a.y()) / (b.y() - a.y()));
-            }
-        }
-        return left == Double.MAX_VALUE ? spread.front().piece().cutLine().box().minX() : left;
     }
 
     private static String ring(double x, double y) {

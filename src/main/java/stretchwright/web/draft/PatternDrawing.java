@@ -6,6 +6,7 @@ import java.util.Optional;
 import stretchwright.ground.Box;
 import stretchwright.make.Session;
 import stretchwright.pattern.Piece;
+import stretchwright.pattern.TopEnd;
 import stretchwright.web.draft.Spread.Sheet;
 import stretchwright.web.draw.Outline;
 import stretchwright.web.draw.Svg;
@@ -13,6 +14,11 @@ import stretchwright.web.frame.Opened;
 
 /** The pattern on the screen, all pieces to one scale: lines, numbers on their levels, and what can be moved. */
 final class PatternDrawing {
+    private static final double BAND_ROOM = 90;
+
+    /** px over the band for its slab of chalk. */
+    private static final double SLAB = 30;
+
     private final Spread spread;
     private final PieceLines lines;
     private final Optional<Session> before;
@@ -23,6 +29,12 @@ final class PatternDrawing {
         this.before = before;
     }
 
+    /** Room over the legs for the band, mm: a higher one than is usual may be pulled without all growing smaller. */
+    private static double band(Session session) {
+        TopEnd.Band band = session.make().style().top().band();
+        return band.shape() == TopEnd.Band.Shape.CASING ? 0 : Math.max(BAND_ROOM, band.height());
+    }
+
     /** @param before how it was, in tacking; empty where nothing is compared */
     static String of(Opened make, Optional<Session> before, Sheet sheet) {
         List<Piece> all = ofLeg(make.session());
@@ -31,9 +43,10 @@ final class PatternDrawing {
                 all.stream().mapToDouble(p -> p.cutLine().box().minY()).min().orElse(0);
         double high =
                 all.stream().mapToDouble(p -> p.cutLine().box().maxY()).max().orElse(1);
-        double top = sheet.wide() ? 52 : 34;
-        double scale =
-                Math.min((sheet.height() - top - 40) / (high - low), (sheet.room() - 12 * (all.size() - 1)) / wide);
+        double band = band(make.session());
+        double scale = Math.min(
+                (sheet.height() - SLAB - 40) / (high - low + band), (sheet.room() - 12 * (all.size() - 1)) / wide);
+        double top = Math.max(sheet.wide() ? 52 : 34, SLAB + scale * band);
         List<Spread.Placed> legs = new ArrayList<>();
         double x = sheet.left();
         for (Piece p : all) {

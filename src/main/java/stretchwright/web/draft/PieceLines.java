@@ -19,6 +19,8 @@ final class PieceLines {
 
     private static final double FOR_TIMES = 120;
 
+    private static final double LETTER_SMALL = 7;
+
     private final Spread spread;
 
     PieceLines(Spread spread) {
@@ -100,11 +102,12 @@ final class PieceLines {
             if (p.has(name)) {
                 Path line = p.edge(name).line();
                 boolean toLeft = line.start().x() < p.sewLine().box().centre().x();
+                double inside = spread.sheet().wide() ? LETTER : LETTER_SMALL;
                 double x = at.x(line.at(line.alongAtHeight(height)).x());
                 spread.svg()
                         .text(
-                                spread.sheet().wide() ? "big" : "big less",
-                                x + (toLeft ? LETTER : -LETTER),
+                                spread.sheet().wide() ? "big" : "big least",
+                                x + (toLeft ? inside : -inside),
                                 at.y(height),
                                 toLeft ? "start" : "end",
                                 word);

@@ -1,7 +1,9 @@
 package stretchwright.web.draft;
 
 import java.util.List;
+import stretchwright.ground.Box;
 import stretchwright.ground.Path;
+import stretchwright.ground.Point;
 import stretchwright.make.Session;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Piece;
@@ -55,5 +57,21 @@ record Spread(Opened make, Spread.Sheet sheet, List<Placed> legs, Svg svg) {
             }
         }
         return piece.sewLine().box().maxY();
+    }
+
+    /** Where the outline of a piece is at a height, on its left or its right, mm. */
+    static double edgeAt(Piece piece, double height, boolean left) {
+        List<Point> points = piece.cutLine().points();
+        double found = Double.NaN;
+        for (int i = 0; i < points.size(); i++) {
+            Point a = points.get(i);
+            Point b = points.get((i + 1) % points.size());
+            if (Math.min(a.y(), b.y()) <= height && Math.max(a.y(), b.y()) >= height && a.y() != b.y()) {
+                double x = a.x() + (b.x() - a.x()) * (height - a.y()) / (b.y() - a.y());
+                found = Double.isNaN(found) ? x : left ? Math.min(found, x) : Math.max(found, x);
+            }
+        }
+        Box box = piece.cutLine().box();
+        return !Double.isNaN(found) ? found : left ? box.minX() : box.maxX();
     }
 }
