@@ -111,7 +111,7 @@ class ArrowsTest {
             Map.entry("web.club", Set.of("web.frame", "web.form", "web.door")),
             Map.entry("web.worn", Set.of("web.frame", "web.form", "web.door", "web.draw", "web.draft")),
             Map.entry("web.ask", Set.of("web.frame", "web.form", "web.door", "web.draw")),
-            Map.entry("web.draft", Set.of("web.frame", "web.form", "web.door", "web.draw")),
+            Map.entry("web.draft", Set.of("web.frame", "web.form", "web.door", "web.draw", "web.things")),
             Map.entry("web.lay", Set.of("web.frame", "web.form", "web.door", "web.draw")),
             Map.entry("web.paper", Set.of("web.frame", "web.form", "web.door", "web.draw")),
             Map.entry("web.sew", Set.of("web.frame", "web.form", "web.door", "web.draw")));

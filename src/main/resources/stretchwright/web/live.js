@@ -104,12 +104,19 @@
   });
   const within = (h, mm) => Math.min(h.most, Math.max(h.least, Math.round(mm)));
   const value = h => ({ [h.key]: h.now + " mm" });
+  // while something is tried only the drawing that is looked at is drawn
+  const small = matchMedia("(max-width: 760px)");
+  const sheet = () => ({ sheet: small.matches ? "narrow" : "wide" });
+  small.addEventListener("change", () => {
+    const drawing = document.getElementById("drawing");
+    if (drawing && !drawing.querySelector(small.matches ? "svg.narrow" : "svg.wide")) location.reload();
+  });
 
   // the newest place is the one that is tried next
   const attempt = h => {
     if (under || wishes.length) { h.asked = h.now; return; }
     h.asked = null;
-    post(live().dataset.make + "/try", value(h)).then(there => {
+    post(live().dataset.make + "/try", { ...value(h), ...sheet() }).then(there => {
       const same = grip(h.id);
       if (same && held === h) { same.classList.add("held"); if (h.keys) same.focus(); }
       if (there || wishes.length) next();
@@ -189,7 +196,7 @@
     reading = input;
     const asked = input.value;
     htmx.ajax("POST", live().dataset.make + "/try", {
-      source: document.body, swap: "none", values: { [input.name]: asked, of: input.name, seen: live().dataset.seen },
+      source: document.body, swap: "none", values: { [input.name]: asked, of: input.name, seen: live().dataset.seen, ...sheet() },
       handler: (_, info) => {
         const page = new DOMParser().parseFromString(info.xhr.responseText, "text/html");
         if (input.isConnected && page.getElementById(input.id) && beside(input, page)) redrawn(input, page);

@@ -221,6 +221,38 @@ class OnTheTableTest {
     }
 
     @Test
+    void whileALineIsDraggedOnlyTheDrawingThatIsSeenIsSent() throws Exception {
+        String at = make();
+        for (String sheet : List.of("wide", "narrow")) {
+            String tried = PAGE.visitor()
+                    .post(at + "/try", Map.of("sheet", List.of(sheet), "style.shifts.hem", List.of("4 mm")))
+                    .body();
+            assertThat(Pattern.compile("<svg class=\"(wide|narrow)\"")
+                            .matcher(tried)
+                            .results()
+                            .map(m -> m.group(1)))
+                    .containsExactly(sheet);
+        }
+    }
+
+    @Test
+    void aMakeLeadsToWhatIsOnlyEstimatedAndFollowsWhatIsMeasuredThere() throws Exception {
+        Map<String, List<String>> typed = Visitor.example();
+        typed.remove("wearer.measurements.thigh girth");
+        String at = Visitor.at(PAGE.visitor().post(typed));
+        String page = PAGE.visitor().get(at).body();
+        assertThat(page).contains("is estimated, give or take", "/cloths/", "/boots/");
+        String why = PAGE.visitor().get(at + "?why=CROTCH_WIDTH").body();
+        Matcher link = Pattern.compile("href=\"/(wearers/[^/]+/thigh-girth)\\?for=([^\"]+)\"")
+                .matcher(why);
+        assertThat(link.find()).isTrue();
+        HttpResponse<String> taken =
+                PAGE.visitor().post(link.group(1), Map.of("for", List.of(link.group(2)), "once", List.of("58.5")));
+        assertThat(taken.statusCode()).isEqualTo(303);
+        assertThat(text(at)).contains("58.5");
+    }
+
+    @Test
     void anUndoThatWasMeantForAnotherVersionUndoesNothing() throws Exception {
         String at = make();
         String before = seen(at);
@@ -230,7 +262,9 @@ class OnTheTableTest {
         assertThat(late.statusCode()).isEqualTo(409);
         assertThat(late.body()).contains("nothing was undone");
         assertThat(text(at)).isEqualTo(text);
-        assertThat(PAGE.visitor().post(at + "/back", Map.of("seen", List.of(seen(at)))).statusCode())
+        assertThat(PAGE.visitor()
+                        .post(at + "/back", Map.of("seen", List.of(seen(at))))
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(text(at)).isNotEqualTo(text);
     }

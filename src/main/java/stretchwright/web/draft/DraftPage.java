@@ -10,6 +10,8 @@ import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Frame;
 import stretchwright.web.frame.MayCut;
 import stretchwright.web.frame.Opened;
+import stretchwright.web.things.Way;
+import stretchwright.workroom.store.Links;
 
 /**
  * A make on the table: the sentence, the drawing, what to change, and why.
@@ -27,20 +29,38 @@ public record DraftPage(
         Past past,
         Optional<WhyPanel> why,
         Refused refused,
-        boolean tried) {
+        boolean tried,
+        Shown shown) {
+    /** Which drawings are sent: while a line is dragged only the one that is looked at. */
+    enum Shown {
+        BOTH,
+        WIDE,
+        NARROW;
+
+        static Shown of(String word) {
+            return word.equals("wide") ? WIDE : word.equals("narrow") ? NARROW : BOTH;
+        }
+    }
+
     /** A make as it stands. */
     static DraftPage of(Bench bench, Opened make, String asked, Refused refused) {
         Past past = Past.of(bench, make);
-        return of(make, past.tacking(bench, make), past, asked, refused, false);
+        return of(make, past.tacking(bench, make), past, asked, refused, false, Shown.BOTH);
     }
 
     /** One that is only tried, over the one that stands. */
-    static DraftPage tried(Bench bench, Opened make, Opened other) {
-        return of(other, Optional.of(make.session()), Past.of(bench, make), "", Refused.NOTHING, true);
+    static DraftPage tried(Bench bench, Opened make, Opened other, Shown shown) {
+        return of(other, Optional.of(make.session()), Past.of(bench, make), "", Refused.NOTHING, true, shown);
     }
 
     private static DraftPage of(
-            Opened make, Optional<Session> before, Past past, String asked, Refused refused, boolean tried) {
+            Opened make,
+            Optional<Session> before,
+            Past past,
+            String asked,
+            Refused refused,
+            boolean tried,
+            Shown shown) {
         return new DraftPage(
                 Frame.of(make, Frame.Stop.DRAFT),
                 make,
@@ -49,7 +69,8 @@ public record DraftPage(
                 past,
                 WhyPanel.of(make, asked),
                 refused,
-                tried);
+                tried,
+                shown);
     }
 
     /** Whether something stands in the way of cutting that a change may turn. */
@@ -57,12 +78,18 @@ public record DraftPage(
         return says.mark() != MayCut.Mark.HOLDS && !make.demo() && !tried;
     }
 
+    /** For a wide screen; empty where it is only tried on a narrow one. */
     public String wide() {
-        return PatternDrawing.of(make, before, Sheet.WIDE);
+        return shown == Shown.NARROW ? "" : PatternDrawing.of(make, before, Sheet.WIDE);
     }
 
     public String narrow() {
-        return PatternDrawing.of(make, before, Sheet.NARROW);
+        return shown == Shown.WIDE ? "" : PatternDrawing.of(make, before, Sheet.NARROW);
+    }
+
+    /** The guess that leaves most open, while nothing is tried. */
+    public Optional<Guessed> guessed() {
+        return tried ? Optional.empty() : Guessed.of(make);
     }
 
     public List<Control> controls() {
@@ -135,19 +162,35 @@ public record DraftPage(
                         "draft.notes", Part.count(make.session().fit().all().size())));
     }
 
-    /** What the pair is made for and of, and where another takes its place. */
-    public record Other(String label, String now, String address, String words) {}
+    /**
+     * What the pair is made for and of, and where another takes its place.
+     *
+     * @param own where it is told of itself; empty where it is not known
+     */
+    public record Other(String label, String now, String own, String address, String words) {}
 
     public List<Other> others() {
         var m = make.session().make();
+        Links links = make.stored().thing().links();
+        String cloth = m.cloth().roll().name();
         return List.of(
-                other("swap.for", m.wearer(), "wearer", "swap.another-wearer"),
-                other("swap.of", m.cloth().roll().name(), "fabric", "swap.another-cloth"),
-                other("swap.over", m.boot().map(b -> b.kind()).orElse(""), "boot", "swap.another-boot"));
+                other("swap.for", m.wearer(), Way.toWearer(links, make.id()), "wearer", "swap.another-wearer"),
+                other(
+                        "swap.of",
+                        cloth.isBlank() ? say("draft.usual-cloth") : cloth,
+                        Way.toCloth(links, make.id()),
+                        "fabric",
+                        "swap.another-cloth"),
+                other(
+                        "swap.over",
+                        m.boot().map(b -> b.kind()).orElse(""),
+                        Way.toBoots(links, make.id()),
+                        "boot",
+                        "swap.another-boot"));
     }
 
-    private Other other(String label, String now, String kind, String words) {
-        return new Other(say(label), now, make.address() + "/other/" + kind, say(words));
+    private Other other(String label, String now, String own, String kind, String words) {
+        return new Other(say(label), now, own, make.address() + "/other/" + kind, say(words));
     }
 
     public String whose() {

@@ -34,8 +34,11 @@ public final class DraftScreen implements Screen {
     /** Names the field that is typed in: emptied it does not arrive, and is as usual again. */
     private static final String OF = "of";
 
+    /** Which drawing is looked at. */
+    private static final String SHEET = "sheet";
+
     /** Fields of the form that are no keys of a make. */
-    private static final List<String> OF_PAGE = List.of("seen", DO, OF);
+    private static final List<String> OF_PAGE = List.of("seen", DO, OF, SHEET);
 
     private final Bench bench;
 
@@ -76,7 +79,12 @@ public final class DraftScreen implements Screen {
         if (!sent.value("seen").isBlank() && !sent.value("seen").equals(Long.toString(now.now()))) {
             Opened make = bench.make(ctx);
             Finding late = new Finding(
-                    make.name(), "seen", 0, Tell.said("draft.late"), Said.NOTHING, make.session().make().unit());
+                    make.name(),
+                    "seen",
+                    0,
+                    Tell.said("draft.late"),
+                    Said.NOTHING,
+                    make.session().make().unit());
             ctx.status(HttpStatus.CONFLICT);
             Pages.show(ctx, "draft.jte", DraftPage.of(bench, make, "", new Refused(Form.empty(), List.of(late))));
             return;
@@ -146,7 +154,7 @@ public final class DraftScreen implements Screen {
         try {
             Opened other = bench.tried(make, changed(make, sent));
             other.session().pattern();
-            Pages.show(ctx, "draft.jte", DraftPage.tried(bench, make, other));
+            Pages.show(ctx, "draft.jte", DraftPage.tried(bench, make, other, DraftPage.Shown.of(sent.value(SHEET))));
         } catch (BadInput e) {
             refused(ctx, make, sent, e);
         }

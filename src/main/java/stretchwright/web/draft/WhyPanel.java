@@ -1,7 +1,9 @@
 package stretchwright.web.draft;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import stretchwright.body.Measure;
 import stretchwright.ground.Part;
 import stretchwright.ground.Unit;
 import stretchwright.ground.Voice;
@@ -20,8 +22,11 @@ public record WhyPanel(String title, String rule, List<Input> inputs, String sou
         inputs = List.copyOf(inputs);
     }
 
-    /** @param what by which it is asked in its turn; empty where the chain ends */
-    public record Input(String words, String what) {}
+    /**
+     * @param what by which it is asked in its turn; empty where the chain ends
+     * @param measured where it is measured; empty where it was, or cannot be
+     */
+    public record Input(String words, String what, String measured) {}
 
     /** @param asked name of a dimension, as the address has it */
     static Optional<WhyPanel> of(Opened make, String asked) {
@@ -38,17 +43,26 @@ public record WhyPanel(String title, String rule, List<Input> inputs, String sou
         return new WhyPanel(
                 title,
                 voice.say(reason.rule()),
-                reason.inputs().stream().map(i -> input(voice, i)).toList(),
+                reason.inputs().stream().map(i -> input(make, i)).toList(),
                 voice.say(reason.source()));
     }
 
-    private static Input input(Voice voice, Reason.Input input) {
-        String words = voice.say(Tell.said(
-                "why.input",
-                input.name(),
-                value(input.value(), input.unit()),
-                input.from().said()));
-        return new Input(words, input.from() instanceof Dimension d ? d.what().name() : "");
+    private static Input input(Opened make, Reason.Input input) {
+        String words = make.voice()
+                .say(Tell.said(
+                        "why.input",
+                        input.name(),
+                        value(input.value(), input.unit()),
+                        input.from().said()));
+        return new Input(words, input.from() instanceof Dimension d ? d.what().name() : "", measured(make, input));
+    }
+
+    private static String measured(Opened make, Reason.Input input) {
+        return Arrays.stream(Measure.values())
+                .filter(m -> input.from() == Reason.Origin.ESTIMATED && m.said().equals(input.name()))
+                .findFirst()
+                .map(m -> Guessed.to(make, m))
+                .orElse("");
     }
 
     private static Part value(double value, String unit) {
