@@ -170,6 +170,7 @@
 
   // --- how a search comes on
   let source = null;
+  let quiet = 0;
   let spoken = 0;
   let waits = false;
   const speak = (words, now) => {
@@ -206,7 +207,7 @@
   };
   const sentence = () => document.querySelector(".says h2").textContent + " " + document.querySelector(".says p").textContent;
   const listen = () => {
-    if (source || !live() || !live().dataset.looking || !window.EventSource) return;
+    if (source || Date.now() < quiet || !live() || !live().dataset.looking || !window.EventSource) return;
     source = new EventSource(live().dataset.make + "/lay/events?cloth=" + live().dataset.cloth);
     let last = null;
     source.addEventListener("lay", e => {
@@ -217,7 +218,8 @@
       if (last !== null && last !== seen || waits) show();
       last = seen;
     });
-    source.addEventListener("over", () => { source.close(); source = null; show(); });
+    // over, or too many look on: who still sees a search asks again after a while
+    source.addEventListener("over", () => { source.close(); source = null; quiet = Date.now() + AGAIN; setTimeout(listen, AGAIN); show(); });
     // the program is away: the browser asks again by itself, and the page is fetched anew as soon as somebody answers
     source.addEventListener("error", () => {
       lost(true);
