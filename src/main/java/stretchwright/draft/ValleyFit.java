@@ -1,5 +1,7 @@
 package stretchwright.draft;
 
+import java.util.Arrays;
+
 /**
  * The least change of widths after which the leg has one inflection: going down, it narrows less and less to the
  * interval below the knee (the valley), then more and more.
@@ -54,7 +56,9 @@ final class ValleyFit {
         double[] x = width.clone();
         double[] dual = new double[row.length];
         double[] widening = new double[width.length];
-        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+        boolean moves = true;
+        for (int sweep = 0; sweep < SWEEPS && moves; sweep++) {
+            double[] before = x.clone();
             for (int i = 0; i < row.length; i++) {
                 dual[i] += step(x, weight, row[i], i < inner ? i : 0, bound[i], dual[i]);
             }
@@ -63,6 +67,7 @@ final class ValleyFit {
                 widening[i] += change;
                 x[i] += change * weight[i];
             }
+            moves = !Arrays.equals(before, x);
         }
         return x;
     }

@@ -21,6 +21,9 @@ final class CutLine {
     static final double LONGEST_TIP = 2.5;
 
     /** Loops are local: no longer than this many points. */
+    /** Far above what is lost in a sum, mm. */
+    private static final double HAIR = 1e-6;
+
     private static final int LONGEST_LOOP = 60;
 
     /** Chords that turn by less than this run on straight. */
@@ -86,7 +89,14 @@ final class CutLine {
         return out;
     }
 
+    private static boolean isApart(double a, double b, double c, double d) {
+        return Math.max(a, b) < Math.min(c, d) - HAIR || Math.max(c, d) < Math.min(a, b) - HAIR;
+    }
+
     private static @Nullable Point crossing(Point a, Point b, Point c, Point d) {
+        if (isApart(a.x(), b.x(), c.x(), d.x()) || isApart(a.y(), b.y(), c.y(), d.y())) {
+            return null;
+        }
         Point r = b.minus(a);
         Point s = d.minus(c);
         double across = r.cross(s);

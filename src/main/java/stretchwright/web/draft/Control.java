@@ -100,7 +100,7 @@ public record Control(String id, String label, String now, List<Press> presses, 
         private Typed typed(Handle handle) {
             return new Typed(
                     handle.key(),
-                    refused.typed(handle).orElseGet(() -> shown(make, handle)),
+                    refused.typed(handle).orElseGet(() -> shown(make, form, handle)),
                     make.session().make().unit().symbol(),
                     say(spoken(handle)),
                     refused.finding(handle, make.voice()));
@@ -140,8 +140,8 @@ public record Control(String id, String label, String now, List<Press> presses, 
     }
 
     /** What the field of a handle says of a make, without the unit. */
-    static String shown(Opened make, Handle handle) {
-        double mm = handle.value(Form.of(make.text()));
+    static String shown(Opened make, Form form, Handle handle) {
+        double mm = handle.value(form);
         return make.voice().bare(Part.written(mm));
     }
 }

@@ -121,9 +121,9 @@ public final class DraftScreen implements Screen {
     }
 
     /** Whether a field was sent as it was shown: nothing is asked for then. */
-    private static boolean stands(Opened make, String key, String value) {
+    private static boolean stands(Opened make, Form form, String key, String value) {
         return Handle.of(key)
-                .filter(h -> value.strip().equals(Control.shown(make, h)))
+                .filter(h -> value.strip().equals(Control.shown(make, form, h)))
                 .isPresent();
     }
 
@@ -136,16 +136,19 @@ public final class DraftScreen implements Screen {
 
     /** The text of the make with the sent values in it. */
     private static String changed(Opened make, Form sent) {
+        Form form = Form.of(make.text());
         Map<String, String> changes = new LinkedHashMap<>();
         sent.typed().forEach((key, values) -> {
-            if (!OF_PAGE.contains(key) && Table.keys().find(key).isPresent() && !stands(make, key, values.get(0))) {
+            if (!OF_PAGE.contains(key)
+                    && Table.keys().find(key).isPresent()
+                    && !stands(make, form, key, values.get(0))) {
                 changes.put(key, Handle.of(key).isPresent() ? withUnit(make, values.get(0)) : values.get(0));
             }
         });
         Handle.of(sent.value(OF))
                 .filter(h -> !sent.typed().containsKey(h.key()))
                 .ifPresent(h -> changes.put(h.key(), ""));
-        return Form.of(make.text()).with(changes).makeText();
+        return form.with(changes).makeText();
     }
 
     private void tried(Context ctx) {
