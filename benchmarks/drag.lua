@@ -3,13 +3,23 @@ local makes = {}
 for line in io.lines(os.getenv("MAKES")) do makes[#makes + 1] = line end
 local pause = tonumber(os.getenv("PAUSE"))
 local keys = { "style.shifts.hem", "style.front%20waist", "style.back%20waist" }
+local at = 0
+local threads = 0
 math.randomseed(os.time())
+
+function setup(thread)
+  thread:set("mine", threads)
+  threads = threads + 1
+end
 
 function delay() return pause == 0 and 0 or math.random(0, 2 * pause) end
 
 function request()
-  local make = makes[math.random(#makes)]
+  -- each thread has its own makes, and what is kept goes round: no two change one make at once
+  local half = math.floor(#makes / 2)
   local kept = math.random(40) == 1
+  if kept then at = at + 1 end
+  local make = makes[1 + (mine * half + (kept and at or math.random(half)) % half) % #makes]
   local body = keys[math.random(#keys)] .. "=" .. math.random(-20, 20) .. "%20mm"
   local headers = { ["Content-Type"] = "application/x-www-form-urlencoded", ["seal"] = os.getenv("SEAL"),
     ["Cookie"] = os.getenv("COOKIE") }
