@@ -54,6 +54,7 @@ class ScreensTest {
             SCREENS.put("question", "new/1");
             SCREENS.put("question-measure", "new/6");
             SCREENS.put("question-cloth", "new/8");
+            SCREENS.put("machines", "machines");
             SCREENS.put("question-boot", "new/10");
             SCREENS.put("draft", "makes/" + make);
             SCREENS.put("draft-why", "makes/" + make + "?why=KNEE_WIDTH");

@@ -19,6 +19,7 @@ import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
 import stretchwright.workroom.Incoming;
+import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
@@ -31,6 +32,9 @@ public final class AskScreen implements Screen {
     /** Where sheets of paper are Letter and not A4 (CLDR 45, paperSize). */
     private static final Set<String> LETTER =
             Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
+
+    private static final String PAPER = "print.paper";
+    private static final String MACHINES = "machines";
 
     private final Bench bench;
 
@@ -129,14 +133,28 @@ public final class AskScreen implements Screen {
                 .orElseGet(() -> Trial.wrong(now, question.keys()));
     }
 
+    /** On the machines and the paper of the make before it; on the first one's paper as in its country. */
+    private Form withMachines(Context ctx, Form make) {
+        Map<String, List<String>> typed = new LinkedHashMap<>(make.typed());
+        if (LETTER.contains(ctx.req().getLocale().getCountry())) {
+            typed.put(PAPER, List.of("Letter"));
+        }
+        store().list(Kind.MAKE, Place.HERE, "", 0, 1).stream().findFirst().ifPresent(last -> {
+            Map<String, List<String>> then =
+                    Form.of(bench.room().standing(last).text()).typed();
+            for (String key : List.of(MACHINES, PAPER)) {
+                if (then.containsKey(key)) {
+                    typed.put(key, then.get(key));
+                }
+            }
+        });
+        return new Form(typed);
+    }
+
     /** The make hangs in the workroom, and the note of the answers is put away. */
     private void finish(Context ctx, Question last, Answers answers) {
         try {
-            Map<String, String> more = new LinkedHashMap<>(Map.of("name", NewName.of(store(), answers.form())));
-            if (LETTER.contains(ctx.req().getLocale().getCountry())) {
-                more.put("print.paper", "Letter");
-            }
-            Form whole = answers.form().with(more);
+            Form whole = withMachines(ctx, answers.form().with(Map.of("name", NewName.of(store(), answers.form()))));
             byte[] text = Trial.text(whole).getBytes(StandardCharsets.UTF_8);
             Incoming incoming = bench.room().incoming("new", text);
             Thing make = incoming.take(Incoming.Same.BESIDE);

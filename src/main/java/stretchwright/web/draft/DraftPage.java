@@ -64,7 +64,7 @@ public record DraftPage(
         return new DraftPage(
                 Frame.of(make, Frame.Stop.DRAFT),
                 make,
-                MayCut.of(make.session().fit(), make.voice()),
+                MayCut.of(make.session(), make.voice()),
                 before,
                 past,
                 WhyPanel.of(make, asked),
@@ -85,6 +85,13 @@ public record DraftPage(
 
     public String narrow() {
         return shown == Shown.WIDE ? "" : PatternDrawing.of(make, before, Sheet.NARROW);
+    }
+
+    /** Where the cloth is still looked for: its card for the shop; empty where it is there. */
+    public String shopCard() {
+        return make.session().make().fabric().usual().stretch() && !make.demo()
+                ? make.address() + "/file/shop-card.pdf"
+                : "";
     }
 
     /** The guess that leaves most open, while nothing is tried. */

@@ -7,6 +7,7 @@ import stretchwright.fit.FitReport.Severity;
 import stretchwright.ground.Part;
 import stretchwright.ground.Said;
 import stretchwright.ground.Voice;
+import stretchwright.make.Session;
 
 /**
  * The one sentence on top: what will happen if you cut now.
@@ -28,8 +29,8 @@ public record MayCut(Mark mark, String sentence, String why) {
         }
     }
 
-    public static MayCut of(FitReport fit, Voice voice) {
-        List<FitReport.Verdict> worst = fit.verdicts().stream()
+    public static MayCut of(Session made, Voice voice) {
+        List<FitReport.Verdict> worst = made.fit().verdicts().stream()
                 .filter(v -> v.severity() != Severity.NOTE)
                 .sorted(Comparator.comparing(FitReport.Verdict::severity))
                 .toList();
@@ -40,6 +41,9 @@ public record MayCut(Mark mark, String sentence, String why) {
         String why = voice.say(first.message());
         if (first.severity() == Severity.STOP) {
             return new MayCut(Mark.STOP, voice.say(not(first)), why);
+        }
+        if (made.make().fabric().usual().stretch()) {
+            return new MayCut(Mark.LOOK, voice.say(Tell.said("may.test")), why);
         }
         return worst.size() == 1
                 ? new MayCut(Mark.LOOK, voice.say(Tell.said("may.look-one")), why)

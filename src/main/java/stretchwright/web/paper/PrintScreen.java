@@ -67,7 +67,7 @@ public final class PrintScreen implements Screen {
             return new PrintPage(
                     Frame.of(make, Frame.Stop.PRINT),
                     make,
-                    MayCut.of(make.session().fit(), make.voice()),
+                    MayCut.of(make.session(), make.voice()),
                     map,
                     names.map(n -> Chosen.of(map, n)).orElseGet(() -> Chosen.asked(map, printed, only)),
                     printed,

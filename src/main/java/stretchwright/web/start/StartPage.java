@@ -152,8 +152,7 @@ public record StartPage(
             Opened make = opened(bench, thing);
             Optional<SewingPlace> sewing =
                     SewingPlace.of(bench.room().store(), thing).filter(SewingPlace::isUnderWay);
-            MayCut may = sewing.map(StartPage::sewn)
-                    .orElseGet(() -> MayCut.of(make.session().fit(), make.voice()));
+            MayCut may = sewing.map(StartPage::sewn).orElseGet(() -> MayCut.of(make.session(), make.voice()));
             return new Hung(
                     make.address(),
                     make.name(),

@@ -20,6 +20,7 @@ public final class StartScreen implements Screen {
     @Override
     public void open(RoutesConfig routes) {
         routes.get("/", ctx -> Pages.show(ctx, "start.jte", StartPage.of(bench)));
+        routes.get("/machines", ctx -> Pages.show(ctx, "machines.jte", MachinesPage.of(bench)));
         for (Kind kind : List.of(Kind.MAKE, Kind.WEARER, Kind.FABRIC, Kind.BOOT)) {
             routes.get(ListPage.shelf(kind), ctx -> list(ctx, kind));
         }

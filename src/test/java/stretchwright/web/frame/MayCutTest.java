@@ -18,7 +18,7 @@ import stretchwright.web.form.Form;
 class MayCutTest {
     private static String sentence(String text) {
         Session session = Session.of(Make.read("make", text.getBytes(StandardCharsets.UTF_8)));
-        return MayCut.of(session.fit(), Voice.of(Unit.CM)).sentence();
+        return MayCut.of(session, Voice.of(Unit.CM)).sentence();
     }
 
     private static String overNarrowBoot(String stretch) {
