@@ -32,7 +32,7 @@ class SecondWindowTest {
             page.getByText("Lay it so").click();
             assertThat(page.content()).contains("Changed in another window");
             Browsing.mustBeOpenToAll(page);
-            page.getByText("Keep mine instead").click(new Locator.ClickOptions().setTimeout(PATIENCE));
+            page.getByText("Keep mine as version").click(new Locator.ClickOptions().setTimeout(PATIENCE));
             page.waitForURL("**/" + at);
         }
         assertThat(PAGE.visitor().get(at + "/make.yaml").body()).contains("way: \"open\"");
