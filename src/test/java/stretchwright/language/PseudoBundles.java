@@ -37,12 +37,12 @@ final class PseudoBundles {
                             .map(PseudoBundles::marked)
                             .toList());
         }
-        for (String guide : List.of("guide", "guide-start")) {
-            Path english = ENGLISH.resolve("stretchwright/body/" + guide + ".txt");
+        for (String guide : List.of("body/guide", "body/guide-start", "intake/boot-guide", "intake/boot-guide-start")) {
+            Path english = ENGLISH.resolve("stretchwright/" + guide + ".txt");
             String text = Files.readString(english);
             Files.writeString(
-                    folder.resolve("stretchwright/body/" + guide + "_" + LANGUAGE + ".txt"),
-                    guide.equals("guide")
+                    folder.resolve("stretchwright/" + guide + "_" + LANGUAGE + ".txt"),
+                    guide.endsWith("guide")
                             ? GUIDED.matcher(text).replaceAll("$1" + OPEN + "$2" + SHUT)
                             : OPEN + text + SHUT);
         }
