@@ -1,11 +1,8 @@
 -- One who drags: the hem or the waist by a millimetre or so, tried, then a pause (PAUSE, ms, on average); one in forty is kept.
-local makes = {}
-for line in io.lines(os.getenv("MAKES")) do makes[#makes + 1] = line end
-local pause = tonumber(os.getenv("PAUSE"))
+dofile("benchmarks/told.lua")
 local keys = { "style.shifts.hem", "style.front%20waist", "style.back%20waist" }
 local at = 0
 local threads = 0
-math.randomseed(os.time())
 
 function setup(thread)
   thread:set("mine", threads)
@@ -26,9 +23,4 @@ function request()
   return wrk.format("POST", make .. (kept and "/change" or "/try"), headers, body)
 end
 
-function done(summary, latency)
-  local e = summary.errors
-  io.write(string.format("  redraws %d in %.0f s, 95%% within %.1f ms, slowest %.0f ms; wrong: status %d, lost %d, late %d\n",
-    summary.requests, summary.duration / 1e6, latency:percentile(95) / 1000, latency.max / 1000,
-    e.status, e.connect + e.read + e.write, e.timeout))
-end
+function done(summary, latency) tell("redraws", summary, latency) end

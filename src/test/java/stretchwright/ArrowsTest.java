@@ -106,7 +106,7 @@ class ArrowsTest {
             Map.entry("web.draw", Set.of()),
             Map.entry("web.frame", Set.of("web.door")),
             Map.entry("web.join", Set.of("web.frame", "web.door")),
-            Map.entry("web.start", Set.of("web.frame", "web.form", "web.draw", "web.things", "web.ask")),
+            Map.entry("web.start", Set.of("web.frame", "web.draw", "web.things", "web.ask")),
             Map.entry("web.things", Set.of("web.frame", "web.form", "web.door", "web.draw")),
             Map.entry("web.club", Set.of("web.frame", "web.form", "web.door")),
             Map.entry("web.worn", Set.of("web.frame", "web.form", "web.door", "web.draw", "web.draft")),

@@ -23,8 +23,8 @@ record Fork(
         double lower,
         boolean closes) {
     static Fork of(LegCurves curves, double width, double share) {
-        LegCurves.Inseam front = curves.side(-1, width, share);
-        LegCurves.Inseam back = curves.side(1, width, share);
+        Inseam front = curves.side(-1, width, share);
+        Inseam back = curves.side(1, width, share);
         Path frontPath = front.from(0);
         double length = frontPath.length();
         double backLength = back.length(0);

@@ -29,7 +29,7 @@ final class Inseams {
      * How far the longer inseam's crotch point must be lowered so that it is so long, mm; empty where
      * no bearable lowering makes it so.
      */
-    static OptionalDouble drop(LegCurves curves, LegCurves.Inseam longer, double length) {
+    static OptionalDouble drop(LegCurves curves, Inseam longer, double length) {
         return Roots.between(d -> longer.length(d) - length, 0, most(curves));
     }
 
@@ -61,6 +61,11 @@ final class Inseams {
 
     /** The largest bearable lowering, mm. */
     static double most(LegCurves curves) {
-        return Math.min(MOST_DROP, MOST_SHARE * curves.firstInterval());
+        return most(curves.firstInterval());
+    }
+
+    /** @param firstInterval from the crotch line down to the level below the fold, mm */
+    static double most(double firstInterval) {
+        return Math.min(MOST_DROP, MOST_SHARE * firstInterval);
     }
 }

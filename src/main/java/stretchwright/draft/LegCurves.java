@@ -4,10 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
-import stretchwright.ground.Path;
-import stretchwright.ground.Point;
 import stretchwright.pattern.Level;
 import stretchwright.pattern.LevelHold;
 import stretchwright.pattern.Shift;
@@ -34,22 +30,11 @@ final class LegCurves {
     /** And by at most this share of the thigh (no source: as in the girth profile). */
     private static final double MOST_GROWTH = 0.05;
 
-    /** Chords of the inseam; at a radius of 500 mm a chord of 6 mm leaves the curve by 0.01 mm. */
-    private static final double STEP = 6;
-
-    /** In the flare, which may bend with 60 mm. */
-    private static final double FLARE_STEP = 3;
-
-    /** And down from its upper end, where it bends most. */
-    private static final double FINE = 1.5;
-
-    private static final double FINE_BELOW = 12;
-
     /** The last bit above the lower edge runs square to it, so that the sewn end and its allowance lie flat. */
-    private static final double SQUARE_END = 8;
+    static final double SQUARE_END = 8;
 
     /** The same of a flare, which comes in upright. */
-    private static final double LEVEL_END = 2;
+    static final double LEVEL_END = 2;
 
     private static final int THROAT_ROUNDS = 12;
 
@@ -59,6 +44,7 @@ final class LegCurves {
     private final double[] height;
     private final double[] width;
     private final double[] noTighter;
+    private final InseamStops stops;
     private final double narrowHalf;
     private final boolean roomy;
 
@@ -77,6 +63,7 @@ final class LegCurves {
         int n = line.leg().size();
         noTighter = new double[n];
         height = line.leg().stream().mapToDouble(Node::height).toArray();
+        stops = new InseamStops(line, height, Inseams.most(firstInterval()));
         double[] wanted = line.leg().stream().mapToDouble(Node::width).toArray();
         wanted[0] = Math.max(wanted[0], thigh);
         boolean[] firm = new boolean[n];
@@ -232,148 +219,49 @@ final class LegCurves {
     /**
      * The inseams under a crotch line of this width.
      *
+     * @param side -1 for the front, 1 for the back
      * @param share of the crotch extension that lies in front
      */
     Inseam side(int side, double crotchWidth, double share) {
-        return new Inseam(side, crotchWidth, frame.crotchMiddle(crotchWidth, share));
+        double middle = frame.crotchMiddle(crotchWidth, share);
+        int n = height.length;
+        double[] y = new double[n + 1];
+        double[] out = new double[n + 1];
+        y[0] = line.crotch();
+        double crotchPoint = shifts.at(side < 0 ? Shift.FRONT_CROTCH_POINT : Shift.BACK_CROTCH_POINT);
+        out[0] = crotchWidth / 2 + side * middle + crotchPoint;
+        for (int i = 0; i < n; i++) {
+            y[i + 1] = height[i];
+            out[i + 1] = width[i] / 2 + side * middle / 2 * (1 + aboveKnee(i)) + moved(i, side);
+        }
+        double[] d = ShapeCurve.evenSlopes(y, out, 2, intoTurn);
+        double shift = side * middle / 2;
+        return new Inseam(
+                side,
+                stops,
+                new ShapeCurve(y, out, d),
+                lower(new double[] {y[n], out[n], d[n]}, shift),
+                line.flare()
+                        .map(f -> new FlareCurve(
+                                line.narrow().height(),
+                                f.height() + LEVEL_END,
+                                narrowHalf + shift,
+                                f.width() / 2 + shift)));
     }
 
-    /** One inseam: how far it lies out from x = 0 at each height. Side -1 is the front, 1 the back. */
-    final class Inseam {
-        private final int side;
-        private final ShapeCurve upper;
-        private final ShapeCurve lower;
-        private final Optional<FlareCurve> flare;
-        private @Nullable Tail tail;
-
-        /** From a height down. */
-        private record Tail(double top, double length) {}
-
-        private Inseam(int side, double crotchWidth, double middle) {
-            this.side = side;
-            int n = height.length;
-            double[] y = new double[n + 1];
-            double[] out = new double[n + 1];
-            y[0] = line.crotch();
-            double crotchPoint = shifts.at(side < 0 ? Shift.FRONT_CROTCH_POINT : Shift.BACK_CROTCH_POINT);
-            out[0] = crotchWidth / 2 + side * middle + crotchPoint;
-            for (int i = 0; i < n; i++) {
-                y[i + 1] = height[i];
-                out[i + 1] = width[i] / 2 + side * middle / 2 * (1 + aboveKnee(i)) + moved(i, side);
-            }
-            double[] d = ShapeCurve.evenSlopes(y, out, 2, intoTurn);
-            upper = new ShapeCurve(y, out, d);
-            double shift = side * middle / 2;
-            Node narrow = line.narrow();
-            List<double[]> nodes = new ArrayList<>();
-            nodes.add(new double[] {y[n], out[n], d[n]});
-            double level = narrow.height() + (line.flare().isPresent() ? 0 : SQUARE_END);
-            nodes.add(new double[] {level, narrowHalf + shift, 0});
-            if (line.flare().isEmpty()) {
-                nodes.add(new double[] {endHeight(), endWidth() / 2 + shift, 0});
-            }
-            flare = line.flare()
-                    .map(f -> new FlareCurve(
-                            narrow.height(), f.height() + LEVEL_END, narrowHalf + shift, f.width() / 2 + shift));
-            lower = new ShapeCurve(column(nodes, 0), column(nodes, 1), column(nodes, 2));
+    /** From the last level down to the narrow, or to the lower edge. */
+    private ShapeCurve lower(double[] last, double shift) {
+        List<double[]> nodes = new ArrayList<>();
+        nodes.add(last);
+        double level = line.narrow().height() + (line.flare().isPresent() ? 0 : SQUARE_END);
+        nodes.add(new double[] {level, narrowHalf + shift, 0});
+        if (line.flare().isEmpty()) {
+            nodes.add(new double[] {endHeight(), endWidth() / 2 + shift, 0});
         }
-
-        /** How far out at a height, mm. */
-        double out(double y) {
-            if (y >= height[height.length - 1]) {
-                return upper.at(y);
-            }
-            return y < line.narrow().height() && flare.isPresent() ? flare.get().at(y) : lower.at(y);
-        }
-
-        /** How fast it runs outwards going up: dx/dy, positive outwards. */
-        double flare(double y) {
-            return upper.slopeAt(y);
-        }
-
-        /** From so far below the crotch line down to the lower edge. */
-        Path from(double below) {
-            List<Point> points = new ArrayList<>();
-            for (double y : heights(line.crotch() - below)) {
-                points.add(point(y));
-            }
-            return new Path(points);
-        }
-
-        private Point point(double y) {
-            return new Point(side * out(y), y);
-        }
-
-        /** Of {@link #from}: below the highest stop that no lowering reaches it is measured once. */
-        double length(double below) {
-            Tail rest = tail();
-            Point last = null;
-            double sum = 0;
-            for (double y : heights(line.crotch() - below)) {
-                if (y < rest.top()) {
-                    break;
-                }
-                Point next = point(y);
-                sum += last == null ? 0 : last.distance(next);
-                last = next;
-            }
-            return sum + rest.length();
-        }
-
-        private Tail tail() {
-            if (tail == null) {
-                double low = line.crotch() - Inseams.most(LegCurves.this) - FINE_BELOW;
-                double top = Double.NEGATIVE_INFINITY;
-                for (double h : height) {
-                    top = h <= Math.min(low, height[1]) ? Math.max(top, h) : top;
-                }
-                double from = top;
-                double length = top == Double.NEGATIVE_INFINITY
-                        ? 0
-                        : new Path(heights(line.crotch()).stream()
-                                        .filter(y -> y <= from)
-                                        .map(this::point)
-                                        .toList())
-                                .length();
-                tail = new Tail(top, length);
-            }
-            return tail;
-        }
+        return new ShapeCurve(column(nodes, 0), column(nodes, 1), column(nodes, 2));
     }
 
     private static double[] column(List<double[]> rows, int k) {
         return rows.stream().mapToDouble(r -> r[k]).toArray();
-    }
-
-    /** Where the inseam is sampled, from the top down: every node, and evenly between. */
-    private List<Double> heights(double top) {
-        TreeSet<Double> stops = new TreeSet<>();
-        for (double h : height) {
-            stops.add(h);
-        }
-        stops.add(line.narrow().height());
-        stops.add(endHeight() + (line.flare().isPresent() ? LEVEL_END : SQUARE_END));
-        stops.add(endHeight());
-        stops.removeIf(h -> h > top - FINE / 2);
-        stops.add(top);
-        if (height[0] > top - FINE_BELOW) {
-            stops.add(top - FINE_BELOW);
-        }
-        List<Double> out = new ArrayList<>();
-        Double above = null;
-        for (double stop : stops.descendingSet()) {
-            if (above != null) {
-                boolean bends = above > Math.min(height[0], top - FINE_BELOW);
-                boolean flares =
-                        line.flare().isPresent() && above <= line.narrow().height();
-                int parts = (int) Math.ceil((above - stop) / (bends ? FINE : flares ? FLARE_STEP : STEP));
-                for (int i = 1; i < parts; i++) {
-                    out.add(above + (stop - above) * i / parts);
-                }
-            }
-            out.add(stop);
-            above = stop;
-        }
-        return out;
     }
 }

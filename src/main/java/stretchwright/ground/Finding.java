@@ -27,6 +27,11 @@ public record Finding(String file, String key, int row, Said wrong, Said right, 
         return Voice.of(unit).say(right);
     }
 
+    /** Both, beside the place it is about. */
+    public String told(Voice voice) {
+        return voice.say(wrong.and(right)).strip();
+    }
+
     /** One line for people: file, key, what is wrong, what would be right. */
     public String line() {
         String where = key.isEmpty() ? file : file + ": " + key;

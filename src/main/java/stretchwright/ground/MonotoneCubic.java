@@ -84,7 +84,8 @@ public final class MonotoneCubic {
         return i;
     }
 
-    private static double[] slopes(double[] x, double[] y) {
+    /** At the ends those of the chords; between them weighted harmonic means of both chords', level where they disagree in sign. */
+    static double[] slopes(double[] x, double[] y) {
         int n = x.length;
         double[] secant = new double[n - 1];
         for (int i = 0; i + 1 < n; i++) {

@@ -6,8 +6,8 @@ import java.util.Arrays;
  * A smooth curve through values at places that rise, without a bulge or hollow between them; level at its first place, beyond
  * its ends the value of that end.
  *
- * <p>Maths: monotone piecewise cubic interpolation (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980; slopes after Fritsch and
- * Butland, SIAM J. Sci. Stat. Comput. 5, 1984).
+ * <p>Maths: that of {@link MonotoneCubic} (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980; slopes after Fritsch and Butland, SIAM J.
+ * Sci. Stat. Comput. 5, 1984).
  */
 public final class MonotoneCurve {
     private final double[] places;
@@ -25,7 +25,8 @@ public final class MonotoneCurve {
         }
         this.places = places.clone();
         this.values = values.clone();
-        this.slopes = slopes(places, values);
+        this.slopes = MonotoneCubic.slopes(places, values);
+        slopes[0] = 0;
     }
 
     public double at(double place) {
@@ -46,29 +47,5 @@ public final class MonotoneCurve {
         return rest * rest * (1 + 2 * t) * values[i]
                 + t * t * (3 - 2 * t) * values[i + 1]
                 + h * t * rest * (rest * slopes[i] - t * slopes[i + 1]);
-    }
-
-    private static double[] slopes(double[] x, double[] y) {
-        int n = x.length;
-        double[] secant = new double[n - 1];
-        for (int i = 0; i + 1 < n; i++) {
-            secant[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
-        }
-        double[] slope = new double[n];
-        slope[n - 1] = secant[n - 2];
-        for (int i = 1; i + 1 < n; i++) {
-            slope[i] = inner(x[i] - x[i - 1], secant[i - 1], x[i + 1] - x[i], secant[i]);
-        }
-        return slope;
-    }
-
-    /** Weighted harmonic mean of the two secants; level where they disagree in sign. */
-    private static double inner(double before, double secantBefore, double after, double secantAfter) {
-        if (secantBefore * secantAfter <= 0) {
-            return 0;
-        }
-        double w1 = 2 * after + before;
-        double w2 = after + 2 * before;
-        return (w1 + w2) / (w1 / secantBefore + w2 / secantAfter);
     }
 }

@@ -14,7 +14,7 @@ import stretchwright.pattern.TopEnd.Band;
 /** Rows of the top: rise, its front and back, the shape of the back, the waistband. */
 public final class TopKeys {
     /** Finished waistband where none is given: the lower end of a middle band (common practice, no source). */
-    static final double USUAL_BAND = 60;
+    public static final double USUAL_BAND = 60;
 
     private static final Range DROP = new Range(0, 300, "why.rise");
 

@@ -30,9 +30,7 @@ public record PlainPage(Frame frame, List<String> lines) {
         return new PlainPage(
                 Frame.plain("plain", say(Tell.said("plain.422"))),
                 wrong.findings().stream()
-                        .map(f -> (f.key() + ": "
-                                        + Voice.of(f.unit()).say(f.wrong().and(f.right())))
-                                .strip())
+                        .map(f -> f.key() + ": " + f.told(Voice.of(f.unit())))
                         .toList());
     }
 

@@ -147,10 +147,7 @@ public record AskPage(Frame frame, String of, int number, Form answers, List<Fin
 
     /** What is wrong with the answer; empty where nothing is. */
     public List<String> mend() {
-        return wrong.stream()
-                .map(f -> say(f.wrong().and(f.right())).strip())
-                .distinct()
-                .toList();
+        return wrong.stream().map(f -> f.told(voice())).distinct().toList();
     }
 
     public String id(Entry entry) {

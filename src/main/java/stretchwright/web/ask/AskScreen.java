@@ -19,7 +19,6 @@ import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Pages;
 import stretchwright.web.frame.Screen;
 import stretchwright.workroom.Incoming;
-import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
 import stretchwright.workroom.store.Store;
 import stretchwright.workroom.store.Thing;
@@ -32,9 +31,6 @@ public final class AskScreen implements Screen {
     /** Where sheets of paper are Letter and not A4 (CLDR 45, paperSize). */
     private static final Set<String> LETTER =
             Set.of("BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE");
-
-    private static final String PAPER = "print.paper";
-    private static final String MACHINES = "machines";
 
     private final Bench bench;
 
@@ -135,20 +131,9 @@ public final class AskScreen implements Screen {
 
     /** On the machines and the paper of the make before it; on the first one's paper as in its country. */
     private Form withMachines(Context ctx, Form make) {
-        Map<String, List<String>> typed = new LinkedHashMap<>(make.typed());
-        if (LETTER.contains(ctx.req().getLocale().getCountry())) {
-            typed.put(PAPER, List.of("Letter"));
-        }
-        store().list(Kind.MAKE, Place.HERE, "", 0, 1).stream().findFirst().ifPresent(last -> {
-            Map<String, List<String>> then =
-                    Form.of(bench.room().standing(last).text()).typed();
-            for (String key : List.of(MACHINES, PAPER)) {
-                if (then.containsKey(key)) {
-                    typed.put(key, then.get(key));
-                }
-            }
-        });
-        return new Form(typed);
+        boolean letter = LETTER.contains(ctx.req().getLocale().getCountry());
+        Form first = letter ? make.with(Map.of(TakenOver.PAPER, "Letter")) : make;
+        return TakenOver.of(bench).map(last -> last.into(first)).orElse(first);
     }
 
     /** The make hangs in the workroom, and the note of the answers is put away. */

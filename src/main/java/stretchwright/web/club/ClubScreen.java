@@ -94,7 +94,7 @@ public final class ClubScreen implements Screen {
 
     private static List<String> words(List<Finding> findings) {
         return findings.stream()
-                .map(f -> (f.file() + ": " + Voice.of(f.unit()).say(f.wrong().and(f.right()))).strip())
+                .map(f -> f.file() + ": " + f.told(Voice.of(f.unit())))
                 .distinct()
                 .toList();
     }

@@ -26,7 +26,7 @@ enum Addition {
     private static final String PANEL_WIDTH = "style.panel.width";
     private static final String PANEL_PIECE = "side panel";
 
-    /** So much wider than a pocket on it is the panel, mm: seams and a finger's breadth beside them. */
+    /** So much wider than a pocket on it is the panel, mm: more than the draft keeps clear on both sides (common practice, no source). */
     private static final double BESIDE_POCKET = 20;
 
     private final String word;

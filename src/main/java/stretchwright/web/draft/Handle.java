@@ -11,6 +11,7 @@ import stretchwright.ground.Said;
 import stretchwright.ground.Unit;
 import stretchwright.intake.Key;
 import stretchwright.intake.Table;
+import stretchwright.intake.TopKeys;
 import stretchwright.pattern.Level;
 import stretchwright.web.form.Form;
 
@@ -44,9 +45,6 @@ enum Handle {
     private static final double STEP = 5;
 
     private static final double STEP_IN = 6.35;
-
-    /** As high as the intake takes it, mm. */
-    private static final double USUAL_BAND = 60;
 
     /** Nearer than this, mm, two values are one. */
     private static final double SAME = 0.05;
@@ -103,7 +101,7 @@ enum Handle {
 
     /** As it is where the make says nothing of it, mm. */
     double usual() {
-        return this == BAND ? USUAL_BAND : 0;
+        return this == BAND ? TopKeys.USUAL_BAND : 0;
     }
 
     Said label() {

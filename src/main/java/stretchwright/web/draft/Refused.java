@@ -44,9 +44,6 @@ record Refused(Form sent, List<Finding> findings) {
     }
 
     private List<String> words(Predicate<Finding> which, Voice voice) {
-        return findings.stream()
-                .filter(which)
-                .map(f -> voice.say(f.wrong().and(f.right())).strip())
-                .toList();
+        return findings.stream().filter(which).map(f -> f.told(voice)).toList();
     }
 }

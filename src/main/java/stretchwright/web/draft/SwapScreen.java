@@ -83,12 +83,7 @@ public final class SwapScreen implements Screen {
             bench.save(ctx, make, sent.value("seen"), "change", text);
         } catch (BadInput e) {
             ctx.status(422);
-            show(
-                    ctx,
-                    make,
-                    e.findings().stream()
-                            .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
-                            .toList());
+            show(ctx, make, e.findings().stream().map(f -> f.told(make.voice())).toList());
         }
     }
 }

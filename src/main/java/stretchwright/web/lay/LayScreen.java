@@ -242,9 +242,7 @@ public final class LayScreen implements Screen, AutoCloseable {
                     ctx,
                     make,
                     sent,
-                    e.findings().stream()
-                            .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
-                            .toList());
+                    e.findings().stream().map(f -> f.told(make.voice())).toList());
         }
     }
 

@@ -152,9 +152,8 @@ public final class PrintScreen implements Screen {
                     .ifPresent(t -> ctx.redirect(make.address() + "/print", HttpStatus.SEE_OTHER));
         } catch (BadInput e) {
             ctx.status(422);
-            List<String> wrong = e.findings().stream()
-                    .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
-                    .toList();
+            List<String> wrong =
+                    e.findings().stream().map(f -> f.told(make.voice())).toList();
             show(ctx, make, Optional.empty(), "", changed, wrong);
         }
     }

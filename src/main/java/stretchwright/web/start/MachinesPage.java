@@ -1,15 +1,10 @@
 package stretchwright.web.start;
 
-import java.util.List;
-import java.util.Optional;
 import stretchwright.ground.Part;
 import stretchwright.ground.Voice;
-import stretchwright.web.form.Form;
+import stretchwright.web.ask.TakenOver;
 import stretchwright.web.frame.Bench;
 import stretchwright.web.frame.Frame;
-import stretchwright.workroom.store.Kind;
-import stretchwright.workroom.store.Place;
-import stretchwright.workroom.store.Thing;
 
 /**
  * The machines and the paper, as they stand in the make that was changed last: the next one takes them over.
@@ -20,17 +15,13 @@ import stretchwright.workroom.store.Thing;
 public record MachinesPage(Frame frame, String of, String machines, String paper, String change) {
     static MachinesPage of(Bench bench) {
         Frame frame = Frame.plain("machines", words("start.machines"));
-        Optional<Thing> last = bench.room().store().list(Kind.MAKE, Place.HERE, "", 0, 1).stream()
-                .findFirst();
-        return last.map(make -> {
-                    Form form = Form.of(bench.room().standing(make).text());
-                    return new MachinesPage(
-                            frame,
-                            make.name(),
-                            String.join(", ", form.typed().getOrDefault("machines", List.of())),
-                            form.value("print.paper"),
-                            "/makes/" + make.id() + "/all");
-                })
+        return TakenOver.of(bench)
+                .map(last -> new MachinesPage(
+                        frame,
+                        last.from().name(),
+                        last.told(TakenOver.MACHINES),
+                        last.told(TakenOver.PAPER),
+                        "/makes/" + last.from().id() + "/all"))
                 .orElseGet(() -> new MachinesPage(frame, "", "", "", "/new/1"));
     }
 

@@ -79,10 +79,7 @@ record Held(Bench bench, Thing thing, Form form, Optional<Opened> asker) {
     }
 
     List<String> words(List<Finding> wrong) {
-        return wrong.stream()
-                .map(f -> say(f.wrong().and(f.right())).strip())
-                .distinct()
-                .toList();
+        return wrong.stream().map(f -> f.told(Voice.of(unit()))).distinct().toList();
     }
 
     /** A length as it stands in a field of this unit. */

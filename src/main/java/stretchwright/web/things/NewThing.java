@@ -91,7 +91,7 @@ final class NewThing {
             ctx.redirect(shelf + made.id(), HttpStatus.SEE_OTHER);
         } catch (BadInput e) {
             List<String> wrong = e.findings().stream()
-                    .map(f -> Voice.of(f.unit()).say(f.wrong().and(f.right())).strip())
+                    .map(f -> f.told(Voice.of(f.unit())))
                     .distinct()
                     .toList();
             ctx.status(422);

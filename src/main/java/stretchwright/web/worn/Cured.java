@@ -105,10 +105,8 @@ public record Cured(
     }
 
     private static Cured none(Wearing wearing, Voice voice, List<Finding> findings) {
-        List<String> wrong = findings.stream()
-                .map(f -> voice.say(f.wrong().and(f.right())).strip())
-                .distinct()
-                .toList();
+        List<String> wrong =
+                findings.stream().map(f -> f.told(voice)).distinct().toList();
         return new Cured(MayCut.Mark.STOP, voice.say(wearing.why()), List.of(), Optional.empty(), "", "", "", wrong);
     }
 }

@@ -110,10 +110,7 @@ public final class WornScreen implements Screen {
     }
 
     private static List<String> words(Opened make, List<Finding> findings) {
-        return findings.stream()
-                .map(f -> make.voice().say(f.wrong().and(f.right())).strip())
-                .distinct()
-                .toList();
+        return findings.stream().map(f -> f.told(make.voice())).distinct().toList();
     }
 
     /** What marks on a first pair teach; asked for, the make keeps it. */
