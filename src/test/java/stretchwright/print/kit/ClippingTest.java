@@ -6,7 +6,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stretchwright.ground.Box;
 import stretchwright.ground.Point;
-import stretchwright.print.kit.Clipping;
 
 /** What is drawn only within a window. */
 class ClippingTest {
