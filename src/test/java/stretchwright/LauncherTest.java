@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import stretchwright.ground.Waiting;
 import stretchwright.report.Program;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -129,21 +131,17 @@ class LauncherTest {
 
     /** What the launcher does in the background, done: its folder aside came and went, or never comes. */
     private Path awaitArchive() throws Exception {
-        for (int i = 0; i < 4000 && archives(home).isEmpty(); i++) {
-            Thread.sleep(100);
-        }
-        assertThat(archives(home)).hasSize(1);
-        return archives(home).get(0);
+        List<Path> archives = Waiting.until(Duration.ofSeconds(400), () -> archives(home), found -> !found.isEmpty());
+        assertThat(archives).hasSize(1);
+        return archives.get(0);
     }
 
     private List<String> started(int least) throws Exception {
         Path list = folder.resolve("started");
-        for (int i = 0;
-                i < 300 && (!Files.exists(list) || Files.readAllLines(list).size() < least);
-                i++) {
-            Thread.sleep(100);
-        }
-        return Files.readAllLines(list);
+        return Waiting.until(
+                Duration.ofSeconds(30),
+                () -> Files.exists(list) ? Files.readAllLines(list) : List.of(),
+                lines -> lines.size() >= least);
     }
 
     /** The archive comes after the command; it is used; moved, copied or cut it is not, and nothing is said about it. */

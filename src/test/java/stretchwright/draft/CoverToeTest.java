@@ -40,7 +40,7 @@ class CoverToeTest {
                         body,
                         SampleFabric.with(1470, stretch, stretch * 0.75, true),
                         Optional.of(boot(body, seed)),
-                        HemsTest.style(Hem.WHOLE_BOOT),
+                        HemStyles.style(Hem.WHOLE_BOOT),
                         new Findings("seed " + seed))
                 .ifPresent(pattern -> pattern.pieces().stream()
                         .filter(p -> p.name().is(PieceKind.BOOT_COVER))

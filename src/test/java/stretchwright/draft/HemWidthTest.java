@@ -37,9 +37,9 @@ class HemWidthTest {
         }
         out.add(Style.usual(Style.Leg.STIRRUP).with(LowerEnd.PLAIN.strap(40)));
         for (Hem hem : Hem.values()) {
-            out.add(HemsTest.style(hem));
+            out.add(HemStyles.style(hem));
         }
-        out.add(HemsTest.style(Hem.OVER_LACES).with(Parts.PLAIN.with(Parts.SideSeam.SHAPED)));
+        out.add(HemStyles.style(Hem.OVER_LACES).with(Parts.PLAIN.with(Parts.SideSeam.SHAPED)));
         return out;
     }
 

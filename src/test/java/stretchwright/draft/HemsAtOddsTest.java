@@ -65,7 +65,7 @@ class HemsAtOddsTest {
                         SampleBody.smallAdult(),
                         SampleFabric.heavyKnit(),
                         Optional.of(boot(105, 80, 70)),
-                        HemsTest.style(Hem.OVER_LACES).with(Shifts.of(Shift.HEM, 30)),
+                        HemStyles.style(Hem.OVER_LACES).with(Shifts.of(Shift.HEM, 30)),
                         findings))
                 .isEmpty();
         assertThat(findings.all().get(0).key()).isEqualTo("style.shifts.hem");
@@ -87,7 +87,7 @@ class HemsAtOddsTest {
     @Test
     void aDeepTurnOnACurvedHemNamesTurnAndDrop() {
         Findings findings = new Findings("test");
-        Style style = HemsTest.style(Hem.OVER_HEEL).with(7, java.util.Map.of(Seam.Role.HEM, 30.0));
+        Style style = HemStyles.style(Hem.OVER_HEEL).with(7, java.util.Map.of(Seam.Role.HEM, 30.0));
         assertThat(Draft.of(
                         SampleBody.smallAdult(),
                         SampleFabric.heavyKnit(),

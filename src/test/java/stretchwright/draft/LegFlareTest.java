@@ -43,7 +43,7 @@ class LegFlareTest {
         for (int seed = 1; seed <= BODIES; seed++) {
             Body body = slim(SampleBody.random(seed), seed);
             Boot boot = SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305);
-            Draft.of(body, fabric(seed), Optional.of(boot), HemsTest.style(Hem.OVER_LACES), new Findings("usual"))
+            Draft.of(body, fabric(seed), Optional.of(boot), HemStyles.style(Hem.OVER_LACES), new Findings("usual"))
                     .ifPresent(pattern -> {
                         double top =
                                 pattern.level(Level.Name.BOOT_TOP).orElseThrow().height();
@@ -73,7 +73,7 @@ class LegFlareTest {
         for (int seed = 1; seed <= BODIES; seed++) {
             Body body = slim(SampleBody.random(seed), seed);
             Boot boot = boot(body, seed);
-            Style style = HemsTest.style(Hem.OVER_LACES);
+            Style style = HemStyles.style(Hem.OVER_LACES);
             String who = "seed " + seed;
             Pattern pattern = Draft.of(body, fabric(seed), Optional.of(boot), style, new Findings(who))
                     .orElse(null);
@@ -103,7 +103,7 @@ class LegFlareTest {
                             body,
                             fabric(seed),
                             Optional.of(SampleBoot.scaled(body.mm(Measure.HEEL_GIRTH) / 305)),
-                            HemsTest.style(Hem.OVER_LACES),
+                            HemStyles.style(Hem.OVER_LACES),
                             new Findings("planned"))
                     .orElseThrow();
             Level top = pattern.level(Level.Name.BOOT_TOP).orElseThrow();

@@ -85,7 +85,7 @@ class ReasonsTest {
     private static Map<String, Pattern> styles() {
         Map<String, Pattern> all = new LinkedHashMap<>(TopStyles.drafted());
         for (LowerEnd.Hem hem : LowerEnd.Hem.values()) {
-            all.put(hem.word(), over(HemsTest.style(hem)));
+            all.put(hem.word(), over(HemStyles.style(hem)));
         }
         all.put("cuff", over(DraftTest.OVER_BOOT));
         all.put(

@@ -1,19 +1,12 @@
 package stretchwright.sewing;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
-import stretchwright.fabric.SampleFabric;
-import stretchwright.ground.BadInput;
-import stretchwright.ground.Voice;
 import stretchwright.pattern.EdgeName;
 import stretchwright.pattern.Machine;
 import stretchwright.pattern.Pattern;
@@ -24,39 +17,8 @@ import stretchwright.pattern.SeamKind;
 import stretchwright.pattern.SeamName;
 import stretchwright.pattern.Stitch;
 
-class PlanningTest {
-    private static final Set<Machine> OVERLOCK_AND_COVER = EnumSet.of(Machine.OVERLOCKER, Machine.COVERSTITCH);
-
-    private static SewingPlan plan(Pattern pattern, Set<Machine> machines) {
-        return Planning.plan(pattern, SampleFabric.heavyKnit(), machines);
-    }
-
-    private static SewingPlan.Operation step(SewingPlan plan, StepName name) {
-        return plan.operations().stream()
-                .filter(o -> o.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no step " + name));
-    }
-
-    private static boolean isTest(SewingPlan.Operation operation) {
-        return operation.name() instanceof StepName.Test;
-    }
-
-    private static String instruction(SewingPlan.Operation operation) {
-        return Voice.plain().say(operation.instruction());
-    }
-
-    private static String check(SewingPlan.Operation operation) {
-        return Voice.plain().say(operation.check());
-    }
-
-    /** Every pattern with every one of the 32 sets of machines. */
-    private static void everywhere(BiConsumer<Pattern, SewingPlan> claim) {
-        SampleSewing.every()
-                .forEach((name, pattern) ->
-                        SampleSewing.machineSets().forEach(machines -> claim.accept(pattern, plan(pattern, machines))));
-    }
-
+/** Which steps there are, in which order and on which machine. */
+class PlanningTest extends PlannedSteps {
     @Test
     void everyStepStandsAfterAllThatMustComeBefore() {
         everywhere((pattern, plan) -> {
@@ -96,16 +58,6 @@ class PlanningTest {
                     .sum();
             assertThat(sewn).isCloseTo(seams, within(0.05));
         });
-    }
-
-    @Test
-    void theTotalIsTheSumOfTheStepsAndTheChangeovers() {
-        SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
-        double steps = plan.operations().stream()
-                .mapToDouble(SewingPlan.Operation::minutes)
-                .sum();
-        assertThat(plan.changeovers()).isEqualTo(3);
-        assertThat(plan.minutes()).isCloseTo(steps + 3 * 0.5, within(1e-9));
     }
 
     @Test
@@ -188,138 +140,6 @@ class PlanningTest {
     }
 
     @Test
-    void aSubstituteStitchSaysItsLimit() {
-        SewingPlan plan = plan(SampleSewing.withCuff(), Set.of(Machine.LOCKSTITCH));
-        assertThat(instruction(step(plan, StepKind.BAND_JOIN)))
-                .contains("zigzag stretches about 50 %")
-                .contains("stretches 60 % around")
-                .contains("gives out before the cloth");
-        assertThat(instruction(step(plan, StepKind.FRONT_RISE)))
-                .contains("stretches 45 % along")
-                .contains("keeps up");
-        assertThat(instruction(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), StepKind.FRONT_RISE)))
-                .doesNotContain("before its thread breaks");
-    }
-
-    /** By hand: leg top 2 x 371.21 = 742.4, band 2 x 345 = 690: 52 mm to stretch in. */
-    @Test
-    void theBandIsStretchedByWhatItIsShorter() {
-        assertThat(instruction(step(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER), StepKind.BAND_JOIN)))
-                .contains("52 mm shorter")
-                .contains("stretch the waistband, never the leg top");
-    }
-
-    @Test
-    void cautionsStandWhereTheHandIs() {
-        everywhere((pattern, plan) -> {
-            for (SewingPlan.Operation o : plan.operations()) {
-                boolean overlock = o.stitch().equals(java.util.Optional.of(Stitch.OVERLOCK_4));
-                if (overlock && !isTest(o) && !o.name().equals(StepKind.CROTCH_BAR)) {
-                    assertThat(instruction(o)).contains("every pin out before it reaches the knife");
-                }
-                if (isTest(o) && o.place() != Place.HAND) {
-                    assertThat(instruction(o)).contains("Unplug the machine");
-                }
-                if (o.place() == Place.IRON) {
-                    assertThat(instruction(o)).contains("110 C or less").contains("without steam");
-                }
-            }
-        });
-    }
-
-    /** Published sanity: a practised sewer takes 0.5 to 1 min per 100 mm of pinned overlock seam (section 11). */
-    @Test
-    void overlockMinutesLieInTheCustomaryBand() {
-        SewingPlan plan = plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER);
-        List<SewingPlan.Operation> seams = plan.operations().stream()
-                .filter(o -> o.place() == Place.OVERLOCKER && !isTest(o))
-                .toList();
-        assertThat(perHundred(seams)).isBetween(0.5, 1.0);
-    }
-
-    /** As above: 1 to 1.5 min per 100 mm of coverstitch. */
-    @Test
-    void coverMinutesLieInTheCustomaryBand() {
-        SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
-        List<SewingPlan.Operation> rows = plan.operations().stream()
-                .filter(o -> o.place() == Place.COVERSTITCH && !isTest(o))
-                .toList();
-        assertThat(perHundred(rows)).isBetween(1.0, 1.5);
-    }
-
-    private static double perHundred(List<SewingPlan.Operation> operations) {
-        double minutes =
-                operations.stream().mapToDouble(SewingPlan.Operation::minutes).sum();
-        double length =
-                operations.stream().mapToDouble(SewingPlan.Operation::length).sum();
-        return minutes / (length / 100);
-    }
-
-    @Test
-    void thePlainPairTakesLessThanAnHour() {
-        assertThat(plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER).minutes()).isBetween(40.0, 60.0);
-        assertThat(plan(SampleSewing.withCuff(), OVERLOCK_AND_COVER).minutes()).isBetween(40.0, 60.0);
-    }
-
-    /** By hand from the operations: length x ratio x 1.15, machine by machine. */
-    @Test
-    void threadFollowsFromTheSewnLengths() {
-        SewingPlan plan = plan(SampleSewing.plainHem(), OVERLOCK_AND_COVER);
-        double overlocked = 200 + 285.2 + 344.8 + 1499.4 + 130 + 742.4;
-        double covered = 200 + 630 + 80 + 688;
-        assertThat(plan.thread().keySet()).containsExactly(Place.OVERLOCKER, Place.COVERSTITCH);
-        assertThat(plan.thread().get(Place.OVERLOCKER)).isCloseTo(overlocked / 1000 * 18 * 1.15, within(0.06));
-        assertThat(plan.thread().get(Place.COVERSTITCH)).isCloseTo(covered / 1000 * 18 * 1.15, within(0.06));
-    }
-
-    @Test
-    void aZeroLengthSeamIsAFindingThatNamesIt() {
-        Pattern pair = SampleSewing.withCuff();
-        List<Seam> seams = new ArrayList<>(pair.seams());
-        seams.set(
-                0,
-                new Seam(
-                        Seam.Role.FRONT_RISE,
-                        SeamName.of(SeamKind.FRONT_RISE),
-                        List.of(
-                                new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_CROTCH, 0),
-                                new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.FRONT_CROTCH, Double.NaN)),
-                        0,
-                        7,
-                        1));
-        Pattern broken = new Pattern(pair.pieces(), seams, pair.levels(), pair.reductions());
-        BadInput bad = catchThrowableOfType(BadInput.class, () -> plan(broken, OVERLOCK_AND_COVER));
-        assertThat(bad.findings()).hasSize(2).allMatch(f -> f.key().equals("seams.front rise"));
-        assertThat(bad.findings().get(0).line()).contains("leg: front crotch").contains("0 mm long");
-    }
-
-    @Test
-    void aSeamWithoutItsPieceIsAFinding() {
-        Pattern pair = SampleSewing.withCuff();
-        Pattern bandless = SampleSewing.without(pair, PieceKind.WAISTBAND, pair.seams());
-        BadInput bad = catchThrowableOfType(BadInput.class, () -> plan(bandless, OVERLOCK_AND_COVER));
-        assertThat(bad.findings()).extracting(f -> f.key()).contains("seams.waistband join", "seams.waistband ends");
-    }
-
-    @Test
-    void aPieceWithoutASeamAndAPatternWithoutSeamsAreFindings() {
-        Pattern pair = SampleSewing.withCuff();
-        assertThatThrownBy(() -> plan(
-                        new Pattern(
-                                pair.pieces(),
-                                SampleSewing.withoutWaistband().seams(),
-                                pair.levels(),
-                                pair.reductions()),
-                        OVERLOCK_AND_COVER))
-                .isInstanceOf(BadInput.class)
-                .hasMessageContaining("pieces.waistband");
-        assertThatThrownBy(() -> plan(
-                        new Pattern(pair.pieces(), List.of(), pair.levels(), pair.reductions()), OVERLOCK_AND_COVER))
-                .isInstanceOf(BadInput.class)
-                .hasMessageContaining("no seam");
-    }
-
-    @Test
     void aPairWithoutWaistbandIsPlannedAndSaysSo() {
         SewingPlan plan = plan(SampleSewing.withoutWaistband(), OVERLOCK_AND_COVER);
         assertThat(plan.operations())
@@ -334,13 +154,6 @@ class PlanningTest {
         SewingPlan plan = plan(java.util.Objects.requireNonNull(contoured), OVERLOCK_AND_COVER);
         assertThat(step(plan, StepKind.BAND_JOIN).after())
                 .contains(step(plan, StepKind.BAND_TURN).step());
-    }
-
-    private static Pattern withSeam(Pattern pair, Seam seam) {
-        List<Seam> seams = new ArrayList<>(pair.seams());
-        seams.removeIf(s -> s.role() == seam.role());
-        seams.add(seam);
-        return new Pattern(pair.pieces(), seams, pair.levels(), pair.reductions());
     }
 
     @Test
@@ -359,23 +172,5 @@ class PlanningTest {
                 .contains(step(plan, StepKind.SIDE_SEAMS).step());
         assertThat(step(plan, StepKind.SIDE_SEAMS).length()).isEqualTo(1806);
         assertThat(check(step(plan, StepKind.SIDE_SEAMS))).contains("900 mm and 903 mm");
-    }
-
-    @Test
-    void aLongerBandIsSpreadNotStretched() {
-        Seam join = new Seam(
-                Seam.Role.WAISTBAND_JOIN,
-                SeamName.of(SeamKind.WAISTBAND_JOIN),
-                List.of(
-                        new Seam.Side(PieceName.of(PieceKind.WAISTBAND), EdgeName.LOWER_EDGE, 750),
-                        new Seam.Side(PieceName.of(PieceKind.LEG), EdgeName.WAIST_EDGE, 742)),
-                -8,
-                6.5,
-                1);
-        SewingPlan plan = plan(withSeam(SampleSewing.withCuff(), join), OVERLOCK_AND_COVER);
-        assertThat(instruction(step(plan, StepKind.BAND_JOIN)))
-                .contains("The waistband is 8 mm longer all round")
-                .contains("6.5 mm in from the cut edge")
-                .doesNotContain("never the leg top");
     }
 }

@@ -6,8 +6,6 @@ import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -15,14 +13,8 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 /** A phone pocket and a contrast panel are one press each on the table, alone and together, and come off again. */
 @Tag("slow")
 class AdditionsTest {
-    private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([0-9]+)\"");
-
     @RegisterExtension
     private static final OpenPage PAGE = new OpenPage();
-
-    private static String make() throws Exception {
-        return Visitor.at(PAGE.visitor().post(Visitor.example()));
-    }
 
     private static String make(String key, String value) throws Exception {
         Map<String, List<String>> other = new LinkedHashMap<>(Visitor.example());
@@ -31,52 +23,53 @@ class AdditionsTest {
     }
 
     private static HttpResponse<String> press(String at, String what) throws Exception {
-        Matcher m = SEEN.matcher(PAGE.visitor().get(at).body());
-        assertThat(m.find()).isTrue();
-        return PAGE.visitor().post(at + "/change", Map.of("seen", List.of(m.group(1)), "do", List.of(what)));
-    }
-
-    private static String text(String at) throws Exception {
-        return PAGE.visitor().get(at + "/make.yaml").body();
+        String seen = PAGE.visitor().seen(at);
+        return PAGE.visitor().post(at + "/change", Map.of("seen", List.of(seen), "do", List.of(what)));
     }
 
     @Test
     void aPocketIsOnePressAndComesOffAgain() throws Exception {
-        String at = make();
-        String before = text(at);
+        String at = PAGE.visitor().make();
+        String before = PAGE.visitor().text(at);
         assertThat(PAGE.visitor().get(at).body()).contains("add a pocket", "add a panel");
         assertThat(press(at, "phone pocket").statusCode()).isEqualTo(303);
-        assertThat(text(at)).contains("phone").contains("90 mm").contains("160 mm");
+        assertThat(PAGE.visitor().text(at)).contains("phone").contains("90 mm").contains("160 mm");
         assertThat(PAGE.visitor().get(at).body())
                 .contains("9.0 cm by 16.0 cm", "Undo: with a phone pocket", "no pocket");
         assertThat(press(at, "phone pocket").statusCode()).isEqualTo(303);
-        assertThat(text(at)).isEqualTo(before);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(before);
     }
 
     @Test
     void aPanelIsCutFromAnotherColourAndComesOffAgain() throws Exception {
-        String at = make();
-        String before = text(at);
+        String at = PAGE.visitor().make();
+        String before = PAGE.visitor().text(at);
         assertThat(press(at, "contrast panel").statusCode()).isEqualTo(303);
-        assertThat(text(at)).contains("Other colour").contains("side panel").contains("60 mm");
+        assertThat(PAGE.visitor().text(at))
+                .contains("Other colour")
+                .contains("side panel")
+                .contains("60 mm");
         assertThat(PAGE.visitor().get(at).body())
                 .contains("6.0 cm wide", "Undo: with a contrast panel", "no panel")
                 .contains(">side panel</text>");
         assertThat(press(at, "contrast panel").statusCode()).isEqualTo(303);
-        assertThat(text(at)).isEqualTo(before);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(before);
     }
 
     /** The panel of the usual width is narrower than the pocket that lies on it: it gives way, whichever came first. */
     @Test
     void bothGoTogetherInEitherOrder() throws Exception {
-        String pocketFirst = make();
+        String pocketFirst = PAGE.visitor().make();
         assertThat(press(pocketFirst, "phone pocket").statusCode()).isEqualTo(303);
         assertThat(press(pocketFirst, "contrast panel").statusCode()).isEqualTo(303);
-        String panelFirst = make();
+        String panelFirst = PAGE.visitor().make();
         assertThat(press(panelFirst, "contrast panel").statusCode()).isEqualTo(303);
         assertThat(press(panelFirst, "phone pocket").statusCode()).isEqualTo(303);
         for (String at : List.of(pocketFirst, panelFirst)) {
-            assertThat(text(at)).contains("phone").contains("side panel").contains("110.0 mm");
+            assertThat(PAGE.visitor().text(at))
+                    .contains("phone")
+                    .contains("side panel")
+                    .contains("110.0 mm");
         }
     }
 
@@ -96,20 +89,20 @@ class AdditionsTest {
         own.put("style.pockets.2.thickness", List.of("0.5"));
         String at = Visitor.at(PAGE.visitor().post(own));
         assertThat(press(at, "phone pocket").statusCode()).isEqualTo(303);
-        assertThat(text(at)).contains("knee pad").doesNotContain("phone");
+        assertThat(PAGE.visitor().text(at)).contains("knee pad").doesNotContain("phone");
         assertThat(press(at, "contrast panel").statusCode()).isEqualTo(303);
-        assertThat(text(at)).contains("Rust", "cuff").doesNotContain("side panel");
+        assertThat(PAGE.visitor().text(at)).contains("Rust", "cuff").doesNotContain("side panel");
     }
 
     /** Refused with the reason, and nothing is lost. */
     @Test
     void whatCannotGoOnIsTold() throws Exception {
         String at = make("style.leg", "short");
-        String before = text(at);
+        String before = PAGE.visitor().text(at);
         HttpResponse<String> refused = press(at, "phone pocket");
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body()).contains("the phone pocket, finished", "role=\"alert\"");
         assertThat(press(at, "<b>whatever").statusCode()).isEqualTo(303);
-        assertThat(text(at)).isEqualTo(before);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(before);
     }
 }

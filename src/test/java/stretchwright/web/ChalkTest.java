@@ -9,50 +9,36 @@ import com.microsoft.playwright.Mouse;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Slabs of chalk and fields of a make in a real browser: by mouse, finger, arrow keys and typing. */
 @Tag("slow")
 class ChalkTest {
-    private static Browsing browsing;
-    private static Server server;
+    @RegisterExtension
+    private static final OpenPage PAGE = new OpenPage();
+
+    @RegisterExtension
+    private static final OpenBrowser BROWSER = new OpenBrowser();
 
     private String make = "";
 
-    @BeforeAll
-    static void open() {
-        browsing = Browsing.open();
-        server = Visitor.started();
-    }
-
-    @AfterAll
-    static void close() {
-        if (browsing != null) {
-            browsing.close();
-        }
-        if (server != null) {
-            server.stop();
-        }
-    }
-
     @BeforeEach
     void another() throws Exception {
-        make = server.address() + Visitor.at(new Visitor(server).post(Visitor.example()));
+        make = PAGE.server().address() + PAGE.visitor().make();
     }
 
     private Page page(Browsing.Device device) {
-        Page page = browsing.page(device);
+        Page page = BROWSER.browsing().page(device);
         page.navigate(make);
         return page;
     }
 
     /** Of the pages of this make; that a value was refused the browser tells as well. */
     private List<String> complaints() {
-        return browsing.complaints().stream()
+        return BROWSER.browsing().complaints().stream()
                 .filter(c -> c.startsWith(make) && !c.contains("status of 422"))
                 .toList();
     }

@@ -5,16 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import stretchwright.ground.Waiting;
 import stretchwright.web.form.Form;
 
 /** Makes laid together as a job, over real HTTP. */
@@ -28,11 +28,8 @@ class ClubPageTest {
     static void start() throws Exception {
         server = Visitor.started();
         visitor = new Visitor(server);
-        MAKES.add(Visitor.at(visitor.post(Visitor.example())).replace("makes/", ""));
-        Matcher m = Pattern.compile("/cloths/([0-9a-f-]{36})\"")
-                .matcher(visitor.get("").body());
-        assertThat(m.find()).isTrue();
-        cloth = m.group(1);
+        MAKES.add(visitor.make().replace("makes/", ""));
+        cloth = Visitor.found(visitor.get("").body(), "/cloths/([0-9a-f-]{36})\"");
         Form child = Form.of(Files.readString(Path.of("examples/roller-child.yaml")));
         MAKES.add(Visitor.at(visitor.post(child.typed())).replace("makes/", ""));
     }
@@ -84,11 +81,7 @@ class ClubPageTest {
     @Tag("slow")
     void whatIsLaidTogetherIsShownWithItsTotalsAndAListToCutBy() throws Exception {
         String at = Visitor.at(club(cloth, "4"));
-        String page = visitor.get(at).body();
-        for (int i = 0; i < 600 && !page.contains("Table 1"); i++) {
-            Thread.sleep(100);
-            page = visitor.get(at).body();
-        }
+        String page = Waiting.until(Duration.ofMinutes(1), () -> visitor.get(at).body(), p -> p.contains("Table 1"));
         assertThat(page).contains("2 pairs lie on", "Each alone would take", "Rowan", "Kit", "List to cut by");
         assertThat(new String(visitor.bytes(at + "/file/club.pdf"), java.nio.charset.StandardCharsets.ISO_8859_1))
                 .startsWith("%PDF");

@@ -39,14 +39,8 @@ class FirstQuestionsTest {
         return Visitor.at(answer("8", of, "do", "none"));
     }
 
-    private static String text(String make) throws Exception {
-        return PAGE.visitor().get(make + "/make.yaml").body();
-    }
-
     private static String linked(String page, String shelf) {
-        Matcher m = Pattern.compile("href=\"/(" + shelf + "/[0-9a-f-]{36})").matcher(page);
-        assertThat(m.find()).as(shelf).isTrue();
-        return m.group(1);
+        return Visitor.found(page, "href=\"/(" + shelf + "/[0-9a-f-]{36})");
     }
 
     @Test
@@ -63,7 +57,7 @@ class FirstQuestionsTest {
     void anotherPersonOfTheSameNameLiesBesideTheFirst() throws Exception {
         made("Ann", "170");
         String other = made("Ann", "150");
-        assertThat(text(other)).contains("stature: 150");
+        assertThat(PAGE.visitor().text(other)).contains("stature: 150");
         String start = PAGE.visitor().get("").body();
         assertThat(start).contains("<bdi>Ann</bdi>", "<bdi>Ann 2</bdi>");
         String wearer = linked(start.substring(start.indexOf("<h3>Wearers")), "wearers");
@@ -83,7 +77,7 @@ class FirstQuestionsTest {
             assertThat(answer.body()).contains(typed + " is no longer than what you hold");
         }
         String make = Visitor.at(answer("8", of, "fabric.stretch across", "160", "fabric.stretch along", "40 %"));
-        assertThat(text(make)).contains("60.0 %", "40 %");
+        assertThat(PAGE.visitor().text(make)).contains("60.0 %", "40 %");
     }
 
     @Test

@@ -5,13 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import java.time.Duration;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import stretchwright.ground.Waiting;
 import stretchwright.web.door.Opening;
 import stretchwright.workroom.store.Address;
 
@@ -24,28 +26,17 @@ class InterruptedTest extends LayVisits {
     private static final Locator.WaitForOptions ATTACHED =
             new Locator.WaitForOptions().setState(com.microsoft.playwright.options.WaitForSelectorState.ATTACHED);
 
-    private static Browsing browsing;
-
-    @BeforeAll
-    static void open() {
-        browsing = Browsing.open();
-    }
-
-    @AfterAll
-    static void close() {
-        if (browsing != null) {
-            browsing.close();
-        }
-    }
+    @RegisterExtension
+    private static final OpenBrowser BROWSER = new OpenBrowser();
 
     /** That nobody could be reached is told in the console as well. */
     @AfterEach
     void forgive() {
-        browsing.forgive();
+        BROWSER.browsing().forgive();
     }
 
     private static Page at(Server server, String path) {
-        Page page = browsing.page(Browsing.Device.LAPTOP);
+        Page page = BROWSER.browsing().page(Browsing.Device.LAPTOP);
         page.navigate(server.address() + path);
         return page;
     }
@@ -64,16 +55,12 @@ class InterruptedTest extends LayVisits {
         page.waitForCondition(() -> at.innerText().contains(words));
     }
 
-    private static String text(Server server, String make) throws Exception {
-        return new Visitor(server).get(make + "/make.yaml").body();
-    }
-
     @Test
     void whatIsPressedWithoutAConnectionWaitsAndIsKeptWhenItIsBack() throws Exception {
         Server server = server();
         Visitor visitor = new Visitor(server);
-        String make = Visitor.at(visitor.post(Visitor.example()));
-        String before = text(server, make);
+        String make = visitor.make();
+        String before = visitor.text(make);
         Page page = at(server, make);
         String told = status(page).innerText();
         page.context().setOffline(true);
@@ -85,11 +72,11 @@ class InterruptedTest extends LayVisits {
         page.waitForTimeout(1000);
         assertThat(status(page).innerText()).isEqualTo(WAITS);
         assertThat(page.locator("#change").isVisible()).isTrue();
-        assertThat(text(server, make)).isEqualTo(before);
+        assertThat(visitor.text(make)).isEqualTo(before);
         page.context().setOffline(false);
         page.locator("#undo").waitFor();
         waitFor(page, status(page), told);
-        assertThat(text(server, make))
+        assertThat(visitor.text(make))
                 .contains("hem: \"5.0 mm\"", "front waist: \"-10 mm\"")
                 .contains("hold: \"firm\"");
         page.context().close();
@@ -100,7 +87,8 @@ class InterruptedTest extends LayVisits {
     @Test
     void aPageWithWaitingChangesIsNotLeftUnasked() throws Exception {
         Server server = server();
-        String make = Visitor.at(new Visitor(server).post(Visitor.example()));
+        Visitor visitor = new Visitor(server);
+        String make = visitor.make();
         Page page = at(server, make);
         boolean[] asked = {false};
         page.onDialog(d -> {
@@ -117,7 +105,7 @@ class InterruptedTest extends LayVisits {
         assertThat(page.url()).endsWith(make);
         page.context().setOffline(false);
         page.locator("#undo").waitFor();
-        assertThat(text(server, make)).contains("5.0 mm");
+        assertThat(visitor.text(make)).contains("5.0 mm");
         page.context().close();
         server.stop();
     }
@@ -126,7 +114,8 @@ class InterruptedTest extends LayVisits {
     @Test
     void quickPressesAreAllKept() throws Exception {
         Server server = server();
-        String make = Visitor.at(new Visitor(server).post(Visitor.example()));
+        Visitor visitor = new Visitor(server);
+        String make = visitor.make();
         Page page = at(server, make);
         for (int i = 0; i < 4; i++) {
             page.evaluate(
@@ -138,10 +127,10 @@ class InterruptedTest extends LayVisits {
         page.waitForCondition(
                 () -> page.locator("button[value=firm][aria-pressed=true]").count() == 1);
         assertThat(page.locator("main").innerText()).doesNotContain("another window");
-        assertThat(text(server, make))
+        assertThat(visitor.text(make))
                 .contains("hem: \"20.0 mm\"", "front waist: \"-10 mm\"")
                 .contains("hold: \"firm\"");
-        assertThat(browsing.complaints()).isEmpty();
+        assertThat(BROWSER.browsing().complaints()).isEmpty();
         page.context().close();
         server.stop();
     }
@@ -150,7 +139,7 @@ class InterruptedTest extends LayVisits {
     void sewingGoesOnWithoutAConnectionAndIsToldWhenItIsBack() throws Exception {
         Server server = server();
         Visitor visitor = new Visitor(server);
-        String make = Visitor.at(visitor.post(Visitor.example()));
+        String make = visitor.make();
         Page page = at(server, make + "/sew");
         page.waitForCondition(
                 () -> (boolean)
@@ -175,14 +164,8 @@ class InterruptedTest extends LayVisits {
     }
 
     private static Server again(Address room, int port) throws Exception {
-        for (int i = 0; i < 50; i++) {
-            var server = Server.start(room, Opening.here(port));
-            if (server.isPresent()) {
-                return server.get();
-            }
-            Thread.sleep(100);
-        }
-        throw new AssertionError("the port was not free again");
+        return Waiting.until(Duration.ofSeconds(5), () -> Server.start(room, Opening.here(port)), Optional::isPresent)
+                .orElseThrow(() -> new AssertionError("the port was not free again"));
     }
 
     /** The program is ended and started again while a lay is searched on and the page of it is open. */
@@ -252,14 +235,14 @@ class InterruptedTest extends LayVisits {
     void aChangePressedWhileTheProgramIsAwayIsKeptByTheNext() throws Exception {
         Server server = server();
         int port = java.net.URI.create(server.address()).getPort();
-        String make = Visitor.at(new Visitor(server).post(Visitor.example()));
+        String make = new Visitor(server).make();
         Page page = at(server, make);
         server.stop();
         press(page, "Length", "longer");
         waitFor(page, status(page), WAITS);
         Server started = again(room(), port);
         page.locator("#undo").waitFor();
-        assertThat(text(started, make)).contains("hem: \"5.0 mm\"");
+        assertThat(new Visitor(started).text(make)).contains("hem: \"5.0 mm\"");
         page.context().close();
         started.stop();
     }
@@ -268,8 +251,9 @@ class InterruptedTest extends LayVisits {
     @Test
     void theLaterOfTwoWindowsSeesTheOtherOrKeepsItsOwn() throws Exception {
         Server server = server();
+        Visitor visitor = new Visitor(server);
         for (boolean mine : new boolean[] {false, true}) {
-            String make = Visitor.at(new Visitor(server).post(Visitor.example()));
+            String make = visitor.make();
             Page first = at(server, make);
             Page second = first.context().newPage();
             second.navigate(server.address() + make);
@@ -286,7 +270,7 @@ class InterruptedTest extends LayVisits {
                         .click();
             }
             second.locator("#change dl").first().waitFor();
-            assertThat(text(server, make)).contains(mine ? "hold: \"firm\"" : "hem: \"5.0 mm\"");
+            assertThat(visitor.text(make)).contains(mine ? "hold: \"firm\"" : "hem: \"5.0 mm\"");
             second.navigate(server.address() + make + "/versions");
             second.locator("details.saved summary").click();
             Locator other = second.locator("details.saved li");
@@ -295,7 +279,7 @@ class InterruptedTest extends LayVisits {
             assertThat(second.locator("main").innerText().contains("Version 2")).isEqualTo(mine);
             other.getByRole(AriaRole.BUTTON).click();
             second.locator("#change dl").first().waitFor();
-            assertThat(text(server, make)).contains(mine ? "hem: \"5.0 mm\"" : "hold: \"firm\"");
+            assertThat(visitor.text(make)).contains(mine ? "hem: \"5.0 mm\"" : "hold: \"firm\"");
             first.context().close();
         }
         server.stop();

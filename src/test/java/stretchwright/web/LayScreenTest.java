@@ -33,7 +33,7 @@ class LayScreenTest extends LayVisits {
             String at = make + "/lay/cloth";
             String[] flaw = {"do", "flaw", "from left", "30", "from end", "40", "wide", "2", "long", "3"};
             assertThat(post(visitor, at, with(flaw, "seen", seen)).statusCode()).isEqualTo(303);
-            assertThat(visitor.get(make + "/make.yaml").body()).contains("flaws:", "from left: 30");
+            assertThat(visitor.text(make)).contains("flaws:", "from left: 30");
             String page = visitor.get(make + "/lay").body();
             assertThat(page).contains(">flaw<", "Not there").contains("ellipse");
             HttpResponse<String> stale = post(visitor, at, with(flaw, "seen", seen));
@@ -47,14 +47,14 @@ class LayScreenTest extends LayVisits {
             assertThat(post(visitor, at, "do", "no-flaw", "seen", now, "flaw", "1")
                             .statusCode())
                     .isEqualTo(303);
-            assertThat(visitor.get(make + "/make.yaml").body()).doesNotContain("flaws:");
+            assertThat(visitor.text(make)).doesNotContain("flaws:");
         });
     }
 
     @Test
     void whatIsNoCornerOrFlawIsToldAndChangesNothing() throws Exception {
         visited((visitor, make) -> {
-            String before = visitor.get(make + "/make.yaml").body();
+            String before = visitor.text(make);
             String seen = hidden(visitor.get(make + "/lay").body(), "seen");
             String at = make + "/lay/cloth";
             List<String[]> wrong = List.of(
@@ -73,7 +73,7 @@ class LayScreenTest extends LayVisits {
                 assertThat(answer.statusCode()).as("%s", List.of(fields)).isEqualTo(422);
                 assertThat(answer.body()).contains("role=\"alert\"").doesNotContain("><b>x");
             }
-            assertThat(visitor.get(make + "/make.yaml").body()).isEqualTo(before);
+            assertThat(visitor.text(make)).isEqualTo(before);
         });
     }
 

@@ -12,8 +12,6 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import stretchwright.web.form.Form;
@@ -54,7 +52,7 @@ abstract class LayVisits {
         Server server = server();
         try {
             Visitor visitor = new Visitor(server);
-            visit.at(visitor, Visitor.at(visitor.post(Visitor.example())));
+            visit.at(visitor, visitor.make());
         } finally {
             server.stop();
         }
@@ -74,9 +72,8 @@ abstract class LayVisits {
 
     /** What the page carries in the hidden field of that name. */
     static String hidden(String page, String name) {
-        Matcher m = Pattern.compile("name=\"" + name + "\" value=\"([^\"]*)\"").matcher(page);
-        assertThat(m.find()).as(name).isTrue();
-        return m.group(1).replace("&quot;", "\"").replace("&#34;", "\"").replace("&amp;", "&");
+        String carried = Visitor.found(page, "name=\"" + name + "\" value=\"([^\"]*)\"");
+        return carried.replace("&quot;", "\"").replace("&#34;", "\"").replace("&amp;", "&");
     }
 
     /** Where the pieces lie now. */
@@ -97,9 +94,7 @@ abstract class LayVisits {
     }
 
     static double now(String page) {
-        Matcher m = Pattern.compile(">now ([0-9.]+) cm<").matcher(page);
-        assertThat(m.find()).isTrue();
-        return Double.parseDouble(m.group(1));
+        return Double.parseDouble(Visitor.found(page, ">now ([0-9.]+) cm<"));
     }
 
     /** Until so many have come that tell a length, or it is over. */

@@ -6,28 +6,20 @@ import java.net.http.HttpResponse;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** What can be moved on a make on the table: slabs on the drawing, presses, and fields to type in. */
 class MovedValuesTest {
-    private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([0-9]+)\"");
-    private static final Pattern CUT = Pattern.compile("class=\"cut\" d=\"([^\"]+)\"");
-
     @RegisterExtension
     private static final OpenPage PAGE = new OpenPage();
 
     private static String left = "";
 
-    private static String make() throws Exception {
-        return Visitor.at(PAGE.visitor().post(Visitor.example()));
-    }
-
     /** One that no test changes. */
     private static synchronized String leftAlone() throws Exception {
-        left = left.isEmpty() ? make() : left;
+        left = left.isEmpty() ? PAGE.visitor().make() : left;
         return left;
     }
 
@@ -41,40 +33,24 @@ class MovedValuesTest {
     }
 
     private static HttpResponse<String> sent(String at, String way, String key, String value) throws Exception {
-        return PAGE.visitor().post(at + way, Map.of("seen", List.of(seen(at)), key, List.of(value)));
-    }
-
-    private static String seen(String at) throws Exception {
-        Matcher m = SEEN.matcher(page(at));
-        assertThat(m.find()).isTrue();
-        return m.group(1);
+        return PAGE.visitor()
+                .post(at + way, Map.of("seen", List.of(PAGE.visitor().seen(at)), key, List.of(value)));
     }
 
     private static String page(String at) throws Exception {
         return PAGE.visitor().get(at).body();
     }
 
-    private static String text(String at) throws Exception {
-        return PAGE.visitor().get(at + "/make.yaml").body();
-    }
-
     private static String drawn(String page) {
-        Matcher m = CUT.matcher(page);
-        assertThat(m.find()).isTrue();
-        return m.group(1);
+        return Visitor.found(page, "class=\"cut\" d=\"([^\"]+)\"");
     }
 
     private static String field(String page, String id) {
-        Matcher m = Pattern.compile("id=\"" + id + "-typed\"[^>]*value=\"([^\"]*)\"")
-                .matcher(page);
-        assertThat(m.find()).as(id).isTrue();
-        return m.group(1);
+        return Visitor.found(page, "id=\"" + id + "-typed\"[^>]*value=\"([^\"]*)\"");
     }
 
     private static String finding(String page, String id) {
-        Matcher m = Pattern.compile("id=\"" + id + "-wrong\"[^>]*>([^<]*)<").matcher(page);
-        assertThat(m.find()).as(id).isTrue();
-        return m.group(1);
+        return Visitor.found(page, "id=\"" + id + "-wrong\"[^>]*>([^<]*)<");
     }
 
     @Test
@@ -123,14 +99,14 @@ class MovedValuesTest {
 
     @Test
     void aLevelIsMadeTighterAndUndoNamesIt() throws Exception {
-        String at = make();
+        String at = PAGE.visitor().make();
         String before = drawn(page(at));
         assertThat(page(at)).contains("Tighter or looser at a level").doesNotContain("id=\"levels\" open");
         assertThat(sent(at, "/change", "style.ease.knee", "-5.0 mm").statusCode())
                 .isEqualTo(303);
         assertThat(page(at)).contains("Undo: knee 0.5 cm tighter", "id=\"levels\" open");
         assertThat(drawn(page(at))).isNotEqualTo(before);
-        assertThat(text(at)).contains("knee: \"-5.0 mm\"");
+        assertThat(PAGE.visitor().text(at)).contains("knee: \"-5.0 mm\"");
         assertThat(sent(at, "/change", "style.ease.hem", "5.0 mm").statusCode()).isEqualTo(303);
         assertThat(page(at)).contains("Undo: Width of the hem 0.5 cm wider");
     }
@@ -147,7 +123,7 @@ class MovedValuesTest {
 
     @Test
     void whatIsTypedIsReadInTheMakersUnit() throws Exception {
-        String at = make();
+        String at = PAGE.visitor().make();
         assertThat(sent(at, "/change", "style.shifts.hem", " 1,5 ").statusCode())
                 .isEqualTo(303);
         assertThat(page(at)).contains("1.5 cm longer");
@@ -155,7 +131,8 @@ class MovedValuesTest {
         assertThat(sent(at, "/change", "style.waistband.height", "7").statusCode())
                 .isEqualTo(303);
         assertThat(page(at)).contains("7.0 cm high", "Undo: Height of the band 0.5 cm higher");
-        Map<String, List<String>> emptied = Map.of("seen", List.of(seen(at)), "of", List.of("style.shifts.hem"));
+        Map<String, List<String>> emptied =
+                Map.of("seen", List.of(PAGE.visitor().seen(at)), "of", List.of("style.shifts.hem"));
         assertThat(PAGE.visitor().post(at + "/change", emptied).statusCode()).isEqualTo(303);
         assertThat(field(page(at), "hem")).as("emptied is as usual").isEqualTo("0");
     }
@@ -181,14 +158,14 @@ class MovedValuesTest {
     @Test
     void aFieldThatIsSentAsItWasChangesNothing() throws Exception {
         String at = leftAlone();
-        String before = text(at);
+        String before = PAGE.visitor().text(at);
         for (String[] as : List.of(
                 new String[] {"style.shifts.hem", "0"},
                 new String[] {"style.waistband.height", "6.5"},
                 new String[] {"style.ease.knee", "0"})) {
             assertThat(sent(at, "/change", as[0], as[1]).statusCode()).isEqualTo(303);
         }
-        assertThat(text(at)).isEqualTo(before);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(before);
         assertThat(page(at)).doesNotContain("Undo: ");
     }
 
@@ -214,10 +191,10 @@ class MovedValuesTest {
     @Test
     void whatIsTypedIsDrawnAndNotKept() throws Exception {
         String at = leftAlone();
-        String before = text(at);
+        String before = PAGE.visitor().text(at);
         HttpResponse<String> tried = sent(at, "/try", "style.ease.hem", "1");
         assertThat(tried.statusCode()).isEqualTo(200);
         assertThat(tried.body()).contains("1.0 cm wider", "class=\"before\"");
-        assertThat(text(at)).isEqualTo(before);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(before);
     }
 }

@@ -14,68 +14,54 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** A make on the table over HTTP: changed, undone, kept, by two windows at once; and the first questions with bad answers. */
 class OnTheTableTest {
-    private static final Pattern SEEN = Pattern.compile("name=\"seen\" value=\"([0-9]+)\"");
-
     @RegisterExtension
     private static final OpenPage PAGE = new OpenPage();
-
-    private static String make() throws Exception {
-        return Visitor.at(PAGE.visitor().post(Visitor.example()));
-    }
-
-    private static String seen(String at) throws Exception {
-        Matcher m = SEEN.matcher(PAGE.visitor().get(at).body());
-        assertThat(m.find()).isTrue();
-        return m.group(1);
-    }
 
     private static HttpResponse<String> change(String at, String seen, String key, String value) throws Exception {
         return PAGE.visitor().post(at + "/change", Map.of("seen", List.of(seen), key, List.of(value)));
     }
 
-    private static String text(String at) throws Exception {
-        return PAGE.visitor().get(at + "/make.yaml").body();
-    }
-
     @Test
     void whatIsChangedIsUndoneAndDoneAgainWithoutEnd() throws Exception {
-        String at = make();
-        String first = text(at);
-        assertThat(change(at, seen(at), "style.front waist", "-10 mm").statusCode())
+        String at = PAGE.visitor().make();
+        String first = PAGE.visitor().text(at);
+        assertThat(change(at, PAGE.visitor().seen(at), "style.front waist", "-10 mm")
+                        .statusCode())
                 .isEqualTo(303);
-        String second = text(at);
-        assertThat(change(at, seen(at), "style.hold", "firm").statusCode()).isEqualTo(303);
-        String third = text(at);
+        String second = PAGE.visitor().text(at);
+        assertThat(change(at, PAGE.visitor().seen(at), "style.hold", "firm").statusCode())
+                .isEqualTo(303);
+        String third = PAGE.visitor().text(at);
         assertThat(List.of(first, second, third)).doesNotHaveDuplicates();
         assertThat(PAGE.visitor().get(at).body()).contains("Undo: Hold: firm");
         PAGE.visitor().post(at + "/back", Map.of());
-        assertThat(text(at)).isEqualTo(second);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(second);
         assertThat(PAGE.visitor().get(at).body()).contains("Undo: Waist in front 1.0 cm lower", "Again: Hold: firm");
         PAGE.visitor().post(at + "/back", Map.of());
         PAGE.visitor().post(at + "/back", Map.of());
-        assertThat(text(at)).isEqualTo(first);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(first);
         PAGE.visitor().post(at + "/forth", Map.of());
         PAGE.visitor().post(at + "/forth", Map.of());
         PAGE.visitor().post(at + "/forth", Map.of());
-        assertThat(text(at)).isEqualTo(third);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(third);
     }
 
     @Test
     void whatIsOnlyTriedIsNotStored() throws Exception {
-        String at = make();
-        String before = text(at);
+        String at = PAGE.visitor().make();
+        String before = PAGE.visitor().text(at);
         HttpResponse<String> tried =
                 PAGE.visitor().post(at + "/try", Map.of("seen", List.of("1"), "style.shifts.hem", List.of("15 mm")));
         assertThat(tried.statusCode()).isEqualTo(200);
         assertThat(tried.body()).contains("1.5 cm longer", "class=\"before\"");
-        assertThat(text(at)).isEqualTo(before);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(before);
     }
 
     @Test
     void aVersionThatIsKeptHasANumberAndComesBack() throws Exception {
-        String at = make();
-        String first = text(at);
-        change(at, seen(at), "style.front waist", "-20 mm");
+        String at = PAGE.visitor().make();
+        String first = PAGE.visitor().text(at);
+        change(at, PAGE.visitor().seen(at), "style.front waist", "-20 mm");
         assertThat(PAGE.visitor().get(at).body())
                 .contains("Keep as version 2", "Tacking: version 1", "class=\"before\"");
         PAGE.visitor().post(at + "/keep", Map.of());
@@ -83,29 +69,28 @@ class OnTheTableTest {
         String versions = PAGE.visitor().get(at + "/versions").body();
         assertThat(versions).contains("Version 2", "Version 1", "2.0 cm lower");
         PAGE.visitor().post(at + "/stand", Map.of("number", List.of("1")));
-        assertThat(text(at)).isEqualTo(first);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(first);
     }
 
     @Test
     void theSecondOfTwoWindowsIsToldAndBothAreKept() throws Exception {
-        String at = make();
-        String seen = seen(at);
+        String at = PAGE.visitor().make();
+        String seen = PAGE.visitor().seen(at);
         assertThat(change(at, seen, "style.front waist", "-10 mm").statusCode()).isEqualTo(303);
         HttpResponse<String> second = change(at, seen, "style.front waist", "15 mm");
         assertThat(second.statusCode()).isEqualTo(409);
         assertThat(second.body())
                 .contains("Changed in another window", "style.front waist", "-10", "15", "Keep mine as version 2");
-        assertThat(text(at)).contains("-10 mm");
-        Matcher mine = Pattern.compile("name=\"number\" value=\"([0-9]+)\"").matcher(second.body());
-        assertThat(mine.find()).isTrue();
-        PAGE.visitor().post(at + "/stand", Map.of("number", List.of(mine.group(1))));
-        assertThat(text(at)).contains("15 mm").doesNotContain("-10 mm");
+        assertThat(PAGE.visitor().text(at)).contains("-10 mm");
+        String mine = Visitor.found(second.body(), "name=\"number\" value=\"([0-9]+)\"");
+        PAGE.visitor().post(at + "/stand", Map.of("number", List.of(mine)));
+        assertThat(PAGE.visitor().text(at)).contains("15 mm").doesNotContain("-10 mm");
     }
 
     @Test
     void onEveryScreenTheSecondOfTwoWindowsIsToldInTheSameWords() throws Exception {
-        String at = make();
-        String seen = seen(at);
+        String at = PAGE.visitor().make();
+        String seen = PAGE.visitor().seen(at);
         assertThat(change(at, seen, "style.front waist", "-10 mm").statusCode()).isEqualTo(303);
         Map<String, Map<String, List<String>>> stale = Map.of(
                 "/lay/cloth", Map.of("seen", List.of(seen), "do", List.of("way"), "way", List.of("open")),
@@ -116,24 +101,25 @@ class OnTheTableTest {
             assertThat(second.statusCode()).as(one.getKey()).isEqualTo(409);
             assertThat(second.body()).as(one.getKey()).contains("Changed in another window", "Keep mine as version ");
         }
-        assertThat(text(at)).contains("-10 mm").doesNotContain("A3");
+        assertThat(PAGE.visitor().text(at)).contains("-10 mm").doesNotContain("A3");
     }
 
     @Test
     void whatCannotBeIsToldAndLeavesAllAsItWas() throws Exception {
-        String at = make();
-        String before = text(at);
+        String at = PAGE.visitor().make();
+        String before = PAGE.visitor().text(at);
         for (Map.Entry<String, String> bad : List.of(
                 Map.entry("style.front waist", "700 mm"),
                 Map.entry("style.front waist", "<script>alert(1)</script>"),
                 Map.entry("style.hold", "'; DROP TABLE thing; --"),
                 Map.entry("wearer.measurements.hip girth", "NaN"))) {
-            HttpResponse<String> answer = change(at, seen(at), bad.getKey(), bad.getValue());
+            HttpResponse<String> answer = change(at, PAGE.visitor().seen(at), bad.getKey(), bad.getValue());
             assertThat(answer.statusCode()).as(bad.toString()).isEqualTo(422);
             assertThat(answer.body()).doesNotContain("<script>alert");
         }
-        assertThat(text(at)).isEqualTo(before);
-        assertThat(change(at, seen(at), "no.such key", "1").statusCode()).isEqualTo(303);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(before);
+        assertThat(change(at, PAGE.visitor().seen(at), "no.such key", "1").statusCode())
+                .isEqualTo(303);
         assertThat(PAGE.visitor().get(at).body())
                 .as("nothing was changed, so nothing can be undone")
                 .doesNotContain("Undo: ");
@@ -152,7 +138,7 @@ class OnTheTableTest {
                         .statusCode())
                 .as("the demo is nobody's")
                 .isIn(404, 422);
-        assertThat(PAGE.visitor().get("makes/demo/make.yaml").body()).contains("hold: medium");
+        assertThat(PAGE.visitor().text("makes/demo")).contains("hold: medium");
     }
 
     @Test
@@ -162,17 +148,18 @@ class OnTheTableTest {
         other.put("fabric.stretch across", List.of("80 %"));
         other.remove("fabric.load across");
         PAGE.visitor().post(other);
-        String at = make();
+        String at = PAGE.visitor().make();
         String page = PAGE.visitor().get(at + "/other/fabric").body();
-        Matcher moss = Pattern.compile("value=\"([0-9a-f-]{36})\"><bdi>Moss").matcher(page);
-        assertThat(moss.find()).isTrue();
+        String moss = Visitor.found(page, "value=\"([0-9a-f-]{36})\"><bdi>Moss");
         HttpResponse<String> answer = PAGE.visitor()
-                .post(at + "/other/fabric", Map.of("seen", List.of(seen(at)), "thing", List.of(moss.group(1))));
+                .post(
+                        at + "/other/fabric",
+                        Map.of("seen", List.of(PAGE.visitor().seen(at)), "thing", List.of(moss)));
         assertThat(answer.statusCode()).isEqualTo(303);
-        assertThat(text(at)).contains("Moss", "80 %");
+        assertThat(PAGE.visitor().text(at)).contains("Moss", "80 %");
         assertThat(PAGE.visitor().get(at + "/other/style").statusCode()).isEqualTo(404);
         assertThat(PAGE.visitor()
-                        .post(at + "/other/boot", Map.of("thing", List.of(moss.group(1))))
+                        .post(at + "/other/boot", Map.of("thing", List.of(moss)))
                         .statusCode())
                 .isEqualTo(404);
     }
@@ -186,7 +173,8 @@ class OnTheTableTest {
         Matcher offer = Pattern.compile("name=\"(style\\.[^\"]+)\" value=\"([^\"]*)\"")
                 .matcher(PAGE.visitor().get(at + "/remedies").body());
         assertThat(offer.find()).isTrue();
-        assertThat(change(at, seen(at), offer.group(1), offer.group(2)).statusCode())
+        assertThat(change(at, PAGE.visitor().seen(at), offer.group(1), offer.group(2))
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(PAGE.visitor().get(at).body()).contains("Ready to cut.");
     }
@@ -222,7 +210,7 @@ class OnTheTableTest {
 
     @Test
     void whileALineIsDraggedOnlyTheDrawingThatIsSeenIsSent() throws Exception {
-        String at = make();
+        String at = PAGE.visitor().make();
         for (String sheet : List.of("wide", "narrow")) {
             String tried = PAGE.visitor()
                     .post(at + "/try", Map.of("sheet", List.of(sheet), "style.shifts.hem", List.of("4 mm")))
@@ -249,7 +237,7 @@ class OnTheTableTest {
         HttpResponse<String> taken =
                 PAGE.visitor().post(link.group(1), Map.of("for", List.of(link.group(2)), "once", List.of("58.5")));
         assertThat(taken.statusCode()).isEqualTo(303);
-        assertThat(text(at)).contains("58.5");
+        assertThat(PAGE.visitor().text(at)).contains("58.5");
     }
 
     @Test
@@ -264,24 +252,26 @@ class OnTheTableTest {
         String of = first.headers().firstValue("Location").orElseThrow().replaceAll(".*of=", "");
         answer(2, Map.of("of", of, "wearer.measurements.stature", "165 cm"));
         String at = Visitor.at(PAGE.visitor().post("new/8", Map.of("of", List.of(of), "do", List.of("none"))));
-        assertThat(text(at)).contains("coverstitch", "A3");
+        assertThat(PAGE.visitor().text(at)).contains("coverstitch", "A3");
     }
 
     @Test
     void anUndoThatWasMeantForAnotherVersionUndoesNothing() throws Exception {
-        String at = make();
-        String before = seen(at);
+        String at = PAGE.visitor().make();
+        String before = PAGE.visitor().seen(at);
         change(at, before, "style.hold", "firm");
-        String text = text(at);
+        String text = PAGE.visitor().text(at);
         HttpResponse<String> late = PAGE.visitor().post(at + "/back", Map.of("seen", List.of(before)));
         assertThat(late.statusCode()).isEqualTo(409);
         assertThat(late.body()).contains("nothing was undone");
-        assertThat(text(at)).isEqualTo(text);
+        assertThat(PAGE.visitor().text(at)).isEqualTo(text);
         assertThat(PAGE.visitor()
-                        .post(at + "/back", Map.of("seen", List.of(seen(at))))
+                        .post(
+                                at + "/back",
+                                Map.of("seen", List.of(PAGE.visitor().seen(at))))
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(text(at)).isNotEqualTo(text);
+        assertThat(PAGE.visitor().text(at)).isNotEqualTo(text);
     }
 
     /** In a workroom of its own: a make before it would give it its paper. */

@@ -19,7 +19,9 @@ final class OpenPage implements BeforeAllCallback, AfterAllCallback {
 
     @Override
     public void afterAll(ExtensionContext context) {
-        server().stop();
+        if (server != null) {
+            server.stop();
+        }
     }
 
     Server server() {

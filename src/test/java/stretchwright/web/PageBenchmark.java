@@ -31,7 +31,7 @@ public class PageBenchmark {
 
     @Setup
     public void open() throws Exception {
-        make = Visitor.at(visitor.post(Visitor.example()));
+        make = visitor.make();
     }
 
     @TearDown

@@ -29,7 +29,7 @@ class PrintingTest {
     static void start() throws Exception {
         server = Visitor.started();
         visitor = new Visitor(server);
-        make = Visitor.at(visitor.post(Visitor.example()));
+        make = visitor.make();
         print = make + "/print";
     }
 
@@ -100,7 +100,7 @@ class PrintingTest {
         assertThat(paper("A0").statusCode()).isEqualTo(303);
         assertThat(page()).contains("A0, ", "value=\"A0\" aria-pressed=\"true\"");
         assertThat(sheets(page()).size()).isLessThan(4);
-        assertThat(visitor.get(make + "/make.yaml").body()).contains("paper: \"A0\"");
+        assertThat(visitor.text(make)).contains("paper: \"A0\"");
         HttpResponse<String> roll = visitor.post(
                 print + "/paper",
                 Map.of(
@@ -193,7 +193,7 @@ class PrintingTest {
     }
 
     private static String seen() throws Exception {
-        return all(page(), "name=\"seen\" value=\"([0-9]+)\"").get(0);
+        return visitor.seen(print);
     }
 
     private static List<String> sheets(String page) {

@@ -25,7 +25,7 @@ final class RedrawSeen {
         int presses = args.length > 0 ? Integer.parseInt(args[0]) : 300;
         Server server = Visitor.started();
         try (Browsing browsing = Browsing.open()) {
-            String make = server.address() + Visitor.at(new Visitor(server).post(Visitor.example()));
+            String make = server.address() + new Visitor(server).make();
             for (Browsing.Device device : List.of(Browsing.Device.LAPTOP, Browsing.Device.PHONE)) {
                 Page page = browsing.page(device);
                 double[] ms = pressed(page, make, presses, device.touch() ? "grip-hem-small" : "grip-hem");

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import stretchwright.workroom.Workroom;
 import stretchwright.workroom.store.Kind;
 import stretchwright.workroom.store.Place;
@@ -34,13 +35,14 @@ class ScreensTest {
     private static final Path PICTURES = Path.of("docs/pictures/page");
     private static final double SCALE = 0.6;
 
-    private static Browsing browsing;
+    @RegisterExtension
+    private static final OpenBrowser BROWSER = new OpenBrowser();
+
     private static Server server;
     private static final Map<String, String> SCREENS = new LinkedHashMap<>();
 
     @BeforeAll
     static void open() throws Exception {
-        browsing = Browsing.open();
         Path folder = Files.createTempDirectory("stretchwright-screens");
         stretchwright.workroom.store.Address.Folder at =
                 new stretchwright.workroom.store.Address.Folder(folder.resolve("room"));
@@ -89,9 +91,6 @@ class ScreensTest {
         if (server != null) {
             server.stop();
         }
-        if (browsing != null) {
-            browsing.close();
-        }
     }
 
     @Test
@@ -101,7 +100,7 @@ class ScreensTest {
         Map<String, List<BufferedImage>> pictures = new LinkedHashMap<>();
         for (Browsing.Device device : Browsing.devices().toList()) {
             for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                Page page = browsing.page(device, scheme, true);
+                Page page = BROWSER.browsing().page(device, scheme, true);
                 for (Map.Entry<String, String> screen : SCREENS.entrySet()) {
                     int status =
                             page.navigate(server.address() + screen.getValue()).status();
@@ -125,7 +124,7 @@ class ScreensTest {
                 page.context().close();
             }
         }
-        browsing.complaints().forEach(c -> faults.add("a complaint of " + c));
+        BROWSER.browsing().complaints().forEach(c -> faults.add("a complaint of " + c));
         for (Map.Entry<String, List<BufferedImage>> p : pictures.entrySet()) {
             written(p.getKey(), p.getValue());
         }

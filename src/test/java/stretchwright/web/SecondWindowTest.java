@@ -19,22 +19,23 @@ class SecondWindowTest {
     @RegisterExtension
     private static final OpenPage PAGE = new OpenPage();
 
+    @RegisterExtension
+    private static final OpenBrowser BROWSER = new OpenBrowser();
+
     @Test
     void onAPhoneEitherOfTheTwoCanBeChosen() throws Exception {
-        String at = Visitor.at(PAGE.visitor().post(Visitor.example()));
-        try (Browsing browsing = Browsing.open()) {
-            Page page = browsing.page(Browsing.Device.PHONE);
-            page.navigate(PAGE.server().address() + at + "/lay");
-            HttpResponse<String> first =
-                    PAGE.visitor().post(at + "/change", Map.of("seen", List.of("1"), "style.hold", List.of("firm")));
-            assertThat(first.statusCode()).isEqualTo(303);
-            page.locator("input[name=way][value=open]").check();
-            page.getByText("Lay it so").click();
-            assertThat(page.content()).contains("Changed in another window");
-            Browsing.mustBeOpenToAll(page);
-            page.getByText("Keep mine as version").click(new Locator.ClickOptions().setTimeout(PATIENCE));
-            page.waitForURL("**/" + at);
-        }
-        assertThat(PAGE.visitor().get(at + "/make.yaml").body()).contains("way: \"open\"");
+        String at = PAGE.visitor().make();
+        Page page = BROWSER.browsing().page(Browsing.Device.PHONE);
+        page.navigate(PAGE.server().address() + at + "/lay");
+        HttpResponse<String> first =
+                PAGE.visitor().post(at + "/change", Map.of("seen", List.of("1"), "style.hold", List.of("firm")));
+        assertThat(first.statusCode()).isEqualTo(303);
+        page.locator("input[name=way][value=open]").check();
+        page.getByText("Lay it so").click();
+        assertThat(page.content()).contains("Changed in another window");
+        Browsing.mustBeOpenToAll(page);
+        page.getByText("Keep mine as version").click(new Locator.ClickOptions().setTimeout(PATIENCE));
+        page.waitForURL("**/" + at);
+        assertThat(PAGE.visitor().text(at)).contains("way: \"open\"");
     }
 }

@@ -16,8 +16,6 @@ import org.junit.jupiter.api.Test;
 
 /** The sewing of a make over real HTTP: a step a screen, its place kept for every device. */
 class SewingTest {
-    private static final Pattern NAME = Pattern.compile("name=\"name\" value=\"([^\"]*)\"");
-
     private static Server server;
     private static Visitor visitor;
     private static String make;
@@ -26,7 +24,7 @@ class SewingTest {
     static void start() throws Exception {
         server = Visitor.started();
         visitor = new Visitor(server);
-        make = Visitor.at(visitor.post(Visitor.example()));
+        make = visitor.make();
     }
 
     @AfterAll
@@ -44,7 +42,7 @@ class SewingTest {
         List<String> seen = new ArrayList<>();
         String at = make + "/sew";
         for (HttpResponse<String> page = visitor.get(at); page.body().contains("id=\"done\""); page = visitor.get(at)) {
-            String key = group(page.body(), "data-stop=\"([^\"]*)\" data-on");
+            String key = Visitor.found(page.body(), "data-stop=\"([^\"]*)\" data-on");
             seen.add(key);
             assertThat(page.body()).as(key).containsPattern("<h2 id=\"step\"[^>]*>[^<]+</h2>");
             if (key.endsWith("-machine")) {
@@ -91,7 +89,7 @@ class SewingTest {
         typed.putAll(pocket);
         String other = Visitor.at(visitor.post(typed));
         HttpResponse<String> moved = visitor.post(other + "/sew/6/done", Map.of("name", List.of(name)));
-        String on = group(visitor.get(Visitor.at(moved)).body(), "data-stop=\"([0-9]+)[^\"]*\" data-on");
+        String on = Visitor.found(visitor.get(Visitor.at(moved)).body(), "data-stop=\"([0-9]+)[^\"]*\" data-on");
         assertThat(name(visitor.get(other + "/sew/" + (Integer.parseInt(on) - 1))
                         .body()))
                 .isEqualTo(name);
@@ -156,12 +154,6 @@ class SewingTest {
     }
 
     private static String name(String page) {
-        return group(page, NAME.pattern());
-    }
-
-    private static String group(String page, String pattern) {
-        Matcher m = Pattern.compile(pattern).matcher(page);
-        assertThat(m.find()).as(pattern).isTrue();
-        return m.group(1);
+        return Visitor.found(page, "name=\"name\" value=\"([^\"]*)\"");
     }
 }

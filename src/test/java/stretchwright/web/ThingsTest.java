@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -27,7 +25,7 @@ class ThingsTest {
     static void start() throws Exception {
         server = Visitor.started();
         visitor = new Visitor(server);
-        make = Visitor.at(visitor.post(Visitor.example())).replace("makes/", "");
+        make = visitor.make().replace("makes/", "");
         String start = visitor.get("").body();
         wearer = id(start, "wearers");
         cloth = id(start, "cloths");
@@ -40,9 +38,7 @@ class ThingsTest {
     }
 
     private static String id(String page, String shelf) {
-        Matcher m = Pattern.compile("href=\"/" + shelf + "/([0-9a-f-]{36})\"").matcher(page);
-        assertThat(m.find()).as(shelf).isTrue();
-        return m.group(1);
+        return Visitor.found(page, "href=\"/" + shelf + "/([0-9a-f-]{36})\"");
     }
 
     private static HttpResponse<String> post(String path, String... pairs) throws Exception {
@@ -54,10 +50,7 @@ class ThingsTest {
     }
 
     private static String seen(String path) throws Exception {
-        Matcher m = Pattern.compile("name=\"seen\" value=\"([0-9]+)\"")
-                .matcher(visitor.get(path).body());
-        assertThat(m.find()).isTrue();
-        return m.group(1);
+        return visitor.seen(path);
     }
 
     /** The figures of the sentence that tells what readings mean. */
@@ -118,7 +111,7 @@ class ThingsTest {
         HttpResponse<String> kept = post(path, "once", "37.7", "again", "", "for", make, "seen", seen(path));
         assertThat(kept.statusCode()).isEqualTo(303);
         assertThat(kept.headers().firstValue("Location").orElseThrow()).endsWith("/calf-girth?for=" + make);
-        assertThat(visitor.get("makes/" + make + "/make.yaml").body()).contains("37.7 cm");
+        assertThat(visitor.text("makes/" + make)).contains("37.7 cm");
         assertThat(visitor.get("wearers/" + wearer + "?for=" + make).body()).contains("href=\"/makes/" + make + "\"");
     }
 
@@ -218,7 +211,7 @@ class ThingsTest {
         assertThat(post("boots/" + boot + "/heel-girth", "reading", "40.5", "for", make, "seen", seen("boots/" + boot))
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(visitor.get("makes/" + make + "/make.yaml").body()).contains("40.5 cm");
+        assertThat(visitor.text("makes/" + make)).contains("40.5 cm");
     }
 
     @Test
@@ -232,11 +225,11 @@ class ThingsTest {
                     .as(one)
                     .isEqualTo(303);
         }
-        assertThat(visitor.get("makes/" + make + "/make.yaml").body()).doesNotContain("30.7");
+        assertThat(visitor.text("makes/" + make)).doesNotContain("30.7");
         assertThat(post(at + "/ankle-to-hem", "reading", "14", "for", make, "seen", "4")
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(visitor.get("makes/" + make + "/make.yaml").body()).contains("30.7 cm", "39 cm");
+        assertThat(visitor.text("makes/" + make)).contains("30.7 cm", "39 cm");
         assertThat(post("boots/" + boot + "/top-girth", "reading", "29", "for", make, "seen", seen("boots/" + boot))
                         .statusCode())
                 .isEqualTo(303);
@@ -294,10 +287,7 @@ class ThingsTest {
         Map<String, List<String>> other = Visitor.example();
         other.put("fabric.name", List.of("Knit to cut"));
         String cut = Visitor.at(visitor.post(other)).replace("makes/", "");
-        Matcher m = Pattern.compile("/cloths/([0-9a-f-]{36})\"><bdi>Knit to cut<")
-                .matcher(visitor.get("").body());
-        assertThat(m.find()).isTrue();
-        String at = "cloths/" + m.group(1);
+        String at = Visitor.found(visitor.get("").body(), "/(cloths/[0-9a-f-]{36})\"><bdi>Knit to cut<");
         assertThat(visitor.get(at).body()).contains("1.60 m left", "not cut yet");
         assertThat(post(at + "/cut", "make", cut).statusCode()).isEqualTo(303);
         assertThat(visitor.get(at).body())

@@ -31,8 +31,6 @@ import stretchwright.workroom.store.Address;
 final class Visitor {
     private static final AtomicInteger NUMBER = new AtomicInteger();
 
-    private static final Pattern SEAL = Pattern.compile("seal&#34;:&#34;([0-9a-f]{32})&#34;");
-
     private final Server server;
     private final HttpClient http =
             HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
@@ -55,6 +53,28 @@ final class Visitor {
 
     Visitor(Server server) {
         this.server = server;
+    }
+
+    /** What a pattern holds in its brackets where it first fits; that it does is asserted. */
+    static String found(String page, String pattern) {
+        Matcher m = Pattern.compile(pattern).matcher(page);
+        assertThat(m.find()).as(pattern).isTrue();
+        return m.group(1);
+    }
+
+    /** A new make of a filled form; where it is. */
+    String make() throws Exception {
+        return at(post(example()));
+    }
+
+    /** The make's text as it is kept. */
+    String text(String make) throws Exception {
+        return get(make + "/make.yaml").body();
+    }
+
+    /** Which version the page at this path shows. */
+    String seen(String path) throws Exception {
+        return found(get(path).body(), "name=\"seen\" value=\"([0-9]+)\"");
     }
 
     /** A filled form, each time under another name. */
@@ -90,9 +110,7 @@ final class Visitor {
     /** As every form of the page has it, in the field and in the browser's cookie. */
     String seal() throws Exception {
         if (seal.isEmpty()) {
-            Matcher found = SEAL.matcher(get("join").body());
-            assertThat(found.find()).isTrue();
-            seal = found.group(1);
+            seal = found(get("join").body(), "seal&#34;:&#34;([0-9a-f]{32})&#34;");
         }
         return seal;
     }

@@ -12,29 +12,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The whole job in a real browser: from an empty workroom to a PDF, by somebody who was never here. */
 @Tag("slow")
 class WholeJobTest {
-    private static Browsing browsing;
-
-    @BeforeAll
-    static void open() {
-        browsing = Browsing.open();
-    }
-
-    @AfterAll
-    static void close() {
-        if (browsing != null) {
-            browsing.close();
-        }
-    }
+    @RegisterExtension
+    private static final OpenBrowser BROWSER = new OpenBrowser();
 
     /** To the questions in their order: values of the boxes, empty to skip; "none" for no cloth. */
     private record Answers(String name, String figure, String age, String leg, String unit, List<List<String>> typed) {}
@@ -104,23 +92,13 @@ class WholeJobTest {
         Server server = Visitor.started();
         Browsing.Device in = device.equals("PHONE") ? Browsing.Device.PHONE : Browsing.Device.LAPTOP;
         String language = JOBS.get(job) == OWN ? "en-US" : "en-GB";
-        Page page = browsing.page(in, ColorScheme.LIGHT, true, language);
+        Page page = BROWSER.browsing().page(in, ColorScheme.LIGHT, true, language);
         TimedWay way = new TimedWay();
-        page.navigate(server.address());
-        way.read(page);
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make"))
-                .first()
-                .click();
+        begun(page, server, way);
         answer(page, Objects.requireNonNull(JOBS.get(job)), way);
         assertThat(page.url()).contains("/makes/");
         way.read(page);
-        byte[] pdf = printed(page, way);
-        assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
-        System.out.printf("%s, %s: from the empty page to the PDF %s%n", job, device, way);
-        assertThat(way.minutes()).isLessThanOrEqualTo(10);
-        assertThat(way.fields()).as("fields").isLessThanOrEqualTo(14);
-        assertThat(browsing.complaints()).isEmpty();
-        page.context().close();
+        ends(page, job + ", " + device, way);
         server.stop();
     }
 
@@ -128,13 +106,9 @@ class WholeJobTest {
     @Test
     void aLowRiseWithPocketAndPanelOverHockeyBootsNeedsNoOtherScreen() throws Exception {
         Server server = Visitor.started();
-        Page page = browsing.page(Browsing.Device.LAPTOP);
+        Page page = BROWSER.browsing().page(Browsing.Device.LAPTOP);
         TimedWay way = new TimedWay();
-        page.navigate(server.address());
-        way.read(page);
-        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make"))
-                .first()
-                .click();
+        begun(page, server, way);
         answer(page, HOCKEY, way);
         way.read(page);
         way.moved(page, "#grip-front_waist", "Shift+ArrowDown", 3);
@@ -147,14 +121,27 @@ class WholeJobTest {
                 .containsPattern("front waist: \"-30(\\.0)? mm\"")
                 .containsPattern("back waist: \"-20(\\.0)? mm\"");
         assertThat(make).contains("phone").contains("side panel");
+        ends(page, "hockey, LAPTOP", way);
+        server.stop();
+    }
+
+    private static void begun(Page page, Server server, TimedWay way) {
+        page.navigate(server.address());
+        way.read(page);
+        page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("New make"))
+                .first()
+                .click();
+    }
+
+    /** At a PDF, in ten minutes, with few fields and no complaint. */
+    private static void ends(Page page, String who, TimedWay way) throws Exception {
         byte[] pdf = printed(page, way);
         assertThat(new String(pdf, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
-        System.out.printf("hockey, LAPTOP: from the empty page to the PDF %s%n", way);
+        System.out.printf("%s: from the empty page to the PDF %s%n", who, way);
         assertThat(way.minutes()).isLessThanOrEqualTo(10);
         assertThat(way.fields()).as("fields").isLessThanOrEqualTo(14);
-        assertThat(browsing.complaints()).isEmpty();
+        assertThat(BROWSER.browsing().complaints()).isEmpty();
         page.context().close();
-        server.stop();
     }
 
     private static void answer(Page page, Answers answers, TimedWay way) {
@@ -211,7 +198,7 @@ class WholeJobTest {
     @Test
     void withoutScriptsEveryControlWorks() {
         Server server = Visitor.started();
-        Page page = browsing.page(Browsing.Device.LAPTOP, ColorScheme.LIGHT, false);
+        Page page = BROWSER.browsing().page(Browsing.Device.LAPTOP, ColorScheme.LIGHT, false);
         page.navigate(server.address() + "new/1");
         answer(page, OWN, new TimedWay());
         String drawn = page.locator("#drawing svg.wide path.cut").first().getAttribute("d");
@@ -230,7 +217,7 @@ class WholeJobTest {
     @Test
     void theDrawingFollowsWhatMovesIt() {
         Server server = Visitor.started();
-        Page page = browsing.page(Browsing.Device.LAPTOP);
+        Page page = BROWSER.browsing().page(Browsing.Device.LAPTOP);
         page.navigate(server.address() + "new/1");
         answer(page, OWN, new TimedWay());
         String before = waist(page);
@@ -258,7 +245,7 @@ class WholeJobTest {
         seen.add(page.locator("#undo").innerText());
         assertThat(seen.get(0)).contains("longer");
         assertThat(page.evaluate("document.activeElement.id")).isEqualTo("grip-hem");
-        assertThat(browsing.complaints()).isEmpty();
+        assertThat(BROWSER.browsing().complaints()).isEmpty();
         server.stop();
     }
 

@@ -20,10 +20,6 @@ class WornTest {
     @RegisterExtension
     private static final OpenPage PAGE = new OpenPage();
 
-    private static String make() throws Exception {
-        return Visitor.at(PAGE.visitor().post(Visitor.example()));
-    }
-
     private static HttpResponse<String> post(String path, String... pairs) throws Exception {
         Map<String, List<String>> typed = new LinkedHashMap<>();
         for (int i = 0; i < pairs.length; i += 2) {
@@ -60,8 +56,8 @@ class WornTest {
     @Test
     @Tag("slow")
     void theVersionThatIsMadeSaysWhatTheCommandWrites() throws Exception {
-        String make = make();
-        String before = PAGE.visitor().get(make + "/make.yaml").body();
+        String make = PAGE.visitor().make();
+        String before = PAGE.visitor().text(make);
         String shown = PAGE.visitor().get(make + "/worn?what=legs+too+short").body();
         assertThat(shown).contains("Make version 2");
         assertThat(post(make + "/worn", "what", "legs too short", "seen", "1").statusCode())
@@ -71,13 +67,13 @@ class WornTest {
         String written = Wearing.of(read, "legs too short", "", day)
                 .written(before, new Findings("make"))
                 .orElseThrow();
-        assertThat(PAGE.visitor().get(make + "/make.yaml").body()).isEqualTo(written);
+        assertThat(PAGE.visitor().text(make)).isEqualTo(written);
         assertThat(PAGE.visitor().get(make + "/versions").body()).contains("Version 2");
     }
 
     @Test
     void whatIsNotInThePatternChangesNothingAndSaysSo() throws Exception {
-        String make = make();
+        String make = PAGE.visitor().make();
         String shown = PAGE.visitor().get(make + "/worn?what=hem+wavy").body();
         assertThat(shown)
                 .contains("This is in the sewing", "<li>change: none: the pattern stays as it is</li>")
@@ -89,17 +85,17 @@ class WornTest {
     @Test
     @Tag("slow")
     void marksOnAFirstPairTeachBeforeAnythingIsKept() throws Exception {
-        String make = make();
-        String before = PAGE.visitor().get(make + "/make.yaml").body();
+        String make = PAGE.visitor().make();
+        String before = PAGE.visitor().text(make);
         HttpResponse<String> look =
                 post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "look", "seen", "1");
         assertThat(look.statusCode()).isEqualTo(200);
         assertThat(look.body()).contains("Keep what they teach", "value=\"6.4\"");
-        assertThat(PAGE.visitor().get(make + "/make.yaml").body()).isEqualTo(before);
+        assertThat(PAGE.visitor().text(make)).isEqualTo(before);
         assertThat(post(make + "/worn/marks", "first pair.knee along", "6.4", "do", "keep", "seen", "1")
                         .statusCode())
                 .isEqualTo(303);
-        assertThat(PAGE.visitor().get(make + "/make.yaml").body()).contains("learnt:");
+        assertThat(PAGE.visitor().text(make)).contains("learnt:");
         HttpResponse<String> none = post(make + "/worn/marks", "do", "keep", "seen", "2");
         assertThat(none.statusCode()).isEqualTo(422);
         HttpResponse<String> wrong = post(make + "/worn/marks", "first pair.knee along", "<b>x</b>", "do", "look");
@@ -110,7 +106,7 @@ class WornTest {
     @Test
     @Tag("slow")
     void whoWasSecondIsToldAndTheDemoIsNobodysToChange() throws Exception {
-        String make = make();
+        String make = PAGE.visitor().make();
         assertThat(post(make + "/worn", "what", "legs too long", "seen", "1").statusCode())
                 .isEqualTo(303);
         assertThat(post(make + "/worn", "what", "waist too high", "seen", "1").statusCode())

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +22,7 @@ import stretchwright.ground.BadInput;
 import stretchwright.ground.Document;
 import stretchwright.ground.Point;
 import stretchwright.ground.Polygon;
+import stretchwright.ground.Waiting;
 import stretchwright.lay.nest.Effort;
 import stretchwright.lay.nest.StripInstance;
 import stretchwright.workroom.store.Address;
@@ -31,16 +33,13 @@ class JobsTest {
     private static final String ALL = "stretchwright.workroom.store.Databases#all";
     private static final int SPELL = 2;
 
-    static Job awaited(Jobs jobs, String id) throws InterruptedException {
-        long end = System.nanoTime() + 60_000_000_000L;
-        while (System.nanoTime() < end) {
-            Job job = jobs.one(id).orElseThrow();
-            if (job.state().over()) {
-                return job;
-            }
-            Thread.sleep(20);
-        }
-        throw new AssertionError("not over after a minute: " + jobs.one(id));
+    static Job awaited(Jobs jobs, String id) throws Exception {
+        Job job = Waiting.until(
+                Duration.ofMinutes(1),
+                () -> jobs.one(id).orElseThrow(),
+                seen -> seen.state().over());
+        assertThat(job.state().over()).as("not over after a minute: " + job).isTrue();
+        return job;
     }
 
     private static long queued(Database database) {
